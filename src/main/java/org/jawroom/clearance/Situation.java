@@ -1,0 +1,20 @@
+package org.jawroom.clearance;
+
+import org.jawroom.shop.When;
+
+/** The two situations in which guards and parts are held against each other. */
+public enum Situation {
+  /** The axes anywhere in their travel, the door closed. */
+  CUTTING,
+  /** The axes at the load position, the door open, the nose up. */
+  LOADING;
+
+  /** Whether something marked {@code when} counts in this situation. */
+  public boolean counts(When when) {
+    return this == CUTTING ? when.countsWhileCutting() : when.countsWhileLoading();
+  }
+
+  public String word() {
+    return name().toLowerCase(java.util.Locale.ROOT);
+  }
+}

@@ -1,0 +1,40 @@
+package org.jawroom.geometry;
+
+/** The unit of length: whole half-nanometres in a {@code long}. */
+public final class Length {
+
+  /** Half-nanometres in a nanometre, the grain to which inputs are rounded. */
+  public static final long NANOMETRE = 2;
+
+  /** Half-nanometres in a millimetre. */
+  public static final long MM = 1_000_000 * NANOMETRE;
+
+  /** Half-nanometres in an inch: 25.4 mm exactly. */
+  public static final long INCH = 25_400_000 * NANOMETRE;
+
+  /** The largest length a table may hold: 100 m. */
+  public static final long LARGEST = 100_000 * MM;
+
+  /**
+   * Stands for "without end". Far beyond any sum of lengths a shop can produce, and small enough
+   * that adding a few of them does not overflow a {@code long}.
+   */
+  public static final long ENDLESS = 1L << 60;
+
+  private Length() {}
+
+  /** Whether a limit is a real place rather than {@link #ENDLESS} either way. */
+  public static boolean isBounded(long limit) {
+    return -ENDLESS / 2 < limit && limit < ENDLESS / 2;
+  }
+
+  /** {@code length} rounded down to a whole multiple of {@code grain} (&gt; 0). */
+  public static long floorTo(long length, long grain) {
+    return Math.floorDiv(length, grain) * grain;
+  }
+
+  /** {@code length} rounded up to a whole multiple of {@code grain} (&gt; 0). */
+  public static long ceilTo(long length, long grain) {
+    return -floorTo(-length, grain);
+  }
+}

@@ -1,0 +1,73 @@
+package org.jawroom.geometry;
+
+/**
+ * How a vise stands on the table, named by where its handle points.
+ *
+ * <p>The vise frame has u from the fixed jaw toward the handle, w up and v = w × u.
+ *
+ * <table>
+ *   <caption>Vise axes in the table frame</caption>
+ *   <tr><th>turn</th><th>u</th><th>v</th></tr>
+ *   <tr><td>front</td><td>−Y</td><td>+X</td></tr>
+ *   <tr><td>right</td><td>+X</td><td>+Y</td></tr>
+ *   <tr><td>rear</td><td>+Y</td><td>−X</td></tr>
+ *   <tr><td>left</td><td>−X</td><td>−Y</td></tr>
+ * </table>
+ *
+ * <p>The order of the constants is the order of preference among equals.
+ */
+public enum Turn {
+  FRONT(Axis.Y, -1, 1),
+  RIGHT(Axis.X, 1, 1),
+  REAR(Axis.Y, 1, -1),
+  LEFT(Axis.X, -1, -1);
+
+  private final Axis uAxis;
+  private final int uSign;
+  private final int vSign;
+
+  Turn(Axis uAxis, int uSign, int vSign) {
+    this.uAxis = uAxis;
+    this.uSign = uSign;
+    this.vSign = vSign;
+  }
+
+  /** The table axis along which the jaws open. */
+  public Axis uAxis() {
+    return uAxis;
+  }
+
+  /** +1 if u points the way of {@link #uAxis}, −1 if against it. */
+  public int uSign() {
+    return uSign;
+  }
+
+  /** The x of the vise-frame point (u, v), the vise standing at the origin. */
+  public long x(long u, long v) {
+    return uAxis == Axis.X ? uSign * u : vSign * v;
+  }
+
+  /** The y of the vise-frame point (u, v), the vise standing at the origin. */
+  public long y(long u, long v) {
+    return uAxis == Axis.Y ? uSign * u : vSign * v;
+  }
+
+  /** The interval along x of a box of the vise frame. */
+  public Interval x(Interval u, Interval v) {
+    return uAxis == Axis.X ? signed(uSign, u) : signed(vSign, v);
+  }
+
+  /** The interval along y of a box of the vise frame. */
+  public Interval y(Interval u, Interval v) {
+    return uAxis == Axis.Y ? signed(uSign, u) : signed(vSign, v);
+  }
+
+  /** The word that tables and reports use. */
+  public String word() {
+    return name().toLowerCase(java.util.Locale.ROOT);
+  }
+
+  private static Interval signed(int sign, Interval interval) {
+    return sign > 0 ? interval : interval.negated();
+  }
+}

@@ -1,0 +1,24 @@
+package org.jawroom.shop;
+
+/** The checks shared by the compact constructors; a failure here is a bug of the caller. */
+final class Check {
+  private Check() {}
+
+  static void notNegative(String what, long length) {
+    if (length < 0) {
+      throw new IllegalArgumentException(what + " is negative: " + length);
+    }
+  }
+
+  static void notNegative(String what, Dimension dimension) {
+    if (dimension.isKnown()) {
+      notNegative(what, dimension.length());
+    }
+  }
+
+  static void named(String what, String name) {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException(what + " has no name");
+    }
+  }
+}

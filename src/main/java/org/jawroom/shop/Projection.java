@@ -1,0 +1,14 @@
+package org.jawroom.shop;
+
+/** How far the screw sticks out of one end of the casting, with the jaws closed and open. */
+public record Projection(Dimension closed, Dimension open) {
+  public Projection {
+    Check.notNegative("projection", closed);
+    Check.notNegative("projection", open);
+  }
+
+  /** Whether there is outright no screw at this end. */
+  public boolean isNone() {
+    return closed.isNone() && open.isNone();
+  }
+}

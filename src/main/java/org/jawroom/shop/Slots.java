@@ -1,0 +1,45 @@
+package org.jawroom.shop;
+
+import java.util.List;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Axis;
+
+/**
+ * The T-slots of a table.
+ *
+ * @param direction the axis along which they run: X or Y
+ * @param count how many; 0 or more
+ * @param width of the slot's throat, which decides the bolt; may be blank
+ * @param pitch centre line to centre line; may be blank (and is not needed for a single slot)
+ * @param first from the table's front edge (y slots: left edge) to the first centre line; empty: the
+ *     slots stand centred
+ * @param positions from the same edge to every centre line, rising; empty: told by count, pitch and
+ *     first instead
+ * @param length how far bolts reach along the slots; empty: the whole table
+ */
+public record Slots(
+    Axis direction,
+    int count,
+    Dimension width,
+    Dimension pitch,
+    OptionalLong first,
+    List<Long> positions,
+    OptionalLong length) {
+  public Slots {
+    positions = List.copyOf(positions);
+    if (direction == Axis.Z) {
+      throw new IllegalArgumentException("slots run along x or y");
+    }
+    Check.notNegative("slot count", count);
+    Check.notNegative("slot width", width);
+    Check.notNegative("slot pitch", pitch);
+    if (!positions.isEmpty() && positions.size() != count) {
+      throw new IllegalArgumentException(positions.size() + " positions for " + count + " slots");
+    }
+  }
+
+  /** Whether a blank pitch leaves the places of the slots open. */
+  public boolean needsPitch() {
+    return positions.isEmpty() && count > 1;
+  }
+}

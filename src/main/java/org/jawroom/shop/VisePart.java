@@ -1,0 +1,28 @@
+package org.jawroom.shop;
+
+import java.util.OptionalLong;
+import org.jawroom.geometry.Interval;
+
+/**
+ * One row of {@code vise_parts}: a box in the vise frame.
+ *
+ * @param uClosed its u limits at the least opening, {@code uOpen} at the greatest; linear between
+ * @param tolerance its own; empty: the vise's
+ */
+public record VisePart(
+    String name,
+    When when,
+    Interval uClosed,
+    Interval uOpen,
+    Interval v,
+    Interval w,
+    OptionalLong tolerance) {
+
+  /** The one name of the model's own that a row may bear: it then counts as the handle. */
+  public static final String HANDLE = "handle";
+
+  public VisePart {
+    Check.named("part", name);
+    tolerance.ifPresent(length -> Check.notNegative("tolerance", length));
+  }
+}
