@@ -16,8 +16,15 @@ public record Cell(String text, Kind kind, String trouble) {
     TEXT,
     /** A number of a workbook: its text has a decimal point, whatever the settings say. */
     NUMBER,
-    /** A truth value of a workbook. */
-    TRUTH
+    /** A truth value of a workbook: {@code TRUE} or {@code FALSE}. */
+    TRUTH,
+    /** A date of a workbook, in trouble wherever free text does not belong. */
+    DATE
+  }
+
+  /** The literal default of a column, with a decimal point whatever the settings say. */
+  public static Cell standard(String text) {
+    return new Cell(text, Kind.NUMBER, "");
   }
 
   static Cell text(String text) {

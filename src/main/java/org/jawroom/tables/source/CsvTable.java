@@ -65,13 +65,11 @@ final class CsvTable {
     long line = 0;
     try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
       Iterator<CSVRecord> records = parser.iterator();
-      while (true) {
+      line = 1;
+      // Without a sound header, no row after it could be understood.
+      while (records.hasNext() && (whole || !rows.isEmpty())) {
+        add(records.next(), (int) line, rows, delimiter);
         line = parser.getCurrentLineNumber() + 1;
-        if (!records.hasNext()) {
-          break;
-        }
-        CSVRecord cells = records.next();
-        add(cells, (int) line, rows, delimiter);
       }
     } catch (IOException | UncheckedIOException e) {
       fault(

@@ -43,11 +43,11 @@ final class SheetCell {
   private static Cell number(org.apache.poi.ss.usermodel.Cell cell) {
     double value = cell.getNumericCellValue();
     if (DateUtil.isCellDateFormatted(cell)) {
-      return Cell.bad(
+      String date =
           value < YEAR_10000
               ? cell.getLocalDateTimeCellValue().toString().replace("T00:00", "")
-              : plain(value),
-          DateText.MESSAGE);
+              : plain(value);
+      return new Cell(date, Cell.Kind.DATE, DateText.MESSAGE);
     }
     String text = plain(value);
     if (UNIT_SHOWN.matcher(cell.getCellStyle().getDataFormatString()).matches()) {
