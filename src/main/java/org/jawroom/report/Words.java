@@ -13,6 +13,7 @@ import org.jawroom.placement.Play;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
@@ -22,6 +23,8 @@ record Words(PeopleUnit unit) {
 
   /** How reasons for a usable part of the opening begin. */
   static final String KEEP_OPEN = "keep open ";
+
+  private static final String HANDLE_OFF = "handle must be off";
 
   /** Play along an axis under which nobody can tap a vise square. */
   private static final long LEAST_PLAY = 2 * Length.MM;
@@ -88,7 +91,7 @@ record Words(PeopleUnit unit) {
       marks.add("shortest tool does not clear the bed");
     }
     if (handleComesOff(outcome.vise())) {
-      marks.add("handle must be off");
+      marks.add(HANDLE_OFF);
     }
     outcome.recommended().ifPresent(place -> addPlaceMarks(place, marks));
     return marks;
@@ -135,6 +138,20 @@ record Words(PeopleUnit unit) {
   /** {@code jaw 150, opens 0 to 150}. */
   String jaws(Vise vise) {
     return "jaw " + unit.brief(vise.jaws().width(), Rounding.DOWN) + ", opens " + range(vise.opening());
+  }
+
+  /** What to mind about all pairings of a machine: what was not looked for, how well it is known. */
+  static String caution(Machine machine) {
+    return joined("\n", LookedFor.words(machine), exact(machine.provenance()));
+  }
+
+  /** What to mind about all pairings of a vise. */
+  static String caution(Vise vise) {
+    return joined("; ", handleComesOff(vise) ? HANDLE_OFF : "", exact(vise.provenance()));
+  }
+
+  private static String exact(Provenance provenance) {
+    return provenance.assumedExact() ? "tolerance taken as 0" : "";
   }
 
   /** The finding with its sign. */
