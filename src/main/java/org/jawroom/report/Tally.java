@@ -21,7 +21,9 @@ import tech.tablesaw.api.Table;
  */
 record Tally(Map<Finding, Integer> counts, OptionalLong leastMargin, OptionalLong greatestMargin) {
 
-  private static final String GROUP = "group";
+  private static final String PAIRING = "pairing";
+  /** Not "group", which the library takes for itself. */
+  private static final String GROUP = "whose";
   private static final String FINDING = "finding";
   private static final String MARGIN = "margin";
 
@@ -71,15 +73,17 @@ record Tally(Map<Finding, Integer> counts, OptionalLong leastMargin, OptionalLon
         margins.appendMissing();
       }
     }
-    return Table.create(group, findings, margins);
+    return Table.create(
+        IntColumn.indexColumn(PAIRING, outcomes.size(), 0), group, findings, margins);
   }
 
   private static Map<Integer, Map<Finding, Integer>> counts(Table table) {
     Map<Integer, Map<Finding, Integer>> counts = new TreeMap<>();
-    Table counted = table.countBy(GROUP, FINDING);
+    Table counted = table.summarize(PAIRING, AggregateFunctions.count).by(GROUP, FINDING);
+    String number = AggregateFunctions.count.functionName() + " [" + PAIRING + "]";
     for (Row row : counted) {
       counts.computeIfAbsent(row.getInt(GROUP), group -> new EnumMap<>(Finding.class))
-          .put(Finding.values()[row.getInt(FINDING)], (int) row.getNumber("Count"));
+          .put(Finding.values()[row.getInt(FINDING)], (int) row.getNumber(number));
     }
     return counts;
   }
