@@ -54,7 +54,7 @@ final class CautionsSheet {
       Row row = sheet.createRow(next++);
       int lines = TextLines.count(caution, TextLines.perLine(WIDTH, POINTS));
       row.setHeightInPoints(Styles.height(lines, POINTS) + 6);
-      Cells.text(row, 0, number++ + ".", styles.label());
+      Cells.text(row, 0, number++ + ".", styles.prose());
       Cells.text(row, 1, caution, styles.prose());
     }
   }

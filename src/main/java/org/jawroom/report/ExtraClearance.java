@@ -83,17 +83,21 @@ final class ExtraClearance {
     return rule;
   }
 
-  /** A margin takes the condition itself, the reason beneath it that of the cell above. */
+  /**
+   * A margin takes the condition itself, the reason beneath it that of the cell above. Text is asked
+   * nothing, since an error in either half would lose the other.
+   */
   private String either(String condition) {
-    return "OR(" + condition.replace("#", address(0)) + "," + condition.replace("#", address(-1)) + ")";
+    String ofNumber = "IF(ISNUMBER(#),AND(#>=0," + condition + "),FALSE)";
+    return "OR(" + ofNumber.replace("#", address(0)) + "," + ofNumber.replace("#", address(-1)) + ")";
   }
 
   private String isShort() {
-    return either("AND(ISNUMBER(#),#>=0,#<" + MatrixSheet.extraAddress() + ")");
+    return either("#<" + MatrixSheet.extraAddress());
   }
 
   private String isClose() {
-    return either("AND(ISNUMBER(#),#>=0,ROUND(#-" + MatrixSheet.extraAddress() + ",4)<=" + close() + ")");
+    return either("ROUND(#-" + MatrixSheet.extraAddress() + ",4)<=" + close());
   }
 
   /** Told by the reason beneath, so that the sign of a limited opening is not lost. */

@@ -24,6 +24,7 @@ final class ListSheet {
   private final SXSSFSheet sheet;
   private final Styles styles;
   private final List<Heading> headings;
+  private final int headColumns;
   private Row row;
   private int nextRow = FIRST_ENTRY;
   private int nextColumn;
@@ -33,6 +34,7 @@ final class ListSheet {
     this.sheet = book.createSheet(name);
     this.styles = styles;
     this.headings = headings;
+    this.headColumns = headColumns;
     int width = headings.stream().mapToInt(Heading::width).sum();
     Paper.set(sheet, styles.unit(), HEADINGS, HEADINGS, headColumns, width);
     sheet.createFreezePane(headColumns, FIRST_ENTRY);
@@ -48,14 +50,15 @@ final class ListSheet {
     Cells.text(top, 0, title, styles.title());
     Row second = sheet.createRow(1);
     second.setHeightInPoints(15);
-    Cells.text(second, 0, remark, styles.note());
+    // Beside the columns that are repeated, which would cut it off.
+    Cells.text(second, headColumns, remark, styles.note());
     Row third = sheet.createRow(HEADINGS);
     int most = 1;
     for (int column = 0; column < headings.size(); column++) {
       Heading heading = headings.get(column);
       Cells.text(third, column, heading.words(), styles.heading());
       // The filter's button takes some of the last line.
-      int perLine = TextLines.perLine(heading.width() - 1, POINTS);
+      int perLine = TextLines.perLine(heading.width() - 2, POINTS);
       most = Math.max(most, TextLines.count(heading.words(), perLine) + 1);
     }
     third.setHeightInPoints(Styles.height(most, POINTS));
@@ -73,7 +76,7 @@ final class ListSheet {
   }
 
   Cell text(String text, CellStyle style) {
-    int perLine = TextLines.perLine(headings.get(nextColumn).width(), POINTS);
+    int perLine = TextLines.perLine(headings.get(nextColumn).width() - 2, POINTS);
     lines = Math.max(lines, TextLines.count(text, perLine));
     return text.isEmpty()
         ? Cells.empty(row, nextColumn++, style)

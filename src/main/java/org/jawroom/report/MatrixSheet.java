@@ -34,7 +34,7 @@ final class MatrixSheet {
   private static final int FACTS = 6;
   private static final int ROWS_EACH = 2;
   private static final int HEAD_WIDTH = 34;
-  private static final int VISE_WIDTH = 17;
+  private static final int VISE_WIDTH = 18;
   private static final int SMALL = 8;
 
   private final SXSSFWorkbook book;
@@ -124,7 +124,7 @@ final class MatrixSheet {
       count.setCellValue(staying());
     }
     Cells.text(counted, EXTRA_COLUMN + 1,
-        "  Margins in " + unit + ", rounded toward less: what is left after the required clearance and the"
+        "  Margins in " + styles.unit().plural() + ", rounded toward less: what is left after the required clearance and the"
             + " tolerances. Each leads to its row in Pairings.",
         styles.note());
   }

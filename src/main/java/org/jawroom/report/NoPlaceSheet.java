@@ -39,7 +39,7 @@ final class NoPlaceSheet {
       return "Every pairing has a place, or is not known well enough to tell.";
     }
     return (shown < all ? "ONLY THE FIRST " + shown + " OF " + all + " FIT ON THIS SHEET. " : "")
-        + "What is missed by is in " + unit.word()
+        + "What is missed by is in " + unit.plural()
         + ", at the best place there is, required clearance and tolerances included.";
   }
 

@@ -52,7 +52,7 @@ final class PairingsSheet {
         : "";
     sheet.list.head(
         "Pairings",
-        cut + "Lengths in " + styles.unit().word()
+        cut + "Lengths in " + styles.unit().plural()
             + ", each rounded toward less clearance. Margins are what is left after the required"
             + " clearance and both tolerances. Bare vise, without tool or part.");
     outcomes.subList(0, shown).forEach(sheet::entry);
@@ -61,19 +61,19 @@ final class PairingsSheet {
 
   private static List<Heading> headings(PeopleUnit unit) {
     List<Heading> headings = new ArrayList<>(List.of(
-        new Heading("Machine", 18), new Heading("Vise", 18), new Heading("What comes of it", 21),
+        new Heading("Machine", 18), new Heading("Vise", 18), new Heading("What comes of it", 28),
         new Heading("Best margin", 9), new Heading("Margin as placed", 9),
-        new Heading("Limited by", 13), new Heading("Part of the vise", 12), new Heading("Along", 7),
+        new Heading("Limited by", 16), new Heading("Part of the vise", 13), new Heading("Along", 8),
         new Heading("While", 9), new Heading("Jaws", 8), new Heading("Required clearance", 10),
         new Heading("Both tolerances", 10)));
     headings.addAll(List.of(
-        new Heading("Handle to the", 8), new Heading("Stands at x", 8), new Heading("Stands at y", 8),
+        new Heading("Handle to the", 9), new Heading("Stands at x", 9), new Heading("Stands at y", 9),
         new Heading("Bolted by", 11), new Heading("Slots", 7), new Heading("Jaws may open from", 9),
         new Heading("Jaws may open to", 9), new Heading("Reach short by", 8),
         new Heading("Base over edge by", 9), new Heading("Play left", 8), new Heading("Play right", 8),
         new Heading("Play front", 8), new Heading("Play rear", 8), new Heading("Nose not below", 8),
         new Heading("Room over jaws", 8), new Heading("Table still carries, kg", 9),
-        new Heading("Mind", 21), new Heading("Not measured", 21)));
+        new Heading("Mind", 32), new Heading("Not measured", 26)));
     return headings;
   }
 

@@ -45,7 +45,8 @@ final class Palette {
     return finding == Finding.NOTHING_LISTED ? "A6C9E2" : fill(finding);
   }
 
+  /** Opaque: readers take a colour without that for one that is not seen. */
   static XSSFColor colour(String hex) {
-    return new XSSFColor(HexFormat.of().parseHex(hex), null);
+    return new XSSFColor(HexFormat.of().parseHex("FF" + hex), null);
   }
 }

@@ -6,16 +6,18 @@ import org.jawroom.geometry.Length;
 /** The unit in which people see lengths, and how finely. */
 public enum PeopleUnit {
   /** Millimetres to 0.1. */
-  MM("mm", Length.MM / 10, 1),
+  MM("mm", "millimetres", Length.MM / 10, 1),
   /** Inches to 0.01. */
-  INCH("in", Length.INCH / 100, 2);
+  INCH("in", "inches", Length.INCH / 100, 2);
 
   private final String word;
+  private final String plural;
   private final long grain;
   private final int decimals;
 
-  PeopleUnit(String word, long grain, int decimals) {
+  PeopleUnit(String word, String plural, long grain, int decimals) {
     this.word = word;
+    this.plural = plural;
     this.grain = grain;
     this.decimals = decimals;
   }
@@ -23,6 +25,11 @@ public enum PeopleUnit {
   /** {@code mm} or {@code in}. */
   public String word() {
     return word;
+  }
+
+  /** {@code millimetres} or {@code inches}. */
+  public String plural() {
+    return plural;
   }
 
   /** The rounded number, for a cell that shows {@link #numberFormat}. */

@@ -72,22 +72,31 @@ final class Styles {
       fill(style, HEADING, FillPatternType.SOLID_FOREGROUND, HEADING);
       frame(style, BorderStyle.THIN, LINE);
       style.setVerticalAlignment(VerticalAlignment.CENTER);
+      style.setAlignment(HorizontalAlignment.LEFT);
+      style.setIndention((short) 1);
       return style;
     });
   }
 
   /** Text in a long table. */
   XSSFCellStyle entry() {
-    return made.computeIfAbsent("entry", key -> ruled(text(9, false, INK, true)));
+    return made.computeIfAbsent("entry", key -> entryText());
   }
 
   /** Text in a long table, on the colour of a finding. */
   XSSFCellStyle entry(Finding finding) {
     return made.computeIfAbsent("entry " + finding, key -> {
-      XSSFCellStyle style = ruled(text(9, false, INK, true));
+      XSSFCellStyle style = entryText();
       fill(style, finding);
       return style;
     });
+  }
+
+  private XSSFCellStyle entryText() {
+    XSSFCellStyle style = ruled(text(9, false, INK, true));
+    style.setAlignment(HorizontalAlignment.LEFT);
+    style.setIndention((short) 1);
+    return style;
   }
 
   /** A number in a long table: {@code format} as spreadsheets write it. */
@@ -96,6 +105,7 @@ final class Styles {
       XSSFCellStyle style = ruled(text(9, false, INK, false));
       style.setQuotePrefixed(false);
       style.setAlignment(HorizontalAlignment.RIGHT);
+      style.setVerticalAlignment(VerticalAlignment.TOP);
       style.setDataFormat(book.createDataFormat().getFormat(format));
       return style;
     });

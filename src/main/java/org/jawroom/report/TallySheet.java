@@ -58,7 +58,7 @@ final class TallySheet {
     ListSheet list = new ListSheet(book, styles, name, headings(what, partner), 1);
     list.head(
         name,
-        "How many pairings come to what. Margins in " + styles.unit().word() + ", rounded toward less; "
+        "How many pairings come to what. Margins in " + styles.unit().plural() + ", rounded toward less; "
             + "the best partner is clear, light enough, within reach and has the largest margin.");
     Map<Integer, Tally> tallies = tallies(groups);
     for (int group = 0; group < groups.size(); group++) {
@@ -83,17 +83,17 @@ final class TallySheet {
 
   private static List<Heading> headings(String what, String partner) {
     List<Heading> headings = new ArrayList<>();
-    headings.add(new Heading(what, 28));
-    headings.add(new Heading("Size", 28));
-    headings.add(new Heading("Pairings", 9));
+    headings.add(new Heading(what, 26));
+    headings.add(new Heading("Size", 26));
+    headings.add(new Heading("Pairings", 8));
     for (Finding finding : Finding.values()) {
       headings.add(new Heading(finding.sign() + " " + finding.brief(), 10));
     }
-    headings.add(new Heading(partner, 26));
+    headings.add(new Heading(partner, 24));
     headings.add(new Heading("Its margin", 9));
     headings.add(new Heading("Least best margin", 9));
     headings.add(new Heading("Greatest best margin", 10));
-    headings.add(new Heading("Mind", 36));
+    headings.add(new Heading("Mind", 33));
     return headings;
   }
 
