@@ -14,7 +14,7 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
- * Vises whose handle hangs down past the table's edge, and what that asks of a machine's rows: its
+ * Vises whose handle, or a part, hangs down past the table's edge, and what that asks of a machine's rows: its
  * ledges, and at the front its sill.
  */
 final class PlausibilityOfHandles {
@@ -59,21 +59,22 @@ final class PlausibilityOfHandles {
     return warnings;
   }
 
-  /** Whether the handle's lowest point, in one situation or the other, is below the vise's underside. */
+  /** Whether the handle, in one situation or the other, or a part reaches below the vise's underside. */
   private static boolean hangs(Vise vise) {
+    if (vise.parts().stream().anyMatch(part -> part.w().lo() < 0)) {
+      return true;
+    }
     Handle handle = vise.handle();
-    if (!vise.simple()) {
-      return vise.parts().stream().anyMatch(part -> part.w().lo() < 0);
-    }
-    if (!handle.radius().isKnown() || !vise.screw().height().isKnown()) {
-      return false;
-    }
     boolean allRound = handle.fullSwing() || handle.onWhileCutting();
-    return allRound && vise.screw().height().length() < handle.radius().length();
+    return vise.simple()
+        && allRound
+        && handle.radius().isKnown()
+        && vise.screw().height().isKnown()
+        && vise.screw().height().length() < handle.radius().length();
   }
 
   private static String hangs(List<Vise> vises) {
-    return "the handle of "
+    return "the handle or a part of "
         + vises.stream().map(Vise::name).collect(Collectors.joining(", "))
         + " hangs";
   }
