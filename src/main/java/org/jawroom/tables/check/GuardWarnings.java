@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -19,18 +19,18 @@ import org.jawroom.shop.Side;
  * above (touching does not count) and reaches below its surface; one whose heights count from the
  * spindle nose, if it does so with the nose at its lowest.
  */
-final class PlausibilityOfGuards {
+final class GuardWarnings {
   private static final String UP_AND_DOWN = "Does the table or the knee go up and down here?";
 
-  private PlausibilityOfGuards() {}
+  private GuardWarnings() {}
 
-  static List<PlausibilityWarning> of(Machine machine) {
-    List<PlausibilityWarning> warnings = new ArrayList<>();
+  static List<Warning> of(Machine machine) {
+    List<Warning> warnings = new ArrayList<>();
     for (Side side : Side.values()) {
       Dimension gap = machine.gaps().get(side);
       if (gap.isKnown() && gap.length() + halfTravel(machine, Axes.NONE, side) < 0) {
         warnings.add(
-            PlausibilityWarning.machine(
+            Warning.machine(
                 machine.name(), side.word() + "_gap", "is so far below 0 that " + IN_THE_TABLE));
       }
     }
@@ -45,7 +45,7 @@ final class PlausibilityOfGuards {
   private static final String IN_THE_TABLE =
       "it stands in the table with the axes at mid-travel. Check the sign and from where it was measured";
 
-  private static Optional<PlausibilityWarning> standsInTable(Machine machine, Guard guard) {
+  private static Optional<Warning> standsInTable(Machine machine, Guard guard) {
     boolean over =
         guard.side().isPresent()
             ? isOverFromSide(machine, guard)
@@ -56,7 +56,7 @@ final class PlausibilityOfGuards {
     }
     String column = guard.side().isPresent() ? "gap" : "z_min";
     return Optional.of(
-        PlausibilityWarning.guard(machine.name(), guard.name(), column, IN_THE_TABLE));
+        Warning.guard(machine.name(), guard.name(), column, IN_THE_TABLE));
   }
 
   private static boolean isOverFromSide(Machine machine, Guard guard) {
@@ -98,13 +98,13 @@ final class PlausibilityOfGuards {
     return guard.carriedBy().z() != machine.tableMoves().z();
   }
 
-  private static Optional<PlausibilityWarning> headThatStays(Machine machine, Guard guard) {
+  private static Optional<Warning> headThatStays(Machine machine, Guard guard) {
     boolean isHead = guard.kind().strip().toLowerCase(Locale.ROOT).equals("head");
     if (!isHead || countsFromNose(machine, guard)) {
       return Optional.empty();
     }
     return Optional.of(
-        PlausibilityWarning.guard(
+        Warning.guard(
             machine.name(),
             guard.name(),
             "carried_by",
@@ -114,7 +114,7 @@ final class PlausibilityOfGuards {
   }
 
   /** One line for all such guards of a machine, since one answer settles them. */
-  private static Optional<PlausibilityWarning> heightsFromFrame(Machine machine) {
+  private static Optional<Warning> heightsFromFrame(Machine machine) {
     List<String> names =
         machine.guards().stream()
             .filter(guard -> guard.carriedBy().equals(Axes.NONE) && hasHeights(guard))
@@ -133,7 +133,7 @@ final class PlausibilityOfGuards {
                 + " count from the table top, which is taken to stay at one height. "
                 + UP_AND_DOWN
                 + " Then table_moves needs z, and they must be measured from the spindle nose";
-    return Optional.of(PlausibilityWarning.machine(machine.name(), "table_moves", text));
+    return Optional.of(Warning.machine(machine.name(), "table_moves", text));
   }
 
   private static boolean hasHeights(Guard guard) {

@@ -1,12 +1,12 @@
-package org.jawroom.tables;
+package org.jawroom.tables.template;
 
-import static org.jawroom.tables.LegendPen.ACCENT;
-import static org.jawroom.tables.LegendPen.CASTING;
-import static org.jawroom.tables.LegendPen.FAINT;
-import static org.jawroom.tables.LegendPen.INK;
+import static org.jawroom.tables.template.SketchPen.ACCENT;
+import static org.jawroom.tables.template.SketchPen.CASTING;
+import static org.jawroom.tables.template.SketchPen.FAINT;
+import static org.jawroom.tables.template.SketchPen.INK;
 
 /** The four gaps, each with the table at the end of its travel where the gap is taped. */
-final class LegendSketchGaps {
+final class GapSketch {
   static final int WIDTH = 900;
   static final int HEIGHT = 590;
 
@@ -18,12 +18,12 @@ final class LegendSketchGaps {
   private static final double TRAVEL_Y = 32;
   private static final double WALL = 12;
 
-  private final LegendPen pen = new LegendPen(WIDTH, HEIGHT, 1, 0, 0);
+  private final SketchPen pen = new SketchPen(WIDTH, HEIGHT, 1, 0, 0);
 
-  private LegendSketchGaps() {}
+  private GapSketch() {}
 
   static byte[] plan() {
-    LegendSketchGaps sketch = new LegendSketchGaps();
+    GapSketch sketch = new GapSketch();
     sketch.pen.title("The four gaps, seen from above: run the table to the end, then tape");
     sketch.front(225, 412);
     sketch.rear(675, 412);

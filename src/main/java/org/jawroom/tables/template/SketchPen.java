@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.template;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -22,7 +22,7 @@ import javax.imageio.ImageIO;
  * letters and arrows are in pixels of the finished picture, whatever the scale. Drawings are pictures, not
  * computations: nothing is read back from them.
  */
-final class LegendPen {
+final class SketchPen {
   static final Color CASTING = new Color(0xDD, 0xE4, 0xE8);
   static final Color MOVING = new Color(0xF4, 0xE1, 0xBF);
   static final Color STEEL = new Color(0xB9, 0xC4, 0xCA);
@@ -47,7 +47,7 @@ final class LegendPen {
    * @param scale pixels for a unit of the drawing
    * @param left the drawing's x at the left edge, {@code bottom} its y at the lower edge
    */
-  LegendPen(int width, int height, double scale, double left, double bottom) {
+  SketchPen(int width, int height, double scale, double left, double bottom) {
     image = new BufferedImage(width * FINENESS, height * FINENESS, BufferedImage.TYPE_INT_RGB);
     g = image.createGraphics();
     g.setColor(Color.WHITE);

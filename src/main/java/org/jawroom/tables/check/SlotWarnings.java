@@ -1,6 +1,6 @@
-package org.jawroom.tables;
+package org.jawroom.tables.check;
 
-import static org.jawroom.tables.SlotSeries.isInchThroat;
+import static org.jawroom.tables.check.SlotSeries.isInchThroat;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,17 +10,17 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Slots;
 
 /** Slot widths and pitches off the published series. They are accepted: such tables exist. */
-final class PlausibilityOfSlots {
-  private PlausibilityOfSlots() {}
+final class SlotWarnings {
+  private SlotWarnings() {}
 
-  static List<PlausibilityWarning> of(Machine machine) {
-    List<PlausibilityWarning> warnings = new ArrayList<>();
+  static List<Warning> of(Machine machine) {
+    List<Warning> warnings = new ArrayList<>();
     Slots slots = machine.slots();
     if (slots.width().isKnown()) {
       long width = slots.width().length();
       if (SlotSeries.metric(width).isEmpty() && !isInchThroat(width)) {
         warnings.add(
-            PlausibilityWarning.machine(
+            Warning.machine(
                 machine.name(),
                 "slot_width",
                 SpokenLength.of(width)
@@ -34,7 +34,7 @@ final class PlausibilityOfSlots {
     return warnings;
   }
 
-  private static Optional<PlausibilityWarning> pitch(String machine, Dimension width, long pitch) {
+  private static Optional<Warning> pitch(String machine, Dimension width, long pitch) {
     if (width.isKnown() && isInchThroat(width.length())) {
       return Optional.empty();
     }
@@ -46,7 +46,7 @@ final class PlausibilityOfSlots {
     }
     String series = row.map(r -> " for a slot of " + SpokenLength.mm(r.width())).orElse("");
     return Optional.of(
-        PlausibilityWarning.machine(
+        Warning.machine(
             machine,
             "slot_pitch",
             SpokenLength.of(pitch)

@@ -1,22 +1,22 @@
-package org.jawroom.tables;
+package org.jawroom.tables.template;
 
-import static org.jawroom.tables.LegendPen.ACCENT;
-import static org.jawroom.tables.LegendPen.CASTING;
-import static org.jawroom.tables.LegendPen.FAINT;
-import static org.jawroom.tables.LegendPen.INK;
-import static org.jawroom.tables.LegendPen.MEASURE;
+import static org.jawroom.tables.template.SketchPen.ACCENT;
+import static org.jawroom.tables.template.SketchPen.CASTING;
+import static org.jawroom.tables.template.SketchPen.FAINT;
+import static org.jawroom.tables.template.SketchPen.INK;
+import static org.jawroom.tables.template.SketchPen.MEASURE;
 
 import java.awt.Color;
 
 /** A table from above, its slots, and where the spindle can stand over it. */
-final class LegendSketchTable {
+final class TableSketch {
   static final int WIDTH = 900;
   static final int HEIGHT = 430;
 
-  private LegendSketchTable() {}
+  private TableSketch() {}
 
   static byte[] plan() {
-    LegendPen pen = new LegendPen(WIDTH, HEIGHT, 0.62, -720, -370);
+    SketchPen pen = new SketchPen(WIDTH, HEIGHT, 0.62, -720, -370);
     pen.title("The table from above, you in front of it");
     pen.body(CASTING, -450, 450, -200, 200);
     for (int slot = -1; slot <= 1; slot++) {
@@ -39,7 +39,7 @@ final class LegendSketchTable {
     return pen.png();
   }
 
-  private static void reach(LegendPen pen) {
+  private static void reach(SketchPen pen) {
     pen.ghost(-300, 300, -110, 190);
     pen.note(-90, 66, FAINT, "where the spindle can stand");
     pen.round(ACCENT, 0, 40, 5);
@@ -48,7 +48,7 @@ final class LegendSketchTable {
     pen.upright(ACCENT, 280, -110, 190, false, "travel_y");
   }
 
-  private static void slots(LegendPen pen) {
+  private static void slots(SketchPen pen) {
     pen.extension(-450, 0, -500, 0);
     pen.extension(-450, -110, -560, -110);
     pen.extension(-450, -200, -560, -200);

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,11 +12,11 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
 
 /** What looks wrong in a row of {@code vises} by itself. */
-final class PlausibilityOfVises {
-  private PlausibilityOfVises() {}
+final class ViseWarnings {
+  private ViseWarnings() {}
 
-  static List<PlausibilityWarning> of(Vise vise) {
-    List<PlausibilityWarning> warnings = new ArrayList<>();
+  static List<Warning> of(Vise vise) {
+    List<Warning> warnings = new ArrayList<>();
     if (vise.simple()) {
       thickness(vise, "fixed_jaw_thickness", vise.jaws().fixedThickness()).ifPresent(warnings::add);
       thickness(vise, "moving_jaw_thickness", vise.jaws().movingThickness()).ifPresent(warnings::add);
@@ -24,7 +24,7 @@ final class PlausibilityOfVises {
     }
     if (vise.turns().size() == Turn.values().length) {
       warnings.add(
-          PlausibilityWarning.vise(
+          Warning.vise(
               vise.name(),
               "turns",
               "allows every turn. Would you really work its handle from the rear or the sides? Name the"
@@ -32,18 +32,18 @@ final class PlausibilityOfVises {
     }
     if (vise.provenance().assumedExact()) {
       warnings.add(
-          PlausibilityWarning.vise(vise.name(), "tolerance", PlausibilityOfMachines.TAKEN_AS_0));
+          Warning.vise(vise.name(), "tolerance", MachineWarnings.TAKEN_AS_0));
     }
     return warnings;
   }
 
-  private static Optional<PlausibilityWarning> thickness(Vise vise, String column, Dimension thickness) {
+  private static Optional<Warning> thickness(Vise vise, String column, Dimension thickness) {
     Jaws jaws = vise.jaws();
     if (!thickness.isKnown() || thickness.length() != jaws.width()) {
       return Optional.empty();
     }
     return Optional.of(
-        PlausibilityWarning.vise(
+        Warning.vise(
             vise.name(),
             column,
             SpokenLength.of(thickness.length())
@@ -52,7 +52,7 @@ final class PlausibilityOfVises {
   }
 
   /** A bolt whose centre lies outside the casting, seen from above. On its edge is still inside. */
-  private static Optional<PlausibilityWarning> outside(Vise vise, Mount mount) {
+  private static Optional<Warning> outside(Vise vise, Mount mount) {
     Base base = vise.base();
     boolean beside =
         base.width().isKnown()
@@ -71,7 +71,7 @@ final class PlausibilityOfVises {
     String column = beside ? "base_width" : "front_reach";
     String edge = beside ? "base_width" : "front_reach or rear_reach";
     return Optional.of(
-        PlausibilityWarning.vise(
+        Warning.vise(
             vise.name(),
             column,
             "the bolts of "

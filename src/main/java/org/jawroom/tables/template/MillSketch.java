@@ -1,21 +1,21 @@
-package org.jawroom.tables;
+package org.jawroom.tables.template;
 
-import static org.jawroom.tables.LegendPen.ACCENT;
-import static org.jawroom.tables.LegendPen.CASTING;
-import static org.jawroom.tables.LegendPen.INK;
-import static org.jawroom.tables.LegendPen.MEASURE;
-import static org.jawroom.tables.LegendPen.MOVING;
-import static org.jawroom.tables.LegendPen.STEEL;
+import static org.jawroom.tables.template.SketchPen.ACCENT;
+import static org.jawroom.tables.template.SketchPen.CASTING;
+import static org.jawroom.tables.template.SketchPen.INK;
+import static org.jawroom.tables.template.SketchPen.MEASURE;
+import static org.jawroom.tables.template.SketchPen.MOVING;
+import static org.jawroom.tables.template.SketchPen.STEEL;
 
 /** A mill from its right side: the heights, the ledges, and at which heights a gap is taped. */
-final class LegendSketchMill {
+final class MillSketch {
   static final int WIDTH = 900;
   static final int HEIGHT = 590;
 
-  private LegendSketchMill() {}
+  private MillSketch() {}
 
   static byte[] side() {
-    LegendPen pen = new LegendPen(WIDTH, HEIGHT, 0.6, -790, -330);
+    SketchPen pen = new SketchPen(WIDTH, HEIGHT, 0.6, -790, -330);
     pen.title("A mill from its right side: front on the left, column on the right");
     machine(pen);
     vise(pen);
@@ -23,7 +23,7 @@ final class LegendSketchMill {
     return pen.png();
   }
 
-  private static void machine(LegendPen pen) {
+  private static void machine(SketchPen pen) {
     pen.wall(-540, -520, -240, 520);
     pen.note(-580, 440, INK, "door");
     pen.wall(-520, -440, -240, -110);
@@ -44,7 +44,7 @@ final class LegendSketchMill {
     pen.axis(0, 580, 0, 180);
   }
 
-  private static void vise(LegendPen pen) {
+  private static void vise(SketchPen pen) {
     pen.body(CASTING, -150, 80, 0, 45);
     pen.body(CASTING, 50, 80, 45, 85);
     pen.body(MOVING, -70, -30, 45, 85);
@@ -55,7 +55,7 @@ final class LegendSketchMill {
     pen.body(MOVING, -200, -170, -92, -76);
   }
 
-  private static void measures(LegendPen pen) {
+  private static void measures(SketchPen pen) {
     pen.extension(34, 260, 105, 260);
     pen.upright(MEASURE, 95, 0, 260, true, "nose_min");
     pen.extension(34, 400, 257, 400);

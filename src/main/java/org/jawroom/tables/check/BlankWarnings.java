@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.check;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -16,12 +16,12 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /** Blank dimensions, and the verdicts that they leave unknown. */
-final class PlausibilityOfBlanks {
+final class BlankWarnings {
   private static final String UNTIL = "that is not hopeless anyway stays unknown until it is measured";
 
-  private PlausibilityOfBlanks() {}
+  private BlankWarnings() {}
 
-  static List<PlausibilityWarning> of(Machine machine, Settings settings) {
+  static List<Warning> of(Machine machine, Settings settings) {
     Set<String> deciding = new LinkedHashSet<>();
     addIf(deciding, machine.slots().width().isBlank(), "slot_width");
     addIf(deciding, machine.slots().needsPitch() && machine.slots().pitch().isBlank(), "slot_pitch");
@@ -36,10 +36,10 @@ final class PlausibilityOfBlanks {
     addIf(deciding, machine.noseMin().isBlank() && sweeps, "nose_min");
     addIf(deciding, machine.noseMax().isBlank() && (sweeps || loads), "nose_max");
 
-    List<PlausibilityWarning> warnings = new ArrayList<>();
+    List<Warning> warnings = new ArrayList<>();
     if (!deciding.isEmpty()) {
       warnings.add(
-          PlausibilityWarning.machine(
+          Warning.machine(
               machine.name(),
               deciding.iterator().next(),
               named(deciding) + " blank: every pairing on this machine " + UNTIL));
@@ -48,7 +48,7 @@ final class PlausibilityOfBlanks {
     for (Guard guard : machine.guards()) {
       if (guard.gap().isBlank()) {
         warnings.add(
-            PlausibilityWarning.guard(
+            Warning.guard(
                 machine.name(),
                 guard.name(),
                 "gap",
@@ -60,7 +60,7 @@ final class PlausibilityOfBlanks {
 
   /** Blank nose heights that make nothing unknown, but leave numbers untold. */
   private static void harmless(
-      Machine machine, Set<String> deciding, boolean hasOverhead, List<PlausibilityWarning> warnings) {
+      Machine machine, Set<String> deciding, boolean hasOverhead, List<Warning> warnings) {
     List<String> untold = new ArrayList<>();
     if (machine.noseMax().isBlank()) {
       untold.add("the room over the jaws");
@@ -74,7 +74,7 @@ final class PlausibilityOfBlanks {
     columns.removeAll(deciding);
     if (!columns.isEmpty()) {
       warnings.add(
-          PlausibilityWarning.machine(
+          Warning.machine(
               machine.name(),
               columns.get(0),
               named(columns)
@@ -84,7 +84,7 @@ final class PlausibilityOfBlanks {
     }
   }
 
-  static List<PlausibilityWarning> of(Vise vise) {
+  static List<Warning> of(Vise vise) {
     Set<String> deciding = new LinkedHashSet<>();
     if (vise.simple()) {
       addBody(deciding, vise);
@@ -96,7 +96,7 @@ final class PlausibilityOfBlanks {
       return List.of();
     }
     return List.of(
-        PlausibilityWarning.vise(
+        Warning.vise(
             vise.name(),
             deciding.iterator().next(),
             named(deciding) + " blank: every pairing of this vise " + UNTIL));

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import org.jawroom.shop.Vise;
  * millimetres read as inches huge. The limits are ours, wide enough for any mill and vise we can think
  * of.
  */
-final class PlausibilityOfSizes {
+final class SizeWarnings {
 
   /** A believable size: at least {@code least} and at most {@code most} millimetres. */
   private record Believable(String column, int least, int most) {
@@ -27,9 +27,9 @@ final class PlausibilityOfSizes {
     }
   }
 
-  private PlausibilityOfSizes() {}
+  private SizeWarnings() {}
 
-  static List<PlausibilityWarning> of(Machine machine) {
+  static List<Warning> of(Machine machine) {
     Findings found = new Findings("machines", machine.name());
     found.check("table_length", 100, 20_000, machine.tableLength());
     found.check("table_width", 100, 5_000, machine.tableWidth());
@@ -46,7 +46,7 @@ final class PlausibilityOfSizes {
     return found.warnings;
   }
 
-  static List<PlausibilityWarning> of(Vise vise) {
+  static List<Warning> of(Vise vise) {
     Findings found = new Findings("vises", vise.name());
     found.check("jaw_width", 20, 1_000, vise.jaws().width());
     found.check("jaw_height", 5, 500, vise.jaws().height());
@@ -71,7 +71,7 @@ final class PlausibilityOfSizes {
   }
 
   private static final class Findings {
-    private final List<PlausibilityWarning> warnings = new ArrayList<>();
+    private final List<Warning> warnings = new ArrayList<>();
     private final String table;
     private final String row;
 
@@ -92,7 +92,7 @@ final class PlausibilityOfSizes {
           .ifPresent(
               doubt ->
                   warnings.add(
-                      new PlausibilityWarning(
+                      new Warning(
                           table,
                           row,
                           column,

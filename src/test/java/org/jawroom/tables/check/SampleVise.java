@@ -1,7 +1,7 @@
-package org.jawroom.tables;
+package org.jawroom.tables.check;
 
-import static org.jawroom.tables.SampleMachine.half;
-import static org.jawroom.tables.SampleMachine.mm;
+import static org.jawroom.tables.check.SampleMachine.half;
+import static org.jawroom.tables.check.SampleMachine.mm;
 
 import java.util.EnumSet;
 import java.util.List;

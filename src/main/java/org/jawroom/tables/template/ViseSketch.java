@@ -1,25 +1,25 @@
-package org.jawroom.tables;
+package org.jawroom.tables.template;
 
-import static org.jawroom.tables.LegendPen.ACCENT;
-import static org.jawroom.tables.LegendPen.CASTING;
-import static org.jawroom.tables.LegendPen.INK;
-import static org.jawroom.tables.LegendPen.MEASURE;
-import static org.jawroom.tables.LegendPen.MOVING;
-import static org.jawroom.tables.LegendPen.STEEL;
+import static org.jawroom.tables.template.SketchPen.ACCENT;
+import static org.jawroom.tables.template.SketchPen.CASTING;
+import static org.jawroom.tables.template.SketchPen.INK;
+import static org.jawroom.tables.template.SketchPen.MEASURE;
+import static org.jawroom.tables.template.SketchPen.MOVING;
+import static org.jawroom.tables.template.SketchPen.STEEL;
 
 import java.awt.Color;
 
 /** A vise with one moving jaw, from the side and from above, each dimension named by its column. */
-final class LegendSketchVise {
+final class ViseSketch {
   static final int WIDTH = 900;
   static final int SIDE_HEIGHT = 500;
   static final int PLAN_HEIGHT = 490;
 
-  private LegendSketchVise() {}
+  private ViseSketch() {}
 
   /** From the side: the fixed jaw on the left, the handle on the right. */
   static byte[] side() {
-    LegendPen pen = new LegendPen(WIDTH, SIDE_HEIGHT, 1.3, -283, -125);
+    SketchPen pen = new SketchPen(WIDTH, SIDE_HEIGHT, 1.3, -291, -125);
     pen.title("A vise from the side");
     pen.wall(-250, 360, -14, 0);
     pen.note(-205, -26, INK, "machine table");
@@ -40,7 +40,7 @@ final class LegendSketchVise {
     return pen.png();
   }
 
-  private static void alongTheBase(LegendPen pen) {
+  private static void alongTheBase(SketchPen pen) {
     pen.extension(0, -80, 0, 0);
     pen.extension(-70, -104, -70, 0);
     pen.extension(260, -104, 260, 0);
@@ -55,7 +55,7 @@ final class LegendSketchVise {
     pen.acrossBeside(ACCENT, 260, 300, -44, true, "front_projection");
   }
 
-  private static void alongTheTop(LegendPen pen) {
+  private static void alongTheTop(SketchPen pen) {
     pen.extension(-30, 120, -30, 145);
     pen.extension(0, 120, 0, 145);
     pen.extension(105, 120, 105, 145);
@@ -68,11 +68,11 @@ final class LegendSketchVise {
     pen.across(ACCENT, 300, 340, 193, "handle_depth");
   }
 
-  private static void heights(LegendPen pen) {
-    pen.extension(-30, 120, -230, 120);
-    pen.extension(-70, 75, -230, 75);
-    pen.upright(MEASURE, -222, 0, 75, false, "bed_height");
-    pen.upright(MEASURE, -222, 75, 120, false, "jaw_height");
+  private static void heights(SketchPen pen) {
+    pen.extension(-30, 120, -224, 120);
+    pen.extension(-70, 75, -224, 75);
+    pen.upright(MEASURE, -216, 0, 75, false, "bed_height");
+    pen.upright(MEASURE, -216, 75, 120, false, "jaw_height");
     pen.upright(MEASURE, -136, 0, 45, false, "screw_height");
     pen.extension(270, 178, 302, 178);
     pen.upright(ACCENT, 280, 45, 178, false, "handle_radius");
@@ -80,7 +80,7 @@ final class LegendSketchVise {
 
   /** From above: the handle on the right. */
   static byte[] plan() {
-    LegendPen pen = new LegendPen(WIDTH, PLAN_HEIGHT, 1.3, -283, -180);
+    SketchPen pen = new SketchPen(WIDTH, PLAN_HEIGHT, 1.3, -291, -180);
     pen.title("The same vise from above");
     pen.body(STEEL, -115, 300, -14, 14);
     pen.body(CASTING, -70, 260, -105, 105);
@@ -111,7 +111,7 @@ final class LegendSketchVise {
     return pen.png();
   }
 
-  private static void bolts(LegendPen pen) {
+  private static void bolts(SketchPen pen) {
     pen.upright(MEASURE, 184, -91, 91, true, "bolt_spacing");
     pen.extension(75, 100, 75, 135);
     pen.extension(115, 100, 115, 135);

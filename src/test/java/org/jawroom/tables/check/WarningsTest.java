@@ -1,12 +1,12 @@
-package org.jawroom.tables;
+package org.jawroom.tables.check;
 
-import static org.jawroom.tables.SampleMachine.box;
-import static org.jawroom.tables.SampleMachine.downFrom;
-import static org.jawroom.tables.SampleMachine.half;
-import static org.jawroom.tables.SampleMachine.mm;
-import static org.jawroom.tables.SampleMachine.span;
-import static org.jawroom.tables.SampleMachine.taped;
-import static org.jawroom.tables.SampleMachine.upFrom;
+import static org.jawroom.tables.check.SampleMachine.box;
+import static org.jawroom.tables.check.SampleMachine.downFrom;
+import static org.jawroom.tables.check.SampleMachine.half;
+import static org.jawroom.tables.check.SampleMachine.mm;
+import static org.jawroom.tables.check.SampleMachine.span;
+import static org.jawroom.tables.check.SampleMachine.taped;
+import static org.jawroom.tables.check.SampleMachine.upFrom;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.EnumSet;
@@ -37,7 +37,7 @@ class WarningsTest {
 
   private List<String> lines() {
     Shop shop = new Shop(settings, List.of(machine.build()), List.of(vise.build()), List.of());
-    return Warnings.of(shop).stream().map(PlausibilityWarning::line).toList();
+    return Warnings.of(shop).stream().map(Warning::line).toList();
   }
 
   private void assertLine(String line) {

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.check;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -17,17 +17,17 @@ import org.jawroom.shop.Vise;
  * Vises whose handle, or a part, hangs down past the table's edge, and what that asks of a machine's rows: its
  * ledges, and at the front its sill.
  */
-final class PlausibilityOfHandles {
-  private PlausibilityOfHandles() {}
+final class HandleWarnings {
+  private HandleWarnings() {}
 
-  static List<PlausibilityWarning> of(Machine machine, List<Vise> vises) {
-    List<Vise> hanging = vises.stream().filter(PlausibilityOfHandles::hangs).toList();
-    List<PlausibilityWarning> warnings = new ArrayList<>();
+  static List<Warning> of(Machine machine, List<Vise> vises) {
+    List<Vise> hanging = vises.stream().filter(HandleWarnings::hangs).toList();
+    List<Warning> warnings = new ArrayList<>();
     List<Vise> atFront =
         hanging.stream().filter(vise -> turns(machine, vise).contains(Turn.FRONT)).toList();
-    if (!atFront.isEmpty() && machine.guards().stream().noneMatch(PlausibilityOfHandles::isSill)) {
+    if (!atFront.isEmpty() && machine.guards().stream().noneMatch(HandleWarnings::isSill)) {
       warnings.add(
-          PlausibilityWarning.machine(
+          Warning.machine(
               machine.name(),
               "guards",
               "has no row of kind sill, though "
@@ -46,7 +46,7 @@ final class PlausibilityOfHandles {
               .toList();
       List<String> ledges = bare.stream().map(turn -> side(turn).word() + "_ledge").toList();
       warnings.add(
-          PlausibilityWarning.machine(
+          Warning.machine(
               machine.name(),
               ledges.get(0),
               String.join(", ", ledges)

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -24,10 +24,10 @@ import org.jawroom.shop.Vise;
  * to have no thickness, so that the overhang told is never too large. Nothing is said where a dimension
  * that it needs is blank, or where the bolts reach no slots.
  */
-final class PlausibilityOfOverhang {
-  private PlausibilityOfOverhang() {}
+final class OverhangWarnings {
+  private OverhangWarnings() {}
 
-  static Optional<PlausibilityWarning> of(Machine machine, Vise vise) {
+  static Optional<Warning> of(Machine machine, Vise vise) {
     if (!vise.simple()
         || !vise.base().rearReach().isKnown()
         || !vise.base().frontReach().isKnown()) {
@@ -44,7 +44,7 @@ final class PlausibilityOfOverhang {
       return Optional.empty();
     }
     return Optional.of(
-        PlausibilityWarning.vise(
+        Warning.vise(
             vise.name(),
             "bolt_u",
             "on "

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,31 +8,31 @@ import java.util.stream.Collectors;
 import org.jawroom.shop.Machine;
 
 /** What looks wrong in a row of {@code machines} by itself. */
-final class PlausibilityOfMachines {
+final class MachineWarnings {
 
   /** The kinds of guard that people forget, as the help text of {@code looked_for} lists them. */
   private static final List<String> KINDS =
       List.of("head", "tool changer", "nozzle", "sill", "column", "cover");
 
-  private PlausibilityOfMachines() {}
+  private MachineWarnings() {}
 
-  static List<PlausibilityWarning> of(Machine machine) {
-    List<PlausibilityWarning> warnings = new ArrayList<>();
+  static List<Warning> of(Machine machine) {
+    List<Warning> warnings = new ArrayList<>();
     if (machine.gaps().rear().isNone() && machine.tableMoves().y()) {
       warnings.add(
-          PlausibilityWarning.machine(
+          Warning.machine(
               machine.name(),
               "rear_gap",
               "none, though the table moves in y: is there really no column or cover behind it? Tape"
                   + " the gap with the table all the way back"));
     }
     if (machine.provenance().assumedExact()) {
-      warnings.add(PlausibilityWarning.machine(machine.name(), "tolerance", TAKEN_AS_0));
+      warnings.add(Warning.machine(machine.name(), "tolerance", TAKEN_AS_0));
     }
     List<String> unlooked = notLookedFor(machine);
     if (!unlooked.isEmpty()) {
       warnings.add(
-          PlausibilityWarning.machine(
+          Warning.machine(
               machine.name(),
               "looked_for",
               "does not name "
