@@ -5,10 +5,16 @@ import java.util.stream.Stream;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 
-/** The columns of a template's table: first those that everyone needs, then the rest. */
+/**
+ * The columns of a template's table: first those that everyone needs, then the rest. Of the settings
+ * everyone needs both.
+ */
 record ColumnOrder(List<ColumnSpec> everyone, List<ColumnSpec> rest) {
 
   static ColumnOrder of(TableSpec table) {
+    if (table == TableSpec.SETTINGS) {
+      return new ColumnOrder(table.columns(), List.of());
+    }
     return new ColumnOrder(
         table.columns().stream().filter(ColumnSpec::everyone).toList(),
         table.columns().stream().filter(column -> !column.everyone()).toList());

@@ -85,6 +85,7 @@ final class LegendSheet {
   private void sketches(XSSFWorkbook workbook) {
     picture(workbook, GapSketch.plan(), GapSketch.HEIGHT);
     picture(workbook, MillSketch.side(), MillSketch.HEIGHT);
+    sheet.setRowBreak(next - 1);
     picture(workbook, TableSketch.plan(), TableSketch.HEIGHT);
     picture(workbook, ViseSketch.side(), ViseSketch.SIDE_HEIGHT);
     picture(workbook, ViseSketch.plan(), ViseSketch.PLAN_HEIGHT);
@@ -94,11 +95,14 @@ final class LegendSheet {
     int index = workbook.addPicture(png, XSSFWorkbook.PICTURE_TYPE_PNG);
     XSSFClientAnchor anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, next, 1, next + 1);
     XSSFPicture picture = sheet.createDrawingPatriarch().createPicture(anchor, index);
+    // First to its own size, then a part of that.
+    picture.resize();
     picture.resize(1.0 / SketchPen.FINENESS);
     next += height / ROW_HEIGHT + 2;
   }
 
   private void columns() {
+    sheet.setRowBreak(next - 1);
     XSSFRow title = row(28);
     put(title, 0, styles.title(), "Every column");
     for (TableSpec table : TableSpec.values()) {

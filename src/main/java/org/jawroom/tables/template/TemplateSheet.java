@@ -11,6 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 
 /** The sheet of one table: headings, worked rows, and the rest of the columns grouped shut. */
 final class TemplateSheet {
@@ -37,16 +38,28 @@ final class TemplateSheet {
     }
     TemplateComments.add(sheet, order);
     rows(sheet, styles, columns, WorkedRows.of(table), table != TableSpec.SETTINGS);
-    if (!order.rest().isEmpty()) {
-      sheet.groupColumn(order.everyone().size(), columns.size() - 1);
-      sheet.setColumnGroupCollapsed(order.everyone().size(), true);
-    }
+    groupShut(sheet, order.everyone().size(), columns.size());
     sheet.createFreezePane(1, 1);
     sheet.addIgnoredErrors(
         new CellRangeAddress(0, ROWS, 0, columns.size() - 1), IgnoredErrorType.NUMBER_STORED_AS_TEXT);
     sheet.getPrintSetup().setLandscape(true);
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setFitHeight((short) 0);
+  }
+
+  /** By hand: the library's own grouping writes overlapping columns where each has its own width. */
+  private static void groupShut(XSSFSheet sheet, int from, int to) {
+    if (from == to) {
+      return;
+    }
+    for (int at = from; at < to; at++) {
+      CTCol column = sheet.getColumnHelper().getColumn(at, false);
+      column.setOutlineLevel((short) 1);
+      column.setHidden(true);
+    }
+    sheet.setColumnWidth(to, 10 * 256);
+    sheet.getColumnHelper().getColumn(to, false).setCollapsed(true);
+    sheet.getCTWorksheet().getSheetFormatPr().setOutlineLevelCol((short) 1);
   }
 
   /** Words apart, so that they wrap; the reader takes them joined in any way. */
