@@ -145,7 +145,7 @@ record RefMount(Machine machine, Mount mount, int index, boolean blank, boolean 
         long at = slotAt(j) - seen.across;
         next.addAll(RefRegion.cut(across, new Span(at - seen.playAcross, at + seen.playAcross)));
       }
-      across = next;
+      across = RefRegion.merged(next);
     }
     return slotsAlongX()
         ? new RefRegion(turn, this, along, across)
