@@ -36,4 +36,13 @@ public final class Warnings {
     }
     return List.copyOf(warnings);
   }
+
+  /** Those of blank dimensions alone. */
+  public static List<Warning> ofBlanks(Shop shop) {
+    List<Warning> warnings = new ArrayList<>();
+    shop.machines()
+        .forEach(machine -> warnings.addAll(BlankWarnings.of(machine, shop.settings())));
+    shop.vises().forEach(vise -> warnings.addAll(BlankWarnings.of(vise)));
+    return warnings;
+  }
 }

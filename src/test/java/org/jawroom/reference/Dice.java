@@ -1,0 +1,50 @@
+package org.jawroom.reference;
+
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.SplittableRandom;
+import org.jawroom.geometry.Length;
+import org.jawroom.shop.Dimension;
+
+/** Seeded chance that throws lengths on a grain, so that ties and exact touching are common. */
+final class Dice {
+  private final SplittableRandom random;
+  private final long grain;
+
+  Dice(long seed, boolean inches) {
+    random = new SplittableRandom(seed);
+    List<Long> grains =
+        inches
+            ? List.of(Length.INCH / 4, Length.INCH / 8, Length.INCH / 64, Length.INCH / 1000)
+            : List.of(10 * Length.MM, 5 * Length.MM, Length.MM, Length.MM / 1000);
+    grain = grains.get(pick(4));
+  }
+
+  /** 0 … below. */
+  int pick(int below) {
+    return random.nextInt(below);
+  }
+
+  boolean chance(int percent) {
+    return random.nextInt(100) < percent;
+  }
+
+  <T> T among(List<T> choices) {
+    return choices.get(pick(choices.size()));
+  }
+
+  /** A whole multiple of the grain between about {@code low} and {@code high} mm. */
+  long mm(long low, long high) {
+    long from = Math.floorDiv(low * Length.MM, grain);
+    long to = Math.floorDiv(high * Length.MM, grain);
+    return random.nextLong(from, to + 1) * grain;
+  }
+
+  Dimension dimension(long low, long high) {
+    return Dimension.of(mm(low, high));
+  }
+
+  OptionalLong perhaps(int percent, long low, long high) {
+    return chance(percent) ? OptionalLong.of(mm(low, high)) : OptionalLong.empty();
+  }
+}

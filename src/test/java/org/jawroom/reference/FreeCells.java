@@ -1,0 +1,88 @@
+package org.jawroom.reference;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * A product of closed intervals less open rectangles, taken apart along every line on which anything
+ * changes. "Ours" when free space is compared with anything else: it needs nothing but the rectangles.
+ */
+public final class FreeCells {
+  private FreeCells() {}
+
+  /** Closed rectangles (some of them lines or points) whose union is exactly the free space. */
+  public static List<Rect> of(List<Span> xs, List<Span> ys, List<Rect> forbidden) {
+    List<Rect> cells = new ArrayList<>();
+    for (Span across : xs) {
+      TreeSet<Long> lines = new TreeSet<>(List.of(across.lo(), across.hi()));
+      for (Rect rect : forbidden) {
+        if (across.lo() < rect.xLo() && rect.xLo() < across.hi()) {
+          lines.add(rect.xLo());
+        }
+        if (across.lo() < rect.xHi() && rect.xHi() < across.hi()) {
+          lines.add(rect.xHi());
+        }
+      }
+      Long before = null;
+      for (long line : lines) {
+        if (before != null) {
+          slab(before, line, ys, forbidden, cells);
+        }
+        slab(line, line, ys, forbidden, cells);
+        before = line;
+      }
+    }
+    return cells;
+  }
+
+  /** Whether anything is left. */
+  public static boolean isEmpty(List<Span> xs, List<Span> ys, List<Rect> forbidden) {
+    for (Span across : xs) {
+      // What is free can be pushed to the left until it meets an end or a right-hand edge.
+      TreeSet<Long> lines = new TreeSet<>(List.of(across.lo()));
+      for (Rect rect : forbidden) {
+        if (across.lo() < rect.xHi() && rect.xHi() <= across.hi()) {
+          lines.add(rect.xHi());
+        }
+      }
+      List<Rect> cells = new ArrayList<>();
+      for (long line : lines) {
+        slab(line, line, ys, forbidden, cells);
+        if (!cells.isEmpty()) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static void slab(
+      long from, long to, List<Span> ys, List<Rect> forbidden, List<Rect> cells) {
+    List<Rect> here = new ArrayList<>();
+    for (Rect rect : forbidden) {
+      boolean covers = from == to ? rect.xLo() < from && from < rect.xHi()
+          : rect.xLo() <= from && to <= rect.xHi();
+      if (covers && rect.yLo() < rect.yHi()) {
+        here.add(rect);
+      }
+    }
+    here.sort(Comparator.comparingLong(Rect::yLo));
+    for (Span along : ys) {
+      long free = along.lo();
+      for (Rect rect : here) {
+        if (rect.yLo() > along.hi()) {
+          break;
+        }
+        if (rect.yLo() >= free) {
+          cells.add(new Rect(from, to, free, rect.yLo()));
+        }
+        free = Math.max(free, rect.yHi());
+      }
+      if (free <= along.hi()) {
+        cells.add(new Rect(from, to, free, along.hi()));
+      }
+    }
+  }
+}

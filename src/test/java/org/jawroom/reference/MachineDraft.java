@@ -1,0 +1,79 @@
+package org.jawroom.reference;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Axes;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Provenance;
+import org.jawroom.shop.Sides;
+import org.jawroom.shop.Slots;
+
+/** A machine to be filled in, with a small bed mill's numbers to start from. */
+public final class MachineDraft {
+  public String name = "mill";
+  public Axes tableMoves = new Axes(true, true, false);
+  public long tableLength;
+  public long tableWidth;
+  public long travelX;
+  public long travelY;
+  public long spindleX;
+  public long spindleY;
+  public Axis slotDirection = Axis.X;
+  public int slotCount = 3;
+  public Dimension slotWidth = Dimension.BLANK;
+  public Dimension slotPitch = Dimension.BLANK;
+  public OptionalLong slotFirst = OptionalLong.empty();
+  public List<Long> slotPositions = List.of();
+  public OptionalLong slotLength = OptionalLong.empty();
+  public Sides<Long> ledges = new Sides<>(0L, 0L, 0L, 0L);
+  public Dimension frontGap = Dimension.NONE;
+  public Dimension rearGap = Dimension.NONE;
+  public Dimension leftGap = Dimension.NONE;
+  public Dimension rightGap = Dimension.NONE;
+  public Dimension noseMin = Dimension.BLANK;
+  public Dimension noseMax = Dimension.BLANK;
+  public Optional<BigDecimal> maxLoad = Optional.empty();
+  public OptionalLong loadX = OptionalLong.empty();
+  public OptionalLong loadY = OptionalLong.empty();
+  public Set<Turn> turns = EnumSet.allOf(Turn.class);
+  public long tolerance;
+  public final List<Guard> guards = new ArrayList<>();
+
+  /** The machine as drafted; a load position not given is filled in as a reader would. */
+  public Machine build() {
+    return new Machine(
+        name,
+        "",
+        false,
+        tableMoves,
+        tableLength,
+        tableWidth,
+        travelX,
+        travelY,
+        spindleX,
+        spindleY,
+        new Slots(
+            slotDirection, slotCount, slotWidth, slotPitch, slotFirst, slotPositions, slotLength),
+        ledges,
+        new Sides<>(frontGap, rearGap, leftGap, rightGap),
+        noseMin,
+        noseMax,
+        maxLoad,
+        loadX.orElse(spindleX),
+        loadY.orElse(spindleY + travelY / 2),
+        turns,
+        List.of(),
+        new Provenance(tolerance, false, "", ""),
+        Optional.empty(),
+        guards);
+  }
+}

@@ -1,0 +1,63 @@
+package org.jawroom.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.jawroom.placement.Verdict;
+import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.ReferenceOutcome.Place;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Sweeping against moving: what the reference says is clear is moved about and watched. */
+class MovingTwinTest {
+
+  @ParameterizedTest
+  @EnumSource(Profile.class)
+  void watch_placesSaidClear_leastMarginIsTheOneSaid(Profile profile) {
+    int watched = 0;
+    for (long seed = 0; seed < 60; seed++) {
+      Shop shop = RandomShops.shop(profile, seed);
+      Machine machine = RandomShops.machine(shop);
+      Vise vise = RandomShops.vise(shop);
+      ReferenceOutcome outcome = ReferencePairing.solve(shop.settings(), machine, vise);
+      if (outcome.verdict() != Verdict.FITS && outcome.verdict() != Verdict.LIMITED) {
+        continue;
+      }
+      Place place = outcome.recommended().get();
+      Span openings = outcome.usable().get().printed();
+      String text = profile + " seed " + seed + " " + place + "\n" + ShopCsv.text(shop);
+
+      MovingTwin.Found found =
+          MovingTwin.watch(
+              shop.settings(), machine, vise, place.turn(), place.mount(), place.x(), place.y(),
+              openings);
+
+      assertEquals(
+          place.margin().orElse(Long.MAX_VALUE), found.margin(), () -> found.where() + "\n" + text);
+      watched++;
+      if (place.noseNotBelow().isPresent()) {
+        long low = place.noseNotBelow().getAsLong();
+        long top = machine.noseMax().length();
+        long least = nose(shop, place, openings, low, top).margin();
+        assertTrue(least >= 0, () -> "nose " + least + "\n" + text);
+        if (low > machine.noseMin().length()) {
+          long below = nose(shop, place, openings, low - 1, low - 1).margin();
+          assertTrue(below < 0, () -> "nose could go lower\n" + text);
+        }
+      }
+    }
+    int all = watched;
+    assertTrue(all > 0 || profile == Profile.BLANKS, () -> "nothing watched for " + profile);
+  }
+
+  private static MovingTwin.Found nose(
+      Shop shop, Place place, Span openings, long low, long high) {
+    return MovingTwin.watchNose(
+        shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), place.turn(),
+        place.mount(), place.x(), place.y(), openings, low, high);
+  }
+}

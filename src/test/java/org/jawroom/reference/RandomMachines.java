@@ -1,0 +1,244 @@
+package org.jawroom.reference;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Turn;
+import org.jawroom.reference.RandomShops.Feature;
+import org.jawroom.shop.Axes;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.Sides;
+import org.jawroom.shop.When;
+
+/** Random mills with their guards. */
+final class RandomMachines {
+  private static final List<When> WHENS =
+      List.of(When.ALWAYS, When.ALWAYS, When.CUTTING, When.LOADING);
+
+  private final Dice dice;
+  private final Set<Feature> features;
+  private final MachineDraft mill = new MachineDraft();
+
+  private RandomMachines(Dice dice, Set<Feature> features) {
+    this.dice = dice;
+    this.features = features;
+  }
+
+  static MachineDraft draft(Dice dice, Set<Feature> features) {
+    RandomMachines random = new RandomMachines(dice, features);
+    random.body();
+    random.slots();
+    random.guards();
+    return random.mill;
+  }
+
+  private boolean has(Feature feature) {
+    return features.contains(feature);
+  }
+
+  private void body() {
+    if (has(Feature.OTHER_MOVES)) {
+      mill.tableMoves =
+          dice.among(
+              List.of(
+                  Axes.NONE,
+                  new Axes(true, true, true),
+                  new Axes(true, false, false),
+                  new Axes(false, true, false),
+                  new Axes(false, false, true)));
+    }
+    mill.tableLength = dice.mm(350, 800);
+    mill.tableWidth = dice.mm(180, 350);
+    mill.travelX = 2 * dice.mm(80, 250);
+    mill.travelY = 2 * dice.mm(60, 180);
+    if (dice.chance(30)) {
+      mill.spindleX = dice.mm(-60, 60);
+      mill.spindleY = dice.mm(-60, 60);
+    }
+    if (has(Feature.LOAD_GIVEN)) {
+      long x = dice.mm(-250, 250);
+      long y = dice.mm(-180, 180);
+      mill.loadX = OptionalLong.of(mill.spindleX + clamp(x, mill.travelX / 2));
+      if (dice.chance(70)) {
+        mill.loadY = OptionalLong.of(mill.spindleY + clamp(y, mill.travelY / 2));
+      }
+    }
+    if (dice.chance(30)) {
+      mill.ledges =
+          new Sides<>(dice.mm(0, 60), dice.mm(0, 60), dice.mm(0, 60), dice.mm(0, 60));
+    }
+    mill.frontGap = gap();
+    mill.rearGap = gap();
+    mill.leftGap = gap();
+    mill.rightGap = gap();
+    mill.noseMin = dice.dimension(50, 200);
+    mill.noseMax = Dimension.of(mill.noseMin.length() + dice.mm(0, 300));
+    mill.maxLoad = dice.chance(70) ? Optional.of(BigDecimal.valueOf(200)) : Optional.empty();
+    if (dice.chance(15)) {
+      mill.turns = someTurns(dice);
+    }
+    if (has(Feature.TOLERANCES)) {
+      mill.tolerance = tolerance();
+    }
+  }
+
+  static Set<Turn> someTurns(Dice dice) {
+    Set<Turn> turns = EnumSet.noneOf(Turn.class);
+    for (Turn turn : Turn.values()) {
+      if (dice.chance(60)) {
+        turns.add(turn);
+      }
+    }
+    return turns;
+  }
+
+  private static long clamp(long value, long most) {
+    return Math.max(-most, Math.min(most, value));
+  }
+
+  private long tolerance() {
+    return dice.among(List.of(0L, Length.MM / 2, Length.MM, 3 * Length.MM / 2, 5 * Length.MM));
+  }
+
+  private Dimension gap() {
+    return dice.chance(25) ? Dimension.NONE : dice.dimension(-20, 110);
+  }
+
+  private void slots() {
+    if (has(Feature.SLOTS_ALONG_Y)) {
+      mill.slotDirection = Axis.Y;
+    }
+    long across = has(Feature.SLOTS_ALONG_Y) ? mill.tableLength : mill.tableWidth;
+    mill.slotCount = dice.among(List.of(1, 2, 3, 3, 3, 4, 5));
+    mill.slotWidth =
+        Dimension.of(dice.among(List.of(10L, 12L, 14L, 14L, 16L, 18L, 22L)) * Length.MM);
+    if (has(Feature.INCH)) {
+      mill.slotWidth = Dimension.of(Length.INCH * 5 / 8);
+    }
+    if (dice.chance(2)) {
+      mill.slotWidth = Dimension.of(4 * Length.MM);
+    }
+    mill.slotPitch = dice.dimension(40, 100);
+    if (dice.chance(has(Feature.KEYED) ? 40 : 15)) {
+      mill.slotFirst = OptionalLong.of(dice.mm(20, 80));
+    } else if (dice.chance(has(Feature.KEYED) ? 40 : 10)) {
+      List<Long> positions = new ArrayList<>();
+      long at = dice.mm(10, 60);
+      for (int i = 0; i < mill.slotCount && at < across; i++) {
+        positions.add(at);
+        at += dice.mm(40, 100);
+      }
+      mill.slotPositions = positions;
+      mill.slotCount = positions.size();
+      mill.slotPitch = Dimension.BLANK;
+    }
+    if (dice.chance(3)) {
+      mill.slotCount = 0;
+      mill.slotPositions = List.of();
+    }
+    mill.slotLength = dice.perhaps(20, 150, 400);
+  }
+
+  private void guards() {
+    int count = dice.chance(30) ? 1 : 0;
+    if (has(Feature.FEW_GUARDS)) {
+      count = 1 + dice.pick(4);
+    }
+    if (has(Feature.CLUTTER)) {
+      count = 6 + dice.pick(11);
+    }
+    for (int i = 0; i < count; i++) {
+      String name = "guard " + (i + 1);
+      mill.guards.add(!has(Feature.CLUTTER) && dice.chance(25) ? taped(name) : box(name));
+    }
+  }
+
+  private Axes carriedBy() {
+    return switch (dice.pick(6)) {
+      case 0, 1 -> mill.tableMoves;
+      case 2 -> Axes.NONE;
+      case 3 -> new Axes(false, true, false);
+      case 4 -> mill.tableMoves.z() ? Axes.NONE : new Axes(false, false, true);
+      default -> new Axes(dice.chance(50), dice.chance(50), dice.chance(30));
+    };
+  }
+
+  private Guard guard(String name, Axes carried, Optional<Side> side, Dimension gap, Box limits) {
+    return new Guard(
+        name,
+        "other",
+        carried,
+        dice.among(WHENS),
+        side,
+        gap,
+        limits,
+        dice.perhaps(25, 0, 15),
+        has(Feature.TOLERANCES) && dice.chance(40)
+            ? OptionalLong.of(tolerance())
+            : OptionalLong.empty());
+  }
+
+  private Guard taped(String name) {
+    Side side = dice.among(List.of(Side.values()));
+    boolean alongX = side == Side.FRONT || side == Side.REAR;
+    Interval edge = dice.chance(40) ? span(-250, 250, 40, 200) : Interval.ALL;
+    Box limits =
+        new Box(
+            alongX ? edge : Interval.ALL,
+            alongX ? Interval.ALL : edge,
+            dice.chance(60) ? heights() : Interval.ALL);
+    return guard(name, carriedBy(), Optional.of(side), dice.dimension(-30, 70), limits);
+  }
+
+  /** A box, mostly beside the table, sometimes over it or on it. */
+  private Guard box(String name) {
+    Axes carried = has(Feature.CLUTTER) && dice.chance(70) ? mill.tableMoves : carriedBy();
+    long halfX = mill.tableLength / 2 / Length.MM;
+    long halfY = mill.tableWidth / 2 / Length.MM;
+    Interval x = span(-halfX - 100, halfX + 100, 10, 160);
+    Interval y = span(-halfY - 100, halfY + 100, 10, 160);
+    if (dice.chance(60)) {
+      int sign = dice.chance(50) ? 1 : -1;
+      if (dice.chance(50)) {
+        long near = sign * (halfX + 10);
+        x = sign > 0 ? span(near, near + 100, 10, 100) : span(near - 150, near - 50, 10, 50);
+      } else {
+        long near = sign * (halfY + 10);
+        y = sign > 0 ? span(near, near + 100, 10, 100) : span(near - 150, near - 50, 10, 50);
+      }
+    }
+    Interval z = dice.chance(75) ? heights() : Interval.ALL;
+    Box limits = new Box(opened(x, 20), opened(y, 20), z);
+    return guard(name, carried, Optional.empty(), Dimension.NONE, limits);
+  }
+
+  private Interval heights() {
+    Interval z = dice.chance(60) ? span(60, 200, 10, 200) : span(-80, 100, 10, 80);
+    return opened(z, 40);
+  }
+
+  private Interval span(long low, long high, long least, long most) {
+    long from = dice.mm(low, high);
+    return new Interval(from, from + dice.mm(least, most));
+  }
+
+  /** The interval, now and then without end one way. */
+  private Interval opened(Interval interval, int percent) {
+    if (!dice.chance(percent)) {
+      return interval;
+    }
+    return dice.chance(50)
+        ? new Interval(interval.lo(), Length.ENDLESS)
+        : new Interval(-Length.ENDLESS, interval.hi());
+  }
+}

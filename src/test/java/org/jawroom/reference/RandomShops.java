@@ -1,0 +1,151 @@
+package org.jawroom.reference;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+
+/** Seeded random shops of one machine and one vise: the same profile and seed give the same shop. */
+public final class RandomShops {
+
+  /** What a shop is made to have in it. */
+  enum Feature {
+    CLUTTER,
+    FEW_GUARDS,
+    INCH,
+    KEYED,
+    SLOTS_ALONG_Y,
+    OTHER_MOVES,
+    LOAD_GIVEN,
+    BOTH_JAWS,
+    SHAPE_PARTS,
+    EXTRA_MOUNTS,
+    BLANKS,
+    TOLERANCES,
+    SHORTEST_TOOL,
+    MAX_OVERHANG,
+    SQUEEZED
+  }
+
+  /** The kinds of shop there are. */
+  public enum Profile {
+    PLAIN(),
+    SQUEEZED(Feature.SQUEEZED),
+    FEW_GUARDS(Feature.FEW_GUARDS),
+    CLUTTERED(Feature.CLUTTER, Feature.FEW_GUARDS),
+    INCH(Feature.INCH, Feature.SQUEEZED),
+    KEYED(Feature.KEYED),
+    SLOTS_ALONG_Y(Feature.SLOTS_ALONG_Y, Feature.FEW_GUARDS),
+    OTHER_MOVES(Feature.OTHER_MOVES, Feature.FEW_GUARDS),
+    LOAD_GIVEN(Feature.LOAD_GIVEN, Feature.FEW_GUARDS),
+    BOTH_JAWS(Feature.BOTH_JAWS, Feature.SQUEEZED),
+    SHAPE_PARTS(Feature.SHAPE_PARTS, Feature.FEW_GUARDS),
+    EXTRA_MOUNTS(Feature.EXTRA_MOUNTS, Feature.KEYED),
+    BLANKS(Feature.BLANKS, Feature.SQUEEZED, Feature.FEW_GUARDS),
+    TOLERANCES(Feature.TOLERANCES, Feature.SQUEEZED),
+    SHORTEST_TOOL(Feature.SHORTEST_TOOL, Feature.FEW_GUARDS),
+    MAX_OVERHANG(Feature.MAX_OVERHANG),
+    /** Any of the features, together. */
+    ANYTHING();
+
+    private final Set<Feature> features = EnumSet.noneOf(Feature.class);
+
+    Profile(Feature... features) {
+      this.features.addAll(List.of(features));
+    }
+  }
+
+  private RandomShops() {}
+
+  public static Shop shop(Profile profile, long seed) {
+    Dice first = new Dice(seed * 31 + profile.ordinal(), false);
+    Set<Feature> features = EnumSet.noneOf(Feature.class);
+    features.addAll(profile.features);
+    if (profile == Profile.ANYTHING) {
+      for (Feature feature : Feature.values()) {
+        if (first.chance(feature == Feature.CLUTTER ? 5 : 30)) {
+          features.add(feature);
+        }
+      }
+    }
+    Dice dice = new Dice(seed * 1_000_003 + profile.ordinal(), features.contains(Feature.INCH));
+    Settings settings = settings(dice, features);
+    MachineDraft mill = RandomMachines.draft(dice, features);
+    ViseDraft vise = RandomVises.draft(dice, features, mill);
+    if (features.contains(Feature.SQUEEZED)) {
+      squeeze(dice, settings, mill, vise, features.contains(Feature.TOLERANCES) ? 8 : 40);
+    }
+    if (features.contains(Feature.BLANKS)) {
+      RandomBlanks.strike(dice, mill, vise);
+    }
+    return new Shop(settings, List.of(mill.build()), List.of(vise.build()), List.of());
+  }
+
+  /** The only machine of a random shop. */
+  public static Machine machine(Shop shop) {
+    return shop.machines().get(0);
+  }
+
+  /** The only vise of a random shop. */
+  public static Vise vise(Shop shop) {
+    return shop.vises().get(0);
+  }
+
+  /** Makes the room from door to rear cover about what the vise takes, so that little decides. */
+  private static void squeeze(
+      Dice dice, Settings settings, MachineDraft mill, ViseDraft vise, long most) {
+    if (!vise.simple) {
+      return;
+    }
+    long moving = vise.openingMax / (vise.both ? 2 : 1) + vise.movingJaw.length();
+    long front = vise.frontReach.length();
+    if (vise.frontOpen.isKnown()) {
+      front += Math.max(vise.frontOpen.length(), vise.frontClosed.length());
+    }
+    long rear = vise.rearReach.length();
+    if (vise.rearClosed.isKnown()) {
+      rear += vise.rearClosed.length();
+    }
+    long length = Math.max(front, moving) + (vise.both ? Math.max(rear, moving) : rear);
+    long room = length + 2 * settings.clearance() + dice.mm(-most, most / 2) * dice.among(List.of(0, 1, 1));
+    long frontGap = dice.mm(-10, 40);
+    mill.frontGap = Dimension.of(frontGap);
+    mill.rearGap = Dimension.of(room - mill.tableWidth - frontGap);
+    if (dice.chance(60)) {
+      vise.turns = dice.chance(50) ? EnumSet.of(Turn.FRONT) : EnumSet.of(Turn.FRONT, Turn.REAR);
+    } else {
+      long half = dice.mm(-40, 30);
+      mill.leftGap = Dimension.of(half);
+      mill.rightGap =
+          Dimension.of(room + dice.mm(-20, 60) - mill.tableLength - half);
+    }
+  }
+
+  private static Settings settings(Dice dice, Set<Feature> features) {
+    Settings d = Settings.DEFAULTS;
+    boolean inches = features.contains(Feature.INCH);
+    long clearance = inches ? Length.INCH / 4 : dice.among(List.of(6L, 5L, 10L, 0L)) * Length.MM;
+    return new Settings(
+        inches,
+        false,
+        clearance,
+        dice.among(List.of(25L, 25L, 30L, 0L)) * Length.MM,
+        clearance,
+        d.clampRoom(),
+        features.contains(Feature.SHORTEST_TOOL)
+            ? OptionalLong.of(dice.mm(0, 200))
+            : OptionalLong.empty(),
+        d.jawPlay(),
+        dice.among(List.of(25L, 25L, 10L, 60L)) * Length.MM,
+        features.contains(Feature.MAX_OVERHANG)
+            ? OptionalLong.of(dice.mm(0, 80))
+            : OptionalLong.empty());
+  }
+}

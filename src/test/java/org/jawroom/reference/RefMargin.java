@@ -1,0 +1,124 @@
+package org.jawroom.reference;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.LongStream;
+import org.jawroom.geometry.Length;
+import org.jawroom.reference.RefPair.Field;
+
+/**
+ * The largest margin over a region.
+ *
+ * <p>The place without margin t grows with t; the last t with anything left is one at which something
+ * just closes: an edge reaches an end of the region, two opposite edges meet, or a pair that z alone
+ * kept clear comes in. All of those are listed, sorted, and searched.
+ */
+final class RefMargin {
+  /** Nothing can be hit. */
+  static final long NO_LIMIT = Long.MAX_VALUE;
+
+  private RefMargin() {}
+
+  /** The largest whole margin over a region that is not empty; {@link #NO_LIMIT} without fields. */
+  static long largest(RefRegion region, List<Field> all) {
+    if (all.isEmpty()) {
+      return NO_LIMIT;
+    }
+    List<Field> fields = undominated(all);
+    long[] candidates = candidates(region, fields);
+    int low = 0;
+    int high = candidates.length - 1;
+    if (isEmpty(region, fields, candidates[0])) {
+      throw new IllegalStateException("nothing left at the least candidate");
+    }
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (isEmpty(region, fields, candidates[middle])) {
+        high = middle - 1;
+      } else {
+        low = middle;
+      }
+    }
+    long best = candidates[low];
+    if (!isEmpty(region, fields, best + 1)) {
+      throw new IllegalStateException("the largest margin was not among the candidates");
+    }
+    return best;
+  }
+
+  static boolean isEmpty(RefRegion region, List<Field> fields, long t) {
+    List<Rect> rects = new ArrayList<>();
+    for (Field field : fields) {
+      Rect rect = field.below(t);
+      if (rect != null) {
+        rects.add(rect);
+      }
+    }
+    return FreeCells.isEmpty(region.xs(), region.ys(), rects);
+  }
+
+  /** Without the fields that another one is nowhere above. */
+  static List<Field> undominated(List<Field> all) {
+    List<Field> distinct = new ArrayList<>(new LinkedHashSet<>(all));
+    List<Field> kept = new ArrayList<>();
+    for (Field field : distinct) {
+      boolean needless = false;
+      for (Field other : distinct) {
+        needless |= other != field && other.atMost(field);
+      }
+      if (!needless) {
+        kept.add(field);
+      }
+    }
+    return kept;
+  }
+
+  private static long[] candidates(RefRegion region, List<Field> fields) {
+    Set<Long> lowX = new LinkedHashSet<>();
+    Set<Long> highX = new LinkedHashSet<>();
+    Set<Long> lowY = new LinkedHashSet<>();
+    Set<Long> highY = new LinkedHashSet<>();
+    LongStream.Builder found = LongStream.builder();
+    for (Field field : fields) {
+      lowX.add(field.aX());
+      highX.add(field.bX());
+      lowY.add(field.aY());
+      highY.add(field.bY());
+      found.add(field.flat());
+    }
+    region.xs().forEach(span -> ends(span, lowX, highX, found));
+    region.ys().forEach(span -> ends(span, lowY, highY, found));
+    meetings(lowX, highX, found);
+    meetings(lowY, highY, found);
+    long[] sorted =
+        found.build().filter(Length::isBounded).sorted().distinct().toArray();
+    // Below every candidate all is as it is just below the least.
+    long[] withLeast = new long[sorted.length + 1];
+    System.arraycopy(sorted, 0, withLeast, 1, sorted.length);
+    withLeast[0] = sorted[0] - 1;
+    return withLeast;
+  }
+
+  /** The thresholds at which an edge a − t or b + t reaches an end of the span. */
+  private static void ends(Span span, Set<Long> low, Set<Long> high, LongStream.Builder found) {
+    for (long a : low) {
+      found.add(a - span.lo());
+      found.add(a - span.hi());
+    }
+    for (long b : high) {
+      found.add(span.lo() - b);
+      found.add(span.hi() - b);
+    }
+  }
+
+  /** The thresholds at which a − t and b + t meet, rounded down to the lattice. */
+  private static void meetings(Set<Long> low, Set<Long> high, LongStream.Builder found) {
+    for (long a : low) {
+      for (long b : high) {
+        found.add(Math.floorDiv(a - b, 2));
+      }
+    }
+  }
+}

@@ -1,0 +1,165 @@
+package org.jawroom.reference;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/**
+ * One pairing laid out: guards, parts and regions. Parts, guards and bolts that need a blank column are
+ * left out, and mounts with a blank let the vise stand anywhere; {@link #missing} says which columns.
+ */
+final class RefModel {
+  private static final List<Turn> TURNS =
+      List.of(Turn.FRONT, Turn.RIGHT, Turn.REAR, Turn.LEFT);
+  private static final long ANYWHERE = 10_000 * Length.MM;
+
+  final Settings settings;
+  final Machine machine;
+  final Vise vise;
+  final Set<Column> missing = EnumSet.noneOf(Column.class);
+  final List<RefGuard> guards;
+  final List<RefPart> body;
+  final List<RefRegion> regions = new ArrayList<>();
+  private final boolean exactly;
+
+  /** @param exactly whether every tolerance is taken as 0 */
+  RefModel(Settings settings, Machine machine, Vise vise, boolean exactly) {
+    this.settings = settings;
+    this.machine = machine;
+    this.vise = vise;
+    this.exactly = exactly;
+    guards = RefMachine.guards(settings, machine, vise, missing);
+    body = RefVise.body(vise, missing);
+    List<RefMount> mounts = new ArrayList<>();
+    for (Mount mount : vise.mounts()) {
+      mounts.add(RefMount.of(machine, mount, mounts.size(), missing));
+    }
+    for (Turn turn : TURNS) {
+      for (RefMount mount : mounts) {
+        RefRegion region = region(turn, mount);
+        if (!region.isEmpty()) {
+          regions.add(region);
+        }
+      }
+    }
+  }
+
+  /** The base, or {@code null} if it is blank or there is none. */
+  RefPart base() {
+    return body.stream().filter(part -> part.name().equals("base")).findFirst().orElse(null);
+  }
+
+  private RefRegion region(Turn turn, RefMount mount) {
+    if (!machine.turns().contains(turn) || !vise.turns().contains(turn)) {
+      return new RefRegion(turn, mount, List.of(), List.of());
+    }
+    Facing facing = Facing.of(turn);
+    RefPart base = base();
+    Span anywhereX = new Span(-ANYWHERE, ANYWHERE);
+    Span anywhereY = anywhereX;
+    if (base != null) {
+      Span u = new Span(base.loClosed(), base.hiClosed());
+      anywhereX = touching(machine.tableLength(), facing.x(u, base.v()));
+      anywhereY = touching(machine.tableWidth(), facing.y(u, base.v()));
+    }
+    return overhanging(mount.holds(turn, anywhereX, anywhereY));
+  }
+
+  private static Span touching(long table, Span base) {
+    return new Span(-table / 2 - base.hi(), table / 2 - base.lo());
+  }
+
+  /** The region as far as max_overhang leaves it. */
+  RefRegion overhanging(RefRegion region) {
+    RefPart base = base();
+    if (base == null || settings.maxOverhang().isEmpty()) {
+      return region;
+    }
+    long most = settings.maxOverhang().getAsLong();
+    Facing facing = Facing.of(region.turn());
+    Span u = new Span(base.loClosed(), base.hiClosed());
+    Span x = facing.x(u, base.v());
+    Span y = facing.y(u, base.v());
+    long lowX = -machine.tableLength() / 2 - most - x.lo();
+    long highX = machine.tableLength() / 2 + most - x.hi();
+    long lowY = -machine.tableWidth() / 2 - most - y.lo();
+    long highY = machine.tableWidth() / 2 + most - y.hi();
+    if (lowX > highX || lowY > highY) {
+      return new RefRegion(region.turn(), region.mount(), List.of(), List.of());
+    }
+    return region.within(new Span(lowX, highX), new Span(lowY, highY));
+  }
+
+  /** Every pair that counts with the bolts of {@code mount}, in the order of ties. */
+  List<RefPair> pairs(RefMount mount) {
+    List<RefPart> parts = new ArrayList<>(body);
+    parts.addAll(mount.boltParts(vise));
+    List<RefPair> pairs = new ArrayList<>();
+    for (RefGuard guard : guards) {
+      for (RefPart part : parts) {
+        for (boolean cutting : List.of(true, false)) {
+          if (counts(guard, part, cutting)) {
+            long required = guard.clearance();
+            if (part.isHandle() && !cutting) {
+              required = Math.max(required, settings.handRoom());
+            }
+            long tolerance = exactly ? 0 : guard.tolerance() + part.tolerance();
+            pairs.add(new RefPair(guard, part, cutting, required, tolerance));
+          }
+        }
+      }
+    }
+    return pairs;
+  }
+
+  private static boolean counts(RefGuard guard, RefPart part, boolean cutting) {
+    if (guard.block(cutting) == null || part.w(cutting) == null) {
+      return false;
+    }
+    if (!guard.isTable()) {
+      return true;
+    }
+    return part.isHandle() ? !cutting : part.w(cutting).lo() < 0;
+  }
+
+  /** What a part sweeps along u while the jaws go over {@code openings}. */
+  Span u(RefPart part, Span openings) {
+    return part.u(openings.lo(), openings.hi(), vise.opening().lo(), vise.opening().hi());
+  }
+
+  Span wholeOpening() {
+    return new Span(vise.opening().lo(), vise.opening().hi());
+  }
+
+  List<RefPair.Field> fields(RefRegion region, Span openings) {
+    Facing facing = Facing.of(region.turn());
+    return pairs(region.mount()).stream()
+        .map(pair -> pair.field(facing, u(pair.part(), openings)))
+        .toList();
+  }
+
+  /** Where the margin is below {@code t}: open rectangles. */
+  List<Rect> forbidden(RefRegion region, Span openings, long t) {
+    return fields(region, openings).stream()
+        .map(field -> field.below(t))
+        .filter(rect -> rect != null && rect.xLo() < rect.xHi() && rect.yLo() < rect.yHi())
+        .toList();
+  }
+
+  /** The work area in the table frame with the vise at the origin: [x, y]. */
+  Span[] workArea(Turn turn) {
+    Facing facing = Facing.of(turn);
+    long widest = vise.opening().hi();
+    Span u = vise.jaws().both() ? new Span(-widest / 2, widest / 2) : new Span(0, widest);
+    Span v = new Span(-vise.jaws().width() / 2, vise.jaws().width() / 2);
+    return new Span[] {facing.x(u, v), facing.y(u, v)};
+  }
+}

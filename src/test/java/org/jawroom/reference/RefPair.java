@@ -1,0 +1,62 @@
+package org.jawroom.reference;
+
+import org.jawroom.reference.RefGuard.Block;
+
+/**
+ * A part and a guard in one situation.
+ *
+ * @param required the clearance asked for; {@code tolerance} guard's and part's together
+ */
+record RefPair(RefGuard guard, RefPart part, boolean cutting, long required, long tolerance) {
+
+  Block block() {
+    return guard.block(cutting);
+  }
+
+  long need() {
+    return required + tolerance;
+  }
+
+  long zGap() {
+    return part.w(cutting).gap(block().z());
+  }
+
+  /**
+   * The margin of one pair as a function of (x, y): max(aX − x, x − bX, aY − y, y − bY, flat).
+   *
+   * @param flat the margin along z alone
+   */
+  record Field(long aX, long bX, long aY, long bY, long flat) {
+
+    long margin(long x, long y) {
+      return Math.max(
+          Math.max(Math.max(aX - x, x - bX), Math.max(aY - y, y - bY)), flat);
+    }
+
+    /** Where the margin is below {@code t}: open; {@code null} if nowhere because of z. */
+    Rect below(long t) {
+      return flat >= t ? null : new Rect(aX - t, bX + t, aY - t, bY + t);
+    }
+
+    /** Whether this margin is nowhere above that of {@code other}. */
+    boolean atMost(Field other) {
+      return aX <= other.aX
+          && bX >= other.bX
+          && aY <= other.aY
+          && bY >= other.bY
+          && flat <= other.flat;
+    }
+  }
+
+  Field field(Facing facing, Span u) {
+    Span x = facing.x(u, part.v());
+    Span y = facing.y(u, part.v());
+    Block g = block();
+    return new Field(
+        g.x().lo() - x.hi() - need(),
+        g.x().hi() - x.lo() + need(),
+        g.y().lo() - y.hi() - need(),
+        g.y().hi() - y.lo() + need(),
+        zGap() - need());
+  }
+}

@@ -1,0 +1,64 @@
+package org.jawroom.reference;
+
+import java.math.BigInteger;
+
+/**
+ * A part in the vise frame.
+ *
+ * @param loClosed its u limits at the least opening, then at the greatest
+ * @param cutting its w limits while cutting, {@code null} where it does not count then; {@code loading}
+ *     likewise
+ */
+record RefPart(
+    String name,
+    long loClosed,
+    long hiClosed,
+    long loOpen,
+    long hiOpen,
+    Span v,
+    Span cutting,
+    Span loading,
+    long tolerance) {
+
+  RefPart {
+    if (loClosed > hiClosed || loOpen > hiOpen) {
+      throw new IllegalArgumentException(name + " runs backwards");
+    }
+  }
+
+  boolean isHandle() {
+    return name.equals("handle");
+  }
+
+  Span w(boolean whileCutting) {
+    return whileCutting ? cutting : loading;
+  }
+
+  /** The u limits swept over openings {@code s0}…{@code s1} out of {@code min}…{@code max}. */
+  Span u(long s0, long s1, long min, long max) {
+    return new Span(
+        Math.min(lo(s0, min, max), lo(s1, min, max)), Math.max(hi(s0, min, max), hi(s1, min, max)));
+  }
+
+  long lo(long s, long min, long max) {
+    if (min == max) {
+      return Math.min(loClosed, loOpen);
+    }
+    return loClosed + floorShare(loOpen - loClosed, s - min, max - min);
+  }
+
+  long hi(long s, long min, long max) {
+    if (min == max) {
+      return Math.max(hiClosed, hiOpen);
+    }
+    return hiClosed - floorShare(hiClosed - hiOpen, s - min, max - min);
+  }
+
+  private static long floorShare(long change, long part, long whole) {
+    BigInteger[] qr =
+        BigInteger.valueOf(change)
+            .multiply(BigInteger.valueOf(part))
+            .divideAndRemainder(BigInteger.valueOf(whole));
+    return qr[0].longValueExact() - (qr[1].signum() < 0 ? 1 : 0);
+  }
+}

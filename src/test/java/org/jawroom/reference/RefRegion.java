@@ -1,0 +1,39 @@
+package org.jawroom.reference;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jawroom.geometry.Turn;
+
+/** Where the vise frame's origin may stand for one turn and mount: any x of {@code xs}, any y of {@code ys}. */
+record RefRegion(Turn turn, RefMount mount, List<Span> xs, List<Span> ys) {
+
+  boolean isEmpty() {
+    return xs.isEmpty() || ys.isEmpty();
+  }
+
+  RefRegion within(Span x, Span y) {
+    return new RefRegion(turn, mount, cut(xs, x), cut(ys, y));
+  }
+
+  static List<Span> cut(List<Span> spans, Span with) {
+    return spans.stream()
+        .filter(s -> s.lo() <= with.hi() && with.lo() <= s.hi())
+        .map(s -> new Span(Math.max(s.lo(), with.lo()), Math.min(s.hi(), with.hi())))
+        .toList();
+  }
+
+  /** The same points as a list of intervals that do not overlap, rising. */
+  static List<Span> merged(List<Span> spans) {
+    List<Span> merged = new ArrayList<>();
+    for (Span span : spans.stream().sorted(Comparator.comparingLong(Span::lo)).toList()) {
+      Span last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
+      if (last != null && span.lo() <= last.hi()) {
+        merged.set(merged.size() - 1, new Span(last.lo(), Math.max(last.hi(), span.hi())));
+      } else {
+        merged.add(span);
+      }
+    }
+    return merged;
+  }
+}

@@ -1,0 +1,119 @@
+package org.jawroom.reference;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Length;
+import org.jawroom.placement.Verdict;
+import org.jawroom.reference.ReferenceOutcome.Place;
+import org.jawroom.reference.ReferenceOutcome.Usable;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/** The reference's one entry. */
+public final class ReferencePairing {
+  private static final long PRINTED = Length.MM / 100;
+
+  private ReferencePairing() {}
+
+  /** Everything the model says of a pairing, the slow way. */
+  public static ReferenceOutcome solve(Settings settings, Machine machine, Vise vise) {
+    RefModel model = new RefModel(settings, machine, vise, false);
+    Verdict verdict = verdict(model);
+    if (!model.missing.isEmpty()) {
+      boolean hopeless = verdict == Verdict.NO_MOUNT || verdict == Verdict.NO_PLACE;
+      return hopeless
+          ? bare(model, verdict)
+          : new ReferenceOutcome(
+              Verdict.UNKNOWN,
+              OptionalLong.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              OptionalLong.empty(),
+              Optional.empty(),
+              List.copyOf(model.missing));
+    }
+    if (verdict == Verdict.NO_MOUNT) {
+      return bare(model, verdict);
+    }
+    Span openings = model.wholeOpening();
+    long best = new RefChoice(model, openings).bestMargin();
+    Optional<Usable> usable = Optional.empty();
+    if (verdict == Verdict.FITS) {
+      usable =
+          Optional.of(
+              new Usable(Fraction.of(openings.lo()), Fraction.of(openings.hi()), openings));
+    } else if (verdict == Verdict.LIMITED) {
+      usable = Optional.of(usable(model));
+      openings = usable.get().printed();
+    }
+    Place place =
+        new RefDetails(model, openings, new RefChoice(model, openings).recommended()).place();
+    return new ReferenceOutcome(
+        verdict,
+        best == RefMargin.NO_LIMIT ? OptionalLong.empty() : OptionalLong.of(best),
+        Optional.of(place),
+        usable,
+        room(model),
+        load(model),
+        List.of());
+  }
+
+  /** The verdict with whatever is blank left out. */
+  private static Verdict verdict(RefModel model) {
+    if (model.regions.isEmpty()) {
+      return Verdict.NO_MOUNT;
+    }
+    if (new RefChoice(model, model.wholeOpening()).somewhereClear()) {
+      return Verdict.FITS;
+    }
+    RefModel exact = new RefModel(model.settings, model.machine, model.vise, true);
+    if (new RefChoice(exact, model.wholeOpening()).somewhereClear()) {
+      return Verdict.MEASURE;
+    }
+    RefOpening.Range widest = new RefOpening(model).widest();
+    Fraction least = Fraction.of(model.settings.leastOpening());
+    return widest != null && widest.width().compareTo(least) >= 0
+        ? Verdict.LIMITED
+        : Verdict.NO_PLACE;
+  }
+
+  private static Usable usable(RefModel model) {
+    RefOpening.Range widest = new RefOpening(model).widest();
+    Span whole = model.wholeOpening();
+    long from = whole.lo();
+    long to = whole.hi();
+    if (widest.from().compareTo(Fraction.of(from)) != 0) {
+      from = -Math.floorDiv(-widest.from().ceil(), PRINTED) * PRINTED;
+    }
+    if (widest.to().compareTo(Fraction.of(to)) != 0) {
+      to = Math.floorDiv(widest.to().floor(), PRINTED) * PRINTED;
+    }
+    return new Usable(widest.from(), widest.to(), new Span(from, to));
+  }
+
+  private static ReferenceOutcome bare(RefModel model, Verdict verdict) {
+    return new ReferenceOutcome(
+        verdict,
+        OptionalLong.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        room(model),
+        load(model),
+        List.of());
+  }
+
+  private static OptionalLong room(RefModel model) {
+    if (!model.machine.noseMax().isKnown()) {
+      return OptionalLong.empty();
+    }
+    long jaw = Math.max(model.vise.jaws().height(), model.vise.jaws().platesHeight());
+    return OptionalLong.of(
+        model.machine.noseMax().length() - model.vise.base().bedHeight() - jaw);
+  }
+
+  private static Optional<java.math.BigDecimal> load(RefModel model) {
+    return model.machine.maxLoad().flatMap(most -> model.vise.mass().map(most::subtract));
+  }
+}

@@ -1,0 +1,107 @@
+package org.jawroom.reference;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Base;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Handle;
+import org.jawroom.shop.Jaws;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Projection;
+import org.jawroom.shop.Provenance;
+import org.jawroom.shop.Screw;
+import org.jawroom.shop.Vise;
+import org.jawroom.shop.VisePart;
+
+/** A vise to be filled in. */
+public final class ViseDraft {
+  public String name = "vise";
+  public boolean simple = true;
+  public boolean both;
+  public long jawWidth;
+  public long jawHeight;
+  public OptionalLong platesWidth = OptionalLong.empty();
+  public OptionalLong platesHeight = OptionalLong.empty();
+  public long bedHeight;
+  public long openingMin;
+  public long openingMax;
+  public Dimension baseWidth = Dimension.BLANK;
+  public Dimension rearReach = Dimension.BLANK;
+  public Dimension frontReach = Dimension.BLANK;
+  public Dimension fixedJaw = Dimension.BLANK;
+  public Dimension movingJaw = Dimension.BLANK;
+  public Dimension rearClosed = Dimension.NONE;
+  public Dimension rearOpen = Dimension.NONE;
+  public Dimension frontClosed = Dimension.NONE;
+  public Dimension frontOpen = Dimension.NONE;
+  public Dimension screwHeight = Dimension.BLANK;
+  public Dimension screwDiameter = Dimension.BLANK;
+  public Dimension handleRadius = Dimension.NONE;
+  public Dimension handleDepth = Dimension.BLANK;
+  public boolean handleOn;
+  public boolean fullSwing;
+  public Set<Turn> turns = EnumSet.allOf(Turn.class);
+  public Dimension boltSpacing = Dimension.BLANK;
+  public Dimension boltU = Dimension.BLANK;
+  public Dimension holeU = Dimension.BLANK;
+  public Dimension holeV = Dimension.BLANK;
+  public final List<Mount> mounts = new ArrayList<>();
+  public OptionalLong boltGrip = OptionalLong.empty();
+  public Optional<BigDecimal> mass = Optional.empty();
+  public long tolerance;
+  public final List<VisePart> parts = new ArrayList<>();
+
+  /** The vise as drafted, its own pair of bolts first unless {@link #boltSpacing} is none. */
+  public Vise build() {
+    List<Mount> all = new ArrayList<>();
+    if (!boltSpacing.isNone()) {
+      Dimension rear = boltSpacing;
+      Dimension front = boltSpacing;
+      if (boltSpacing.isKnown()) {
+        rear = Dimension.of(-boltSpacing.length() / 2);
+        front = Dimension.of(boltSpacing.length() / 2);
+      }
+      List<Bolt> pair =
+          List.of(new Bolt(boltU, rear, holeU, holeV), new Bolt(boltU, front, holeU, holeV));
+      all.add(new Mount(Mount.BASE_BOLTS, true, pair));
+    }
+    all.addAll(mounts);
+    return new Vise(
+        name,
+        "",
+        1,
+        simple,
+        new Jaws(
+            both,
+            jawWidth,
+            jawHeight,
+            platesWidth.orElse(jawWidth),
+            platesHeight.orElse(jawHeight),
+            fixedJaw,
+            movingJaw),
+        new Interval(openingMin, openingMax),
+        new Base(bedHeight, baseWidth, rearReach, frontReach),
+        new Screw(
+            new Projection(rearClosed, rearOpen),
+            new Projection(frontClosed, frontOpen),
+            screwHeight,
+            screwDiameter),
+        new Handle(handleRadius, handleDepth, handleOn, fullSwing),
+        turns,
+        all,
+        boltGrip,
+        false,
+        mass,
+        Optional.empty(),
+        new Provenance(tolerance, false, "", ""),
+        parts);
+  }
+}
