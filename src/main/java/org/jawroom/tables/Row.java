@@ -38,6 +38,7 @@ final class Row {
   private final String origin;
   private final Grid.Row row;
   private final Map<String, Integer> places;
+  private final Set<String> missing;
   private final Ledger ledger;
   private final Set<String> told = new LinkedHashSet<>();
   private final Set<String> bare = new LinkedHashSet<>();
@@ -45,12 +46,20 @@ final class Row {
 
   /**
    * @param places where each column of the header stands
+   * @param missing the columns told as missing from the header, so that no row need tell it again
    */
-  Row(TableSpec table, String origin, Grid.Row row, Map<String, Integer> places, Ledger ledger) {
+  Row(
+      TableSpec table,
+      String origin,
+      Grid.Row row,
+      Map<String, Integer> places,
+      Set<String> missing,
+      Ledger ledger) {
     this.table = table;
     this.origin = origin;
     this.row = row;
     this.places = places;
+    this.missing = missing;
     this.ledger = ledger;
   }
 
@@ -274,7 +283,7 @@ final class Row {
     Optional<Cell> cell = raw(spec);
     if (cell.isEmpty() && spec.isRequired()) {
       sound = false;
-      if (places.containsKey(column)) { // A missing column was told once, at the header.
+      if (!missing.contains(column)) {
         fault(column, "is blank; what belongs here is " + spec.kind().words());
       }
     }

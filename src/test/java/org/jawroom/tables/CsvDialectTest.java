@@ -185,6 +185,14 @@ class CsvDialectTest {
   }
 
   @Test
+  void rows_moreThanAnyShopNeeds_areAFault() throws Exception {
+    write("jobs", "job,part_length,part_width,part_height\n" + "e.g. job,1,1,1\n".repeat(100_002));
+    assertEquals(
+        List.of("jobs.csv row 100002: is beyond the 100000 rows that a table may have; split it off"),
+        faults(HEADER + MILL));
+  }
+
+  @Test
   void semicolons_leaveTheDecimalAPoint() throws Exception {
     assertEquals(
         List.of(

@@ -90,6 +90,29 @@ class MachineRefusalTest {
   }
 
   @Test
+  void slotCount_missingBesideBlankPositions_isRefused() throws Exception {
+    TestShop.write(
+        folder.resolve("machines.csv"),
+        "machine,table_moves,table_length,table_width,travel_x,travel_y,slot_positions\n"
+            + "mill,xy,600,300,400,300,\n");
+    assertEquals(
+        List.of(
+            "machines.csv row 2, column slot_count: is blank; what belongs here is a whole number, 0 or"
+                + " more"),
+        TestShop.in(folder).vise("vise").faults());
+  }
+
+  @Test
+  void row_withoutAGoodName_isStillReadToItsEnd() throws Exception {
+    assertEquals(
+        List.of(
+            "machines.csv row 3, column machine: is blank; what belongs here is a name",
+            "machines.csv row 3, column rear_gap: \"x\" is no number; leave the cell blank if it is not"
+                + " known"),
+        TestShop.sound(folder).machine("", "rear_gap", "x").faults());
+  }
+
+  @Test
   void names_alikeButForCase_areRefused() throws Exception {
     assertEquals(
         List.of(
