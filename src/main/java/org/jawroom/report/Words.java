@@ -140,6 +140,11 @@ record Words(PeopleUnit unit) {
     return "jaw " + unit.brief(vise.jaws().width(), Rounding.DOWN) + ", opens " + range(vise.opening());
   }
 
+  /** What stands under a vise's name over its column. */
+  String heading(Vise vise) {
+    return joined("\n", jaws(vise), exact(vise.provenance()));
+  }
+
   /** What to mind about all pairings of a machine: what was not looked for, how well it is known. */
   static String caution(Machine machine) {
     return joined("\n", LookedFor.words(machine), exact(machine.provenance()));

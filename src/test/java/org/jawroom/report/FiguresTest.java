@@ -31,7 +31,8 @@ class FiguresTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"12.3456, 12.345", "12.345, 12.345", "12, 12.000", "-0.0001, -0.001", "0, 0.000", "1E+2, 100.000"})
+  @CsvSource({"12.3456, 12.345", "12.345, 12.345", "12, 12.000", "-0.0001, -0.001", "0, 0.000",
+    "1E+2, 100.000"})
   void kilograms_roundDown(BigDecimal mass, String text) {
     assertEquals(text, Figures.kilograms(mass));
   }

@@ -158,7 +158,7 @@ class MatrixSheetTest {
   @Test
   void headings_tellSizesAndWhatWasNotLookedFor() throws IOException {
     Machine bare = machine("mill B", "", "900", "600", List.of("Head", "tool_changer"), NOT_TOLD, List.of());
-    Vise wide = vise("wide", "160", "4.01", "152.46", Dimension.NONE, CALIPER);
+    Vise wide = vise("wide", "160", "4.01", "152.46", Dimension.NONE, NOT_TOLD);
     Sheet sheet = matrix(PeopleUnit.MM, new Made(bare, wide, Verdict.NO_MOUNT).done());
     assertEquals("mill B", sheet.getRow(MARGINS).getCell(0).getStringCellValue());
     assertEquals(
@@ -166,7 +166,9 @@ class MatrixSheetTest {
             + "tolerance taken as 0",
         sheet.getRow(REASONS).getCell(0).getStringCellValue());
     assertEquals("wide", sheet.getRow(MARGINS - 2).getCell(1).getStringCellValue());
-    assertEquals("jaw 160, opens 4.1 to 152.4", sheet.getRow(MARGINS - 1).getCell(1).getStringCellValue());
+    assertEquals(
+        "jaw 160, opens 4.1 to 152.4\ntolerance taken as 0",
+        sheet.getRow(MARGINS - 1).getCell(1).getStringCellValue());
   }
 
   @Test

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,6 +27,9 @@ import java.util.zip.ZipInputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.util.DefaultTempFileCreationStrategy;
+import org.apache.poi.util.TempFile;
+import org.apache.poi.util.TempFileCreationStrategy;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
@@ -148,8 +152,8 @@ class MatrixWorkbookTest {
         Opened.open(sample.shop, sample.outcomes, Invented.facts(PeopleUnit.MM), small)) {
       Sheet matrix = book.getSheet("Matrix");
       assertEquals(
-          "Which vise goes on which machine: ONLY THE FIRST 4 OF 14 VISES FIT ON THIS SHEET; pairings.csv"
-              + " HAS THEM ALL: ONLY THE FIRST 3 OF 8 MACHINES FIT ON THIS SHEET; pairings.csv HAS THEM ALL",
+          "Which vise goes on which machine; ONLY THE FIRST 3 OF 8 MACHINES FIT HERE, pairings.csv HAS ALL"
+              + "; ONLY THE FIRST 4 OF 14 VISES FIT HERE, pairings.csv HAS ALL",
           matrix.getRow(0).getCell(0).getStringCellValue());
       assertEquals(12, matrix.getLastRowNum());
       assertEquals(5, matrix.getRow(MatrixSheet.FIRST_MARGIN).getLastCellNum());
@@ -161,6 +165,19 @@ class MatrixWorkbookTest {
       assertTrue(pairings.getRow(1).getCell(2).getStringCellValue()
           .startsWith("ONLY THE FIRST 10 OF 112 PAIRINGS FIT ON THIS SHEET"));
     }
+  }
+
+  @Test
+  void write_diskThatFailsBeneathTheLibrary_isAnIoException() {
+    TempFileCreationStrategy full = new DefaultTempFileCreationStrategy() {
+      @Override
+      public File createTempFile(String prefix, String suffix) throws IOException {
+        throw new IOException("no space left");
+      }
+    };
+    IOException failure = TempFile.withStrategy(full, () -> assertThrows(
+        IOException.class, () -> Opened.open(sample.shop, sample.outcomes, PeopleUnit.MM)));
+    assertEquals("no space left", failure.getMessage());
   }
 
   @Test
