@@ -1,5 +1,7 @@
 package org.jawroom.geometry;
 
+import java.util.Optional;
+
 /** The closed interval from {@code lo} to {@code hi}, in half-nanometres; a single point at least. */
 public record Interval(long lo, long hi) {
 
@@ -56,6 +58,13 @@ public record Interval(long lo, long hi) {
   /** Whether the two have a point in common; touching counts. */
   public boolean meets(Interval other) {
     return lo <= other.hi && other.lo <= hi;
+  }
+
+  /** What the two have in common; empty only if they do not {@link #meets meet}. */
+  public Optional<Interval> meet(Interval other) {
+    return meets(other)
+        ? Optional.of(new Interval(Math.max(lo, other.lo), Math.min(hi, other.hi)))
+        : Optional.empty();
   }
 
   /**

@@ -1,5 +1,15 @@
 package org.jawroom.placement;
 
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.MachineGuards;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.ViseParts;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
@@ -10,6 +20,52 @@ public final class Pairing {
 
   /** Everything there is to say of {@code vise} on {@code machine}; pure. */
   public static Outcome solve(Settings settings, Machine machine, Vise vise) {
-    throw new UnsupportedOperationException();
+    Blanks blanks = new Blanks();
+    List<Part> body = ViseParts.of(vise, blanks);
+    MachineGuards guards =
+        MachineGuards.of(settings, machine, vise.base().bedHeight(), blanks);
+    List<Region> regions = Regions.of(settings, machine, vise, body, guards, blanks);
+    Judgement judgement = Judgement.of(settings, machine, vise, regions);
+    List<Column> missing = blanks.columns();
+    if (missing.isEmpty()) {
+      Description description = new Description(settings, machine, vise, guards);
+      return new Outcome(
+          machine,
+          vise,
+          judgement.verdict(),
+          judgement.bestMargin(),
+          judgement.choice().map(choice -> description.of(choice, judgement.openings())),
+          judgement.usable(),
+          roomOverJaws(machine, vise),
+          loadLeft(machine, vise),
+          shortestToolTooShort(settings, machine, vise),
+          List.of());
+    }
+    // Whatever needs a blank was left out, which is never worse than the truth: if even so the vise goes
+    // nowhere, no measurement will help. Otherwise any number would be a guess.
+    return judgement.isHopeless()
+        ? new Outcome(
+            machine, vise, judgement.verdict(), OptionalLong.empty(), Optional.empty(),
+            Optional.empty(), roomOverJaws(machine, vise), loadLeft(machine, vise),
+            shortestToolTooShort(settings, machine, vise), List.of())
+        : new Outcome(
+            machine, vise, Verdict.UNKNOWN, OptionalLong.empty(), Optional.empty(),
+            Optional.empty(), OptionalLong.empty(), Optional.empty(), false, missing);
+  }
+
+  private static OptionalLong roomOverJaws(Machine machine, Vise vise) {
+    Dimension nose = machine.noseMax();
+    return nose.isKnown() ? OptionalLong.of(nose.length() - vise.top()) : OptionalLong.empty();
+  }
+
+  private static Optional<BigDecimal> loadLeft(Machine machine, Vise vise) {
+    return machine.maxLoad().flatMap(load -> vise.mass().map(load::subtract));
+  }
+
+  private static boolean shortestToolTooShort(Settings settings, Machine machine, Vise vise) {
+    Dimension nose = machine.noseMax();
+    return settings.shortestTool().isPresent()
+        && nose.isKnown()
+        && vise.base().bedHeight() + settings.shortestTool().getAsLong() > nose.length();
   }
 }

@@ -1,0 +1,45 @@
+package org.jawroom.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Stretch;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Vise;
+
+/** The bolts of a mount as parts: one box for each, over all the places its hole lets it take. */
+public final class BoltParts {
+
+  /** After every part of the vise itself. */
+  private static final int RANK = Integer.MAX_VALUE;
+
+  private BoltParts() {}
+
+  /**
+   * The bolts of a mount none of whose dimensions is blank.
+   *
+   * @param thread d, the diameter of the bolt that goes with the slots
+   */
+  public static List<Part> of(Vise vise, Mount mount, long thread) {
+    long top = vise.boltGrip().orElse(vise.base().bedHeight()) + 2 * thread;
+    List<Part> parts = new ArrayList<>();
+    for (Bolt bolt : mount.bolts()) {
+      Interval u = Interval.around(bolt.u().length(), (bolt.holeU().length() + thread) / 2);
+      Interval v = Interval.around(bolt.v().length(), (bolt.holeV().length() + thread) / 2);
+      for (Situation situation : Situation.values()) {
+        parts.add(
+            new Part(
+                "bolts",
+                RANK,
+                false,
+                situation,
+                Stretch.constant(u, vise.opening()),
+                v,
+                Interval.of(0, top),
+                vise.provenance().tolerance()));
+      }
+    }
+    return parts;
+  }
+}

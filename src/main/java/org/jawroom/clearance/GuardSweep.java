@@ -1,0 +1,85 @@
+package org.jawroom.clearance;
+
+import java.util.Optional;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+
+/**
+ * What one guard sweeps, seen from the table.
+ *
+ * <p>It moves against the table along an axis if exactly one of the two is carried by it; along x or y it
+ * is then shifted by (spindle position − mid-travel position), along z by the height of the nose.
+ */
+record GuardSweep(Machine machine, Guard guard) {
+
+  boolean moves(Axis axis) {
+    return machine.tableMoves().has(axis) != guard.carriedBy().has(axis);
+  }
+
+  /** Whether its height goes with the nose and matters: one without z limits stands at every height. */
+  boolean goesWithNose() {
+    Interval z = guard.limits().z();
+    return moves(Axis.Z) && (Length.isBounded(z.lo()) || Length.isBounded(z.hi()));
+  }
+
+  /** Empty where the situation leaves it out; see {@link NoseHeights}. */
+  Optional<Box> box(Situation situation, NoseHeights heights) {
+    Rectangle plan = plan(situation);
+    Interval z = guard.limits().z();
+    if (!goesWithNose()) {
+      return Optional.of(new Box(plan.x(), plan.y(), z));
+    }
+    return heights.in(situation).map(nose -> new Box(plan.x(), plan.y(), z.sweptBy(nose)));
+  }
+
+  /** What it sweeps in the table's plane. */
+  Rectangle plan(Situation situation) {
+    Rectangle middle = atMidTravel();
+    return new Rectangle(
+        middle.x().sweptBy(shifts(Axis.X, situation)), middle.y().sweptBy(shifts(Axis.Y, situation)));
+  }
+
+  private Interval shifts(Axis axis, Situation situation) {
+    if (!moves(axis)) {
+      return Interval.of(0, 0);
+    }
+    if (situation == Situation.CUTTING) {
+      return Interval.around(0, reach(axis));
+    }
+    long shift =
+        axis == Axis.X
+            ? machine.loadX() - machine.spindleX()
+            : machine.loadY() - machine.spindleY();
+    return Interval.of(shift, shift);
+  }
+
+  private long reach(Axis axis) {
+    return axis == Axis.X ? machine.reachX() : machine.reachY();
+  }
+
+  /**
+   * Its limits with every axis at mid-travel. A taped gap is told at the end of travel that brings guard
+   * and table nearest, so at mid-travel the face stands half the travel farther off.
+   */
+  private Rectangle atMidTravel() {
+    Interval x = guard.limits().x();
+    Interval y = guard.limits().y();
+    if (guard.side().isEmpty()) {
+      return new Rectangle(x, y);
+    }
+    long gap = guard.gap().length();
+    long alongX = machine.tableLength() / 2 + gap + (moves(Axis.X) ? machine.reachX() : 0);
+    long alongY = machine.tableWidth() / 2 + gap + (moves(Axis.Y) ? machine.reachY() : 0);
+    return switch (guard.side().get()) {
+      case FRONT -> new Rectangle(x, Interval.of(-Length.ENDLESS, -alongY));
+      case REAR -> new Rectangle(x, Interval.of(alongY, Length.ENDLESS));
+      case LEFT -> new Rectangle(Interval.of(-Length.ENDLESS, -alongX), y);
+      case RIGHT -> new Rectangle(Interval.of(alongX, Length.ENDLESS), y);
+    };
+  }
+}

@@ -1,0 +1,83 @@
+package org.jawroom.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+
+/**
+ * The guards of a machine and what they sweep. A guard that needs a blank column is left out and the
+ * column noted; a blank {@code nose_min} costs it the cutting situation only.
+ *
+ * @param swept in the order of rank
+ * @param withNose the guards whose height goes with the nose, in the order of rank
+ */
+public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
+
+  /** The guard that is the table itself. */
+  public static final String TABLE = "table";
+
+  public MachineGuards {
+    swept = List.copyOf(swept);
+    withNose = List.copyOf(withNose);
+  }
+
+  /**
+   * What the guards sweep under the tools of {@code settings}.
+   *
+   * @param bedHeight of the vise, over which the shortest tool must stand while cutting
+   */
+  public static MachineGuards of(Settings settings, Machine machine, long bedHeight, Blanks blanks) {
+    List<Guard> guards = new ArrayList<>(GapGuards.of(machine, blanks));
+    for (Guard guard : machine.guards()) {
+      if (blanks.given(guard.gap(), Column.GUARD_GAP)) {
+        guards.add(guard);
+      }
+    }
+    NoseHeights heights = new NoseHeights(settings, machine, bedHeight, blanks);
+    List<SweptGuard> swept = new ArrayList<>();
+    List<NoseGuard> withNose = new ArrayList<>();
+    int rank = 0;
+    for (Guard guard : guards) {
+      GuardSweep sweep = new GuardSweep(machine, guard);
+      long clearance = guard.clearance().orElse(settings.clearance());
+      long tolerance = guard.tolerance().orElse(machine.provenance().tolerance());
+      for (Situation situation : Situation.values()) {
+        if (situation.counts(guard.when())) {
+          if (sweep.goesWithNose() && situation == Situation.CUTTING) {
+            withNose.add(
+                new NoseGuard(guard.name(), sweep.plan(situation), guard.limits().z(), clearance, tolerance));
+          }
+          int itsRank = rank;
+          sweep
+              .box(situation, heights)
+              .map(box -> new SweptGuard(guard.name(), itsRank, false, situation, box, clearance, tolerance))
+              .ifPresent(swept::add);
+        }
+      }
+      rank++;
+    }
+    for (Situation situation : Situation.values()) {
+      swept.add(
+          new SweptGuard(
+              TABLE, rank, true, situation, table(machine), settings.clearance(),
+              machine.provenance().tolerance()));
+    }
+    return new MachineGuards(swept, withNose);
+  }
+
+  /** The table below its top, its sides widened by the ledges. */
+  private static Box table(Machine machine) {
+    return new Box(
+        Interval.around(0, machine.tableLength() / 2)
+            .grown(machine.ledges().left(), machine.ledges().right()),
+        Interval.around(0, machine.tableWidth() / 2)
+            .grown(machine.ledges().front(), machine.ledges().rear()),
+        Interval.of(-Length.ENDLESS, 0));
+  }
+}

@@ -1,0 +1,118 @@
+package org.jawroom.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Turn;
+
+/**
+ * The margin of a vise in one turn, with one set of parts, over one opening range, as a function of its
+ * place on the table.
+ */
+public final class MarginField {
+  private final List<Pair> pairs;
+  private final Turn turn;
+  private final Interval openings;
+  private final List<PairBounds> bounds;
+
+  private MarginField(List<Pair> pairs, Turn turn, Interval openings, List<PairBounds> bounds) {
+    this.pairs = pairs;
+    this.turn = turn;
+    this.openings = openings;
+    this.bounds = bounds;
+  }
+
+  public static MarginField of(List<Pair> pairs, Turn turn, Interval openings) {
+    return of(pairs, turn, openings, true);
+  }
+
+  /** The same with every tolerance taken as 0. */
+  public static MarginField withoutTolerance(List<Pair> pairs, Turn turn, Interval openings) {
+    return of(pairs, turn, openings, false);
+  }
+
+  private static MarginField of(
+      List<Pair> pairs, Turn turn, Interval openings, boolean withTolerance) {
+    List<PairBounds> bounds = new ArrayList<>(pairs.size());
+    for (Pair pair : pairs) {
+      Box part = pair.part().over(openings, turn);
+      long need = pair.required() + (withTolerance ? pair.tolerance() : 0);
+      bounds.add(PairBounds.of(part, pair.guard().box(), need));
+    }
+    return new MarginField(pairs, turn, openings, bounds);
+  }
+
+  /**
+   * A bound from above, over every opening at once: each part shrunk to what it covers at all openings. A
+   * place that is not clear even so is clear at no opening. Not to be asked for a limit.
+   */
+  public static MarginField core(List<Pair> pairs, Turn turn, Interval openings) {
+    List<PairBounds> bounds = new ArrayList<>(pairs.size());
+    for (Pair pair : pairs) {
+      bounds.add(PairBounds.core(pair, turn, openings));
+    }
+    return new MarginField(pairs, turn, openings, bounds);
+  }
+
+  /** The bounds of every pair, in the order in which equal margins are told apart. */
+  public List<PairBounds> bounds() {
+    return bounds;
+  }
+
+  /** The least margin of all pairs at (x, y); {@link Length#ENDLESS} if there is no pair. */
+  public long margin(long x, long y) {
+    long least = Length.ENDLESS;
+    for (PairBounds pair : bounds) {
+      least = Math.min(least, pair.margin(x, y));
+    }
+    return least;
+  }
+
+  /** What limits the place (x, y); empty if there is no pair. */
+  public Optional<Limit> limit(long x, long y) {
+    long margin = margin(x, y);
+    for (int i = 0; i < bounds.size(); i++) {
+      if (bounds.get(i).margin(x, y) == margin) {
+        return Optional.of(witness(pairs.get(i), x, y));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Limit witness(Pair pair, long x, long y) {
+    Box part = pair.part().over(openings, turn).at(x, y);
+    Box guard = pair.guard().box();
+    Axis axis = part.gapAxis(guard);
+    return new Limit(
+        part.gapTo(guard),
+        pair.required(),
+        pair.tolerance(),
+        pair.guard().name(),
+        pair.part().name(),
+        axis,
+        pair.part().situation(),
+        end(pair.part(), part.along(axis), guard.along(axis), axis),
+        part,
+        guard);
+  }
+
+  /** Which end of the opening range gives the edge that faces the guard. */
+  private JawEnd end(Part part, Interval swept, Interval guard, Axis axis) {
+    if (axis != turn.uAxis()) {
+      return JawEnd.ANY;
+    }
+    boolean highFaces = guard.lo() - swept.hi() >= swept.lo() - guard.hi();
+    // Along +u the high edge is the high u edge; against it the low one.
+    boolean highU = highFaces == (turn.uSign() > 0);
+    long closed = highU ? part.u().hi(openings.lo()) : -part.u().lo(openings.lo());
+    long open = highU ? part.u().hi(openings.hi()) : -part.u().lo(openings.hi());
+    if (closed == open) {
+      return JawEnd.ANY;
+    }
+    return closed > open ? JawEnd.CLOSED : JawEnd.OPEN;
+  }
+}

@@ -1,0 +1,49 @@
+package org.jawroom.clearance;
+
+import java.util.List;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Length;
+
+/**
+ * A T-nut after DIN 508, and the bolt that goes with a slot.
+ *
+ * @param slot nominal width of the slot, mm; {@code thread} nominal diameter, mm
+ * @param baseWidth e, the widest the nut's base may be, tenths of a millimetre
+ * @param height h over all, {@code baseHeight} k of the base at most; tenths of a millimetre
+ */
+public record TNut(int slot, int thread, int baseWidth, int height, int baseHeight) {
+
+  /** DIN 508, transcribed; e of the 42 slot is 64, its 54 in one transcription being a slip. */
+  public static final List<TNut> DIN_508 =
+      List.of(
+          new TNut(5, 4, 90, 65, 30),
+          new TNut(6, 5, 100, 80, 40),
+          new TNut(8, 6, 130, 100, 60),
+          new TNut(10, 8, 150, 120, 60),
+          new TNut(12, 10, 180, 140, 70),
+          new TNut(14, 12, 220, 160, 80),
+          new TNut(18, 16, 280, 200, 100),
+          new TNut(22, 20, 350, 280, 140),
+          new TNut(28, 24, 440, 360, 180),
+          new TNut(36, 30, 540, 440, 220),
+          new TNut(42, 36, 650, 520, 260),
+          new TNut(48, 42, 750, 600, 300),
+          new TNut(54, 48, 850, 700, 340));
+
+  /**
+   * The diameter of the bolt that goes with a slot of this width: that of the widest nut in the series
+   * not wider than the slot, so 5/8 in and 16 mm take M12.
+   *
+   * @param slotWidth half-nanometres
+   * @return half-nanometres; empty below a slot of 5 mm, in which no bolt fits
+   */
+  public static OptionalLong boltFor(long slotWidth) {
+    OptionalLong bolt = OptionalLong.empty();
+    for (TNut nut : DIN_508) {
+      if (nut.slot * Length.MM <= slotWidth) {
+        bolt = OptionalLong.of(nut.thread * Length.MM);
+      }
+    }
+    return bolt;
+  }
+}

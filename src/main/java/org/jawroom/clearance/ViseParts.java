@@ -1,0 +1,221 @@
+package org.jawroom.clearance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Stretch;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Handle;
+import org.jawroom.shop.Jaws;
+import org.jawroom.shop.Projection;
+import org.jawroom.shop.Screw;
+import org.jawroom.shop.Vise;
+import org.jawroom.shop.VisePart;
+import org.jawroom.shop.When;
+
+/**
+ * The parts of a vise, its bolts aside. A part that needs a blank column is left out of both
+ * situations and the column noted.
+ */
+public final class ViseParts {
+  private static final int RANK_HANDLE = 7;
+  private static final int RANK_ROWS = 8;
+
+  private final Vise vise;
+  private final Blanks blanks;
+  private final List<Part> parts = new ArrayList<>();
+
+  private ViseParts(Vise vise, Blanks blanks) {
+    this.vise = vise;
+    this.blanks = blanks;
+  }
+
+  /** The parts in the order of rank. */
+  public static List<Part> of(Vise vise, Blanks blanks) {
+    ViseParts builder = new ViseParts(vise, blanks);
+    if (vise.simple()) {
+      builder.base();
+      builder.jaws();
+      builder.screw();
+      builder.handle();
+    }
+    builder.rows();
+    builder.parts.sort(Comparator.comparingInt(Part::rank));
+    return List.copyOf(builder.parts);
+  }
+
+  private void base() {
+    if (needs(vise.base().width(), Column.BASE_WIDTH)
+        & needs(vise.base().rearReach(), Column.REAR_REACH)
+        & needs(vise.base().frontReach(), Column.FRONT_REACH)) {
+      Interval u = Interval.of(-rearReach(), frontReach());
+      always("base", 0, constant(u), across(vise.base().width().length()), upTo(vise.base().bedHeight()));
+    }
+  }
+
+  private void jaws() {
+    Jaws jaws = vise.jaws();
+    Interval v = across(jaws.widestWidth());
+    Interval w = Interval.of(vise.base().bedHeight(), vise.top());
+    long closed = vise.opening().lo();
+    long open = vise.opening().hi();
+    if (!jaws.both() && needs(jaws.fixedThickness(), Column.FIXED_JAW_THICKNESS)) {
+      always("fixed jaw", 1, constant(Interval.of(-jaws.fixedThickness().length(), 0)), v, w);
+    }
+    if (needs(jaws.movingThickness(), Column.MOVING_JAW_THICKNESS)) {
+      long thick = jaws.movingThickness().length();
+      if (jaws.both()) {
+        // Whole: an opening as read is whole nanometres, so half of it is whole half-nanometres.
+        Interval front = Interval.of(closed / 2, closed / 2 + thick);
+        Interval frontOpen = Interval.of(open / 2, open / 2 + thick);
+        always("rear jaw", 3, stretch(front.negated(), frontOpen.negated()), v, w);
+        always("front jaw", 4, stretch(front, frontOpen), v, w);
+      } else {
+        Interval faceToBack = Interval.of(0, thick);
+        always("moving jaw", 2, stretch(faceToBack.plus(closed), faceToBack.plus(open)), v, w);
+      }
+    }
+  }
+
+  private void screw() {
+    Screw screw = vise.screw();
+    if (!screw.rear().isNone()
+        && needs(vise.base().rearReach(), Column.REAR_REACH)
+            & needs(screw.rear(), Column.REAR_PROJECTION_CLOSED, Column.REAR_PROJECTION_OPEN)
+            & needsRound()) {
+      Interval closed = Interval.of(-rearReach() - orZero(screw.rear().closed()), -rearReach());
+      Interval open = Interval.of(-rearReach() - orZero(screw.rear().open()), -rearReach());
+      always("screw rear", 5, stretch(closed, open), across(diameter()), round());
+    }
+    if (!screw.front().isNone()
+        && needs(vise.base().frontReach(), Column.FRONT_REACH)
+            & needs(screw.front(), Column.FRONT_PROJECTION_CLOSED, Column.FRONT_PROJECTION_OPEN)
+            & needsRound()) {
+      Interval closed = Interval.of(frontReach(), frontReach() + orZero(screw.front().closed()));
+      Interval open = Interval.of(frontReach(), frontReach() + orZero(screw.front().open()));
+      always("screw front", 6, stretch(closed, open), across(diameter()), round());
+    }
+  }
+
+  private void handle() {
+    Handle handle = vise.handle();
+    Screw screw = vise.screw();
+    if (handle.radius().isNone()) {
+      return;
+    }
+    if (needs(handle.radius(), Column.HANDLE_RADIUS)
+        & needs(handle.depth(), Column.HANDLE_DEPTH)
+        & needs(vise.base().frontReach(), Column.FRONT_REACH)
+        & needs(screw.front(), Column.FRONT_PROJECTION_CLOSED, Column.FRONT_PROJECTION_OPEN)
+        & needs(screw.height(), Column.SCREW_HEIGHT)
+        & (handle.fullSwing() || needs(screw.diameter(), Column.SCREW_DIAMETER))) {
+      long radius = handle.radius().length();
+      long axis = screw.height().length();
+      Interval length = Interval.of(0, handle.depth().length());
+      Stretch u =
+          stretch(
+              length.plus(frontReach() + orZero(screw.front().closed())),
+              length.plus(frontReach() + orZero(screw.front().open())));
+      Interval v = Interval.around(0, radius);
+      Interval hanging = Interval.around(axis, radius);
+      // Over the top it goes no lower than the screw itself; between loads it may hang anyhow.
+      long lowest = handle.fullSwing() ? axis - radius : axis - screw.diameter().length() / 2;
+      Interval worked = Interval.of(lowest, axis + radius);
+      add(VisePart.HANDLE, RANK_HANDLE, true, Situation.LOADING, u, v, worked, tolerance());
+      if (handle.onWhileCutting()) {
+        add(VisePart.HANDLE, RANK_HANDLE, true, Situation.CUTTING, u, v, hanging, tolerance());
+      }
+    }
+  }
+
+  private void rows() {
+    int rank = RANK_ROWS;
+    for (VisePart row : vise.parts()) {
+      boolean handle = row.name().equals(VisePart.HANDLE);
+      Stretch u = stretch(row.uClosed(), row.uOpen());
+      for (Situation situation : Situation.values()) {
+        if (situation.counts(row.when())) {
+          add(row.name(), handle ? RANK_HANDLE : rank, handle, situation, u, row.v(), row.w(),
+              row.tolerance().orElse(tolerance()));
+        }
+      }
+      rank++;
+    }
+  }
+
+  private void always(String name, int rank, Stretch u, Interval v, Interval w) {
+    for (Situation situation : Situation.values()) {
+      if (situation.counts(When.ALWAYS)) {
+        add(name, rank, false, situation, u, v, w, tolerance());
+      }
+    }
+  }
+
+  private void add(
+      String name,
+      int rank,
+      boolean handle,
+      Situation situation,
+      Stretch u,
+      Interval v,
+      Interval w,
+      long tolerance) {
+    parts.add(new Part(name, rank, handle, situation, u, v, w, tolerance));
+  }
+
+  private boolean needs(Dimension dimension, Column column) {
+    return blanks.given(dimension, column);
+  }
+
+  private boolean needs(Projection projection, Column closed, Column open) {
+    return needs(projection.closed(), closed) & needs(projection.open(), open);
+  }
+
+  private boolean needsRound() {
+    return needs(vise.screw().height(), Column.SCREW_HEIGHT)
+        & needs(vise.screw().diameter(), Column.SCREW_DIAMETER);
+  }
+
+  /** One {@code none} of a pair of projections counts as 0: the screw draws in that far. */
+  private static long orZero(Dimension projection) {
+    return projection.isNone() ? 0 : projection.length();
+  }
+
+  private long rearReach() {
+    return vise.base().rearReach().length();
+  }
+
+  private long frontReach() {
+    return vise.base().frontReach().length();
+  }
+
+  private long diameter() {
+    return vise.screw().diameter().length();
+  }
+
+  private Interval round() {
+    return Interval.around(vise.screw().height().length(), diameter() / 2);
+  }
+
+  private long tolerance() {
+    return vise.provenance().tolerance();
+  }
+
+  private Stretch constant(Interval u) {
+    return Stretch.constant(u, vise.opening());
+  }
+
+  private Stretch stretch(Interval closed, Interval open) {
+    return new Stretch(closed, open, vise.opening());
+  }
+
+  private static Interval across(long width) {
+    return Interval.around(0, width / 2);
+  }
+
+  private static Interval upTo(long height) {
+    return Interval.of(0, height);
+  }
+}

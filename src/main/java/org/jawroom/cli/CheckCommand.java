@@ -1,0 +1,64 @@
+package org.jawroom.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.check.Warnings;
+import org.jawroom.tables.source.UnreadableInput;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code jawroom check}: reads and doubts, solves nothing and writes nothing. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = {
+      "Reads the tables and lists every fault, and everything that can be true but looks wrong. Solves"
+          + " nothing and writes nothing."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  jawroom check shop.xlsx",
+      "  jawroom check tables --unit in",
+      "",
+      "Exit status: 0 the tables can be used, warnings or not; 1 they were refused; 2 wrong use; 3 a file"
+          + " could not be read.",
+    })
+final class CheckCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "INPUT",
+      description = "a folder of CSV files (machines.csv, vises.csv, ...) or an XLSX workbook")
+  private Path input;
+
+  @Mixin private SettingOptions settings;
+
+  @Override
+  public Integer call() throws UnreadableInput {
+    PrintWriter out = spec.commandLine().getOut();
+    Reading reading = Input.read(input, settings.given());
+    if (reading.shop().isEmpty()) {
+      return Input.refuse(reading, spec.commandLine().getErr());
+    }
+    Shop shop = reading.shop().get();
+    reading.notes().forEach(note -> out.println("note: " + note));
+    int warnings = Warnings.of(shop).size();
+    Facts.warnings(reading, shop).forEach(warning -> out.println("warning: " + warning));
+    out.println(
+        count(shop.machines().size(), "machine") + ", " + count(shop.vises().size(), "vise") + ", "
+            + count(shop.jobs().size(), "job") + ": no faults, " + count(warnings, "warning") + ".");
+    return ExitStatus.DONE;
+  }
+
+  private static String count(int number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
+  }
+}

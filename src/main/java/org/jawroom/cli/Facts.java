@@ -1,0 +1,58 @@
+package org.jawroom.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jawroom.placement.Outcome;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.RunFacts;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Note;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.check.Warning;
+import org.jawroom.tables.check.Warnings;
+
+/** What the reports tell of a run, gathered from the reading and the outcomes. */
+final class Facts {
+  private Facts() {}
+
+  static RunFacts of(Reading reading, Shop shop, List<Outcome> outcomes) {
+    return new RunFacts(
+        reading.files().stream()
+            .map(file -> new RunFacts.FileRead(file.name(), file.sha256()))
+            .toList(),
+        reading.settings().stream()
+            .map(
+                setting ->
+                    new RunFacts.Setting(setting.name(), setting.text() + " (" + setting.origin() + ")"))
+            .toList(),
+        reading.notes(Note.Kind.DEFAULT).stream().map(Note::toString).toList(),
+        Stream.concat(warnings(reading, shop).stream(), shortTools(outcomes).stream()).toList(),
+        Warnings.ofBlanks(shop).stream().map(Warning::line).toList(),
+        shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM,
+        Version.number());
+  }
+
+  /** Everything that looks wrong in the inputs, a line each. */
+  static List<String> warnings(Reading reading, Shop shop) {
+    List<String> lines = new ArrayList<>();
+    for (Note note : reading.notes()) {
+      if (note.kind() != Note.Kind.DEFAULT) {
+        lines.add(note.toString());
+      }
+    }
+    Warnings.of(shop).forEach(warning -> lines.add(warning.line()));
+    return lines;
+  }
+
+  private static List<String> shortTools(List<Outcome> outcomes) {
+    return outcomes.stream()
+        .filter(Outcome::shortestToolTooShort)
+        .map(
+            outcome ->
+                outcome.machine().name() + " × " + outcome.vise().name()
+                    + ": the shortest tool does not clear the vise's bed with the nose at its highest; the"
+                    + " nose is taken to stand there")
+        .toList();
+  }
+}

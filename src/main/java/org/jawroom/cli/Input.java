@@ -1,0 +1,36 @@
+package org.jawroom.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.ShopReader;
+import org.jawroom.tables.source.Fault;
+import org.jawroom.tables.source.UnreadableInput;
+
+/** Reads the inputs for a command and lists what is wrong with them. */
+final class Input {
+  private static final String OPTION = "option ";
+
+  private Input() {}
+
+  static Reading read(Path input, Map<String, String> settings) throws UnreadableInput {
+    return ShopReader.read(input, settings);
+  }
+
+  /** Lists every fault, one a line, and returns the exit status that goes with them. */
+  static int refuse(Reading reading, PrintWriter err) {
+    List<Fault> faults = reading.faults();
+    faults.forEach(err::println);
+    boolean optionsOnly = faults.stream().allMatch(fault -> fault.origin().startsWith(OPTION));
+    if (optionsOnly) {
+      return ExitStatus.WRONG_USE;
+    }
+    err.println(
+        faults.size() == 1
+            ? "1 fault. Nothing was written; put it right and run again."
+            : faults.size() + " faults. Nothing was written; put them right and run again.");
+    return ExitStatus.REFUSED;
+  }
+}

@@ -1,0 +1,44 @@
+package org.jawroom.cli;
+
+import picocli.AutoComplete.GenerateCompletion;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command that holds the others. */
+@Command(
+    name = "jawroom",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = {
+      "Which vise goes on which mill: for every pairing, is there a place on the T-slotted table where the"
+          + " vise can be bolted so that nothing is hit, how much clearance is left, and what limits it."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  jawroom template shop.xlsx        an empty workbook to fill in",
+      "  jawroom check shop.xlsx           every fault and every doubt in it",
+      "  jawroom matrix shop.xlsx          the matrix, into the folder reports",
+      "  jawroom matrix tables -o out      the same from a folder of CSV files",
+      "",
+      "Completion for bash and zsh:  source <(jawroom generate-completion)",
+      "",
+      "The tool does not replace the check on the machine. Lock out before reaching in.",
+    },
+    subcommands = {
+      MatrixCommand.class,
+      CheckCommand.class,
+      TemplateCommand.class,
+      GenerateCompletion.class,
+      CommandLine.HelpCommand.class
+    })
+final class Jawroom implements Runnable {
+  @Spec private CommandSpec spec;
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "Say what to do: matrix, check or template.");
+  }
+}

@@ -1,0 +1,87 @@
+package org.jawroom.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.util.Arrays;
+import org.jawroom.tables.source.UnreadableInput;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Where the program starts. */
+public final class Main {
+  private Main() {}
+
+  /** Runs a command and ends the process with its exit status. */
+  public static void main(String[] args) {
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int status = run(args, out, err);
+    // Started inside another program (a build), a run that went well leaves that program running.
+    if (status != ExitStatus.DONE) {
+      System.exit(status);
+    }
+  }
+
+  /** Runs a command; see the package for the exit status it returns. */
+  static int run(String[] args, PrintWriter out, PrintWriter err) {
+    CommandLine command = new CommandLine(new Jawroom());
+    command.setOut(out);
+    command.setErr(err);
+    command.setCaseInsensitiveEnumValuesAllowed(true);
+    command.setParameterExceptionHandler(Main::wrongUse);
+    command.setExecutionExceptionHandler(Main::failed);
+    return command.execute(withDashes(args));
+  }
+
+  /** {@code --least_opening}, as a setting is written in its table, is as good as {@code --least-opening}. */
+  private static String[] withDashes(String[] args) {
+    return Arrays.stream(args)
+        .map(
+            arg -> {
+              int end = arg.contains("=") ? arg.indexOf('=') : arg.length();
+              return arg.startsWith("--")
+                  ? arg.substring(0, end).replace('_', '-') + arg.substring(end)
+                  : arg;
+            })
+        .toArray(String[]::new);
+  }
+
+  private static int wrongUse(ParameterException wrong, String[] args) {
+    CommandLine command = wrong.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println(wrong.getMessage());
+    UnmatchedArgumentException.printSuggestions(wrong, err);
+    err.println("See '" + command.getCommandSpec().qualifiedName() + " --help'.");
+    return ExitStatus.WRONG_USE;
+  }
+
+  private static int failed(Exception failure, CommandLine command, ParseResult parsed) {
+    PrintWriter err = command.getErr();
+    if (failure instanceof UnreadableInput) {
+      err.println(failure.getMessage());
+      return ExitStatus.UNREADABLE;
+    }
+    if (failure instanceof FileSystemException file) {
+      String why = file.getReason() == null ? kind(file) : file.getReason();
+      err.println(file.getFile() + " could not be written: " + why);
+      return ExitStatus.UNREADABLE;
+    }
+    if (failure instanceof IOException) {
+      err.println("A file could not be read or written: " + failure.getMessage());
+      return ExitStatus.UNREADABLE;
+    }
+    err.println("This is a bug of jawroom's. Please report it with the lines below and the tables.");
+    failure.printStackTrace(err);
+    return ExitStatus.BUG;
+  }
+
+  /** {@code AccessDeniedException} and the like carry their reason in their name only. */
+  private static String kind(FileSystemException failure) {
+    String name = failure.getClass().getSimpleName().replaceFirst("Exception$", "");
+    return name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT);
+  }
+}

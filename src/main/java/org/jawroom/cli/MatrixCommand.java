@@ -1,0 +1,90 @@
+package org.jawroom.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jawroom.placement.Outcome;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.Reports;
+import org.jawroom.report.RunFacts;
+import org.jawroom.report.Summary;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.source.UnreadableInput;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code jawroom matrix}: every pairing, into {@code pairings.csv} and {@code matrix.xlsx}. */
+@Command(
+    name = "matrix",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = {
+      "Finds for every machine and vise the best place on the T-slots, and writes pairings.csv (for"
+          + " programs) and matrix.xlsx (for people)."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  jawroom matrix shop.xlsx",
+      "  jawroom matrix tables -o out --clearance 1/4in --unit in",
+      "  jawroom matrix tables --shortest-tool 60mm --max-overhang 40mm",
+      "",
+      "Exit status: 0 done, whatever the verdicts; 1 the tables were refused; 2 wrong use; 3 a file could"
+          + " not be read or written.",
+    })
+final class MatrixCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "INPUT",
+      description = "a folder of CSV files (machines.csv, vises.csv, ...) or an XLSX workbook")
+  private Path input;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "DIR",
+      defaultValue = "reports",
+      description = "where the reports go (${DEFAULT-VALUE})")
+  private Path output;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description = "how many to solve on (as many as there are processors)")
+  private Integer threads;
+
+  @Mixin private SettingOptions settings;
+
+  @Override
+  public Integer call() throws UnreadableInput, IOException {
+    int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+    if (workers < 1) {
+      throw new ParameterException(spec.commandLine(), "--threads takes a whole number from 1 up.");
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter err = spec.commandLine().getErr();
+    Reading reading = Input.read(input, settings.given());
+    if (reading.shop().isEmpty()) {
+      return Input.refuse(reading, err);
+    }
+    Shop shop = reading.shop().get();
+    List<Outcome> outcomes = Solving.all(shop, workers, Progress.on(err));
+    RunFacts facts = Facts.of(reading, shop, outcomes);
+    List<Path> written = Reports.write(output, shop, outcomes, facts);
+    PeopleUnit unit = facts.unit();
+    Summary.lines(shop, outcomes, unit, written).forEach(out::println);
+    if (!facts.warnings().isEmpty()) {
+      out.println(
+          facts.warnings().size() + " warnings on the inputs: see the sheet Inputs, or jawroom check.");
+    }
+    return ExitStatus.DONE;
+  }
+}

@@ -1,0 +1,46 @@
+package org.jawroom.cli;
+
+import java.io.PrintWriter;
+
+/** A bar that fills up on a terminal; nothing in a pipe or a file. */
+final class Progress {
+  private static final int WIDTH = 30;
+
+  private final PrintWriter err;
+  private final boolean shown;
+  private int filled = -1;
+
+  private Progress(PrintWriter err, boolean shown) {
+    this.err = err;
+    this.shown = shown;
+  }
+
+  /** Shown where the process is talking to a person. */
+  static Progress on(PrintWriter err) {
+    return new Progress(err, System.console() != null && !"dumb".equals(System.getenv("TERM")));
+  }
+
+  /** Shown whatever {@code err} is. */
+  static Progress always(PrintWriter err) {
+    return new Progress(err, true);
+  }
+
+  void show(int done, int all) {
+    int now = all == 0 ? WIDTH : (int) ((long) done * WIDTH / all);
+    if (shown && now != filled) {
+      filled = now;
+      err.print(
+          "\rpairings [" + "#".repeat(now) + ".".repeat(WIDTH - now) + "] " + done + " of " + all);
+      err.flush();
+    }
+  }
+
+  /** Takes the bar away, so that what follows starts on a clean line. */
+  void clear() {
+    if (shown && filled >= 0) {
+      err.print("\r" + " ".repeat(WIDTH + 45) + "\r");
+      err.flush();
+      filled = -1;
+    }
+  }
+}

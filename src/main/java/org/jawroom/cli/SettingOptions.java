@@ -1,0 +1,95 @@
+package org.jawroom.cli;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import picocli.CommandLine.Option;
+
+/** The settings as options; one given here wins over the table's. */
+final class SettingOptions {
+  private final Map<String, String> given = new LinkedHashMap<>();
+
+  /** What was given, setting to text. */
+  Map<String, String> given() {
+    return given;
+  }
+
+  @Option(
+      names = "--unit",
+      paramLabel = "mm|in",
+      description = "unit of bare numbers, and of what people read (mm)")
+  void unit(String text) {
+    given.put("unit", text);
+  }
+
+  @Option(
+      names = "--decimal",
+      paramLabel = "point|comma",
+      description = "whether 1,250 is one and a quarter (point: it is refused)")
+  void decimal(String text) {
+    given.put("decimal", text);
+  }
+
+  @Option(
+      names = "--clearance",
+      paramLabel = "LENGTH",
+      description = "clearance asked for where a guard has none of its own (6 mm)")
+  void clearance(String text) {
+    given.put("clearance", text);
+  }
+
+  @Option(
+      names = "--hand-room",
+      paramLabel = "LENGTH",
+      description = "least clearance of a handle while loading (25 mm)")
+  void handRoom(String text) {
+    given.put("hand_room", text);
+  }
+
+  @Option(
+      names = "--shortest-tool",
+      paramLabel = "LENGTH",
+      description = "nose to tip; heads then count in the verdict while cutting")
+  void shortestTool(String text) {
+    given.put("shortest_tool", text);
+  }
+
+  @Option(
+      names = "--least-opening",
+      paramLabel = "LENGTH",
+      description = "least part of the opening that is of use (25 mm)")
+  void leastOpening(String text) {
+    given.put("least_opening", text);
+  }
+
+  @Option(
+      names = "--max-overhang",
+      paramLabel = "LENGTH",
+      description = "how far a base may hang over a table edge (no limit)")
+  void maxOverhang(String text) {
+    given.put("max_overhang", text);
+  }
+
+  @Option(
+      names = "--spacing",
+      paramLabel = "LENGTH",
+      description = "least between two vises on one table (as clearance)")
+  void spacing(String text) {
+    given.put("spacing", text);
+  }
+
+  @Option(
+      names = "--clamp-room",
+      paramLabel = "LENGTH",
+      description = "what a strap clamp takes beside a base (60 mm)")
+  void clampRoom(String text) {
+    given.put("clamp_room", text);
+  }
+
+  @Option(
+      names = "--jaw-play",
+      paramLabel = "LENGTH",
+      description = "how much further the jaws open to let a part in (10 mm)")
+  void jawPlay(String text) {
+    given.put("jaw_play", text);
+  }
+}

@@ -1,0 +1,40 @@
+package org.jawroom.geometry;
+
+import java.util.Optional;
+
+/** A closed rectangle of the table's plane; a single point at least. */
+public record Rectangle(Interval x, Interval y) {
+
+  public Interval along(Axis axis) {
+    return switch (axis) {
+      case X -> x;
+      case Y -> y;
+      case Z -> throw new IllegalArgumentException("a rectangle has no z");
+    };
+  }
+
+  /** The rectangle with {@code along} in the direction of {@code axis} (X or Y), {@code across} in the other. */
+  public static Rectangle of(Axis axis, Interval along, Interval across) {
+    return axis == Axis.X ? new Rectangle(along, across) : new Rectangle(across, along);
+  }
+
+  public Rectangle at(long dx, long dy) {
+    return new Rectangle(x.plus(dx), y.plus(dy));
+  }
+
+  public boolean contains(long px, long py) {
+    return x.contains(px) && y.contains(py);
+  }
+
+  /** What the two have in common; empty if they have no point in common. */
+  public Optional<Rectangle> meet(Rectangle other) {
+    return x.meet(other.x).flatMap(both -> y.meet(other.y).map(height -> new Rectangle(both, height)));
+  }
+
+  /** The most by which {@code inner} sticks out of this on any side; 0 if it does not. */
+  public long shortfall(Rectangle inner) {
+    long inX = Math.max(x.lo() - inner.x.lo(), inner.x.hi() - x.hi());
+    long inY = Math.max(y.lo() - inner.y.lo(), inner.y.hi() - y.hi());
+    return Math.max(0, Math.max(inX, inY));
+  }
+}

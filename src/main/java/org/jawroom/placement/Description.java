@@ -1,0 +1,64 @@
+package org.jawroom.placement;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.MachineGuards;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/** Tells all there is to tell of the place chosen for a pairing. */
+record Description(Settings settings, Machine machine, Vise vise, MachineGuards guards) {
+
+  Recommendation of(BestPlace.Choice choice, Interval openings) {
+    Seat seat = choice.seat();
+    Region region = seat.region();
+    Place place = choice.place();
+    Slotted slotted = Slotted.of(machine);
+    List<Integer> slots =
+        slotted.slots(region.mount(), region.turn(), region.thread().orElseThrow(), place);
+    return new Recommendation(
+        region.turn(),
+        place.x(),
+        place.y(),
+        region.mount().name(),
+        slots,
+        openings,
+        seat.space().field().limit(place.x(), place.y()),
+        seat.shortfall(place),
+        Overhang.at(machine, vise, region.turn(), place),
+        choice.margin() < 0 ? Optional.empty() : Optional.of(play(seat, place, slotted, slots)),
+        noseNotBelow(region, place, openings));
+  }
+
+  private Play play(Seat seat, Place place, Slotted slotted, List<Integer> slots) {
+    Region region = seat.region();
+    Rectangle allowed =
+        slotted
+            .placesIn(slots, region.mount(), region.turn(), region.thread().orElseThrow())
+            .flatMap(
+                held ->
+                    Overhang.allowed(settings, machine, vise, region.turn()).flatMap(held::meet))
+            .orElseThrow();
+    return PlaySearch.from(seat, place, allowed);
+  }
+
+  private OptionalLong noseNotBelow(Region region, Place place, Interval openings) {
+    Dimension min = machine.noseMin();
+    Dimension max = machine.noseMax();
+    if (!min.isKnown() || !max.isKnown()) {
+      return OptionalLong.empty();
+    }
+    return NoseSearch.lowest(
+        guards.withNose(),
+        region.parts(),
+        region.turn(),
+        place,
+        openings,
+        Interval.of(min.length(), max.length()));
+  }
+}

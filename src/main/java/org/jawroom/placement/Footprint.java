@@ -1,0 +1,36 @@
+package org.jawroom.placement;
+
+import java.util.Optional;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Base;
+import org.jawroom.shop.Vise;
+
+/** Rectangles that a vise covers in the table's plane, standing at the origin. */
+final class Footprint {
+  private Footprint() {}
+
+  /** The base of a simple vise; empty for a vise of shape parts or where a blank leaves it open. */
+  static Optional<Rectangle> base(Vise vise, Turn turn) {
+    Base base = vise.base();
+    if (!vise.simple()
+        || !base.width().isKnown()
+        || !base.rearReach().isKnown()
+        || !base.frontReach().isKnown()) {
+      return Optional.empty();
+    }
+    Interval u = Interval.of(-base.rearReach().length(), base.frontReach().length());
+    Interval v = Interval.around(0, base.width().length() / 2);
+    return Optional.of(new Rectangle(turn.x(u, v), turn.y(u, v)));
+  }
+
+  /** The work area: between the jaws at their widest, as wide as the jaws. */
+  static Rectangle workArea(Vise vise, Turn turn) {
+    long widest = vise.opening().hi();
+    Interval u =
+        vise.jaws().both() ? Interval.around(0, widest / 2) : Interval.of(0, widest);
+    Interval v = Interval.around(0, vise.jaws().width() / 2);
+    return new Rectangle(turn.x(u, v), turn.y(u, v));
+  }
+}

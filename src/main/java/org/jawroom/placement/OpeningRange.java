@@ -1,0 +1,41 @@
+package org.jawroom.placement;
+
+import org.jawroom.geometry.Fraction;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+
+/**
+ * Part of an opening range, told by its ends as shares of it: 0 is the least opening, 1 the greatest.
+ * Negative width: no opening at all.
+ */
+record OpeningRange(Fraction from, Fraction to) {
+
+  static final OpeningRange EMPTY = new OpeningRange(Fraction.ONE, Fraction.ZERO);
+
+  /** Whether this is wider than {@code other}, or as wide and starts earlier. */
+  boolean betterThan(OpeningRange other) {
+    int wider = to.minus(from).compareTo(other.to.minus(other.from));
+    return wider > 0 || wider == 0 && from.compareTo(other.from) < 0;
+  }
+
+  /** Whether it is at least {@code least} wide, being a share of {@code full}. */
+  boolean isAtLeast(long least, Interval full) {
+    return to.minus(from).times(full.length()).compareTo(Fraction.whole(least)) >= 0;
+  }
+
+  /**
+   * The range as printed: start rounded up and end down to {@code grain}, except an end of {@code full}
+   * itself.
+   */
+  Interval printed(Interval full, long grain) {
+    long lo =
+        from.compareTo(Fraction.ZERO) == 0
+            ? full.lo()
+            : Length.ceilTo(full.lo() + from.times(full.length()).ceil(), grain);
+    long hi =
+        to.compareTo(Fraction.ONE) == 0
+            ? full.hi()
+            : Length.floorTo(full.lo() + to.times(full.length()).floor(), grain);
+    return Interval.of(lo, hi);
+  }
+}

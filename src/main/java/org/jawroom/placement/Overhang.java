@@ -1,0 +1,48 @@
+package org.jawroom.placement;
+
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/** How far the base of a simple vise hangs over the edges of the table top, ledges not counted. */
+final class Overhang {
+  private static final Rectangle EVERYWHERE = new Rectangle(Interval.ALL, Interval.ALL);
+
+  private Overhang() {}
+
+  /** The most over any edge, 0 if over none; empty where there is no base to speak of. */
+  static OptionalLong at(Machine machine, Vise vise, Turn turn, Place place) {
+    return Footprint.base(vise, turn)
+        .map(base -> OptionalLong.of(top(machine, 0).shortfall(base.at(place.x(), place.y()))))
+        .orElse(OptionalLong.empty());
+  }
+
+  /** The places at which the base hangs over no edge by more than is allowed; empty if there are none. */
+  static Optional<Rectangle> allowed(Settings settings, Machine machine, Vise vise, Turn turn) {
+    Optional<Rectangle> base = Footprint.base(vise, turn);
+    if (settings.maxOverhang().isEmpty() || base.isEmpty()) {
+      return Optional.of(EVERYWHERE);
+    }
+    Rectangle within = top(machine, settings.maxOverhang().getAsLong());
+    Interval baseX = base.get().x();
+    Interval baseY = base.get().y();
+    if (baseX.length() > within.x().length() || baseY.length() > within.y().length()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Rectangle(
+            Interval.of(within.x().lo() - baseX.lo(), within.x().hi() - baseX.hi()),
+            Interval.of(within.y().lo() - baseY.lo(), within.y().hi() - baseY.hi())));
+  }
+
+  private static Rectangle top(Machine machine, long over) {
+    return new Rectangle(
+        Interval.around(0, machine.tableLength() / 2 + over),
+        Interval.around(0, machine.tableWidth() / 2 + over));
+  }
+}

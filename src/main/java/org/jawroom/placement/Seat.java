@@ -1,0 +1,69 @@
+package org.jawroom.placement;
+
+import org.jawroom.clearance.MarginField;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Vise;
+
+/**
+ * A region with its free space over one opening range, and how well its places suit the spindle.
+ *
+ * @param workArea of the vise standing at the origin
+ * @param reach of the spindle over the table
+ */
+record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach) {
+
+  static Seat of(Region region, Machine machine, Vise vise, Interval openings) {
+    Rectangle reach =
+        new Rectangle(
+            Interval.around(machine.spindleX(), machine.reachX()),
+            Interval.around(machine.spindleY(), machine.reachY()));
+    MarginField field = MarginField.of(region.pairs(), region.turn(), openings);
+    return new Seat(
+        region,
+        new FreeSpace(region.places(), field),
+        Footprint.workArea(vise, region.turn()),
+        reach);
+  }
+
+  long shortfall(Place place) {
+    return reach.shortfall(workArea.at(place.x(), place.y()));
+  }
+
+  /** The places whose reach shortfall is at most {@code most}. */
+  Window reaching(long most) {
+    return new Window(
+        reach.x().lo() - most - workArea.x().lo(),
+        reach.x().hi() + most - workArea.x().hi(),
+        reach.y().lo() - most - workArea.y().lo(),
+        reach.y().hi() + most - workArea.y().hi());
+  }
+
+  /** How far along x the centre of the work area stands from the spindle's mid position. */
+  long offX(Place place) {
+    return place.x() - midX();
+  }
+
+  long offY(Place place) {
+    return place.y() - midY();
+  }
+
+  /** The places at most so far off mid-travel. */
+  Window near(long offX, long offY) {
+    return new Window(midX() - offX, midX() + offX, midY() - offY, midY() + offY);
+  }
+
+  /** The x that puts the work area's centre at mid-travel; whole, as is half of an opening as read. */
+  long midX() {
+    return middle(reach.x()) - middle(workArea.x());
+  }
+
+  long midY() {
+    return middle(reach.y()) - middle(workArea.y());
+  }
+
+  private static long middle(Interval interval) {
+    return (interval.lo() + interval.hi()) / 2;
+  }
+}

@@ -1,0 +1,38 @@
+package org.jawroom.report;
+
+import java.util.OptionalLong;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Row;
+
+/** Fills cells. Text is only ever set as text, so that nothing from a table can become a formula. */
+final class Cells {
+  private Cells() {}
+
+  static Cell text(Row row, int column, String text, CellStyle style) {
+    Cell cell = row.createCell(column);
+    cell.setCellStyle(style);
+    cell.setCellValue(PlainText.forCell(text));
+    return cell;
+  }
+
+  static Cell number(Row row, int column, double value, CellStyle style) {
+    Cell cell = row.createCell(column);
+    cell.setCellStyle(style);
+    cell.setCellValue(value);
+    return cell;
+  }
+
+  static Cell empty(Row row, int column, CellStyle style) {
+    Cell cell = row.createCell(column);
+    cell.setCellStyle(style);
+    return cell;
+  }
+
+  /** A length in the unit for people; an empty cell where there is none. */
+  static Cell length(Row row, int column, OptionalLong length, Rounding rounding, Styles styles) {
+    return length.isPresent()
+        ? number(row, column, styles.unit().number(length.getAsLong(), rounding), styles.length())
+        : empty(row, column, styles.length());
+  }
+}

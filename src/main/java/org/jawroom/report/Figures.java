@@ -1,0 +1,22 @@
+package org.jawroom.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.jawroom.geometry.Length;
+
+/** Exact figures as {@code pairings.csv} writes them: a decimal point, always three decimals. */
+final class Figures {
+  private static final long MICROMETRE = Length.MM / 1000;
+
+  private Figures() {}
+
+  /** Half-nanometres as millimetres to 0.001. */
+  static String millimetres(long length, Rounding rounding) {
+    return BigDecimal.valueOf(rounding.count(length, MICROMETRE), 3).toPlainString();
+  }
+
+  /** Kilograms to 0.001, rounded down. */
+  static String kilograms(BigDecimal mass) {
+    return mass.setScale(3, RoundingMode.FLOOR).toPlainString();
+  }
+}

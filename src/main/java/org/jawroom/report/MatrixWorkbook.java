@@ -1,0 +1,78 @@
+package org.jawroom.report;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Date;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.jawroom.placement.Outcome;
+import org.jawroom.shop.Shop;
+
+/** {@code matrix.xlsx}: the workbook for people. */
+public final class MatrixWorkbook {
+
+  /** The name of the file. */
+  public static final String FILE = "matrix.xlsx";
+
+  /** When every workbook says it was made, so that equal reports are equal files. */
+  private static final Instant EVERY_BOOK = Instant.parse("2000-01-01T00:00:00Z");
+
+  private MatrixWorkbook() {}
+
+  /**
+   * Writes the workbook; leaves {@code out} open.
+   *
+   * @param outcomes one for each pairing, machines then vises in the order of {@code shop}
+   * @throws IllegalArgumentException if there are more or fewer
+   */
+  public static void write(Shop shop, List<Outcome> outcomes, RunFacts facts, OutputStream out)
+      throws IOException {
+    write(shop, outcomes, facts, SheetLimits.XLSX, out);
+  }
+
+  static void write(
+      Shop shop, List<Outcome> outcomes, RunFacts facts, SheetLimits limits, OutputStream out)
+      throws IOException {
+    if (outcomes.size() != shop.machines().size() * shop.vises().size()) {
+      throw new IllegalArgumentException(outcomes.size() + " outcomes for " + shop.machines().size()
+          + " machines and " + shop.vises().size() + " vises");
+    }
+    Path rough = Files.createTempFile("matrix", ".xlsx");
+    try {
+      try (SXSSFWorkbook book = new SXSSFWorkbook(new XSSFWorkbook());
+          OutputStream first = Files.newOutputStream(rough)) {
+        fill(book, shop, outcomes, facts, limits);
+        book.write(first);
+      }
+      StableZip.copy(rough, out);
+    } finally {
+      Files.deleteIfExists(rough);
+    }
+  }
+
+  private static void fill(
+      SXSSFWorkbook book, Shop shop, List<Outcome> outcomes, RunFacts facts, SheetLimits limits) {
+    Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
+    describe(book.getXSSFWorkbook().getProperties());
+    MatrixSheet.add(book, styles, shop, outcomes, limits);
+    PairingsSheet.add(book, styles, outcomes, limits);
+    NoPlaceSheet.add(book, styles, outcomes, limits);
+    TallySheet.addByMachine(book, styles, shop, outcomes);
+    TallySheet.addByVise(book, styles, shop, outcomes);
+    InputsSheet.add(book, styles, facts, limits);
+    CautionsSheet.add(book, styles);
+  }
+
+  private static void describe(POIXMLProperties properties) {
+    properties.getCoreProperties().setTitle("Which vise goes on which machine");
+    properties.getCoreProperties().setCreator("jawroom");
+    properties.getCoreProperties().setCreated(Optional.of(Date.from(EVERY_BOOK)));
+    properties.getCoreProperties().setModified(Optional.of(Date.from(EVERY_BOOK)));
+  }
+}

@@ -1,0 +1,43 @@
+package org.jawroom.report;
+
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+
+/** How sheets are printed: landscape, fitted wide, headings on every page; A4, or Letter with inches. */
+final class Paper {
+
+  /** Characters of 10 points across a page that is still read without a glass. */
+  private static final int WIDEST = 215;
+
+  private Paper() {}
+
+  /**
+   * Sets the sheet up.
+   *
+   * @param first row to repeat, down to {@code last}; none if negative
+   * @param headColumns how many columns on the left to repeat
+   * @param width characters across the whole sheet
+   */
+  static void set(Sheet sheet, PeopleUnit unit, int first, int last, int headColumns, int width) {
+    PrintSetup setup = sheet.getPrintSetup();
+    setup.setLandscape(true);
+    setup.setPaperSize(unit == PeopleUnit.INCH ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
+    sheet.setFitToPage(true);
+    setup.setFitWidth((short) Math.min(Short.MAX_VALUE, 1 + (width - 1) / WIDEST));
+    setup.setFitHeight((short) 0);
+    sheet.setMargin(PageMargin.LEFT, 0.4);
+    sheet.setMargin(PageMargin.RIGHT, 0.4);
+    sheet.setMargin(PageMargin.TOP, 0.5);
+    sheet.setMargin(PageMargin.BOTTOM, 0.6);
+    sheet.getFooter().setLeft("&8Does not replace the check on the machine: see Cautions");
+    sheet.getFooter().setRight("&8&A, page &P of &N");
+    if (first >= 0) {
+      sheet.setRepeatingRows(new CellRangeAddress(first, last, -1, -1));
+    }
+    if (headColumns > 0) {
+      sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, headColumns - 1));
+    }
+  }
+}

@@ -1,0 +1,59 @@
+package org.jawroom.report;
+
+import java.math.BigDecimal;
+import org.jawroom.geometry.Length;
+
+/** The unit in which people see lengths, and how finely. */
+public enum PeopleUnit {
+  /** Millimetres to 0.1. */
+  MM("mm", "millimetres", Length.MM / 10, 1),
+  /** Inches to 0.01. */
+  INCH("in", "inches", Length.INCH / 100, 2);
+
+  private final String word;
+  private final String plural;
+  private final long grain;
+  private final int decimals;
+
+  PeopleUnit(String word, String plural, long grain, int decimals) {
+    this.word = word;
+    this.plural = plural;
+    this.grain = grain;
+    this.decimals = decimals;
+  }
+
+  /** {@code mm} or {@code in}. */
+  public String word() {
+    return word;
+  }
+
+  /** {@code millimetres} or {@code inches}. */
+  public String plural() {
+    return plural;
+  }
+
+  /** The rounded number, for a cell that shows {@link #numberFormat}. */
+  double number(long length, Rounding rounding) {
+    return rounded(length, rounding).doubleValue();
+  }
+
+  /** With all its decimals: {@code 12.0}. */
+  String text(long length, Rounding rounding) {
+    return rounded(length, rounding).toPlainString();
+  }
+
+  /** Without idle zeros, for use within words: {@code 12}. */
+  String brief(long length, Rounding rounding) {
+    BigDecimal value = rounded(length, rounding).stripTrailingZeros();
+    return (value.scale() < 0 ? value.setScale(0) : value).toPlainString();
+  }
+
+  /** The spreadsheet's number format that shows every decimal there is. */
+  String numberFormat() {
+    return "0." + "0".repeat(decimals);
+  }
+
+  private BigDecimal rounded(long length, Rounding rounding) {
+    return BigDecimal.valueOf(rounding.count(length, grain), decimals);
+  }
+}

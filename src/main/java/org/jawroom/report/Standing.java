@@ -1,0 +1,52 @@
+package org.jawroom.report;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+import org.jawroom.geometry.Interval;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.placement.Verdict;
+
+/**
+ * Which of several pairings is the best: clear before limited; then the spindle's reach least short;
+ * then the largest margin (limited: the widest usable opening first); of equals the first. One that is
+ * too heavy, has no room over the jaws, or was held against nothing is never the best.
+ */
+final class Standing {
+  private static final Comparator<Outcome> BETTER_LAST =
+      Comparator.comparing((Outcome outcome) -> outcome.verdict() == Verdict.FITS)
+          .thenComparing(Standing::reachShortfall, Comparator.reverseOrder())
+          .thenComparing(Standing::usable)
+          .thenComparing(Standing::margin);
+
+  private Standing() {}
+
+  static Optional<Outcome> best(Collection<Outcome> outcomes) {
+    return outcomes.stream()
+        .filter(Standing::canBeBest)
+        .reduce((first, next) -> BETTER_LAST.compare(next, first) > 0 ? next : first);
+  }
+
+  private static boolean canBeBest(Outcome outcome) {
+    return (outcome.verdict() == Verdict.FITS || outcome.verdict() == Verdict.LIMITED)
+        && outcome.bestMargin().isPresent()
+        && outcome.roomOverJaws().orElse(1) > 0
+        && outcome.loadLeft().filter(left -> left.signum() < 0).isEmpty();
+  }
+
+  private static long reachShortfall(Outcome outcome) {
+    return outcome.recommended().map(Recommendation::reachShortfall).orElse(0L);
+  }
+
+  /** Of no account among the clear, which are usable over their whole opening. */
+  private static long usable(Outcome outcome) {
+    return outcome.verdict() == Verdict.LIMITED
+        ? outcome.usableOpening().map(Interval::length).orElse(0L)
+        : 0;
+  }
+
+  private static long margin(Outcome outcome) {
+    return Shown.margin(outcome).orElse(Long.MIN_VALUE);
+  }
+}

@@ -1,0 +1,123 @@
+package org.jawroom.report;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalLong;
+import org.jawroom.clearance.Limit;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.shop.Shop;
+
+/**
+ * The closing lines for the terminal: counts, the worst pairings, the best vise of each machine, and
+ * where the reports lie. The words are ASCII; names may be anything but control characters.
+ */
+public final class Summary {
+  private static final int WORST_SHOWN = 5;
+  private static final int MACHINES_SHOWN = 20;
+
+  private final Shop shop;
+  private final List<Outcome> outcomes;
+  private final PeopleUnit unit;
+  private final List<String> lines = new ArrayList<>();
+
+  private Summary(Shop shop, List<Outcome> outcomes, PeopleUnit unit) {
+    this.shop = shop;
+    this.outcomes = outcomes;
+    this.unit = unit;
+  }
+
+  /**
+   * The lines, without line ends.
+   *
+   * @param outcomes one for each pairing, machines then vises in the order of {@code shop}
+   * @param reports the files written
+   */
+  public static List<String> lines(
+      Shop shop, List<Outcome> outcomes, PeopleUnit unit, List<Path> reports) {
+    Summary summary = new Summary(shop, outcomes, unit);
+    summary.counts();
+    summary.worst();
+    summary.best();
+    for (Path report : reports) {
+      summary.add("Written: " + report);
+    }
+    return summary.lines;
+  }
+
+  private void counts() {
+    add(outcomes.size() + " pairings: " + shop.machines().size() + " machines x " + shop.vises().size()
+        + " vises");
+    for (Finding finding : Finding.values()) {
+      long count = outcomes.stream().filter(outcome -> Finding.of(outcome) == finding).count();
+      if (count > 0) {
+        add("  " + padded(String.valueOf(count), 5) + "  " + finding.words());
+      }
+    }
+  }
+
+  private void worst() {
+    List<Outcome> worst = outcomes.stream()
+        .filter(outcome -> Shown.margin(outcome).orElse(0) < 0)
+        .sorted(Comparator.comparingLong(outcome -> Shown.margin(outcome).getAsLong()))
+        .toList();
+    if (worst.isEmpty()) {
+      return;
+    }
+    add("Worst pairings:");
+    worst.stream().limit(WORST_SHOWN).forEach(outcome -> add("  " + figure(outcome) + "  "
+        + outcome.machine().name() + " x " + outcome.vise().name() + ": " + limit(outcome)));
+    more(worst.size() - WORST_SHOWN, PairingsSheet.NAME);
+  }
+
+  private void best() {
+    if (outcomes.isEmpty()) {
+      return;
+    }
+    add("Best vise of each machine:");
+    int across = shop.vises().size();
+    int shown = Math.min(shop.machines().size(), MACHINES_SHOWN);
+    for (int machine = 0; machine < shown; machine++) {
+      String best = Standing.best(outcomes.subList(machine * across, (machine + 1) * across))
+          .map(outcome -> outcome.vise().name() + ", " + figure(outcome).strip() + " to spare"
+              + limited(outcome))
+          .orElse("none");
+      add("  " + shop.machines().get(machine).name() + ": " + best);
+    }
+    more(shop.machines().size() - shown, TallySheet.BY_MACHINE);
+  }
+
+  private String limited(Outcome outcome) {
+    return Finding.of(outcome) == Finding.LIMITED ? " (" + new Words(unit).opening(outcome) + ")" : "";
+  }
+
+  private void more(int number, String sheet) {
+    if (number > 0) {
+      add("  and " + number + " more: see " + sheet + " in " + MatrixWorkbook.FILE);
+    }
+  }
+
+  private String figure(Outcome outcome) {
+    OptionalLong margin = Shown.margin(outcome);
+    return padded(unit.text(margin.getAsLong(), Rounding.DOWN), 8) + " " + unit.word();
+  }
+
+  private static String limit(Outcome outcome) {
+    return outcome.recommended().flatMap(Recommendation::limit).map(Summary::limit).orElse("");
+  }
+
+  private static String limit(Limit limit) {
+    return Words.limit(limit).replace(" · ", " - ");
+  }
+
+  /** Set to the right; by hand, since formats write digits as the locale likes them. */
+  private static String padded(String text, int width) {
+    return " ".repeat(Math.max(0, width - text.length())) + text;
+  }
+
+  private void add(String line) {
+    lines.add(PlainText.forTerminal(line));
+  }
+}

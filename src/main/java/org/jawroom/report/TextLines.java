@@ -1,0 +1,37 @@
+package org.jawroom.report;
+
+/** How many lines wrapped text takes; from character counts, so that it comes out the same everywhere. */
+final class TextLines {
+  private TextLines() {}
+
+  /**
+   * Lines that {@code text} takes at {@code perLine} characters each, broken between words, and within a
+   * word only where it is longer than a line; 1 at least.
+   */
+  static int count(String text, int perLine) {
+    return text.lines().mapToInt(line -> wrapped(line, perLine)).sum() + (text.isEmpty() ? 1 : 0);
+  }
+
+  /**
+   * Characters of {@code points} that a line holds in a column {@code width} digits of 10 points wide;
+   * letters are on the whole a tenth narrower than digits.
+   */
+  static int perLine(int width, int points) {
+    return Math.max(1, width * 11 / points);
+  }
+
+  private static int wrapped(String line, int perLine) {
+    int lines = 1;
+    int used = 0;
+    for (String word : line.split(" ")) {
+      int needed = used == 0 ? word.length() : used + 1 + word.length();
+      if (needed > perLine && used > 0) {
+        lines++;
+        needed = word.length();
+      }
+      lines += Math.max(0, (needed - 1) / perLine);
+      used = needed <= perLine ? needed : (needed - 1) % perLine + 1;
+    }
+    return lines;
+  }
+}

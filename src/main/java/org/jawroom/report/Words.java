@@ -1,0 +1,165 @@
+package org.jawroom.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Play;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Provenance;
+import org.jawroom.shop.Vise;
+import org.jawroom.shop.VisePart;
+import org.jawroom.shop.When;
+
+/** Outcomes in plain words, lengths in the unit people asked for. */
+record Words(PeopleUnit unit) {
+
+  /** How reasons for a usable part of the opening begin. */
+  static final String KEEP_OPEN = "keep open ";
+
+  private static final String HANDLE_OFF = "handle must be off";
+
+  /** Play along an axis under which nobody can tap a vise square. */
+  private static final long LEAST_PLAY = 2 * Length.MM;
+
+  /** What limits: {@code rear cover · screw rear, closed}. */
+  static String limit(Limit limit) {
+    StringBuilder words = new StringBuilder(limit.guard()).append(" · ").append(limit.part());
+    if (limit.opening() != JawEnd.ANY) {
+      words.append(", ").append(limit.opening().word());
+    }
+    if (limit.situation() == Situation.LOADING) {
+      words.append(", loading");
+    }
+    return words.toString();
+  }
+
+  /** What stands under the margin of a pairing, or in its stead: what limits it or why not. */
+  String reason(Outcome outcome) {
+    String limit = outcome.recommended().flatMap(Recommendation::limit).map(Words::limit).orElse("");
+    return switch (outcome.verdict()) {
+      case FITS -> outcome.bestMargin().isEmpty() ? Finding.NOTHING_LISTED.brief() : clear(outcome, limit);
+      case LIMITED -> joined("\n", opening(outcome), limit);
+      case MEASURE -> joined("\n", Finding.MEASURE.words(), limit);
+      case NO_PLACE -> outcome.recommended().isPresent()
+          ? limit
+          : "no place even with every blank at its best";
+      case NO_MOUNT -> Finding.NO_MOUNT.words();
+      case UNKNOWN -> "unknown: " + columns(outcome.missing());
+    };
+  }
+
+  private String clear(Outcome outcome, String limit) {
+    return Finding.placedForReach(outcome) ? placedMargin(outcome) + " as placed: " + limit : limit;
+  }
+
+  private String placedMargin(Outcome outcome) {
+    long margin = outcome.recommended().flatMap(Recommendation::limit).orElseThrow().margin();
+    return unit.text(margin, Rounding.DOWN);
+  }
+
+  /** {@code keep open 76.2 to 152.4}, drawn in to what people see. */
+  String opening(Outcome outcome) {
+    return outcome.usableOpening().map(open -> KEEP_OPEN + range(open)).orElse("");
+  }
+
+  /** Both ends, drawn in. */
+  private String range(Interval open) {
+    return unit.brief(open.lo(), Rounding.UP) + " to " + unit.brief(open.hi(), Rounding.DOWN);
+  }
+
+  /** What else to mind about a pairing; none for one that has no place anyway, save its weight and room. */
+  List<String> marks(Outcome outcome) {
+    List<String> marks = new ArrayList<>();
+    if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
+      marks.add("too heavy");
+    }
+    if (outcome.roomOverJaws().isPresent() && outcome.roomOverJaws().getAsLong() <= 0) {
+      marks.add("no room over the jaws");
+    }
+    if (!Finding.hasPlace(outcome)) {
+      return marks;
+    }
+    if (outcome.shortestToolTooShort()) {
+      marks.add("shortest tool does not clear the bed");
+    }
+    if (handleComesOff(outcome.vise())) {
+      marks.add(HANDLE_OFF);
+    }
+    outcome.recommended().ifPresent(place -> addPlaceMarks(place, marks));
+    return marks;
+  }
+
+  private void addPlaceMarks(Recommendation place, List<String> marks) {
+    place.play().map(Words::tooLittlePlay).filter(axes -> !axes.isEmpty())
+        .ifPresent(axes -> marks.add("under 2 mm of play along " + axes));
+    if (place.reachShortfall() > 0) {
+      marks.add("reach short by " + unit.brief(place.reachShortfall(), Rounding.UP));
+    }
+  }
+
+  private static String tooLittlePlay(Play play) {
+    String x = play.left() + play.right() < LEAST_PLAY ? "x" : "";
+    String y = play.front() + play.rear() < LEAST_PLAY ? "y" : "";
+    return joined(" and ", x, y);
+  }
+
+  /** Whether the margin holds only with the handle taken off before cutting. */
+  private static boolean handleComesOff(Vise vise) {
+    return (vise.simple() && !vise.handle().radius().isNone() && !vise.handle().onWhileCutting())
+        || vise.parts().stream()
+            .anyMatch(part -> part.name().equals(VisePart.HANDLE) && part.when() == When.LOADING);
+  }
+
+  /** Blank columns, without the table where that is plain. */
+  static String columns(List<Column> missing) {
+    return missing.stream()
+        .map(column -> column == Column.GUARD_GAP ? "gap of a guard" : column.column())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** {@code table 900 × 300, travel 600 × 400}. */
+  String table(Machine machine) {
+    return "table " + by(machine.tableLength(), machine.tableWidth())
+        + ", travel " + by(machine.travelX(), machine.travelY());
+  }
+
+  private String by(long x, long y) {
+    return unit.brief(x, Rounding.DOWN) + " × " + unit.brief(y, Rounding.DOWN);
+  }
+
+  /** {@code jaw 150, opens 0 to 150}. */
+  String jaws(Vise vise) {
+    return "jaw " + unit.brief(vise.jaws().width(), Rounding.DOWN) + ", opens " + range(vise.opening());
+  }
+
+  /** What to mind about all pairings of a machine: what was not looked for, how well it is known. */
+  static String caution(Machine machine) {
+    return joined("\n", LookedFor.words(machine), exact(machine.provenance()));
+  }
+
+  /** What to mind about all pairings of a vise. */
+  static String caution(Vise vise) {
+    return joined("; ", handleComesOff(vise) ? HANDLE_OFF : "", exact(vise.provenance()));
+  }
+
+  private static String exact(Provenance provenance) {
+    return provenance.assumedExact() ? "tolerance taken as 0" : "";
+  }
+
+  /** The finding with its sign. */
+  static String signed(Finding finding) {
+    return finding.sign() + " " + finding.words();
+  }
+
+  private static String joined(String between, String first, String second) {
+    return first.isEmpty() || second.isEmpty() ? first + second : first + between + second;
+  }
+}

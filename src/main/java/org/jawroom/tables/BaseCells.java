@@ -1,0 +1,49 @@
+package org.jawroom.tables;
+
+import java.util.OptionalLong;
+import org.jawroom.shop.Base;
+import org.jawroom.shop.Dimension;
+import org.jawroom.tables.cell.Lengths;
+
+/** The casting of a vise's row, one reach worked out from the other and the overall length. */
+final class BaseCells {
+  private BaseCells() {}
+
+  static Base read(Row row) {
+    OptionalLong bedHeight = row.length("bed_height");
+    Dimension width = row.dimension("base_width");
+    Dimension rear = row.dimension("rear_reach");
+    Dimension front = row.dimension("front_reach");
+    OptionalLong overall = row.length("base_length");
+    if (overall.isPresent()) {
+      refuseSumOff(row, rear, front, overall.getAsLong());
+      if (row.isBlank("rear_reach")) {
+        rear = rest(row, overall.getAsLong(), front, "front_reach");
+      } else if (row.isBlank("front_reach")) {
+        front = rest(row, overall.getAsLong(), rear, "rear_reach");
+      }
+    }
+    return new Base(bedHeight.orElse(0), width, rear, front);
+  }
+
+  private static void refuseSumOff(Row row, Dimension rear, Dimension front, long overall) {
+    if (rear.isKnown() && front.isKnown() && rear.length() + front.length() != overall) {
+      row.fault(
+          "base_length",
+          "is not rear_reach and front_reach together, "
+              + Lengths.inMillimetres(rear.length() + front.length()));
+    }
+  }
+
+  /** What is left of the whole beyond the reach that is told; blank if that one is blank too. */
+  private static Dimension rest(Row row, long overall, Dimension told, String toldColumn) {
+    if (!told.isKnown()) {
+      return Dimension.BLANK;
+    }
+    if (told.length() > overall) {
+      row.fault("base_length", "is less than " + toldColumn + ", " + row.raw(toldColumn));
+      return Dimension.BLANK;
+    }
+    return Dimension.of(overall - told.length());
+  }
+}

@@ -1,0 +1,36 @@
+package org.jawroom.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.source.FaultList;
+import org.jawroom.tables.source.Source;
+
+/** What is written down while one input is read, and what holds for all of its cells. */
+final class Ledger {
+  final Source source;
+  final FaultList faults;
+  final List<Note> notes = new ArrayList<>();
+  final Origins origins = new Origins();
+
+  /** Of bare numbers in rows that name no unit; millimetres until the settings are read. */
+  Unit unit = Unit.MM;
+
+  /** Whether decimals stand behind a comma; not until the settings are read. */
+  boolean comma;
+
+  Ledger(Source source, FaultList faults) {
+    this.source = source;
+    this.faults = faults;
+  }
+
+  void note(Note.Kind kind, Row row, String text) {
+    notes.add(new Note(kind, row.origin(), OptionalInt.of(row.number()), text));
+  }
+
+  /** A default that was taken for want of a cell in {@code row}. */
+  void tookDefault(Row row, String text) {
+    note(Note.Kind.DEFAULT, row, text);
+  }
+}

@@ -1,0 +1,19 @@
+package org.jawroom.tables;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jawroom.tables.cell.Names;
+
+/** Bolts of one name are used together, so it must be plain which names are one. */
+final class MountNames {
+  private final Map<List<String>, String> spellings = new HashMap<>();
+
+  /** Refuses a mount whose name differs from an earlier one of the same vise only in case or spaces. */
+  void refuseOtherCase(Row row, String name, Owners.Owner vise) {
+    String first = spellings.putIfAbsent(List.of(vise.name(), Names.key(name)), name);
+    if (first != null && !first.equals(name)) {
+      row.fault("mount", "is spelled \"" + first + "\" before; spell one mount one way");
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package org.jawroom.tables;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.Nearest;
+import org.jawroom.tables.schema.TableSpec;
+
+/** The rows of a table by their names, no two of which may be alike; other tables refer to them. */
+final class Owners {
+
+  /** A named row. */
+  record Owner(String name, Row row) {}
+
+  private final Map<String, Owner> owners = new LinkedHashMap<>();
+  private final boolean complete;
+  private final String thing;
+
+  /**
+   * @param column the one that holds the name, itself a word for what is named
+   */
+  Owners(TableSpec table, List<Row> rows, String column, Ledger ledger) {
+    this.thing = column;
+    this.complete =
+        ledger.source.grid(table).isPresent() && !ledger.source.broken().contains(table);
+    Uniques uniques = new Uniques();
+    for (Row row : rows) {
+      Optional<String> name = row.name(column);
+      if (name.isPresent() && uniques.add(row, column, name.get())) {
+        owners.put(Names.key(name.get()), new Owner(name.get(), row));
+        ledger.origins.put(table, new Origins.Origin(row.origin(), row.number()), name.get());
+      }
+    }
+  }
+
+  Iterable<Owner> all() {
+    return owners.values();
+  }
+
+  /** The one that {@code name}, found in {@code column} of {@code row}, refers to; a fault if none. */
+  Optional<Owner> find(Row row, String column, String name) {
+    Owner owner = owners.get(Names.key(name));
+    if (owner == null && complete) {
+      String item = name.equals(row.raw(column)) ? "" : "has " + name + ", which ";
+      List<String> known = owners.values().stream().map(Owner::name).toList();
+      row.fault(column, item + "is no " + thing + " of this shop" + Nearest.hint(name, known));
+    }
+    return Optional.ofNullable(owner);
+  }
+
+  /** The one that a row belongs to. */
+  Optional<Owner> of(Row row) {
+    return row.name(thing).flatMap(name -> find(row, thing, name));
+  }
+
+  /** Refuses names given twice. */
+  static final class Uniques {
+    private final Map<List<String>, Integer> rows = new HashMap<>();
+
+    /** Whether no earlier row bore these names together; if one did, that is a fault of {@code column}. */
+    boolean add(Row row, String column, String... names) {
+      List<String> key = Stream.of(names).map(Names::key).toList();
+      Integer first = rows.putIfAbsent(key, row.number());
+      if (first != null) {
+        row.fault(column, "is already the name of row " + first + " (case does not count)");
+      }
+      return first == null;
+    }
+  }
+}

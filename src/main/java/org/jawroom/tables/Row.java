@@ -1,0 +1,297 @@
+package org.jawroom.tables;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Dimension;
+import org.jawroom.tables.cell.BadCell;
+import org.jawroom.tables.cell.CellText;
+import org.jawroom.tables.cell.Lengths;
+import org.jawroom.tables.cell.Masses;
+import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.Nearest;
+import org.jawroom.tables.cell.Numerals;
+import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.schema.CellKind;
+import org.jawroom.tables.schema.ColumnSpec;
+import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.Cell;
+import org.jawroom.tables.source.Grid;
+
+/**
+ * One row, with a getter for each kind of cell.
+ *
+ * <p>A getter that finds a cell wrong tells it as a fault, marks the row unsound and returns what it
+ * would for a blank; so does a blank cell of a required column. Build nothing from an unsound row. The
+ * default of a column that has a literal one is filled in.
+ */
+final class Row {
+  private final TableSpec table;
+  private final String origin;
+  private final Grid.Row row;
+  private final Map<String, Integer> places;
+  private final Ledger ledger;
+  private final Set<String> told = new LinkedHashSet<>();
+  private final Set<String> bare = new LinkedHashSet<>();
+  private boolean sound = true;
+
+  /**
+   * @param places where each column of the header stands
+   */
+  Row(TableSpec table, String origin, Grid.Row row, Map<String, Integer> places, Ledger ledger) {
+    this.table = table;
+    this.origin = origin;
+    this.row = row;
+    this.places = places;
+    this.ledger = ledger;
+  }
+
+  String origin() {
+    return origin;
+  }
+
+  int number() {
+    return row.number();
+  }
+
+  boolean isSound() {
+    return sound;
+  }
+
+  /** The columns read so far in which a bare number other than 0 stands for a length. */
+  Set<String> bareColumns() {
+    return bare;
+  }
+
+  /** Tells a fault of one cell, once; goes on from the text found there. */
+  void fault(String column, String message) {
+    sound = false;
+    if (told.add(column + "\n" + message)) {
+      ledger.faults.add(table, origin, number(), column, raw(column), message);
+    }
+  }
+
+  /** Tells a fault of the row as a whole. */
+  void fault(String message) {
+    sound = false;
+    ledger.faults.add(table, origin, number(), "", "", message);
+  }
+
+  /** The text as it stands in the file; empty if blank. */
+  String raw(String column) {
+    return raw(spec(column)).map(Cell::text).orElse("");
+  }
+
+  boolean isBlank(String column) {
+    return raw(spec(column)).isEmpty();
+  }
+
+  /** A name; empty if it is blank or may not be one. */
+  Optional<String> name(String column) {
+    return read(column, cell -> Names.parse(cell.text()));
+  }
+
+  /** Text, empty by default; free text may be a date. */
+  String text(String column) {
+    Optional<Cell> date = raw(spec(column)).filter(cell -> cell.kind() == Cell.Kind.DATE);
+    if (date.isPresent() && spec(column).kind() == CellKind.TEXT) {
+      return date.get().text();
+    }
+    return cell(column).map(cell -> CellText.trimmed(cell.text())).orElse("");
+  }
+
+  /** One of the column's words, in its own spelling. */
+  Optional<String> word(String column) {
+    ColumnSpec spec = spec(column);
+    Optional<String> word = cell(column).flatMap(cell -> wordOf(spec, cell));
+    return word.isPresent() || !isBlank(column) ? word : spec.standard();
+  }
+
+  /** Whether the word of a column is this one. */
+  boolean says(String column, String word) {
+    return word(column).filter(word::equals).isPresent();
+  }
+
+  /** A length; empty if blank. */
+  OptionalLong length(String column) {
+    ColumnSpec spec = spec(column);
+    Optional<Long> length = read(column, cell -> lengthOf(spec, cell));
+    if (length.isEmpty() && isBlank(column) && spec.standard().isPresent()) {
+      length = read(column, spec, Cell.standard(spec.standard().get()), cell -> lengthOf(spec, cell));
+    }
+    return length.map(OptionalLong::of).orElse(OptionalLong.empty());
+  }
+
+  /** A length that may be unknown, or {@code none} where the column allows it. */
+  Dimension dimension(String column) {
+    if (spec(column).noneAllowed() && CellText.trimmed(raw(column)).equalsIgnoreCase("none")) {
+      return Dimension.NONE;
+    }
+    OptionalLong length = length(column);
+    return length.isPresent() ? Dimension.of(length.getAsLong()) : Dimension.BLANK;
+  }
+
+  /** Lengths with {@code ;} between them; empty if blank. */
+  List<Long> lengths(String column) {
+    ColumnSpec spec = spec(column);
+    return read(
+            column,
+            cell -> {
+              List<Long> lengths = new ArrayList<>();
+              for (String item : cell.text().split(";", -1)) {
+                lengths.add(lengthOf(spec, new Cell(item, cell.kind(), "")));
+              }
+              return lengths;
+            })
+        .orElse(List.of());
+  }
+
+  OptionalInt count(String column) {
+    ColumnSpec spec = spec(column);
+    Optional<Integer> count = read(column, cell -> Numerals.count(cell.text(), commaIn(cell)));
+    if (count.isEmpty() && isBlank(column) && spec.standard().isPresent()) {
+      return OptionalInt.of(Integer.parseInt(spec.standard().get()));
+    }
+    return count.map(OptionalInt::of).orElse(OptionalInt.empty());
+  }
+
+  /** A mass in kg. */
+  Optional<BigDecimal> mass(String column) {
+    return read(column, cell -> Masses.parse(cell.text(), commaIn(cell)));
+  }
+
+  Optional<BigDecimal> number(String column) {
+    return read(column, cell -> Numerals.number(cell.text(), commaIn(cell)));
+  }
+
+  /** Turns; all of them if blank. */
+  Set<Turn> turns(String column) {
+    Set<Turn> turns = EnumSet.noneOf(Turn.class);
+    List<String> words = java.util.Arrays.stream(Turn.values()).map(Turn::word).toList();
+    for (String written : cell(column).map(Cell::text).orElse("").split("[\\s\\p{Zs},;]+")) {
+      if (!written.isEmpty()) {
+        known(written, column, words).ifPresent(word -> turns.add(Turn.values()[words.indexOf(word)]));
+      }
+    }
+    return isBlank(column) ? EnumSet.allOf(Turn.class) : turns;
+  }
+
+  /** The items between {@code separators}, a set of characters, trimmed; blank ones left out. */
+  List<String> list(String column, String separators) {
+    List<String> items = new ArrayList<>();
+    for (String item : cell(column).map(Cell::text).orElse("").split("[" + separators + "]")) {
+      String trimmed = CellText.trimmed(item);
+      if (trimmed.equalsIgnoreCase("none")) {
+        fault(column, "is not allowed here; leave the cell blank");
+      } else if (!trimmed.isEmpty()) {
+        items.add(trimmed);
+      }
+    }
+    return items;
+  }
+
+  /** The row's own unit, or else the setting's. */
+  Unit unit() {
+    return cell("unit").isEmpty() ? ledger.unit : writtenUnit();
+  }
+
+  private Unit writtenUnit() {
+    Optional<Unit> unit = Unit.named(raw("unit"));
+    if (unit.isEmpty()) {
+      fault("unit", "is not a unit of length; write mm, cm, m or in");
+    }
+    return unit.orElse(ledger.unit);
+  }
+
+  private long lengthOf(ColumnSpec spec, Cell cell) throws BadCell {
+    Lengths.Read read = Lengths.parse(cell.text(), unit(), commaIn(cell));
+    if (read.bare() && read.value() != 0) {
+      bare.add(spec.name());
+    }
+    return SizeCheck.checked(spec, read.value());
+  }
+
+  private boolean commaIn(Cell cell) {
+    return ledger.comma && cell.kind() != Cell.Kind.NUMBER;
+  }
+
+  private Optional<String> known(String written, String column, List<String> words) {
+    String wanted = ColumnSpec.normal(written);
+    Optional<String> word =
+        words.stream().filter(known -> ColumnSpec.normal(known).equals(wanted)).findFirst();
+    if (word.isEmpty()) {
+      String which = written.equals(CellText.trimmed(raw(column))) ? "" : "has " + written + ", which ";
+      fault(column, which + "is not one of " + String.join(", ", words) + Nearest.hint(written, words));
+    }
+    return word;
+  }
+
+  /** Truth values of a workbook count as the words yes and no, where those are words of the column. */
+  private Optional<String> wordOf(ColumnSpec spec, Cell cell) {
+    if (cell.kind() != Cell.Kind.TRUTH) {
+      return known(cell.text(), spec.name(), spec.words());
+    }
+    if (spec.words().contains("yes")) {
+      return Optional.of(cell.text().equals("TRUE") ? "yes" : "no");
+    }
+    fault(spec.name(), "is a truth value; write one of " + String.join(", ", spec.words()));
+    return Optional.empty();
+  }
+
+  /** Reads one cell that is not blank. */
+  private interface Reader<T> {
+    T read(Cell cell) throws BadCell;
+  }
+
+  private <T> Optional<T> read(String column, Reader<T> reader) {
+    return cell(column).flatMap(cell -> read(column, spec(column), cell, reader));
+  }
+
+  private <T> Optional<T> read(String column, ColumnSpec spec, Cell cell, Reader<T> reader) {
+    if (cell.kind() == Cell.Kind.TRUTH) {
+      fault(column, "is a truth value; what belongs here is " + spec.kind().words());
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(reader.read(cell));
+    } catch (BadCell e) {
+      fault(column, e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  /** The cell if it is neither blank nor in trouble; tells trouble, and blanks that may not be. */
+  Optional<Cell> cell(String column) {
+    ColumnSpec spec = spec(column);
+    Optional<Cell> cell = raw(spec);
+    if (cell.isEmpty() && spec.isRequired()) {
+      sound = false;
+      if (places.containsKey(column)) { // A missing column was told once, at the header.
+        fault(column, "is blank; what belongs here is " + spec.kind().words());
+      }
+    }
+    if (cell.isPresent() && !cell.get().trouble().isEmpty()) {
+      fault(column, cell.get().trouble());
+      return Optional.empty();
+    }
+    return cell;
+  }
+
+  private Optional<Cell> raw(ColumnSpec spec) {
+    return Optional.ofNullable(places.get(spec.name())).map(row.cells()::get);
+  }
+
+  private ColumnSpec spec(String column) {
+    return table
+        .column(column)
+        .orElseThrow(() -> new IllegalArgumentException(table + " has no column " + column));
+  }
+}

@@ -1,0 +1,171 @@
+package org.jawroom.tables;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
+import org.jawroom.geometry.Length;
+import org.jawroom.shop.Settings;
+import org.jawroom.tables.cell.BadCell;
+import org.jawroom.tables.cell.CellText;
+import org.jawroom.tables.cell.Lengths;
+import org.jawroom.tables.cell.Nearest;
+import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.schema.CellKind;
+import org.jawroom.tables.schema.ColumnSpec;
+import org.jawroom.tables.schema.SettingColumns;
+import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.Cell;
+
+/** The table of settings, and the options that win over it. */
+final class SettingsReader {
+
+  /** One text given for a setting, by a row or an option. */
+  private record Given(String text, boolean pointAlways, String origin, Consumer<String> fault) {}
+
+  private final Ledger ledger;
+  private final Map<String, List<Given>> given = new LinkedHashMap<>();
+  private final Map<String, SettingUsed> used = new LinkedHashMap<>();
+
+  SettingsReader(Ledger ledger) {
+    this.ledger = ledger;
+  }
+
+  /**
+   * The settings, defaults where nothing sound was given. Also tells the ledger the unit of bare
+   * numbers and the decimal sign.
+   */
+  Settings read(Map<String, String> options) {
+    Rows.of(TableSpec.SETTINGS, ledger).forEach(this::addRow);
+    options.forEach(this::addOption);
+    // Every other setting may be a bare number, so these two come first.
+    ledger.unit = Unit.named(word("unit")).orElseThrow();
+    ledger.comma = word("decimal").equals("comma");
+    long clearance = length("clearance").getAsLong();
+    return new Settings(
+        ledger.unit == Unit.IN,
+        ledger.comma,
+        clearance,
+        length("hand_room").getAsLong(),
+        length("spacing").orElse(clearance),
+        length("clamp_room").getAsLong(),
+        length("shortest_tool"),
+        length("jaw_play").getAsLong(),
+        length("least_opening").getAsLong(),
+        length("max_overhang"));
+  }
+
+  /** In the order of the page; to be asked after {@link #read}. */
+  List<SettingUsed> used() {
+    return List.copyOf(used.values());
+  }
+
+  private void addRow(Row row) {
+    Optional<String> written = row.name("setting");
+    Optional<ColumnSpec> setting = written.flatMap(SettingColumns::setting);
+    if (written.isPresent() && setting.isEmpty()) {
+      row.fault("setting", "is not a setting" + hint(written.get()));
+    }
+    if (setting.isEmpty()) {
+      return;
+    }
+    String origin = row.origin() + " row " + row.number();
+    List<Given> before = given.computeIfAbsent(setting.get().name(), none -> new ArrayList<>());
+    if (!before.isEmpty()) {
+      row.fault("setting", "is already set in " + before.get(0).origin());
+      return;
+    }
+    row.cell("value")
+        .map(cell -> given(cell, origin, row))
+        .ifPresent(before::add);
+  }
+
+  private static Given given(Cell cell, String origin, Row row) {
+    boolean pointAlways = cell.kind() == Cell.Kind.NUMBER;
+    return new Given(cell.text(), pointAlways, origin, message -> row.fault("value", message));
+  }
+
+  private void addOption(String name, String text) {
+    Optional<ColumnSpec> setting = SettingColumns.setting(name);
+    String shown = setting.map(ColumnSpec::name).orElse(name).replace('_', '-');
+    String origin = "option --" + shown;
+    Consumer<String> fault =
+        message -> ledger.faults.add(TableSpec.SETTINGS, origin, text, message);
+    if (setting.isEmpty()) {
+      ledger.faults.add(TableSpec.SETTINGS, origin, "", "is not a setting" + hint(name));
+    } else if (CellText.trimmed(text).isEmpty()) {
+      fault.accept("is blank; an option needs a value");
+    } else {
+      given
+          .computeIfAbsent(setting.get().name(), none -> new ArrayList<>())
+          .add(new Given(text, false, origin, fault));
+    }
+  }
+
+  private static String hint(String name) {
+    List<String> known = SettingColumns.SETTINGS.stream().map(ColumnSpec::name).toList();
+    return Nearest.hint(ColumnSpec.normal(name), known);
+  }
+
+  /** The last sound one given, or else the default. */
+  private String word(String name) {
+    ColumnSpec spec = SettingColumns.setting(name).orElseThrow();
+    String value = spec.standard().orElseThrow();
+    used.put(name, new SettingUsed(name, value, SettingUsed.BY_DEFAULT));
+    for (Given one : given.getOrDefault(name, List.of())) {
+      Optional<String> word = wordIn(spec, one.text());
+      if (word.isEmpty()) {
+        String words = spec.kind() == CellKind.UNIT ? spec.kind().words() : "point or comma";
+        one.fault().accept("is not possible here; write " + words);
+      } else {
+        value = word.get();
+        used.put(name, new SettingUsed(name, value, one.origin()));
+      }
+    }
+    return value;
+  }
+
+  private static Optional<String> wordIn(ColumnSpec spec, String text) {
+    if (spec.kind() == CellKind.UNIT) {
+      return Unit.named(text).map(Unit::sign);
+    }
+    String wanted = ColumnSpec.normal(text);
+    return spec.words().stream().filter(wanted::equals).findFirst();
+  }
+
+  private OptionalLong length(String name) {
+    ColumnSpec spec = SettingColumns.setting(name).orElseThrow();
+    OptionalLong value = OptionalLong.empty();
+    if (spec.standard().isPresent()) {
+      value = parse(spec, new Given(spec.standard().get(), true, "", message -> {}));
+    }
+    String text = value.isPresent() ? Lengths.inMillimetres(value.getAsLong()) : spec.blankMeans();
+    used.put(name, new SettingUsed(name, text, SettingUsed.BY_DEFAULT));
+    for (Given one : given.getOrDefault(name, List.of())) {
+      OptionalLong read = parse(spec, one);
+      if (read.isPresent()) {
+        value = read;
+        used.put(name, new SettingUsed(name, Lengths.inMillimetres(read.getAsLong()), one.origin()));
+      }
+    }
+    return value;
+  }
+
+  private OptionalLong parse(ColumnSpec spec, Given one) {
+    try {
+      boolean comma = ledger.comma && !one.pointAlways();
+      long length = Lengths.parse(one.text(), ledger.unit, comma).value();
+      SizeCheck.checked(spec, length);
+      if (spec.name().equals("least_opening") && length < Settings.OPENING_GRAIN) {
+        throw new BadCell("is less than " + Lengths.inMillimetres(Length.MM / 100));
+      }
+      return OptionalLong.of(length);
+    } catch (BadCell e) {
+      one.fault().accept(e.getMessage());
+      return OptionalLong.empty();
+    }
+  }
+}

@@ -1,0 +1,149 @@
+package org.jawroom.tables;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Job;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.jawroom.shop.VisePart;
+import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.FaultList;
+import org.jawroom.tables.source.Source;
+import org.jawroom.tables.source.UnreadableInput;
+
+/** Reads a shop from a folder of CSV files or from one XLSX workbook. */
+public final class ShopReader {
+  private final FaultList faults = new FaultList();
+  private final Ledger ledger;
+
+  private ShopReader(Path input) throws UnreadableInput {
+    this.ledger = new Ledger(Source.read(input, faults), faults);
+  }
+
+  /**
+   * Reads everything, and collects every fault.
+   *
+   * @param input a folder or a workbook
+   * @param options settings that win over the table's, by name
+   * @throws UnreadableInput if there is nothing of the kind, or it cannot be opened as such
+   */
+  public static Reading read(Path input, Map<String, String> options) throws UnreadableInput {
+    return new ShopReader(input).read(options);
+  }
+
+  private Reading read(Map<String, String> options) {
+    noteLeftAlone();
+    SettingsReader settingsReader = new SettingsReader(ledger);
+    Settings settings = settingsReader.read(options);
+    Owners machineRows = owners(TableSpec.MACHINES, "machine");
+    List<Machine> machines = machines(machineRows);
+    List<Vise> vises = vises();
+    List<Job> jobs = new ArrayList<>();
+    for (Owners.Owner owner : owners(TableSpec.JOBS, "job").all()) {
+      JobReader.read(owner, machineRows).ifPresent(jobs::add);
+    }
+    Optional<Shop> shop =
+        faults.isEmpty()
+            ? Optional.of(new Shop(settings, machines, vises, jobs))
+            : Optional.empty();
+    return new Reading(
+        shop,
+        faults.sorted(),
+        ledger.notes,
+        ledger.source.files(),
+        settingsReader.used(),
+        ledger.origins);
+  }
+
+  private Owners owners(TableSpec table, String column) {
+    return new Owners(table, Rows.of(table, ledger), column, ledger);
+  }
+
+  private List<Machine> machines(Owners owners) {
+    Owners.Uniques uniques = new Owners.Uniques();
+    SideRows<Guard> guards =
+        new SideRows<>(
+            TableSpec.GUARDS,
+            owners,
+            "guard",
+            GuardReader.OWN_NAMES,
+            (row, name, owner) -> {
+              refuseTwice(uniques, row, "guard", name, owner);
+              boolean found = !owner.name().isEmpty();
+              return new GuardReader(
+                      row, name, found ? AxesCell.tableMoves(owner.row()) : Optional.empty())
+                  .read();
+            },
+            ledger);
+    List<Machine> machines = new ArrayList<>();
+    for (Owners.Owner owner : owners.all()) {
+      new MachineReader(owner, ledger).read(guards.of(owner)).ifPresent(machines::add);
+    }
+    return machines;
+  }
+
+  private List<Vise> vises() {
+    Owners owners = owners(TableSpec.VISES, "vise");
+    Owners.Uniques uniques = new Owners.Uniques();
+    Set<String> withParts = new HashSet<>();
+    SideRows<VisePart> parts =
+        new SideRows<>(
+            TableSpec.VISE_PARTS,
+            owners,
+            "part",
+            PartReader.OWN_NAMES,
+            (row, name, owner) -> {
+              withParts.add(owner.name());
+              refuseTwice(uniques, row, "part", name, owner);
+              return PartReader.read(row, name);
+            },
+            ledger);
+    MountNames mountNames = new MountNames();
+    SideRows<MountReader.Named> mounts =
+        new SideRows<>(
+            TableSpec.MOUNTS,
+            owners,
+            "mount",
+            List.of(Mount.BASE_BOLTS),
+            (row, name, owner) -> {
+              mountNames.refuseOtherCase(row, name, owner);
+              return MountReader.read(row, name);
+            },
+            ledger);
+    boolean allParts = !ledger.source.broken().contains(TableSpec.VISE_PARTS);
+    List<Vise> vises = new ArrayList<>();
+    for (Owners.Owner owner : owners.all()) {
+      boolean partsKnown = allParts && !withParts.contains(owner.name());
+      new ViseReader(owner, ledger)
+          .read(parts.of(owner), mounts.of(owner), partsKnown)
+          .ifPresent(vises::add);
+    }
+    return vises;
+  }
+
+  private static void refuseTwice(
+      Owners.Uniques uniques, Row row, String column, String name, Owners.Owner owner) {
+    if (!name.isEmpty() && !owner.name().isEmpty()) {
+      uniques.add(row, column, owner.name(), name);
+    }
+  }
+
+  private void noteLeftAlone() {
+    String kind = ledger.source.workbook() ? "sheet " : "";
+    for (String name : ledger.source.leftAlone()) {
+      ledger.notes.add(
+          new Note(
+              Note.Kind.LEFT_ALONE, kind + name, OptionalInt.empty(), "left alone: none of the tables"));
+    }
+  }
+}

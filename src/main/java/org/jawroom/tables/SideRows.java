@@ -1,0 +1,83 @@
+package org.jawroom.tables;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.schema.ColumnSpec;
+import org.jawroom.tables.schema.TableSpec;
+
+/**
+ * The rows of guards, vise_parts or mounts: each has a name and belongs to a machine or a vise.
+ *
+ * @param <T> what a row becomes
+ */
+final class SideRows<T> {
+
+  /** Makes a row into a thing; empty if it is unsound or left out. */
+  interface Maker<T> {
+    Optional<T> make(Row row, String name, Owners.Owner owner);
+  }
+
+  private final Map<Owners.Owner, List<T>> things = new HashMap<>();
+  private final Ledger ledger;
+
+  /**
+   * @param owners what the rows belong to
+   * @param column the one that holds the row's own name
+   * @param ownNames the model's, which no row may bear
+   */
+  SideRows(
+      TableSpec table,
+      Owners owners,
+      String column,
+      List<String> ownNames,
+      Maker<T> maker,
+      Ledger ledger) {
+    this.ledger = ledger;
+    for (Row row : Rows.of(table, ledger)) {
+      Optional<Owners.Owner> owner = owners.of(row);
+      Optional<String> name = row.name(column);
+      name.ifPresent(written -> refuseOwnName(row, column, written, ownNames));
+      // A row without a good name, or that belongs to nothing, still has cells to look at.
+      Owners.Owner whose = owner.orElse(new Owners.Owner("", row));
+      Optional<T> thing = maker.make(row, name.orElse(""), whose);
+      if (owner.isPresent() && name.isPresent()) {
+        thing.ifPresent(made -> things.computeIfAbsent(whose, none -> new ArrayList<>()).add(made));
+        Origins.Origin origin = new Origins.Origin(row.origin(), row.number());
+        ledger.origins.put(table, origin, whose.name(), name.get());
+        noteBareNumbers(row, whose);
+      }
+    }
+  }
+
+  /** In the order of their rows. */
+  List<T> of(Owners.Owner owner) {
+    return things.getOrDefault(owner, List.of());
+  }
+
+  private void refuseOwnName(Row row, String column, String name, List<String> ownNames) {
+    String compared = ColumnSpec.normal(Names.key(name));
+    if (ownNames.stream().map(ColumnSpec::normal).anyMatch(compared::equals)) {
+      row.fault(column, "is a name of the model's own; give it another");
+    }
+  }
+
+  private void noteBareNumbers(Row row, Owners.Owner owner) {
+    Unit theirs = owner.row().unit();
+    if (row.isBlank("unit") && theirs != ledger.unit && !row.bareColumns().isEmpty()) {
+      ledger.note(
+          Note.Kind.BARE_NUMBER,
+          row,
+          String.format(
+              "bare numbers (%s) taken as %s, but %s is told in %s",
+              String.join(", ", row.bareColumns()),
+              ledger.unit.plural(),
+              owner.name(),
+              theirs.plural()));
+    }
+  }
+}

@@ -1,0 +1,126 @@
+package org.jawroom.tables;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Base;
+import org.jawroom.shop.Handle;
+import org.jawroom.shop.Jaws;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Projection;
+import org.jawroom.shop.Provenance;
+import org.jawroom.shop.Screw;
+import org.jawroom.shop.Vise;
+import org.jawroom.shop.VisePart;
+
+/** One row of {@code vises} into a vise. */
+final class ViseReader {
+  private final Owners.Owner owner;
+  private final Row row;
+  private final Ledger ledger;
+
+  ViseReader(Owners.Owner owner, Ledger ledger) {
+    this.owner = owner;
+    this.row = owner.row();
+    this.ledger = ledger;
+  }
+
+  /**
+   * Empty, with faults, if the row is unsound.
+   *
+   * @param partsKnown whether all rows of vise_parts that it has could be read
+   */
+  Optional<Vise> read(List<VisePart> parts, List<MountReader.Named> bolts, boolean partsKnown) {
+    String thing = "vise " + owner.name();
+    OptionalInt quantity = row.count("quantity");
+    boolean simple = !row.says("shape", "parts");
+    Jaws jaws = jaws(thing);
+    OptionalLong openingMin = row.length("opening_min");
+    OptionalLong openingMax = row.length("opening_max");
+    refuseOpeningBackwards(openingMin, openingMax);
+    Base base = BaseCells.read(row);
+    Screw screw =
+        new Screw(
+            projection("rear"),
+            projection("front"),
+            row.dimension("screw_height"),
+            row.dimension("screw_diameter"));
+    Handle handle =
+        new Handle(
+            row.dimension("handle_radius"),
+            row.dimension("handle_depth"),
+            row.says("handle", "on"),
+            row.says("handle_swing", "full"));
+    Set<Turn> turns = row.turns("turns");
+    List<Mount> mounts = MountReader.mounts(row, bolts);
+    OptionalLong grip = row.length("bolt_grip");
+    boolean strapFlange = row.says("strap_flange", "yes");
+    Optional<BigDecimal> mass = row.mass("mass");
+    Optional<BigDecimal> clampForce = row.number("clamp_force");
+    Provenance provenance = ProvenanceCells.read(row, thing, ledger);
+    String description = row.text("description");
+    row.unit();
+    if (!simple && parts.isEmpty() && partsKnown) {
+      row.fault("shape", "asks for rows of vise_parts, but this vise has none there");
+    }
+    if (!row.isSound()) {
+      return Optional.empty();
+    }
+    if (grip.isEmpty()) {
+      ledger.tookDefault(row, thing + ": bolt_grip blank, so its bolts taken as bed_height high");
+    }
+    return Optional.of(
+        new Vise(
+            owner.name(),
+            description,
+            quantity.getAsInt(),
+            simple,
+            jaws,
+            new Interval(openingMin.getAsLong(), openingMax.getAsLong()),
+            base,
+            screw,
+            handle,
+            turns,
+            mounts,
+            grip,
+            strapFlange,
+            mass,
+            clampForce,
+            provenance,
+            parts));
+  }
+
+  private Jaws jaws(String thing) {
+    long width = row.length("jaw_width").orElse(0);
+    long height = row.length("jaw_height").orElse(0);
+    OptionalLong platesWidth = row.length("plates_width");
+    OptionalLong platesHeight = row.length("plates_height");
+    if (row.isBlank("plates_width") && row.isBlank("plates_height")) {
+      ledger.tookDefault(row, thing + ": plates blank, so no jaw plates larger than the jaws");
+    }
+    return new Jaws(
+        row.says("jaws", "both"),
+        width,
+        height,
+        platesWidth.orElse(width),
+        platesHeight.orElse(height),
+        row.dimension("fixed_jaw_thickness"),
+        row.dimension("moving_jaw_thickness"));
+  }
+
+  private Projection projection(String end) {
+    return new Projection(
+        row.dimension(end + "_projection_closed"), row.dimension(end + "_projection_open"));
+  }
+
+  private void refuseOpeningBackwards(OptionalLong min, OptionalLong max) {
+    if (min.isPresent() && max.isPresent() && min.getAsLong() > max.getAsLong()) {
+      row.fault("opening_min", "is above opening_max, " + row.raw("opening_max"));
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package org.jawroom.tables.cell;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Decimal numbers without unit: one sign separates decimals, nothing separates thousands. */
+public final class Numerals {
+  private Numerals() {}
+
+  private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)");
+  private static final Pattern EXPONENT = Pattern.compile("[+-]?[\\d.,]+[eE][+-]?\\d+");
+  private static final Pattern SPACED = Pattern.compile("[+-]?\\d{1,3}( \\d{3})+([.,]\\d+)?");
+
+  /**
+   * The number written, 0 or more.
+   *
+   * @param comma whether decimals stand behind a comma rather than a point
+   */
+  public static BigDecimal number(String text, boolean comma) throws BadCell {
+    String plain = CellText.plain(text);
+    CellText.refuseHopeless(plain);
+    BigDecimal number =
+        decimal(plain, comma)
+            .orElseThrow(() -> new BadCell("is not a number; write digits alone, as 25 or 12.5"));
+    if (number.signum() < 0) {
+      throw new BadCell("is below 0");
+    }
+    return number;
+  }
+
+  /** The whole number written, 0 or more. */
+  public static int count(String text, boolean comma) throws BadCell {
+    String plain = CellText.plain(text);
+    CellText.refuseHopeless(plain);
+    BigDecimal number =
+        decimal(plain, comma)
+            .orElseThrow(() -> new BadCell("is not a whole number; write digits alone, as 3"));
+    if (number.signum() < 0) {
+      throw new BadCell("is below 0");
+    }
+    if (number.stripTrailingZeros().scale() > 0) {
+      throw new BadCell("is not a whole number");
+    }
+    if (number.compareTo(BigDecimal.valueOf(Integer.MAX_VALUE)) > 0) {
+      throw new BadCell("is too large");
+    }
+    return number.intValueExact();
+  }
+
+  /** The decimal that {@code plain} is; empty if it has not the look of one at all. */
+  static Optional<BigDecimal> decimal(String plain, boolean comma) throws BadCell {
+    if (EXPONENT.matcher(plain).matches()) {
+      throw new BadCell("has an exponent; write it out");
+    }
+    if (SPACED.matcher(plain).matches()) {
+      throw new BadCell("has spaces between its digits; write " + plain.replace(" ", ""));
+    }
+    refuseWrongSeparator(plain, comma ? ',' : '.', comma ? '.' : ',');
+    String point = comma ? plain.replace(',', '.') : plain;
+    return DECIMAL.matcher(point).matches() ? Optional.of(new BigDecimal(point)) : Optional.empty();
+  }
+
+  private static void refuseWrongSeparator(String plain, char right, char wrong) throws BadCell {
+    if (plain.indexOf(wrong) < 0 || !plain.matches("[+-]?[\\d.,]*\\d[\\d.,]*")) {
+      return;
+    }
+    String w = Pattern.quote(String.valueOf(wrong));
+    String r = Pattern.quote(String.valueOf(right));
+    String bare = plain.replace(String.valueOf(wrong), "");
+    String swapped = plain.replace(wrong, right);
+    if (plain.matches("[+-]?[1-9]\\d{0,2}" + w + "\\d{3}")) {
+      String small = swapped.replaceAll("0+$", "").replaceAll(r + "$", "");
+      throw new BadCell(
+          "could be " + small + " or " + bare + "; write " + bare + " or " + small);
+    }
+    if (plain.matches("[+-]?\\d{1,3}(" + w + "\\d{3})+(" + r + "\\d*)?") && !plain.matches("[+-]?0.*")) {
+      throw new BadCell("has thousands separators; write " + bare);
+    }
+    if (plain.matches("[+-]?\\d*" + w + "\\d*")) {
+      throw new BadCell(
+          wrong == ','
+              ? "has a decimal comma; write " + swapped + ", or set the setting decimal to comma"
+              : "has a decimal point, but the setting decimal says comma; write " + swapped);
+    }
+    throw new BadCell("has points and commas mixed; write digits and at most one " + right);
+  }
+}

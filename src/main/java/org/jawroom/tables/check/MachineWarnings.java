@@ -1,0 +1,57 @@
+package org.jawroom.tables.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jawroom.shop.Machine;
+
+/** What looks wrong in a row of {@code machines} by itself. */
+final class MachineWarnings {
+
+  /** The kinds of guard that people forget, as the help text of {@code looked_for} lists them. */
+  private static final List<String> KINDS =
+      List.of("head", "tool changer", "nozzle", "sill", "column", "cover");
+
+  private MachineWarnings() {}
+
+  static List<Warning> of(Machine machine) {
+    List<Warning> warnings = new ArrayList<>();
+    if (machine.gaps().rear().isNone() && machine.tableMoves().y()) {
+      warnings.add(
+          Warning.machine(
+              machine.name(),
+              "rear_gap",
+              "none, though the table moves in y: is there really no column or cover behind it? Tape"
+                  + " the gap with the table all the way back"));
+    }
+    if (machine.provenance().assumedExact()) {
+      warnings.add(Warning.machine(machine.name(), "tolerance", TAKEN_AS_0));
+    }
+    List<String> unlooked = notLookedFor(machine);
+    if (!unlooked.isEmpty()) {
+      warnings.add(
+          Warning.machine(
+              machine.name(),
+              "looked_for",
+              "does not name "
+                  + String.join(", ", unlooked)
+                  + ". Look for each, give what could be hit a row in guards, then name it here"));
+    }
+    return warnings;
+  }
+
+  static final String TAKEN_AS_0 =
+      "and source are blank, so every number counts as exact. Give what it was measured with, or how"
+          + " far it may be off";
+
+  /** The kinds of guard that {@code looked_for} does not name, whatever the case, in a fixed order. */
+  static List<String> notLookedFor(Machine machine) {
+    Set<String> looked =
+        machine.lookedFor().stream()
+            .map(kind -> kind.strip().toLowerCase(Locale.ROOT))
+            .collect(Collectors.toSet());
+    return KINDS.stream().filter(kind -> !looked.contains(kind)).toList();
+  }
+}

@@ -1,0 +1,87 @@
+package org.jawroom.tables.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Base;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Jaws;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Vise;
+
+/** What looks wrong in a row of {@code vises} by itself. */
+final class ViseWarnings {
+  private ViseWarnings() {}
+
+  static List<Warning> of(Vise vise) {
+    List<Warning> warnings = new ArrayList<>();
+    if (vise.simple()) {
+      thickness(vise, "fixed_jaw_thickness", vise.jaws().fixedThickness()).ifPresent(warnings::add);
+      thickness(vise, "moving_jaw_thickness", vise.jaws().movingThickness()).ifPresent(warnings::add);
+      vise.mounts().forEach(mount -> outside(vise, mount).ifPresent(warnings::add));
+    }
+    if (vise.turns().size() == Turn.values().length) {
+      warnings.add(
+          Warning.vise(
+              vise.name(),
+              "turns",
+              "allows every turn. Would you really work its handle from the rear or the sides? Name the"
+                  + " turns you would use"));
+    }
+    if (vise.provenance().assumedExact()) {
+      warnings.add(
+          Warning.vise(vise.name(), "tolerance", MachineWarnings.TAKEN_AS_0));
+    }
+    return warnings;
+  }
+
+  private static Optional<Warning> thickness(Vise vise, String column, Dimension thickness) {
+    Jaws jaws = vise.jaws();
+    if (!thickness.isKnown() || thickness.length() != jaws.width()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Warning.vise(
+            vise.name(),
+            column,
+            SpokenLength.of(thickness.length())
+                + ", the same as jaw_width: is it a brochure's jaw length? Measure from the jaw's face"
+                + " to its back"));
+  }
+
+  /** A bolt whose centre lies outside the casting, seen from above. On its edge is still inside. */
+  private static Optional<Warning> outside(Vise vise, Mount mount) {
+    Base base = vise.base();
+    boolean beside =
+        base.width().isKnown()
+            && mount.bolts().stream()
+                .map(Bolt::v)
+                .filter(Dimension::isKnown)
+                .anyMatch(v -> 2 * Math.abs(v.length()) > base.width().length());
+    boolean beyond =
+        mount.bolts().stream()
+            .map(Bolt::u)
+            .filter(Dimension::isKnown)
+            .anyMatch(u -> isPast(u.length(), base.frontReach()) || isPast(-u.length(), base.rearReach()));
+    if (!beside && !beyond) {
+      return Optional.empty();
+    }
+    String column = beside ? "base_width" : "front_reach";
+    String edge = beside ? "base_width" : "front_reach or rear_reach";
+    return Optional.of(
+        Warning.vise(
+            vise.name(),
+            column,
+            "the bolts of "
+                + mount.name()
+                + " stand outside "
+                + edge
+                + ". Measure it over flange, ears or swivel plate, whichever reaches farthest"));
+  }
+
+  private static boolean isPast(long u, Dimension reach) {
+    return reach.isKnown() && u > reach.length();
+  }
+}

@@ -1,0 +1,29 @@
+package org.jawroom.tables.check;
+
+/**
+ * Something in the tables that can be true but looks wrong. It never changes a verdict.
+ *
+ * @param table the table it stands in: {@code machines}, {@code guards} or {@code vises}
+ * @param row the machine or vise; for a guard {@code machine / guard}
+ * @param column the column that looks wrong, or the first of several
+ * @param text what looks wrong and what to do, one line
+ */
+public record Warning(String table, String row, String column, String text) {
+
+  /** The whole warning in one line: {@code machines, knee mill, rear_gap: …}. */
+  public String line() {
+    return table + ", " + row + ", " + column + ": " + text;
+  }
+
+  static Warning machine(String machine, String column, String text) {
+    return new Warning("machines", machine, column, text);
+  }
+
+  static Warning guard(String machine, String guard, String column, String text) {
+    return new Warning("guards", machine + " / " + guard, column, text);
+  }
+
+  static Warning vise(String vise, String column, String text) {
+    return new Warning("vises", vise, column, text);
+  }
+}

@@ -1,0 +1,94 @@
+package org.jawroom.tables.schema;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * One column of a table, or one setting.
+ *
+ * @param name as the header is written, words joined by {@code _}
+ * @param noneAllowed whether {@code none} may stand here: the thing is not there
+ * @param words the words allowed, for {@link CellKind#WORD}; else empty
+ * @param standard the literal text that a blank stands for, if there is one
+ * @param blankMeans for people: what a blank stands for; empty for a required column
+ * @param everyone whether it is one of the few columns that everyone needs
+ * @param help for people: what to measure, how, and what it gets mistaken for
+ */
+public record ColumnSpec(
+    String name,
+    CellKind kind,
+    Need need,
+    boolean noneAllowed,
+    List<String> words,
+    Optional<String> standard,
+    String blankMeans,
+    boolean everyone,
+    String help) {
+
+  public ColumnSpec {
+    words = List.copyOf(words);
+    if (help.isBlank()) {
+      throw new IllegalArgumentException("column " + name + " has no help");
+    }
+  }
+
+  static ColumnSpec required(String name, CellKind kind, String help) {
+    return new ColumnSpec(
+        name, kind, Need.REQUIRED, false, List.of(), Optional.empty(), "", true, help);
+  }
+
+  static ColumnSpec unknown(String name, CellKind kind, String help) {
+    return new ColumnSpec(
+        name, kind, Need.UNKNOWN_IF_BLANK, false, List.of(), Optional.empty(), "unknown", true, help);
+  }
+
+  /** A blank stands for {@code standard}, literally. */
+  static ColumnSpec standard(String name, CellKind kind, String standard, String help) {
+    return new ColumnSpec(
+        name, kind, Need.OPTIONAL, false, List.of(), Optional.of(standard), standard, false, help);
+  }
+
+  /** A blank has a meaning that no text in the cell could say. */
+  static ColumnSpec optional(String name, CellKind kind, String blankMeans, String help) {
+    return new ColumnSpec(
+        name, kind, Need.OPTIONAL, false, List.of(), Optional.empty(), blankMeans, false, help);
+  }
+
+  /** One of {@code words}, the first by default. */
+  static ColumnSpec word(String name, List<String> words, String help) {
+    return standard(name, CellKind.WORD, words.get(0), help).outOf(words);
+  }
+
+  /** A {@code when} column: {@code always} by default. */
+  static ColumnSpec when(String help) {
+    return standard("when", CellKind.WORD, "always", help)
+        .outOf(List.of("cutting", "loading", "always"));
+  }
+
+  ColumnSpec outOf(List<String> allowed) {
+    return new ColumnSpec(
+        name, kind, need, noneAllowed, allowed, standard, blankMeans, everyone, help);
+  }
+
+  ColumnSpec orNone() {
+    return new ColumnSpec(name, kind, need, true, words, standard, blankMeans, everyone, help);
+  }
+
+  ColumnSpec forEveryone() {
+    return new ColumnSpec(name, kind, need, noneAllowed, words, standard, blankMeans, true, help);
+  }
+
+  ColumnSpec notForEveryone() {
+    return new ColumnSpec(name, kind, need, noneAllowed, words, standard, blankMeans, false, help);
+  }
+
+  public boolean isRequired() {
+    return need == Need.REQUIRED;
+  }
+
+  /** A header or table name as it is compared: case and what joins its words do not count. */
+  public static String normal(String header) {
+    return header.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0\\u202f_-]+", "_");
+  }
+}

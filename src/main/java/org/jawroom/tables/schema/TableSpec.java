@@ -1,0 +1,69 @@
+package org.jawroom.tables.schema;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The tables, in the order in which their faults are told. */
+public enum TableSpec {
+  MACHINES(true, MachineColumns.ALL, "One row for each mill."),
+  GUARDS(false, GuardColumns.ALL, "Anything else on a mill that could be hit: sills, covers, arms, heads."),
+  VISES(true, ViseColumns.ALL, "One row for each kind of vise."),
+  VISE_PARTS(false, PartColumns.PARTS, "Boxes that stand out of a vise, or make up its whole body."),
+  MOUNTS(false, PartColumns.MOUNTS, "Bolt holes beyond a vise's own pair, one row for each hole."),
+  JOBS(false, JobColumns.ALL, "The work to be held."),
+  SETTINGS(false, SettingColumns.COLUMNS, "What holds for the whole shop, one row for each setting.");
+
+  /**
+   * How the name of a worked example row begins, in any case. Such a row, and every row that refers to
+   * such a name, is skipped on reading.
+   */
+  public static final String WORKED = "e.g. ";
+
+  private final boolean required;
+  private final List<ColumnSpec> columns;
+  private final String help;
+
+  TableSpec(boolean required, List<ColumnSpec> columns, String help) {
+    this.required = required;
+    this.columns = columns;
+    this.help = help;
+  }
+
+  /** The name of its sheet, and of its file without {@code .csv}. */
+  public String tableName() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Whether a shop cannot do without it. */
+  public boolean isRequired() {
+    return required;
+  }
+
+  public List<ColumnSpec> columns() {
+    return columns;
+  }
+
+  /** For people: what its rows are. */
+  public String help() {
+    return help;
+  }
+
+  /** The column whose header this is, whatever its case and whatever joins its words. */
+  public Optional<ColumnSpec> column(String header) {
+    String wanted = ColumnSpec.normal(header);
+    return columns.stream().filter(column -> column.name().equals(wanted)).findFirst();
+  }
+
+  /** The table of this name, whatever its case and whatever joins its words. */
+  public static Optional<TableSpec> named(String name) {
+    String wanted = ColumnSpec.normal(name);
+    return Arrays.stream(values()).filter(table -> table.tableName().equals(wanted)).findFirst();
+  }
+
+  /** Whether {@code name} marks a worked example row. */
+  public static boolean isWorked(String name) {
+    return name.strip().toLowerCase(Locale.ROOT).startsWith(WORKED);
+  }
+}

@@ -1,0 +1,60 @@
+package org.jawroom.tables.source;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * One thing wrong in the inputs.
+ *
+ * @param origin the file, sheet or option
+ * @param row as people see it in the file, the first being 1; empty if no row in particular
+ * @param column its name; empty if no column in particular
+ * @param found the text found there; empty if it is about something that is not there
+ * @param message what is wrong, going on from the text found, and what would be right
+ */
+public record Fault(
+    String origin, OptionalInt row, Optional<String> column, String found, String message) {
+
+  private static final int LONGEST_FOUND = 60;
+
+  /** One line, as {@code machines.csv row 7, column rear_gap: "1,250" could be 1.25 or 1250; …}. */
+  @Override
+  public String toString() {
+    StringBuilder line = new StringBuilder(visible(origin));
+    row.ifPresent(number -> line.append(" row ").append(number));
+    column.ifPresent(name -> line.append(", column ").append(visible(name)));
+    line.append(": ");
+    if (!found.isEmpty()) {
+      line.append('"').append(visible(shortened())).append("\" ");
+    }
+    return line.append(visible(message)).toString();
+  }
+
+  private String shortened() {
+    return found.codePointCount(0, found.length()) <= LONGEST_FOUND
+        ? found
+        : found.substring(0, found.offsetByCodePoints(0, LONGEST_FOUND)) + "…";
+  }
+
+  /** Characters that would break the line or turn it round are spelled out. */
+  static String visible(String text) {
+    StringBuilder line = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            letter -> {
+              int type = Character.getType(letter);
+              boolean unseen =
+                  type == Character.CONTROL
+                      || type == Character.FORMAT
+                      || type == Character.LINE_SEPARATOR
+                      || type == Character.PARAGRAPH_SEPARATOR
+                      || type == Character.SURROGATE;
+              if (unseen) {
+                line.append(String.format("\\u%04X", letter));
+              } else {
+                line.appendCodePoint(letter);
+              }
+            });
+    return line.toString();
+  }
+}

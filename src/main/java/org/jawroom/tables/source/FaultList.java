@@ -1,0 +1,62 @@
+package org.jawroom.tables.source;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jawroom.tables.schema.ColumnSpec;
+import org.jawroom.tables.schema.TableSpec;
+
+/** Collects faults, and gives them in the order of tables, rows and columns. */
+public final class FaultList {
+
+  private record Placed(int table, int row, int column, Fault fault) {}
+
+  private final List<Placed> placed = new ArrayList<>();
+
+  /** About one cell, or with an empty {@code column} about one row. */
+  public void add(
+      TableSpec table, String origin, int row, String column, String found, String message) {
+    placed.add(
+        new Placed(
+            table.ordinal(),
+            row,
+            columnOrder(table, column),
+            new Fault(
+                origin,
+                row == 0 ? OptionalInt.empty() : OptionalInt.of(row),
+                column.isEmpty() ? Optional.empty() : Optional.of(column),
+                found,
+                message)));
+  }
+
+  /** About a whole file, sheet or option. */
+  public void add(TableSpec table, String origin, String found, String message) {
+    add(table, origin, 0, "", found, message);
+  }
+
+  public boolean isEmpty() {
+    return placed.isEmpty();
+  }
+
+  public List<Fault> sorted() {
+    return placed.stream()
+        .sorted(
+            Comparator.comparingInt(Placed::table)
+                .thenComparingInt(Placed::row)
+                .thenComparingInt(Placed::column))
+        .map(Placed::fault)
+        .toList();
+  }
+
+  private static int columnOrder(TableSpec table, String column) {
+    List<ColumnSpec> columns = table.columns();
+    for (int i = 0; i < columns.size(); i++) {
+      if (columns.get(i).name().equals(column)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+}

@@ -1,0 +1,45 @@
+package org.jawroom.tables.source;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/**
+ * A file that was read.
+ *
+ * @param name without its folder
+ * @param sha256 fingerprint of the very bytes that were read, in lower-case hexadecimal
+ */
+public record FileRead(String name, String sha256) {
+
+  /** Far more than any shop needs; beyond it a file is not read. */
+  static final int LARGEST = 64 << 20;
+
+  static FileRead of(String name, byte[] bytes) {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+      return new FileRead(name, HexFormat.of().formatHex(digest));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  static byte[] bytes(Path file) throws UnreadableInput {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(LARGEST + 1);
+      if (bytes.length > LARGEST) {
+        throw new UnreadableInput(file + " could not be read: it is larger than 64 MiB");
+      }
+      return bytes;
+    } catch (NoSuchFileException e) {
+      throw new UnreadableInput(file + " could not be read: there is no such file", e);
+    } catch (IOException e) {
+      throw new UnreadableInput(file + " could not be read: " + e.getMessage(), e);
+    }
+  }
+}

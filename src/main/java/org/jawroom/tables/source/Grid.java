@@ -1,0 +1,34 @@
+package org.jawroom.tables.source;
+
+import java.util.List;
+import java.util.SortedMap;
+import org.jawroom.tables.schema.TableSpec;
+
+/**
+ * One table as its file or sheet gives it.
+ *
+ * @param origin for people: {@code machines.csv}, {@code sheet machines}
+ * @param header the first row that is not blank
+ * @param rows the others that are not blank, in the file's order
+ */
+public record Grid(TableSpec table, String origin, Row header, List<Row> rows) {
+
+  /** A table holds no more columns, and a cell no more characters: what a workbook's sheet can. */
+  static final int MOST_COLUMNS = 16_384;
+
+  static final int LONGEST_CELL = 32_767;
+
+  public Grid {
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * One row.
+   *
+   * @param number as people see it in the file: of a workbook the sheet's, of CSV the line on which the
+   *     record starts, the first being 1
+   * @param width how many cells it has, blank ones too
+   * @param cells those that are not blank, by column, the first being 0
+   */
+  public record Row(int number, int width, SortedMap<Integer, Cell> cells) {}
+}

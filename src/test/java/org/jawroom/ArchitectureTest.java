@@ -1,0 +1,64 @@
+package org.jawroom;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The plan of the house: dependencies point one way, and libraries stay at the edge. */
+@AnalyzeClasses(packages = "org.jawroom", importOptions = DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  @ArchTest
+  static final ArchRule layers_pointOneWay =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("geometry").definedBy("org.jawroom.geometry..")
+          .layer("shop").definedBy("org.jawroom.shop..")
+          .layer("tables").definedBy("org.jawroom.tables..")
+          .layer("clearance").definedBy("org.jawroom.clearance..")
+          .layer("placement").definedBy("org.jawroom.placement..")
+          .layer("report").definedBy("org.jawroom.report..")
+          .layer("cli").definedBy("org.jawroom.cli..")
+          .whereLayer("cli").mayNotBeAccessedByAnyLayer()
+          .whereLayer("report").mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("tables").mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("placement").mayOnlyBeAccessedByLayers("report", "cli")
+          .whereLayer("clearance").mayOnlyBeAccessedByLayers("placement", "report");
+
+  @ArchTest
+  static final ArchRule solver_usesNothingButTheLanguage =
+      classes()
+          .that(resideInAnyPackage(
+              "org.jawroom.geometry..", "org.jawroom.shop..", "org.jawroom.clearance..",
+              "org.jawroom.placement.."))
+          .should().onlyDependOnClassesThat(
+              resideInAnyPackage(
+                  "java.lang..", "java.util", "java.util.function", "java.util.stream", "java.math",
+                  "org.jawroom.geometry..", "org.jawroom.shop..", "org.jawroom.clearance..",
+                  "org.jawroom.placement.."));
+
+  @ArchTest
+  static final ArchRule picocli_staysInCli =
+      noClasses().that(resideInAPackage("org.jawroom..").and(
+              not(resideInAPackage("org.jawroom.cli.."))))
+          .should().dependOnClassesThat(resideInAPackage("picocli.."));
+
+  @ArchTest
+  static final ArchRule cli_leavesSheetsToOthers =
+      noClasses().that(resideInAPackage("org.jawroom.cli.."))
+          .should().dependOnClassesThat(
+              resideInAnyPackage("org.apache.poi..", "org.apache.commons.csv..", "tech.tablesaw.."));
+
+  @ArchTest
+  static final ArchRule packages_haveNoCycles =
+      slices().matching("org.jawroom.(*)..").should().beFreeOfCycles();
+}

@@ -1,0 +1,45 @@
+package org.jawroom.geometry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class TurnTest {
+
+  @Test
+  void word_eachTurn_namesWhereTheHandlePoints() {
+    // The handle is on the +u side: one step along u must lead to the side the turn is named after.
+    assertEquals(-1, Turn.FRONT.y(1, 0));
+    assertEquals(1, Turn.RIGHT.x(1, 0));
+    assertEquals(1, Turn.REAR.y(1, 0));
+    assertEquals(-1, Turn.LEFT.x(1, 0));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Turn.class)
+  void axes_eachTurn_areRightHanded(Turn turn) {
+    // v = w × u with w = +Z: (ux, uy) turned a quarter counter-clockwise is (−uy, ux).
+    assertEquals(-turn.y(1, 0), turn.x(0, 1));
+    assertEquals(turn.x(1, 0), turn.y(0, 1));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Turn.class)
+  void intervals_eachTurn_runFromLeastToGreatestPoint(Turn turn) {
+    Interval u = Interval.of(-3, 10);
+    Interval v = Interval.of(-5, 2);
+    long[] xs = {turn.x(-3, -5), turn.x(-3, 2), turn.x(10, -5), turn.x(10, 2)};
+    long[] ys = {turn.y(-3, -5), turn.y(-3, 2), turn.y(10, -5), turn.y(10, 2)};
+    assertEquals(hull(xs), turn.x(u, v));
+    assertEquals(hull(ys), turn.y(u, v));
+  }
+
+  private static Interval hull(long[] points) {
+    return Interval.of(
+        Arrays.stream(points).min().orElseThrow(),
+        Arrays.stream(points).max().orElseThrow());
+  }
+}

@@ -1,0 +1,66 @@
+package org.jawroom.placement;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.OptionalLong;
+import org.jawroom.clearance.NoseGuard;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.Turn;
+import org.junit.jupiter.api.Test;
+
+class NoseSearchTest {
+  private static final Interval OPENINGS = Interval.of(0, 1);
+  private static final Interval HEAD = Interval.of(0, Length.ENDLESS);
+
+  @Test
+  void lowest_headOverTheVise_standsItsClearanceAboveTheTop() {
+    // Top of the part at 100, clearance 6, tolerances 2 and 1.
+    assertEquals(OptionalLong.of(109), lowest(HEAD, 0, Interval.of(50, 500)));
+    assertEquals(OptionalLong.of(109), lowest(HEAD, 0, Interval.of(50, 109)));
+    assertEquals(OptionalLong.empty(), lowest(HEAD, 0, Interval.of(50, 108)));
+    assertEquals(OptionalLong.of(120), lowest(HEAD, 0, Interval.of(120, 500)));
+  }
+
+  @Test
+  void lowest_besideTheVise_belowAtAndAboveItsClearance() {
+    // The head reaches from x = 40 on; the part to x = 10 when it stands at 0.
+    assertEquals(OptionalLong.of(50), lowest(HEAD, 21, Interval.of(50, 500)));
+    assertEquals(OptionalLong.of(109), lowest(HEAD, 22, Interval.of(50, 500)));
+  }
+
+  @Test
+  void lowest_guardBelowThePartAtEveryHeight_isNoLimit() {
+    // Hangs 200 to 300 below the nose: at a nose of 191 its top is at −9, 9 below the part's underside.
+    Interval hanging = Interval.of(-300, -200);
+    assertEquals(OptionalLong.of(50), lowest(hanging, 0, Interval.of(50, 191)));
+    // Higher up it must pass the part: clear over it from 409 on.
+    assertEquals(OptionalLong.empty(), lowest(hanging, 0, Interval.of(50, 192)));
+    assertEquals(OptionalLong.of(409), lowest(hanging, 0, Interval.of(50, 500)));
+  }
+
+  @Test
+  void lowest_noSuchGuard_isEmpty() {
+    assertEquals(
+        OptionalLong.empty(),
+        NoseSearch.lowest(List.of(), List.of(), Turn.RIGHT, new Place(0, 0), OPENINGS, Interval.of(0, 9)));
+  }
+
+  /** The part stands at x = 0, or where the head begins 40 is {@code shift} nearer. */
+  private static OptionalLong lowest(Interval fromNose, long shift, Interval heights) {
+    Rectangle plan = new Rectangle(Interval.of(shift == 0 ? 0 : 40, 1000), Interval.of(-1000, 1000));
+    NoseGuard guard = new NoseGuard("head", plan, fromNose, 6, 2);
+    Stretch u = Stretch.constant(Interval.of(0, 10), OPENINGS);
+    Part cutting =
+        new Part("base", 0, false, Situation.CUTTING, u, Interval.of(0, 10), Interval.of(0, 100), 1);
+    Part loading =
+        new Part("handle", 7, true, Situation.LOADING, u, Interval.of(0, 10), Interval.of(0, 900), 1);
+    return NoseSearch.lowest(
+        List.of(guard), List.of(cutting, loading), Turn.RIGHT, new Place(shift, 0), OPENINGS, heights);
+  }
+}

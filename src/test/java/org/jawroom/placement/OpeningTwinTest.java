@@ -1,0 +1,120 @@
+package org.jawroom.placement;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Random;
+import org.jawroom.clearance.Pair;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.SweptGuard;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Fraction;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Mount;
+import org.junit.jupiter.api.Test;
+
+/**
+ * {@link OpeningSearch} against trying every place and every pair of openings.
+ *
+ * <p>World coordinates are multiples of 24 and the limits' slopes 0, ±1/2 or 1. Then two bounds meet at
+ * multiples of 4 along u, and bound the opening at multiples of 2; so the lattice tried holds every vertex,
+ * and the widest range on it is the widest there is.
+ */
+class OpeningTwinTest {
+  private static final int UNIT = 24;
+  private static final Interval FULL = Interval.of(0, 6 * UNIT);
+
+  @Test
+  void widest_smallWorlds_isTheWidestOfAllTried() {
+    int found = 0;
+    for (int seed = 0; seed < 250; seed++) {
+      Region region = region(new Random(seed));
+      OpeningRange fast = OpeningSearch.widest(List.of(region), FULL);
+      long[] slow = slow(region);
+      String input = "seed " + seed + ": " + region;
+      if (slow == null) {
+        assertEquals(OpeningRange.EMPTY, fast, input);
+      } else {
+        found++;
+        assertEquals(0, fast.from().times(FULL.length()).compareTo(Fraction.whole(slow[0])), input);
+        assertEquals(0, fast.to().times(FULL.length()).compareTo(Fraction.whole(slow[1])), input);
+      }
+    }
+    assertEquals(true, found > 50 && found < 250, "a fair mix, but found " + found);
+  }
+
+  /** The widest range tried, of equal ones the one that starts first; null if there is none. */
+  private static long[] slow(Region region) {
+    long[] widest = null;
+    Turn turn = region.turn();
+    for (Rectangle places : region.places()) {
+      Interval along = places.along(turn.uAxis());
+      Interval across = places.along(turn.uAxis().across());
+      for (long p = along.lo(); p <= along.hi(); p += 4) {
+        for (long q = across.lo(); q <= across.hi(); q += UNIT) {
+          Place place = turn.uAxis() == Axis.X ? new Place(p, q) : new Place(q, p);
+          for (long s0 = FULL.lo(); s0 <= FULL.hi(); s0 += 2) {
+            for (long s1 = FULL.hi(); s1 >= s0; s1 -= 2) {
+              long width = widest == null ? -1 : widest[1] - widest[0];
+              if (s1 - s0 < width || s1 - s0 == width && s0 >= widest[0]) {
+                break;
+              }
+              if (SmallWorlds.margin(region, Interval.of(s0, s1), place) >= 0) {
+                widest = new long[] {s0, s1};
+                break;
+              }
+            }
+          }
+        }
+      }
+    }
+    return widest;
+  }
+
+  private static Region region(Random random) {
+    List<Part> parts = new ArrayList<>();
+    for (int i = random.nextInt(2) + 1; i > 0; i--) {
+      Interval closed = interval(random, 4);
+      long low = closed.lo() + slope(random) * 3 * UNIT;
+      Interval open = Interval.of(low, Math.max(low, closed.hi() + slope(random) * 3 * UNIT));
+      if (open.hi() - closed.hi() != 0 && (open.hi() - closed.hi()) % (3 * UNIT) != 0) {
+        open = closed.plus(open.lo() - closed.lo());
+      }
+      parts.add(
+          new Part(
+              "part " + i, i, false, Situation.CUTTING, new Stretch(closed, open, FULL),
+              interval(random, 3), interval(random, 3), 0));
+    }
+    List<Pair> pairs = new ArrayList<>();
+    for (int i = random.nextInt(4) + 1; i > 0; i--) {
+      Box box = new Box(interval(random, 7), interval(random, 7), interval(random, 5));
+      SweptGuard guard = new SweptGuard("guard " + i, i, false, Situation.CUTTING, box, 0, 0);
+      parts.forEach(part -> pairs.add(new Pair(part, guard, 0)));
+    }
+    List<Rectangle> places =
+        List.of(new Rectangle(interval(random, 3), interval(random, 3)));
+    Dimension zero = Dimension.of(0);
+    Mount mount = new Mount("mount", false, List.of(new Bolt(zero, zero, zero, zero)));
+    Turn turn = Turn.values()[random.nextInt(4)];
+    return new Region(turn, 0, mount, OptionalLong.of(0), places, parts, pairs);
+  }
+
+  /** In halves. */
+  private static int slope(Random random) {
+    return new int[] {-1, 0, 1, 2}[random.nextInt(4)];
+  }
+
+  private static Interval interval(Random random, int half) {
+    int lo = random.nextInt(2 * half) - half;
+    return Interval.of((long) lo * UNIT, (long) (lo + random.nextInt(half)) * UNIT);
+  }
+}

@@ -1,0 +1,112 @@
+package org.jawroom.placement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Random;
+import org.jawroom.clearance.MarginField;
+import org.jawroom.clearance.Pair;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.SweptGuard;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Mount;
+
+/**
+ * Seeded random regions a few dozen half-nanometres wide, so that every place on the lattice can be tried
+ * one by one.
+ */
+final class SmallWorlds {
+  static final int HALF = 12;
+
+  private final Random random;
+
+  SmallWorlds(long seed) {
+    this.random = new Random(seed);
+  }
+
+  /** A region of one to three rectangles, zero to four parts and guards without number or measure. */
+  Region region(Turn turn, int mountIndex, Interval openings) {
+    List<Part> parts = new ArrayList<>();
+    for (int i = random.nextInt(3) + 1; i > 0; i--) {
+      Interval u = interval(8);
+      Interval open = Interval.of(u.lo() + random.nextInt(4), u.hi() + 3 + random.nextInt(4));
+      parts.add(
+          new Part(
+              "part " + i, i, false, Situation.CUTTING, new Stretch(u, open, openings), interval(8),
+              interval(6), random.nextInt(2)));
+    }
+    List<Pair> pairs = new ArrayList<>();
+    int guards = random.nextInt(5);
+    for (int i = 0; i < guards; i++) {
+      Box box = new Box(interval(HALF), interval(HALF), interval(8));
+      SweptGuard guard =
+          new SweptGuard("guard " + i, i, false, Situation.CUTTING, box, random.nextInt(3), random.nextInt(2));
+      parts.forEach(part -> pairs.add(new Pair(part, guard, guard.clearance())));
+    }
+    List<Rectangle> places = new ArrayList<>();
+    for (int i = random.nextInt(3); i >= 0; i--) {
+      places.add(new Rectangle(interval(HALF), interval(HALF)));
+    }
+    Dimension zero = Dimension.of(0);
+    Mount mount = new Mount("mount " + mountIndex, false, List.of(new Bolt(zero, zero, zero, zero)));
+    return new Region(turn, mountIndex, mount, OptionalLong.of(0), places, parts, pairs);
+  }
+
+  Seat seat(Region region, Interval openings, Rectangle reach) {
+    MarginField field = MarginField.of(region.pairs(), region.turn(), openings);
+    Interval u = Interval.of(0, 2 * random.nextInt(4));
+    Interval v = Interval.around(0, random.nextInt(4));
+    Rectangle workArea = new Rectangle(region.turn().x(u, v), region.turn().y(u, v));
+    return new Seat(region, new FreeSpace(region.places(), field), workArea, reach);
+  }
+
+  Rectangle reach() {
+    return new Rectangle(
+        Interval.around(random.nextInt(5) - 2, random.nextInt(8)),
+        Interval.around(random.nextInt(5) - 2, random.nextInt(8)));
+  }
+
+  Turn turn() {
+    return Turn.values()[random.nextInt(4)];
+  }
+
+  int below(int bound) {
+    return random.nextInt(bound);
+  }
+
+  Interval interval(int half) {
+    int lo = random.nextInt(2 * half) - half;
+    return Interval.of(lo, lo + random.nextInt(half));
+  }
+
+  /** Every lattice place of a region, once for each rectangle that holds it. */
+  static List<Place> placesOf(Region region) {
+    List<Place> all = new ArrayList<>();
+    for (Rectangle places : region.places()) {
+      for (long x = places.x().lo(); x <= places.x().hi(); x++) {
+        for (long y = places.y().lo(); y <= places.y().hi(); y++) {
+          all.add(new Place(x, y));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** The margin at a place, pair by pair from the moved boxes. */
+  static long margin(Region region, Interval openings, Place place) {
+    long least = Length.ENDLESS;
+    for (Pair pair : region.pairs()) {
+      Box part = pair.part().over(openings, region.turn()).at(place.x(), place.y());
+      least = Math.min(least, part.gapTo(pair.guard().box()) - pair.required() - pair.tolerance());
+    }
+    return least;
+  }
+}

@@ -1,0 +1,97 @@
+package org.jawroom.report;
+
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Turn;
+import org.jawroom.report.RunFacts.FileRead;
+import org.jawroom.report.RunFacts.Setting;
+import org.jawroom.shop.Axes;
+import org.jawroom.shop.Base;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Handle;
+import org.jawroom.shop.Jaws;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Projection;
+import org.jawroom.shop.Provenance;
+import org.jawroom.shop.Screw;
+import org.jawroom.shop.Sides;
+import org.jawroom.shop.Slots;
+import org.jawroom.shop.Vise;
+
+/** Invented machines and vises for the tests of the reports, which read only little of them. */
+final class Invented {
+  private Invented() {}
+
+  static final Provenance CALIPER = new Provenance(mm("0.5"), false, "caliper", "");
+  static final Provenance NOT_TOLD = new Provenance(0, true, "", "");
+
+  /** Half-nanometres; whole ones only. */
+  static long mm(String millimetres) {
+    return new BigDecimal(millimetres).multiply(BigDecimal.valueOf(Length.MM)).longValueExact();
+  }
+
+  static Dimension known(String millimetres) {
+    return Dimension.of(mm(millimetres));
+  }
+
+  static Machine machine(String name) {
+    return machine(name, "", "900", "600", List.of("head"), CALIPER, List.of());
+  }
+
+  static Machine machine(
+      String name, String description, String length, String travel, List<String> lookedFor,
+      Provenance provenance, List<Guard> guards) {
+    return new Machine(
+        name, description, false, new Axes(true, true, false), mm(length), mm("350"), mm(travel),
+        mm("400"), 0, 0,
+        new Slots(Axis.X, 3, known("14"), known("100"), OptionalLong.empty(), List.of(),
+            OptionalLong.empty()),
+        new Sides<>(0L, 0L, 0L, 0L),
+        new Sides<>(known("80"), known("50"), Dimension.NONE, Dimension.NONE), known("100"), known("500"),
+        Optional.of(new BigDecimal("300")), 0, 0, EnumSet.allOf(Turn.class), lookedFor, provenance,
+        Optional.empty(), guards);
+  }
+
+  static Vise vise(String name) {
+    return vise(name, "150", "0", "150.07", Dimension.NONE, CALIPER);
+  }
+
+  static Vise vise(
+      String name, String jaw, String least, String most, Dimension handle, Provenance provenance) {
+    Bolt bolt = new Bolt(known("70"), known("90"), known("52"), known("18"));
+    return new Vise(
+        name, "", 1, true,
+        new Jaws(false, mm(jaw), mm("40"), mm(jaw), mm("40"), known("25"), known("60")),
+        new Interval(mm(least), mm(most)),
+        new Base(mm("60"), known("170"), known("60"), known("200")),
+        new Screw(
+            new Projection(known("38"), Dimension.NONE), new Projection(known("20"), known("20")),
+            known("40"), known("24")),
+        new Handle(handle, handle, false, false), EnumSet.allOf(Turn.class),
+        List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt, bolt))), OptionalLong.empty(), false,
+        Optional.of(new BigDecimal("32")), Optional.empty(), provenance, List.of());
+  }
+
+  static RunFacts facts(PeopleUnit unit) {
+    return new RunFacts(
+        List.of(
+            new FileRead("machines.csv", "sha256 1f6c0d8ab3f0e9b7c2a45d6e7f8091a2b3c4d5e6f708192a3b4c5d6e7f809112"),
+            new FileRead("vises.csv", "sha256 90a1b2c3d4e5f60718293a4b5c6d7e8f90a1b2c3d4e5f60718293a4b5c6d7e8f")),
+        List.of(
+            new Setting("Required clearance", "6 mm"), new Setting("Hand room", "25 mm"),
+            new Setting("Least opening that is of use", "25 mm"),
+            new Setting("Shortest tool", "not given: heads are told as a number, not in the verdict")),
+        List.of("machines, row 3: spindle_x taken as 0", "machines, row 3: load_y taken as 200 mm"),
+        List.of("vises, row 4: the screw is thicker than its height above the underside allows"),
+        List.of("machines, row 6: rear_gap", "vises, row 9: screw_height"), unit, "jawroom 0.1.0");
+  }
+}

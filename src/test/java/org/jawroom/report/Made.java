@@ -1,0 +1,137 @@
+package org.jawroom.report;
+
+import static org.jawroom.report.Invented.mm;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Turn;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Play;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.placement.Verdict;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Vise;
+
+/** An outcome in the making: lengths in millimetres as text, what is not said as it mostly is. */
+final class Made {
+  private final Machine machine;
+  private final Vise vise;
+  private final Verdict verdict;
+  private OptionalLong best = OptionalLong.empty();
+  private Optional<Limit> limit = Optional.empty();
+  private boolean placed;
+  private Turn handleTo = Turn.FRONT;
+  private long x;
+  private long y;
+  private String mount = "base bolts";
+  private Optional<Play> play = Optional.empty();
+  private long shortfall;
+  private OptionalLong overhang = OptionalLong.of(0);
+  private OptionalLong nose = OptionalLong.empty();
+  private Optional<Interval> usable = Optional.empty();
+  private OptionalLong room = OptionalLong.empty();
+  private Optional<BigDecimal> load = Optional.empty();
+  private List<Column> missing = List.of();
+  private boolean tooShort;
+
+  Made(Machine machine, Vise vise, Verdict verdict) {
+    this.machine = machine;
+    this.vise = vise;
+    this.verdict = verdict;
+  }
+
+  Made best(String margin) {
+    best = OptionalLong.of(mm(margin));
+    return this;
+  }
+
+  Made limit(String margin, String guard, String part, Axis axis, Situation situation, JawEnd jaws) {
+    return limit(margin, "6", "1", guard, part, axis, situation, jaws);
+  }
+
+  Made limit(
+      String margin, String required, String tolerance, String guard, String part, Axis axis,
+      Situation situation, JawEnd jaws) {
+    Box box = new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
+    long gap = mm(margin) + mm(required) + mm(tolerance);
+    limit = Optional.of(
+        new Limit(gap, mm(required), mm(tolerance), guard, part, axis, situation, jaws, box, box));
+    placed = true;
+    return this;
+  }
+
+  Made at(Turn turn, String toX, String toY) {
+    placed = true;
+    handleTo = turn;
+    x = mm(toX);
+    y = mm(toY);
+    return this;
+  }
+
+  Made mount(String name) {
+    mount = name;
+    return this;
+  }
+
+  Made play(String left, String right, String front, String rear) {
+    play = Optional.of(new Play(mm(left), mm(right), mm(front), mm(rear)));
+    return this;
+  }
+
+  Made shortfall(String by) {
+    shortfall = mm(by);
+    return this;
+  }
+
+  Made overhang(String by) {
+    overhang = by.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(by));
+    return this;
+  }
+
+  Made nose(String height) {
+    nose = OptionalLong.of(mm(height));
+    return this;
+  }
+
+  Made usable(String from, String to) {
+    usable = Optional.of(Interval.of(mm(from), mm(to)));
+    return this;
+  }
+
+  Made room(String over) {
+    room = OptionalLong.of(mm(over));
+    return this;
+  }
+
+  Made load(String left) {
+    load = Optional.of(new BigDecimal(left));
+    return this;
+  }
+
+  Made missing(Column... columns) {
+    missing = List.of(columns);
+    return this;
+  }
+
+  Made shortestToolTooShort() {
+    tooShort = true;
+    return this;
+  }
+
+  Outcome done() {
+    Optional<Recommendation> place = placed
+        ? Optional.of(new Recommendation(handleTo, x, y, mount, List.of(1, 3), vise.opening(), limit,
+            shortfall, overhang, play, nose))
+        : Optional.empty();
+    return new Outcome(machine, vise, verdict, best, place, usable, room, load, tooShort, missing);
+  }
+}

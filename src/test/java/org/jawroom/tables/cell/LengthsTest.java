@@ -1,0 +1,208 @@
+package org.jawroom.tables.cell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.Random;
+import org.jawroom.geometry.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LengthsTest {
+
+  /** Nanometres by hand: the inch is 25.4 mm exactly (ISO 31, NIST SP 811 B.8). */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '\'',
+      value = {
+        "165 | 165000000",
+        "165 mm | 165000000",
+        "165mm | 165000000",
+        "165MM | 165000000",
+        "16.5cm | 165000000",
+        "0.165 m | 165000000",
+        "6.5in | 165100000",
+        "6.5 inch | 165100000",
+        "6.5 inches | 165100000",
+        "6.5 in. | 165100000",
+        "6 1/2\" | 165100000",
+        "6 1/2\u2033 | 165100000",
+        "6 1/2\u201d | 165100000",
+        "6 1/2\u201c | 165100000",
+        "6-1/2 in | 165100000",
+        "6\u20131/2 in | 165100000",
+        "-6-1/2 in | -165100000",
+        "-6 1/2 in | -165100000",
+        "1/4 | 250000",
+        "1/4 in | 6350000",
+        "1 / 4 in | 6350000",
+        "5/4 in | 31750000",
+        "1/64 in | 396875",
+        "0.0001 in | 2540",
+        "1/3 mm | 333333",
+        "2/3 mm | 666667",
+        ".5 | 500000",
+        "5. | 5000000",
+        "+5 | 5000000",
+        "0 | 0",
+        "-0 | 0",
+        "\u22125 | -5000000",
+        "\u20135 | -5000000",
+        "\u20105 | -5000000",
+        "\u20115 | -5000000",
+        "\ufe635 | -5000000",
+        "\uff0d5 | -5000000",
+        "'\u00a0165\u202fmm\u2009' | 165000000",
+        "'\t165\u2009mm ' | 165000000",
+        "'6\u00a01/2\u202fin' | 165100000",
+        "100 m | 100000000000",
+        "-100 m | -100000000000",
+      })
+  void parse_wellWritten_isExact(String text, long nanometres) throws BadCell {
+    assertEquals(nanometres * Length.NANOMETRE, Lengths.parse(text, Unit.MM, false).value());
+  }
+
+  /** Halves go toward +infinity, below 0 too. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.0000005, 1",
+    "0.00000049999, 0",
+    "-0.0000005, 0",
+    "-0.00000050001, -1",
+    "-0.0000015, -1",
+    "1/128 in, 198438",
+    "-1/128 in, -198437",
+  })
+  void parse_betweenNanometres_roundsHalvesUp(String text, long nanometres) throws BadCell {
+    assertEquals(nanometres * Length.NANOMETRE, Lengths.parse(text, Unit.MM, false).value());
+  }
+
+  @Test
+  void parse_randomFractions_agreesWithDecimalArithmetic() throws BadCell {
+    Random random = new Random(20260104);
+    for (int i = 0; i < 2000; i++) {
+      long whole = random.nextInt(200);
+      long under = 1L << random.nextInt(9);
+      long over = (long) (random.nextDouble() * under);
+      String text = whole + " " + over + "/" + under + " in";
+      // Binary fractions have a finite expansion, so a BigDecimal holds them exactly.
+      BigDecimal nanometres =
+          new BigDecimal(BigInteger.valueOf(whole * under + over))
+              .divide(BigDecimal.valueOf(under))
+              .multiply(BigDecimal.valueOf(25_400_000));
+      long expected = nanometres.setScale(0, java.math.RoundingMode.HALF_UP).longValueExact();
+      assertEquals(2 * expected, Lengths.parse(text, Unit.MM, false).value(), text);
+    }
+  }
+
+  @Test
+  void parse_bareNumber_takesTheUnitGiven() throws BadCell {
+    assertEquals(new Lengths.Read(Length.INCH / 4, true), Lengths.parse("1/4", Unit.IN, false));
+    assertEquals(new Lengths.Read(Length.MM / 4, false), Lengths.parse("1/4 mm", Unit.IN, false));
+    assertEquals(20 * Length.MM, Lengths.parse("2", Unit.CM, false).value());
+    assertEquals(2000 * Length.MM, Lengths.parse("2", Unit.M, false).value());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1,25 | 1250000",
+        "1,250 | 1250000",
+        "-0,5 mm | -500000",
+        "1250 | 1250000000",
+        "6 1/2 in | 165100000",
+        "6,5in | 165100000",
+      })
+  void parse_decimalComma_readsCommas(String text, long nanometres) throws BadCell {
+    assertEquals(nanometres * Length.NANOMETRE, Lengths.parse(text, Unit.MM, true).value());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1.250 | could be 1,25 or 1250; write 1250 or 1,25",
+        "1.25 | has a decimal point, but the setting decimal says comma; write 1,25",
+        "0.875 in | has a decimal point, but the setting decimal says comma; write 0,875",
+        "1.250,5 | has thousands separators; write 1250,5",
+      })
+  void parse_pointUnderDecimalComma_isRefused(String text, String message) {
+    assertEquals(message, refusal(text, true));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1,250 | could be 1.25 or 1250; write 1250 or 1.25",
+        "-1,250 mm | could be -1.25 or -1250; write -1250 or -1.25",
+        "100,000 | could be 100 or 100000; write 100000 or 100",
+        "1,25 | has a decimal comma; write 1.25, or set the setting decimal to comma",
+        "0,125 | has a decimal comma; write 0.125, or set the setting decimal to comma",
+        "1,250.5 | has thousands separators; write 1250.5",
+        "1,250,000 | has thousands separators; write 1250000",
+        "1.250,5 | has points and commas mixed; write digits and at most one .",
+        "1 250 | has spaces between its digits; write 1250",
+        "1e3 | has an exponent; write it out",
+        "1E-3 | has an exponent; write it out",
+        "1/0 | divides by 0",
+        "6 5/4 | has a fraction of 1 or more behind its whole number; write one of the two",
+        "100.000001 m | is more than 100 m",
+        "-100001 | is more than 100 m",
+        "3937.1 in | is more than 100 m",
+        "5 ft | has a unit that is not known; write mm, cm, m or in",
+        "5' | has a unit that is not known; write mm, cm, m or in",
+        "none | is not allowed here; leave the cell blank if it is not known",
+        "? | is no number; leave the cell blank if it is not known",
+        "\u2013 | is no number; leave the cell blank if it is not known",
+      })
+  void parse_doubtful_isRefusedWithWhatWouldBeRight(String text, String message) {
+    assertEquals(message, refusal(text, false));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "abc", "NaN", "Infinity", "-Infinity", "--5", "+-5", "6 - 1/2", "6.5 1/2", "1/2/3x", "mm", "5 5",
+        "1..5", "0x10", "5-", "\u0661", "\uff15", "1/4/", "1'250", "\u00bd", "5 mm 3", "/4", "1e3 mm"
+      })
+  void parse_noLength_isRefused(String text) {
+    assertEquals(
+        "is not a length; write a number, with a unit if you like, as 165, 165 mm, 6.5in or 6 1/2\"",
+        refusal(text, false),
+        text);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "4-Jan", "Jan-4", "04. Jan", "4-Jan-2026", "2026-01-04", "01/04/2026", "4.1.2026", "4-M\u00e4r",
+        "Jan 4, 2026", "2026-01-04 00:00:00", "2026-01-04T00:00"
+      })
+  void parse_date_isRefused(String text) {
+    assertEquals(DateText.MESSAGE, refusal(text, false));
+  }
+
+  @Test
+  void parse_hostilelyLong_isRefusedAtOnce() {
+    assertEquals("is too long for a number", refusal("1".repeat(30_000), false));
+    assertTrue(refusal("1 ".repeat(49), false).startsWith("is not a length"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"12700000, 6.35 mm", "0, 0 mm", "-1, -0.0000005 mm", "200000000000, 100000 mm"})
+  void inMillimetres_isExact(long halfNanometres, String text) {
+    assertEquals(text, Lengths.inMillimetres(halfNanometres));
+  }
+
+  private static String refusal(String text, boolean comma) {
+    return assertThrows(BadCell.class, () -> Lengths.parse(text, Unit.MM, comma), text).getMessage();
+  }
+}

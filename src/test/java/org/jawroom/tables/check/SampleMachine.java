@@ -1,0 +1,82 @@
+package org.jawroom.tables.check;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Axes;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Provenance;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.Sides;
+import org.jawroom.shop.Slots;
+import org.jawroom.shop.When;
+
+/** A mill about which nothing looks wrong, to be spoilt in one place; numbers in millimetres. */
+final class SampleMachine {
+  Axes moves = new Axes(true, true, false);
+  double length = 900;
+  double width = 400;
+  double travelX = 600;
+  Dimension slotWidth = mm(14);
+  Dimension slotPitch = mm(100);
+  int slotCount = 3;
+  Sides<Long> ledges = new Sides<>(half(10), half(10), half(10), half(10));
+  Sides<Dimension> gaps = new Sides<>(mm(150), mm(40), mm(100), mm(100));
+  Dimension noseMin = mm(100);
+  Dimension noseMax = mm(600);
+  Set<Turn> turns = EnumSet.allOf(Turn.class);
+  List<String> lookedFor = List.of("Head", "tool changer", " nozzle", "SILL", "column", "cover");
+  Provenance provenance = new Provenance(half(1), false, "rule", "");
+  List<Guard> guards = List.of();
+
+  static Dimension mm(double mm) {
+    return Dimension.of(half(mm));
+  }
+
+  static long half(double mm) {
+    return Math.round(mm * Length.MM);
+  }
+
+  static Interval span(double lo, double hi) {
+    return Interval.of(half(lo), half(hi));
+  }
+
+  static Interval upFrom(double lo) {
+    return Interval.of(half(lo), Length.ENDLESS);
+  }
+
+  static Interval downFrom(double hi) {
+    return Interval.of(-Length.ENDLESS, half(hi));
+  }
+
+  static Guard box(String name, String kind, Axes carriedBy, Interval x, Interval y, Interval z) {
+    return new Guard(
+        name, kind, carriedBy, When.ALWAYS, Optional.empty(), Dimension.NONE, new Box(x, y, z),
+        OptionalLong.empty(), OptionalLong.empty());
+  }
+
+  static Guard taped(String name, String kind, Side side, Dimension gap, Interval z) {
+    return new Guard(
+        name, kind, Axes.NONE, When.ALWAYS, Optional.of(side), gap,
+        new Box(Interval.ALL, Interval.ALL, z), OptionalLong.empty(), OptionalLong.empty());
+  }
+
+  Machine build() {
+    return new Machine(
+        "mill", "", false, moves, half(length), half(width), half(travelX), half(400), 0, 0,
+        new Slots(
+            Axis.X, slotCount, slotWidth, slotPitch, OptionalLong.empty(), List.of(),
+            OptionalLong.empty()),
+        ledges, gaps, noseMin, noseMax, Optional.empty(), 0, half(200), turns, lookedFor, provenance,
+        Optional.empty(), guards);
+  }
+}

@@ -1,0 +1,62 @@
+package org.jawroom.tables.check;
+
+import static org.jawroom.tables.check.SampleMachine.half;
+import static org.jawroom.tables.check.SampleMachine.mm;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Base;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Handle;
+import org.jawroom.shop.Jaws;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Projection;
+import org.jawroom.shop.Provenance;
+import org.jawroom.shop.Screw;
+import org.jawroom.shop.Vise;
+import org.jawroom.shop.VisePart;
+
+/** A vise about which nothing looks wrong, to be spoilt in one place; numbers in millimetres. */
+final class SampleVise {
+  String name = "vise";
+  double jawWidth = 150;
+  Dimension baseWidth = mm(200);
+  Dimension rearReach = mm(60);
+  Dimension frontReach = mm(240);
+  Dimension fixedThickness = mm(30);
+  Dimension screwHeight = mm(45);
+  Dimension screwDiameter = mm(30);
+  Projection rear = new Projection(mm(40), Dimension.NONE);
+  Projection front = new Projection(mm(20), mm(20));
+  Handle handle = new Handle(mm(120), mm(40), false, false);
+  Dimension spacing = mm(170);
+  Dimension boltU = mm(90);
+  Dimension hole = mm(20);
+  Set<Turn> turns = EnumSet.of(Turn.FRONT);
+  Provenance provenance = new Provenance(half(1), false, "rule", "");
+  List<VisePart> parts = List.of();
+
+  Vise build() {
+    return new Vise(
+        name, "", 1, true,
+        new Jaws(
+            false, half(jawWidth), half(40), half(jawWidth), half(40), fixedThickness, mm(50)),
+        Interval.of(0, half(150)),
+        new Base(half(60), baseWidth, rearReach, frontReach),
+        new Screw(rear, front, screwHeight, screwDiameter),
+        handle, turns,
+        List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt(-1), bolt(1)))),
+        OptionalLong.empty(), false, Optional.empty(), Optional.empty(), provenance, parts);
+  }
+
+  private Bolt bolt(int sign) {
+    Dimension v = spacing.isKnown() ? Dimension.of(sign * spacing.length() / 2) : spacing;
+    return new Bolt(boltU, v, hole, hole);
+  }
+}

@@ -1,0 +1,394 @@
+package org.jawroom.tables.check;
+
+import static org.jawroom.tables.check.SampleMachine.box;
+import static org.jawroom.tables.check.SampleMachine.downFrom;
+import static org.jawroom.tables.check.SampleMachine.half;
+import static org.jawroom.tables.check.SampleMachine.mm;
+import static org.jawroom.tables.check.SampleMachine.span;
+import static org.jawroom.tables.check.SampleMachine.taped;
+import static org.jawroom.tables.check.SampleMachine.upFrom;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Axes;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Handle;
+import org.jawroom.shop.Projection;
+import org.jawroom.shop.Provenance;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.Sides;
+import org.jawroom.shop.VisePart;
+import org.jawroom.shop.When;
+import org.junit.jupiter.api.Test;
+
+class WarningsTest {
+  private static final Axes HEAD = new Axes(false, false, true);
+  private static final Axes KNEE = new Axes(true, true, true);
+
+  private final SampleMachine machine = new SampleMachine();
+  private final SampleVise vise = new SampleVise();
+  private Settings settings = Settings.DEFAULTS;
+
+  private List<String> lines() {
+    Shop shop = new Shop(settings, List.of(machine.build()), List.of(vise.build()), List.of());
+    return Warnings.of(shop).stream().map(Warning::line).toList();
+  }
+
+  private void assertLine(String line) {
+    assertEquals(List.of(line), lines());
+  }
+
+  @Test
+  void shop_withNothingOdd_hasNoWarning() {
+    assertEquals(List.of(), lines());
+  }
+
+  @Test
+  void slotWidth_offTheSeries_isNamed() {
+    machine.slotWidth = mm(16);
+    assertLine(
+        "machines, mill, slot_width: 16 mm (0.63 in) is in no published series (ISO 299, ASME B5.1M)."
+            + " Measure the slot's throat at the table top, not the bolt; if that is what it is, leave it");
+  }
+
+  @Test
+  void slotPitch_offTheRowOfItsWidth_isNamed() {
+    machine.slotPitch = mm(90);
+    assertLine(
+        "machines, mill, slot_pitch: 90 mm (3.543 in) is not in the published series for a slot of 14 mm"
+            + " (BS 2485). Measure from one edge of a slot to the same edge of the next; if that is what"
+            + " it is, leave it");
+  }
+
+  @Test
+  void slotPitch_ofInchSlots_isNotJudged() {
+    machine.slotWidth = mm(17.4625);
+    machine.slotPitch = mm(90);
+    assertEquals(List.of(), lines());
+  }
+
+  @Test
+  void slotPitch_inNoRowAtAll_isNamedWithoutAWidth() {
+    machine.slotWidth = Dimension.BLANK;
+    machine.slotPitch = mm(90);
+    assertEquals(
+        List.of(
+            "machines, mill, slot_pitch: 90 mm (3.543 in) is not in the published series (BS 2485)."
+                + " Measure from one edge of a slot to the same edge of the next; if that is what it is,"
+                + " leave it",
+            "machines, mill, slot_width: slot_width blank: every pairing on this machine that is not"
+                + " hopeless anyway stays unknown until it is measured"),
+        lines());
+  }
+
+  @Test
+  void rearGap_noneWhereTheTableMovesInY_isDoubted() {
+    machine.gaps = new Sides<>(mm(150), Dimension.NONE, mm(100), mm(100));
+    assertLine(
+        "machines, mill, rear_gap: none, though the table moves in y: is there really no column or cover"
+            + " behind it? Tape the gap with the table all the way back");
+  }
+
+  @Test
+  void rearGap_noneWhereTheTableStandsStill_isBelieved() {
+    machine.moves = Axes.NONE;
+    machine.gaps = new Sides<>(mm(150), Dimension.NONE, mm(100), mm(100));
+    assertEquals(List.of(), lines());
+  }
+
+  @Test
+  void lookedFor_withKindsLeftOut_namesThem() {
+    machine.lookedFor = List.of("head", "sill", "cover", "column");
+    assertLine(
+        "machines, mill, looked_for: does not name tool changer, nozzle. Look for each, give what could be"
+            + " hit a row in guards, then name it here");
+  }
+
+  @Test
+  void tolerance_takenAs0_isToldOfMachineAndVise() {
+    machine.provenance = new Provenance(0, true, "", "");
+    vise.provenance = new Provenance(0, true, "", "");
+    String rest =
+        "tolerance: and source are blank, so every number counts as exact. Give what it was measured with,"
+            + " or how far it may be off";
+    assertEquals(List.of("machines, mill, " + rest, "vises, vise, " + rest), lines());
+  }
+
+  @Test
+  void guard_reachingIntoTheTable_isNamed() {
+    machine.guards =
+        List.of(
+            box("arm", "other", new Axes(false, true, false), span(-50, 50), upFrom(199), upFrom(-1)),
+            box("clear above", "other", Axes.NONE, span(-50, 50), upFrom(199), Interval.ALL));
+    assertEquals(
+        List.of(
+            "guards, mill / arm, z_min: it stands in the table with the axes at mid-travel. Check the sign"
+                + " and from where it was measured",
+            "guards, mill / clear above, z_min: it stands in the table with the axes at mid-travel. Check"
+                + " the sign and from where it was measured"),
+        lines());
+  }
+
+  @Test
+  void guard_touchingTheTableTopOrEdge_isBelieved() {
+    machine.guards =
+        List.of(
+            box("on top", "other", new Axes(true, true, false), span(-50, 50), upFrom(0), upFrom(0)),
+            box("behind", "other", Axes.NONE, span(-50, 50), upFrom(200), Interval.ALL));
+    assertEquals(List.of(), lines());
+  }
+
+  @Test
+  void head_thatGoesBelowTheTableTopAtTheLowestNose_isNamed() {
+    machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(-100)));
+    assertEquals(List.of(), lines());
+    machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(-101)));
+    assertLine(
+        "guards, mill / head, z_min: it stands in the table with the axes at mid-travel. Check the sign and"
+            + " from where it was measured");
+  }
+
+  @Test
+  void gap_soNegativeThatItStandsInTheTable_isNamed() {
+    machine.gaps = new Sides<>(mm(150), mm(-200), mm(100), mm(100));
+    assertEquals(List.of(), lines());
+    machine.gaps = new Sides<>(mm(150), mm(-201), mm(100), mm(100));
+    assertLine(
+        "machines, mill, rear_gap: is so far below 0 that it stands in the table with the axes at"
+            + " mid-travel. Check the sign and from where it was measured");
+  }
+
+  @Test
+  void tapedGuard_soNegativeThatItStandsInTheTable_isNamed() {
+    machine.guards = List.of(taped("cover", "cover", Side.LEFT, mm(-301), Interval.ALL));
+    assertLine(
+        "guards, mill / cover, gap: it stands in the table with the axes at mid-travel. Check the sign and"
+            + " from where it was measured");
+  }
+
+  @Test
+  void heights_carriedByTheFrame_askForTheKnee() {
+    machine.guards = List.of(taped("sill", "sill", Side.FRONT, mm(40), downFrom(-25)));
+    assertLine(
+        "machines, mill, table_moves: the heights of sill count from the table top, which is taken to stay"
+            + " at one height. Does the table or the knee go up and down here? Then table_moves needs z,"
+            + " and they must be measured from the spindle nose");
+  }
+
+  @Test
+  void heights_onAKnee_askFromWhereTheyWereMeasured() {
+    machine.moves = KNEE;
+    machine.guards = List.of(taped("sill", "sill", Side.FRONT, mm(40), downFrom(-625)));
+    assertLine(
+        "machines, mill, table_moves: the table goes up and down, so the heights of sill count from the"
+            + " spindle nose. Were they measured from there?");
+  }
+
+  @Test
+  void head_thatNeverMovesUpOrDown_asksForTheKnee() {
+    machine.guards = List.of(box("ram", "Head", Axes.NONE, span(-90, 90), upFrom(210), Interval.ALL));
+    assertLine(
+        "guards, mill / ram, carried_by: a head that never moves up or down against the table. Does the"
+            + " table or the knee go up and down here? If it is the head, write carried_by head; if the"
+            + " knee, table_moves needs z");
+  }
+
+  @Test
+  void handle_hangingDown_asksForSillAndLedges() {
+    vise.handle = new Handle(mm(46), mm(40), false, true);
+    machine.ledges = new Sides<>(0L, half(10), 0L, half(10));
+    assertEquals(
+        List.of(
+            "machines, mill, guards: has no row of kind sill, though the handle or a part of vise hangs"
+                + " below the table top at the front. Measure the sill or apron there and give it a row",
+            "machines, mill, front_ledge: front_ledge is 0, though the handle or a part of vise hangs below"
+                + " the table top there. Measure what sticks out of the table's side: rails, scales, feed"
+                + " boxes"),
+        lines());
+  }
+
+  @Test
+  void handle_hangingDownWithASillAndLedges_isBelieved() {
+    vise.handle = new Handle(mm(46), mm(40), true, false);
+    machine.guards = List.of(taped("apron", "sill", Side.FRONT, mm(40), Interval.ALL));
+    assertEquals(List.of(), lines());
+  }
+
+  @Test
+  void handle_thatJustReachesTheTableTop_doesNotHang() {
+    vise.handle = new Handle(mm(45), mm(40), true, true);
+    machine.ledges = new Sides<>(0L, 0L, 0L, 0L);
+    assertEquals(List.of(), lines());
+  }
+
+  @Test
+  void part_hangingDown_asksForLedgesOnTheSidesItCanTurnTo() {
+    vise.parts =
+        List.of(
+            new VisePart(
+                "chute", When.ALWAYS, span(0, 10), span(0, 10), span(0, 10), span(-1, 10),
+                OptionalLong.empty()));
+    vise.turns = EnumSet.of(Turn.LEFT, Turn.RIGHT);
+    machine.ledges = new Sides<>(0L, 0L, 0L, 0L);
+    assertLine(
+        "machines, mill, right_ledge: right_ledge, left_ledge are 0, though the handle or a part of vise"
+            + " hangs below the table top there. Measure what sticks out of the table's side: rails,"
+            + " scales, feed boxes");
+  }
+
+  @Test
+  void bolts_outsideTheBase_areNamed() {
+    vise.spacing = mm(200);
+    assertEquals(List.of(), lines());
+    vise.spacing = mm(200.002);
+    assertLine(
+        "vises, vise, base_width: the bolts of base bolts stand outside base_width. Measure it over flange,"
+            + " ears or swivel plate, whichever reaches farthest");
+  }
+
+  @Test
+  void bolts_beyondAnEndOfTheBase_areNamed() {
+    vise.boltU = mm(-60.001);
+    assertLine(
+        "vises, vise, front_reach: the bolts of base bolts stand outside front_reach or rear_reach. Measure"
+            + " it over flange, ears or swivel plate, whichever reaches farthest");
+  }
+
+  @Test
+  void jawThickness_equalToJawWidth_isDoubted() {
+    vise.fixedThickness = mm(150);
+    assertLine(
+        "vises, vise, fixed_jaw_thickness: 150 mm (5.906 in), the same as jaw_width: is it a brochure's jaw"
+            + " length? Measure from the jaw's face to its back");
+  }
+
+  @Test
+  void turns_leftAtAll_isToldOfTheVise() {
+    vise.turns = EnumSet.allOf(Turn.class);
+    assertLine(
+        "vises, vise, turns: allows every turn. Would you really work its handle from the rear or the"
+            + " sides? Name the turns you would use");
+  }
+
+  @Test
+  void size_inAnotherUnit_isDoubted() {
+    vise.jawWidth = 6;
+    machine.length = 22_860;
+    assertEquals(
+        List.of(
+            "machines, mill, table_length: 22860 mm (900 in) looks like the wrong unit, being over 20000"
+                + " mm. Check the row's unit",
+            "vises, vise, jaw_width: 6 mm (0.236 in) looks like the wrong unit, being under 20 mm. Check the"
+                + " row's unit"),
+        lines());
+  }
+
+  @Test
+  void size_atTheEndsOfTheBelievable_isBelieved() {
+    vise.jawWidth = 20;
+    machine.length = 20_000;
+    assertEquals(List.of(), lines());
+    vise.jawWidth = 1_000;
+    machine.length = 900;
+    assertEquals(List.of(), lines());
+  }
+
+  @Test
+  void blanks_ofAMachine_sayWhatStaysUnknown() {
+    machine.gaps = new Sides<>(mm(150), Dimension.BLANK, Dimension.BLANK, mm(100));
+    assertLine(
+        "machines, mill, rear_gap: rear_gap, left_gap blank: every pairing on this machine that is not"
+            + " hopeless anyway stays unknown until it is measured");
+  }
+
+  @Test
+  void noseMax_blankUnderAHead_decides() {
+    machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(0)));
+    machine.noseMax = Dimension.BLANK;
+    assertLine(
+        "machines, mill, nose_max: nose_max blank: every pairing on this machine that is not hopeless"
+            + " anyway stays unknown until it is measured");
+  }
+
+  @Test
+  void noseMin_blankUnderAHead_decidesOnlyWithAShortestTool() {
+    machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(0)));
+    machine.noseMin = Dimension.BLANK;
+    assertLine(
+        "machines, mill, nose_min: nose_min blank: no verdict needs it, but how low the nose may come"
+            + " cannot be told");
+    Settings d = Settings.DEFAULTS;
+    settings =
+        new Settings(
+            d.inches(), d.decimalComma(), d.clearance(), d.handRoom(), d.spacing(), d.clampRoom(),
+            OptionalLong.of(half(100)), d.jawPlay(), d.leastOpening(), d.maxOverhang());
+    assertLine(
+        "machines, mill, nose_min: nose_min blank: every pairing on this machine that is not hopeless"
+            + " anyway stays unknown until it is measured");
+  }
+
+  @Test
+  void gap_blankOfAGuard_saysWhatStaysUnknown() {
+    machine.guards = List.of(taped("cover", "cover", Side.REAR, Dimension.BLANK, Interval.ALL));
+    assertLine(
+        "guards, mill / cover, gap: gap blank: every pairing on this machine that is not hopeless anyway"
+            + " stays unknown until it is measured");
+  }
+
+  @Test
+  void blanks_ofAVise_sayWhatStaysUnknown() {
+    vise.rear = new Projection(Dimension.BLANK, Dimension.BLANK);
+    vise.hole = Dimension.BLANK;
+    assertLine(
+        "vises, vise, rear_projection_closed: rear_projection_closed, rear_projection_open, bolt_hole_u,"
+            + " bolt_hole_v blank: every pairing of this vise that is not hopeless anyway stays unknown"
+            + " until it is measured");
+  }
+
+  @Test
+  void screwColumns_blankWhereNoScrewAndNoHandleNeedThem_makeNothingUnknown() {
+    vise.screwDiameter = Dimension.BLANK;
+    vise.screwHeight = Dimension.BLANK;
+    vise.rear = new Projection(Dimension.NONE, Dimension.NONE);
+    vise.front = new Projection(Dimension.NONE, Dimension.NONE);
+    vise.handle = new Handle(Dimension.NONE, Dimension.BLANK, false, false);
+    assertEquals(List.of(), lines());
+    vise.handle = new Handle(mm(40), mm(40), false, true);
+    assertLine(
+        "vises, vise, screw_height: screw_height blank: every pairing of this vise that is not hopeless"
+            + " anyway stays unknown until it is measured");
+  }
+
+  @Test
+  void overhang_ofMoreThanAQuarterWherever_isToldOnce() {
+    vise.rearReach = mm(0);
+    vise.frontReach = mm(300);
+    vise.boltU = mm(0);
+    machine.width = 130;
+    machine.slotCount = 1;
+    // The bolts may stand 10 off the slot at y = 0, so that the base ends at −290, 225 past the edge.
+    assertLine(
+        "vises, vise, bolt_u: on mill at least 225 mm (8.858 in) of its base, more than a quarter of its"
+            + " length, hangs over the table's edge wherever it is bolted. Check bolt_u, the reaches and"
+            + " the slots");
+  }
+
+  @Test
+  void overhang_ofAQuarterAtLeast_isNotYetTold() {
+    // Bolts at the base's middle, 10 of play; 300 long over 130: 85 on either side, 75 is a quarter.
+    vise.rearReach = mm(150);
+    vise.frontReach = mm(150);
+    vise.boltU = mm(0);
+    machine.slotCount = 1;
+    machine.width = 150;
+    assertEquals(List.of(), lines());
+    machine.width = 149.999;
+    assertEquals(1, lines().size());
+  }
+}
