@@ -37,7 +37,7 @@ class OverlayFreeSpaceTest {
   void area_randomShops_asCellsHaveIt() {
     int compared = 0;
     for (Profile profile : Profile.values()) {
-      for (long seed = 0; seed < 40; seed++) {
+      for (long seed = 0; seed < 25; seed++) {
         Shop shop = RandomShops.shop(profile, seed);
         for (FreeSpaces spaces :
             FreeSpaces.of(
