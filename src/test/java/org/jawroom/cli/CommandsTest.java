@@ -120,7 +120,7 @@ class CommandsTest {
   @Test
   void check_exampleShop_listsWarningsAndWritesNothing() throws Exception {
     assertEquals(0, run("check", example().toString()));
-    assertTrue(out.toString().contains("warning: machines, not-measured, rear_gap: "), out.toString());
+    assertTrue(out.toString().contains("  machines, not-measured, rear_gap: "), out.toString());
     assertTrue(out.toString().contains("6 machines, 6 vises, 0 jobs: no faults, "), out.toString());
   }
 
