@@ -50,7 +50,7 @@ final class Owners {
   Optional<Owner> find(Row row, String column, String name) {
     Owner owner = owners.get(Names.key(name));
     if (owner == null && complete) {
-      String item = name.equals(row.raw(column)) ? "" : "has " + name + ", which ";
+      String item = name.equals(row.raw(column)) ? "" : Row.inside(name);
       List<String> known = owners.values().stream().map(Owner::name).toList();
       row.fault(column, item + "is no " + thing + " of this shop" + Nearest.hint(name, known));
     }

@@ -24,6 +24,7 @@ import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.Cell;
+import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.Grid;
 
 /**
@@ -237,10 +238,15 @@ final class Row {
     Optional<String> word =
         words.stream().filter(known -> ColumnSpec.normal(known).equals(wanted)).findFirst();
     if (word.isEmpty()) {
-      String which = written.equals(CellText.trimmed(raw(column))) ? "" : "has " + written + ", which ";
+      String which = written.equals(CellText.trimmed(raw(column))) ? "" : inside(written);
       fault(column, which + "is not one of " + String.join(", ", words) + Nearest.hint(written, words));
     }
     return word;
+  }
+
+  /** The beginning of a message about one item of a cell that holds several. */
+  static String inside(String item) {
+    return "has " + Fault.shortened(item) + ", which ";
   }
 
   /** Truth values of a workbook count as the words yes and no, where those are words of the column. */

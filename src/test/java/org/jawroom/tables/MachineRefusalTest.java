@@ -116,7 +116,8 @@ class MachineRefusalTest {
   void names_alikeButForCase_areRefused() throws Exception {
     assertEquals(
         List.of(
-            "machines.csv row 3, column machine: \"MILL\" is already the name of row 2 (case does not count)"),
+            "machines.csv row 3, column machine: \"MILL\" is already the name of row 2 (case does not"
+                + " count)"),
         TestShop.sound(folder).machine("MILL").faults());
   }
 

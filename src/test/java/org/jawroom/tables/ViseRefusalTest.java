@@ -118,7 +118,9 @@ class ViseRefusalTest {
   @Test
   void mount_spelledTwoWays_isRefused() throws Exception {
     assertEquals(
-        List.of("mounts.csv row 3, column mount: \"Wide\" is spelled \"wide\" before; spell one mount one way"),
+        List.of(
+            "mounts.csv row 3, column mount: \"Wide\" is spelled \"wide\" before; spell one mount one"
+                + " way"),
         TestShop.sound(folder).mount("vise", "wide").mount("vise", "Wide").faults());
   }
 
@@ -155,8 +157,8 @@ class ViseRefusalTest {
             "settings.csv row 5, column value: \"0.009\" is less than 0.01 mm",
             "settings.csv row 6, column value: \"feet\" is not possible here; write mm, cm, m or in",
             "settings.csv row 7, column value: \"dot\" is not possible here; write point or comma",
-            "settings.csv row 8, column value: \"none\" is not allowed here; leave the cell blank if it is not"
-                + " known"),
+            "settings.csv row 8, column value: \"none\" is not allowed here; leave the cell blank if it is"
+                + " not known"),
         TestShop.sound(folder)
             .setting("handroom", "5")
             .setting("clearance", "-1")

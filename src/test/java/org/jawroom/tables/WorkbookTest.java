@@ -124,8 +124,8 @@ class WorkbookTest {
     cell("rear_gap").setCellStyle(style(format));
     assertEquals(
         List.of(
-            "sheet Machines row 3, column rear_gap: \"12.5\" has its unit from the cell's number format alone;"
-                + " type the unit into the cell"),
+            "sheet Machines row 3, column rear_gap: \"12.5\" has its unit from the cell's number format"
+                + " alone; type the unit into the cell"),
         faults());
   }
 
