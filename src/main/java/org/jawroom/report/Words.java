@@ -99,7 +99,7 @@ record Words(PeopleUnit unit) {
 
   private void addPlaceMarks(Recommendation place, List<String> marks) {
     place.play().map(Words::tooLittlePlay).filter(axes -> !axes.isEmpty())
-        .ifPresent(axes -> marks.add("under 2 mm of play along " + axes));
+        .ifPresent(axes -> marks.add("play under 2 mm in " + axes));
     if (place.reachShortfall() > 0) {
       marks.add("reach short by " + unit.brief(place.reachShortfall(), Rounding.UP));
     }
@@ -142,7 +142,7 @@ record Words(PeopleUnit unit) {
 
   /** What stands under a vise's name over its column. */
   String heading(Vise vise) {
-    return joined("\n", jaws(vise), exact(vise.provenance()));
+    return joined("\n", jaws(vise).replace(", opens", "\nopens"), exact(vise.provenance()));
   }
 
   /** What to mind about all pairings of a machine: what was not looked for, how well it is known. */

@@ -152,7 +152,7 @@ class MatrixSheetTest {
     assertPairing(
         outcome, 5.0,
         "door · handle, loading\n! too heavy\n! no room over the jaws\n! shortest tool does not clear the"
-            + " bed\n! handle must be off\n! under 2 mm of play along x");
+            + " bed\n! handle must be off\n! play under 2 mm in x");
   }
 
   @Test
