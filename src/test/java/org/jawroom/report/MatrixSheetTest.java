@@ -167,7 +167,7 @@ class MatrixSheetTest {
         sheet.getRow(REASONS).getCell(0).getStringCellValue());
     assertEquals("wide", sheet.getRow(MARGINS - 2).getCell(1).getStringCellValue());
     assertEquals(
-        "jaw 160, opens 4.1 to 152.4\ntolerance taken as 0",
+        "jaw 160\nopens 4.1 to 152.4\ntolerance taken as 0",
         sheet.getRow(MARGINS - 1).getCell(1).getStringCellValue());
   }
 
