@@ -46,6 +46,7 @@ final class MatrixSheet {
   private final SheetLimits limits;
   private final int machines;
   private final int vises;
+  private PageBreaks pages;
   private int links;
 
   private MatrixSheet(
@@ -69,6 +70,7 @@ final class MatrixSheet {
     matrix.extraClearance();
     MatrixKey.write(matrix.sheet, KEY, styles);
     matrix.headings();
+    matrix.startPages();
     for (int machine = 0; machine < matrix.machines; machine++) {
       matrix.machine(machine);
     }
@@ -87,7 +89,23 @@ final class MatrixSheet {
     for (int column = 1; column <= Math.max(vises, MatrixKey.COLUMNS); column++) {
       sheet.setColumnWidth(column, VISE_WIDTH * 256);
     }
-    Paper.set(sheet, styles.unit(), NAMES, FACTS, 1, HEAD_WIDTH + Math.max(vises, 5) * VISE_WIDTH);
+    Paper.set(sheet, styles.unit(), NAMES, FACTS, 1, width());
+  }
+
+  private int width() {
+    return HEAD_WIDTH + Math.max(vises, MatrixKey.COLUMNS) * VISE_WIDTH;
+  }
+
+  private void startPages() {
+    int across = Paper.across(width());
+    int visesOnPage = (Math.max(vises, MatrixKey.COLUMNS) + across - 1) / across;
+    double head = 0;
+    for (int row = 0; row < FIRST_MARGIN; row++) {
+      head += sheet.getRow(row).getHeightInPoints();
+    }
+    double repeated = sheet.getRow(NAMES).getHeightInPoints() + sheet.getRow(FACTS).getHeightInPoints();
+    double room = Paper.down(styles.unit(), HEAD_WIDTH + visesOnPage * VISE_WIDTH);
+    pages = new PageBreaks(sheet, room, head, repeated);
   }
 
   private void title() {
@@ -188,6 +206,7 @@ final class MatrixSheet {
     int nameLines = TextLines.count(name, HEAD_WIDTH - 4);
     margins.setHeightInPoints(Math.max(20, Styles.height(nameLines, 10)));
     reasons.setHeightInPoints(Styles.height(lines, SMALL));
+    pages.add(margins.getRowNum(), margins.getHeightInPoints() + reasons.getHeightInPoints());
   }
 
   private Cell margin(Row row, int column, Outcome outcome, boolean best) {

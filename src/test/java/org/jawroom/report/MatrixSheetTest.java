@@ -210,6 +210,18 @@ class MatrixSheetTest {
   }
 
   @Test
+  void pages_breakBetweenMachinesOnly() throws IOException {
+    SampleShop sample = new SampleShop();
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.outcomes, PeopleUnit.MM)) {
+      int[] breaks = book.getSheet(MatrixSheet.NAME).getRowBreaks();
+      assertTrue(breaks.length > 0);
+      for (int last : breaks) {
+        assertEquals(0, (last - REASONS) % 2, "the page ends with a machine's reasons");
+      }
+    }
+  }
+
+  @Test
   void paper_isLandscapeWithHeadingsRepeated() throws IOException {
     Sheet mm = matrix(PeopleUnit.MM, made(Verdict.FITS, "1").done());
     assertTrue(mm.getPrintSetup().getLandscape());
