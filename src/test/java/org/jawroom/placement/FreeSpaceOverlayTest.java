@@ -6,10 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.jawroom.clearance.Blanks;
-import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.MarginField;
-import org.jawroom.clearance.ViseParts;
+import org.jawroom.clearance.Setup;
 import org.jawroom.reference.FreeSpaces;
 import org.jawroom.reference.OverlayFreeSpace;
 import org.jawroom.reference.RandomShops;
@@ -37,16 +35,9 @@ class FreeSpaceOverlayTest {
       Shop shop = RandomShops.shop(profile, seed);
       Machine machine = RandomShops.machine(shop);
       Vise vise = RandomShops.vise(shop);
-      Blanks blanks = new Blanks();
-      List<Region> regions =
-          Regions.of(
-              shop.settings(),
-              machine,
-              vise,
-              ViseParts.of(vise, blanks),
-              MachineGuards.of(shop.settings(), machine, vise.base().bedHeight(), blanks),
-              blanks);
-      if (!blanks.columns().isEmpty()) {
+      Model model = Model.of(shop.settings(), machine, vise, Setup.PLAIN);
+      List<Region> regions = model.regions();
+      if (!model.blanks().isEmpty()) {
         continue;
       }
       List<FreeSpaces> others = FreeSpaces.of(shop.settings(), machine, vise, 0);
@@ -55,7 +46,7 @@ class FreeSpaceOverlayTest {
       for (Region region : regions) {
         FreeSpaces other =
             others.stream()
-                .filter(o -> o.turn() == region.turn() && o.mount().equals(region.mount().name()))
+                .filter(o -> o.turn() == region.turn() && o.mount().equals(region.mount().orElseThrow().name()))
                 .findFirst()
                 .orElseThrow();
         compare(region, vise, other, () -> region.turn() + " " + input);
@@ -69,7 +60,7 @@ class FreeSpaceOverlayTest {
     FreeSpaces ours =
         new FreeSpaces(
             region.turn(),
-            region.mount().name(),
+            region.mount().orElseThrow().name(),
             region.places().stream()
                 .map(p -> new Rect(p.x().lo(), p.x().hi(), p.y().lo(), p.y().hi()))
                 .toList(),
