@@ -3,6 +3,7 @@ package org.jawroom.advice;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.placement.Outcome;
+import org.jawroom.placement.SideBySide;
 
 /**
  * What a whole shop's reports tell of a pairing beside its outcome.

@@ -1,7 +1,18 @@
 package org.jawroom.advice;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.LongFunction;
+import org.jawroom.clearance.Setup;
+import org.jawroom.placement.Inspection;
+import org.jawroom.placement.Model;
 import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Pairing;
+import org.jawroom.placement.SideBySide;
+import org.jawroom.placement.Verdict;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
@@ -11,11 +22,61 @@ public final class Advisor {
 
   /** What the reports of a shop tell of the pairing whose outcome is {@code outcome}; pure. */
   public static Advice advise(Settings settings, Outcome outcome) {
-    throw new UnsupportedOperationException();
+    return advise(settings, outcome, plain(settings, outcome.machine(), outcome.vise()));
   }
 
   /** Everything there is to say of {@code vise} on {@code machine}; pure. */
   public static Explanation explain(Settings settings, Machine machine, Vise vise) {
-    throw new UnsupportedOperationException();
+    Outcome outcome = Pairing.solve(settings, machine, vise);
+    Model model = plain(settings, machine, vise);
+    Advice advice = advise(settings, outcome, model);
+    Optional<Inspection> inspection = outcome.recommended().map(model::inspect);
+    return new Explanation(
+        advice,
+        inspection.map(Inspection::pairs).orElse(List.of()),
+        inspection.flatMap(Inspection::roomiest),
+        inspection.map(Inspection::others).orElse(List.of()),
+        model.misses(),
+        inspection.map(Inspection::reachShort));
+  }
+
+  private static Advice advise(Settings settings, Outcome outcome, Model model) {
+    Machine machine = outcome.machine();
+    Vise vise = outcome.vise();
+    boolean blank = !model.blanks().isEmpty();
+    boolean fits = outcome.verdict() == Verdict.FITS;
+    // Of a pairing with a blank any number would be a guess, even where it is hopeless.
+    return new Advice(
+        outcome,
+        fits || blank
+            ? List.of()
+            : Remedies.of(settings, machine, vise, outcome.bestMargin()),
+        outcome.verdict() == Verdict.UNKNOWN
+            ? BlankLimits.of(settings, machine, vise, outcome.missing())
+            : List.of(),
+        blank ? Optional.empty() : Optional.of(fits ? model.sideBySide() : SideBySide.NONE),
+        outcome.verdict() == Verdict.MEASURE
+            ? Optional.of(toleranceNeeded(settings, machine, vise))
+            : Optional.empty());
+  }
+
+  private static ToleranceNeeded toleranceNeeded(Settings settings, Machine machine, Vise vise) {
+    Provenance ofMachine = machine.provenance();
+    Provenance ofVise = vise.provenance();
+    return new ToleranceNeeded(
+        greatest(
+            ofMachine.tolerance(),
+            t -> plain(settings, machine.withProvenance(ofMachine.withTolerance(t)), vise)),
+        greatest(
+            ofVise.tolerance(),
+            t -> plain(settings, machine, vise.withProvenance(ofVise.withTolerance(t)))));
+  }
+
+  private static OptionalLong greatest(long now, LongFunction<Model> under) {
+    return Least.downFrom(now, 0, tolerance -> under.apply(tolerance).fits());
+  }
+
+  private static Model plain(Settings settings, Machine machine, Vise vise) {
+    return Model.of(settings, machine, vise, Setup.PLAIN);
   }
 }

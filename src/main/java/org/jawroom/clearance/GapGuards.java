@@ -15,7 +15,7 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.When;
 
 /** The four gaps of a machine's row as guards: carried by the frame, filling everything beyond. */
-final class GapGuards {
+public final class GapGuards {
   private static final Box EVERYWHERE = new Box(Interval.ALL, Interval.ALL, Interval.ALL);
 
   private GapGuards() {}
@@ -35,7 +35,8 @@ final class GapGuards {
     return guards;
   }
 
-  private static String name(Side side) {
+  /** The name of the guard that a gap stands for. */
+  public static String name(Side side) {
     return switch (side) {
       case FRONT -> "door";
       case REAR -> "rear cover";
@@ -49,7 +50,8 @@ final class GapGuards {
     return side == Side.FRONT ? When.CUTTING : When.ALWAYS;
   }
 
-  private static Column column(Side side) {
+  /** The column in which a gap is told. */
+  public static Column column(Side side) {
     return switch (side) {
       case FRONT -> Column.FRONT_GAP;
       case REAR -> Column.REAR_GAP;

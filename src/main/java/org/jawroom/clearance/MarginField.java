@@ -1,6 +1,7 @@
 package org.jawroom.clearance;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
@@ -81,6 +82,14 @@ public final class MarginField {
       }
     }
     return Optional.empty();
+  }
+
+  /** Every pair at (x, y), the tightest first, equal ones in the order in which they are told apart. */
+  public List<Limit> limits(long x, long y) {
+    return pairs.stream()
+        .map(pair -> witness(pair, x, y))
+        .sorted(Comparator.comparingLong(Limit::margin))
+        .toList();
   }
 
   private Limit witness(Pair pair, long x, long y) {

@@ -34,12 +34,6 @@ public record Setup(long riser, Sides<Long> stops) {
 
   /** The travel cut at one end. */
   public static Setup stopped(Side tableToward, long by) {
-    return new Setup(
-        0,
-        new Sides<>(
-            tableToward == Side.FRONT ? by : 0,
-            tableToward == Side.REAR ? by : 0,
-            tableToward == Side.LEFT ? by : 0,
-            tableToward == Side.RIGHT ? by : 0));
+    return new Setup(0, PLAIN.stops.with(tableToward, by));
   }
 }

@@ -2,11 +2,13 @@ package org.jawroom.placement;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.ViseParts;
+import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -76,6 +78,33 @@ public final class Model {
   /** The place with the largest margin over the full opening range, whatever the spindle reaches. */
   public Optional<Roomiest> roomiest() {
     return regions.isEmpty() ? Optional.empty() : Optional.of(Roomiest.of(places()));
+  }
+
+  /** A closer look at {@code recommended}, which must be this model's own. */
+  public Inspection inspect(Recommendation recommended) {
+    return new Inspection(machine, vise, regions, recommended);
+  }
+
+  /** Each turn and mount that holds nowhere, the nearest to holding first. */
+  public List<Miss> misses() {
+    return new MissSearch(settings, machine, vise).misses();
+  }
+
+  /** The most vises of this kind that stand on one table side by side. */
+  public SideBySide sideBySide() {
+    return new SideBySideSearch(settings, machine, vise).most(regions);
+  }
+
+  /** The heights of riser at which raising the vise can begin to help, rising. */
+  public SortedSet<Long> risersToTry() {
+    return Candidates.risers(regions);
+  }
+
+  /** How far {@code guard} must be moved along an axis for that to begin to help, rising. */
+  public SortedSet<Long> movesToTry(String guard, Axis axis, boolean up) {
+    return axis == Axis.Z
+        ? Candidates.lifts(regions, guard)
+        : Candidates.moves(regions, vise.opening(), guard, axis, up);
   }
 
   MachineGuards guards() {

@@ -93,13 +93,100 @@ final class Slotted {
   /** The places at which every bolt stands in the slot listed for it (1 the first). */
   Optional<Rectangle> placesIn(List<Integer> slots, Mount mount, Turn turn, long thread) {
     Interval alongPlaces = alongPlaces(mount, turn, thread);
+    return acrossIn(slots, mount, turn, thread).map(places -> Rectangle.of(along, alongPlaces, places));
+  }
+
+  /** Every set of slots, one for each bolt in the mount's order, in which the bolts can stand together. */
+  List<List<Integer>> slotSets(Mount mount, Turn turn, long thread) {
+    List<List<Integer>> sets = List.of(List.of());
+    for (int bolt = 0; bolt < mount.bolts().size(); bolt++) {
+      List<List<Integer>> longer = new ArrayList<>();
+      for (List<Integer> set : sets) {
+        for (int slot = 1; slot <= centres.size(); slot++) {
+          List<Integer> next = new ArrayList<>(set);
+          next.add(slot);
+          if (acrossIn(next, mount, turn, thread).isPresent()) {
+            longer.add(next);
+          }
+        }
+      }
+      sets = longer;
+    }
+    return sets;
+  }
+
+  /** The places across the slots at which the first bolts of a mount stand in the slots listed. */
+  private Optional<Interval> acrossIn(List<Integer> slots, Mount mount, Turn turn, long thread) {
     Optional<Interval> across = Optional.of(Interval.ALL);
     for (int i = 0; i < slots.size(); i++) {
       Interval held =
           turned(mount.bolts().get(i), turn, thread).acrossIn(centres.get(slots.get(i) - 1));
       across = across.flatMap(places -> places.meet(held));
     }
-    return across.map(places -> Rectangle.of(along, alongPlaces, places));
+    return across;
+  }
+
+  /**
+   * How near a mount that holds nowhere comes to holding.
+   *
+   * @param along whether it is the ends of the slots that are missed, rather than the slots
+   * @param bolt the index of the bolt that does not reach
+   * @param by how much more play it would need
+   */
+  record Shortage(boolean along, int bolt, long by) {}
+
+  /** The least shortage over all choices of slots; empty if the bolts do line up. */
+  Optional<Shortage> shortage(Mount mount, Turn turn, long thread) {
+    List<Interval> ends = new ArrayList<>();
+    for (Bolt bolt : mount.bolts()) {
+      Turned turned = turned(bolt, turn, thread);
+      ends.add(reach.grown(turned.playAlong(), turned.playAlong()).plus(-turned.along()));
+    }
+    Shortage along = shortage(true, ends);
+    if (along.by() > 0) {
+      return Optional.of(along);
+    }
+    // Which slot each bolt takes does not depend on the others once the place is given; the best place has
+    // some bolt at the end of its play in some slot, so trying those places finds the least shortage.
+    Shortage least = null;
+    for (Bolt first : mount.bolts()) {
+      for (long slot : centres) {
+        Interval held = turned(first, turn, thread).acrossIn(slot);
+        for (long at : new long[] {held.lo(), held.hi()}) {
+          Shortage here = shortageAt(at, mount, turn, thread);
+          if (least == null || here.by() < least.by()) {
+            least = here;
+          }
+        }
+      }
+    }
+    return Optional.ofNullable(least).filter(shortage -> shortage.by() > 0);
+  }
+
+  private Shortage shortageAt(long at, Mount mount, Turn turn, long thread) {
+    Shortage worst = new Shortage(false, 0, 0);
+    for (int i = 0; i < mount.bolts().size(); i++) {
+      Turned turned = turned(mount.bolts().get(i), turn, thread);
+      long by = Long.MAX_VALUE;
+      for (long slot : centres) {
+        Interval held = turned.acrossIn(slot);
+        by = Math.min(by, Math.max(0, held.gapTo(Interval.of(at, at))));
+      }
+      if (by > worst.by()) {
+        worst = new Shortage(false, i, by);
+      }
+    }
+    return worst;
+  }
+
+  private static Shortage shortage(boolean along, List<Interval> held) {
+    int highest = 0;
+    int lowest = 0;
+    for (int i = 1; i < held.size(); i++) {
+      highest = held.get(i).lo() > held.get(highest).lo() ? i : highest;
+      lowest = held.get(i).hi() < held.get(lowest).hi() ? i : lowest;
+    }
+    return new Shortage(along, highest, held.get(highest).lo() - held.get(lowest).hi());
   }
 
   private Interval alongPlaces(Mount mount, Turn turn, long thread) {

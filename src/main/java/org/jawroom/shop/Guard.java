@@ -37,4 +37,19 @@ public record Guard(
     clearance.ifPresent(length -> Check.notNegative("clearance", length));
     tolerance.ifPresent(length -> Check.notNegative("tolerance", length));
   }
+
+  /** The same guard taped at another gap. */
+  public Guard withGap(Dimension gap) {
+    return new Guard(name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
+  }
+
+  /** The same guard at another place, or of another size. */
+  public Guard withLimits(Box limits) {
+    return new Guard(name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
+  }
+
+  /** The same guard asking for another clearance of its own. */
+  public Guard withClearance(OptionalLong clearance) {
+    return new Guard(name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
+  }
 }

@@ -32,4 +32,9 @@ public record Jaws(
   public long tallestHeight() {
     return Math.max(height, platesHeight);
   }
+
+  /** The same jaws of other thickness. */
+  public Jaws withThickness(Dimension fixed, Dimension moving) {
+    return new Jaws(both, width, height, platesWidth, platesHeight, fixed, moving);
+  }
 }

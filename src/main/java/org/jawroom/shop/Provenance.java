@@ -12,4 +12,9 @@ public record Provenance(long tolerance, boolean assumedExact, String source, St
   public Provenance {
     Check.notNegative("tolerance", tolerance);
   }
+
+  /** The same source taken to be off by so much at most. */
+  public Provenance withTolerance(long tolerance) {
+    return new Provenance(tolerance, assumedExact, source, measured);
+  }
 }

@@ -11,4 +11,14 @@ public record Screw(Projection rear, Projection front, Dimension height, Dimensi
   public Screw {
     Check.notNegative("screw diameter", diameter);
   }
+
+  /** The same screw sticking out otherwise behind the casting. */
+  public Screw withRear(Projection rear) {
+    return new Screw(rear, front, height, diameter);
+  }
+
+  /** The same screw sticking out otherwise before the casting. */
+  public Screw withFront(Projection front) {
+    return new Screw(rear, front, height, diameter);
+  }
 }

@@ -58,4 +58,19 @@ public record Settings(
       throw new IllegalArgumentException("least opening under 0.01 mm: " + leastOpening);
     }
   }
+
+  /** The same with clearance and hand room smaller by {@code less}; neither may come below 0. */
+  public Settings withLessClearance(long less) {
+    return new Settings(
+        inches,
+        decimalComma,
+        clearance - less,
+        handRoom - less,
+        spacing,
+        clampRoom,
+        shortestTool,
+        jawPlay,
+        leastOpening,
+        maxOverhang);
+  }
 }

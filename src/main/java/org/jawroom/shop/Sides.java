@@ -11,4 +11,13 @@ public record Sides<T>(T front, T rear, T left, T right) {
       case RIGHT -> right;
     };
   }
+
+  /** The same with another value on one side. */
+  public Sides<T> with(Side side, T value) {
+    return new Sides<>(
+        side == Side.FRONT ? value : front,
+        side == Side.REAR ? value : rear,
+        side == Side.LEFT ? value : left,
+        side == Side.RIGHT ? value : right);
+  }
 }

@@ -25,4 +25,9 @@ public record VisePart(
     Check.named("part", name);
     tolerance.ifPresent(length -> Check.notNegative("tolerance", length));
   }
+
+  /** The same part counting in another situation. */
+  public VisePart withWhen(When when) {
+    return new VisePart(name, when, uClosed, uOpen, v, w, tolerance);
+  }
 }

@@ -1,8 +1,7 @@
-package org.jawroom.advice;
+package org.jawroom.placement;
 
 import java.util.OptionalLong;
 import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Roomiest;
 
 /**
  * The best that another turn and mount could do, over the opening range of the recommended placement.

@@ -1,4 +1,4 @@
-package org.jawroom.advice;
+package org.jawroom.placement;
 
 import org.jawroom.geometry.Turn;
 

@@ -1,0 +1,182 @@
+package org.jawroom.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.function.LongFunction;
+import org.jawroom.clearance.GapGuards;
+import org.jawroom.clearance.Setup;
+import org.jawroom.geometry.Length;
+import org.jawroom.placement.Model;
+import org.jawroom.shop.Base;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Handle;
+import org.jawroom.shop.Jaws;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Projection;
+import org.jawroom.shop.Screw;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.Vise;
+
+/**
+ * For each blank that only helps when larger (gaps) or only when smaller (reaches, widths, projections,
+ * thicknesses, handle radius and depth): what it would have to be for the pairing to fit, every other blank at
+ * its best.
+ */
+final class BlankLimits {
+  private static final List<Column> SMALLER_HELPS =
+      List.of(
+          Column.BASE_WIDTH,
+          Column.REAR_REACH,
+          Column.FRONT_REACH,
+          Column.FIXED_JAW_THICKNESS,
+          Column.MOVING_JAW_THICKNESS,
+          Column.REAR_PROJECTION_CLOSED,
+          Column.REAR_PROJECTION_OPEN,
+          Column.FRONT_PROJECTION_CLOSED,
+          Column.FRONT_PROJECTION_OPEN,
+          Column.HANDLE_RADIUS,
+          Column.HANDLE_DEPTH);
+
+  private final Settings settings;
+  private final Machine machine;
+  private final Vise vise;
+  private final List<Column> missing;
+  private final List<BlankLimit> limits = new ArrayList<>();
+
+  private BlankLimits(Settings settings, Machine machine, Vise vise, List<Column> missing) {
+    this.settings = settings;
+    this.machine = machine;
+    this.vise = vise;
+    this.missing = missing;
+  }
+
+  /** In the order of {@code missing}, the blank columns of an unknown pairing. */
+  static List<BlankLimit> of(
+      Settings settings, Machine machine, Vise vise, List<Column> missing) {
+    BlankLimits builder = new BlankLimits(settings, machine, vise, missing);
+    missing.forEach(builder::add);
+    return builder.limits;
+  }
+
+  private void add(Column column) {
+    Machine best = machineAtBest();
+    for (Side side : Side.values()) {
+      if (column == GapGuards.column(side)) {
+        atLeast(column, "", value -> best.withGaps(best.gaps().with(side, Dimension.of(value))));
+      }
+    }
+    if (column == Column.GUARD_GAP) {
+      for (int i = 0; i < machine.guards().size(); i++) {
+        if (machine.guards().get(i).gap().isBlank()) {
+          int index = i;
+          atLeast(
+              column,
+              machine.guards().get(i).name(),
+              value -> {
+                List<Guard> guards = new ArrayList<>(best.guards());
+                guards.set(index, guards.get(index).withGap(Dimension.of(value)));
+                return best.withGuards(guards);
+              });
+        }
+      }
+    }
+    if (SMALLER_HELPS.contains(column)) {
+      atMost(column, best);
+    }
+  }
+
+  private void atLeast(Column column, String guard, LongFunction<Machine> told) {
+    Vise best = viseAtBest();
+    OptionalLong least =
+        Least.from(
+            -Length.LARGEST, Length.LARGEST, value -> fits(told.apply(value), best));
+    boolean always = fits(told.apply(-Length.LARGEST), best);
+    add(column, guard, always, Relation.AT_LEAST, least);
+  }
+
+  private void atMost(Column column, Machine best) {
+    Vise others = viseAtBest();
+    OptionalLong most =
+        Least.downFrom(
+            Length.LARGEST, 0, value -> fits(best, with(others, column, Dimension.of(value))));
+    boolean always = fits(best, with(others, column, Dimension.of(Length.LARGEST)));
+    add(column, "", always, Relation.AT_MOST, most);
+  }
+
+  private void add(
+      Column column, String guard, boolean always, Relation relation, OptionalLong limit) {
+    if (always) {
+      limits.add(new BlankLimit(column, guard, Relation.ALWAYS, OptionalLong.empty()));
+    } else {
+      limits.add(
+          new BlankLimit(column, guard, limit.isPresent() ? relation : Relation.NEVER, limit));
+    }
+  }
+
+  private boolean fits(Machine told, Vise toldVise) {
+    return Model.of(settings, told, toldVise, Setup.PLAIN).fits();
+  }
+
+  /** Every blank gap as far off as can be. */
+  private Machine machineAtBest() {
+    Machine best = machine;
+    for (Side side : Side.values()) {
+      if (best.gaps().get(side).isBlank()) {
+        best = best.withGaps(best.gaps().with(side, Dimension.of(Length.LARGEST)));
+      }
+    }
+    return best.withGuards(
+        best.guards().stream()
+            .map(
+                guard ->
+                    guard.gap().isBlank() ? guard.withGap(Dimension.of(Length.LARGEST)) : guard)
+            .toList());
+  }
+
+  /** Every blank that only helps when smaller as small as can be. */
+  private Vise viseAtBest() {
+    Vise best = vise;
+    for (Column column : missing) {
+      if (SMALLER_HELPS.contains(column)) {
+        best = with(best, column, Dimension.of(0));
+      }
+    }
+    return best;
+  }
+
+  private static Vise with(Vise vise, Column column, Dimension told) {
+    Base base = vise.base();
+    Jaws jaws = vise.jaws();
+    Screw screw = vise.screw();
+    Handle handle = vise.handle();
+    return switch (column) {
+      case BASE_WIDTH ->
+          vise.withBase(new Base(base.bedHeight(), told, base.rearReach(), base.frontReach()));
+      case REAR_REACH ->
+          vise.withBase(new Base(base.bedHeight(), base.width(), told, base.frontReach()));
+      case FRONT_REACH ->
+          vise.withBase(new Base(base.bedHeight(), base.width(), base.rearReach(), told));
+      case FIXED_JAW_THICKNESS -> vise.withJaws(jaws.withThickness(told, jaws.movingThickness()));
+      case MOVING_JAW_THICKNESS -> vise.withJaws(jaws.withThickness(jaws.fixedThickness(), told));
+      case REAR_PROJECTION_CLOSED ->
+          vise.withScrew(screw.withRear(new Projection(told, screw.rear().open())));
+      case REAR_PROJECTION_OPEN ->
+          vise.withScrew(screw.withRear(new Projection(screw.rear().closed(), told)));
+      case FRONT_PROJECTION_CLOSED ->
+          vise.withScrew(screw.withFront(new Projection(told, screw.front().open())));
+      case FRONT_PROJECTION_OPEN ->
+          vise.withScrew(screw.withFront(new Projection(screw.front().closed(), told)));
+      case HANDLE_RADIUS ->
+          vise.withHandle(
+              new Handle(told, handle.depth(), handle.onWhileCutting(), handle.fullSwing()));
+      case HANDLE_DEPTH ->
+          vise.withHandle(
+              new Handle(handle.radius(), told, handle.onWhileCutting(), handle.fullSwing()));
+      default -> throw new IllegalArgumentException(column + " has no limit");
+    };
+  }
+}

@@ -1,0 +1,159 @@
+package org.jawroom.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.LongFunction;
+import org.jawroom.clearance.GapGuards;
+import org.jawroom.clearance.Setup;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Length;
+import org.jawroom.placement.Model;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.Vise;
+
+/** How far one guard alone must stand farther off; see {@link RemedyKind#MOVE}. */
+final class GuardMoves {
+  private final Settings settings;
+  private final Machine machine;
+  private final Vise vise;
+  private final long bestMargin;
+
+  /**
+   * @param bestMargin of the pairing as it is, below 0: moving a guard by less than is missing cannot serve
+   */
+  GuardMoves(Settings settings, Machine machine, Vise vise, long bestMargin) {
+    this.settings = settings;
+    this.machine = machine;
+    this.vise = vise;
+    this.bestMargin = bestMargin;
+  }
+
+  /** In the order of guards: door, rear cover, left guard, right guard, the rows. */
+  List<Remedy> all() {
+    List<Remedy> remedies = new ArrayList<>();
+    for (Side side : Side.values()) {
+      ofGap(side).ifPresent(remedies::add);
+    }
+    for (Guard guard : machine.guards()) {
+      (guard.side().isPresent() ? ofSide(guard) : ofBox(guard)).ifPresent(remedies::add);
+    }
+    return remedies;
+  }
+
+  private Optional<Remedy> ofGap(Side side) {
+    Dimension gap = machine.gaps().get(side);
+    if (!gap.isKnown() || !model(machine.withGaps(machine.gaps().with(side, Dimension.NONE))).fits()) {
+      return Optional.empty();
+    }
+    return outward(
+        name(side),
+        side,
+        by -> machine.withGaps(machine.gaps().with(side, Dimension.of(gap.length() + by))));
+  }
+
+  private Optional<Remedy> ofSide(Guard guard) {
+    if (!fitsWithout(guard)) {
+      return Optional.empty();
+    }
+    return outward(
+        guard.name(),
+        guard.side().get(),
+        by -> with(guard, guard.withGap(Dimension.of(guard.gap().length() + by))));
+  }
+
+  private Optional<Remedy> outward(
+      String name, Side side, LongFunction<Machine> moved) {
+    OptionalLong least =
+        Least.from(0, Length.LARGEST, amount -> model(moved.apply(amount)).fits());
+    return least.isEmpty()
+        ? Optional.empty()
+        : remedy(name, Way.valueOf(side.name()), least.getAsLong(), moved.apply(least.getAsLong()));
+  }
+
+  /** A direction with an amount to try. */
+  private record Try(Way way, long amount) {}
+
+  private Optional<Remedy> ofBox(Guard guard) {
+    if (!fitsWithout(guard)) {
+      return Optional.empty();
+    }
+    Model now = model(machine);
+    List<Try> tries = new ArrayList<>();
+    for (Way way : Way.values()) {
+      for (long amount : now.movesToTry(guard.name(), axis(way), isUp(way))) {
+        long rounded = Length.ceilTo(amount, Least.GRAIN);
+        if (rounded >= -bestMargin) {
+          tries.add(new Try(way, rounded));
+        }
+      }
+    }
+    return tries.stream()
+        .distinct()
+        .sorted(Comparator.comparingLong(Try::amount).thenComparing(Try::way))
+        .filter(move -> model(with(guard, moved(guard, move))).fits())
+        .findFirst()
+        .flatMap(
+            move ->
+                remedy(guard.name(), move.way(), move.amount(), with(guard, moved(guard, move))));
+  }
+
+  private Optional<Remedy> remedy(String guard, Way way, long amount, Machine moved) {
+    return model(moved)
+        .roomiest()
+        .map(
+            then ->
+                new Remedy(
+                    RemedyKind.MOVE, guard, Optional.of(way), OptionalLong.of(amount), then));
+  }
+
+  private boolean fitsWithout(Guard guard) {
+    return model(
+            machine.withGuards(
+                machine.guards().stream().filter(other -> !other.equals(guard)).toList()))
+        .fits();
+  }
+
+  private Machine with(Guard guard, Guard instead) {
+    return machine.withGuards(
+        machine.guards().stream().map(other -> other.equals(guard) ? instead : other).toList());
+  }
+
+  private static Guard moved(Guard guard, Try move) {
+    long by = isUp(move.way()) ? move.amount() : -move.amount();
+    Box limits = guard.limits();
+    return guard.withLimits(
+        switch (axis(move.way())) {
+          case X -> new Box(limits.x().plus(by), limits.y(), limits.z());
+          case Y -> new Box(limits.x(), limits.y().plus(by), limits.z());
+          case Z -> new Box(limits.x(), limits.y(), limits.z().plus(by));
+        });
+  }
+
+  private static Axis axis(Way way) {
+    return switch (way) {
+      case LEFT, RIGHT -> Axis.X;
+      case FRONT, REAR -> Axis.Y;
+      case UP -> Axis.Z;
+    };
+  }
+
+  private static boolean isUp(Way way) {
+    return way == Way.RIGHT || way == Way.REAR || way == Way.UP;
+  }
+
+  private Model model(Machine changed) {
+    return Model.of(settings, changed, vise, Setup.PLAIN);
+  }
+
+  private static String name(Side side) {
+    return GapGuards.name(side);
+  }
+}

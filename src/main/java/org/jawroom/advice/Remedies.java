@@ -1,0 +1,169 @@
+package org.jawroom.advice;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.clearance.Setup;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Turn;
+import org.jawroom.placement.Model;
+import org.jawroom.shop.Handle;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.Vise;
+import org.jawroom.shop.VisePart;
+import org.jawroom.shop.When;
+
+/** The changes that would each alone make a pairing without blanks fit, in the order of effort. */
+final class Remedies {
+
+  /** No riser plate is higher. */
+  private static final long HIGHEST_RISER = 200 * Length.MM;
+
+  private final Settings settings;
+  private final Machine machine;
+  private final Vise vise;
+  private final List<Remedy> remedies = new ArrayList<>();
+
+  private Remedies(Settings settings, Machine machine, Vise vise) {
+    this.settings = settings;
+    this.machine = machine;
+    this.vise = vise;
+  }
+
+  /**
+   * The remedies of a pairing that does not fit.
+   *
+   * @param bestMargin below 0; empty where bolts line up nowhere
+   */
+  static List<Remedy> of(Settings settings, Machine machine, Vise vise, OptionalLong bestMargin) {
+    Remedies builder = new Remedies(settings, machine, vise);
+    builder.handleOff();
+    builder.upperSwing();
+    builder.turn();
+    builder.travel(RemedyKind.TRAVEL_FRONT, Side.FRONT, machine.reachY());
+    builder.travel(RemedyKind.TRAVEL_BACK, Side.REAR, machine.reachY());
+    builder.travel(RemedyKind.TRAVEL_LEFT, Side.LEFT, machine.reachX());
+    builder.travel(RemedyKind.TRAVEL_RIGHT, Side.RIGHT, machine.reachX());
+    builder.clamps();
+    builder.raise();
+    bestMargin.ifPresent(
+        best -> builder.remedies.addAll(new GuardMoves(settings, machine, vise, best).all()));
+    bestMargin.ifPresent(builder::clearance);
+    return builder.remedies;
+  }
+
+  private void handleOff() {
+    Handle handle = vise.handle();
+    boolean own = vise.simple() && !handle.radius().isNone() && handle.onWhileCutting();
+    boolean row = vise.parts().stream().anyMatch(Remedies::isHandleWhileCutting);
+    if (own || row) {
+      Vise off =
+          vise.withHandle(new Handle(handle.radius(), handle.depth(), false, handle.fullSwing()))
+              .withParts(
+                  vise.parts().stream()
+                      .filter(part -> !isHandleWhileCutting(part) || part.when() == When.ALWAYS)
+                      .map(part -> isHandleWhileCutting(part) ? part.withWhen(When.LOADING) : part)
+                      .toList());
+      addIfItFits(RemedyKind.HANDLE_OFF, model(machine, off, Setup.PLAIN));
+    }
+  }
+
+  private static boolean isHandleWhileCutting(VisePart part) {
+    return part.name().equals(VisePart.HANDLE) && part.when().countsWhileCutting();
+  }
+
+  private void upperSwing() {
+    Handle handle = vise.handle();
+    if (vise.simple() && !handle.radius().isNone() && handle.fullSwing()) {
+      Vise over =
+          vise.withHandle(
+              new Handle(handle.radius(), handle.depth(), handle.onWhileCutting(), false));
+      Model model = model(machine, over, Setup.PLAIN);
+      // Over the top it matters how thick the screw is; where that is blank nothing can be promised.
+      if (model.blanks().isEmpty()) {
+        addIfItFits(RemedyKind.UPPER_SWING, model);
+      }
+    }
+  }
+
+  private void turn() {
+    Set<Turn> others = EnumSet.allOf(Turn.class);
+    others.removeIf(turn -> vise.turns().contains(turn) && machine.turns().contains(turn));
+    addIfItFits(
+        RemedyKind.TURN, model(machine.withTurns(others), vise.withTurns(others), Setup.PLAIN));
+  }
+
+  private void travel(RemedyKind kind, Side tableToward, long half) {
+    OptionalLong least =
+        Least.from(
+            0, half, by -> model(machine, vise, Setup.stopped(tableToward, by)).fits());
+    least.ifPresent(
+        by -> add(kind, least, model(machine, vise, Setup.stopped(tableToward, by))));
+  }
+
+  private void clamps() {
+    if (vise.strapFlange()) {
+      addIfItFits(RemedyKind.CLAMPS, model(machine, vise, Setup.PLAIN).clamped());
+    }
+  }
+
+  private void raise() {
+    model(machine, vise, Setup.PLAIN).risersToTry().stream()
+        .map(height -> Length.ceilTo(height, Least.GRAIN))
+        .distinct()
+        .filter(height -> height <= HIGHEST_RISER)
+        .filter(height -> model(machine, vise, Setup.onRiser(height)).fits())
+        .findFirst()
+        .ifPresent(
+            height ->
+                add(
+                    RemedyKind.RAISE,
+                    OptionalLong.of(height),
+                    model(machine, vise, Setup.onRiser(height))));
+  }
+
+  private void clearance(long best) {
+    long less = Length.ceilTo(-best, Least.GRAIN);
+    boolean possible =
+        less <= settings.clearance()
+            && less <= settings.handRoom()
+            && machine.guards().stream()
+                .allMatch(guard -> less <= guard.clearance().orElse(settings.clearance()));
+    if (possible) {
+      Machine asking =
+          machine.withGuards(
+              machine.guards().stream()
+                  .map(
+                      guard ->
+                          guard.clearance().isPresent()
+                              ? guard.withClearance(
+                                  OptionalLong.of(guard.clearance().getAsLong() - less))
+                              : guard)
+                  .toList());
+      add(
+          RemedyKind.CLEARANCE,
+          OptionalLong.of(less),
+          Model.of(settings.withLessClearance(less), asking, vise, Setup.PLAIN));
+    }
+  }
+
+  private void addIfItFits(RemedyKind kind, Model model) {
+    if (model.fits()) {
+      add(kind, OptionalLong.empty(), model);
+    }
+  }
+
+  private void add(RemedyKind kind, OptionalLong amount, Model model) {
+    remedies.add(
+        new Remedy(kind, "", Optional.empty(), amount, model.roomiest().orElseThrow()));
+  }
+
+  private Model model(Machine changed, Vise changedVise, Setup setup) {
+    return Model.of(settings, changed, changedVise, setup);
+  }
+}

@@ -1,0 +1,90 @@
+package org.jawroom.placement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.MarginField;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Sides;
+import org.jawroom.shop.Vise;
+
+/** A closer look at a recommended placement and at what else there was to choose from. */
+public final class Inspection {
+  private final Machine machine;
+  private final Vise vise;
+  private final List<Region> regions;
+  private final Recommendation recommended;
+
+  Inspection(Machine machine, Vise vise, List<Region> regions, Recommendation recommended) {
+    this.machine = machine;
+    this.vise = vise;
+    this.regions = regions;
+    this.recommended = recommended;
+  }
+
+  /** Every part–guard pair at the recommended place, from tightest to loosest. */
+  public List<Limit> pairs() {
+    Region region = own();
+    return MarginField.of(region.pairs(), region.turn(), recommended.openings())
+        .limits(recommended.x(), recommended.y());
+  }
+
+  /** The place with the largest margin over the same openings, if it has more than the recommended. */
+  public Optional<Roomiest> roomiest() {
+    Roomiest roomiest = Roomiest.of(new BestPlace(regions.stream().map(this::seat).toList()));
+    long here = recommended.limit().map(Limit::margin).orElse(Long.MAX_VALUE);
+    return Optional.of(roomiest).filter(place -> margin(place).orElse(Long.MAX_VALUE) > here);
+  }
+
+  /** The recommended place of each other turn and mount over the same openings, in the order of preference. */
+  public List<Alternative> others() {
+    List<Alternative> others = new ArrayList<>();
+    for (Region region : regions) {
+      if (region != own()) {
+        BestPlace places = new BestPlace(List.of(seat(region)));
+        BestPlace.Choice choice = places.recommended(places.bestMargin());
+        Roomiest best = Roomiest.of(choice);
+        others.add(
+            new Alternative(
+                region.turn(), best.mount(), best, margin(best),
+                choice.seat().shortfall(choice.place())));
+      }
+    }
+    return others;
+  }
+
+  /** How far the work area sticks out of the spindle's reach on each side; 0 where it does not. */
+  public Sides<Long> reachShort() {
+    Seat seat = seat(own());
+    Rectangle work = seat.workArea().at(recommended.x(), recommended.y());
+    Rectangle reach = seat.reach();
+    return new Sides<>(
+        Math.max(0, reach.y().lo() - work.y().lo()),
+        Math.max(0, work.y().hi() - reach.y().hi()),
+        Math.max(0, reach.x().lo() - work.x().lo()),
+        Math.max(0, work.x().hi() - reach.x().hi()));
+  }
+
+  private static OptionalLong margin(Roomiest place) {
+    return place.limit().isPresent()
+        ? OptionalLong.of(place.limit().get().margin())
+        : OptionalLong.empty();
+  }
+
+  private Region own() {
+    return regions.stream()
+        .filter(region -> region.turn() == recommended.handleTo())
+        .filter(region -> region.mount().orElseThrow().name().equals(recommended.mount()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Seat seat(Region region) {
+    Interval openings = recommended.openings();
+    return Seat.of(region, machine, vise, openings);
+  }
+}

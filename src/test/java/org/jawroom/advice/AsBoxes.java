@@ -1,0 +1,86 @@
+package org.jawroom.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.shop.Axes;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.When;
+
+/** A machine's guards retold as boxes at mid-travel, those of its gaps among them. */
+final class AsBoxes {
+  private AsBoxes() {}
+
+  static List<Guard> all(Machine machine) {
+    List<Guard> boxes = new ArrayList<>();
+    Box everywhere = new Box(Interval.ALL, Interval.ALL, Interval.ALL);
+    for (Side side : Side.values()) {
+      if (machine.gaps().get(side).isKnown()) {
+        Guard gap =
+            new Guard(
+                "gap " + side, "", Axes.NONE, side == Side.FRONT ? When.CUTTING : When.ALWAYS,
+                Optional.of(side), machine.gaps().get(side), everywhere, OptionalLong.empty(),
+                OptionalLong.empty());
+        boxes.add(box(machine, gap));
+      }
+    }
+    machine.guards().forEach(guard -> boxes.add(guard.side().isPresent() ? box(machine, guard) : guard));
+    return boxes;
+  }
+
+  /** A taped guard stands half the travel farther off at mid-travel, if it moves against the table at all. */
+  private static Guard box(Machine machine, Guard guard) {
+    Side side = guard.side().orElseThrow();
+    Axis axis = side == Side.LEFT || side == Side.RIGHT ? Axis.X : Axis.Y;
+    boolean moves = machine.tableMoves().has(axis) != guard.carriedBy().has(axis);
+    long half = (axis == Axis.X ? machine.tableLength() : machine.tableWidth()) / 2;
+    long travel = moves ? (axis == Axis.X ? machine.travelX() : machine.travelY()) / 2 : 0;
+    long off = half + guard.gap().length() + travel;
+    Interval beyond =
+        side == Side.FRONT || side == Side.LEFT
+            ? Interval.of(-Length.ENDLESS, -off)
+            : Interval.of(off, Length.ENDLESS);
+    Box limits = guard.limits();
+    Box box =
+        axis == Axis.X
+            ? new Box(beyond, limits.y(), limits.z())
+            : new Box(limits.x(), beyond, limits.z());
+    return row(guard, guard.name(), guard.carriedBy(), guard.when(), box);
+  }
+
+  /** The guard as it stands at the load position, not moving in the table's plane any more. */
+  static Guard loading(Machine machine, Guard guard) {
+    Box box = guard.limits();
+    if (machine.tableMoves().x() != guard.carriedBy().x()) {
+      box = shifted(box, Axis.X, machine.loadX() - machine.spindleX());
+    }
+    if (machine.tableMoves().y() != guard.carriedBy().y()) {
+      box = shifted(box, Axis.Y, machine.loadY() - machine.spindleY());
+    }
+    Axes withTable =
+        new Axes(machine.tableMoves().x(), machine.tableMoves().y(), guard.carriedBy().z());
+    return row(guard, guard.name() + " loading", withTable, When.LOADING, box);
+  }
+
+  static Guard row(Guard guard, String name, Axes carriedBy, When when, Box limits) {
+    return new Guard(
+        name, guard.kind(), carriedBy, when, Optional.empty(), Dimension.NONE, limits, guard.clearance(),
+        guard.tolerance());
+  }
+
+  static Box shifted(Box box, Axis axis, long by) {
+    return switch (axis) {
+      case X -> new Box(box.x().plus(by), box.y(), box.z());
+      case Y -> new Box(box.x(), box.y().plus(by), box.z());
+      case Z -> new Box(box.x(), box.y(), box.z().plus(by));
+    };
+  }
+}

@@ -1,0 +1,81 @@
+package org.jawroom.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.jawroom.geometry.Length;
+import org.jawroom.placement.Pairing;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.jawroom.tables.ShopReader;
+import org.junit.jupiter.api.Test;
+
+/** The remedies of the shop worked by hand, as its README has them. */
+class ExampleRemediesTest {
+
+  @Test
+  void remedies_tighterSixInch_areTravelAndGapsBothWays() throws Exception {
+    assertEquals(
+        List.of(
+            "travel, table front 38.10",
+            "travel, table back 38.10",
+            "move door 38.10",
+            "move rear cover 38.10"),
+        remedies("tighter", "six inch"));
+  }
+
+  @Test
+  void remedies_fullSwingOnRoomy_areUpperSwingTurnOrARiser() throws Exception {
+    // The sill is not in the list worked by hand, but serves too: the handle, 1 1/4 in = 31.75 deep, hangs
+    // between it and the table's edge with 25 of hand room to either, 81.75 in all where 40 were taped.
+    assertEquals(
+        List.of("upper swing", "turn", "raise 69.85", "move sill 41.75"),
+        remedies("roomy", "six inch full swing"));
+  }
+
+  @Test
+  void remedies_wideBoltsOnRoomy_isAnotherTurn() throws Exception {
+    assertEquals(List.of("turn"), remedies("roomy", "wide bolts"));
+  }
+
+  @Test
+  void remedies_tapedByASixteenth_includeThatMuchLessClearanceLast() throws Exception {
+    List<String> remedies = remedies("exact-taped", "six inch");
+    // 1/16 in = 1.5875 mm is missing, at front and rear alike.
+    assertEquals("clearance 1.59", remedies.get(remedies.size() - 1));
+  }
+
+  private static List<String> remedies(String machine, String vise) throws Exception {
+    return advice(shop(), machine, vise).remedies().stream()
+        .map(remedy -> remedy.name() + amount(remedy))
+        .toList();
+  }
+
+  private static String amount(Remedy remedy) {
+    return remedy.amount().isEmpty()
+        ? ""
+        : " "
+            + BigDecimal.valueOf(remedy.amount().getAsLong())
+                .divide(BigDecimal.valueOf(Length.MM), 2, RoundingMode.UNNECESSARY);
+  }
+
+  private static Advice advice(Shop shop, String machineName, String viseName) {
+    Machine machine =
+        shop.machines().stream().filter(m -> m.name().equals(machineName)).findFirst().orElseThrow();
+    Vise vise =
+        shop.vises().stream().filter(v -> v.name().equals(viseName)).findFirst().orElseThrow();
+    return Advisor.advise(
+        shop.settings(), Pairing.solve(shop.settings(), machine, vise));
+  }
+
+  private static Shop shop() throws Exception {
+    Path folder =
+        Path.of(ExampleRemediesTest.class.getResource("/org/jawroom/golden/example").toURI());
+    return ShopReader.read(folder, Map.of()).shop().orElseThrow();
+  }
+}

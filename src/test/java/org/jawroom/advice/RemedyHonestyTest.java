@@ -1,0 +1,88 @@
+package org.jawroom.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jawroom.clearance.Setup;
+import org.jawroom.geometry.Length;
+import org.jawroom.placement.Model;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Pairing;
+import org.jawroom.placement.Verdict;
+import org.jawroom.reference.RandomShops;
+import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.ReferencePairing;
+import org.jawroom.reference.ShopCsv;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every remedy, applied to the inputs by {@link Applied} and solved again by the solver and by the reference,
+ * makes the pairing fit; 0.05 mm less does not. {@code -Dremedies.seeds=500} tries more shops.
+ */
+class RemedyHonestyTest {
+  private static final int SEEDS = Integer.getInteger("remedies.seeds", 40);
+  private static final long LESS = Length.MM / 20;
+
+  private final Map<RemedyKind, Integer> seen = new EnumMap<>(RemedyKind.class);
+
+  @Test
+  void remedies_randomShops_fitWhenAppliedAndNotWithLess() {
+    for (Profile profile : Profile.values()) {
+      for (long seed = 0; seed < SEEDS; seed++) {
+        Shop shop = RandomShops.shop(profile, seed);
+        Outcome outcome =
+            Pairing.solve(
+                shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop));
+        Advice advice = Advisor.advise(shop.settings(), outcome);
+        for (Remedy remedy : advice.remedies()) {
+          check(shop, outcome, remedy, profile + " seed " + seed + " " + remedy + "\n" + ShopCsv.text(shop));
+        }
+        if (outcome.verdict() == Verdict.FITS) {
+          assertEquals(List.of(), advice.remedies());
+        }
+      }
+    }
+    assertTrue(seen.keySet().size() >= 8, "only " + seen);
+  }
+
+  private void check(Shop shop, Outcome outcome, Remedy remedy, String input) {
+    seen.merge(remedy.kind(), 1, Integer::sum);
+    Settings settings = shop.settings();
+    Machine machine = outcome.machine();
+    Vise vise = outcome.vise();
+    assertEquals(remedy.kind().isMeasured(), remedy.amount().isPresent(), input);
+    assertTrue(remedy.then().limit().map(limit -> limit.margin() >= 0).orElse(true), input);
+    if (remedy.kind() == RemedyKind.CLAMPS) {
+      return;
+    }
+    if (remedy.kind() == RemedyKind.RAISE) {
+      long height = remedy.amount().getAsLong();
+      assertTrue(Model.of(settings, machine, vise, Setup.onRiser(height)).fits(), input);
+      // Less never serves: a fine comb just below, a coarse one all the way down.
+      for (long less = Least.GRAIN; less <= 5 * Least.GRAIN && less < height; less += Least.GRAIN) {
+        assertTrue(!Model.of(settings, machine, vise, Setup.onRiser(height - less)).fits(), input);
+      }
+      for (long lower = Length.MM; lower < height; lower += Length.MM) {
+        assertTrue(!Model.of(settings, machine, vise, Setup.onRiser(lower)).fits(), input);
+      }
+      return;
+    }
+    Applied applied = Applied.of(settings, machine, vise, remedy, 0);
+    assertEquals(Verdict.FITS, applied.solve().verdict(), input);
+    assertEquals(
+        Verdict.FITS,
+        ReferencePairing.solve(applied.settings(), applied.machine(), applied.vise()).verdict(),
+        input);
+    if (remedy.kind().isMeasured() && remedy.amount().getAsLong() > LESS) {
+      Applied less = Applied.of(settings, machine, vise, remedy, LESS);
+      assertTrue(less.solve().verdict() != Verdict.FITS, input);
+    }
+  }
+}
