@@ -23,8 +23,7 @@ final class Input {
   static int refuse(Reading reading, PrintWriter err) {
     List<Fault> faults = reading.faults();
     faults.forEach(err::println);
-    boolean optionsOnly = faults.stream().allMatch(fault -> fault.origin().startsWith(OPTION));
-    if (optionsOnly) {
+    if (optionsOnly(reading)) {
       return ExitStatus.WRONG_USE;
     }
     err.println(
@@ -32,5 +31,10 @@ final class Input {
             ? "1 fault. Nothing was written; put it right and run again."
             : faults.size() + " faults. Nothing was written; put them right and run again.");
     return ExitStatus.REFUSED;
+  }
+
+  /** Whether the tables themselves are sound. */
+  static boolean optionsOnly(Reading reading) {
+    return reading.faults().stream().allMatch(fault -> fault.origin().startsWith(OPTION));
   }
 }

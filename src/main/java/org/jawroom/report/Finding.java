@@ -29,8 +29,13 @@ enum Finding {
   }
 
   static Finding of(Outcome outcome) {
-    return switch (outcome.verdict()) {
-      case FITS -> outcome.bestMargin().isPresent() ? CLEAR : NOTHING_LISTED;
+    return of(outcome.verdict(), outcome.bestMargin().isPresent());
+  }
+
+  /** {@code marginTold}: whether there is a best margin, which a vise held against nothing has not. */
+  static Finding of(Verdict verdict, boolean marginTold) {
+    return switch (verdict) {
+      case FITS -> marginTold ? CLEAR : NOTHING_LISTED;
       case LIMITED -> LIMITED;
       case MEASURE -> MEASURE;
       case NO_PLACE -> NO_PLACE;

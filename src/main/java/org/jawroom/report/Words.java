@@ -31,11 +31,15 @@ record Words(PeopleUnit unit) {
 
   /** What limits: {@code rear cover · screw rear, closed}. */
   static String limit(Limit limit) {
-    StringBuilder words = new StringBuilder(limit.guard()).append(" · ").append(limit.part());
-    if (limit.opening() != JawEnd.ANY) {
-      words.append(", ").append(limit.opening().word());
+    return limit(limit.guard(), limit.part(), limit.situation(), limit.opening());
+  }
+
+  static String limit(String guard, String part, Situation situation, JawEnd opening) {
+    StringBuilder words = new StringBuilder(guard).append(" · ").append(part);
+    if (opening != JawEnd.ANY) {
+      words.append(", ").append(opening.word());
     }
-    if (limit.situation() == Situation.LOADING) {
+    if (situation == Situation.LOADING) {
       words.append(", loading");
     }
     return words.toString();

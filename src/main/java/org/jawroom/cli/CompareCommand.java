@@ -1,0 +1,128 @@
+package org.jawroom.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jawroom.report.Comparison;
+import org.jawroom.report.ComparisonCsv;
+import org.jawroom.report.ComparisonText;
+import org.jawroom.report.PairingsCsv;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.source.UnreadableInput;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code jawroom compare}: which pairings changed, on standard output; writes nothing. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = {
+      "Lists the pairings whose verdict, margin or usable opening changed from OLD to NEW, what got worse"
+          + " first. Each of the two is a report (a folder that holds pairings.csv), taken as it stands, or"
+          + " tables (a folder of CSV files or an XLSX workbook), solved now. Settings given as options"
+          + " apply to tables only. Margins are those over the full opening. Writes no file."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  jawroom compare reports shop.xlsx                    the tables changed since",
+      "  jawroom compare reports shop.xlsx --clearance 8mm    what more clearance costs",
+      "  jawroom compare before.xlsx after.xlsx --csv",
+      "",
+      "Exit status: 0 done, whatever changed; 1 tables were refused; 2 wrong use; 3 a file could not be"
+          + " read, or is no report.",
+    })
+final class CompareCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(index = "0", paramLabel = "OLD", description = "a report or tables, as it was")
+  private Path oldPath;
+
+  @Parameters(index = "1", paramLabel = "NEW", description = "a report or tables, as it is or might be")
+  private Path newPath;
+
+  @Option(names = "--csv", order = 1, description = "the changes as CSV, lengths in mm")
+  private boolean csv;
+
+  @Mixin private SettingOptions settings;
+
+  @Override
+  public Integer call() throws UnreadableInput, IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter err = spec.commandLine().getErr();
+    CompareSide before = CompareSide.read(oldPath, settings.given());
+    CompareSide after = CompareSide.read(newPath, settings.given());
+    PeopleUnit unit = unit(before, after);
+    Optional<Integer> refusal = refusal(List.of(before, after), err);
+    if (refusal.isPresent()) {
+      return refusal.get();
+    }
+    note(before, after, err);
+    int workers = Runtime.getRuntime().availableProcessors();
+    Comparison comparison =
+        Comparison.of(
+            before.pairings(workers, Progress.on(err)), after.pairings(workers, Progress.on(err)));
+    if (csv) {
+      ComparisonCsv.write(comparison, out);
+    } else {
+      ComparisonText.lines(before.told(), after.told(), comparison, unit).forEach(out::println);
+    }
+    out.flush();
+    return ExitStatus.DONE;
+  }
+
+  /** The new one's, else the old one's; of two reports, which have none, the one asked for. */
+  private PeopleUnit unit(CompareSide before, CompareSide after) {
+    if (before.reading().isPresent() || after.reading().isPresent()) {
+      return after.unit().or(before::unit).orElse(PeopleUnit.MM);
+    }
+    String asked = settings.given().getOrDefault("unit", Unit.MM.sign());
+    Unit unit =
+        Unit.named(asked)
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        spec.commandLine(), "option --unit: \"" + asked + "\" is no unit; write mm or in"));
+    return unit == Unit.IN ? PeopleUnit.INCH : PeopleUnit.MM;
+  }
+
+  /** Lists the faults of both; if the options alone are wrong, once, since they are so for both. */
+  private static Optional<Integer> refusal(List<CompareSide> sides, PrintWriter err) {
+    List<CompareSide> refused = sides.stream().filter(CompareSide::isRefused).toList();
+    Optional<Integer> status = Optional.empty();
+    for (CompareSide side : refused) {
+      Reading reading = side.reading().orElseThrow();
+      if (Input.optionsOnly(reading)) {
+        return Optional.of(status.orElseGet(() -> Input.refuse(reading, err)));
+      }
+      err.println("In " + side.path() + ":");
+      status = Optional.of(Input.refuse(reading, err));
+    }
+    return status;
+  }
+
+  private void note(CompareSide before, CompareSide after, PrintWriter err) {
+    for (CompareSide side : List.of(before, after)) {
+      if (side.liesAmongTables()) {
+        err.println(
+            "Note: " + side.path() + " holds tables too; its " + PairingsCsv.FILE
+                + " was taken as it stands, the tables were not solved.");
+      }
+    }
+    boolean settingsOfTables = settings.given().keySet().stream().anyMatch(name -> !name.equals("unit"));
+    if (settingsOfTables && before.reading().isEmpty() && after.reading().isEmpty()) {
+      err.println("Note: both are reports, taken as they stand; the settings given change nothing.");
+    }
+  }
+}

@@ -1,0 +1,135 @@
+package org.jawroom.report;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.jawroom.report.Invented.machine;
+import static org.jawroom.report.Invented.mm;
+import static org.jawroom.report.Invented.vise;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Verdict;
+import org.jawroom.shop.Column;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PairingRowsTest {
+  private static final String HEADER =
+      "machine,vise,verdict,margin_mm,best_margin_mm,limited_by,limiting_part,limiting_situation,"
+          + "limiting_opening,usable_from_mm,usable_to_mm,missing";
+  private static final String ROW = "mill A,plain,fits,1.000,2.000,door,base,cutting,any,0.000,150.000,";
+
+  @Test
+  void of_everyVerdict_tellsWhatTheFileTells() throws Exception {
+    Outcome limited = new Made(machine("mill A"), vise("plain"), Verdict.LIMITED).best("-11.4750005")
+        .limit("0.0019995", "rear cover", "screw rear", Axis.X, Situation.LOADING, JawEnd.OPEN)
+        .usable("45.3", "150.07").done();
+    Outcome unknown = new Made(machine("mill, \"B\""), vise("plain"), Verdict.UNKNOWN)
+        .missing(Column.REAR_GAP, Column.GUARD_GAP).done();
+
+    assertEquals(
+        List.of(
+            new PairingRow(
+                "mill A", "plain", Verdict.LIMITED, OptionalLong.of(mm("0.001")),
+                OptionalLong.of(mm("-11.476")),
+                Optional.of(
+                    new PairingRow.Limiting("rear cover", "screw rear", Situation.LOADING, JawEnd.OPEN)),
+                Optional.of(new PairingRow.Usable(mm("45.3"), mm("150.07"))), List.of()),
+            new PairingRow(
+                "mill, \"B\"", "plain", Verdict.UNKNOWN, OptionalLong.empty(), OptionalLong.empty(),
+                Optional.empty(), Optional.empty(), List.of("machines.rear_gap", "guards.gap"))),
+        PairingRows.of(List.of(limited, unknown)));
+  }
+
+  @Test
+  void of_theSampleShop_readsEveryRow() throws Exception {
+    SampleShop sample = new SampleShop();
+    List<PairingRow> rows = PairingRows.of(sample.outcomes);
+    assertEquals(
+        sample.outcomes.stream().map(Outcome::verdict).toList(),
+        rows.stream().map(PairingRow::verdict).toList());
+  }
+
+  @Test
+  void read_columnsAddedOrInAnotherOrder_readsTheSame() throws Exception {
+    List<PairingRow> plain = read(HEADER + "\r\n" + ROW + "\r\n");
+    assertEquals(plain, read(HEADER + ",remedies,remedies\r\n" + ROW + ",\"raise; turn\",\r\n"));
+    assertEquals(
+        plain,
+        read(
+            HEADER.replace("machine,vise", "vise,machine") + "\n"
+                + ROW.replace("mill A,plain", "plain,mill A")));
+    assertEquals(plain, read("\ufeff" + HEADER + "\n\n" + ROW + "\n\n"));
+  }
+
+  @Test
+  void read_whatWasWritten_hasTheColumnsCompared() throws Exception {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PairingsCsv.write(List.of(), out);
+    assertEquals(List.of(), PairingRows.read(out.toByteArray()));
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', value = {
+      "2.000 | 2,5 | row 2 has 13 cells, but the header has 12",
+      "2.000 | two | row 2, column best_margin_mm: \"two\" is no number of millimetres",
+      "2.000 | 2e3 | row 2, column best_margin_mm: \"2e3\" is no number of millimetres",
+      "2.000 | NaN | row 2, column best_margin_mm: \"NaN\" is no number of millimetres",
+      "2.000 | 1234567890 | row 2, column best_margin_mm: \"1234567890\" is no number of millimetres",
+      "fits | good | row 2, column verdict: \"good\" is none of fits, measure, limited, no place,"
+          + " no mount, unknown",
+      "cutting | '' | row 2, column limiting_situation: is none of cutting, loading",
+      "any | wide | row 2, column limiting_opening: \"wide\" is none of closed, open, any",
+      "base | '' | row 2, column limiting_part: is blank",
+      "plain | '' | row 2, column vise: is blank",
+      "150.000 | '' | row 2, column usable_to_mm: is blank, but its other end is not",
+      "0.000, | , | row 2, column usable_from_mm: is blank, but its other end is not",
+      "plain | \"plain | it has quotes that do not pair up",
+  })
+  void read_cellThatCannotBeOurs_isToldByRowAndColumn(String old, String now, String message) {
+    assertEquals(message, refused(HEADER + "\n" + ROW.replaceFirst(old, now) + "\n"));
+  }
+
+  @Test
+  void read_headerThatCannotBeOurs_isTold() {
+    assertEquals("it is empty", refused(""));
+    assertEquals("it has no column verdict", refused(HEADER.replace("verdict", "result") + "\n" + ROW));
+    assertEquals(
+        "it has no columns margin_mm, missing",
+        refused(HEADER.replace(",margin_mm", "").replace(",missing", "")));
+    assertEquals("it has the column vise twice", refused(HEADER + ",vise\n" + ROW + ",\n"));
+  }
+
+  @Test
+  void read_pairingThatIsThereTwice_isToldWithBothRows() {
+    assertEquals(
+        "row 4 tells of the same pairing as row 2, mill A x plain",
+        refused(HEADER + "\n" + ROW + "\n" + ROW.replace("mill A", "mill B") + "\n" + ROW + "\n"));
+  }
+
+  @Test
+  void read_otherEncoding_isTold() {
+    byte[] latin = (HEADER + "\n" + ROW.replace("mill A", "Fräse")).getBytes(ISO_8859_1);
+    assertEquals(
+        "it is not UTF-8",
+        assertThrows(UnreadablePairings.class, () -> PairingRows.read(latin)).getMessage());
+  }
+
+  private static List<PairingRow> read(String text) throws UnreadablePairings, IOException {
+    return PairingRows.read(text.getBytes(UTF_8));
+  }
+
+  private static String refused(String text) {
+    return assertThrows(UnreadablePairings.class, () -> read(text)).getMessage();
+  }
+}
