@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -25,7 +24,7 @@ final class Workbooks {
     refuseOtherFormats(file, bytes);
     Source.Gathering gathering = new Source.Gathering(faults);
     List<String> leftAlone = new ArrayList<>();
-    try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
+    try (XSSFWorkbook workbook = open(file, bytes)) {
       for (Sheet sheet : workbook) {
         Optional<TableSpec> table = TableSpec.named(sheet.getSheetName());
         if (table.isEmpty()) {
@@ -37,16 +36,28 @@ final class Workbooks {
       }
     } catch (IOException
         | POIXMLException
-        | OpenXML4JRuntimeException
         | RecordFormatException
         | IllegalStateException
         | IllegalArgumentException e) {
-      // What the library throws at damaged or booby-trapped files; it promises no type of its own.
-      throw new UnreadableInput(
-          file + " could not be read: it is damaged, or no XLSX workbook", e);
+      // What the library throws where a cell holds what its type does not allow.
+      throw damaged(file, e);
     }
     List<FileRead> files = List.of(FileRead.of(file.getFileName().toString(), bytes));
     return new Source(gathering.grids, gathering.broken, files, leftAlone, true);
+  }
+
+  private static XSSFWorkbook open(Path file, byte[] bytes) throws UnreadableInput {
+    try {
+      return new XSSFWorkbook(new ByteArrayInputStream(bytes));
+    } catch (IOException | RuntimeException e) {
+      // At damaged or booby-trapped files the library throws anything, null pointers among it.
+      throw damaged(file, e);
+    }
+  }
+
+  private static UnreadableInput damaged(Path file, Exception e) {
+    return new UnreadableInput(
+        file + " could not be read: it is damaged, or no XLSX workbook", e);
   }
 
   private static void refuseOtherFormats(Path file, byte[] bytes) throws UnreadableInput {
