@@ -224,6 +224,10 @@ final class RandomMachines {
 
   private Interval heights() {
     Interval z = dice.chance(60) ? span(60, 200, 10, 200) : span(-80, 100, 10, 80);
+    if (dice.chance(8)) {
+      // Under the table even with the nose at its highest, if measured from it.
+      z = span(-900, -500, 10, 200);
+    }
     return opened(z, 40);
   }
 
