@@ -8,14 +8,17 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Sides;
 
 /**
  * What one guard sweeps, seen from the table.
  *
  * <p>It moves against the table along an axis if exactly one of the two is carried by it; along x or y it
  * is then shifted by (spindle position − mid-travel position), along z by the height of the nose.
+ *
+ * @param stops how far the travel is cut while cutting; see {@link Setup}
  */
-record GuardSweep(Machine machine, Guard guard) {
+record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
 
   boolean moves(Axis axis) {
     return machine.tableMoves().has(axis) != guard.carriedBy().has(axis);
@@ -49,17 +52,16 @@ record GuardSweep(Machine machine, Guard guard) {
       return Interval.of(0, 0);
     }
     if (situation == Situation.CUTTING) {
-      return Interval.around(0, reach(axis));
+      // The table stands toward the front, or the left, where the spindle stands at its greatest y, or x.
+      return axis == Axis.X
+          ? Interval.of(stops.right() - machine.reachX(), machine.reachX() - stops.left())
+          : Interval.of(stops.rear() - machine.reachY(), machine.reachY() - stops.front());
     }
     long shift =
         axis == Axis.X
             ? machine.loadX() - machine.spindleX()
             : machine.loadY() - machine.spindleY();
     return Interval.of(shift, shift);
-  }
-
-  private long reach(Axis axis) {
-    return axis == Axis.X ? machine.reachX() : machine.reachY();
   }
 
   /**

@@ -30,9 +30,10 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
   /**
    * What the guards sweep under the tools of {@code settings}.
    *
-   * @param bedHeight of the vise, over which the shortest tool must stand while cutting
+   * @param bedHeight of the vise as it stands, over which the shortest tool must stand while cutting
    */
-  public static MachineGuards of(Settings settings, Machine machine, long bedHeight, Blanks blanks) {
+  public static MachineGuards of(
+      Settings settings, Machine machine, Setup setup, long bedHeight, Blanks blanks) {
     List<Guard> guards = new ArrayList<>(GapGuards.of(machine, blanks));
     for (Guard guard : machine.guards()) {
       if (blanks.given(guard.gap(), Column.GUARD_GAP)) {
@@ -44,7 +45,7 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
     List<NoseGuard> withNose = new ArrayList<>();
     int rank = 0;
     for (Guard guard : guards) {
-      GuardSweep sweep = new GuardSweep(machine, guard);
+      GuardSweep sweep = new GuardSweep(machine, guard, setup.stops());
       long clearance = guard.clearance().orElse(settings.clearance());
       long tolerance = guard.tolerance().orElse(machine.provenance().tolerance());
       for (Situation situation : Situation.values()) {

@@ -21,6 +21,11 @@ public record Part(
     Interval w,
     long tolerance) {
 
+  /** The same part standing {@code riser} higher. */
+  public Part raised(long riser) {
+    return new Part(name, rank, handle, situation, u, v, w.plus(riser), tolerance);
+  }
+
   /** What it sweeps over {@code openings} with the vise frame's origin on the table frame's. */
   public Box over(Interval openings, Turn turn) {
     Interval swept = u.over(openings);

@@ -2,10 +2,10 @@ package org.jawroom.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
-import org.jawroom.tables.check.Warnings;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,13 +49,20 @@ final class CheckCommand implements Callable<Integer> {
       return Input.refuse(reading, spec.commandLine().getErr());
     }
     Shop shop = reading.shop().get();
-    reading.notes().forEach(note -> out.println("note: " + note));
-    int warnings = Warnings.of(shop).size();
-    Facts.warnings(reading, shop).forEach(warning -> out.println("warning: " + warning));
+    List<String> warnings = Facts.warnings(reading, shop);
+    list("Defaults taken:", Facts.defaults(reading), out);
+    list("Warnings (they can be true, but look wrong):", warnings, out);
     out.println(
         count(shop.machines().size(), "machine") + ", " + count(shop.vises().size(), "vise") + ", "
-            + count(shop.jobs().size(), "job") + ": no faults, " + count(warnings, "warning") + ".");
+            + count(shop.jobs().size(), "job") + ": no faults, " + count(warnings.size(), "warning") + ".");
     return ExitStatus.DONE;
+  }
+
+  private static void list(String heading, List<String> lines, PrintWriter out) {
+    if (!lines.isEmpty()) {
+      out.println(heading);
+      lines.forEach(line -> out.println("  " + line));
+    }
   }
 
   private static String count(int number, String what) {

@@ -26,11 +26,16 @@ final class Facts {
                 setting ->
                     new RunFacts.Setting(setting.name(), setting.text() + " (" + setting.origin() + ")"))
             .toList(),
-        reading.notes(Note.Kind.DEFAULT).stream().map(Note::toString).toList(),
+        defaults(reading),
         Stream.concat(warnings(reading, shop).stream(), shortTools(outcomes).stream()).toList(),
         Warnings.ofBlanks(shop).stream().map(Warning::line).toList(),
         shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM,
         Version.number());
+  }
+
+  /** The defaults that bear on the results, a line each. */
+  static List<String> defaults(Reading reading) {
+    return reading.notes(Note.Kind.DEFAULT).stream().map(Note::toString).toList();
   }
 
   /** Everything that looks wrong in the inputs, a line each. */

@@ -50,6 +50,7 @@ final class MatrixCommand implements Callable<Integer> {
 
   @Option(
       names = {"-o", "--output"},
+      order = 1,
       paramLabel = "DIR",
       defaultValue = "reports",
       description = "where the reports go (${DEFAULT-VALUE})")
@@ -57,6 +58,7 @@ final class MatrixCommand implements Callable<Integer> {
 
   @Option(
       names = "--threads",
+      order = 2,
       paramLabel = "N",
       description = "how many to solve on (as many as there are processors)")
   private Integer threads;

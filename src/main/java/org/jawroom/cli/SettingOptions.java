@@ -15,6 +15,7 @@ final class SettingOptions {
 
   @Option(
       names = "--unit",
+      order = 11,
       paramLabel = "mm|in",
       description = "unit of bare numbers, and of what people read (mm)")
   void unit(String text) {
@@ -23,6 +24,7 @@ final class SettingOptions {
 
   @Option(
       names = "--decimal",
+      order = 12,
       paramLabel = "point|comma",
       description = "whether 1,250 is one and a quarter (point: it is refused)")
   void decimal(String text) {
@@ -31,6 +33,7 @@ final class SettingOptions {
 
   @Option(
       names = "--clearance",
+      order = 13,
       paramLabel = "LENGTH",
       description = "clearance asked for where a guard has none of its own (6 mm)")
   void clearance(String text) {
@@ -39,6 +42,7 @@ final class SettingOptions {
 
   @Option(
       names = "--hand-room",
+      order = 14,
       paramLabel = "LENGTH",
       description = "least clearance of a handle while loading (25 mm)")
   void handRoom(String text) {
@@ -47,6 +51,7 @@ final class SettingOptions {
 
   @Option(
       names = "--shortest-tool",
+      order = 15,
       paramLabel = "LENGTH",
       description = "nose to tip; heads then count in the verdict while cutting")
   void shortestTool(String text) {
@@ -55,6 +60,7 @@ final class SettingOptions {
 
   @Option(
       names = "--least-opening",
+      order = 16,
       paramLabel = "LENGTH",
       description = "least part of the opening that is of use (25 mm)")
   void leastOpening(String text) {
@@ -63,6 +69,7 @@ final class SettingOptions {
 
   @Option(
       names = "--max-overhang",
+      order = 17,
       paramLabel = "LENGTH",
       description = "how far a base may hang over a table edge (no limit)")
   void maxOverhang(String text) {
@@ -71,6 +78,7 @@ final class SettingOptions {
 
   @Option(
       names = "--spacing",
+      order = 18,
       paramLabel = "LENGTH",
       description = "least between two vises on one table (as clearance)")
   void spacing(String text) {
@@ -79,6 +87,7 @@ final class SettingOptions {
 
   @Option(
       names = "--clamp-room",
+      order = 19,
       paramLabel = "LENGTH",
       description = "what a strap clamp takes beside a base (60 mm)")
   void clampRoom(String text) {
@@ -87,6 +96,7 @@ final class SettingOptions {
 
   @Option(
       names = "--jaw-play",
+      order = 20,
       paramLabel = "LENGTH",
       description = "how much further the jaws open to let a part in (10 mm)")
   void jawPlay(String text) {

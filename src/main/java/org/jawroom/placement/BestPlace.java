@@ -59,6 +59,11 @@ final class BestPlace {
     return nearest(margin, shortfall);
   }
 
+  /** The place with the largest margin, whatever the spindle reaches; nearest, turn and mount among equals. */
+  Choice roomiest(long bestMargin) {
+    return nearest(bestMargin, Length.ENDLESS);
+  }
+
   private long bestMargin(long shortfall) {
     long best = HOPELESS;
     for (Seat seat : seats) {

@@ -36,7 +36,7 @@ record Judgement(
       return of(Verdict.MEASURE, best, places, full);
     }
     return usable(settings, regions, full)
-        .flatMap(widest -> limited(settings, machine, vise, regions, widest, best))
+        .map(widest -> limited(widest, over(regions, machine, vise, widest), best))
         .orElseGet(() -> of(Verdict.NO_PLACE, best, places, full));
   }
 
@@ -74,46 +74,25 @@ record Judgement(
         .anyMatch(space -> space.find(0, Window.EVERYWHERE).isPresent());
   }
 
-  /** The widest part of the opening with a clear place, if it is wide enough to be of use. */
-  private static Optional<OpeningRange> usable(
+  /** The widest part of the opening with a clear place, as printed, if it is wide enough to be of use. */
+  private static Optional<Interval> usable(
       Settings settings, List<Region> regions, Interval full) {
     if (full.length() < settings.leastOpening()) {
       return Optional.empty();
     }
     OpeningRange widest = OpeningSearch.widest(regions, full);
     return widest.isAtLeast(settings.leastOpening(), full)
-        ? Optional.of(widest)
+        ? Optional.of(widest.printed(full, Settings.OPENING_GRAIN))
         : Optional.empty();
   }
 
-  private static Optional<Judgement> limited(
-      Settings settings,
-      Machine machine,
-      Vise vise,
-      List<Region> regions,
-      OpeningRange widest,
-      long bestOverFull) {
-    Interval full = vise.opening();
-    Interval printed = widest.printed(full, Settings.OPENING_GRAIN);
-    while (true) {
-      BestPlace places = over(regions, machine, vise, printed);
-      long best = places.bestMargin();
-      if (best >= 0) {
-        return Optional.of(
-            new Judgement(
-                Verdict.LIMITED,
-                OptionalLong.of(bestOverFull),
-                Optional.of(places.recommended(best)),
-                printed));
-      }
-      // The widest range stands at a place that need not be a whole half-nanometre. Where its printed ends
-      // leave it no whole one, a grain less does.
-      long lo = printed.lo() == full.lo() ? full.lo() : printed.lo() + Settings.OPENING_GRAIN;
-      long hi = printed.hi() == full.hi() ? full.hi() : printed.hi() - Settings.OPENING_GRAIN;
-      if (lo > hi || printed.equals(Interval.of(lo, hi))) {
-        return Optional.empty();
-      }
-      printed = Interval.of(lo, hi);
+  private static Judgement limited(Interval usable, BestPlace places, long bestOverFull) {
+    long best = places.bestMargin();
+    if (best < 0) {
+      throw new IllegalStateException("no place over " + usable + ", which has one");
     }
+    BestPlace.Choice choice = places.recommended(best);
+    return new Judgement(
+        Verdict.LIMITED, OptionalLong.of(bestOverFull), Optional.of(choice), usable);
   }
 }

@@ -26,10 +26,11 @@ import org.jawroom.geometry.Turn;
  *
  * <p>For a fixed p each is a lower or an upper bound on σ, or a plain yes or no; so the widest range that
  * starts at a given σ is read off at once, and the start is 0 or one of the lower bounds. As p varies, for
- * each choice of sides the possible (p, start, end) form a convex polytope, so the widest range, and the
- * one of these with the least start, stands at a vertex: where p is at an end or at a plain bound, or two
- * lower bounds (or a lower one and 0) meet, or two upper ones (or an upper one and 1) do. Trying those p
- * decides; O(n²) of them, O(n²) each.
+ * each choice of sides the possible (p, start, end) form a convex polytope, so between its vertices width
+ * and start are linear in p: the widest range, and the one of these with the least start, stands at a vertex,
+ * where p is at an end or at a plain bound, or two lower bounds (or a lower one and 0) meet, or two upper
+ * ones (or an upper one and 1) do. Places are whole half-nanometres, so the whole p to either side of each
+ * such meeting are tried, and that decides; O(n²) of them, O(n²) each.
  */
 final class OpeningLine {
 
@@ -45,14 +46,13 @@ final class OpeningLine {
       return delta == 0;
     }
 
-    boolean allows(Fraction p) {
-      int side = p.compareTo(Fraction.whole(c));
-      return before ? side <= 0 : side >= 0;
+    boolean allows(long p) {
+      return before ? p <= c : p >= c;
     }
 
     /** The σ it bounds at {@code p}: (c − p)/Δ. */
-    Fraction at(Fraction p) {
-      return Fraction.whole(c).minus(p).dividedBy(delta);
+    Fraction at(long p) {
+      return Fraction.of(c - p, delta);
     }
   }
 
@@ -98,7 +98,7 @@ final class OpeningLine {
       return best;
     }
     OpeningRange widest = best;
-    for (Fraction at : tries()) {
+    for (long at : tries()) {
       OpeningRange range = widestAt(at);
       if (range.betterThan(widest)) {
         widest = range;
@@ -107,32 +107,30 @@ final class OpeningLine {
     return widest;
   }
 
-  /** The p at which a vertex can stand. */
-  private TreeSet<Fraction> tries() {
+  /** The p at which, or beside which, a vertex can stand. */
+  private TreeSet<Long> tries() {
     List<Bound> bounds = pairs.stream().flatMap(pair -> pair.sides().stream()).distinct().toList();
-    TreeSet<Fraction> tries = new TreeSet<>();
-    add(tries, Fraction.whole(p.lo()));
-    add(tries, Fraction.whole(p.hi()));
+    TreeSet<Long> tries = new TreeSet<>(List.of(p.lo(), p.hi()));
     for (int i = 0; i < bounds.size(); i++) {
       Bound one = bounds.get(i);
       if (one.isPlain()) {
-        add(tries, Fraction.whole(one.c()));
+        tries.add(one.c());
         continue;
       }
-      add(tries, Fraction.whole(one.isLower() ? one.c() : one.c() - one.delta()));
+      tries.add(one.isLower() ? one.c() : one.c() - one.delta());
       for (Bound other : bounds.subList(0, i)) {
         if (!other.isPlain() && one.isLower() == other.isLower() && one.delta() != other.delta()) {
-          add(tries, meeting(one, other));
+          Fraction meeting = meeting(one, other);
+          if (meeting.compareTo(Fraction.whole(p.lo())) > 0
+              && meeting.compareTo(Fraction.whole(p.hi())) < 0) {
+            tries.add(meeting.floor());
+            tries.add(meeting.ceil());
+          }
         }
       }
     }
+    tries.removeIf(at -> !p.contains(at));
     return tries;
-  }
-
-  private void add(TreeSet<Fraction> tries, Fraction at) {
-    if (Fraction.whole(p.lo()).compareTo(at) <= 0 && at.compareTo(Fraction.whole(p.hi())) <= 0) {
-      tries.add(at);
-    }
   }
 
   /** Where (c₁ − p)/Δ₁ = (c₂ − p)/Δ₂. */
@@ -144,7 +142,7 @@ final class OpeningLine {
   }
 
   /** The widest range at {@code at}; of equally wide ones that with the least start. */
-  private OpeningRange widestAt(Fraction at) {
+  private OpeningRange widestAt(long at) {
     TreeSet<Fraction> starts = new TreeSet<>();
     starts.add(Fraction.ZERO);
     for (Facing pair : pairs) {
@@ -168,7 +166,7 @@ final class OpeningLine {
   }
 
   /** The greatest end of a range that starts at {@code start}; below it if there is none. */
-  private Fraction endFrom(Fraction start, Fraction at) {
+  private Fraction endFrom(Fraction start, long at) {
     Fraction end = Fraction.ONE;
     for (Facing pair : pairs) {
       Fraction most = null;
@@ -187,7 +185,7 @@ final class OpeningLine {
   }
 
   /** How far σ may go under {@code bound} from {@code start}; null if not even {@code start} is allowed. */
-  private static Fraction endFrom(Fraction start, Fraction at, Bound bound) {
+  private static Fraction endFrom(Fraction start, long at, Bound bound) {
     if (bound.isPlain()) {
       return bound.allows(at) ? Fraction.ONE : null;
     }

@@ -28,16 +28,19 @@ final class Overhang {
     if (settings.maxOverhang().isEmpty() || base.isEmpty()) {
       return Optional.of(EVERYWHERE);
     }
-    Rectangle within = top(machine, settings.maxOverhang().getAsLong());
-    Interval baseX = base.get().x();
-    Interval baseY = base.get().y();
-    if (baseX.length() > within.x().length() || baseY.length() > within.y().length()) {
+    return within(machine, settings.maxOverhang().getAsLong(), base.get());
+  }
+
+  /** The places at which {@code base} hangs over no edge by more than {@code over}; empty if none. */
+  static Optional<Rectangle> within(Machine machine, long over, Rectangle base) {
+    Rectangle top = top(machine, over);
+    if (base.x().length() > top.x().length() || base.y().length() > top.y().length()) {
       return Optional.empty();
     }
     return Optional.of(
         new Rectangle(
-            Interval.of(within.x().lo() - baseX.lo(), within.x().hi() - baseX.hi()),
-            Interval.of(within.y().lo() - baseY.lo(), within.y().hi() - baseY.hi())));
+            Interval.of(top.x().lo() - base.x().lo(), top.x().hi() - base.x().hi()),
+            Interval.of(top.y().lo() - base.y().lo(), top.y().hi() - base.y().hi())));
   }
 
   private static Rectangle top(Machine machine, long over) {

@@ -4,10 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.Blanks;
-import org.jawroom.clearance.MachineGuards;
-import org.jawroom.clearance.Part;
-import org.jawroom.clearance.ViseParts;
+import org.jawroom.clearance.Setup;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
@@ -20,15 +17,11 @@ public final class Pairing {
 
   /** Everything there is to say of {@code vise} on {@code machine}; pure. */
   public static Outcome solve(Settings settings, Machine machine, Vise vise) {
-    Blanks blanks = new Blanks();
-    List<Part> body = ViseParts.of(vise, blanks);
-    MachineGuards guards =
-        MachineGuards.of(settings, machine, vise.base().bedHeight(), blanks);
-    List<Region> regions = Regions.of(settings, machine, vise, body, guards, blanks);
-    Judgement judgement = Judgement.of(settings, machine, vise, regions);
-    List<Column> missing = blanks.columns();
+    Model model = Model.of(settings, machine, vise, Setup.PLAIN);
+    Judgement judgement = model.judgement();
+    List<Column> missing = model.blanks();
     if (missing.isEmpty()) {
-      Description description = new Description(settings, machine, vise, guards);
+      Description description = new Description(settings, machine, vise, model.guards());
       return new Outcome(
           machine,
           vise,

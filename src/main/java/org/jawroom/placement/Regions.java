@@ -10,6 +10,7 @@ import org.jawroom.clearance.BoltParts;
 import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.Part;
+import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.TNut;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -37,15 +38,22 @@ final class Regions {
 
   private final Settings settings;
   private final Machine machine;
+  private final Setup setup;
   private final Vise vise;
   private final List<Part> body;
   private final MachineGuards guards;
   private final OptionalLong thread;
 
   private Regions(
-      Settings settings, Machine machine, Vise vise, List<Part> body, MachineGuards guards) {
+      Settings settings,
+      Machine machine,
+      Setup setup,
+      Vise vise,
+      List<Part> body,
+      MachineGuards guards) {
     this.settings = settings;
     this.machine = machine;
+    this.setup = setup;
     this.vise = vise;
     this.body = body;
     this.guards = guards;
@@ -56,11 +64,12 @@ final class Regions {
   static List<Region> of(
       Settings settings,
       Machine machine,
+      Setup setup,
       Vise vise,
       List<Part> body,
       MachineGuards guards,
       Blanks blanks) {
-    Regions builder = new Regions(settings, machine, vise, body, guards);
+    Regions builder = new Regions(settings, machine, setup, vise, body, guards);
     List<Region> regions = new ArrayList<>();
     for (int index = 0; index < vise.mounts().size(); index++) {
       builder.addMount(index, builder.complete(vise.mounts().get(index), blanks), regions);
@@ -76,7 +85,8 @@ final class Regions {
     }
     List<Part> parts = new ArrayList<>(body);
     if (complete) {
-      parts.addAll(BoltParts.of(vise, mount, thread.getAsLong()));
+      BoltParts.of(vise, mount, thread.getAsLong())
+          .forEach(bolt -> parts.add(bolt.raised(setup.riser())));
     }
     List<Pair> pairs = Pair.all(settings, parts, guards.swept());
     OptionalLong boltedBy = complete ? thread : OptionalLong.empty();
@@ -89,7 +99,7 @@ final class Regions {
                     : List.of(anywhere(turn)),
                 turn);
         if (!places.isEmpty()) {
-          regions.add(new Region(turn, index, mount, boltedBy, places, parts, pairs));
+          regions.add(new Region(turn, index, Optional.of(mount), boltedBy, places, parts, pairs));
         }
       }
     }

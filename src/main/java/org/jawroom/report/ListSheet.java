@@ -110,7 +110,7 @@ final class ListSheet {
 
   private void endEntry() {
     if (row != null) {
-      row.setHeightInPoints(Styles.height(Math.min(lines, 30), POINTS));
+      row.setHeightInPoints(Styles.height(lines, POINTS));
     }
   }
 }

@@ -46,6 +46,7 @@ final class MatrixSheet {
   private final SheetLimits limits;
   private final int machines;
   private final int vises;
+  private PageBreaks pages;
   private int links;
 
   private MatrixSheet(
@@ -69,6 +70,7 @@ final class MatrixSheet {
     matrix.extraClearance();
     MatrixKey.write(matrix.sheet, KEY, styles);
     matrix.headings();
+    matrix.startPages();
     for (int machine = 0; machine < matrix.machines; machine++) {
       matrix.machine(machine);
     }
@@ -87,22 +89,38 @@ final class MatrixSheet {
     for (int column = 1; column <= Math.max(vises, MatrixKey.COLUMNS); column++) {
       sheet.setColumnWidth(column, VISE_WIDTH * 256);
     }
-    Paper.set(sheet, styles.unit(), NAMES, FACTS, 1, HEAD_WIDTH + Math.max(vises, 5) * VISE_WIDTH);
+    Paper.set(sheet, styles.unit(), NAMES, FACTS, 1, width());
+  }
+
+  private int width() {
+    return HEAD_WIDTH + Math.max(vises, MatrixKey.COLUMNS) * VISE_WIDTH;
+  }
+
+  private void startPages() {
+    int across = Paper.across(width());
+    int visesOnPage = (Math.max(vises, MatrixKey.COLUMNS) + across - 1) / across;
+    double head = 0;
+    for (int row = 0; row < FIRST_MARGIN; row++) {
+      head += sheet.getRow(row).getHeightInPoints();
+    }
+    double repeated = sheet.getRow(NAMES).getHeightInPoints() + sheet.getRow(FACTS).getHeightInPoints();
+    double room = Paper.down(styles.unit(), HEAD_WIDTH + visesOnPage * VISE_WIDTH);
+    pages = new PageBreaks(sheet, room, head, repeated);
   }
 
   private void title() {
     Row row = sheet.createRow(0);
     row.setHeightInPoints(26);
-    StringBuilder title = new StringBuilder("Which vise goes on which machine");
-    if (vises < shop.vises().size()) {
-      title.append(": ONLY THE FIRST ").append(vises).append(" OF ").append(shop.vises().size())
-          .append(" VISES FIT ON THIS SHEET; ").append(PairingsCsv.FILE).append(" HAS THEM ALL");
-    }
-    if (machines < shop.machines().size()) {
-      title.append(": ONLY THE FIRST ").append(machines).append(" OF ").append(shop.machines().size())
-          .append(" MACHINES FIT ON THIS SHEET; ").append(PairingsCsv.FILE).append(" HAS THEM ALL");
-    }
-    Cells.text(row, 0, title.toString(), styles.title());
+    String title = "Which vise goes on which machine"
+        + cut(machines, shop.machines().size(), "MACHINES") + cut(vises, shop.vises().size(), "VISES");
+    Cells.text(row, 0, title, styles.title());
+  }
+
+  private static String cut(int shown, int all, String what) {
+    return shown == all
+        ? ""
+        : "; ONLY THE FIRST " + shown + " OF " + all + " " + what + " FIT HERE, " + PairingsCsv.FILE
+            + " HAS ALL";
   }
 
   private void extraClearance() {
@@ -111,7 +129,8 @@ final class MatrixSheet {
     row.setHeightInPoints(20);
     Cells.text(row, 0, "Extra clearance wanted (" + unit + ")", styles.label());
     Cells.number(row, EXTRA_COLUMN, 0, styles.input());
-    Cells.text(row, EXTRA_COLUMN + 1,
+    Cells.text(
+        row, EXTRA_COLUMN + 1,
         "  ◄ raise it: pairings with less margin turn grey, with the sign " + ExtraClearance.SHORT_SIGN,
         styles.note());
     Row counted = sheet.createRow(EXTRA_ROW + 1);
@@ -123,9 +142,10 @@ final class MatrixSheet {
       count.setCellFormula(ExtraClearance.countFormula(lastRow(), vises));
       count.setCellValue(staying());
     }
-    Cells.text(counted, EXTRA_COLUMN + 1,
-        "  Margins in " + styles.unit().plural() + ", rounded toward less: what is left after the required clearance and the"
-            + " tolerances. Each leads to its row in Pairings.",
+    Cells.text(
+        counted, EXTRA_COLUMN + 1,
+        "  Margins in " + styles.unit().plural() + ", rounded toward less: what is left after the required"
+            + " clearance and the tolerances. Each leads to its row in Pairings.",
         styles.note());
   }
 
@@ -155,10 +175,10 @@ final class MatrixSheet {
     for (int column = 1; column <= vises; column++) {
       Vise vise = shop.vises().get(column - 1);
       Cells.text(names, column, vise.name(), styles.matrixHeading(false, true));
-      Cells.text(facts, column, words.jaws(vise), styles.matrixHeading(true, true));
+      Cells.text(facts, column, words.heading(vise), styles.matrixHeading(true, true));
       // Bold capitals run wider than digits.
       nameLines = Math.max(nameLines, TextLines.count(vise.name(), VISE_WIDTH - 2));
-      factLines = Math.max(factLines, smallLines(words.jaws(vise), VISE_WIDTH));
+      factLines = Math.max(factLines, smallLines(words.heading(vise), VISE_WIDTH));
     }
     names.setHeightInPoints(Styles.height(Math.min(nameLines, 6), 10));
     facts.setHeightInPoints(Styles.height(factLines, SMALL));
@@ -185,7 +205,8 @@ final class MatrixSheet {
     }
     int nameLines = TextLines.count(name, HEAD_WIDTH - 4);
     margins.setHeightInPoints(Math.max(20, Styles.height(nameLines, 10)));
-    reasons.setHeightInPoints(Math.min(400, Styles.height(lines, SMALL)));
+    reasons.setHeightInPoints(Styles.height(lines, SMALL));
+    pages.add(margins.getRowNum(), margins.getHeightInPoints() + reasons.getHeightInPoints());
   }
 
   private Cell margin(Row row, int column, Outcome outcome, boolean best) {

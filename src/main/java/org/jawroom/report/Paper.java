@@ -11,7 +11,28 @@ final class Paper {
   /** Characters of 10 points across a page that is still read without a glass. */
   private static final int WIDEST = 215;
 
+  /** Points across a page between its margins, and down it with something to spare. */
+  private static final double A4_ACROSS = 784;
+  private static final double A4_DOWN = 495;
+  private static final double LETTER_ACROSS = 734;
+  private static final double LETTER_DOWN = 510;
+
+  /** Points across a character of 10 points. */
+  private static final double CHARACTER = 5.25;
+
   private Paper() {}
+
+  /** How many pages a sheet of that many characters is fitted to, side by side. */
+  static int across(int width) {
+    return Math.min(Short.MAX_VALUE, 1 + (width - 1) / WIDEST);
+  }
+
+  /** Points of rows that a page holds which shows {@code width} characters side by side. */
+  static double down(PeopleUnit unit, int width) {
+    boolean letter = unit == PeopleUnit.INCH;
+    double scale = Math.min(1, (letter ? LETTER_ACROSS : A4_ACROSS) / (width * CHARACTER));
+    return (letter ? LETTER_DOWN : A4_DOWN) / scale;
+  }
 
   /**
    * Sets the sheet up.
@@ -25,7 +46,7 @@ final class Paper {
     setup.setLandscape(true);
     setup.setPaperSize(unit == PeopleUnit.INCH ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
     sheet.setFitToPage(true);
-    setup.setFitWidth((short) Math.min(Short.MAX_VALUE, 1 + (width - 1) / WIDEST));
+    setup.setFitWidth((short) across(width));
     setup.setFitHeight((short) 0);
     sheet.setMargin(PageMargin.LEFT, 0.4);
     sheet.setMargin(PageMargin.RIGHT, 0.4);

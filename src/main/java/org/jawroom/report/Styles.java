@@ -20,7 +20,10 @@ final class Styles {
   private static final String HEADING = "E6E6E6";
 
   /** In the font sizes below, how much taller a line is than its letters. */
-  private static final float LEADING = 1.28f;
+  private static final float LEADING = 1.42f;
+
+  /** Spreadsheets refuse rows of more than 409 points. */
+  private static final float TALLEST = 400;
 
   private final XSSFWorkbook book;
   private final PeopleUnit unit;
@@ -35,9 +38,9 @@ final class Styles {
     first.setFontHeightInPoints((short) 10);
   }
 
-  /** The height of a row of {@code lines} lines of {@code points}. */
+  /** The height of a row of {@code lines} lines of {@code points}, as far as rows may grow. */
   static float height(int lines, int points) {
-    return lines * points * LEADING + 4;
+    return Math.min(TALLEST, lines * points * LEADING + 7);
   }
 
   PeopleUnit unit() {

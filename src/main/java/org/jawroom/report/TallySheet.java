@@ -84,8 +84,8 @@ final class TallySheet {
   private static List<Heading> headings(String what, String partner) {
     List<Heading> headings = new ArrayList<>();
     headings.add(new Heading(what, 26));
-    headings.add(new Heading("Size", 26));
-    headings.add(new Heading("Pairings", 8));
+    headings.add(new Heading("Size", 24));
+    headings.add(new Heading("Pairings", 10));
     for (Finding finding : Finding.values()) {
       headings.add(new Heading(finding.sign() + " " + finding.brief(), 10));
     }

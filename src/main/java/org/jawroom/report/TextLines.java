@@ -5,8 +5,8 @@ final class TextLines {
   private TextLines() {}
 
   /**
-   * Lines that {@code text} takes at {@code perLine} characters each, broken between words, and within a
-   * word only where it is longer than a line; 1 at least.
+   * Lines that {@code text} takes at {@code perLine} characters each, broken between words and after
+   * hyphens, and within a word only where it is longer than a line; 1 at least.
    */
   static int count(String text, int perLine) {
     return text.lines().mapToInt(line -> wrapped(line, perLine)).sum() + (text.isEmpty() ? 1 : 0);
@@ -23,14 +23,15 @@ final class TextLines {
   private static int wrapped(String line, int perLine) {
     int lines = 1;
     int used = 0;
-    for (String word : line.split(" ")) {
-      int needed = used == 0 ? word.length() : used + 1 + word.length();
-      if (needed > perLine && used > 0) {
+    for (String piece : line.split("(?<=[ -])")) {
+      // A blank at the end of a line takes no room.
+      if (used > 0 && used + piece.stripTrailing().length() > perLine) {
         lines++;
-        needed = word.length();
+        used = 0;
       }
-      lines += Math.max(0, (needed - 1) / perLine);
-      used = needed <= perLine ? needed : (needed - 1) % perLine + 1;
+      lines += Math.max(0, (piece.stripTrailing().length() - 1) / perLine);
+      used += piece.length();
+      used = used <= perLine ? used : (used - 1) % perLine + 1;
     }
     return lines;
   }

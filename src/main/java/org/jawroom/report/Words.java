@@ -99,7 +99,7 @@ record Words(PeopleUnit unit) {
 
   private void addPlaceMarks(Recommendation place, List<String> marks) {
     place.play().map(Words::tooLittlePlay).filter(axes -> !axes.isEmpty())
-        .ifPresent(axes -> marks.add("under 2 mm of play along " + axes));
+        .ifPresent(axes -> marks.add("play under 2 mm in " + axes));
     if (place.reachShortfall() > 0) {
       marks.add("reach short by " + unit.brief(place.reachShortfall(), Rounding.UP));
     }
@@ -138,6 +138,11 @@ record Words(PeopleUnit unit) {
   /** {@code jaw 150, opens 0 to 150}. */
   String jaws(Vise vise) {
     return "jaw " + unit.brief(vise.jaws().width(), Rounding.DOWN) + ", opens " + range(vise.opening());
+  }
+
+  /** What stands under a vise's name over its column. */
+  String heading(Vise vise) {
+    return joined("\n", jaws(vise).replace(", opens", "\nopens"), exact(vise.provenance()));
   }
 
   /** What to mind about all pairings of a machine: what was not looked for, how well it is known. */

@@ -1,5 +1,6 @@
 package org.jawroom.tables;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,9 +14,10 @@ import org.jawroom.tables.schema.TableSpec;
 /** The rows of a table by their names, no two of which may be alike; other tables refer to them. */
 final class Owners {
 
-  /** A named row. */
+  /** A row and its name; empty where it has none that may stand. */
   record Owner(String name, Row row) {}
 
+  private final List<Owner> all = new ArrayList<>();
   private final Map<String, Owner> owners = new LinkedHashMap<>();
   private final boolean complete;
   private final String thing;
@@ -30,22 +32,25 @@ final class Owners {
     Uniques uniques = new Uniques();
     for (Row row : rows) {
       Optional<String> name = row.name(column);
+      Owner owner = new Owner(name.orElse(""), row);
+      all.add(owner);
       if (name.isPresent() && uniques.add(row, column, name.get())) {
-        owners.put(Names.key(name.get()), new Owner(name.get(), row));
+        owners.put(Names.key(name.get()), owner);
         ledger.origins.put(table, new Origins.Origin(row.origin(), row.number()), name.get());
       }
     }
   }
 
-  Iterable<Owner> all() {
-    return owners.values();
+  /** Every row, also those whose name is missing or refused: they have other cells to look at. */
+  List<Owner> all() {
+    return all;
   }
 
   /** The one that {@code name}, found in {@code column} of {@code row}, refers to; a fault if none. */
   Optional<Owner> find(Row row, String column, String name) {
     Owner owner = owners.get(Names.key(name));
     if (owner == null && complete) {
-      String item = name.equals(row.raw(column)) ? "" : "has " + name + ", which ";
+      String item = name.equals(row.raw(column)) ? "" : Row.inside(name);
       List<String> known = owners.values().stream().map(Owner::name).toList();
       row.fault(column, item + "is no " + thing + " of this shop" + Nearest.hint(name, known));
     }

@@ -26,7 +26,9 @@ final class PartReader {
     OptionalLong minOpen = orElse(row, "u_min_open", minClosed);
     OptionalLong maxOpen = orElse(row, "u_max_open", maxClosed);
     Optional<Interval> closed = between(row, "u_min_closed", minClosed, "u_max_closed", maxClosed);
-    Optional<Interval> open = between(row, "u_min_open", minOpen, "u_max_open", maxOpen);
+    boolean asClosed = row.isBlank("u_min_open") && row.isBlank("u_max_open");
+    Optional<Interval> open =
+        asClosed ? closed : between(row, "u_min_open", minOpen, "u_max_open", maxOpen);
     Optional<Interval> v = between(row, "v_min", "v_max");
     Optional<Interval> w = between(row, "w_min", "w_max");
     OptionalLong tolerance = row.length("tolerance");

@@ -24,6 +24,7 @@ import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.Cell;
+import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.Grid;
 
 /**
@@ -38,6 +39,7 @@ final class Row {
   private final String origin;
   private final Grid.Row row;
   private final Map<String, Integer> places;
+  private final Set<String> missing;
   private final Ledger ledger;
   private final Set<String> told = new LinkedHashSet<>();
   private final Set<String> bare = new LinkedHashSet<>();
@@ -45,12 +47,20 @@ final class Row {
 
   /**
    * @param places where each column of the header stands
+   * @param missing the columns told as missing from the header, so that no row need tell it again
    */
-  Row(TableSpec table, String origin, Grid.Row row, Map<String, Integer> places, Ledger ledger) {
+  Row(
+      TableSpec table,
+      String origin,
+      Grid.Row row,
+      Map<String, Integer> places,
+      Set<String> missing,
+      Ledger ledger) {
     this.table = table;
     this.origin = origin;
     this.row = row;
     this.places = places;
+    this.missing = missing;
     this.ledger = ledger;
   }
 
@@ -228,10 +238,15 @@ final class Row {
     Optional<String> word =
         words.stream().filter(known -> ColumnSpec.normal(known).equals(wanted)).findFirst();
     if (word.isEmpty()) {
-      String which = written.equals(CellText.trimmed(raw(column))) ? "" : "has " + written + ", which ";
+      String which = written.equals(CellText.trimmed(raw(column))) ? "" : inside(written);
       fault(column, which + "is not one of " + String.join(", ", words) + Nearest.hint(written, words));
     }
     return word;
+  }
+
+  /** The beginning of a message about one item of a cell that holds several. */
+  static String inside(String item) {
+    return "has " + Fault.shortened(item) + ", which ";
   }
 
   /** Truth values of a workbook count as the words yes and no, where those are words of the column. */
@@ -274,7 +289,7 @@ final class Row {
     Optional<Cell> cell = raw(spec);
     if (cell.isEmpty() && spec.isRequired()) {
       sound = false;
-      if (places.containsKey(column)) { // A missing column was told once, at the header.
+      if (!missing.contains(column)) {
         fault(column, "is blank; what belongs here is " + spec.kind().words());
       }
     }

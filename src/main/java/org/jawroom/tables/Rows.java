@@ -22,6 +22,7 @@ final class Rows {
   private final TableSpec table;
   private final Ledger ledger;
   private final Map<String, Integer> places = new HashMap<>();
+  private final Set<String> missing = new HashSet<>();
 
   private Rows(TableSpec table, Ledger ledger) {
     this.table = table;
@@ -45,7 +46,7 @@ final class Rows {
     List<Row> rows = new ArrayList<>();
     boolean worked = false;
     for (Grid.Row cells : grid.get().rows()) {
-      Row row = new Row(table, grid.get().origin(), cells, places, ledger);
+      Row row = new Row(table, grid.get().origin(), cells, places, missing, ledger);
       if (isWorked(row)) {
         worked = true;
         ledger.note(Note.Kind.WORKED_ROW, row, "skipped: a worked example");
@@ -62,7 +63,6 @@ final class Rows {
   }
 
   private void matchHeader(Grid grid) {
-    Set<String> missing = new HashSet<>();
     table.columns().stream().filter(this::mustBeThere).map(ColumnSpec::name).forEach(missing::add);
     grid.header().cells().forEach((place, cell) -> matchColumn(grid, place, cell));
     missing.removeAll(places.keySet());

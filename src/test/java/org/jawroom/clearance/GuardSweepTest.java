@@ -142,7 +142,7 @@ class GuardSweepTest {
     Blanks blanks = new Blanks();
 
     List<SweptGuard> swept =
-        MachineGuards.of(settings(OptionalLong.of(MM)), draft.build(), 80 * MM, blanks).swept();
+        MachineGuards.of(settings(OptionalLong.of(MM)), draft.build(), Setup.PLAIN, 80 * MM, blanks).swept();
 
     assertEquals("[REAR_GAP, NOSE_MIN]", blanks.columns().toString());
     // A blank nose_min costs the head its cutting situation only.
@@ -165,7 +165,7 @@ class GuardSweepTest {
   }
 
   private static Optional<Long> lowestHead(Machine machine, OptionalLong shortestTool, long bedMm) {
-    return MachineGuards.of(settings(shortestTool), machine, bedMm * MM, new Blanks()).swept().stream()
+    return MachineGuards.of(settings(shortestTool), machine, Setup.PLAIN, bedMm * MM, new Blanks()).swept().stream()
         .filter(guard -> guard.name().equals("guard") && guard.situation() == Situation.CUTTING)
         .map(guard -> guard.box().z().lo())
         .findFirst();
@@ -179,7 +179,7 @@ class GuardSweepTest {
   }
 
   private static List<SweptGuard> guards(Machine machine) {
-    return MachineGuards.of(Settings.DEFAULTS, machine, 80 * MM, new Blanks()).swept();
+    return MachineGuards.of(Settings.DEFAULTS, machine, Setup.PLAIN, 80 * MM, new Blanks()).swept();
   }
 
   private static SweptGuard find(List<SweptGuard> guards, String name, Situation situation) {
@@ -195,7 +195,7 @@ class GuardSweepTest {
 
   private static Box box(Machine machine, Guard guard, Situation situation) {
     NoseHeights heights = new NoseHeights(Settings.DEFAULTS, machine, 0, new Blanks());
-    return new GuardSweep(machine, guard).box(situation, heights).orElseThrow();
+    return new GuardSweep(machine, guard, Setup.PLAIN.stops()).box(situation, heights).orElseThrow();
   }
 
   private static Guard box(Axes carriedBy, When when, Interval x, Interval y, Interval z) {

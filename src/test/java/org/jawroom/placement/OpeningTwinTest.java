@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
 import org.jawroom.clearance.Pair;
@@ -105,7 +106,7 @@ class OpeningTwinTest {
     Dimension zero = Dimension.of(0);
     Mount mount = new Mount("mount", false, List.of(new Bolt(zero, zero, zero, zero)));
     Turn turn = Turn.values()[random.nextInt(4)];
-    return new Region(turn, 0, mount, OptionalLong.of(0), places, parts, pairs);
+    return new Region(turn, 0, Optional.of(mount), OptionalLong.of(0), places, parts, pairs);
   }
 
   /** In halves. */

@@ -2,6 +2,7 @@ package org.jawroom.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
 import org.jawroom.clearance.MarginField;
@@ -57,7 +58,7 @@ final class SmallWorlds {
     }
     Dimension zero = Dimension.of(0);
     Mount mount = new Mount("mount " + mountIndex, false, List.of(new Bolt(zero, zero, zero, zero)));
-    return new Region(turn, mountIndex, mount, OptionalLong.of(0), places, parts, pairs);
+    return new Region(turn, mountIndex, Optional.of(mount), OptionalLong.of(0), places, parts, pairs);
   }
 
   Seat seat(Region region, Interval openings, Rectangle reach) {

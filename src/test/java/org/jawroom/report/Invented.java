@@ -84,8 +84,8 @@ final class Invented {
   static RunFacts facts(PeopleUnit unit) {
     return new RunFacts(
         List.of(
-            new FileRead("machines.csv", "sha256 1f6c0d8ab3f0e9b7c2a45d6e7f8091a2b3c4d5e6f708192a3b4c5d6e7f809112"),
-            new FileRead("vises.csv", "sha256 90a1b2c3d4e5f60718293a4b5c6d7e8f90a1b2c3d4e5f60718293a4b5c6d7e8f")),
+            new FileRead("machines.csv", "sha256 " + "1f6c0d8ab3f0e9b7".repeat(4)),
+            new FileRead("vises.csv", "sha256 " + "90a1b2c3d4e5f607".repeat(4))),
         List.of(
             new Setting("Required clearance", "6 mm"), new Setting("Hand room", "25 mm"),
             new Setting("Least opening that is of use", "25 mm"),

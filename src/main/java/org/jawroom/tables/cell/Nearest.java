@@ -8,11 +8,11 @@ import java.util.Optional;
 public final class Nearest {
   private Nearest() {}
 
-  /** The one of {@code known} with the fewest letters to change; empty if none is near. */
+  /** The one of {@code known} with the fewest letters to change, not all; empty if none is near. */
   public static Optional<String> to(String wanted, Collection<String> known) {
     String start = wanted.length() > 200 ? wanted.substring(0, 200) : wanted;
     Optional<String> nearest = Optional.empty();
-    int least = Math.max(2, start.length() / 2) + 1;
+    int least = Math.min(start.length(), Math.max(2, start.length() / 2) + 1);
     for (String name : known) {
       int changes = changes(start.toLowerCase(Locale.ROOT), name.toLowerCase(Locale.ROOT));
       if (changes < least) {

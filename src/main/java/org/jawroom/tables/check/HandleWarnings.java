@@ -14,8 +14,8 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
- * Vises whose handle, or a part, hangs down past the table's edge, and what that asks of a machine's rows: its
- * ledges, and at the front its sill.
+ * Vises whose handle, or a part, hangs down past the table's edge, and what that asks of a machine's
+ * rows: its ledges, and at the front its sill.
  */
 final class HandleWarnings {
   private HandleWarnings() {}

@@ -3,6 +3,7 @@ package org.jawroom.tables.schema;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * One column of a table, or one setting.
@@ -25,6 +26,8 @@ public record ColumnSpec(
     String blankMeans,
     boolean everyone,
     String help) {
+
+  private static final Pattern JOINT = Pattern.compile("[\\s\\p{Zs}_-]+");
 
   public ColumnSpec {
     words = List.copyOf(words);
@@ -89,6 +92,6 @@ public record ColumnSpec(
 
   /** A header or table name as it is compared: case and what joins its words do not count. */
   public static String normal(String header) {
-    return header.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0\\u202f_-]+", "_");
+    return JOINT.matcher(header.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
   }
 }

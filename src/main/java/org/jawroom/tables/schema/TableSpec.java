@@ -1,8 +1,10 @@
 package org.jawroom.tables.schema;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** The tables, in the order in which their faults are told. */
@@ -23,11 +25,13 @@ public enum TableSpec {
 
   private final boolean required;
   private final List<ColumnSpec> columns;
+  private final Map<String, ColumnSpec> byName = new HashMap<>();
   private final String help;
 
   TableSpec(boolean required, List<ColumnSpec> columns, String help) {
     this.required = required;
     this.columns = columns;
+    columns.forEach(column -> byName.put(column.name(), column));
     this.help = help;
   }
 
@@ -52,8 +56,7 @@ public enum TableSpec {
 
   /** The column whose header this is, whatever its case and whatever joins its words. */
   public Optional<ColumnSpec> column(String header) {
-    String wanted = ColumnSpec.normal(header);
-    return columns.stream().filter(column -> column.name().equals(wanted)).findFirst();
+    return Optional.ofNullable(byName.get(ColumnSpec.normal(header)));
   }
 
   /** The table of this name, whatever its case and whatever joins its words. */

@@ -31,6 +31,9 @@ final class CsvTable {
   /** False once something could not be read. */
   private boolean whole = true;
 
+  /** True once there are so many rows that the rest is not read. */
+  private boolean full;
+
   CsvTable(TableSpec table, String origin, FaultList faults) {
     this.table = table;
     this.origin = origin;
@@ -67,7 +70,7 @@ final class CsvTable {
       Iterator<CSVRecord> records = parser.iterator();
       line = 1;
       // Without a sound header, no row after it could be understood.
-      while (records.hasNext() && (whole || !rows.isEmpty())) {
+      while (!full && (whole || !rows.isEmpty()) && records.hasNext()) {
         add(records.next(), (int) line, rows, delimiter);
         line = parser.getCurrentLineNumber() + 1;
       }
@@ -112,6 +115,11 @@ final class CsvTable {
           String.format(
               "has %d cells, but the header has %d; a cell that holds a %s must stand in quotes",
               cells.size(), rows.get(0).width(), sign));
+      return;
+    }
+    if (rows.size() > Grid.MOST_ROWS) {
+      fault(line, Grid.TOO_MANY_ROWS);
+      full = true;
       return;
     }
     rows.add(new Grid.Row(line, cells.size(), filled));

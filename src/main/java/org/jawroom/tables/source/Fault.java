@@ -25,15 +25,16 @@ public record Fault(
     column.ifPresent(name -> line.append(", column ").append(visible(name)));
     line.append(": ");
     if (!found.isEmpty()) {
-      line.append('"').append(visible(shortened())).append("\" ");
+      line.append('"').append(visible(shortened(found))).append("\" ");
     }
     return line.append(visible(message)).toString();
   }
 
-  private String shortened() {
-    return found.codePointCount(0, found.length()) <= LONGEST_FOUND
-        ? found
-        : found.substring(0, found.offsetByCodePoints(0, LONGEST_FOUND)) + "…";
+  /** As much of a text found as a line has room for. */
+  public static String shortened(String text) {
+    return text.codePointCount(0, text.length()) <= LONGEST_FOUND
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, LONGEST_FOUND)) + "…";
   }
 
   /** Characters that would break the line or turn it round are spelled out. */

@@ -18,6 +18,11 @@ public record Grid(TableSpec table, String origin, Row header, List<Row> rows) {
 
   static final int LONGEST_CELL = 32_767;
 
+  /** Far more than any shop needs; what stands beyond is not read. */
+  static final int MOST_ROWS = 100_000;
+
+  static final String TOO_MANY_ROWS = "is beyond the 100000 rows that a table may have; split it off";
+
   public Grid {
     rows = List.copyOf(rows);
   }

@@ -17,6 +17,10 @@ final class SheetTable {
     String origin = "sheet " + sheet.getSheetName();
     List<Grid.Row> rows = new ArrayList<>();
     for (org.apache.poi.ss.usermodel.Row row : sheet) {
+      if (rows.size() > Grid.MOST_ROWS) {
+        faults.add(table, origin, row.getRowNum() + 1, "", "", Grid.TOO_MANY_ROWS);
+        break;
+      }
       SortedMap<Integer, Cell> filled = new TreeMap<>();
       for (org.apache.poi.ss.usermodel.Cell cell : row) {
         Cell read = SheetCell.read(cell);

@@ -2,9 +2,11 @@ package org.jawroom.tables.template;
 
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -12,6 +14,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.Need;
 import org.jawroom.tables.schema.TableSpec;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTPositiveSize2D;
+import org.openxmlformats.schemas.drawingml.x2006.spreadsheetDrawing.CTDrawing;
+import org.openxmlformats.schemas.drawingml.x2006.spreadsheetDrawing.CTOneCellAnchor;
 
 /** The sheet that explains the others: how to fill in, the colours, the sketches, every column. */
 final class LegendSheet {
@@ -83,21 +88,29 @@ final class LegendSheet {
   }
 
   private void sketches(XSSFWorkbook workbook) {
-    picture(workbook, GapSketch.plan(), GapSketch.HEIGHT);
-    picture(workbook, MillSketch.side(), MillSketch.HEIGHT);
+    picture(workbook, GapSketch.plan(), GapSketch.WIDTH, GapSketch.HEIGHT);
+    picture(workbook, MillSketch.side(), MillSketch.WIDTH, MillSketch.HEIGHT);
     sheet.setRowBreak(next - 1);
-    picture(workbook, TableSketch.plan(), TableSketch.HEIGHT);
-    picture(workbook, ViseSketch.side(), ViseSketch.SIDE_HEIGHT);
-    picture(workbook, ViseSketch.plan(), ViseSketch.PLAN_HEIGHT);
+    picture(workbook, TableSketch.plan(), TableSketch.WIDTH, TableSketch.HEIGHT);
+    picture(workbook, ViseSketch.side(), ViseSketch.WIDTH, ViseSketch.SIDE_HEIGHT);
+    picture(workbook, ViseSketch.plan(), ViseSketch.WIDTH, ViseSketch.PLAN_HEIGHT);
   }
 
-  private void picture(XSSFWorkbook workbook, byte[] png, int height) {
+  /** Held by one corner, so that no program's idea of a column's width stretches it. */
+  private void picture(XSSFWorkbook workbook, byte[] png, int width, int height) {
     int index = workbook.addPicture(png, XSSFWorkbook.PICTURE_TYPE_PNG);
-    XSSFClientAnchor anchor = new XSSFClientAnchor(0, 0, 0, 0, 0, next, 1, next + 1);
-    XSSFPicture picture = sheet.createDrawingPatriarch().createPicture(anchor, index);
-    // First to its own size, then a part of that.
-    picture.resize();
-    picture.resize(1.0 / SketchPen.FINENESS);
+    XSSFDrawing drawing = sheet.createDrawingPatriarch();
+    XSSFClientAnchor cells = new XSSFClientAnchor(0, 0, 0, 0, 0, next, 1, next + 1);
+    XSSFPicture picture = drawing.createPicture(cells, index);
+    CTDrawing shapes = drawing.getCTDrawing();
+    CTOneCellAnchor anchor = shapes.addNewOneCellAnchor();
+    anchor.setFrom(cells.getFrom());
+    CTPositiveSize2D size = anchor.addNewExt();
+    size.setCx((long) width * Units.EMU_PER_PIXEL);
+    size.setCy((long) height * Units.EMU_PER_PIXEL);
+    anchor.setPic(picture.getCTPicture());
+    anchor.addNewClientData();
+    shapes.removeTwoCellAnchor(shapes.sizeOfTwoCellAnchorArray() - 1);
     next += height / ROW_HEIGHT + 2;
   }
 

@@ -26,7 +26,8 @@ public final class Template {
    * @throws IOException if it cannot be written; nothing is left behind then
    */
   public static void writeWorkbook(Path file) throws IOException {
-    writeAll(Map.of(file, workbook()));
+    refuseIfThere(file);
+    write(file, workbook());
   }
 
   /**
@@ -40,8 +41,13 @@ public final class Template {
     for (TableSpec table : TableSpec.values()) {
       files.put(folder.resolve(table.tableName() + ".csv"), csv(table));
     }
+    for (Path file : files.keySet()) {
+      refuseIfThere(file);
+    }
     Files.createDirectories(folder);
-    writeAll(files);
+    for (Map.Entry<Path, byte[]> file : files.entrySet()) {
+      write(file.getKey(), file.getValue());
+    }
   }
 
   private static byte[] workbook() throws IOException {
@@ -70,22 +76,21 @@ public final class Template {
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
-  /** Each file is written beside its place and moved there, so that none ever stands there half done. */
-  private static void writeAll(Map<Path, byte[]> files) throws IOException {
-    for (Path file : files.keySet()) {
-      if (Files.exists(file)) {
-        throw new FileAlreadyExistsException(file.toString());
-      }
+  private static void refuseIfThere(Path file) throws FileAlreadyExistsException {
+    if (Files.exists(file)) {
+      throw new FileAlreadyExistsException(file.toString());
     }
-    for (Map.Entry<Path, byte[]> file : files.entrySet()) {
-      Path target = file.getKey().toAbsolutePath();
-      Path beside = target.resolveSibling(target.getFileName() + ".part");
-      try {
-        Files.write(beside, file.getValue());
-        Files.move(beside, target);
-      } finally {
-        Files.deleteIfExists(beside);
-      }
+  }
+
+  /** Written beside its place and moved there, so that no file ever stands there half done. */
+  private static void write(Path file, byte[] bytes) throws IOException {
+    Path target = file.toAbsolutePath();
+    Path beside = target.resolveSibling(target.getFileName() + ".part");
+    try {
+      Files.write(beside, bytes);
+      Files.move(beside, target);
+    } finally {
+      Files.deleteIfExists(beside);
     }
   }
 }

@@ -17,7 +17,13 @@ class OtherCellsTest {
   /** The pound is 0.45359237 kg exactly (NIST SP 811 B.8). */
   @ParameterizedTest
   @CsvSource({
-    "32, 32", "32 kg, 32", "32kg, 32", "0, 0", "75 lb, 34.01942775", "75lbs, 34.01942775", "0.5 LB, 0.226796185"
+    "32, 32",
+    "32 kg, 32",
+    "32kg, 32",
+    "0, 0",
+    "75 lb, 34.01942775",
+    "75lbs, 34.01942775",
+    "0.5 LB, 0.226796185"
   })
   void mass_wellWritten_isExact(String text, BigDecimal kg) throws BadCell {
     assertEquals(0, kg.compareTo(Masses.parse(text, false)));
@@ -67,7 +73,10 @@ class OtherCellsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"vise", " six inch ", "\u5927\u864e\u94b3", "\u0645\u0644\u0632\u0645\u0629", "6\" vise", "a=b"})
+  @ValueSource(strings = {
+        "vise", " six inch ", "\u5927\u864e\u94b3", "\u0645\u0644\u0632\u0645\u0629", "6\" vise",
+        "a=b"
+      })
   void name_ofAnyScript_isTrimmed(String text) throws BadCell {
     assertEquals(text.strip(), Names.parse(text));
   }
@@ -75,8 +84,10 @@ class OtherCellsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "=1+1", "+a", "-a", "@a", "\uff1da", "\uff0ba", "\uff0da", "\uff20a", " =a", "a\tb", "a\nb", "a\rb", "a\t",
-        "\ta", "a\u202eb", "a\u200eb", "a\u2066b", "a\u0000b", "a\u001bb", "a\u2028b", "\ufeffa", "\ud800", "none"
+        "=1+1", "+a", "-a", "@a", "\uff1da", "\uff0ba", "\uff0da", "\uff20a", " =a",
+        "a\tb", "a\nb", "a\rb", "a\t",
+        "\ta", "a\u202eb", "a\u200eb", "a\u2066b", "a\u0000b",
+        "a\u001bb", "a\u2028b", "\ufeffa", "\ud800", "none"
       })
   void name_thatMightMislead_isRefused(String text) {
     assertThrows(BadCell.class, () -> Names.parse(text));

@@ -1,0 +1,54 @@
+package org.jawroom.placement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.ClampParts;
+import org.jawroom.clearance.MachineGuards;
+import org.jawroom.clearance.Pair;
+import org.jawroom.clearance.Part;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/** Where a vise can be held by strap clamps: base and clamps wholly over the table top, no slot needed. */
+final class ClampRegions {
+
+  /** What stands for the name of a mount. */
+  static final String NAME = "clamps";
+
+  private ClampRegions() {}
+
+  static List<Region> of(
+      Settings settings, Machine machine, Vise vise, List<Part> body, MachineGuards guards) {
+    List<Region> regions = new ArrayList<>();
+    for (Turn turn : Turn.values()) {
+      if (vise.turns().contains(turn) && machine.turns().contains(turn)) {
+        places(settings, machine, vise, turn)
+            .ifPresent(
+                places -> {
+                  List<Part> parts = new ArrayList<>(body);
+                  parts.addAll(ClampParts.of(vise, settings.clampRoom()));
+                  List<Pair> pairs = Pair.all(settings, parts, guards.swept());
+                  regions.add(
+                      new Region(
+                          turn, 0, Optional.empty(), OptionalLong.empty(), List.of(places), parts, pairs));
+                });
+      }
+    }
+    return regions;
+  }
+
+  private static Optional<Rectangle> places(
+      Settings settings, Machine machine, Vise vise, Turn turn) {
+    return Footprint.base(vise, Turn.RIGHT)
+        .map(base -> new Rectangle(base.x(), base.y().grown(settings.clampRoom(), settings.clampRoom())))
+        .flatMap(
+            held ->
+                Overhang.within(
+                    machine, 0, new Rectangle(turn.x(held.x(), held.y()), turn.y(held.x(), held.y()))));
+  }
+}

@@ -1,0 +1,180 @@
+package org.jawroom.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandsTest {
+  @TempDir private Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @Test
+  void matrix_exampleShop_writesBothReportsAndSaysWhere() throws Exception {
+    Path reports = folder.resolve("reports");
+
+    assertEquals(0, run("matrix", example().toString(), "-o", reports.toString()));
+
+    assertEquals(List.of("matrix.xlsx", "pairings.csv"), names(reports));
+    assertTrue(out.toString().contains("36 pairings: 6 machines x 6 vises"), out.toString());
+    assertTrue(out.toString().contains("Written: " + reports.resolve("pairings.csv")), out.toString());
+    assertEquals("", err.toString());
+  }
+
+  @Test
+  void matrix_whateverTheThreads_givesTheSameBytes() throws Exception {
+    assertEquals(0, run("matrix", example().toString(), "-o", folder.resolve("a").toString(), "--threads", "1"));
+    assertEquals(0, run("matrix", example().toString(), "-o", folder.resolve("b").toString(), "--threads", "7"));
+
+    for (String name : List.of("matrix.xlsx", "pairings.csv")) {
+      assertArrayEquals(
+          Files.readAllBytes(folder.resolve("a").resolve(name)),
+          Files.readAllBytes(folder.resolve("b").resolve(name)),
+          name);
+    }
+  }
+
+  @Test
+  void matrix_optionOfASettingsName_winsOverTheTable() throws Exception {
+    Path reports = folder.resolve("reports");
+
+    assertEquals(
+        0, run("matrix", example().toString(), "-o", reports.toString(), "--clearance=8mm", "--hand_room=30"));
+
+    String row = Files.readAllLines(reports.resolve("pairings.csv")).stream()
+        .filter(line -> line.startsWith("exact,six inch,")).findFirst().orElseThrow();
+    // 6.35 asked for leaves 0; 8 leaves 1.65 less at the front and at the rear.
+    assertTrue(row.startsWith("exact,six inch,limited,"), row);
+    assertTrue(row.contains(",-1.650,door,screw front,") || row.contains(",-1.650,"), row);
+  }
+
+  @Test
+  void matrix_faultyTables_areRefusedWithEveryFaultAndNothingWritten() throws Exception {
+    Path input = copyOfExample();
+    replace(input.resolve("machines.csv"), "roomy,mm,xy,600", "roomy,mm,xy,\"1,250\"");
+    replace(input.resolve("vises.csv"), "plain,mm,one,150", "plain,mm,one,-150");
+    Path reports = folder.resolve("reports");
+
+    assertEquals(1, run("matrix", input.toString(), "-o", reports.toString()));
+
+    List<String> lines = err.toString().lines().toList();
+    assertEquals(
+        "machines.csv row 2, column table_length: \"1,250\" could be 1.25 or 1250; write 1250 or 1.25",
+        lines.get(0));
+    assertTrue(lines.get(1).startsWith("vises.csv row 2, column jaw_width: \"-150\" "), lines.get(1));
+    assertEquals("2 faults. Nothing was written; put them right and run again.", lines.get(2));
+    assertFalse(Files.exists(reports));
+  }
+
+  @Test
+  void matrix_outputIsAFile_isOneLineAndStatus3() throws Exception {
+    Path file = Files.writeString(folder.resolve("taken"), "mine");
+
+    assertEquals(3, run("matrix", example().toString(), "-o", file.toString()));
+
+    assertEquals(1, err.toString().lines().count(), err.toString());
+    assertEquals("mine", Files.readString(file));
+  }
+
+  @Test
+  void matrix_noSuchInput_isOneLineAndStatus3() {
+    assertEquals(3, run("matrix", folder.resolve("nowhere").toString()));
+    assertEquals(1, err.toString().lines().count(), err.toString());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"matrx", "matrix --clearence=3 x", "matrix", "matrix x --threads=0", ""})
+  void run_wrongUse_isStatus2WithoutATrace(String line) {
+    assertEquals(2, run(line.isEmpty() ? new String[0] : line.split(" ")));
+    assertTrue(err.toString().contains("--help"), err.toString());
+    assertFalse(err.toString().contains("\tat "), err.toString());
+  }
+
+  @Test
+  void run_mistypedName_suggestsTheNearest() {
+    run("matrx");
+    assertTrue(err.toString().contains("matrix"), err.toString());
+  }
+
+  @Test
+  void matrix_optionThatIsNoLength_isWrongUse() throws Exception {
+    assertEquals(2, run("matrix", example().toString(), "--clearance", "wide"));
+    assertTrue(err.toString().startsWith("option --clearance: \"wide\" "), err.toString());
+  }
+
+  @Test
+  void check_exampleShop_listsWarningsAndWritesNothing() throws Exception {
+    assertEquals(0, run("check", example().toString()));
+    assertTrue(out.toString().contains("  machines, not-measured, rear_gap: "), out.toString());
+    assertTrue(out.toString().contains("6 machines, 6 vises, 0 jobs: no faults, "), out.toString());
+  }
+
+  @Test
+  void template_workbook_isReadBackWithItsWorkedRowsSkipped() throws Exception {
+    Path file = folder.resolve("shop.xlsx");
+    assertEquals(0, run("template", file.toString()));
+    assertEquals(3, run("template", file.toString()));
+
+    err.getBuffer().setLength(0);
+    assertEquals(1, run("check", file.toString()));
+    assertEquals(
+        List.of(
+            "sheet machines: holds nothing but worked examples",
+            "sheet vises: holds nothing but worked examples"),
+        err.toString().lines().limit(2).toList());
+  }
+
+  @Test
+  void run_help_namesTheCommandsAndTheVersionIsTheBuilds() {
+    assertEquals(0, run("--help"));
+    for (String command : List.of("matrix", "check", "template")) {
+      assertTrue(out.toString().contains(command), out.toString());
+    }
+    out.getBuffer().setLength(0);
+    assertEquals(0, run("--version"));
+    assertTrue(out.toString().matches("jawroom \\d+\\.\\d+\\.\\d+\\R"), out.toString());
+  }
+
+  private int run(String... args) {
+    return Main.run(args, new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  private static Path example() throws URISyntaxException {
+    return Path.of(CommandsTest.class.getResource("/org/jawroom/golden/example").toURI());
+  }
+
+  private Path copyOfExample() throws Exception {
+    Path copy = Files.createDirectory(folder.resolve("input"));
+    for (String name : List.of("machines.csv", "vises.csv", "guards.csv", "settings.csv")) {
+      Files.copy(example().resolve(name), copy.resolve(name));
+    }
+    return copy;
+  }
+
+  private static void replace(Path file, String old, String text) throws IOException {
+    String before = Files.readString(file);
+    assertTrue(before.contains(old));
+    Files.writeString(file, before.replace(old, text));
+  }
+
+  private static List<String> names(Path directory) throws IOException {
+    try (Stream<Path> files = Files.list(directory)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+}

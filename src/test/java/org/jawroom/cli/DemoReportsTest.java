@@ -1,0 +1,82 @@
+package org.jawroom.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The reports of the demo shop that the project keeps, made again. */
+class DemoReportsTest {
+  private static final Path KEPT = Path.of("reports");
+
+  @TempDir private Path folder;
+
+  @Test
+  void reports_madeAgain_areTheOnesKept() throws IOException {
+    matrix(Path.of("inputs", "demo"));
+
+    assertEquals(read(KEPT.resolve("pairings.csv")), read(folder.resolve("pairings.csv")));
+    // Entry by entry: how well it is packed may differ between machines, what is in it may not.
+    assertEquals(entries(KEPT.resolve("matrix.xlsx")), entries(folder.resolve("matrix.xlsx")));
+  }
+
+  @Test
+  void reports_fromTheWorkbook_areTheSameButForWhatWasRead() throws IOException {
+    matrix(Path.of("inputs", "demo.xlsx"));
+
+    assertEquals(read(KEPT.resolve("pairings.csv")), read(folder.resolve("pairings.csv")));
+    Map<String, String> kept = entries(KEPT.resolve("matrix.xlsx"));
+    Map<String, String> made = entries(folder.resolve("matrix.xlsx"));
+    Set<String> different =
+        kept.keySet().stream()
+            .filter(name -> !kept.get(name).equals(made.get(name)))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals(kept.keySet(), made.keySet());
+    different.remove("xl/sharedStrings.xml");
+    assertEquals(1, different.size(), () -> "only the sheet Inputs may differ, but: " + different);
+  }
+
+  @Test
+  void demo_hasEveryVerdict() throws IOException {
+    Set<String> verdicts =
+        Files.readAllLines(KEPT.resolve("pairings.csv")).stream()
+            .skip(1)
+            .map(line -> line.split(",")[2])
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertEquals("[fits, limited, measure, no mount, no place, unknown]", verdicts.toString());
+  }
+
+  private void matrix(Path input) {
+    StringWriter said = new StringWriter();
+    PrintWriter writer = new PrintWriter(said, true);
+    String[] args = {"matrix", input.toString(), "-o", folder.toString()};
+    assertEquals(0, Main.run(args, writer, writer), said::toString);
+  }
+
+  private static String read(Path file) throws IOException {
+    return Files.readString(file);
+  }
+
+  private static Map<String, String> entries(Path workbook) throws IOException {
+    Map<String, String> entries = new TreeMap<>();
+    try (ZipInputStream zip = new ZipInputStream(Files.newInputStream(workbook))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        entries.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+      }
+    }
+    return entries;
+  }
+}

@@ -1,0 +1,82 @@
+package org.jawroom.placement;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jawroom.clearance.MarginField;
+import org.jawroom.clearance.Setup;
+import org.jawroom.reference.FreeSpaces;
+import org.jawroom.reference.OverlayFreeSpace;
+import org.jawroom.reference.RandomShops;
+import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.Rect;
+import org.jawroom.reference.ShopCsv;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * The solver's free space against polygon overlay (JTS, a general-purpose library of computational
+ * geometry): the same area from the solver's own rectangles taken apart and from the reference's boxes
+ * overlaid, and a place found exactly where some is left.
+ */
+class FreeSpaceOverlayTest {
+  private static final long SEEDS = 40;
+
+  @ParameterizedTest
+  @EnumSource(value = Profile.class, mode = EnumSource.Mode.EXCLUDE, names = "BLANKS")
+  void find_randomShops_agreesWithPolygonOverlay(Profile profile) {
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Shop shop = RandomShops.shop(profile, seed);
+      Machine machine = RandomShops.machine(shop);
+      Vise vise = RandomShops.vise(shop);
+      Model model = Model.of(shop.settings(), machine, vise, Setup.PLAIN);
+      List<Region> regions = model.regions();
+      if (!model.blanks().isEmpty()) {
+        continue;
+      }
+      List<FreeSpaces> others = FreeSpaces.of(shop.settings(), machine, vise, 0);
+      String input = profile + " " + seed + "\n" + ShopCsv.text(shop);
+      assertEquals(others.size(), regions.size(), input);
+      for (Region region : regions) {
+        FreeSpaces other =
+            others.stream()
+                .filter(o -> o.turn() == region.turn() && o.mount().equals(region.mount().orElseThrow().name()))
+                .findFirst()
+                .orElseThrow();
+        compare(region, vise, other, () -> region.turn() + " " + input);
+      }
+    }
+  }
+
+  private static void compare(
+      Region region, Vise vise, FreeSpaces other, Supplier<String> input) {
+    MarginField field = MarginField.of(region.pairs(), region.turn(), vise.opening());
+    FreeSpaces ours =
+        new FreeSpaces(
+            region.turn(),
+            region.mount().orElseThrow().name(),
+            region.places().stream()
+                .map(p -> new Rect(p.x().lo(), p.x().hi(), p.y().lo(), p.y().hi()))
+                .toList(),
+            field.bounds().stream()
+                .filter(pair -> pair.f() < 0 && pair.a() < pair.b() && pair.c() < pair.d())
+                .map(pair -> new Rect(pair.a(), pair.b(), pair.c(), pair.d()))
+                .toList());
+    double overlay = OverlayFreeSpace.area(other.region(), other.forbidden());
+    assertEquals(overlay, ours.cellArea(), 1e-9 * overlay, input);
+
+    Optional<Place> found =
+        new FreeSpace(region.places(), field).find(0, Window.EVERYWHERE);
+    if (overlay > 0) {
+      assertTrue(found.isPresent(), input);
+    }
+    // No area left: at most lines and points on which things just touch.
+    found.ifPresent(place -> assertTrue(field.margin(place.x(), place.y()) >= 0, input));
+  }
+}

@@ -1,0 +1,79 @@
+package org.jawroom.report;
+
+import static org.jawroom.report.Invented.machine;
+import static org.jawroom.report.Invented.vise;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Verdict;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.junit.jupiter.api.Test;
+
+class SummaryTest {
+  private final Machine a = machine("mill A");
+  private final Machine b = machine("B\u001b[2J");
+  private final Vise v = vise("plain");
+  private final Vise w = vise("six inch");
+
+  private static Outcome made(Machine machine, Vise vise, Verdict verdict, String margin) {
+    Made made = new Made(machine, vise, verdict).best(margin)
+        .limit(margin, "door", "screw front", Axis.Y, Situation.CUTTING, JawEnd.OPEN);
+    return verdict == Verdict.LIMITED ? made.best("-1").usable("10", "50").done() : made.done();
+  }
+
+  @Test
+  void lines_tellCountsWorstBestAndWhere() {
+    Shop shop = new Shop(Settings.DEFAULTS, List.of(a, b), List.of(v, w), List.of());
+    List<Outcome> outcomes = List.of(
+        made(a, v, Verdict.LIMITED, "2.19"), made(a, w, Verdict.MEASURE, "-0.01"),
+        made(b, v, Verdict.NO_PLACE, "-20.875"), new Made(b, w, Verdict.UNKNOWN).done());
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertEquals(
+          List.of(
+              "4 pairings: 2 machines x 2 vises",
+              "      1  clear over part of the opening only",
+              "      1  too close: measure",
+              "      1  no place: hits something wherever it is bolted",
+              "      1  unknown: not measured",
+              "Worst pairings:",
+              "     -20.9 mm  B?[2J x plain: door - screw front, open",
+              "      -0.1 mm  mill A x six inch: door - screw front, open",
+              "Best vise of each machine:",
+              "  mill A: plain, 2.1 mm to spare (keep open 10 to 50)",
+              "  B?[2J: none",
+              "Written: " + Path.of("out", "pairings.csv")),
+          Summary.lines(shop, outcomes, PeopleUnit.MM, List.of(Path.of("out", "pairings.csv"))));
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void lines_ofALargeShop_stayFew() {
+    List<Machine> machines = new ArrayList<>();
+    List<Outcome> outcomes = new ArrayList<>();
+    for (int i = 0; i < 30; i++) {
+      machines.add(machine("m" + i));
+      outcomes.add(made(machines.get(i), v, Verdict.NO_PLACE, "-" + (i + 1)));
+    }
+    Shop shop = new Shop(Settings.DEFAULTS, machines, List.of(v), List.of());
+    List<String> lines = Summary.lines(shop, outcomes, PeopleUnit.INCH, List.of());
+    assertEquals(2 + 1 + 5 + 1 + 1 + 20 + 1, lines.size());
+    assertTrue(lines.contains("  and 25 more: see Pairings in matrix.xlsx"));
+    assertTrue(lines.contains("  and 10 more: see By machine in matrix.xlsx"));
+    assertTrue(lines.contains("     -1.19 in  m29 x plain: door - screw front, open"), lines::toString);
+  }
+}

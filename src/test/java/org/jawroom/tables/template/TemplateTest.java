@@ -1,0 +1,240 @@
+package org.jawroom.tables.template;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.jawroom.geometry.Length;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Note;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.ShopReader;
+import org.jawroom.tables.schema.CellKind;
+import org.jawroom.tables.schema.ColumnSpec;
+import org.jawroom.tables.schema.Need;
+import org.jawroom.tables.schema.TableSpec;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class TemplateTest {
+  @TempDir static Path shared;
+  @TempDir Path folder;
+
+  private static Path empty;
+  private static XSSFWorkbook workbook;
+
+  @BeforeAll
+  static void writeOnce() throws IOException {
+    empty = shared.resolve("empty.xlsx");
+    Template.writeWorkbook(empty);
+    workbook = workbook();
+  }
+
+  @AfterAll
+  static void close() throws IOException {
+    workbook.close();
+  }
+
+  private static XSSFWorkbook workbook() throws IOException {
+    try (var in = Files.newInputStream(empty)) {
+      return new XSSFWorkbook(in);
+    }
+  }
+
+  private static long workedRows() {
+    return Stream.of(TableSpec.values())
+        .filter(table -> table != TableSpec.SETTINGS)
+        .mapToLong(table -> WorkedRows.of(table).size())
+        .sum();
+  }
+
+  @Test
+  void workbook_writtenTwice_isTheSameBytes() throws IOException {
+    Path other = folder.resolve("other.xlsx");
+    Template.writeWorkbook(other);
+    assertArrayEquals(Files.readAllBytes(empty), Files.readAllBytes(other));
+  }
+
+  @Test
+  void workbook_thatIsThere_isNotOverwritten() throws IOException {
+    Path file = Files.writeString(folder.resolve("filled.xlsx"), "a day's measuring");
+    assertThrows(FileAlreadyExistsException.class, () -> Template.writeWorkbook(file));
+    assertEquals("a day's measuring", Files.readString(file));
+  }
+
+  @Test
+  void folder_withOneTableThere_isLeftAlone() throws IOException {
+    Path file = Files.writeString(folder.resolve("vises.csv"), "a day's measuring");
+    assertThrows(FileAlreadyExistsException.class, () -> Template.writeFolder(folder));
+    assertEquals(Set.of(file), contents());
+  }
+
+  @Test
+  void folder_written_holdsTheTablesAndNothingElse() throws IOException {
+    Template.writeFolder(folder);
+    assertEquals(
+        Stream.of(TableSpec.values())
+            .map(table -> folder.resolve(table.tableName() + ".csv"))
+            .collect(Collectors.toSet()),
+        contents());
+  }
+
+  private Set<Path> contents() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.collect(Collectors.toSet());
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(TableSpec.class)
+  void sheet_hasEveryColumnWithAComment_thoseForEveryoneFirstAndOpen(TableSpec table) {
+    XSSFSheet sheet = workbook.getSheet(table.tableName());
+    Set<String> names = new TreeSet<>();
+    boolean rest = false;
+    for (Cell heading : sheet.getRow(0)) {
+      ColumnSpec column = table.column(heading.getStringCellValue()).orElseThrow();
+      names.add(column.name());
+      boolean shut = sheet.isColumnHidden(heading.getColumnIndex());
+      assertEquals(!column.everyone() && table != TableSpec.SETTINGS, shut, column.name());
+      assertTrue(shut || !rest, column.name());
+      rest |= shut;
+      String comment = heading.getCellComment().getString().getString();
+      assertTrue(comment.contains(column.help()), comment);
+    }
+    assertEquals(
+        table.columns().stream().map(ColumnSpec::name).collect(Collectors.toCollection(TreeSet::new)),
+        names);
+  }
+
+  @ParameterizedTest
+  @EnumSource(TableSpec.class)
+  void sheet_columnsOfLengths_areText(TableSpec table) {
+    XSSFSheet sheet = workbook.getSheet(table.tableName());
+    for (Cell heading : sheet.getRow(0)) {
+      CellKind kind = table.column(heading.getStringCellValue()).orElseThrow().kind();
+      if (kind.isLength() || kind == CellKind.NAME) {
+        assertEquals("@", sheet.getColumnStyle(heading.getColumnIndex()).getDataFormatString());
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(TableSpec.class)
+  void sheet_columnsOfWords_offerThem(TableSpec table) {
+    XSSFSheet sheet = workbook.getSheet(table.tableName());
+    for (Cell heading : sheet.getRow(0)) {
+      ColumnSpec column = table.column(heading.getStringCellValue()).orElseThrow();
+      if (column.kind() == CellKind.WORD) {
+        DataValidation offered =
+            sheet.getDataValidations().stream()
+                .filter(v -> v.getRegions().getCellRangeAddress(0).isInRange(1, heading.getColumnIndex()))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+            column.words(),
+            Arrays.asList(offered.getValidationConstraint().getExplicitListValues()));
+      }
+    }
+  }
+
+  @Test
+  void legend_bearsFiveSketches() {
+    assertEquals(5, workbook.getAllPictures().size());
+    assertEquals(
+        5,
+        workbook.getSheet(LegendSheet.NAME).getDrawingPatriarch().getCTDrawing()
+            .sizeOfOneCellAnchorArray());
+  }
+
+  @Test
+  void workbook_readBackEmpty_hasNoFaultButTheEmptyTables() throws Exception {
+    assertOnlyEmpty(ShopReader.read(empty, Map.of()));
+  }
+
+  @Test
+  void folder_readBackEmpty_hasNoFaultButTheEmptyTables() throws Exception {
+    Template.writeFolder(folder);
+    assertOnlyEmpty(ShopReader.read(folder, Map.of()));
+  }
+
+  private void assertOnlyEmpty(Reading reading) {
+    List<String> faults = reading.faults().stream().map(Object::toString).toList();
+    assertEquals(2, faults.size(), faults::toString);
+    assertTrue(
+        faults.stream().allMatch(fault -> fault.endsWith("holds nothing but worked examples")),
+        faults::toString);
+    assertEquals(workedRows(), reading.notes(Note.Kind.WORKED_ROW).size());
+  }
+
+  /** The worked rows must be right: with their names changed they read as a shop. */
+  @Test
+  void workedRows_renamed_readWithoutAFault() throws Exception {
+    Template.writeFolder(folder);
+    for (Path file : contents()) {
+      Files.writeString(file, Files.readString(file).replace(TableSpec.WORKED, "the "));
+    }
+    Reading reading = ShopReader.read(folder, Map.of());
+    assertEquals(List.of(), reading.faults());
+    Shop shop = reading.shop().orElseThrow();
+    assertEquals(2, shop.machines().size());
+    assertEquals(2, shop.vises().size());
+    assertEquals(List.of(2, 1), shop.machines().stream().map(m -> m.guards().size()).toList());
+    assertEquals(List.of(2, 1), shop.vises().stream().map(v -> v.mounts().size()).toList());
+  }
+
+  @Test
+  void workbook_filledWithFractionsAsText_isReadExactly() throws Exception {
+    Path file = folder.resolve("filled.xlsx");
+    try (XSSFWorkbook own = workbook();
+        OutputStream out = Files.newOutputStream(file)) {
+      for (TableSpec table : List.of(TableSpec.MACHINES, TableSpec.VISES)) {
+        XSSFSheet sheet = own.getSheet(table.tableName());
+        Row row = sheet.createRow(sheet.getLastRowNum() + 1);
+        for (Cell heading : sheet.getRow(0)) {
+          ColumnSpec column = table.column(heading.getStringCellValue()).orElseThrow();
+          if (column.need() != Need.OPTIONAL) {
+            row.createCell(heading.getColumnIndex()).setCellValue(filled(column));
+          }
+        }
+      }
+      own.write(out);
+    }
+    Reading reading = ShopReader.read(file, Map.of("unit", "in"));
+    assertEquals(List.of(), reading.faults());
+    Shop shop = reading.shop().orElseThrow();
+    assertEquals(Length.INCH / 4, shop.vises().get(0).jaws().width());
+    assertEquals(Length.INCH / 4, shop.machines().get(0).tableWidth());
+  }
+
+  private static String filled(ColumnSpec column) {
+    return switch (column.kind()) {
+      case NAME -> "mine";
+      case AXES -> "xy";
+      case COUNT -> "3";
+      case MASS -> "30";
+      default -> "1/4";
+    };
+  }
+}
