@@ -92,12 +92,16 @@ final class RandomMachines {
     }
   }
 
+  /** One turn at least: a table has no way to say none. */
   static Set<Turn> someTurns(Dice dice) {
     Set<Turn> turns = EnumSet.noneOf(Turn.class);
     for (Turn turn : Turn.values()) {
       if (dice.chance(60)) {
         turns.add(turn);
       }
+    }
+    if (turns.isEmpty()) {
+      turns.add(dice.among(List.of(Turn.values())));
     }
     return turns;
   }

@@ -128,7 +128,8 @@ public final class RandomShops {
       rear += vise.rearClosed.length();
     }
     long length = Math.max(front, moving) + (vise.both ? Math.max(rear, moving) : rear);
-    long room = length + 2 * settings.clearance() + dice.mm(least, least == 0 ? 6 : 20) * dice.among(List.of(0, 1, 1));
+    long off = dice.mm(least, least == 0 ? 6 : 20) * dice.among(List.of(0, 1, 1));
+    long room = length + 2 * settings.clearance() + off;
     long frontGap = dice.mm(-10, 40);
     mill.frontGap = Dimension.of(frontGap);
     mill.rearGap = Dimension.of(room - mill.tableWidth - frontGap);
