@@ -8,16 +8,25 @@ import org.jawroom.shop.Dimension;
 
 /** Seeded chance that throws lengths on a grain, so that ties and exact touching are common. */
 final class Dice {
+  /** So coarse that nearly everything meets something else exactly. */
+  static final List<Long> COARSE = List.of(20 * Length.MM, 30 * Length.MM);
+
+  private static final List<Long> MILLIMETRES =
+      List.of(10 * Length.MM, 5 * Length.MM, Length.MM, Length.MM / 1000);
+  private static final List<Long> INCHES =
+      List.of(Length.INCH / 4, Length.INCH / 8, Length.INCH / 64, Length.INCH / 1000);
+
   private final SplittableRandom random;
   private final long grain;
 
   Dice(long seed, boolean inches) {
+    this(seed, inches ? INCHES : MILLIMETRES);
+  }
+
+  /** Lengths on one of {@code grains}, the same one throughout. */
+  Dice(long seed, List<Long> grains) {
     random = new SplittableRandom(seed);
-    List<Long> grains =
-        inches
-            ? List.of(Length.INCH / 4, Length.INCH / 8, Length.INCH / 64, Length.INCH / 1000)
-            : List.of(10 * Length.MM, 5 * Length.MM, Length.MM, Length.MM / 1000);
-    grain = grains.get(pick(4));
+    grain = among(grains);
   }
 
   /** 0 … below. */

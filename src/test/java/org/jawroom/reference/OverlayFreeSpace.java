@@ -23,7 +23,8 @@ public final class OverlayFreeSpace {
 
   /** The free polygons; all rectangles must be bounded or are cut to the region's neighbourhood. */
   public static Geometry of(List<Rect> region, List<Rect> forbidden) {
-    Geometry whole = union(region);
+    Geometry whole =
+        union(region.stream().filter(r -> r.xLo() < r.xHi() && r.yLo() < r.yHi()).toList());
     Envelope around = whole.getEnvelopeInternal();
     around.expandBy(10);
     List<Rect> bounded = new ArrayList<>();
@@ -38,7 +39,7 @@ public final class OverlayFreeSpace {
         bounded.add(cut);
       }
     }
-    return bounded.isEmpty()
+    return bounded.isEmpty() || whole.isEmpty()
         ? whole
         : OverlayNG.overlay(whole, union(bounded), OverlayNG.DIFFERENCE, WHOLE);
   }
@@ -53,6 +54,9 @@ public final class OverlayFreeSpace {
     for (Rect rect : rects) {
       polygons.add(
           FACTORY.toGeometry(new Envelope(rect.xLo(), rect.xHi(), rect.yLo(), rect.yHi())));
+    }
+    if (polygons.isEmpty()) {
+      return FACTORY.createPolygon();
     }
     return UnaryUnionNG.union(polygons, FACTORY, WHOLE);
   }

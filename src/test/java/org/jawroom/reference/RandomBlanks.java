@@ -19,7 +19,7 @@ final class RandomBlanks {
 
   static void strike(Dice dice, MachineDraft mill, ViseDraft vise) {
     RandomBlanks blanks = new RandomBlanks(mill, vise);
-    List<Runnable> ways = new ArrayList<>(blanks.ways(dice));
+    List<Runnable> ways = blanks.ways(dice);
     int count = 1 + dice.pick(3);
     for (int i = 0; i < count; i++) {
       dice.among(ways).run();
@@ -35,6 +35,10 @@ final class RandomBlanks {
     ways.add(() -> mill.leftGap = Dimension.BLANK);
     ways.add(() -> mill.rightGap = Dimension.BLANK);
     ways.add(() -> mill.noseMin = Dimension.BLANK);
+    ways.add(() -> mill.noseMin = Dimension.BLANK);
+    ways.add(() -> mill.noseMin = Dimension.BLANK);
+    ways.add(() -> mill.noseMax = Dimension.BLANK);
+    ways.add(() -> mill.noseMax = Dimension.BLANK);
     ways.add(() -> mill.noseMax = Dimension.BLANK);
     ways.add(() -> mill.guards.replaceAll(guard -> dice.chance(60) ? untaped(guard) : guard));
     ways.add(() -> vise.baseWidth = Dimension.BLANK);
@@ -48,6 +52,12 @@ final class RandomBlanks {
     ways.add(() -> vise.frontOpen = Dimension.BLANK);
     ways.add(() -> vise.screwHeight = Dimension.BLANK);
     ways.add(() -> vise.screwDiameter = Dimension.BLANK);
+    ways.add(() -> vise.screwDiameter = Dimension.BLANK);
+    ways.add(
+        () -> {
+          unscrewed();
+          vise.screwDiameter = Dimension.BLANK;
+        });
     ways.add(() -> vise.handleRadius = Dimension.BLANK);
     ways.add(() -> vise.handleDepth = Dimension.BLANK);
     ways.add(() -> vise.boltSpacing = Dimension.BLANK);
@@ -56,6 +66,14 @@ final class RandomBlanks {
     ways.add(() -> vise.holeV = Dimension.BLANK);
     ways.add(() -> vise.mounts.replaceAll(RandomBlanks::undrilled));
     return ways;
+  }
+
+  /** Without a screw at either end, the diameter is asked for by the handle alone. */
+  private void unscrewed() {
+    vise.rearClosed = Dimension.NONE;
+    vise.rearOpen = Dimension.NONE;
+    vise.frontClosed = Dimension.NONE;
+    vise.frontOpen = Dimension.NONE;
   }
 
   private static Guard untaped(Guard guard) {

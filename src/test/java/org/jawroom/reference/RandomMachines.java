@@ -92,12 +92,16 @@ final class RandomMachines {
     }
   }
 
+  /** One turn at least: a table has no way to say none. */
   static Set<Turn> someTurns(Dice dice) {
     Set<Turn> turns = EnumSet.noneOf(Turn.class);
     for (Turn turn : Turn.values()) {
       if (dice.chance(60)) {
         turns.add(turn);
       }
+    }
+    if (turns.isEmpty()) {
+      turns.add(dice.among(List.of(Turn.values())));
     }
     return turns;
   }
@@ -224,6 +228,10 @@ final class RandomMachines {
 
   private Interval heights() {
     Interval z = dice.chance(60) ? span(60, 200, 10, 200) : span(-80, 100, 10, 80);
+    if (dice.chance(8)) {
+      // Under the table even with the nose at its highest, if measured from it.
+      z = span(-900, -500, 10, 200);
+    }
     return opened(z, 40);
   }
 

@@ -18,6 +18,7 @@ public final class RandomShops {
   /** What a shop is made to have in it. */
   enum Feature {
     CLUTTER,
+    COARSE,
     FEW_GUARDS,
     INCH,
     KEYED,
@@ -41,6 +42,8 @@ public final class RandomShops {
     FEW_GUARDS(Feature.FEW_GUARDS),
     CLUTTERED(Feature.CLUTTER, Feature.FEW_GUARDS),
     INCH(Feature.INCH, Feature.SQUEEZED),
+    COARSE(Feature.COARSE, Feature.FEW_GUARDS),
+    COARSE_PARTS(Feature.COARSE, Feature.SHAPE_PARTS, Feature.FEW_GUARDS),
     KEYED(Feature.KEYED),
     SLOTS_ALONG_Y(Feature.SLOTS_ALONG_Y, Feature.FEW_GUARDS),
     OTHER_MOVES(Feature.OTHER_MOVES, Feature.FEW_GUARDS),
@@ -49,6 +52,13 @@ public final class RandomShops {
     SHAPE_PARTS(Feature.SHAPE_PARTS, Feature.FEW_GUARDS),
     EXTRA_MOUNTS(Feature.EXTRA_MOUNTS, Feature.KEYED),
     BLANKS(Feature.BLANKS, Feature.SQUEEZED, Feature.FEW_GUARDS),
+    BLANKS_OF_ALL_KINDS(
+        Feature.BLANKS,
+        Feature.FEW_GUARDS,
+        Feature.EXTRA_MOUNTS,
+        Feature.MAX_OVERHANG,
+        Feature.SHORTEST_TOOL),
+    BLANKS_WITHOUT_TOOL(Feature.BLANKS, Feature.FEW_GUARDS),
     TOLERANCES(Feature.TOLERANCES, Feature.SQUEEZED),
     SHORTEST_TOOL(Feature.SHORTEST_TOOL, Feature.FEW_GUARDS),
     MAX_OVERHANG(Feature.MAX_OVERHANG),
@@ -75,12 +85,16 @@ public final class RandomShops {
         }
       }
     }
-    Dice dice = new Dice(seed * 1_000_003 + profile.ordinal(), features.contains(Feature.INCH));
+    long own = seed * 1_000_003 + profile.ordinal();
+    Dice dice =
+        features.contains(Feature.COARSE)
+            ? new Dice(own, Dice.COARSE)
+            : new Dice(own, features.contains(Feature.INCH));
     Settings settings = settings(dice, features);
     MachineDraft mill = RandomMachines.draft(dice, features);
     ViseDraft vise = RandomVises.draft(dice, features, mill);
     if (features.contains(Feature.SQUEEZED)) {
-      squeeze(dice, settings, mill, vise, features.contains(Feature.TOLERANCES) ? 8 : 40);
+      squeeze(dice, settings, mill, vise, features.contains(Feature.TOLERANCES) ? 0 : -40);
     }
     if (features.contains(Feature.BLANKS)) {
       RandomBlanks.strike(dice, mill, vise);
@@ -100,7 +114,7 @@ public final class RandomShops {
 
   /** Makes the room from door to rear cover about what the vise takes, so that little decides. */
   private static void squeeze(
-      Dice dice, Settings settings, MachineDraft mill, ViseDraft vise, long most) {
+      Dice dice, Settings settings, MachineDraft mill, ViseDraft vise, long least) {
     if (!vise.simple) {
       return;
     }
@@ -114,7 +128,8 @@ public final class RandomShops {
       rear += vise.rearClosed.length();
     }
     long length = Math.max(front, moving) + (vise.both ? Math.max(rear, moving) : rear);
-    long room = length + 2 * settings.clearance() + dice.mm(-most, most / 2) * dice.among(List.of(0, 1, 1));
+    long off = dice.mm(least, least == 0 ? 6 : 20) * dice.among(List.of(0, 1, 1));
+    long room = length + 2 * settings.clearance() + off;
     long frontGap = dice.mm(-10, 40);
     mill.frontGap = Dimension.of(frontGap);
     mill.rearGap = Dimension.of(room - mill.tableWidth - frontGap);

@@ -23,7 +23,7 @@ class RandomShopsTest {
   void shops_ofAllProfiles_bringEveryVerdict() {
     Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
     for (Profile profile : Profile.values()) {
-      for (long seed = 0; seed < 30; seed++) {
+      for (long seed = 0; seed < 60; seed++) {
         Shop shop = RandomShops.shop(profile, seed);
         ReferenceOutcome outcome =
             ReferencePairing.solve(
