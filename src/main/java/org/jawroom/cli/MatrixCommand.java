@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jawroom.advice.Advice;
 import org.jawroom.placement.Outcome;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.Reports;
@@ -21,15 +22,15 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code jawroom matrix}: every pairing, into {@code pairings.csv} and {@code matrix.xlsx}. */
+/** {@code jawroom matrix}: every pairing, into CSV files and {@code matrix.xlsx}. */
 @Command(
     name = "matrix",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
     description = {
-      "Finds for every machine and vise the best place on the T-slots, and writes pairings.csv (for"
-          + " programs) and matrix.xlsx (for people)."
+      "Finds for every machine and vise the best place on the T-slots and what would make it fit, and"
+          + " writes pairings.csv, remedies.csv and unknowns.csv (for programs) and matrix.xlsx (for people)."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -78,9 +79,10 @@ final class MatrixCommand implements Callable<Integer> {
       return Input.refuse(reading, err);
     }
     Shop shop = reading.shop().get();
-    List<Outcome> outcomes = Solving.all(shop, workers, Progress.on(err));
+    List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
+    List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     RunFacts facts = Facts.of(reading, shop, outcomes);
-    List<Path> written = Reports.write(output, shop, outcomes, facts);
+    List<Path> written = Reports.write(output, shop, advice, facts);
     PeopleUnit unit = facts.unit();
     Summary.lines(shop, outcomes, unit, written).forEach(out::println);
     if (!facts.warnings().isEmpty()) {

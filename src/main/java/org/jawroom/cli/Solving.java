@@ -6,18 +6,20 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.jawroom.placement.Outcome;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.Advisor;
 import org.jawroom.placement.Pairing;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
-/** Solves every pairing of a shop on several threads; the outcomes do not depend on how many. */
+/** Solves every pairing of a shop on several threads; what comes of it does not depend on how many. */
 final class Solving {
   private Solving() {}
 
-  /** The outcomes, machines then vises in input order. */
-  static List<Outcome> all(Shop shop, int threads, Progress progress) {
+  /** Each outcome and what to do about it, machines then vises in input order. */
+  static List<Advice> all(Shop shop, int threads, Progress progress) {
     ExecutorService workers =
         Executors.newFixedThreadPool(
             threads,
@@ -27,18 +29,18 @@ final class Solving {
               return thread;
             });
     try {
-      List<Future<Outcome>> pending = new ArrayList<>();
+      List<Future<Advice>> pending = new ArrayList<>();
       for (Machine machine : shop.machines()) {
         for (Vise vise : shop.vises()) {
-          pending.add(workers.submit(() -> Pairing.solve(shop.settings(), machine, vise)));
+          pending.add(workers.submit(() -> solve(shop.settings(), machine, vise)));
         }
       }
-      List<Outcome> outcomes = new ArrayList<>(pending.size());
-      for (Future<Outcome> next : pending) {
-        outcomes.add(next.get());
-        progress.show(outcomes.size(), pending.size());
+      List<Advice> advice = new ArrayList<>(pending.size());
+      for (Future<Advice> next : pending) {
+        advice.add(next.get());
+        progress.show(advice.size(), pending.size());
       }
-      return outcomes;
+      return advice;
     } catch (ExecutionException failure) {
       throw new IllegalStateException("a pairing could not be solved", failure.getCause());
     } catch (InterruptedException stop) {
@@ -48,5 +50,9 @@ final class Solving {
       workers.shutdownNow();
       progress.clear();
     }
+  }
+
+  private static Advice solve(Settings settings, Machine machine, Vise vise) {
+    return Advisor.advise(settings, Pairing.solve(settings, machine, vise));
   }
 }

@@ -1,6 +1,5 @@
 package org.jawroom.report;
 
-import java.util.OptionalLong;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
@@ -27,12 +26,5 @@ final class Cells {
     Cell cell = row.createCell(column);
     cell.setCellStyle(style);
     return cell;
-  }
-
-  /** A length in the unit for people; an empty cell where there is none. */
-  static Cell length(Row row, int column, OptionalLong length, Rounding rounding, Styles styles) {
-    return length.isPresent()
-        ? number(row, column, styles.unit().number(length.getAsLong(), rounding), styles.length())
-        : empty(row, column, styles.length());
   }
 }

@@ -9,7 +9,10 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 
-/** A long table: title, remark, headings that stay in sight and can be filtered by, entries. */
+/**
+ * A long table: title, remark, headings that stay in sight and can be filtered by, entries. A second table
+ * may follow below, in the same columns; headings then scroll away with their entries.
+ */
 final class ListSheet {
 
   /** A column: its heading, and how wide it is in characters. */
@@ -29,15 +32,29 @@ final class ListSheet {
   private int nextRow = FIRST_ENTRY;
   private int nextColumn;
   private int lines;
+  private int filtered = -1;
 
   ListSheet(SXSSFWorkbook book, Styles styles, String name, List<Heading> headings, int headColumns) {
+    this(book, styles, name, headings, headColumns, true);
+  }
+
+  /**
+   * A sheet without entries yet.
+   *
+   * @param inSight whether the headings stay in sight and are printed on every page; not where a second
+   *     table with headings of its own stands below
+   */
+  ListSheet(
+      SXSSFWorkbook book, Styles styles, String name, List<Heading> headings, int headColumns,
+      boolean inSight) {
     this.sheet = book.createSheet(name);
     this.styles = styles;
     this.headings = headings;
     this.headColumns = headColumns;
     int width = headings.stream().mapToInt(Heading::width).sum();
-    Paper.set(sheet, styles.unit(), HEADINGS, HEADINGS, headColumns, width);
-    sheet.createFreezePane(headColumns, FIRST_ENTRY);
+    int repeated = inSight ? HEADINGS : -1;
+    Paper.set(sheet, styles.unit(), repeated, repeated, headColumns, width);
+    sheet.createFreezePane(headColumns, inSight ? FIRST_ENTRY : 0);
     for (int column = 0; column < headings.size(); column++) {
       sheet.setColumnWidth(column, headings.get(column).width() * 256);
     }
@@ -52,14 +69,33 @@ final class ListSheet {
     second.setHeightInPoints(15);
     // Beside the columns that are repeated, which would cut it off.
     Cells.text(second, headColumns, remark, styles.note());
-    Row third = sheet.createRow(HEADINGS);
+    headings(HEADINGS, headings.stream().map(Heading::words).toList());
+  }
+
+  /** Ends the first table, whose headings alone are filters, and begins the second. */
+  void below(String title, String remark, List<String> words) {
+    endEntry();
+    row = null;
+    filtered = lastRow();
+    // A row is left free between the two.
+    Row top = sheet.createRow(nextRow + 1);
+    top.setHeightInPoints(20);
+    Cells.text(top, 0, title, styles.section());
+    Row second = sheet.createRow(nextRow + 2);
+    second.setHeightInPoints(15);
+    Cells.text(second, 0, remark, styles.note());
+    headings(nextRow + 3, words);
+    nextRow += 4;
+  }
+
+  private void headings(int index, List<String> words) {
+    Row third = sheet.createRow(index);
     int most = 1;
-    for (int column = 0; column < headings.size(); column++) {
-      Heading heading = headings.get(column);
-      Cells.text(third, column, heading.words(), styles.heading());
+    for (int column = 0; column < words.size(); column++) {
+      Cells.text(third, column, words.get(column), styles.heading());
       // The filter's button takes some of the last line.
-      int perLine = TextLines.perLine(heading.width() - 2, POINTS);
-      most = Math.max(most, TextLines.count(heading.words(), perLine) + 1);
+      int perLine = TextLines.perLine(headings.get(column).width() - 2, POINTS);
+      most = Math.max(most, TextLines.count(words.get(column), perLine) + 1);
     }
     third.setHeightInPoints(Styles.height(most, POINTS));
   }
@@ -84,11 +120,25 @@ final class ListSheet {
   }
 
   Cell length(OptionalLong length, Rounding rounding) {
-    return Cells.length(row, nextColumn++, length, rounding, styles);
+    return length(length, rounding, styles.length());
+  }
+
+  Cell length(OptionalLong length, Rounding rounding, CellStyle style) {
+    return length.isPresent()
+        ? Cells.number(row, nextColumn++, styles.unit().number(length.getAsLong(), rounding), style)
+        : Cells.empty(row, nextColumn++, style);
   }
 
   Cell length(long length, Rounding rounding) {
     return length(OptionalLong.of(length), rounding);
+  }
+
+  /** Ten times as fine. */
+  Cell fineLength(OptionalLong length, Rounding rounding) {
+    return length.isPresent()
+        ? Cells.number(
+            row, nextColumn++, styles.unit().fineNumber(length.getAsLong(), rounding), styles.fineLength())
+        : Cells.empty(row, nextColumn++, styles.fineLength());
   }
 
   Cell number(double number, String format) {
@@ -101,11 +151,15 @@ final class ListSheet {
     }
   }
 
-  /** Ends the last entry and makes the headings filters. */
+  /** Ends the last entry and makes the headings of the first table filters. */
   void finish() {
     endEntry();
-    int last = Math.max(nextRow - 1, HEADINGS);
+    int last = filtered < 0 ? lastRow() : filtered;
     sheet.setAutoFilter(new CellRangeAddress(HEADINGS, last, 0, headings.size() - 1));
+  }
+
+  private int lastRow() {
+    return Math.max(nextRow - 1, HEADINGS);
   }
 
   private void endEntry() {

@@ -3,9 +3,7 @@ package org.jawroom.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
-import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.Hyperlink;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
@@ -37,27 +35,24 @@ final class MatrixSheet {
   private static final int VISE_WIDTH = 18;
   private static final int SMALL = 8;
 
-  private final SXSSFWorkbook book;
   private final SXSSFSheet sheet;
   private final Styles styles;
   private final Words words;
   private final Shop shop;
   private final List<Outcome> outcomes;
-  private final SheetLimits limits;
+  private final PairingLinks links;
   private final int machines;
   private final int vises;
   private PageBreaks pages;
-  private int links;
 
   private MatrixSheet(
       SXSSFWorkbook book, Styles styles, Shop shop, List<Outcome> outcomes, SheetLimits limits) {
-    this.book = book;
     this.sheet = book.createSheet(NAME);
     this.styles = styles;
     this.words = new Words(styles.unit());
     this.shop = shop;
     this.outcomes = outcomes;
-    this.limits = limits;
+    this.links = new PairingLinks(book, limits);
     this.machines = Math.min(shop.machines().size(), (limits.rows() - FIRST_MARGIN) / ROWS_EACH);
     this.vises = Math.min(shop.vises().size(), limits.columns() - 1);
   }
@@ -198,7 +193,7 @@ final class MatrixSheet {
     for (int vise = 0; vise < vises; vise++) {
       Outcome outcome = pairings.get(vise);
       boolean isBest = outcome == best;
-      link(margin(margins, vise + 1, outcome, isBest), index * shop.vises().size() + vise);
+      links.add(margin(margins, vise + 1, outcome, isBest), index * shop.vises().size() + vise);
       String reason = reason(outcome, isBest);
       Cells.text(reasons, vise + 1, reason, styles.reason(Finding.of(outcome), isBest));
       lines = Math.max(lines, smallLines(reason, VISE_WIDTH));
@@ -228,16 +223,6 @@ final class MatrixSheet {
       lines.add("► best for this machine");
     }
     return String.join("\n", lines);
-  }
-
-  private void link(Cell cell, int pairing) {
-    if (links >= limits.links() || pairing >= PairingsSheet.room(limits)) {
-      return;
-    }
-    Hyperlink link = book.getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
-    link.setAddress(PairingsSheet.NAME + "!" + PairingsSheet.address(pairing));
-    cell.setHyperlink(link);
-    links++;
   }
 
   private static int smallLines(String text, int width) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.jawroom.advice.Advice;
 import org.jawroom.placement.Outcome;
 import org.jawroom.shop.Shop;
 
@@ -28,26 +29,26 @@ public final class MatrixWorkbook {
   /**
    * Writes the workbook; leaves {@code out} open.
    *
-   * @param outcomes one for each pairing, machines then vises in the order of {@code shop}
+   * @param advice one for each pairing, machines then vises in the order of {@code shop}
    * @throws IllegalArgumentException if there are more or fewer
    */
-  public static void write(Shop shop, List<Outcome> outcomes, RunFacts facts, OutputStream out)
+  public static void write(Shop shop, List<Advice> advice, RunFacts facts, OutputStream out)
       throws IOException {
-    write(shop, outcomes, facts, SheetLimits.XLSX, out);
+    write(shop, advice, facts, SheetLimits.XLSX, out);
   }
 
   static void write(
-      Shop shop, List<Outcome> outcomes, RunFacts facts, SheetLimits limits, OutputStream out)
+      Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits, OutputStream out)
       throws IOException {
-    if (outcomes.size() != shop.machines().size() * shop.vises().size()) {
-      throw new IllegalArgumentException(outcomes.size() + " outcomes for " + shop.machines().size()
+    if (advice.size() != shop.machines().size() * shop.vises().size()) {
+      throw new IllegalArgumentException(advice.size() + " pairings for " + shop.machines().size()
           + " machines and " + shop.vises().size() + " vises");
     }
     Path rough = Files.createTempFile("matrix", ".xlsx");
     try {
       try (SXSSFWorkbook book = new SXSSFWorkbook(new XSSFWorkbook());
           OutputStream first = Files.newOutputStream(rough)) {
-        fill(book, shop, outcomes, facts, limits);
+        fill(book, shop, advice, facts, limits);
         book.write(first);
       }
       StableZip.copy(rough, out);
@@ -63,14 +64,17 @@ public final class MatrixWorkbook {
   }
 
   private static void fill(
-      SXSSFWorkbook book, Shop shop, List<Outcome> outcomes, RunFacts facts, SheetLimits limits) {
+      SXSSFWorkbook book, Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits) {
     Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
     describe(book.getXSSFWorkbook().getProperties());
+    List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     MatrixSheet.add(book, styles, shop, outcomes, limits);
-    PairingsSheet.add(book, styles, outcomes, limits);
+    PairingsSheet.add(book, styles, advice, limits);
     NoPlaceSheet.add(book, styles, outcomes, limits);
-    TallySheet.addByMachine(book, styles, shop, outcomes);
-    TallySheet.addByVise(book, styles, shop, outcomes);
+    RemediesSheet.add(book, styles, shop, advice, limits);
+    ToMeasureSheet.add(book, styles, shop, advice, limits);
+    TallySheet.addByMachine(book, styles, shop, advice);
+    TallySheet.addByVise(book, styles, shop, advice);
     InputsSheet.add(book, styles, facts, limits);
     CautionsSheet.add(book, styles);
   }

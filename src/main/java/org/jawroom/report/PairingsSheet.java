@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.advice.Advice;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
 import org.jawroom.geometry.Interval;
@@ -43,11 +44,11 @@ final class PairingsSheet {
     return limits.rows() - ListSheet.FIRST_ENTRY;
   }
 
-  static void add(SXSSFWorkbook book, Styles styles, List<Outcome> outcomes, SheetLimits limits) {
+  static void add(SXSSFWorkbook book, Styles styles, List<Advice> advice, SheetLimits limits) {
     PairingsSheet sheet = new PairingsSheet(book, styles);
-    int shown = Math.min(outcomes.size(), room(limits));
-    String cut = shown < outcomes.size()
-        ? "ONLY THE FIRST " + shown + " OF " + outcomes.size() + " PAIRINGS FIT ON THIS SHEET; "
+    int shown = Math.min(advice.size(), room(limits));
+    String cut = shown < advice.size()
+        ? "ONLY THE FIRST " + shown + " OF " + advice.size() + " PAIRINGS FIT ON THIS SHEET; "
             + PairingsCsv.FILE + " HAS THEM ALL. "
         : "";
     sheet.list.head(
@@ -55,7 +56,7 @@ final class PairingsSheet {
         cut + "Lengths in " + styles.unit().plural()
             + ", each rounded toward less clearance. Margins are what is left after the required"
             + " clearance and both tolerances. Bare vise, without tool or part.");
-    outcomes.subList(0, shown).forEach(sheet::entry);
+    advice.subList(0, shown).forEach(sheet::entry);
     sheet.list.finish();
   }
 
@@ -73,11 +74,13 @@ final class PairingsSheet {
         new Heading("Base over edge by", 9), new Heading("Play left", 8), new Heading("Play right", 8),
         new Heading("Play front", 8), new Heading("Play rear", 8), new Heading("Nose not below", 8),
         new Heading("Room over jaws", 8), new Heading("Table still carries, kg", 9),
+        new Heading("How many on one table", 8), new Heading("They stand at, along the slots", 18),
         new Heading("Mind", 32), new Heading("Not measured", 26)));
     return headings;
   }
 
-  private void entry(Outcome outcome) {
+  private void entry(Advice pairing) {
+    Outcome outcome = pairing.outcome();
     Finding finding = Finding.of(outcome);
     Recommendation place = outcome.recommended().orElse(null);
     list.entry();
@@ -96,8 +99,27 @@ final class PairingsSheet {
     list.length(place == null ? OptionalLong.empty() : place.noseNotBelow(), Rounding.UP);
     list.length(outcome.roomOverJaws(), Rounding.DOWN);
     load(outcome.loadLeft().orElse(null));
-    list.text(String.join("; ", words.marks(outcome)));
+    together(pairing);
+    list.text(mind(pairing));
     list.text(Words.columns(outcome.missing()));
+  }
+
+  private void together(Advice pairing) {
+    if (pairing.sideBySide().isEmpty()) {
+      list.blank(2);
+      return;
+    }
+    list.number(PerTable.count(pairing), "0");
+    list.text(PerTable.positions(
+        pairing, "; ", position -> styles.unit().brief(position, Rounding.NEAREST)));
+  }
+
+  private String mind(Advice pairing) {
+    List<String> marks = new ArrayList<>(words.marks(pairing.outcome()));
+    if (PerTable.count(pairing) > 1 && PerTable.tooHeavy(pairing)) {
+      marks.add("all " + PerTable.count(pairing) + " too heavy together");
+    }
+    return String.join("; ", marks);
   }
 
   private static OptionalLong end(List<Long> end) {

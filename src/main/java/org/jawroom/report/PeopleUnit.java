@@ -32,9 +32,19 @@ public enum PeopleUnit {
     return plural;
   }
 
+  /** Ten times as fine and without idle zeros, for an amount to go by: {@code 38.13}. */
+  String fine(long length, Rounding rounding) {
+    return plain(rounded(length, rounding, grain / 10, decimals + 1));
+  }
+
   /** The rounded number, for a cell that shows {@link #numberFormat}. */
   double number(long length, Rounding rounding) {
     return rounded(length, rounding).doubleValue();
+  }
+
+  /** Ten times as fine, for a cell that shows {@link #numberFormat} with a decimal more. */
+  double fineNumber(long length, Rounding rounding) {
+    return rounded(length, rounding, grain / 10, decimals + 1).doubleValue();
   }
 
   /** With all its decimals: {@code 12.0}. */
@@ -44,8 +54,7 @@ public enum PeopleUnit {
 
   /** Without idle zeros, for use within words: {@code 12}. */
   String brief(long length, Rounding rounding) {
-    BigDecimal value = rounded(length, rounding).stripTrailingZeros();
-    return (value.scale() < 0 ? value.setScale(0) : value).toPlainString();
+    return plain(rounded(length, rounding));
   }
 
   /** The spreadsheet's number format that shows every decimal there is. */
@@ -54,6 +63,15 @@ public enum PeopleUnit {
   }
 
   private BigDecimal rounded(long length, Rounding rounding) {
+    return rounded(length, rounding, grain, decimals);
+  }
+
+  private static BigDecimal rounded(long length, Rounding rounding, long grain, int decimals) {
     return BigDecimal.valueOf(rounding.count(length, grain), decimals);
+  }
+
+  private static String plain(BigDecimal value) {
+    BigDecimal stripped = value.stripTrailingZeros();
+    return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
   }
 }

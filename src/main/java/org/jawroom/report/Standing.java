@@ -28,7 +28,7 @@ final class Standing {
         .reduce((first, next) -> BETTER_LAST.compare(next, first) > 0 ? next : first);
   }
 
-  private static boolean canBeBest(Outcome outcome) {
+  static boolean canBeBest(Outcome outcome) {
     return (outcome.verdict() == Verdict.FITS || outcome.verdict() == Verdict.LIMITED)
         && outcome.bestMargin().isPresent()
         && outcome.roomOverJaws().orElse(1) > 0

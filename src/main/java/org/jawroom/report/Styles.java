@@ -95,8 +95,34 @@ final class Styles {
     });
   }
 
+  /** Text that repeats what the row above says. */
+  XSSFCellStyle repeated() {
+    return made.computeIfAbsent("repeated", key -> entryText(FAINT));
+  }
+
+  /** Text that must not be taken for an entry like the others. */
+  XSSFCellStyle apart() {
+    return made.computeIfAbsent("apart", key -> {
+      XSSFCellStyle style = entryText();
+      fill(style, Palette.CLOSE, FillPatternType.SOLID_FOREGROUND, Palette.CLOSE);
+      return style;
+    });
+  }
+
+  XSSFCellStyle apartLength() {
+    return made.computeIfAbsent("apart length", key -> {
+      XSSFCellStyle style = figure(unit.numberFormat());
+      fill(style, Palette.CLOSE, FillPatternType.SOLID_FOREGROUND, Palette.CLOSE);
+      return style;
+    });
+  }
+
   private XSSFCellStyle entryText() {
-    XSSFCellStyle style = ruled(text(9, false, INK, true));
+    return entryText(INK);
+  }
+
+  private XSSFCellStyle entryText(String colour) {
+    XSSFCellStyle style = ruled(text(9, false, colour, true));
     style.setAlignment(HorizontalAlignment.LEFT);
     style.setIndention((short) 1);
     return style;
@@ -104,18 +130,25 @@ final class Styles {
 
   /** A number in a long table: {@code format} as spreadsheets write it. */
   XSSFCellStyle number(String format) {
-    return made.computeIfAbsent("number " + format, key -> {
-      XSSFCellStyle style = ruled(text(9, false, INK, false));
-      style.setQuotePrefixed(false);
-      style.setAlignment(HorizontalAlignment.RIGHT);
-      style.setVerticalAlignment(VerticalAlignment.TOP);
-      style.setDataFormat(book.createDataFormat().getFormat(format));
-      return style;
-    });
+    return made.computeIfAbsent("number " + format, key -> figure(format));
+  }
+
+  private XSSFCellStyle figure(String format) {
+    XSSFCellStyle style = ruled(text(9, false, INK, false));
+    style.setQuotePrefixed(false);
+    style.setAlignment(HorizontalAlignment.RIGHT);
+    style.setVerticalAlignment(VerticalAlignment.TOP);
+    style.setDataFormat(book.createDataFormat().getFormat(format));
+    return style;
   }
 
   XSSFCellStyle length() {
     return number(unit.numberFormat());
+  }
+
+  /** A length ten times as fine. */
+  XSSFCellStyle fineLength() {
+    return number(unit.numberFormat() + "0");
   }
 
   /** The one cell that asks to be changed. */

@@ -19,18 +19,21 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CommandsTest {
+  private static final List<String> REPORTS =
+      List.of("matrix.xlsx", "pairings.csv", "remedies.csv", "unknowns.csv");
+
   @TempDir private Path folder;
 
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
 
   @Test
-  void matrix_exampleShop_writesBothReportsAndSaysWhere() throws Exception {
+  void matrix_exampleShop_writesEveryReportAndSaysWhere() throws Exception {
     Path reports = folder.resolve("reports");
 
     assertEquals(0, run("matrix", example().toString(), "-o", reports.toString()));
 
-    assertEquals(List.of("matrix.xlsx", "pairings.csv"), names(reports));
+    assertEquals(REPORTS, names(reports));
     assertTrue(out.toString().contains("36 pairings: 6 machines x 6 vises"), out.toString());
     assertTrue(out.toString().contains("Written: " + reports.resolve("pairings.csv")), out.toString());
     assertEquals("", err.toString());
@@ -41,7 +44,7 @@ class CommandsTest {
     assertEquals(0, run("matrix", example().toString(), "-o", folder.resolve("a").toString(), "--threads", "1"));
     assertEquals(0, run("matrix", example().toString(), "-o", folder.resolve("b").toString(), "--threads", "7"));
 
-    for (String name : List.of("matrix.xlsx", "pairings.csv")) {
+    for (String name : REPORTS) {
       assertArrayEquals(
           Files.readAllBytes(folder.resolve("a").resolve(name)),
           Files.readAllBytes(folder.resolve("b").resolve(name)),

@@ -15,9 +15,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import org.jawroom.advice.Advice;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Pairing;
 import org.jawroom.report.PairingsCsv;
@@ -67,15 +69,20 @@ class GoldenShopsTest {
   }
 
   private static String pairings(Shop shop) throws IOException {
-    List<Outcome> outcomes = new ArrayList<>();
+    List<Advice> advice = new ArrayList<>();
     shop.machines()
         .forEach(
             machine ->
                 shop.vises()
-                    .forEach(vise -> outcomes.add(Pairing.solve(shop.settings(), machine, vise))));
+                    .forEach(
+                        vise -> advice.add(bare(Pairing.solve(shop.settings(), machine, vise)))));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    PairingsCsv.write(outcomes, out);
+    PairingsCsv.write(advice, out);
     return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private static Advice bare(Outcome outcome) {
+    return new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty());
   }
 
   private static String key(CSVRecord row) {

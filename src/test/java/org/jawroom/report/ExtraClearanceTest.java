@@ -34,7 +34,7 @@ class ExtraClearanceTest {
   private String signs(PeopleUnit unit, double extra, Outcome... outcomes) throws IOException {
     List<Vise> vises = List.of(outcomes).stream().map(Outcome::vise).toList();
     Shop shop = new Shop(Settings.DEFAULTS, List.of(machine), vises, List.of());
-    try (XSSFWorkbook book = Opened.open(shop, List.of(outcomes), unit)) {
+    try (XSSFWorkbook book = Opened.open(shop, Advised.bare(List.of(outcomes)), unit)) {
       Sheet sheet = book.getSheet(MatrixSheet.NAME);
       sheet.getRow(MatrixSheet.EXTRA_ROW).getCell(MatrixSheet.EXTRA_COLUMN).setCellValue(extra);
       StringBuilder signs = new StringBuilder();
@@ -120,7 +120,7 @@ class ExtraClearanceTest {
   @Test
   void count_followsTheExtraClearance() throws IOException {
     SampleShop sample = new SampleShop();
-    try (XSSFWorkbook book = Opened.open(sample.shop, sample.outcomes, PeopleUnit.MM)) {
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       Sheet sheet = book.getSheet(MatrixSheet.NAME);
       Cell extra = sheet.getRow(MatrixSheet.EXTRA_ROW).getCell(MatrixSheet.EXTRA_COLUMN);
       Cell count = sheet.getRow(MatrixSheet.EXTRA_ROW + 1).getCell(MatrixSheet.EXTRA_COLUMN);

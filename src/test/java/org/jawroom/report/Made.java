@@ -33,6 +33,7 @@ final class Made {
   private long x;
   private long y;
   private String mount = "base bolts";
+  private List<Integer> slots = List.of(1, 3);
   private Optional<Play> play = Optional.empty();
   private long shortfall;
   private OptionalLong overhang = OptionalLong.of(0);
@@ -66,6 +67,17 @@ final class Made {
     limit = Optional.of(
         new Limit(gap, mm(required), mm(tolerance), guard, part, axis, situation, jaws, box, box));
     placed = true;
+    return this;
+  }
+
+  Made limit(Limit made) {
+    limit = Optional.of(made);
+    placed = true;
+    return this;
+  }
+
+  Made slots(Integer... used) {
+    slots = List.of(used);
     return this;
   }
 
@@ -129,7 +141,7 @@ final class Made {
 
   Outcome done() {
     Optional<Recommendation> place = placed
-        ? Optional.of(new Recommendation(handleTo, x, y, mount, List.of(1, 3), vise.opening(), limit,
+        ? Optional.of(new Recommendation(handleTo, x, y, mount, slots, vise.opening(), limit,
             shortfall, overhang, play, nose))
         : Optional.empty();
     return new Outcome(machine, vise, verdict, best, place, usable, room, load, tooShort, missing);

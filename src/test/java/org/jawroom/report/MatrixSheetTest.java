@@ -42,7 +42,7 @@ class MatrixSheetTest {
   private Sheet matrix(PeopleUnit unit, Outcome outcome) throws IOException {
     Shop shop = new Shop(
         Settings.DEFAULTS, List.of(outcome.machine()), List.of(outcome.vise()), List.of());
-    try (XSSFWorkbook book = Opened.open(shop, List.of(outcome), unit)) {
+    try (XSSFWorkbook book = Opened.open(shop, Advised.bare(List.of(outcome)), unit)) {
       return book.getSheet(MatrixSheet.NAME);
     }
   }
@@ -174,7 +174,7 @@ class MatrixSheetTest {
   @Test
   void best_standsOutOncePerMachine() throws IOException {
     SampleShop sample = new SampleShop();
-    try (XSSFWorkbook book = Opened.open(sample.shop, sample.outcomes, PeopleUnit.MM)) {
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       Sheet sheet = book.getSheet(MatrixSheet.NAME);
       for (int m = 0; m < sample.shop.machines().size(); m++) {
         int framed = 0;
@@ -194,7 +194,7 @@ class MatrixSheetTest {
   @Test
   void links_leadToTheRowOfTheirPairing() throws IOException {
     SampleShop sample = new SampleShop();
-    try (XSSFWorkbook book = Opened.open(sample.shop, sample.outcomes, PeopleUnit.MM)) {
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       Sheet sheet = book.getSheet(MatrixSheet.NAME);
       int across = sample.shop.vises().size();
       for (int pairing = 0; pairing < sample.outcomes.size(); pairing++) {
@@ -212,7 +212,7 @@ class MatrixSheetTest {
   @Test
   void pages_breakBetweenMachinesOnly() throws IOException {
     SampleShop sample = new SampleShop();
-    try (XSSFWorkbook book = Opened.open(sample.shop, sample.outcomes, PeopleUnit.MM)) {
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       int[] breaks = book.getSheet(MatrixSheet.NAME).getRowBreaks();
       assertTrue(breaks.length > 0);
       for (int last : breaks) {

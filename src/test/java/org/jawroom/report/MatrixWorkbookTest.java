@@ -21,6 +21,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -31,6 +32,7 @@ import org.apache.poi.util.DefaultTempFileCreationStrategy;
 import org.apache.poi.util.TempFile;
 import org.apache.poi.util.TempFileCreationStrategy;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.jawroom.advice.Advice;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
@@ -54,16 +56,17 @@ class MatrixWorkbookTest {
 
   @Test
   void sheets_areInTheirOrder() throws IOException {
-    try (XSSFWorkbook book = Opened.open(sample.shop, sample.outcomes, PeopleUnit.MM)) {
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       assertEquals(
-          List.of("Matrix", "Pairings", "No place", "By machine", "By vise", "Inputs", "Cautions"),
+          List.of("Matrix", "Pairings", "No place", "Remedies", "To measure", "By machine", "By vise",
+              "Inputs", "Cautions"),
           sheets(book));
     }
   }
 
   @Test
   void sheets_areAllLandscapeAndFittedWide() throws IOException {
-    try (XSSFWorkbook book = Opened.open(sample.shop, sample.outcomes, PeopleUnit.MM)) {
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       for (Sheet sheet : book) {
         assertTrue(sheet.getPrintSetup().getLandscape(), sheet.getSheetName());
         assertTrue(sheet.getFitToPage(), sheet.getSheetName());
@@ -75,14 +78,14 @@ class MatrixWorkbookTest {
   @Test
   void write_twiceInOtherZonesAndLocales_givesTheSameBytes() throws IOException {
     byte[] first = Opened.bytes(
-        sample.shop, sample.outcomes, Invented.facts(PeopleUnit.INCH), SheetLimits.XLSX);
+        sample.shop, sample.advice, Invented.facts(PeopleUnit.INCH), SheetLimits.XLSX);
     TimeZone zone = TimeZone.getDefault();
     Locale locale = Locale.getDefault();
     try {
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
       byte[] second = Opened.bytes(
-          new SampleShop().shop, new SampleShop().outcomes, Invented.facts(PeopleUnit.INCH),
+          new SampleShop().shop, new SampleShop().advice, Invented.facts(PeopleUnit.INCH),
           SheetLimits.XLSX);
       assertArrayEquals(first, second);
     } finally {
@@ -94,7 +97,7 @@ class MatrixWorkbookTest {
   @Test
   void write_entries_bearNoTimeOfTheirOwn() throws IOException {
     byte[] bytes = Opened.bytes(
-        sample.shop, sample.outcomes, Invented.facts(PeopleUnit.MM), SheetLimits.XLSX);
+        sample.shop, sample.advice, Invented.facts(PeopleUnit.MM), SheetLimits.XLSX);
     Set<String> times = new HashSet<>();
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
@@ -120,7 +123,7 @@ class MatrixWorkbookTest {
     RunFacts facts = new RunFacts(
         List.of(new FileRead(text, text)), List.of(new Setting(text, text)), List.of(text),
         List.of(text), List.of(text), PeopleUnit.MM, text);
-    try (XSSFWorkbook book = Opened.open(shop, List.of(outcome), facts, SheetLimits.XLSX)) {
+    try (XSSFWorkbook book = Opened.open(shop, Advised.bare(List.of(outcome)), facts, SheetLimits.XLSX)) {
       List<String> formulas = new ArrayList<>();
       List<String> texts = new ArrayList<>();
       for (Sheet sheet : book) {
@@ -149,7 +152,7 @@ class MatrixWorkbookTest {
   void write_moreThanASheetHolds_carriesWhatFitsAndSaysSo() throws IOException {
     SheetLimits small = new SheetLimits(13, 5, 3);
     try (XSSFWorkbook book =
-        Opened.open(sample.shop, sample.outcomes, Invented.facts(PeopleUnit.MM), small)) {
+        Opened.open(sample.shop, sample.advice, Invented.facts(PeopleUnit.MM), small)) {
       Sheet matrix = book.getSheet("Matrix");
       assertEquals(
           "Which vise goes on which machine; ONLY THE FIRST 3 OF 8 MACHINES FIT HERE, pairings.csv HAS ALL"
@@ -176,13 +179,13 @@ class MatrixWorkbookTest {
       }
     };
     IOException failure = TempFile.withStrategy(full, () -> assertThrows(
-        IOException.class, () -> Opened.open(sample.shop, sample.outcomes, PeopleUnit.MM)));
+        IOException.class, () -> Opened.open(sample.shop, sample.advice, PeopleUnit.MM)));
     assertEquals("no space left", failure.getMessage());
   }
 
   @Test
   void write_otherThanOneOutcomePerPairing_isABug() {
-    List<Outcome> few = sample.outcomes.subList(1, sample.outcomes.size());
+    List<Advice> few = sample.advice.subList(1, sample.advice.size());
     assertThrows(
         IllegalArgumentException.class,
         () -> Opened.open(sample.shop, few, PeopleUnit.MM));
@@ -192,13 +195,13 @@ class MatrixWorkbookTest {
   void write_emptyShop_stillHasEverySheet() throws IOException {
     Shop nothing = new Shop(Settings.DEFAULTS, List.of(), List.of(), List.of());
     try (XSSFWorkbook book = Opened.open(nothing, List.of(), PeopleUnit.MM)) {
-      assertEquals(7, sheets(book).size());
+      assertEquals(9, sheets(book).size());
     }
   }
 
   @Test
   void inputs_tellWhatTheRunWasMadeOf() throws IOException {
-    try (XSSFWorkbook book = Opened.open(sample.shop, sample.outcomes, PeopleUnit.MM)) {
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       List<String> lines = StreamSupport.stream(book.getSheet("Inputs").spliterator(), false)
           .map(row -> row.getCell(0).getStringCellValue()
               + (row.getCell(1) == null ? "" : " | " + row.getCell(1).getStringCellValue()))
@@ -220,14 +223,17 @@ class MatrixWorkbookTest {
   }
 
   @Test
-  void reports_write_putsBothFilesInPlace(@TempDir Path directory) throws IOException {
+  void reports_write_putsAllFilesInPlace(@TempDir Path directory) throws IOException {
     List<Path> written = Reports.write(
-        directory.resolve("out"), sample.shop, sample.outcomes, Invented.facts(PeopleUnit.MM));
+        directory.resolve("out"), sample.shop, sample.advice, Invented.facts(PeopleUnit.MM));
     assertEquals(
-        List.of(directory.resolve("out/pairings.csv"), directory.resolve("out/matrix.xlsx")), written);
+        Stream.of("pairings.csv", "remedies.csv", "unknowns.csv", "matrix.xlsx")
+            .map(name -> directory.resolve("out").resolve(name))
+            .toList(),
+        written);
     assertEquals(113, Files.readAllLines(written.get(0)).size());
-    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(written.get(1)))) {
-      assertEquals(7, sheets(book).size());
+    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(written.get(3)))) {
+      assertEquals(9, sheets(book).size());
     }
   }
 }

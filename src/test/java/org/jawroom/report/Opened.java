@@ -3,39 +3,60 @@ package org.jawroom.report;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.jawroom.placement.Outcome;
+import org.jawroom.advice.Advice;
 import org.jawroom.shop.Shop;
 
 /** A workbook written and opened again. */
 final class Opened {
   private Opened() {}
 
-  static byte[] bytes(Shop shop, List<Outcome> outcomes, RunFacts facts, SheetLimits limits)
+  static byte[] bytes(Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits)
       throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    MatrixWorkbook.write(shop, outcomes, facts, limits, out);
+    MatrixWorkbook.write(shop, advice, facts, limits, out);
     return out.toByteArray();
   }
 
-  static XSSFWorkbook open(Shop shop, List<Outcome> outcomes, PeopleUnit unit) throws IOException {
-    return open(shop, outcomes, Invented.facts(unit), SheetLimits.XLSX);
+  static XSSFWorkbook open(Shop shop, List<Advice> advice, PeopleUnit unit) throws IOException {
+    return open(shop, advice, Invented.facts(unit), SheetLimits.XLSX);
   }
 
-  static XSSFWorkbook open(Shop shop, List<Outcome> outcomes, RunFacts facts, SheetLimits limits)
+  static XSSFWorkbook open(Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits)
       throws IOException {
-    return new XSSFWorkbook(new ByteArrayInputStream(bytes(shop, outcomes, facts, limits)));
+    return new XSSFWorkbook(new ByteArrayInputStream(bytes(shop, advice, facts, limits)));
   }
 
   static void eachCell(Sheet sheet, Consumer<Cell> seen) {
     for (Row row : sheet) {
       row.forEach(seen);
     }
+  }
+
+  /** The entries of a list sheet, cells parted by bars. */
+  static List<String> rows(Sheet sheet) {
+    List<String> rows = new ArrayList<>();
+    for (int i = ListSheet.FIRST_ENTRY; i <= sheet.getLastRowNum(); i++) {
+      rows.add(sheet.getRow(i) == null ? "" : row(sheet.getRow(i)));
+    }
+    return rows;
+  }
+
+  private static String row(Row row) {
+    List<String> cells = new ArrayList<>();
+    for (Cell cell : row) {
+      cells.add(cell.getCellType() == CellType.NUMERIC
+          ? String.valueOf(cell.getNumericCellValue())
+          : cell.getStringCellValue());
+    }
+    return String.join("|", cells);
   }
 
   /** The column of a list sheet with that heading. */

@@ -33,19 +33,42 @@ class PairingsCsvTest {
       "machine,vise,verdict,margin_mm,best_margin_mm,limited_by,limiting_part,limiting_axis,"
           + "limiting_situation,limiting_opening,required_mm,tolerance_mm,handle_to,x_mm,y_mm,mount,slots,"
           + "usable_from_mm,usable_to_mm,reach_shortfall_mm,overhang_mm,play_left_mm,play_right_mm,"
-          + "play_front_mm,play_rear_mm,nose_not_below_mm,room_over_jaws_mm,load_left_kg,missing";
+          + "play_front_mm,play_rear_mm,nose_not_below_mm,room_over_jaws_mm,load_left_kg,missing,"
+          + "per_table,table_positions_mm";
 
   private final Machine machine = machine("mill A");
   private final Vise vise = vise("plain");
 
   private static String csv(Outcome... outcomes) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    PairingsCsv.write(List.of(outcomes), out);
+    PairingsCsv.write(Advised.bare(List.of(outcomes)), out);
     return out.toString(UTF_8);
   }
 
   private static void assertRow(String expected, Outcome outcome) throws IOException {
-    assertEquals(HEADER + "\r\n" + expected + "\r\n", csv(outcome));
+    assertEquals(HEADER + "\r\n" + expected + ",,\r\n", csv(outcome));
+  }
+
+  private static String together(Advised advised) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PairingsCsv.write(List.of(advised.done()), out);
+    String row = out.toString(UTF_8).lines().skip(1).findFirst().orElseThrow();
+    return row.replaceFirst("(.*?,){29}", "");
+  }
+
+  @Test
+  void row_severalOnOneTable_hasTheirNumberAndPlacesToTheNearest() throws IOException {
+    Outcome outcome = new Made(machine, vise, Verdict.FITS).done();
+    assertEquals(
+        "3,-200.001;0.000;200.001",
+        together(new Advised(outcome).together("-200.0005005", "-0.0005", "200.0005")));
+  }
+
+  @Test
+  void row_notOneOnTheTable_hasZeroAndNoPlaces() throws IOException {
+    Outcome outcome = new Made(machine, vise, Verdict.NO_PLACE).done();
+    assertEquals("0,", together(new Advised(outcome).together()));
+    assertEquals(",", together(new Advised(outcome)));
   }
 
   /** Every length half a nanometre over or under a step, so that each direction shows. */

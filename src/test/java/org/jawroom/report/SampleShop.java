@@ -10,6 +10,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.Relation;
+import org.jawroom.advice.RemedyKind;
+import org.jawroom.advice.Way;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
@@ -32,13 +36,17 @@ final class SampleShop {
 
   final Shop shop;
   final List<Outcome> outcomes = new ArrayList<>();
+  /** Drawn apart, so that the outcomes stay as they are. */
+  final List<Advice> advice = new ArrayList<>();
   private final Random lot = new Random(7);
+  private final Random adviceLot = new Random(11);
 
   SampleShop() {
     shop = new Shop(Settings.DEFAULTS, machines(), vises(), List.of());
     for (Machine machine : shop.machines()) {
       for (Vise vise : shop.vises()) {
         outcomes.add(drawn(machine, vise));
+        advice.add(advised(outcomes.get(outcomes.size() - 1)));
       }
     }
   }
@@ -115,5 +123,59 @@ final class SampleShop {
       case FITS -> made.best(lot.nextInt(4) == 0 ? "1" + margin : margin).usable("0", "150.07").done();
       default -> made.best("-" + margin).done();
     };
+  }
+
+  private Advice advised(Outcome outcome) {
+    Advised advised = new Advised(outcome);
+    switch (outcome.verdict()) {
+      case FITS -> together(advised, 1 + adviceLot.nextInt(6));
+      case UNKNOWN -> outcome.missing().forEach(column -> blank(advised, column));
+      case MEASURE -> {
+        remedies(advised);
+        together(advised, 0);
+        advised.needs(adviceLot.nextBoolean() ? "0.27" : "", adviceLot.nextInt(3) > 0 ? "0.05" : "");
+      }
+      case LIMITED, NO_PLACE, NO_MOUNT -> {
+        remedies(advised);
+        together(advised, 0);
+      }
+    }
+    return advised.done();
+  }
+
+  private void together(Advised advised, int count) {
+    String[] positions = new String[count];
+    for (int i = 0; i < count; i++) {
+      positions[i] = new BigDecimal(-200 + 403 * i).movePointLeft(1).toPlainString();
+    }
+    advised.together(positions);
+  }
+
+  private void blank(Advised advised, Column column) {
+    String limit = new BigDecimal(1000 + adviceLot.nextInt(9000)).movePointLeft(2).toPlainString();
+    switch (column) {
+      case REAR_GAP -> {
+        int draw = adviceLot.nextInt(5);
+        Relation relation = draw == 0 ? Relation.NEVER : draw == 1 ? Relation.ALWAYS : Relation.AT_LEAST;
+        advised.blank(column, "", relation, relation == Relation.AT_LEAST ? limit : "");
+      }
+      case BASE_WIDTH -> advised.blank(column, "", Relation.AT_MOST, limit);
+      default -> { }
+    }
+  }
+
+  private void remedies(Advised advised) {
+    for (RemedyKind kind : RemedyKind.values()) {
+      if (adviceLot.nextInt(5) == 0) {
+        String amount = new BigDecimal(adviceLot.nextInt(9000) + 1).movePointLeft(2).toPlainString();
+        String then = new BigDecimal(adviceLot.nextInt(50)).movePointLeft(2).toPlainString();
+        String guard = GUARDS.get(adviceLot.nextInt(GUARDS.size()));
+        switch (kind) {
+          case TURN -> advised.turn(Turn.LEFT, then, guard);
+          case MOVE -> advised.move("door", Way.FRONT, amount, then);
+          default -> advised.remedy(kind, kind.isMeasured() ? amount : "", then, guard);
+        }
+      }
+    }
   }
 }

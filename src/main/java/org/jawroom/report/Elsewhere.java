@@ -1,0 +1,59 @@
+package org.jawroom.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Verdict;
+import org.jawroom.shop.Shop;
+
+/**
+ * What the shop has already that would serve instead.
+ *
+ * @param vises for each machine, which vises in the house fit on it; in words, the roomiest first
+ * @param machines for each vise, on which machines in the house it fits; likewise
+ */
+record Elsewhere(List<String> vises, List<String> machines) {
+
+  private static final int MOST = 3;
+
+  private static final Comparator<Outcome> ROOMIEST_FIRST =
+      Comparator.comparingLong((Outcome outcome) -> outcome.bestMargin().orElseThrow()).reversed();
+
+  /** {@code outcomes}: one for each pairing, machines then vises in the order of {@code shop}. */
+  static Elsewhere of(Shop shop, List<Outcome> outcomes, PeopleUnit unit) {
+    int across = shop.vises().size();
+    List<String> vises = new ArrayList<>();
+    for (int m = 0; m < shop.machines().size(); m++) {
+      List<Outcome> here = outcomes.subList(m * across, (m + 1) * across).stream()
+          .filter(outcome -> outcome.vise().quantity() > 0)
+          .toList();
+      vises.add(words(here, outcome -> outcome.vise().name(), unit));
+    }
+    List<String> machines = new ArrayList<>();
+    for (int v = 0; v < across; v++) {
+      List<Outcome> its = new ArrayList<>();
+      for (int m = 0; m < shop.machines().size(); m++) {
+        Outcome outcome = outcomes.get(m * across + v);
+        if (!outcome.machine().candidate()) {
+          its.add(outcome);
+        }
+      }
+      machines.add(words(its, outcome -> outcome.machine().name(), unit));
+    }
+    return new Elsewhere(vises, machines);
+  }
+
+  private static String words(List<Outcome> owned, Function<Outcome, String> name, PeopleUnit unit) {
+    String best = owned.stream()
+        .filter(outcome -> outcome.verdict() == Verdict.FITS && Standing.canBeBest(outcome))
+        .sorted(ROOMIEST_FIRST)
+        .limit(MOST)
+        .map(outcome -> name.apply(outcome) + " ("
+            + unit.brief(outcome.bestMargin().getAsLong(), Rounding.DOWN) + ")")
+        .collect(Collectors.joining(", "));
+    return best.isEmpty() ? "none" : best;
+  }
+}

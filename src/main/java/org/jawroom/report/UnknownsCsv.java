@@ -1,0 +1,43 @@
+package org.jawroom.report;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.BlankLimit;
+import org.jawroom.advice.Relation;
+import org.jawroom.placement.Outcome;
+
+/**
+ * {@code unknowns.csv}: one row for each blank of an unknown pairing that has a limit, and for each guard
+ * whose gap is blank.
+ */
+public final class UnknownsCsv {
+
+  /** The name of the file. */
+  public static final String FILE = "unknowns.csv";
+
+  private static final List<String> HEADER = List.of("machine", "vise", "column", "relation", "limit_mm");
+
+  private UnknownsCsv() {}
+
+  /** Writes all rows, pairings and their blanks in the order given; leaves {@code out} open. */
+  public static void write(List<Advice> advice, OutputStream out) throws IOException {
+    CsvTable table = new CsvTable(out, HEADER);
+    for (Advice pairing : advice) {
+      for (BlankLimit blank : pairing.limits()) {
+        table.row(row(pairing.outcome(), blank));
+      }
+    }
+    table.finish();
+  }
+
+  private static List<String> row(Outcome outcome, BlankLimit blank) {
+    return List.of(
+        PlainText.harmless(outcome.machine().name()),
+        PlainText.harmless(outcome.vise().name()),
+        blank.guard().isEmpty() ? blank.column().path() : blank.column().path() + " (" + blank.guard() + ")",
+        blank.relation().code(),
+        blank.relation() == Relation.AT_MOST ? CsvTable.down(blank.limit()) : CsvTable.up(blank.limit()));
+  }
+}

@@ -1,0 +1,103 @@
+package org.jawroom.report;
+
+import static org.jawroom.report.Invented.mm;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.BlankLimit;
+import org.jawroom.advice.Relation;
+import org.jawroom.advice.Remedy;
+import org.jawroom.advice.RemedyKind;
+import org.jawroom.advice.SideBySide;
+import org.jawroom.advice.ToleranceNeeded;
+import org.jawroom.advice.Way;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Turn;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Roomiest;
+import org.jawroom.shop.Column;
+
+/** Advice in the making: lengths in millimetres as text, nothing advised that is not said. */
+final class Advised {
+  private final Outcome outcome;
+  private final List<Remedy> remedies = new ArrayList<>();
+  private final List<BlankLimit> limits = new ArrayList<>();
+  private Optional<SideBySide> sideBySide = Optional.empty();
+  private Optional<ToleranceNeeded> needed = Optional.empty();
+
+  Advised(Outcome outcome) {
+    this.outcome = outcome;
+  }
+
+  static List<Advice> bare(List<Outcome> outcomes) {
+    return outcomes.stream().map(outcome -> new Advised(outcome).done()).toList();
+  }
+
+  /** Nothing limits it then. */
+  Advised remedy(RemedyKind kind, String amount) {
+    return remedy(kind, "", amount, Turn.FRONT, Optional.empty());
+  }
+
+  Advised remedy(RemedyKind kind, String amount, String then, String limitedBy) {
+    return remedy(kind, "", amount, Turn.FRONT, Optional.of(limit(then, limitedBy)));
+  }
+
+  Advised turn(Turn turn, String then, String limitedBy) {
+    return remedy(RemedyKind.TURN, "", "", turn, Optional.of(limit(then, limitedBy)));
+  }
+
+  Advised move(String guard, Way way, String amount, String then) {
+    remedies.add(new Remedy(
+        RemedyKind.MOVE, guard, Optional.of(way), OptionalLong.of(mm(amount)),
+        new Roomiest(Turn.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard)))));
+    return this;
+  }
+
+  private Advised remedy(RemedyKind kind, String guard, String amount, Turn turn, Optional<Limit> then) {
+    OptionalLong length = amount.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(amount));
+    remedies.add(
+        new Remedy(kind, guard, Optional.empty(), length, new Roomiest(turn, "base bolts", 0, 0, then)));
+    return this;
+  }
+
+  Advised blank(Column column, String guard, Relation relation, String limit) {
+    limits.add(new BlankLimit(
+        column, guard, relation, limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit))));
+    return this;
+  }
+
+  Advised together(String... positions) {
+    sideBySide = Optional.of(positions.length == 0
+        ? SideBySide.NONE
+        : new SideBySide(
+            Arrays.stream(positions).map(Invented::mm).toList(), Optional.of(Turn.FRONT), "base bolts"));
+    return this;
+  }
+
+  Advised needs(String machine, String vise) {
+    needed = Optional.of(new ToleranceNeeded(
+        machine.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(machine)),
+        vise.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(vise))));
+    return this;
+  }
+
+  Advice done() {
+    return new Advice(outcome, remedies, limits, sideBySide, needed);
+  }
+
+  private static Limit limit(String margin, String guard) {
+    Box box = new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
+    return new Limit(
+        mm(margin) + mm("7"), mm("6"), mm("1"), guard, "screw rear", Axis.Y, Situation.CUTTING,
+        JawEnd.CLOSED, box, box);
+  }
+}
