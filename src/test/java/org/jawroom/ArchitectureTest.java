@@ -26,25 +26,27 @@ class ArchitectureTest {
           .layer("tables").definedBy("org.jawroom.tables..")
           .layer("clearance").definedBy("org.jawroom.clearance..")
           .layer("placement").definedBy("org.jawroom.placement..")
+          .layer("advice").definedBy("org.jawroom.advice..")
           .layer("report").definedBy("org.jawroom.report..")
           .layer("cli").definedBy("org.jawroom.cli..")
           .whereLayer("cli").mayNotBeAccessedByAnyLayer()
           .whereLayer("report").mayOnlyBeAccessedByLayers("cli")
           .whereLayer("tables").mayOnlyBeAccessedByLayers("cli")
-          .whereLayer("placement").mayOnlyBeAccessedByLayers("report", "cli")
-          .whereLayer("clearance").mayOnlyBeAccessedByLayers("placement", "report");
+          .whereLayer("advice").mayOnlyBeAccessedByLayers("report", "cli")
+          .whereLayer("placement").mayOnlyBeAccessedByLayers("advice", "report", "cli")
+          .whereLayer("clearance").mayOnlyBeAccessedByLayers("placement", "advice", "report");
 
   @ArchTest
   static final ArchRule solver_usesNothingButTheLanguage =
       classes()
           .that(resideInAnyPackage(
               "org.jawroom.geometry..", "org.jawroom.shop..", "org.jawroom.clearance..",
-              "org.jawroom.placement.."))
+              "org.jawroom.placement..", "org.jawroom.advice.."))
           .should().onlyDependOnClassesThat(
               resideInAnyPackage(
                   "java.lang..", "java.util", "java.util.function", "java.util.stream", "java.math",
                   "org.jawroom.geometry..", "org.jawroom.shop..", "org.jawroom.clearance..",
-                  "org.jawroom.placement.."));
+                  "org.jawroom.placement..", "org.jawroom.advice.."));
 
   @ArchTest
   static final ArchRule picocli_staysInCli =

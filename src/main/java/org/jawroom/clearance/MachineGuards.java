@@ -2,6 +2,7 @@ package org.jawroom.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -35,12 +36,17 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
   public static MachineGuards of(
       Settings settings, Machine machine, Setup setup, long bedHeight, Blanks blanks) {
     List<Guard> guards = new ArrayList<>(GapGuards.of(machine, blanks));
+    NoseHeights heights = new NoseHeights(settings, machine, bedHeight, blanks);
     for (Guard guard : machine.guards()) {
       if (blanks.given(guard.gap(), Column.GUARD_GAP)) {
         guards.add(guard);
+      } else if (new GuardSweep(machine, guard, setup.stops()).goesWithNose()) {
+        // It needs the nose too; asking notes what is blank of that.
+        Stream.of(Situation.values())
+            .filter(situation -> situation.counts(guard.when()))
+            .forEach(heights::in);
       }
     }
-    NoseHeights heights = new NoseHeights(settings, machine, bedHeight, blanks);
     List<SweptGuard> swept = new ArrayList<>();
     List<NoseGuard> withNose = new ArrayList<>();
     int rank = 0;

@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       MatrixCommand.class,
+      ExplainCommand.class,
       CheckCommand.class,
       CompareCommand.class,
       TemplateCommand.class,

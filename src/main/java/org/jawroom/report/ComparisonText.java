@@ -99,6 +99,6 @@ public final class ComparisonText {
   }
 
   private void add(int indent, String text) {
-    lines.addAll(ComparisonLines.wrapped(PlainText.forTerminal(text), indent, DETAIL, COLUMNS));
+    lines.addAll(WrappedLines.wrapped(PlainText.forTerminal(text), indent, DETAIL, COLUMNS));
   }
 }

@@ -27,23 +27,31 @@ record Elsewhere(List<String> vises, List<String> machines) {
     int across = shop.vises().size();
     List<String> vises = new ArrayList<>();
     for (int m = 0; m < shop.machines().size(); m++) {
-      List<Outcome> here = outcomes.subList(m * across, (m + 1) * across).stream()
-          .filter(outcome -> outcome.vise().quantity() > 0)
-          .toList();
-      vises.add(words(here, outcome -> outcome.vise().name(), unit));
+      vises.add(vises(outcomes.subList(m * across, (m + 1) * across), unit));
     }
     List<String> machines = new ArrayList<>();
     for (int v = 0; v < across; v++) {
       List<Outcome> its = new ArrayList<>();
       for (int m = 0; m < shop.machines().size(); m++) {
-        Outcome outcome = outcomes.get(m * across + v);
-        if (!outcome.machine().candidate()) {
-          its.add(outcome);
-        }
+        its.add(outcomes.get(m * across + v));
       }
-      machines.add(words(its, outcome -> outcome.machine().name(), unit));
+      machines.add(machines(its, unit));
     }
     return new Elsewhere(vises, machines);
+  }
+
+  /** Of the outcomes on one machine, the vises in the house that fit; {@code none} if there are none. */
+  static String vises(List<Outcome> onMachine, PeopleUnit unit) {
+    return words(
+        onMachine.stream().filter(outcome -> outcome.vise().quantity() > 0).toList(),
+        outcome -> outcome.vise().name(), unit);
+  }
+
+  /** Of the outcomes of one vise, the machines in the house where it fits; likewise. */
+  static String machines(List<Outcome> ofVise, PeopleUnit unit) {
+    return words(
+        ofVise.stream().filter(outcome -> !outcome.machine().candidate()).toList(),
+        outcome -> outcome.machine().name(), unit);
   }
 
   private static String words(List<Outcome> owned, Function<Outcome, String> name, PeopleUnit unit) {

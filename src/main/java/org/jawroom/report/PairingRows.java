@@ -14,7 +14,7 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.jawroom.placement.Outcome;
+import org.jawroom.advice.Advice;
 
 /**
  * Reads {@code pairings.csv} back. Columns are found by their names; those that are not compared may be
@@ -24,11 +24,11 @@ public final class PairingRows {
 
   private PairingRows() {}
 
-  /** The rows that {@link PairingsCsv} makes of {@code outcomes}: written, and read back. */
-  public static List<PairingRow> of(List<Outcome> outcomes) throws UnreadablePairings {
+  /** The rows that {@link PairingsCsv} makes of {@code advice}: written, and read back. */
+  public static List<PairingRow> of(List<Advice> advice) throws UnreadablePairings {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      PairingsCsv.write(outcomes, out);
+      PairingsCsv.write(advice, out);
     } catch (IOException failure) {
       throw new IllegalStateException("memory can be written to", failure);
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jawroom.advice.Advice;
-import org.jawroom.advice.SideBySide;
+import org.jawroom.placement.SideBySide;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.Advisor;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Pairing;
 import org.jawroom.report.PairingsCsv;
@@ -75,14 +76,10 @@ class GoldenShopsTest {
             machine ->
                 shop.vises()
                     .forEach(
-                        vise -> advice.add(bare(Pairing.solve(shop.settings(), machine, vise)))));
+                        vise -> advice.add(Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise)))));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PairingsCsv.write(advice, out);
     return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private static Advice bare(Outcome outcome) {
-    return new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty());
   }
 
   private static String key(CSVRecord row) {

@@ -12,7 +12,7 @@ import org.jawroom.advice.BlankLimit;
 import org.jawroom.advice.Relation;
 import org.jawroom.advice.Remedy;
 import org.jawroom.advice.RemedyKind;
-import org.jawroom.advice.SideBySide;
+import org.jawroom.placement.SideBySide;
 import org.jawroom.advice.ToleranceNeeded;
 import org.jawroom.advice.Way;
 import org.jawroom.clearance.JawEnd;

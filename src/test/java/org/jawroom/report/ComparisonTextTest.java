@@ -118,9 +118,9 @@ class ComparisonTextTest {
 
   @Test
   void wrapped_breaksBetweenWordsAndWithinOnlyWhereItMust() {
-    assertEquals(List.of("  ab", "   cd", "   ef"), ComparisonLines.wrapped("ab cd ef", 2, 3, 6));
-    assertEquals(List.of("abc def"), ComparisonLines.wrapped("abc def", 0, 2, 7));
-    assertEquals(List.of("abcd", " efg", " h"), ComparisonLines.wrapped("abcdefgh", 0, 1, 4));
+    assertEquals(List.of("  ab", "   cd", "   ef"), WrappedLines.wrapped("ab cd ef", 2, 3, 6));
+    assertEquals(List.of("abc def"), WrappedLines.wrapped("abc def", 0, 2, 7));
+    assertEquals(List.of("abcd", " efg", " h"), WrappedLines.wrapped("abcdefgh", 0, 1, 4));
   }
 
   private static List<String> lines(PairingRow old, PairingRow now, PeopleUnit unit) {

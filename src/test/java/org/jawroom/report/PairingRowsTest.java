@@ -48,13 +48,13 @@ class PairingRowsTest {
             new PairingRow(
                 "mill, \"B\"", "plain", Verdict.UNKNOWN, OptionalLong.empty(), OptionalLong.empty(),
                 Optional.empty(), Optional.empty(), List.of("machines.rear_gap", "guards.gap"))),
-        PairingRows.of(List.of(limited, unknown)));
+        PairingRows.of(Advised.bare(List.of(limited, unknown))));
   }
 
   @Test
   void of_theSampleShop_readsEveryRow() throws Exception {
     SampleShop sample = new SampleShop();
-    List<PairingRow> rows = PairingRows.of(sample.outcomes);
+    List<PairingRow> rows = PairingRows.of(Advised.bare(sample.outcomes));
     assertEquals(
         sample.outcomes.stream().map(Outcome::verdict).toList(),
         rows.stream().map(PairingRow::verdict).toList());

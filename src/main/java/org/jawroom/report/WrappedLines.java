@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks text into lines. */
-final class ComparisonLines {
-  private ComparisonLines() {}
+final class WrappedLines {
+  private WrappedLines() {}
 
   /**
    * {@code text} in lines of at most {@code columns} characters, broken between words, and within a word

@@ -1,0 +1,90 @@
+package org.jawroom.report;
+
+import java.util.Optional;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.MachineGuards;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.shop.Axes;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Vise;
+
+/** Where a part comes nearest to a guard, in words a person at the machine uses; never a bare sign. */
+record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
+
+  private static final String STANDING = "wherever the axes stand";
+
+  /** {@code jaws closed, table all the way back}; {@code openings} is the range spoken of. */
+  String of(Limit limit, Interval openings) {
+    return jaws(limit.opening(), openings) + ", " + axes(limit);
+  }
+
+  private String jaws(JawEnd end, Interval openings) {
+    return switch (end) {
+      case ANY -> "at any opening";
+      case CLOSED ->
+          openings.lo() == vise.opening().lo()
+              ? "jaws closed"
+              : "jaws at " + unit.brief(openings.lo(), Rounding.UP);
+      case OPEN ->
+          openings.hi() == vise.opening().hi()
+              ? "jaws fully open"
+              : "jaws at " + unit.brief(openings.hi(), Rounding.DOWN);
+    };
+  }
+
+  private String axes(Limit limit) {
+    Axis axis = limit.axis();
+    boolean guardIsLow = isLow(limit.guardBox().along(axis), limit.partBox().along(axis));
+    boolean moves = moves(limit.guard(), axis);
+    if (limit.situation() == Situation.LOADING) {
+      return axis == Axis.Z && moves
+          ? "loading, nose at its highest over the table"
+          : "loading, table at the load position";
+    }
+    if (!moves) {
+      return STANDING;
+    }
+    boolean tableGoes = machine.tableMoves().has(axis);
+    return switch (axis) {
+      // A guard before the part comes nearest where the table stands forward, or where the guard, carried by
+      // what carries the spindle, has run back.
+      case Y -> along(limit.guard(), tableGoes, guardIsLow ? "forward" : "back", guardIsLow ? "back" : "forward");
+      case X -> along(limit.guard(), tableGoes, guardIsLow ? "left" : "right", guardIsLow ? "right" : "left");
+      case Z ->
+          tableGoes
+              ? "table at its " + (guardIsLow ? "lowest" : "highest")
+              : "nose at its " + (guardIsLow ? "highest" : "lowest");
+    };
+  }
+
+  private static String along(String guard, boolean tableGoes, String table, String other) {
+    return tableGoes ? "table all the way " + table : guard + " run all the way " + other;
+  }
+
+  /** Whether the guard stands on the low side of the part, or overlaps it least there. */
+  private static boolean isLow(Interval guard, Interval part) {
+    return part.lo() - guard.hi() >= guard.lo() - part.hi();
+  }
+
+  private boolean moves(String name, Axis axis) {
+    if (name.equals(MachineGuards.TABLE)) {
+      return false;
+    }
+    Optional<Guard> row =
+        machine.guards().stream().filter(guard -> guard.name().equals(name)).findFirst();
+    // The gap guards are no rows: the frame carries them, and they stand at every height.
+    Axes carried = row.map(Guard::carriedBy).orElse(Axes.NONE);
+    if (machine.tableMoves().has(axis) == carried.has(axis)) {
+      return false;
+    }
+    return axis != Axis.Z
+        || row.map(Guard::limits)
+            .filter(limits -> Length.isBounded(limits.z().lo()) || Length.isBounded(limits.z().hi()))
+            .isPresent();
+  }
+}
