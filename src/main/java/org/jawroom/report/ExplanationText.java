@@ -141,11 +141,14 @@ public final class ExplanationText {
     heading("Every guard and part at that place, tightest first (" + unit.word() + ")");
     item("margin = gap - required - tolerance");
     Interval openings = outcome.recommended().get().openings();
-    for (Limit limit : explanation.pairs()) {
-      item(figure(limit.margin()) + " = " + figure(limit.gap()) + " - "
-          + unit.fine(limit.required(), Rounding.UP) + " - " + unit.fine(limit.tolerance(), Rounding.UP)
-          + "  " + limit.guard() + " · " + limit.part() + ": " + where.of(limit, openings));
-    }
+    // The bolts of a mount are several boxes of one name; as far as they say the same, once is enough.
+    explanation.pairs().stream().map(limit -> pair(limit, openings)).distinct().forEach(this::item);
+  }
+
+  private String pair(Limit limit, Interval openings) {
+    return figure(limit.margin()) + " = " + figure(limit.gap()) + " - "
+        + unit.fine(limit.required(), Rounding.UP) + " - " + unit.fine(limit.tolerance(), Rounding.UP)
+        + "  " + limit.guard() + " · " + limit.part() + ": " + where.of(limit, openings);
   }
 
   private void others() {
@@ -176,18 +179,21 @@ public final class ExplanationText {
       return;
     }
     RemedyWords words = new RemedyWords(unit);
-    heading("What one change would make it fit, least effort first");
+    boolean settled = outcome.verdict() != Verdict.UNKNOWN;
+    heading(settled ? "What one change would make it fit, least effort first" : "What would serve instead");
     if (outcome.verdict() == Verdict.LIMITED) {
       item("without any change: " + words.keepOpen(outcome));
     }
+    explanation.advice().toleranceNeeded().map(words::known).filter(known -> !known.isEmpty())
+        .ifPresent(known -> item("without any change: measure more closely, " + known));
     List<Remedy> remedies = explanation.advice().remedies();
     for (Remedy remedy : remedies) {
       if (remedy.kind() != RemedyKind.CLEARANCE) {
         item(remedied(words, remedy));
       }
     }
-    if (remedies.stream().allMatch(remedy -> remedy.kind() == RemedyKind.CLEARANCE)) {
-      item("no single change does it" + (explanation.advice().limits().isEmpty() ? "" : " that we can tell"));
+    if (settled && remedies.stream().allMatch(remedy -> remedy.kind() == RemedyKind.CLEARANCE)) {
+      item("no single change does it");
     }
     item("another vise of ours that fits here: " + Elsewhere.vises(onMachine, unit));
     item("a machine of ours where this vise fits: " + Elsewhere.machines(ofVise, unit));

@@ -2,6 +2,7 @@ package org.jawroom.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import org.jawroom.advice.Remedy;
 import org.jawroom.advice.ToleranceNeeded;
 import org.jawroom.geometry.Axis;
@@ -95,9 +96,17 @@ record RemedyWords(PeopleUnit unit) {
   /** How much closer a pairing would have to be known; empty if neither side does it alone. */
   String known(ToleranceNeeded needed) {
     List<String> ways = new ArrayList<>();
-    needed.machine().ifPresent(most -> ways.add("the machine to ±" + unit.fine(most, Rounding.DOWN)));
-    needed.vise().ifPresent(most -> ways.add("the vise to ±" + unit.fine(most, Rounding.DOWN)));
+    addKnown(ways, "the machine", needed.machine());
+    addKnown(ways, "the vise", needed.vise());
     return String.join(", or ", ways);
+  }
+
+  /** Nothing is ever known to ± 0. */
+  private void addKnown(List<String> ways, String what, OptionalLong most) {
+    String to = most.isPresent() ? unit.fine(most.getAsLong(), Rounding.DOWN) : "0";
+    if (!to.equals("0")) {
+      ways.add(what + " to ±" + to);
+    }
   }
 
   private String stop(Machine machine, End end, Remedy remedy) {
