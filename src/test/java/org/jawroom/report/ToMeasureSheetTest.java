@@ -182,7 +182,7 @@ class ToMeasureSheetTest {
                 + " they may be off by no more.",
             SECOND.get(3),
             "A|v1|0.5|0.27|0.12|if you know the machine to ±0.27, or the vise to ±0.12" + now,
-            "A|v2|0.5||0.0|if you know the vise to ±0" + now,
+            "A|v2|0.5||0.0|only if both are known better, neither alone is enough" + now,
             "A|v3|0.5|||only if both are known better, neither alone is enough" + now),
         rows);
   }

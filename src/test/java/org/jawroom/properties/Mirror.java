@@ -1,0 +1,105 @@
+package org.jawroom.properties;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.Sides;
+import org.jawroom.shop.Slots;
+import org.jawroom.shop.Vise;
+import org.jawroom.shop.VisePart;
+
+/** A shop seen in a mirror that swaps left and right: x to −x, v to −v, turn left to turn right. */
+final class Mirror {
+  private Mirror() {}
+
+  static Machine machine(Machine m) {
+    Machine turned = m.withTurns(turns(m.turns())).withGaps(swapped(m.gaps()));
+    List<Guard> guards = m.guards().stream().map(Mirror::guard).toList();
+    return new Machine(
+        m.name(), m.description(), m.candidate(), m.tableMoves(), m.tableLength(), m.tableWidth(),
+        m.travelX(), m.travelY(), -m.spindleX(), m.spindleY(), slots(m), swapped(m.ledges()),
+        turned.gaps(), m.noseMin(), m.noseMax(), m.maxLoad(), -m.loadX(), m.loadY(), turned.turns(),
+        m.lookedFor(), m.provenance(), m.price(), guards);
+  }
+
+  static Vise vise(Vise v) {
+    List<VisePart> parts =
+        v.parts().stream()
+            .map(
+                p ->
+                    new VisePart(
+                        p.name(), p.when(), p.uClosed(), p.uOpen(), p.v().negated(), p.w(), p.tolerance()))
+            .toList();
+    List<Mount> mounts =
+        v.mounts().stream()
+            .map(
+                m -> new Mount(m.name(), m.own(), m.bolts().stream().map(Mirror::bolt).toList()))
+            .toList();
+    return new Vise(
+        v.name(), v.description(), v.quantity(), v.simple(), v.jaws(), v.opening(), v.base(), v.screw(),
+        v.handle(), turns(v.turns()), mounts, v.boltGrip(), v.strapFlange(), v.mass(), v.clampForce(),
+        v.provenance(), parts);
+  }
+
+  private static Bolt bolt(Bolt b) {
+    Dimension v = b.v().isKnown() ? Dimension.of(-b.v().length()) : b.v();
+    return new Bolt(b.u(), v, b.holeU(), b.holeV());
+  }
+
+  private static Guard guard(Guard g) {
+    Box box = new Box(g.limits().x().negated(), g.limits().y(), g.limits().z());
+    return new Guard(
+        g.name(), g.kind(), g.carriedBy(), g.when(), g.side().map(Mirror::side), g.gap(), box,
+        g.clearance(), g.tolerance());
+  }
+
+  private static Slots slots(Machine m) {
+    Slots s = m.slots();
+    if (s.direction() == Axis.X) {
+      return s;
+    }
+    // Slots along y are told from the left edge: told from the right one, they come in the other order.
+    List<Long> positions = new ArrayList<>();
+    s.positions().forEach(at -> positions.add(m.tableLength() - at));
+    Collections.reverse(positions);
+    OptionalLong first = s.first();
+    if (first.isPresent() && s.pitch().isKnown()) {
+      first =
+          OptionalLong.of(
+              m.tableLength() - first.getAsLong() - (s.count() - 1) * s.pitch().length());
+    }
+    return new Slots(s.direction(), s.count(), s.width(), s.pitch(), first, positions, s.length());
+  }
+
+  private static <T> Sides<T> swapped(Sides<T> sides) {
+    return new Sides<>(sides.front(), sides.rear(), sides.right(), sides.left());
+  }
+
+  private static Side side(Side side) {
+    return switch (side) {
+      case LEFT -> Side.RIGHT;
+      case RIGHT -> Side.LEFT;
+      default -> side;
+    };
+  }
+
+  private static Set<Turn> turns(Set<Turn> turns) {
+    Set<Turn> swapped = EnumSet.noneOf(Turn.class);
+    for (Turn turn : turns) {
+      swapped.add(turn == Turn.LEFT ? Turn.RIGHT : turn == Turn.RIGHT ? Turn.LEFT : turn);
+    }
+    return swapped;
+  }
+}

@@ -1,0 +1,133 @@
+package org.jawroom.properties;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.OptionalLong;
+import org.jawroom.geometry.Length;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Pairing;
+import org.jawroom.reference.RandomShops;
+import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.ShopCsv;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.Vise;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What must hold of any shop, whatever its numbers; {@code -Dproperties.seeds=500} tries more of them. */
+class PropertiesTest {
+  private static final int SEEDS = Integer.getInteger("properties.seeds", 40);
+  private static final long MORE = 3 * Length.MM;
+
+  @ParameterizedTest
+  @EnumSource(Profile.class)
+  void bestMargin_moreClearanceOrTolerance_fallsByNoLess(Profile profile) {
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Case now = new Case(profile, seed);
+      Settings s = now.shop.settings();
+      Settings asking =
+          new Settings(
+              s.inches(), s.decimalComma(), s.clearance() + MORE, s.handRoom() + MORE, s.spacing(),
+              s.clampRoom(), s.shortestTool(), s.jawPlay(), s.leastOpening(), s.maxOverhang());
+      now.neverRoomier(Pairing.solve(asking, now.machine, now.vise), "clearance");
+      Machine vague =
+          now.machine.withProvenance(
+              now.machine.provenance().withTolerance(now.machine.provenance().tolerance() + MORE));
+      now.neverRoomier(Pairing.solve(s, vague, now.vise), "machine tolerance");
+      Vise loose =
+          now.vise.withProvenance(
+              now.vise.provenance().withTolerance(now.vise.provenance().tolerance() + MORE));
+      now.neverRoomier(Pairing.solve(s, now.machine, loose), "vise tolerance");
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Profile.class)
+  void bestMargin_thickerJaws_isNeverMore(Profile profile) {
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Case now = new Case(profile, seed);
+      Dimension fixed = thicker(now.vise.jaws().fixedThickness());
+      Dimension moving = thicker(now.vise.jaws().movingThickness());
+      Vise thick = now.vise.withJaws(now.vise.jaws().withThickness(fixed, moving));
+      now.neverRoomier(Pairing.solve(now.shop.settings(), now.machine, thick), "jaws");
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Profile.class)
+  void bestMargin_narrowerGap_isNeverMore(Profile profile) {
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Case now = new Case(profile, seed);
+      for (Side side : Side.values()) {
+        Dimension gap = now.machine.gaps().get(side);
+        if (gap.isKnown()) {
+          Machine tight =
+              now.machine.withGaps(
+                  now.machine.gaps().with(side, Dimension.of(gap.length() - MORE)));
+          now.neverRoomier(Pairing.solve(now.shop.settings(), tight, now.vise), side + " gap");
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Profile.class)
+  void outcome_mirroredLeftToRight_isTheMirrorImage(Profile profile) {
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Case now = new Case(profile, seed);
+      Outcome mirrored =
+          Pairing.solve(
+              now.shop.settings(), Mirror.machine(now.machine), Mirror.vise(now.vise));
+      assertEquals(told(now.outcome), told(mirrored), now.input("mirror"));
+    }
+  }
+
+  /** What a mirror leaves as it is. */
+  private static String told(Outcome outcome) {
+    return outcome.verdict()
+        + " " + outcome.bestMargin()
+        + " " + outcome.usableOpening()
+        + " " + outcome.missing().size()
+        + outcome.recommended()
+            .map(p -> " " + p.y() + " " + p.reachShortfall() + " " + p.limit().map(l -> l.margin()))
+            .orElse("");
+  }
+
+  private static Dimension thicker(Dimension thickness) {
+    return thickness.isKnown() ? Dimension.of(thickness.length() + MORE) : thickness;
+  }
+
+  /** A random pairing and what it comes to. */
+  private static final class Case {
+    private final String name;
+    private final Shop shop;
+    private final Machine machine;
+    private final Vise vise;
+    private final Outcome outcome;
+
+    Case(Profile profile, long seed) {
+      name = profile + " seed " + seed;
+      shop = RandomShops.shop(profile, seed);
+      machine = RandomShops.machine(shop);
+      vise = RandomShops.vise(shop);
+      outcome = Pairing.solve(shop.settings(), machine, vise);
+    }
+
+    String input(String what) {
+      return what + " " + name + "\n" + ShopCsv.text(shop);
+    }
+
+    void neverRoomier(Outcome other, String what) {
+      OptionalLong before = outcome.bestMargin();
+      OptionalLong after = other.bestMargin();
+      if (before.isPresent() && after.isPresent()) {
+        assertTrue(after.getAsLong() <= before.getAsLong(), input(what));
+      }
+    }
+  }
+}
