@@ -80,90 +80,26 @@ public record Machine(
 
   /** The same machine with other taped gaps. */
   public Machine withGaps(Sides<Dimension> gaps) {
-    return new Machine(
-        name,
-        description,
-        candidate,
-        tableMoves,
-        tableLength,
-        tableWidth,
-        travelX,
-        travelY,
-        spindleX,
-        spindleY,
-        slots,
-        ledges,
-        gaps,
-        noseMin,
-        noseMax,
-        maxLoad,
-        loadX,
-        loadY,
-        turns,
-        lookedFor,
-        provenance,
-        price,
-        guards);
+    return with(gaps, turns, provenance, guards);
   }
 
   /** The same machine with other rows of guards. */
   public Machine withGuards(List<Guard> guards) {
-    return new Machine(
-        name,
-        description,
-        candidate,
-        tableMoves,
-        tableLength,
-        tableWidth,
-        travelX,
-        travelY,
-        spindleX,
-        spindleY,
-        slots,
-        ledges,
-        gaps,
-        noseMin,
-        noseMax,
-        maxLoad,
-        loadX,
-        loadY,
-        turns,
-        lookedFor,
-        provenance,
-        price,
-        guards);
+    return with(gaps, turns, provenance, guards);
   }
 
   /** The same machine with other turns allowed. */
   public Machine withTurns(Set<Turn> turns) {
-    return new Machine(
-        name,
-        description,
-        candidate,
-        tableMoves,
-        tableLength,
-        tableWidth,
-        travelX,
-        travelY,
-        spindleX,
-        spindleY,
-        slots,
-        ledges,
-        gaps,
-        noseMin,
-        noseMax,
-        maxLoad,
-        loadX,
-        loadY,
-        turns,
-        lookedFor,
-        provenance,
-        price,
-        guards);
+    return with(gaps, turns, provenance, guards);
   }
 
   /** The same machine, known better or worse. */
   public Machine withProvenance(Provenance provenance) {
+    return with(gaps, turns, provenance, guards);
+  }
+
+  private Machine with(
+      Sides<Dimension> gaps, Set<Turn> turns, Provenance provenance, List<Guard> guards) {
     return new Machine(
         name,
         description,

@@ -56,138 +56,47 @@ public record Vise(
 
   /** The same vise with other jaws. */
   public Vise withJaws(Jaws jaws) {
-    return new Vise(
-        name,
-        description,
-        quantity,
-        simple,
-        jaws,
-        opening,
-        base,
-        screw,
-        handle,
-        turns,
-        mounts,
-        boltGrip,
-        strapFlange,
-        mass,
-        clampForce,
-        provenance,
-        parts);
+    return with(jaws, base, screw, handle, turns, provenance, parts);
   }
 
   /** The same vise on another casting. */
   public Vise withBase(Base base) {
-    return new Vise(
-        name,
-        description,
-        quantity,
-        simple,
-        jaws,
-        opening,
-        base,
-        screw,
-        handle,
-        turns,
-        mounts,
-        boltGrip,
-        strapFlange,
-        mass,
-        clampForce,
-        provenance,
-        parts);
+    return with(jaws, base, screw, handle, turns, provenance, parts);
   }
 
   /** The same vise with another screw. */
   public Vise withScrew(Screw screw) {
-    return new Vise(
-        name,
-        description,
-        quantity,
-        simple,
-        jaws,
-        opening,
-        base,
-        screw,
-        handle,
-        turns,
-        mounts,
-        boltGrip,
-        strapFlange,
-        mass,
-        clampForce,
-        provenance,
-        parts);
+    return with(jaws, base, screw, handle, turns, provenance, parts);
   }
 
   /** The same vise with its handle used otherwise. */
   public Vise withHandle(Handle handle) {
-    return new Vise(
-        name,
-        description,
-        quantity,
-        simple,
-        jaws,
-        opening,
-        base,
-        screw,
-        handle,
-        turns,
-        mounts,
-        boltGrip,
-        strapFlange,
-        mass,
-        clampForce,
-        provenance,
-        parts);
+    return with(jaws, base, screw, handle, turns, provenance, parts);
   }
 
   /** The same vise with other turns allowed. */
   public Vise withTurns(Set<Turn> turns) {
-    return new Vise(
-        name,
-        description,
-        quantity,
-        simple,
-        jaws,
-        opening,
-        base,
-        screw,
-        handle,
-        turns,
-        mounts,
-        boltGrip,
-        strapFlange,
-        mass,
-        clampForce,
-        provenance,
-        parts);
+    return with(jaws, base, screw, handle, turns, provenance, parts);
   }
 
   /** The same vise, known better or worse. */
   public Vise withProvenance(Provenance provenance) {
-    return new Vise(
-        name,
-        description,
-        quantity,
-        simple,
-        jaws,
-        opening,
-        base,
-        screw,
-        handle,
-        turns,
-        mounts,
-        boltGrip,
-        strapFlange,
-        mass,
-        clampForce,
-        provenance,
-        parts);
+    return with(jaws, base, screw, handle, turns, provenance, parts);
   }
 
   /** The same vise with other rows of parts. */
   public Vise withParts(List<VisePart> parts) {
+    return with(jaws, base, screw, handle, turns, provenance, parts);
+  }
+
+  private Vise with(
+      Jaws jaws,
+      Base base,
+      Screw screw,
+      Handle handle,
+      Set<Turn> turns,
+      Provenance provenance,
+      List<VisePart> parts) {
     return new Vise(
         name,
         description,
