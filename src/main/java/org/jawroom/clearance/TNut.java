@@ -13,7 +13,7 @@ import org.jawroom.geometry.Length;
  */
 public record TNut(int slot, int thread, int baseWidth, int height, int baseHeight) {
 
-  /** DIN 508, transcribed; e of the 42 slot is 64, its 54 in one transcription being a slip. */
+  /** DIN 508, transcribed from its table: the greatest e and k of each size, which decide what passes a slot. */
   public static final List<TNut> DIN_508 =
       List.of(
           new TNut(5, 4, 90, 65, 30),

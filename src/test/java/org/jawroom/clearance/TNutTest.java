@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class TNutTest {
 
-  /** DIN 508, transcribed: slot, thread, e max, h, k max, in mm; e of 42 is 64 or 65 by transcription. */
+  /** DIN 508, transcribed: slot, thread, e max, h, k max, in mm. */
   @ParameterizedTest
   @CsvSource({
     "0, 5, 4, 9, 6.5, 3", "1, 6, 5, 10, 8, 4", "2, 8, 6, 13, 10, 6", "3, 10, 8, 15, 12, 6",
