@@ -1,0 +1,12 @@
+/**
+ * Properties that must hold of every shop, tried on seeded random ones: nothing gets better for being
+ * made harder, mirror images have mirror-image answers, and one shop told in two ways has one answer.
+ *
+ * <p>Unlike agreement with a second solver, these need no other opinion of what the answer is: they
+ * follow from the model itself.
+ *
+ * <p>{@link org.jawroom.properties.ShopDraft} is a shop to be changed; each change is a class or a
+ * {@link org.jawroom.properties.Hardening}; {@link org.jawroom.properties.Seeds} walks the shops.
+ * {@code -Dproperties.seeds=500} tries more of them, {@code -Dproperties.first=1000} others.
+ */
+package org.jawroom.properties;
