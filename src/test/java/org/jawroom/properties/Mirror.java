@@ -75,10 +75,9 @@ final class Mirror {
     s.positions().forEach(at -> positions.add(m.tableLength() - at));
     Collections.reverse(positions);
     OptionalLong first = s.first();
-    if (first.isPresent() && s.pitch().isKnown()) {
-      first =
-          OptionalLong.of(
-              m.tableLength() - first.getAsLong() - (s.count() - 1) * s.pitch().length());
+    if (first.isPresent() && (s.count() == 1 || s.pitch().isKnown())) {
+      long toLast = s.count() == 1 ? 0 : (s.count() - 1) * s.pitch().length();
+      first = OptionalLong.of(m.tableLength() - first.getAsLong() - toLast);
     }
     return new Slots(s.direction(), s.count(), s.width(), s.pitch(), first, positions, s.length());
   }
