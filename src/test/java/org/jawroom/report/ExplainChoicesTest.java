@@ -27,8 +27,8 @@ class ExplainChoicesTest {
   @Test
   void to_otherThatHitsSomething_saysSoFirst() {
     assertEquals(
-        "handle to the right, base bolts: it hits something or comes too near; margin -3.25 mm (base to table:"
-            + " at any opening, wherever the axes stand)",
+        "handle to the right, base bolts: it hits something or comes too near; margin -3.25 mm (base to"
+            + " table: at any opening, wherever the axes stand)",
         told("20", other("-3.245", "9")));
   }
 
@@ -47,8 +47,8 @@ class ExplainChoicesTest {
             + " the axes stand)",
         told("20", other("19.999", "0")));
     assertEquals(
-        "handle to the right, base bolts: less room; margin -21 mm (base to table: at any opening, wherever the"
-            + " axes stand)",
+        "handle to the right, base bolts: less room; margin -21 mm (base to table: at any opening, wherever"
+            + " the axes stand)",
         told("-20", other("-21", "5")));
   }
 
@@ -76,7 +76,8 @@ class ExplainChoicesTest {
     Box box = new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
     Limit limit =
         new Limit(
-            mm(margin) + mm("6"), mm("6"), 0, "table", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY, box, box);
+            mm(margin) + mm("6"), mm("6"), 0, "table", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY, box,
+            box);
     return new Alternative(
         Turn.RIGHT, "base bolts", new Roomiest(Turn.RIGHT, "base bolts", 0, 0, Optional.of(limit)),
         OptionalLong.of(limit.margin()), mm(shortfall));
