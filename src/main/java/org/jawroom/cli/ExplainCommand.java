@@ -4,15 +4,17 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Pairing;
+import org.jawroom.placement.Verdict;
 import org.jawroom.report.ExplanationJson;
 import org.jawroom.report.ExplanationText;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
@@ -22,7 +24,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -63,40 +64,62 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws UnreadableInput {
-    PrintWriter out = spec.commandLine().getOut();
     Reading reading = Input.read(input, settings.given());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, spec.commandLine().getErr());
     }
     Shop shop = reading.shop().get();
-    Machine machine = find("machine", machineName, shop.machines(), Machine::name);
-    Vise vise = find("vise", viseName, shop.vises(), Vise::name);
-    Explanation explanation = Advisor.explain(shop.settings(), machine, vise);
-    if (json) {
-      out.print(ExplanationJson.of(explanation));
-      out.flush();
-      return ExitStatus.DONE;
+    List<String> machines = shop.machines().stream().map(Machine::name).toList();
+    List<String> vises = shop.vises().stream().map(Vise::name).toList();
+    int machine = find(machineName, machines);
+    int vise = find(viseName, vises);
+    if (machine < 0) {
+      return unknown("machine", machineName, machines, vises);
     }
-    List<Outcome> onMachine =
-        shop.vises().stream().map(other -> Pairing.solve(shop.settings(), machine, other)).toList();
-    List<Outcome> ofVise =
-        shop.machines().stream().map(other -> Pairing.solve(shop.settings(), other, vise)).toList();
-    PeopleUnit unit = shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM;
-    ExplanationText.lines(unit, explanation, onMachine, ofVise).forEach(out::println);
+    if (vise < 0) {
+      return unknown("vise", viseName, vises, machines);
+    }
+    explain(shop, shop.machines().get(machine), shop.vises().get(vise));
     return ExitStatus.DONE;
   }
 
-  /** The one of that name; where there is none, case does not count. */
-  private <T> T find(String what, String name, List<T> all, Function<T, String> nameOf) {
-    return all.stream()
-        .filter(one -> nameOf.apply(one).equals(name))
-        .findFirst()
-        .or(() -> all.stream().filter(one -> nameOf.apply(one).equalsIgnoreCase(name)).findFirst())
-        .orElseThrow(
-            () ->
-                new ParameterException(
-                    spec.commandLine(),
-                    "There is no " + what + " \"" + name + "\" in this shop"
-                        + Nearest.hint(name, all.stream().map(nameOf).toList()) + "."));
+  private void explain(Shop shop, Machine machine, Vise vise) {
+    Settings settings = shop.settings();
+    Explanation explanation = Advisor.explain(settings, machine, vise);
+    // What would serve instead is told only of a pairing that does not fit.
+    boolean fits = explanation.advice().outcome().verdict() == Verdict.FITS;
+    List<Outcome> onMachine = fits
+        ? List.of()
+        : shop.vises().stream().map(other -> Pairing.solve(settings, machine, other)).toList();
+    List<Outcome> ofVise = fits
+        ? List.of()
+        : shop.machines().stream().map(other -> Pairing.solve(settings, other, vise)).toList();
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      out.print(ExplanationJson.of(explanation, onMachine, ofVise));
+      out.flush();
+    } else {
+      PeopleUnit unit = settings.inches() ? PeopleUnit.INCH : PeopleUnit.MM;
+      ExplanationText.lines(unit, explanation, onMachine, ofVise).forEach(out::println);
+    }
+  }
+
+  /** Which of {@code names} is meant; where none is written so, case does not count; else -1. */
+  private static int find(String name, List<String> names) {
+    int exact = names.indexOf(name);
+    return exact >= 0
+        ? exact
+        : IntStream.range(0, names.size())
+            .filter(i -> names.get(i).equalsIgnoreCase(name))
+            .findFirst()
+            .orElse(-1);
+  }
+
+  private int unknown(String what, String name, List<String> names, List<String> others) {
+    String hint = find(name, others) >= 0
+        ? "; a " + (what.equals("machine") ? "vise" : "machine") + " is named so: the machine comes first"
+        : Nearest.hint(name, names);
+    spec.commandLine().getErr().println("There is no " + what + " \"" + name + "\" in these tables" + hint);
+    return ExitStatus.WRONG_USE;
   }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Verdict;
 import org.jawroom.shop.Shop;
@@ -42,26 +43,37 @@ record Elsewhere(List<String> vises, List<String> machines) {
 
   /** Of the outcomes on one machine, the vises in the house that fit; {@code none} if there are none. */
   static String vises(List<Outcome> onMachine, PeopleUnit unit) {
-    return words(
-        onMachine.stream().filter(outcome -> outcome.vise().quantity() > 0).toList(),
-        outcome -> outcome.vise().name(), unit);
+    return words(vises(onMachine), outcome -> outcome.vise().name(), unit);
   }
 
   /** Of the outcomes of one vise, the machines in the house where it fits; likewise. */
   static String machines(List<Outcome> ofVise, PeopleUnit unit) {
-    return words(
-        ofVise.stream().filter(outcome -> !outcome.machine().candidate()).toList(),
-        outcome -> outcome.machine().name(), unit);
+    return words(machines(ofVise), outcome -> outcome.machine().name(), unit);
   }
 
-  private static String words(List<Outcome> owned, Function<Outcome, String> name, PeopleUnit unit) {
-    String best = owned.stream()
+  /** A few at most, the roomiest first. */
+  static List<Outcome> vises(List<Outcome> onMachine) {
+    return best(onMachine.stream().filter(outcome -> outcome.vise().quantity() > 0));
+  }
+
+  /** Likewise. */
+  static List<Outcome> machines(List<Outcome> ofVise) {
+    return best(ofVise.stream().filter(outcome -> !outcome.machine().candidate()));
+  }
+
+  private static List<Outcome> best(Stream<Outcome> owned) {
+    return owned
         .filter(outcome -> outcome.verdict() == Verdict.FITS && Standing.canBeBest(outcome))
         .sorted(ROOMIEST_FIRST)
         .limit(MOST)
+        .toList();
+  }
+
+  private static String words(List<Outcome> best, Function<Outcome, String> name, PeopleUnit unit) {
+    String words = best.stream()
         .map(outcome -> name.apply(outcome) + " ("
             + unit.brief(outcome.bestMargin().getAsLong(), Rounding.DOWN) + ")")
         .collect(Collectors.joining(", "));
-    return best.isEmpty() ? "none" : best;
+    return words.isEmpty() ? "none" : words;
   }
 }

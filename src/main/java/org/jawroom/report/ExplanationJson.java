@@ -1,62 +1,84 @@
 package org.jawroom.report;
 
-import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalLong;
+import org.jawroom.advice.Advice;
 import org.jawroom.advice.BlankLimit;
 import org.jawroom.advice.Explanation;
 import org.jawroom.advice.Remedy;
+import org.jawroom.advice.ToleranceNeeded;
 import org.jawroom.clearance.Limit;
+import org.jawroom.geometry.Turn;
 import org.jawroom.placement.Alternative;
 import org.jawroom.placement.Miss;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.placement.Roomiest;
+import org.jawroom.placement.SideBySide;
+import org.jawroom.report.JsonText.Figure;
 import org.jawroom.shop.Column;
+import org.jawroom.shop.Side;
 
 /**
- * One pairing explained for programs: a JSON object (RFC 8259), keys always in the same order, lengths in mm to
- * 0.001 rounded as in {@code pairings.csv}, {@code null} where something does not apply.
+ * One pairing explained for programs: a JSON object (RFC 8259), keys always in the same order, lengths in mm
+ * to 0.001 rounded as in {@code pairings.csv}, {@code null} where something does not apply.
  */
 public final class ExplanationJson {
-  private ExplanationJson() {}
+  private final Explanation explanation;
+  private final Outcome outcome;
 
-  public static String of(Explanation explanation) {
-    Outcome outcome = explanation.advice().outcome();
+  private ExplanationJson(Explanation explanation) {
+    this.explanation = explanation;
+    this.outcome = explanation.advice().outcome();
+  }
+
+  /**
+   * The text, with a line end after the last line.
+   *
+   * @param onMachine the outcomes of every vise on the machine, {@code ofVise} of the vise on every machine:
+   *     what else would serve is told from them
+   */
+  public static String of(
+      Explanation explanation, List<Outcome> onMachine, List<Outcome> ofVise) {
+    return JsonText.of(new ExplanationJson(explanation).whole(onMachine, ofVise));
+  }
+
+  private Map<String, Object> whole(List<Outcome> onMachine, List<Outcome> ofVise) {
+    Advice advice = explanation.advice();
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("machine", outcome.machine().name());
     json.put("vise", outcome.vise().name());
     json.put("verdict", outcome.verdict().code());
+    json.put("margin_mm", length(Shown.placed(outcome), Rounding.DOWN));
     json.put("best_margin_mm", length(outcome.bestMargin(), Rounding.DOWN));
     json.put("usable_from_mm", outcome.usableOpening().map(o -> length(o.lo(), Rounding.UP)).orElse(null));
     json.put("usable_to_mm", outcome.usableOpening().map(o -> length(o.hi(), Rounding.DOWN)).orElse(null));
     json.put("room_over_jaws_mm", length(outcome.roomOverJaws(), Rounding.DOWN));
+    json.put("load_left_kg", outcome.loadLeft().map(Figures::kilograms).map(Figure::new).orElse(null));
     json.put("missing", outcome.missing().stream().map(Column::path).toList());
-    json.put("recommended", outcome.recommended().map(place -> place(place, explanation)).orElse(null));
-    json.put("pairs", explanation.pairs().stream().map(ExplanationJson::pair).toList());
-    json.put("roomiest", explanation.roomiest().map(ExplanationJson::roomiest).orElse(null));
-    json.put("others", explanation.others().stream().map(ExplanationJson::other).toList());
+    json.put("recommended", outcome.recommended().map(this::place).orElse(null));
+    json.put("pairs", explanation.pairs().stream().map(this::pair).toList());
+    json.put("roomiest", explanation.roomiest().map(this::roomiest).orElse(null));
+    json.put("others", explanation.others().stream().map(this::other).toList());
     json.put("misses", explanation.misses().stream().map(ExplanationJson::miss).toList());
-    json.put("remedies", explanation.advice().remedies().stream().map(ExplanationJson::remedy).toList());
-    json.put("limits", explanation.advice().limits().stream().map(ExplanationJson::limit).toList());
-    json.put("per_table", explanation.advice().sideBySide().map(row -> new Figure("" + row.count())).orElse(null));
+    json.put("remedies", advice.remedies().stream().map(ExplanationJson::remedy).toList());
+    json.put("tolerance_needed", advice.toleranceNeeded().map(ExplanationJson::needed).orElse(null));
+    json.put("limits", advice.limits().stream().map(ExplanationJson::limit).toList());
+    json.put("other_vises", Elsewhere.vises(onMachine).stream().map(ExplanationJson::vise).toList());
+    json.put("other_machines", Elsewhere.machines(ofVise).stream().map(ExplanationJson::machine).toList());
+    json.put("per_table", advice.sideBySide().map(ExplanationJson::row).orElse(null));
+    json.put("not_looked_for", LookedFor.not(outcome.machine()));
     json.put(
         "caution",
         "does not replace the check on the machine; lock out before reaching in; local codes and the machine"
             + " maker's instructions come first");
-    StringBuilder text = new StringBuilder();
-    write(json, text, "");
-    return text.append('\n').toString();
+    return json;
   }
 
-  /** A number, already rounded. */
-  private record Figure(String digits) {}
-
-  private static Map<String, Object> place(Recommendation place, Explanation explanation) {
+  private Map<String, Object> place(Recommendation place) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("handle_to", place.handleTo().word());
     json.put("x_mm", length(place.x(), Rounding.NEAREST));
@@ -64,20 +86,24 @@ public final class ExplanationJson {
     json.put("mount", place.mount());
     json.put("slots", place.slots().stream().map(slot -> new Figure(slot.toString())).toList());
     json.put("reach_shortfall_mm", length(place.reachShortfall(), Rounding.UP));
-    json.put("reach_short_front_mm", explanation.reachShort().map(s -> length(s.front(), Rounding.UP)).orElse(null));
-    json.put("reach_short_rear_mm", explanation.reachShort().map(s -> length(s.rear(), Rounding.UP)).orElse(null));
-    json.put("reach_short_left_mm", explanation.reachShort().map(s -> length(s.left(), Rounding.UP)).orElse(null));
-    json.put("reach_short_right_mm", explanation.reachShort().map(s -> length(s.right(), Rounding.UP)).orElse(null));
+    for (Side side : List.of(Side.FRONT, Side.REAR, Side.LEFT, Side.RIGHT)) {
+      json.put(
+          "reach_short_" + side.word() + "_mm",
+          explanation.reachShort().map(sides -> length(sides.get(side), Rounding.UP)).orElse(null));
+    }
     json.put("overhang_mm", length(place.overhang(), Rounding.UP));
     json.put("play_left_mm", place.play().map(p -> length(p.left(), Rounding.DOWN)).orElse(null));
     json.put("play_right_mm", place.play().map(p -> length(p.right(), Rounding.DOWN)).orElse(null));
     json.put("play_front_mm", place.play().map(p -> length(p.front(), Rounding.DOWN)).orElse(null));
     json.put("play_rear_mm", place.play().map(p -> length(p.rear(), Rounding.DOWN)).orElse(null));
     json.put("nose_not_below_mm", length(place.noseNotBelow(), Rounding.UP));
+    json.put("openings_from_mm", length(place.openings().lo(), Rounding.UP));
+    json.put("openings_to_mm", length(place.openings().hi(), Rounding.DOWN));
+    json.put("lay_out", new TapeWords(PeopleUnit.MM, outcome.machine(), outcome.vise()).of(place));
     return json;
   }
 
-  private static Map<String, Object> pair(Limit limit) {
+  private static Map<String, Object> limit(Limit limit) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("guard", limit.guard());
     json.put("part", limit.part());
@@ -91,17 +117,29 @@ public final class ExplanationJson {
     return json;
   }
 
-  private static Map<String, Object> roomiest(Roomiest place) {
+  /** The pair with its place on the machine, over the openings of the recommended placement. */
+  private Map<String, Object> pair(Limit limit) {
+    Map<String, Object> json = limit(limit);
+    WhereWords where = new WhereWords(PeopleUnit.MM, outcome.machine(), outcome.vise());
+    json.put("where", where.of(limit, outcome.recommended().orElseThrow().openings()));
+    return json;
+  }
+
+  private Map<String, Object> roomiest(Roomiest place) {
+    return roomiest(place, place.limit().map(this::pair).orElse(null));
+  }
+
+  private static Map<String, Object> roomiest(Roomiest place, Map<String, Object> limit) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("handle_to", place.handleTo().word());
     json.put("mount", place.mount());
     json.put("x_mm", length(place.x(), Rounding.NEAREST));
     json.put("y_mm", length(place.y(), Rounding.NEAREST));
-    json.put("limit", place.limit().map(ExplanationJson::pair).orElse(null));
+    json.put("limit", limit);
     return json;
   }
 
-  private static Map<String, Object> other(Alternative other) {
+  private Map<String, Object> other(Alternative other) {
     Map<String, Object> json = roomiest(other.best());
     json.put("reach_shortfall_mm", length(other.reachShortfall(), Rounding.UP));
     return json;
@@ -122,7 +160,38 @@ public final class ExplanationJson {
     json.put("remedy", remedy.name());
     json.put("amount_mm", length(remedy.amount(), Rounding.UP));
     json.put("way", remedy.way().map(way -> way.word()).orElse(null));
-    json.put("then", roomiest(remedy.then()));
+    // After the change other places on the machine may be the nearest: no words for where.
+    json.put("then", roomiest(remedy.then(), remedy.then().limit().map(ExplanationJson::limit).orElse(null)));
+    return json;
+  }
+
+  private static Map<String, Object> needed(ToleranceNeeded needed) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("machine_mm", length(needed.machine(), Rounding.DOWN));
+    json.put("vise_mm", length(needed.vise(), Rounding.DOWN));
+    return json;
+  }
+
+  private static Map<String, Object> vise(Outcome other) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("vise", other.vise().name());
+    json.put("best_margin_mm", length(other.bestMargin(), Rounding.DOWN));
+    return json;
+  }
+
+  private static Map<String, Object> machine(Outcome other) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("machine", other.machine().name());
+    json.put("best_margin_mm", length(other.bestMargin(), Rounding.DOWN));
+    return json;
+  }
+
+  private static Map<String, Object> row(SideBySide row) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("count", new Figure(String.valueOf(row.count())));
+    json.put("handle_to", row.handleTo().map(Turn::word).orElse(null));
+    json.put("mount", row.mount());
+    json.put("positions_mm", row.positions().stream().map(at -> length(at, Rounding.NEAREST)).toList());
     return json;
   }
 
@@ -141,50 +210,5 @@ public final class ExplanationJson {
 
   private static Figure length(long length, Rounding rounding) {
     return new Figure(Figures.millimetres(length, rounding));
-  }
-
-  private static void write(Object value, StringBuilder text, String indent) {
-    if (value instanceof Map<?, ?> map) {
-      List<String> parts = new ArrayList<>();
-      map.forEach(
-          (key, inner) -> {
-            StringBuilder part = new StringBuilder(indent).append("  ");
-            quote(key.toString(), part);
-            write(inner, part.append(": "), indent + "  ");
-            parts.add(part.toString());
-          });
-      text.append("{\n").append(String.join(",\n", parts)).append('\n').append(indent).append('}');
-    } else if (value instanceof List<?> list) {
-      List<String> parts = new ArrayList<>();
-      for (Object inner : list) {
-        StringBuilder part = new StringBuilder();
-        write(inner, part, indent);
-        parts.add(part.toString());
-      }
-      text.append('[').append(String.join(", ", parts)).append(']');
-    } else if (value instanceof Figure figure) {
-      text.append(figure.digits());
-    } else if (value == null) {
-      text.append("null");
-    } else {
-      quote(value.toString(), text);
-    }
-  }
-
-  private static void quote(String string, StringBuilder text) {
-    text.append('"');
-    string
-        .chars()
-        .forEach(
-            letter -> {
-              if (letter == '"' || letter == '\\') {
-                text.append('\\').append((char) letter);
-              } else if (letter < 0x20 || letter == 0x7F || Character.isSurrogate((char) letter)) {
-                text.append("\\u").append(HexFormat.of().toHexDigits((char) letter));
-              } else {
-                text.append((char) letter);
-              }
-            });
-    text.append('"');
   }
 }

@@ -37,29 +37,51 @@ record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
     };
   }
 
+  /** The two that come near each other: {@code screw rear to rear cover}. */
+  static String pair(Limit limit) {
+    return limit.part() + " to " + limit.guard();
+  }
+
   private String axes(Limit limit) {
     Axis axis = limit.axis();
-    boolean guardIsLow = isLow(limit.guardBox().along(axis), limit.partBox().along(axis));
     boolean moves = moves(limit.guard(), axis);
-    if (limit.situation() == Situation.LOADING) {
-      return axis == Axis.Z && moves
-          ? "loading, nose at its highest over the table"
-          : "loading, table at the load position";
-    }
-    if (!moves) {
-      return STANDING;
-    }
     boolean tableGoes = machine.tableMoves().has(axis);
+    if (limit.situation() == Situation.LOADING) {
+      return "loading, " + (moves ? loading(limit, tableGoes) : STANDING);
+    }
+    return moves ? cutting(limit, tableGoes) : STANDING;
+  }
+
+  private static String loading(Limit limit, boolean tableGoes) {
+    if (limit.axis() == Axis.Z) {
+      return tableGoes ? "table at its lowest" : "nose at its highest";
+    }
+    return (tableGoes ? "table" : limit.guard()) + " at the load position";
+  }
+
+  private String cutting(Limit limit, boolean tableGoes) {
+    Axis axis = limit.axis();
+    boolean guardIsLow = isLow(limit.guardBox().along(axis), limit.partBox().along(axis));
     return switch (axis) {
       // A guard before the part comes nearest where the table stands forward, or where the guard, carried by
       // what carries the spindle, has run back.
-      case Y -> along(limit.guard(), tableGoes, guardIsLow ? "forward" : "back", guardIsLow ? "back" : "forward");
-      case X -> along(limit.guard(), tableGoes, guardIsLow ? "left" : "right", guardIsLow ? "right" : "left");
-      case Z ->
-          tableGoes
-              ? "table at its " + (guardIsLow ? "lowest" : "highest")
-              : "nose at its " + (guardIsLow ? "highest" : "lowest");
+      case Y -> guardIsLow
+          ? along(limit.guard(), tableGoes, "forward", "back")
+          : along(limit.guard(), tableGoes, "back", "forward");
+      case X -> guardIsLow
+          ? along(limit.guard(), tableGoes, "left", "right")
+          : along(limit.guard(), tableGoes, "right", "left");
+      case Z -> guardIsLow
+          ? (tableGoes ? "table at its lowest" : "nose at its highest")
+          : (tableGoes ? "table as high" : "nose as low") + " as the shortest tool lets it, nose "
+              + unit.brief(lowestNose(limit), Rounding.DOWN) + " above the table";
     };
+  }
+
+  /** How low the nose comes over the table, told by where the guard's underside then is. */
+  private long lowestNose(Limit limit) {
+    long underside = row(limit.guard()).orElseThrow().limits().z().lo();
+    return limit.guardBox().z().lo() - underside;
   }
 
   private static String along(String guard, boolean tableGoes, String table, String other) {
@@ -75,8 +97,7 @@ record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
     if (name.equals(MachineGuards.TABLE)) {
       return false;
     }
-    Optional<Guard> row =
-        machine.guards().stream().filter(guard -> guard.name().equals(name)).findFirst();
+    Optional<Guard> row = row(name);
     // The gap guards are no rows: the frame carries them, and they stand at every height.
     Axes carried = row.map(Guard::carriedBy).orElse(Axes.NONE);
     if (machine.tableMoves().has(axis) == carried.has(axis)) {
@@ -86,5 +107,9 @@ record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
         || row.map(Guard::limits)
             .filter(limits -> Length.isBounded(limits.z().lo()) || Length.isBounded(limits.z().hi()))
             .isPresent();
+  }
+
+  private Optional<Guard> row(String name) {
+    return machine.guards().stream().filter(guard -> guard.name().equals(name)).findFirst();
   }
 }

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +25,7 @@ class ExplainCommandTest {
     "no-place.txt, roomy, six inch full swing",
     "no-mount.txt, roomy, wide bolts",
     "unknown.txt, not-measured, plain",
+    "turns.txt, roomy, centred",
   })
   void explain_exampleShop_readsAsKept(String kept, String machine, String vise) throws Exception {
     assertEquals(0, explain(machine, vise));
@@ -44,13 +46,56 @@ class ExplainCommandTest {
     assertTrue(json.contains("\"guard\": \"door\""), json);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "roomy, plain", "tight, six inch", "exact-taped, six inch", "roomy, six inch full swing",
+    "roomy, wide bolts", "not-measured, plain", "roomy, centred",
+  })
+  void explain_jsonOfEveryVerdict_isValidAndInOneOrder(String machine, String vise) throws Exception {
+    assertEquals(0, explain(machine, vise, "--json"));
+    String json = out.toString();
+    assertTrue(JsonCheck.isValid(json), json);
+    List<String> keys =
+        json.lines().filter(line -> line.matches(" {2}\".*")).map(line -> line.split("\"")[1]).toList();
+    assertEquals(
+        List.of(
+            "machine", "vise", "verdict", "margin_mm", "best_margin_mm", "usable_from_mm", "usable_to_mm",
+            "room_over_jaws_mm", "load_left_kg", "missing", "recommended", "pairs", "roomiest", "others",
+            "misses", "remedies", "tolerance_needed", "limits", "other_vises", "other_machines", "per_table",
+            "not_looked_for", "caution"),
+        keys);
+  }
+
   @Test
-  void explain_mistypedName_suggestsTheNearest() throws Exception {
+  void explain_inches_tellsTheSameInInches() throws Exception {
+    assertEquals(0, explain("tight", "six inch", "--unit", "in"));
+    List<String> lines = out.toString().lines().toList();
+    assertTrue(lines.contains("It fits over part of its opening only: keep open 3 to 6 in."), out.toString());
+    assertTrue(lines.contains("  fixed-jaw face 7.50 from the table's front edge"), out.toString());
+    assertTrue(lines.contains("        jaws at 3, table all the way back"), out.toString());
+  }
+
+  @Test
+  void explain_mistypedName_suggestsTheNearestInOneLine() throws Exception {
     assertEquals(2, explain("rommy", "plain"));
-    assertTrue(
-        err.toString().startsWith(
-            "There is no machine \"rommy\" in this shop; did you mean \"roomy\"?"),
-        err.toString());
+    assertEquals(
+        List.of("There is no machine \"rommy\" in these tables; did you mean \"roomy\"?"),
+        err.toString().lines().toList());
+    assertEquals("", out.toString());
+  }
+
+  @Test
+  void explain_namesTheWrongWayRound_saysWhichComesFirst() throws Exception {
+    assertEquals(2, explain("plain", "roomy"));
+    assertEquals(
+        List.of("There is no machine \"plain\" in these tables; a vise is named so: the machine comes first"),
+        err.toString().lines().toList());
+  }
+
+  @Test
+  void explain_nameInOtherCase_isFound() throws Exception {
+    assertEquals(0, explain("ROOMY", "Plain"));
+    assertTrue(out.toString().startsWith("roomy x plain"), out.toString());
   }
 
   private int explain(String machine, String vise, String... more) throws Exception {
