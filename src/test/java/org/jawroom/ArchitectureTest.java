@@ -27,14 +27,16 @@ class ArchitectureTest {
           .layer("clearance").definedBy("org.jawroom.clearance..")
           .layer("placement").definedBy("org.jawroom.placement..")
           .layer("advice").definedBy("org.jawroom.advice..")
+          .layer("drawing").definedBy("org.jawroom.drawing..")
           .layer("report").definedBy("org.jawroom.report..")
           .layer("cli").definedBy("org.jawroom.cli..")
           .whereLayer("cli").mayNotBeAccessedByAnyLayer()
           .whereLayer("report").mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("drawing").mayOnlyBeAccessedByLayers("report", "cli")
           .whereLayer("tables").mayOnlyBeAccessedByLayers("cli")
-          .whereLayer("advice").mayOnlyBeAccessedByLayers("report", "cli")
-          .whereLayer("placement").mayOnlyBeAccessedByLayers("advice", "report", "cli")
-          .whereLayer("clearance").mayOnlyBeAccessedByLayers("placement", "advice", "report");
+          .whereLayer("advice").mayOnlyBeAccessedByLayers("drawing", "report", "cli")
+          .whereLayer("placement").mayOnlyBeAccessedByLayers("advice", "drawing", "report", "cli")
+          .whereLayer("clearance").mayOnlyBeAccessedByLayers("placement", "advice", "drawing", "report");
 
   @ArchTest
   static final ArchRule solver_usesNothingButTheLanguage =
