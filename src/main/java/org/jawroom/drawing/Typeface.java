@@ -33,9 +33,26 @@ public enum Typeface {
     return font.deriveFont((float) points);
   }
 
-  /** Whether every letter of {@code text} is in it. */
-  public boolean has(String text) {
-    return font.canDisplayUpTo(text) < 0;
+  /** The one that {@code font} was made of. */
+  static Typeface of(Font font) {
+    return font.getFontName().equals(BOLD.font.getFontName()) ? BOLD : PLAIN;
+  }
+
+  /** {@code text} as it can be shown: what has no letter, or would turn others round, becomes a dot. */
+  public static String shown(String text) {
+    StringBuilder shown = new StringBuilder();
+    text.codePoints()
+        .map(letter -> PLAIN.font.canDisplay(letter) && !isUnseen(letter) ? letter : '·')
+        .forEach(shown::appendCodePoint);
+    return shown.toString();
+  }
+
+  private static boolean isUnseen(int letter) {
+    int type = Character.getType(letter);
+    return type == Character.CONTROL
+        || type == Character.FORMAT
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR;
   }
 
   /** Its TrueType file, to embed; the caller closes it. */
