@@ -3,8 +3,8 @@ package org.jawroom.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.IntStream;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
 import org.jawroom.placement.Outcome;
@@ -18,7 +18,6 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
-import org.jawroom.tables.cell.Nearest;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -69,17 +68,13 @@ final class ExplainCommand implements Callable<Integer> {
       return Input.refuse(reading, spec.commandLine().getErr());
     }
     Shop shop = reading.shop().get();
-    List<String> machines = shop.machines().stream().map(Machine::name).toList();
-    List<String> vises = shop.vises().stream().map(Vise::name).toList();
-    int machine = find(machineName, machines);
-    int vise = find(viseName, vises);
-    if (machine < 0) {
-      return unknown("machine", machineName, machines, vises);
+    Pairs pairs = new Pairs(shop, spec.commandLine().getErr());
+    Optional<Machine> machine = pairs.machine(machineName);
+    Optional<Vise> vise = machine.isPresent() ? pairs.vise(viseName) : Optional.empty();
+    if (vise.isEmpty()) {
+      return ExitStatus.WRONG_USE;
     }
-    if (vise < 0) {
-      return unknown("vise", viseName, vises, machines);
-    }
-    explain(shop, shop.machines().get(machine), shop.vises().get(vise));
+    explain(shop, machine.get(), vise.get());
     return ExitStatus.DONE;
   }
 
@@ -102,24 +97,5 @@ final class ExplainCommand implements Callable<Integer> {
       PeopleUnit unit = settings.inches() ? PeopleUnit.INCH : PeopleUnit.MM;
       ExplanationText.lines(unit, explanation, onMachine, ofVise).forEach(out::println);
     }
-  }
-
-  /** Which of {@code names} is meant; where none is written so, case does not count; else -1. */
-  private static int find(String name, List<String> names) {
-    int exact = names.indexOf(name);
-    return exact >= 0
-        ? exact
-        : IntStream.range(0, names.size())
-            .filter(i -> names.get(i).equalsIgnoreCase(name))
-            .findFirst()
-            .orElse(-1);
-  }
-
-  private int unknown(String what, String name, List<String> names, List<String> others) {
-    String hint = find(name, others) >= 0
-        ? "; a " + (what.equals("machine") ? "vise" : "machine") + " is named so: the machine comes first"
-        : Nearest.hint(name, names);
-    spec.commandLine().getErr().println("There is no " + what + " \"" + name + "\" in these tables" + hint);
-    return ExitStatus.WRONG_USE;
   }
 }

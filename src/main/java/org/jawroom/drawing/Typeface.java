@@ -30,12 +30,12 @@ public enum Typeface {
 
   /** In a size in points. */
   public Font sized(double points) {
-    return font.deriveFont((float) points);
+    return font.deriveFont(this == BOLD ? Font.BOLD : Font.PLAIN, (float) points);
   }
 
-  /** The one that {@code font} was made of. */
+  /** The one that {@code font} is a size of. */
   static Typeface of(Font font) {
-    return font.getFontName().equals(BOLD.font.getFontName()) ? BOLD : PLAIN;
+    return font.isBold() ? BOLD : PLAIN;
   }
 
   /** {@code text} as it can be shown: what has no letter, or would turn others round, becomes a dot. */

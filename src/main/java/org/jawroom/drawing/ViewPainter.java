@@ -50,6 +50,9 @@ final class ViewPainter {
     Rectangle2D area = projection.rectangle(mark.flat());
     String id = projection.view().name().toLowerCase(java.util.Locale.ROOT) + "-" + mark.id();
     pen.setRenderingHint(SVGHints.KEY_BEGIN_GROUP, id);
+    if (!mark.name().isEmpty()) {
+      pen.setRenderingHint(SVGHints.KEY_ELEMENT_TITLE, Typeface.shown(mark.name()));
+    }
     if (mark.ink() == Ink.BOLT) {
       bolt(area);
     } else {

@@ -70,29 +70,29 @@ public final class PairingDrawing {
 
   private String margin(Limit limit) {
     return limit.margin() >= 0
-        ? "margin " + unit.text(limit.margin(), Rounding.DOWN) + " " + unit.word()
+        ? "margin " + unit.fine(limit.margin(), Rounding.DOWN) + " " + unit.word()
             + " beyond all that is asked"
-        : "short by " + unit.text(-limit.margin(), Rounding.UP) + " " + unit.word()
+        : "short by " + unit.fine(-limit.margin(), Rounding.UP) + " " + unit.word()
             + ", all that is asked included";
   }
 
   private String asked() {
-    return "clearance asked: " + unit.brief(settings.clearance(), Rounding.UP) + " " + unit.word()
+    return "clearance asked: " + unit.fine(settings.clearance(), Rounding.UP) + " " + unit.word()
         + place.limit()
             .map(
-                limit -> "; here " + unit.brief(limit.required(), Rounding.UP) + " and "
-                    + unit.brief(limit.tolerance(), Rounding.UP) + " for tolerances")
+                limit -> "; here " + unit.fine(limit.required(), Rounding.UP) + " and "
+                    + unit.fine(limit.tolerance(), Rounding.UP) + " for tolerances")
             .orElse("");
   }
 
   private String measure(Limit limit) {
     return limit.gap() >= 0
-        ? "gap " + unit.text(limit.gap(), Rounding.DOWN)
-        : "overlap " + unit.text(-limit.gap(), Rounding.UP);
+        ? "gap " + unit.fine(limit.gap(), Rounding.DOWN)
+        : "overlap " + unit.fine(-limit.gap(), Rounding.UP);
   }
 
   private String measureName(Limit limit) {
     return WhereWords.pair(limit) + "; "
-        + unit.brief(limit.required() + limit.tolerance(), Rounding.UP) + " asked";
+        + unit.fine(limit.required() + limit.tolerance(), Rounding.UP) + " asked";
   }
 }
