@@ -51,6 +51,17 @@ class DemoReportsTest {
   }
 
   @Test
+  void readmesPicture_madeAgain_isTheOneKept() throws IOException {
+    Path picture = folder.resolve("drawing.svg");
+    StringWriter said = new StringWriter();
+    PrintWriter writer = new PrintWriter(said, true);
+    String[] args =
+        {"draw", "inputs/demo", "small closed mill", "plain 160", "-o", picture.toString()};
+    assertEquals(0, Main.run(args, writer, writer), said::toString);
+    assertEquals(read(Path.of("src/docs/drawing.svg")), read(picture));
+  }
+
+  @Test
   void demo_hasEveryVerdict() throws IOException {
     Set<String> verdicts =
         Files.readAllLines(KEPT.resolve("pairings.csv")).stream()
