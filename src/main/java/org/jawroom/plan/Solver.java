@@ -1,0 +1,82 @@
+package org.jawroom.plan;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Optimisation;
+import org.ojalgo.optimisation.Variable;
+import org.ojalgo.optimisation.integer.IntegerStrategy;
+
+/** The one class that knows which solver answers a {@link Program}: ojAlgo. */
+final class Solver {
+
+  /** What the solver says; nothing of it is believed before it has been counted again in whole numbers. */
+  enum State { OPTIMAL, FEASIBLE, INFEASIBLE, UNDECIDED }
+
+  /** @param values of the columns; empty if there is no point */
+  record Answer(State state, double objective, double[] values) {}
+
+  /**
+   * One thread, and no Gomory cuts: with them ojAlgo 56.1.1 calls some small programs infeasible that are not
+   * (PlannerTwinTest has one). No cut is ever violated by as much as this, and no part is such a fraction.
+   */
+  private static final IntegerStrategy STRATEGY =
+      IntegerStrategy.newConfigurable()
+          .withParallelism(() -> 1)
+          .withGMICutConfiguration(
+              new IntegerStrategy.GMICutConfiguration()
+                  .withFractionality(1)
+                  .withViolation(BigDecimal.valueOf(1_000_000_000)));
+
+  private Solver() {}
+
+  /** Answers within about {@code millis}, on one thread. */
+  static Answer maximise(Program program, long millis) {
+    if (!program.isPossible()) {
+      return new Answer(State.INFEASIBLE, 0, new double[0]);
+    }
+    ExpressionsBasedModel model = new ExpressionsBasedModel();
+    List<Variable> variables = new ArrayList<>();
+    for (Program.Column column : program.columns()) {
+      variables.add(
+          model.newVariable("x" + variables.size())
+              .lower(0).upper(column.upper()).integer(column.whole()));
+    }
+    int number = 0;
+    for (Program.Row row : program.rows()) {
+      Expression expression = model.newExpression("r" + number++);
+      row.sum().forEach((column, amount) -> expression.set(variables.get(column), amount));
+      if (row.lower() != Long.MIN_VALUE) {
+        expression.lower(row.lower());
+      }
+      if (row.upper() != Long.MAX_VALUE) {
+        expression.upper(row.upper());
+      }
+    }
+    program.objective().forEach(
+        (column, amount) -> variables.get(column).weight(BigDecimal.valueOf(amount)));
+    model.options.integer(STRATEGY);
+    model.options.time_abort = Math.max(1, millis);
+    model.options.time_suffice = model.options.time_abort;
+    return read(model.maximise(), program);
+  }
+
+  private static Answer read(Optimisation.Result result, Program program) {
+    State state = switch (result.getState()) {
+      case OPTIMAL, DISTINCT -> State.OPTIMAL;
+      case FEASIBLE, APPROXIMATE -> State.FEASIBLE;
+      case INFEASIBLE -> State.INFEASIBLE;
+      default -> State.UNDECIDED;
+    };
+    if (state == State.INFEASIBLE || state == State.UNDECIDED) {
+      return new Answer(state, 0, new double[0]);
+    }
+    double[] values = new double[program.columns().size()];
+    for (int column = 0; column < values.length; column++) {
+      values[column] = result.doubleValue(column);
+    }
+    return new Answer(state, result.getValue(), values);
+  }
+}

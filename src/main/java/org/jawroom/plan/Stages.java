@@ -1,0 +1,150 @@
+package org.jawroom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+
+/**
+ * Makes one aim after the other as good as can be, none at the cost of an earlier one, and at last the choice
+ * unique. Holds the best choice so far throughout; each one was counted in whole numbers.
+ */
+final class Stages {
+
+  private final Task task;
+  private final LongSupplier remainingMillis;
+  private final Consumer<Progress> listener;
+  private final Demands demands = new Demands();
+  private final List<Stage> stages = new ArrayList<>();
+  private Choice best;
+
+  Stages(Task task, Choice start, LongSupplier remainingMillis, Consumer<Progress> listener) {
+    this.task = task;
+    this.best = start;
+    this.remainingMillis = remainingMillis;
+    this.listener = listener;
+  }
+
+  /** Works through {@code aims}. */
+  Stages pursue(List<Aim> aims) {
+    for (Aim aim : aims) {
+      boolean proven = aim == Aim.MARGIN ? widestLeastMargin() : most(aim);
+      long value = task.value(aim, best);
+      demands.reach(aim, value);
+      stages.add(new Stage(aim, value, proven));
+    }
+    return this;
+  }
+
+  private boolean most(Aim aim) {
+    listener.accept(new Progress(aim, 1, 1));
+    if (task.value(aim, best) >= task.ceiling(aim)) {
+      return true;
+    }
+    return ask(Formulation.of(task, demands, aim), aim);
+  }
+
+  /** Takes over a better choice; true if none is better still. */
+  private boolean ask(Formulation formulation, Aim aim) {
+    long millis = remainingMillis.getAsLong();
+    if (millis <= 0) {
+      return false;
+    }
+    Program program = formulation.program();
+    Solver.Answer answer = Solver.maximise(program, millis);
+    formulation.read(answer.values())
+        .filter(choice -> task.value(aim, choice) > task.value(aim, best))
+        .ifPresent(choice -> best = choice);
+    return answer.state() == Solver.State.OPTIMAL && program.isCertain()
+        && task.value(aim, best) == program.value(answer.objective());
+  }
+
+  /** Halves on the margins there are; the solver sees which fits are left, never a margin. */
+  private boolean widestLeastMargin() {
+    long[] margins = task.fits().stream().mapToLong(Fit::leastMargin).sorted().distinct().toArray();
+    int questions = Long.SIZE - Long.numberOfLeadingZeros(margins.length);
+    int step = 0;
+    int above = margins.length;
+    while (true) {
+      int held = indexOf(margins, task.value(Aim.MARGIN, best));
+      if (above - held <= 1) {
+        return true;
+      }
+      listener.accept(new Progress(Aim.MARGIN, ++step, questions));
+      int middle = (held + above) >>> 1;
+      Demands with = new Demands(demands).reach(Aim.MARGIN, margins[middle]);
+      long millis = remainingMillis.getAsLong();
+      if (millis <= 0) {
+        return false;
+      }
+      Formulation formulation = Formulation.of(task, with, Aim.EQUIPPED);
+      Solver.Answer answer = Solver.maximise(formulation.program(), millis);
+      Optional<Choice> found = formulation.read(answer.values());
+      if (found.isPresent()) {
+        best = found.orElseThrow();
+      } else if (answer.state() == Solver.State.INFEASIBLE && formulation.program().isCertain()) {
+        above = middle;
+      } else {
+        return false;
+      }
+    }
+  }
+
+  /** The place of {@code margin}; the last for a choice without any. */
+  private static int indexOf(long[] margins, long margin) {
+    int place = java.util.Arrays.binarySearch(margins, margin);
+    return place >= 0 ? place : margins.length - 1;
+  }
+
+  /** Settles machine after machine on the earliest vise that still lets the rest be as good. */
+  Stages inOrder() {
+    boolean proven = true;
+    int machines = task.cell().machines().size();
+    for (int machine = 0; machine < machines; machine++) {
+      listener.accept(new Progress(Aim.ORDER, machine + 1, machines));
+      if (!isEarliest(machine)) {
+        proven &= settleEarliest(machine);
+      }
+      demands.settle(machine, best.fitOf(machine));
+    }
+    stages.add(new Stage(Aim.ORDER, 0, proven));
+    return this;
+  }
+
+  private boolean isEarliest(int machine) {
+    long margin = task.value(Aim.MARGIN, best);
+    int first = task.ofMachine(machine).stream()
+        .filter(fit -> task.fits().get(fit).leastMargin() >= margin)
+        .findFirst().orElse(Choice.BARE);
+    return best.fitOf(machine) == first;
+  }
+
+  private boolean settleEarliest(int machine) {
+    long millis = remainingMillis.getAsLong();
+    if (millis <= 0) {
+      return false;
+    }
+    Formulation formulation = Formulation.earliest(task, demands, machine);
+    Solver.Answer answer = Solver.maximise(formulation.program(), millis);
+    formulation.read(answer.values())
+        .filter(choice -> rank(choice, machine) > rank(best, machine))
+        .ifPresent(choice -> best = choice);
+    return answer.state() == Solver.State.OPTIMAL && formulation.program().isCertain()
+        && rank(best, machine) == formulation.program().value(answer.objective());
+  }
+
+  /** The earlier the vise the more; 0 for a bare machine. */
+  private long rank(Choice choice, int machine) {
+    int place = task.ofMachine(machine).indexOf(choice.fitOf(machine));
+    return place < 0 ? 0 : task.ofMachine(machine).size() - place;
+  }
+
+  Choice best() {
+    return best;
+  }
+
+  List<Stage> stages() {
+    return List.copyOf(stages);
+  }
+}

@@ -1,0 +1,2 @@
+/** The best plan for a cell. */
+package org.jawroom.plan;
