@@ -64,19 +64,18 @@ final class Solver {
   }
 
   private static Answer read(Optimisation.Result result, Program program) {
-    State state = switch (result.getState()) {
-      case OPTIMAL, DISTINCT -> State.OPTIMAL;
-      case FEASIBLE, APPROXIMATE -> State.FEASIBLE;
-      case INFEASIBLE -> State.INFEASIBLE;
-      default -> State.UNDECIDED;
-    };
-    if (state == State.INFEASIBLE || state == State.UNDECIDED) {
-      return new Answer(state, 0, new double[0]);
+    Optimisation.State told = result.getState();
+    if (told == Optimisation.State.INFEASIBLE) {
+      return new Answer(State.INFEASIBLE, 0, new double[0]);
+    }
+    if (!told.isFeasible()) {
+      return new Answer(State.UNDECIDED, 0, new double[0]);
     }
     double[] values = new double[program.columns().size()];
     for (int column = 0; column < values.length; column++) {
       values[column] = result.doubleValue(column);
     }
+    State state = told.isOptimal() ? State.OPTIMAL : State.FEASIBLE;
     return new Answer(state, result.getValue(), values);
   }
 }
