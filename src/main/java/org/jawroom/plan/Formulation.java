@@ -186,7 +186,7 @@ final class Formulation {
       if (stand.isConstant()) {
         continue;
       }
-      int out = program.column(false, limit(vise));
+      int out = program.column(false, Math.min(stand.size(), limit(vise)));
       sum.add(out, 1);
       program.atLeast(stand.add(out, -1), 0);
       Sum there = new Sum().add(out, -1).add(task.stock(vise));
@@ -199,7 +199,9 @@ final class Formulation {
 
   /** More of a kind than stand in the house, or than machines could ask for, cannot be set out. */
   private long limit(int vise) {
-    return Math.max(task.stock(vise), task.ofVise(vise).size());
+    return boughtOf[vise] == NONE
+        ? task.stock(vise)
+        : Math.max(task.stock(vise), ones(task.ofVise(vise)).size());
   }
 
   private Sum ones(List<Integer> fits) {

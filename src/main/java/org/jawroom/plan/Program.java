@@ -48,7 +48,7 @@ final class Program {
       possible &= lower <= 0 && upper >= 0;
       return;
     }
-    certain &= reduced.size() <= CERTAIN
+    certain &= reach(reduced) <= CERTAIN
         && (lower == Long.MIN_VALUE || Math.abs(lower) <= CERTAIN)
         && (upper == Long.MAX_VALUE || Math.abs(upper) <= CERTAIN);
     rows.add(new Row(reduced, lower, upper));
@@ -58,7 +58,20 @@ final class Program {
     unit = sum.divisor();
     constant = sum.constant();
     objective = sum.dividedBy(unit);
-    certain &= objective.size() <= CERTAIN;
+    certain &= reach(objective) <= CERTAIN;
+  }
+
+  /** No point takes a sum further from 0 than this. */
+  private long reach(Sum sum) {
+    long[] reach = {0};
+    sum.forEach((column, amount) -> reach[0] = Math.addExact(
+        reach[0], Math.multiplyExact(Math.abs(amount), columns.get(column).upper())));
+    return reach[0];
+  }
+
+  /** The objective is no further from 0 than this. */
+  long reach() {
+    return reach(objective);
   }
 
   /** Whether all amounts are small enough for a solver in floating point to be believed. */
