@@ -58,14 +58,11 @@ final class Formulation {
     return formulation;
   }
 
-  /** All that meets the demands, with the earliest vise, or any rather than none, for {@code machine}. */
-  static Formulation earliest(Task task, Demands demands, int machine) {
+  /** All that meets the demands, with the earliest vises on a few machines. */
+  static Formulation earliest(Task task, Demands demands, Ranking ranking) {
     Formulation formulation = new Formulation(task, demands, false);
     Sum sum = new Sum();
-    List<Integer> fits = task.ofMachine(machine);
-    for (int rank = 0; rank < fits.size(); rank++) {
-      formulation.add(sum, fits.get(rank), fits.size() - rank);
-    }
+    formulation.eachFit((fit, told) -> formulation.add(sum, fit, ranking.of(fit)));
     formulation.program.maximise(sum);
     return formulation;
   }

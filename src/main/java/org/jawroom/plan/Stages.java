@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.ToLongFunction;
 
 /**
  * Makes one aim after the other as good as can be, none at the cost of an earlier one, and at last the choice
@@ -42,11 +43,11 @@ final class Stages {
     if (task.value(aim, best) >= task.ceiling(aim)) {
       return true;
     }
-    return ask(Formulation.of(task, demands, aim), aim);
+    return ask(Formulation.of(task, demands, aim), choice -> task.value(aim, choice));
   }
 
   /** Takes over a better choice; true if none is better still. */
-  private boolean ask(Formulation formulation, Aim aim) {
+  private boolean ask(Formulation formulation, ToLongFunction<Choice> value) {
     long millis = remainingMillis.getAsLong();
     if (millis <= 0) {
       return false;
@@ -54,10 +55,10 @@ final class Stages {
     Program program = formulation.program();
     Solver.Answer answer = Solver.maximise(program, millis);
     formulation.read(answer.values())
-        .filter(choice -> task.value(aim, choice) > task.value(aim, best))
+        .filter(choice -> value.applyAsLong(choice) > value.applyAsLong(best))
         .ifPresent(choice -> best = choice);
     return answer.state() == Solver.State.OPTIMAL && program.isCertain()
-        && task.value(aim, best) == program.value(answer.objective());
+        && value.applyAsLong(best) == program.value(answer.objective());
   }
 
   /** Halves on the margins there are; the solver sees which fits are left, never a margin. */
@@ -97,47 +98,26 @@ final class Stages {
     return place >= 0 ? place : margins.length - 1;
   }
 
-  /** Settles machine after machine on the earliest vise that still lets the rest be as good. */
+  /**
+   * Settles the machines on the earliest vises that still let the rest be as good, the first machine first: a
+   * few at a time, as the digits of one number.
+   */
   Stages inOrder() {
     boolean proven = true;
     int machines = task.cell().machines().size();
-    for (int machine = 0; machine < machines; machine++) {
-      listener.accept(new Progress(Aim.ORDER, machine + 1, machines));
-      if (!isEarliest(machine)) {
-        proven &= settleEarliest(machine);
+    for (int first = 0; first < machines;) {
+      listener.accept(new Progress(Aim.ORDER, first + 1, machines));
+      Ranking ranking = Ranking.from(task, first, task.value(Aim.MARGIN, best));
+      if (ranking.of(best) < ranking.ceiling()) {
+        proven &= ask(Formulation.earliest(task, demands, ranking), ranking::of);
       }
-      demands.settle(machine, best.fitOf(machine));
+      for (int machine = first; machine < ranking.end(); machine++) {
+        demands.settle(machine, best.fitOf(machine));
+      }
+      first = ranking.end();
     }
     stages.add(new Stage(Aim.ORDER, 0, proven));
     return this;
-  }
-
-  private boolean isEarliest(int machine) {
-    long margin = task.value(Aim.MARGIN, best);
-    int first = task.ofMachine(machine).stream()
-        .filter(fit -> task.fits().get(fit).leastMargin() >= margin)
-        .findFirst().orElse(Choice.BARE);
-    return best.fitOf(machine) == first;
-  }
-
-  private boolean settleEarliest(int machine) {
-    long millis = remainingMillis.getAsLong();
-    if (millis <= 0) {
-      return false;
-    }
-    Formulation formulation = Formulation.earliest(task, demands, machine);
-    Solver.Answer answer = Solver.maximise(formulation.program(), millis);
-    formulation.read(answer.values())
-        .filter(choice -> rank(choice, machine) > rank(best, machine))
-        .ifPresent(choice -> best = choice);
-    return answer.state() == Solver.State.OPTIMAL && formulation.program().isCertain()
-        && rank(best, machine) == formulation.program().value(answer.objective());
-  }
-
-  /** The earlier the vise the more; 0 for a bare machine. */
-  private long rank(Choice choice, int machine) {
-    int place = task.ofMachine(machine).indexOf(choice.fitOf(machine));
-    return place < 0 ? 0 : task.ofMachine(machine).size() - place;
   }
 
   Choice best() {
