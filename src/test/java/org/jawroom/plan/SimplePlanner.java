@@ -232,7 +232,7 @@ final class SimplePlanner {
     return text.toString();
   }
 
-  /** Kept for the signature's sake: the cell after purchases, with the same wishes. */
+  /** The cell with purchases added to the inputs, and nothing more wished for. */
   static SimplePlanner after(Cell cell, List<Purchase> purchases) {
     List<Kind> vises = new ArrayList<>(cell.vises());
     List<Place> machines = new ArrayList<>(cell.machines());
