@@ -12,7 +12,8 @@ import java.util.function.BiConsumer;
  * A task as a mixed-integer program.
  *
  * <p>One binary column for each fit. What follows from them is continuous, because whole fits force it to be
- * whole at its best: whether a group of jobs is held, how many of a kind are bought, how many stand on tables.
+ * whole at its best: whether a group of jobs is held, how many of a kind are bought, how many stand on
+ * tables.
  */
 final class Formulation {
 
@@ -229,7 +230,9 @@ final class Formulation {
     return program;
   }
 
-  /** The choice that column values stand for, if it is one and meets every demand, counted in whole numbers. */
+  /**
+   * The choice that column values stand for, if it is one and meets every demand, counted in whole numbers.
+   */
   Optional<Choice> read(double[] values) {
     List<Integer> taken = new ArrayList<>();
     for (int fit = 0; fit < columnOf.length; fit++) {

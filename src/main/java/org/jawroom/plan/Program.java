@@ -9,7 +9,9 @@ import java.util.List;
  */
 final class Program {
 
-  /** Rows and objectives whose amounts add up to more than this are beyond what doubles settle for certain. */
+  /**
+   * Rows and objectives whose amounts add up to more than this are beyond what doubles settle for certain.
+   */
   static final long CERTAIN = 100_000_000;
 
   record Column(boolean whole, long upper) {}

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How early the vises on a few machines in a row stand in the tables, as one number: a digit for each machine,
- * the first machine's the highest; the earlier its vise the more, 0 where it stays bare.
+ * How early the vises on a few machines in a row stand in the tables, as one number: a digit for each
+ * machine, the first machine's the highest; the earlier its vise the more, 0 where it stays bare.
  */
 final class Ranking {
 

@@ -17,8 +17,8 @@ final class Reduction {
 
   /**
    * A fit that holds no job is worth no more than a bare machine. One that holds nothing another on the same
-   * machine does not hold as well is worth no more than the other, if there are so many of the other's kind in
-   * stock that all machines could have it: whoever takes the first could take the other for nothing.
+   * machine does not hold as well is worth no more than the other, if there are so many of the other's kind
+   * in stock that all machines could have it: whoever takes the first could take the other for nothing.
    */
   static Set<Integer> worthHaving(Task task) {
     Map<Integer, Set<Integer>> holds = new HashMap<>();

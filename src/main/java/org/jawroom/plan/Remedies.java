@@ -9,8 +9,8 @@ import java.util.OptionalLong;
 import java.util.Set;
 
 /**
- * For each job left: the cheapest purchase with which it is held beside all jobs the plan holds. What the plan
- * buys counts as bought.
+ * For each job left: the cheapest purchase with which it is held beside all jobs the plan holds. What the
+ * plan buys counts as bought.
  */
 final class Remedies {
 

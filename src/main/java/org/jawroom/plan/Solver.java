@@ -10,14 +10,20 @@ import org.ojalgo.optimisation.Variable;
 import org.ojalgo.optimisation.integer.IntegerStrategy;
 import org.ojalgo.type.context.NumberContext;
 
-/** The one class that knows which solver answers a {@link Program}: ojAlgo. */
+/** Asks ojAlgo; with {@link Complaints} all that knows which solver answers a {@link Program}. */
 final class Solver {
 
   /** What the solver says; nothing of it is believed before it has been counted again in whole numbers. */
   enum State { OPTIMAL, FEASIBLE, INFEASIBLE, UNDECIDED }
 
   /** @param values of the columns; empty if there is no point */
-  record Answer(State state, double objective, double[] values) {}
+  record Answer(State state, double objective, double[] values) {
+
+    /** The point stands, if there is one; that none is better, or none there, does not. */
+    Answer inDoubt() {
+      return new Answer(values.length > 0 ? State.FEASIBLE : State.UNDECIDED, objective, values);
+    }
+  }
 
   private static final NumberContext GAP = NumberContext.of(10, 8);
 
@@ -74,7 +80,9 @@ final class Solver {
     model.options.integer(STRATEGY);
     model.options.time_abort = Math.max(1, millis);
     model.options.time_suffice = model.options.time_abort;
-    return read(model.maximise(), program);
+    long before = Complaints.written();
+    Answer answer = read(model.maximise(), program);
+    return Complaints.written() == before ? answer : answer.inDoubt();
   }
 
   private static Answer read(Optimisation.Result result, Program program) {

@@ -22,18 +22,19 @@
  *   <li>with something to keep: the fewest machines whose kind is another than now, or that are equipped and
  *       were bare, or the other way round; how many of the kind is no change;
  *   <li>the most vises set out, on each table as many as stand there, in all as many as the stock has;
- *   <li>the earliest vise, by the order of the cell, on the first machine, then on the second, and so on. This
- *       makes the kinds unique; what is left of a kind goes to the first machines that have it.
+ *   <li>the earliest vise, by the order of the cell, on the first machine, then on the second, and so on.
+ *       This makes the kinds unique; what is left of a kind goes to the first machines that have it.
  * </ol>
  *
- * <p><b>For each job left</b>, the cheapest purchase beside the plan's own with which it is held and every job
- * the plan holds is too, on the same machines or on others, whether {@code buy} was asked for or not.
+ * <p><b>For each job left</b>, the cheapest purchase beside the plan's own with which it is held and every
+ * job the plan holds is too, on the same machines or on others, whether {@code buy} was asked for or not.
  *
- * <p><b>Proof.</b> Each aim is a mixed-integer program of its own, with what was reached before as constraints;
- * the margin is a search by halving over which fits are left, so that no margin is ever rounded. A choice that
- * the solver gives is counted again in whole numbers, for every constraint and value, before it is taken over;
- * a plan never breaks a rule, whatever the solver says. That none is better rests on the solver having searched
- * all, on amounts small enough for doubles ({@code Program.CERTAIN}), and on its value being that of the choice
- * counted again; or on the value being as large as could be. Otherwise the stage is not proven, and says so.
+ * <p><b>Proof.</b> Each aim is a mixed-integer program of its own, with what was reached before as
+ * constraints; the margin is a search by halving over which fits are left, so that no margin is ever
+ * rounded. A choice that the solver gives is counted again in whole numbers, for every constraint and value,
+ * before it is taken over; a plan never breaks a rule, whatever the solver says. That none is better rests
+ * on the solver having searched all, on amounts small enough for doubles ({@code Program.CERTAIN}), and on
+ * its value being that of the choice counted again, on its not having complained of its own arithmetic; or
+ * on the value being as large as could be. Otherwise the stage is not proven, and says so.
  */
 package org.jawroom.plan;

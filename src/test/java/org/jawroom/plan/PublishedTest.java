@@ -10,11 +10,12 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Published assignment problems put as cells: workers are machines, tasks are kinds of vise with one in stock.
+ * Published assignment problems put as cells: workers are machines, tasks are kinds of vise with one in
+ * stock.
  *
  * <p>A cost becomes an opening of 1000 less the cost, so that the widest total opening is the least sum; for
- * the greatest sum it becomes the opening itself. A cost becomes the margin below zero, all openings equal, so
- * that the largest least margin is the least greatest cost; or the margin itself, for the largest least.
+ * the greatest sum it becomes the opening itself. A cost becomes the margin below zero, all openings equal,
+ * so that the largest least margin is the least greatest cost; or the margin itself, for the largest least.
  */
 class PublishedTest {
 

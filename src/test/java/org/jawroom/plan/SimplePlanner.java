@@ -148,7 +148,9 @@ final class SimplePlanner {
     return aims;
   }
 
-  /** The aims, then what makes the best one unique: the earliest vises, then the most on the first machines. */
+  /**
+   * The aims, then what makes the best one unique: the earliest vises, then the most on the first machines.
+   */
   private List<Long> numbers(Trial trial) {
     List<Long> numbers = aims(trial);
     trial.fits().forEach(fit -> numbers.add(fit == null ? -1000L : -fit.vise()));

@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 
 class TimeLimitTest {
 
-  /** Two machines, one vise of each of two kinds, a job for each kind on either machine, a third on neither. */
+  /**
+   * Two machines, one vise of each of two kinds, a job for each kind on either machine, a third on neither.
+   */
   private static final CellText ASKED = CellText.parse(
       "M - - | V 1 1 0@700 | F 0/0=5,1,10 0/1=1,1,10 1/0=2,1,10 1/1=4,1,10 0/2=3,1,10"
           + " | J 1:0/0,1/0 1:0/1,1/1 1:0/2");
