@@ -3,6 +3,7 @@ package org.jawroom.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.function.ToLongFunction;
 
 /**
  * The cheapest way to meet demands: least money, then fewest things, then as little as can be of what stands
@@ -23,6 +24,10 @@ final class Cheapest {
     this.task = task;
     this.demands = demands;
     this.remainingMillis = remainingMillis;
+    seek();
+  }
+
+  private void seek() {
     for (Aim aim : List.of(Aim.COST, Aim.THINGS)) {
       if (aim == Aim.COST || best.isPresent()) {
         ask(Formulation.of(task, demands, aim), choice -> task.value(aim, choice));
@@ -38,7 +43,7 @@ final class Cheapest {
     }
   }
 
-  private void ask(Formulation formulation, java.util.function.ToLongFunction<Choice> value) {
+  private void ask(Formulation formulation, ToLongFunction<Choice> value) {
     long millis = remainingMillis.getAsLong();
     if (millis <= 0) {
       proven = false;

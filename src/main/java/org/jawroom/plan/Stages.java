@@ -1,6 +1,7 @@
 package org.jawroom.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -94,7 +95,7 @@ final class Stages {
 
   /** The place of {@code margin}; the last for a choice without any. */
   private static int indexOf(long[] margins, long margin) {
-    int place = java.util.Arrays.binarySearch(margins, margin);
+    int place = Arrays.binarySearch(margins, margin);
     return place >= 0 ? place : margins.length - 1;
   }
 

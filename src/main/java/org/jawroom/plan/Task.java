@@ -121,7 +121,8 @@ final class Task {
       case EQUIPPED -> ofMachine.stream().filter(fitting -> !fitting.isEmpty()).count();
       case OPENING ->
           ofMachine.stream()
-              .mapToLong(fitting -> fitting.stream().mapToLong(fit -> fits.get(fit).opening()).max().orElse(0))
+              .mapToLong(
+                  fitting -> fitting.stream().mapToLong(fit -> fits.get(fit).opening()).max().orElse(0))
               .sum();
       case MARGIN, SET_OUT -> Long.MAX_VALUE;
       case ORDER, REMEDY -> throw new IllegalArgumentException("no number tells " + aim);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * Tries every way to give each machine a kind of vise and a count, and compares them all; shares nothing with
@@ -243,7 +244,7 @@ final class SimplePlanner {
         Kind old = vises.get(one.index());
         vises.set(one.index(), new Kind(old.name(), old.stock() + one.count(), old.price()));
       } else {
-        machines.set(one.index(), new Place("bought", java.util.OptionalLong.empty()));
+        machines.set(one.index(), new Place("bought", OptionalLong.empty()));
       }
     }
     return new SimplePlanner(
