@@ -8,6 +8,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.core.domain.properties.HasName;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -28,10 +29,12 @@ class ArchitectureTest {
           .layer("placement").definedBy("org.jawroom.placement..")
           .layer("advice").definedBy("org.jawroom.advice..")
           .layer("drawing").definedBy("org.jawroom.drawing..")
+          .layer("plan").definedBy("org.jawroom.plan..")
           .layer("report").definedBy("org.jawroom.report..")
           .layer("cli").definedBy("org.jawroom.cli..")
           .whereLayer("cli").mayNotBeAccessedByAnyLayer()
           .whereLayer("report").mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("plan").mayOnlyBeAccessedByLayers("report", "cli")
           .whereLayer("drawing").mayOnlyBeAccessedByLayers("report", "cli")
           .whereLayer("tables").mayOnlyBeAccessedByLayers("cli")
           .whereLayer("advice").mayOnlyBeAccessedByLayers("drawing", "report", "cli")
@@ -49,6 +52,22 @@ class ArchitectureTest {
                   "java.lang..", "java.util", "java.util.function", "java.util.stream", "java.math",
                   "org.jawroom.geometry..", "org.jawroom.shop..", "org.jawroom.clearance..",
                   "org.jawroom.placement..", "org.jawroom.advice.."));
+
+  @ArchTest
+  static final ArchRule plan_knowsNumbersOnly =
+      classes()
+          .that(resideInAPackage("org.jawroom.plan..").and(
+              not(HasName.Predicates.nameMatching("org.jawroom.plan.Complaints.*"))))
+          .should().onlyDependOnClassesThat(
+              resideInAnyPackage(
+                  "java.lang..", "java.util", "java.util.function", "java.util.stream", "java.math",
+                  "org.jawroom.geometry..", "org.jawroom.plan..", "org.ojalgo.optimisation..", "org.ojalgo.type.context.."));
+
+  @ArchTest
+  static final ArchRule ojalgo_staysBehindTheSolver =
+      noClasses().that(resideInAPackage("org.jawroom..").and(
+              not(HasName.Predicates.nameMatching("org.jawroom.plan.(Solver|Complaints).*"))))
+          .should().dependOnClassesThat(resideInAPackage("org.ojalgo.."));
 
   @ArchTest
   static final ArchRule picocli_staysInCli =

@@ -1,0 +1,26 @@
+package org.jawroom.plan;
+
+/** What a plan is judged by; {@link #toString} says it in the words of the page. */
+public enum Aim {
+  HELD("the most jobs held"),
+  COST("the least money spent"),
+  THINGS("the fewest things bought"),
+  EQUIPPED("the most machines equipped"),
+  OPENING("the widest total opening"),
+  MARGIN("the largest least margin"),
+  CHANGES("the fewest changes"),
+  SET_OUT("the most vises set out"),
+  ORDER("the order of the tables"),
+  REMEDY("the cheapest thing for each job not held");
+
+  private final String words;
+
+  Aim(String words) {
+    this.words = words;
+  }
+
+  @Override
+  public String toString() {
+    return words;
+  }
+}

@@ -1,0 +1,74 @@
+package org.jawroom.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import java.util.function.ToLongFunction;
+
+/**
+ * The cheapest way to meet demands: least money, then fewest things, then as little as can be of what stands
+ * last in the tables.
+ */
+final class Cheapest {
+
+  enum State { FOUND, NONE, UNKNOWN }
+
+  private final Task task;
+  private final Demands demands;
+  private final LongSupplier remainingMillis;
+  private Optional<Choice> best = Optional.empty();
+  private boolean none;
+  private boolean proven = true;
+
+  Cheapest(Task task, Demands demands, LongSupplier remainingMillis) {
+    this.task = task;
+    this.demands = demands;
+    this.remainingMillis = remainingMillis;
+    seek();
+  }
+
+  private void seek() {
+    for (Aim aim : List.of(Aim.COST, Aim.THINGS)) {
+      if (aim == Aim.COST || best.isPresent()) {
+        ask(Formulation.of(task, demands, aim), choice -> task.value(aim, choice));
+        best.ifPresent(choice -> demands.reach(aim, task.value(aim, choice)));
+      }
+    }
+    for (int item = task.items() - 1; item >= 0 && best.isPresent(); item--) {
+      int each = item;
+      if (task.bought(best.orElseThrow(), item) > 0) {
+        ask(Formulation.fewest(task, demands, item), choice -> -task.bought(choice, each));
+      }
+      demands.buyAtMost(item, task.bought(best.orElseThrow(), item));
+    }
+  }
+
+  private void ask(Formulation formulation, ToLongFunction<Choice> value) {
+    long millis = remainingMillis.getAsLong();
+    if (millis <= 0) {
+      proven = false;
+      return;
+    }
+    Solver.Answer answer = Solver.maximise(formulation.program(), millis);
+    formulation.read(answer.values())
+        .filter(choice -> best.isEmpty()
+            || value.applyAsLong(choice) > value.applyAsLong(best.orElseThrow()))
+        .ifPresent(choice -> best = Optional.of(choice));
+    boolean certain = formulation.program().isCertain();
+    none = answer.state() == Solver.State.INFEASIBLE && certain && best.isEmpty();
+    proven &= answer.state() == Solver.State.OPTIMAL && certain && best.isPresent()
+        && value.applyAsLong(best.orElseThrow()) == formulation.program().value(answer.objective());
+  }
+
+  State state() {
+    return best.isPresent() ? State.FOUND : none ? State.NONE : State.UNKNOWN;
+  }
+
+  Choice choice() {
+    return best.orElseThrow();
+  }
+
+  boolean isProven() {
+    return proven;
+  }
+}

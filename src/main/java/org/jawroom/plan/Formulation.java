@@ -1,0 +1,245 @@
+package org.jawroom.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+
+/**
+ * A task as a mixed-integer program.
+ *
+ * <p>One binary column for each fit. What follows from them is continuous, because whole fits force it to be
+ * whole at its best: whether a group of jobs is held, how many of a kind are bought, how many stand on
+ * tables.
+ */
+final class Formulation {
+
+  private static final int NONE = -1;
+
+  private final Task task;
+  private final Demands demands;
+  private final Program program = new Program();
+  private final int[] columnOf;
+  private final int[] boughtOf;
+
+  private Formulation(Task task, Demands demands, boolean onlyHolding) {
+    this.task = task;
+    this.demands = demands;
+    columnOf = new int[task.fits().size()];
+    boughtOf = new int[task.cell().vises().size()];
+    Arrays.fill(columnOf, NONE);
+    Arrays.fill(boughtOf, NONE);
+    Set<Integer> left = onlyHolding ? Reduction.worthHaving(task) : allowed();
+    left.stream().sorted().forEach(fit -> columnOf[fit] = program.column(true, 1));
+    onePerMachine();
+    stock();
+    task.budget().ifPresent(most -> program.atLeast(sum(Aim.COST), -most));
+    demands.reached().forEach(this::demand);
+    demands.mostBought().forEach((item, most) -> program.atMost(bought(item), most));
+  }
+
+  /** All that meets the demands, with {@code aim} to be made as good as can be. */
+  static Formulation of(Task task, Demands demands, Aim aim) {
+    boolean onlyHolding = demands.reached().keySet().stream().allMatch(Formulation::countsHoldingOnly)
+        && demands.settled().isEmpty() && countsHoldingOnly(aim);
+    Formulation formulation = new Formulation(task, demands, onlyHolding);
+    formulation.program.maximise(formulation.sum(aim));
+    return formulation;
+  }
+
+  /** All that meets the demands, with as few as can be of an item. */
+  static Formulation fewest(Task task, Demands demands, int item) {
+    Formulation formulation = new Formulation(task, demands, true);
+    Sum fewer = new Sum();
+    formulation.bought(item).forEach((column, one) -> fewer.add(column, -1));
+    formulation.program.maximise(fewer);
+    return formulation;
+  }
+
+  /** All that meets the demands, with the earliest vises on a few machines. */
+  static Formulation earliest(Task task, Demands demands, Ranking ranking) {
+    Formulation formulation = new Formulation(task, demands, false);
+    Sum sum = new Sum();
+    formulation.eachFit((fit, told) -> formulation.add(sum, fit, ranking.of(fit)));
+    formulation.program.maximise(sum);
+    return formulation;
+  }
+
+  private static boolean countsHoldingOnly(Aim aim) {
+    return aim == Aim.HELD || aim == Aim.COST || aim == Aim.THINGS;
+  }
+
+  private Set<Integer> allowed() {
+    long margin = demands.reached().getOrDefault(Aim.MARGIN, Long.MIN_VALUE);
+    Set<Integer> allowed = new HashSet<>();
+    for (int fit = 0; fit < task.fits().size(); fit++) {
+      Fit told = task.fits().get(fit);
+      if (told.leastMargin() >= margin
+          && demands.settled().getOrDefault(told.machine(), fit) == fit) {
+        allowed.add(fit);
+      }
+    }
+    return allowed;
+  }
+
+  private void onePerMachine() {
+    for (int machine = 0; machine < task.cell().machines().size(); machine++) {
+      Sum sum = ones(task.ofMachine(machine));
+      if (!sum.isConstant()) {
+        if (demands.settled().getOrDefault(machine, Choice.BARE) != Choice.BARE) {
+          program.atLeast(sum, 1);
+        }
+        program.atMost(sum, 1);
+      }
+    }
+  }
+
+  private void stock() {
+    for (int vise = 0; vise < boughtOf.length; vise++) {
+      Sum used = ones(task.ofVise(vise));
+      long beyond = used.size() - task.stock(vise);
+      if (beyond > 0) {
+        if (task.sells(vise)) {
+          boughtOf[vise] = program.column(false, beyond);
+          used.add(boughtOf[vise], -1);
+        }
+        program.atMost(used, task.stock(vise));
+      }
+    }
+  }
+
+  private void demand(Aim aim, long value) {
+    if (aim == Aim.HELD && value == task.groups().stream().mapToLong(Task.Group::quantity).sum()) {
+      task.groups().forEach(group -> program.atLeast(ones(group.fits()), 1));
+    } else if (aim != Aim.MARGIN) {
+      program.atLeast(sum(aim), value);
+    }
+  }
+
+  private Sum sum(Aim aim) {
+    Sum sum = new Sum();
+    switch (aim) {
+      case HELD -> held(sum);
+      case COST -> eachBought((item, column) -> sum.add(column, -task.price(item)));
+      case THINGS -> eachBought((item, column) -> sum.add(column, -1));
+      case EQUIPPED -> eachFit((fit, told) -> add(sum, fit, 1));
+      case OPENING -> eachFit((fit, told) -> add(sum, fit, told.opening()));
+      case CHANGES -> changes(sum);
+      case SET_OUT -> setOut(sum);
+      default -> throw new IllegalArgumentException("no sum tells " + aim);
+    }
+    return sum;
+  }
+
+  private void held(Sum sum) {
+    for (Task.Group group : task.groups()) {
+      int held = program.column(false, 1);
+      program.atLeast(ones(group.fits()).add(held, -1), 0);
+      sum.add(held, group.quantity());
+    }
+  }
+
+  private void eachBought(BiConsumer<Integer, Integer> action) {
+    for (int item = 0; item < task.items(); item++) {
+      int each = item;
+      bought(item).forEach((column, one) -> action.accept(each, column));
+    }
+  }
+
+  /** How many of an item are bought. */
+  private Sum bought(int item) {
+    int machine = item - boughtOf.length;
+    if (machine >= 0) {
+      return task.cell().machines().get(machine).isOwned() ? new Sum() : ones(task.ofMachine(machine));
+    }
+    return boughtOf[item] == NONE ? new Sum() : new Sum().add(boughtOf[item], 1);
+  }
+
+  /** A machine that has no vise now changes with any; one that has changes with any but that. */
+  private void changes(Sum sum) {
+    for (int machine = 0; machine < task.cell().machines().size(); machine++) {
+      Integer now = task.keep().get(machine);
+      if (now != null) {
+        sum.add(-1);
+      }
+      for (int fit : task.ofMachine(machine)) {
+        if (now == null) {
+          add(sum, fit, -1);
+        } else if (task.fits().get(fit).vise() == now) {
+          add(sum, fit, 1);
+        }
+      }
+    }
+  }
+
+  private void setOut(Sum sum) {
+    for (int vise = 0; vise < boughtOf.length; vise++) {
+      Sum stand = new Sum();
+      for (int fit : task.ofVise(vise)) {
+        add(stand, fit, Math.min(task.fits().get(fit).most(), limit(vise)));
+      }
+      if (stand.isConstant()) {
+        continue;
+      }
+      int out = program.column(false, Math.min(stand.size(), limit(vise)));
+      sum.add(out, 1);
+      program.atLeast(stand.add(out, -1), 0);
+      Sum there = new Sum().add(out, -1).add(task.stock(vise));
+      if (boughtOf[vise] != NONE) {
+        there.add(boughtOf[vise], 1);
+      }
+      program.atLeast(there, 0);
+    }
+  }
+
+  /** More of a kind than stand in the house, or than machines could ask for, cannot be set out. */
+  private long limit(int vise) {
+    return boughtOf[vise] == NONE
+        ? task.stock(vise)
+        : Math.max(task.stock(vise), ones(task.ofVise(vise)).size());
+  }
+
+  private Sum ones(List<Integer> fits) {
+    Sum sum = new Sum();
+    fits.forEach(fit -> add(sum, fit, 1));
+    return sum;
+  }
+
+  private void add(Sum sum, int fit, long amount) {
+    if (columnOf[fit] != NONE && amount != 0) {
+      sum.add(columnOf[fit], amount);
+    }
+  }
+
+  private interface FitAction {
+    void take(int fit, Fit told);
+  }
+
+  private void eachFit(FitAction action) {
+    for (int fit = 0; fit < columnOf.length; fit++) {
+      if (columnOf[fit] != NONE) {
+        action.take(fit, task.fits().get(fit));
+      }
+    }
+  }
+
+  Program program() {
+    return program;
+  }
+
+  /**
+   * The choice that column values stand for, if it is one and meets every demand, counted in whole numbers.
+   */
+  Optional<Choice> read(double[] values) {
+    List<Integer> taken = new ArrayList<>();
+    for (int fit = 0; fit < columnOf.length; fit++) {
+      if (columnOf[fit] != NONE && values.length > 0 && values[columnOf[fit]] > 0.5) {
+        taken.add(fit);
+      }
+    }
+    return Choice.of(task, taken).filter(choice -> demands.areMetBy(task, choice));
+  }
+}

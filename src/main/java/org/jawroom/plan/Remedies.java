@@ -1,0 +1,70 @@
+package org.jawroom.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+
+/**
+ * For each job left: the cheapest purchase with which it is held beside all jobs the plan holds. What the
+ * plan buys counts as bought.
+ */
+final class Remedies {
+
+  private final Cell cell;
+  private final List<Integer> held;
+  private final Wishes wishes;
+
+  Remedies(Cell cell, List<Purchase> purchases, List<Integer> held, Wishes wishes) {
+    this.cell = Shopping.after(cell, purchases);
+    this.held = held;
+    this.wishes = wishes;
+  }
+
+  List<Unheld> all() {
+    List<Integer> left = new ArrayList<>();
+    for (int job = 0; job < cell.jobs().size(); job++) {
+      left.add(job);
+    }
+    left.removeAll(held);
+    Map<Set<Pick>, Unheld> same = new HashMap<>();
+    List<Unheld> all = new ArrayList<>();
+    for (int job : left) {
+      wishes.listener().accept(new Progress(Aim.REMEDY, all.size() + 1, left.size()));
+      Unheld one = same.computeIfAbsent(cell.jobs().get(job).heldBy(), picks -> of(job));
+      all.add(new Unheld(job, one.remedy(), one.purchases(), one.cost(), one.proven()));
+    }
+    return all;
+  }
+
+  private Unheld of(int job) {
+    if (cell.jobs().get(job).heldBy().isEmpty()) {
+      return without(job, Unheld.Remedy.NOTHING_HOLDS);
+    }
+    List<Work> jobs = new ArrayList<>();
+    held.forEach(one -> jobs.add(cell.jobs().get(one)));
+    jobs.add(cell.jobs().get(job));
+    Cell wanted = new Cell(cell.machines(), cell.vises(), cell.fits(), jobs);
+    Task task = new Task(wanted, true, OptionalLong.empty(), Optional.empty());
+    long quantity = jobs.stream().mapToLong(Work::quantity).sum();
+    if (task.ceiling(Aim.HELD) < quantity) {
+      return without(job, Unheld.Remedy.NOTHING_ON_SALE);
+    }
+    Cheapest cheapest = new Cheapest(task, new Demands().reach(Aim.HELD, quantity), wishes.remainingMillis());
+    return switch (cheapest.state()) {
+      case FOUND -> {
+        List<Purchase> list = Shopping.list(task, cheapest.choice());
+        yield new Unheld(job, Unheld.Remedy.BUY, list, Shopping.cost(list), cheapest.isProven());
+      }
+      case NONE -> without(job, Unheld.Remedy.NOTHING_ON_SALE);
+      case UNKNOWN -> new Unheld(job, Unheld.Remedy.NOT_SOUGHT, List.of(), 0, false);
+    };
+  }
+
+  private static Unheld without(int job, Unheld.Remedy remedy) {
+    return new Unheld(job, remedy, List.of(), 0, true);
+  }
+}

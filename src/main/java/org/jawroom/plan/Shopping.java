@@ -1,0 +1,45 @@
+package org.jawroom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+
+/** What must be bought for a choice: no more than it uses. */
+final class Shopping {
+
+  private Shopping() {}
+
+  static List<Purchase> list(Task task, Choice choice) {
+    List<Purchase> list = new ArrayList<>();
+    int vises = task.cell().vises().size();
+    for (int item = 0; item < task.items(); item++) {
+      int count = task.bought(choice, item);
+      if (count > 0) {
+        Purchase.What what = item < vises ? Purchase.What.VISE : Purchase.What.MACHINE;
+        int index = item < vises ? item : item - vises;
+        list.add(new Purchase(what, index, count, count * task.price(item)));
+      }
+    }
+    return list;
+  }
+
+  static long cost(List<Purchase> purchases) {
+    return purchases.stream().mapToLong(Purchase::price).sum();
+  }
+
+  /** The cell once everything on the list is in the house. */
+  static Cell after(Cell cell, List<Purchase> purchases) {
+    List<Kind> vises = new ArrayList<>(cell.vises());
+    List<Place> machines = new ArrayList<>(cell.machines());
+    for (Purchase purchase : purchases) {
+      int index = purchase.index();
+      if (purchase.what() == Purchase.What.VISE) {
+        Kind kind = vises.get(index);
+        vises.set(index, new Kind(kind.name(), kind.stock() + purchase.count(), kind.price()));
+      } else {
+        machines.set(index, new Place(machines.get(index).name(), OptionalLong.empty()));
+      }
+    }
+    return new Cell(machines, vises, cell.fits(), cell.jobs());
+  }
+}

@@ -1,0 +1,63 @@
+package org.jawroom.plan;
+
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.ObjLongConsumer;
+
+/** A sum of whole multiples of columns, and a constant. */
+final class Sum {
+
+  private final Map<Integer, Long> amounts = new TreeMap<>();
+  private long constant;
+
+  Sum add(int column, long amount) {
+    amounts.merge(column, amount, Math::addExact);
+    return this;
+  }
+
+  Sum add(long amount) {
+    constant = Math.addExact(constant, amount);
+    return this;
+  }
+
+  long constant() {
+    return constant;
+  }
+
+  boolean isConstant() {
+    return amounts.values().stream().allMatch(amount -> amount == 0);
+  }
+
+  void forEach(ObjLongConsumer<Integer> action) {
+    amounts.forEach((column, amount) -> action.accept(column, amount));
+  }
+
+  /** The greatest common divisor of the amounts, the constant aside; 1 where there are none. */
+  long divisor() {
+    long common = 0;
+    for (long amount : amounts.values()) {
+      common = gcd(common, Math.abs(amount));
+    }
+    return Math.max(1, common);
+  }
+
+  /** The amounts divided, without the constant. */
+  Sum dividedBy(long divisor) {
+    Sum quotient = new Sum();
+    amounts.forEach((column, amount) -> quotient.add(column, amount / divisor));
+    return quotient;
+  }
+
+  /** All amounts taken together without their signs. */
+  long size() {
+    long size = 0;
+    for (long amount : amounts.values()) {
+      size = Math.addExact(size, Math.abs(amount));
+    }
+    return size;
+  }
+
+  private static long gcd(long a, long b) {
+    return b == 0 ? a : gcd(b, a % b);
+  }
+}

@@ -1,0 +1,227 @@
+package org.jawroom.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * A cell with what is asked of it, made ready: the fits that can come into question, by machine and then by
+ * vise, and the exact value of any {@link Choice} for each {@link Aim}.
+ */
+final class Task {
+
+  /** Jobs that the same fits hold, as one. */
+  record Group(List<Integer> fits, long quantity, List<Integer> jobs) {}
+
+  private final Cell cell;
+  private final boolean buy;
+  private final OptionalLong budget;
+  private final Optional<Map<Integer, Integer>> keep;
+  private final List<Fit> fits;
+  private final List<List<Integer>> ofMachine = new ArrayList<>();
+  private final List<List<Integer>> ofVise = new ArrayList<>();
+  private final List<Group> groups = new ArrayList<>();
+
+  /** Candidate machines come into question only where a job may want them bought. */
+  Task(Cell cell, boolean buy, OptionalLong budget, Optional<Map<Integer, Integer>> keep) {
+    this.cell = cell;
+    this.buy = buy;
+    this.budget = budget;
+    this.keep = keep;
+    boolean candidates = buy && !cell.jobs().isEmpty();
+    fits =
+        cell.fits().stream()
+            .filter(fit -> candidates || cell.machines().get(fit.machine()).isOwned())
+            .filter(fit -> stock(fit.vise()) > 0 || sells(fit.vise()))
+            .sorted(Comparator.comparingInt(Fit::machine).thenComparingInt(Fit::vise))
+            .toList();
+    cell.machines().forEach(machine -> ofMachine.add(new ArrayList<>()));
+    cell.vises().forEach(vise -> ofVise.add(new ArrayList<>()));
+    for (int fit = 0; fit < fits.size(); fit++) {
+      ofMachine.get(fits.get(fit).machine()).add(fit);
+      ofVise.get(fits.get(fit).vise()).add(fit);
+    }
+    group();
+  }
+
+  private void group() {
+    Map<List<Integer>, List<Integer>> same = new LinkedHashMap<>();
+    for (int job = 0; job < cell.jobs().size(); job++) {
+      Set<Pick> heldBy = cell.jobs().get(job).heldBy();
+      List<Integer> holding = new ArrayList<>();
+      for (int fit = 0; fit < fits.size(); fit++) {
+        if (heldBy.contains(fits.get(fit).pick())) {
+          holding.add(fit);
+        }
+      }
+      if (!holding.isEmpty()) {
+        same.computeIfAbsent(holding, none -> new ArrayList<>()).add(job);
+      }
+    }
+    same.forEach((holding, jobs) -> groups.add(
+        new Group(holding, jobs.stream().mapToLong(job -> cell.jobs().get(job).quantity()).sum(), jobs)));
+  }
+
+  /** What is asked for, one after the other; the order of the tables, which settles the rest, left out. */
+  List<Aim> aims() {
+    List<Aim> aims = new ArrayList<>();
+    boolean jobs = !cell.jobs().isEmpty();
+    aims.add(jobs ? Aim.HELD : Aim.EQUIPPED);
+    if (buy) {
+      aims.add(Aim.COST);
+    }
+    aims.add(jobs ? Aim.EQUIPPED : Aim.OPENING);
+    aims.add(Aim.MARGIN);
+    if (keep.isPresent()) {
+      aims.add(Aim.CHANGES);
+    }
+    aims.add(Aim.SET_OUT);
+    return aims;
+  }
+
+  /** Whether stock, market and budget allow it. */
+  boolean allows(Choice choice) {
+    for (int vise = 0; vise < cell.vises().size(); vise++) {
+      if (bought(choice, vise) > 0 && !sells(vise)) {
+        return false;
+      }
+    }
+    return budget.isEmpty() || cost(choice) <= budget.getAsLong();
+  }
+
+  /** How good a choice is: more is better, so that money and changes count below zero. */
+  long value(Aim aim, Choice choice) {
+    return switch (aim) {
+      case HELD -> groups.stream().filter(choice::holds).mapToLong(Group::quantity).sum();
+      case COST -> -cost(choice);
+      case THINGS -> -things(choice);
+      case EQUIPPED -> choice.fits().size();
+      case OPENING -> choice.fits().stream().mapToLong(fit -> fits.get(fit).opening()).sum();
+      case MARGIN ->
+          choice.fits().stream().mapToLong(fit -> fits.get(fit).leastMargin()).min().orElse(Long.MAX_VALUE);
+      case CHANGES -> -changes(choice);
+      case SET_OUT -> setOut(choice);
+      case ORDER, REMEDY -> throw new IllegalArgumentException("no number tells " + aim);
+    };
+  }
+
+  /** More than this no choice comes to, whatever is given up for it. */
+  long ceiling(Aim aim) {
+    return switch (aim) {
+      case HELD -> groups.stream().mapToLong(Group::quantity).sum();
+      case COST, THINGS, CHANGES -> 0;
+      case EQUIPPED -> ofMachine.stream().filter(fitting -> !fitting.isEmpty()).count();
+      case OPENING ->
+          ofMachine.stream()
+              .mapToLong(
+                  fitting -> fitting.stream().mapToLong(fit -> fits.get(fit).opening()).max().orElse(0))
+              .sum();
+      case MARGIN, SET_OUT -> Long.MAX_VALUE;
+      case ORDER, REMEDY -> throw new IllegalArgumentException("no number tells " + aim);
+    };
+  }
+
+  private long cost(Choice choice) {
+    return IntStream.range(0, items()).mapToLong(item -> bought(choice, item) * price(item)).sum();
+  }
+
+  /** What one of an item costs; 0 for what is not for sale. */
+  long price(int item) {
+    int vises = cell.vises().size();
+    return (item < vises ? cell.vises().get(item).price() : cell.machines().get(item - vises).price())
+        .orElse(0);
+  }
+
+  private long things(Choice choice) {
+    return IntStream.range(0, items()).mapToLong(item -> bought(choice, item)).sum();
+  }
+
+  private long changes(Choice choice) {
+    long changes = 0;
+    for (int machine = 0; machine < cell.machines().size(); machine++) {
+      int fit = choice.fitOf(machine);
+      Integer now = fit == Choice.BARE ? null : (Integer) fits.get(fit).vise();
+      if (!Objects.equals(now, keep.orElseThrow().get(machine))) {
+        changes++;
+      }
+    }
+    return changes;
+  }
+
+  private long setOut(Choice choice) {
+    long[] stand = new long[cell.vises().size()];
+    choice.fits().forEach(fit -> stand[fits.get(fit).vise()] += fits.get(fit).most());
+    long total = 0;
+    for (int vise = 0; vise < stand.length; vise++) {
+      total += Math.min(stand[vise], stock(vise) + bought(choice, vise));
+    }
+    return total;
+  }
+
+  /** How many things there are to be had: the kinds of vise, then the machines, whether for sale or not. */
+  int items() {
+    return cell.vises().size() + cell.machines().size();
+  }
+
+  /** How many of an item a choice wants beyond what is in the house. */
+  int bought(Choice choice, int item) {
+    int vises = cell.vises().size();
+    return item < vises ? boughtVises(choice, item) : boughtMachine(choice, item - vises);
+  }
+
+  private int boughtMachine(Choice choice, int machine) {
+    return choice.fitOf(machine) == Choice.BARE || cell.machines().get(machine).isOwned() ? 0 : 1;
+  }
+
+  private int boughtVises(Choice choice, int vise) {
+    int used = 0;
+    for (int fit : choice.fits()) {
+      used += fits.get(fit).vise() == vise ? 1 : 0;
+    }
+    return Math.max(0, used - stock(vise));
+  }
+
+  int stock(int vise) {
+    return cell.vises().get(vise).stock();
+  }
+
+  boolean sells(int vise) {
+    return buy && cell.vises().get(vise).price().isPresent();
+  }
+
+  Cell cell() {
+    return cell;
+  }
+
+  OptionalLong budget() {
+    return budget;
+  }
+
+  Map<Integer, Integer> keep() {
+    return keep.orElseThrow();
+  }
+
+  List<Fit> fits() {
+    return fits;
+  }
+
+  List<Integer> ofMachine(int machine) {
+    return ofMachine.get(machine);
+  }
+
+  List<Integer> ofVise(int vise) {
+    return ofVise.get(vise);
+  }
+
+  List<Group> groups() {
+    return groups;
+  }
+}

@@ -1,0 +1,93 @@
+package org.jawroom.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Cells too large to try everything: with the tables turned upside down the solver goes other ways, and must
+ * reach the same values. {@code -Dplan.mirrors=50} for more.
+ */
+class MirrorTest {
+
+  private static final int MACHINES = 7;
+  private static final int VISES = 9;
+  private static final int SEEDS = Integer.getInteger("plan.mirrors", 12);
+
+  @Test
+  void plan_tablesUpsideDown_reachesTheSameValues() {
+    for (long seed = 1; seed <= SEEDS; seed++) {
+      CellText asked = cell(new Random(seed));
+      CellText mirrored = mirrored(asked);
+      assertEquals(
+          Planner.plan(asked.cell(), asked.wishes()).stages(),
+          Planner.plan(mirrored.cell(), mirrored.wishes()).stages(),
+          "seed " + seed + ": " + asked);
+    }
+  }
+
+  private static CellText cell(Random random) {
+    List<Place> machines = new ArrayList<>();
+    for (int machine = 0; machine < MACHINES; machine++) {
+      machines.add(new Place("m" + machine, OptionalLong.empty()));
+    }
+    List<Kind> vises = new ArrayList<>();
+    List<Fit> fits = new ArrayList<>();
+    for (int vise = 0; vise < VISES; vise++) {
+      OptionalLong price = random.nextBoolean() ? OptionalLong.empty() : OptionalLong.of(300 + vise * 50);
+      vises.add(new Kind("v" + vise, random.nextInt(3), price));
+      for (int machine = 0; machine < MACHINES; machine++) {
+        if (random.nextInt(3) > 0) {
+          fits.add(new Fit(
+              new Pick(machine, vise), OptionalLong.of(random.nextInt(40)), 1 + random.nextInt(3), 100));
+        }
+      }
+    }
+    List<Work> jobs = new ArrayList<>();
+    for (int job = 0; job < 20; job++) {
+      Set<Pick> heldBy = new HashSet<>();
+      fits.stream().filter(fit -> random.nextInt(12) == 0).forEach(fit -> heldBy.add(fit.pick()));
+      jobs.add(new Work("j" + job, 1 + random.nextInt(9), heldBy));
+    }
+    Map<Integer, Integer> keep = new HashMap<>();
+    for (int machine = 0; machine < MACHINES; machine++) {
+      keep.put(machine, random.nextInt(VISES));
+    }
+    Wishes wishes = Wishes.none().keeping(keep);
+    return new CellText(
+        new Cell(machines, vises, fits, jobs),
+        random.nextBoolean() ? wishes.withBuying(OptionalLong.of(1000)) : wishes);
+  }
+
+  private static CellText mirrored(CellText asked) {
+    List<Place> machines = new ArrayList<>(asked.cell().machines());
+    List<Kind> vises = new ArrayList<>(asked.cell().vises());
+    Collections.reverse(machines);
+    Collections.reverse(vises);
+    List<Fit> fits = asked.cell().fits().stream()
+        .map(fit -> new Fit(mirrored(fit.pick()), fit.margin(), fit.most(), fit.opening())).toList();
+    List<Work> jobs = new ArrayList<>();
+    for (Work job : asked.cell().jobs()) {
+      Set<Pick> heldBy = new HashSet<>();
+      job.heldBy().forEach(pick -> heldBy.add(mirrored(pick)));
+      jobs.add(new Work(job.name(), job.quantity(), heldBy));
+    }
+    Map<Integer, Integer> keep = new HashMap<>();
+    asked.wishes().keep().orElseThrow().forEach(
+        (machine, vise) -> keep.put(MACHINES - 1 - machine, VISES - 1 - vise));
+    return new CellText(new Cell(machines, vises, fits, jobs), asked.wishes().keeping(keep));
+  }
+
+  private static Pick mirrored(Pick pick) {
+    return new Pick(MACHINES - 1 - pick.machine(), VISES - 1 - pick.vise());
+  }
+}

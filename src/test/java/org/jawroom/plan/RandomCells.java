@@ -1,0 +1,68 @@
+package org.jawroom.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Random;
+import java.util.Set;
+
+/** Small cells, with many ties, from a seed. */
+final class RandomCells {
+
+  private RandomCells() {}
+
+  static CellText cell(long seed) {
+    Random random = new Random(seed);
+    List<Place> machines = new ArrayList<>();
+    for (int machine = 2 + random.nextInt(3); machine > 0; machine--) {
+      machines.add(new Place("m" + machines.size(), price(random, 0.2)));
+    }
+    List<Kind> vises = new ArrayList<>();
+    for (int vise = 2 + random.nextInt(4); vise > 0; vise--) {
+      vises.add(new Kind("v" + vises.size(), random.nextInt(4), price(random, 0.5)));
+    }
+    double density = 0.3 + 0.6 * random.nextDouble();
+    List<Fit> fits = new ArrayList<>();
+    for (int machine = 0; machine < machines.size(); machine++) {
+      for (int vise = 0; vise < vises.size(); vise++) {
+        if (random.nextDouble() < density) {
+          OptionalLong margin =
+              random.nextInt(8) == 0 ? OptionalLong.empty() : OptionalLong.of(random.nextInt(9) - 3);
+          fits.add(new Fit(
+              new Pick(machine, vise), margin, 1 + random.nextInt(3), 50L * random.nextInt(6)));
+        }
+      }
+    }
+    List<Work> jobs = new ArrayList<>();
+    double holding = 0.15 + 0.4 * random.nextDouble();
+    for (int job = random.nextInt(7); job > 0; job--) {
+      Set<Pick> heldBy = new HashSet<>();
+      fits.stream().filter(fit -> random.nextDouble() < holding).forEach(fit -> heldBy.add(fit.pick()));
+      jobs.add(new Work("j" + jobs.size(), 1 + random.nextInt(4), heldBy));
+    }
+    Wishes wishes = Wishes.none();
+    if (random.nextBoolean()) {
+      wishes = wishes.withBuying(
+          random.nextBoolean() ? OptionalLong.empty() : OptionalLong.of(random.nextInt(9) * 100));
+    }
+    if (random.nextBoolean()) {
+      Map<Integer, Integer> keep = new HashMap<>();
+      for (int machine = 0; machine < machines.size(); machine++) {
+        if (random.nextInt(4) > 0) {
+          keep.put(machine, random.nextInt(vises.size() + 1) - 1);
+        }
+      }
+      wishes = wishes.keeping(keep);
+    }
+    return new CellText(new Cell(machines, vises, fits, jobs), wishes);
+  }
+
+  private static OptionalLong price(Random random, double often) {
+    return random.nextDouble() < often
+        ? OptionalLong.of(100L * (1 + random.nextInt(5)))
+        : OptionalLong.empty();
+  }
+}

@@ -1,0 +1,262 @@
+package org.jawroom.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * Tries every way to give each machine a kind of vise and a count, and compares them all; shares nothing with
+ * the planner but its records.
+ */
+final class SimplePlanner {
+
+  /** What to put on each machine, in the order of the machines; a null fit is none. */
+  private record Trial(List<Fit> fits, List<Integer> counts) {}
+
+  private final Cell cell;
+  private final Wishes wishes;
+  private final List<Trial> trials = new ArrayList<>();
+
+  SimplePlanner(CellText asked) {
+    cell = asked.cell();
+    wishes = asked.wishes();
+    extend(new Trial(List.of(), List.of()));
+  }
+
+  private void extend(Trial trial) {
+    int machine = trial.fits().size();
+    if (machine == cell.machines().size()) {
+      trials.add(trial);
+      return;
+    }
+    extend(with(trial, null, 0));
+    for (Fit fit : cell.fits()) {
+      for (int count = 1; fit.machine() == machine && count <= fit.most(); count++) {
+        extend(with(trial, fit, count));
+      }
+    }
+  }
+
+  private static Trial with(Trial trial, Fit fit, int count) {
+    List<Fit> fits = new ArrayList<>(trial.fits());
+    fits.add(fit);
+    List<Integer> counts = new ArrayList<>(trial.counts());
+    counts.add(count);
+    return new Trial(fits, counts);
+  }
+
+  /** The numbers of the best plan in order of preference, then its machines as text. */
+  String best() {
+    return trials.stream()
+        .filter(trial -> isPossible(trial, wishes.buy() && !cell.jobs().isEmpty(), wishes.buy()))
+        .filter(trial -> wishes.budget().isEmpty() || cost(trial) <= wishes.budget().getAsLong())
+        .max(Comparator.comparing(this::numbers, SimplePlanner::compare))
+        .map(trial -> told(trial))
+        .orElseThrow();
+  }
+
+  /** Extra vises are never bought: what is bought stands one on each machine that has the kind. */
+  private boolean isPossible(Trial trial, boolean newMachines, boolean newVises) {
+    for (int machine = 0; machine < cell.machines().size(); machine++) {
+      if (trial.fits().get(machine) != null && !newMachines
+          && cell.machines().get(machine).price().isPresent()) {
+        return false;
+      }
+    }
+    for (int vise = 0; vise < cell.vises().size(); vise++) {
+      Kind kind = cell.vises().get(vise);
+      long machines = used(trial, vise);
+      boolean more = machines > kind.stock();
+      if (more && (!newVises || kind.price().isEmpty())) {
+        return false;
+      }
+      if (out(trial, vise) > Math.max(kind.stock(), machines)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private long used(Trial trial, int vise) {
+    return trial.fits().stream().filter(fit -> fit != null && fit.vise() == vise).count();
+  }
+
+  private long out(Trial trial, int vise) {
+    long out = 0;
+    for (int machine = 0; machine < trial.fits().size(); machine++) {
+      Fit fit = trial.fits().get(machine);
+      out += fit != null && fit.vise() == vise ? trial.counts().get(machine) : 0;
+    }
+    return out;
+  }
+
+  private long bought(Trial trial, int vise) {
+    return Math.max(0, used(trial, vise) - cell.vises().get(vise).stock());
+  }
+
+  private long boughtMachine(Trial trial, int machine) {
+    return trial.fits().get(machine) != null && cell.machines().get(machine).price().isPresent() ? 1 : 0;
+  }
+
+  private long cost(Trial trial) {
+    long cost = 0;
+    for (int vise = 0; vise < cell.vises().size(); vise++) {
+      cost += bought(trial, vise) * cell.vises().get(vise).price().orElse(0);
+    }
+    for (int machine = 0; machine < cell.machines().size(); machine++) {
+      cost += boughtMachine(trial, machine) * cell.machines().get(machine).price().orElse(0);
+    }
+    return cost;
+  }
+
+  private boolean holds(Trial trial, Work job) {
+    return trial.fits().stream().anyMatch(fit -> fit != null && job.heldBy().contains(fit.pick()));
+  }
+
+  private long changes(Trial trial) {
+    long changes = 0;
+    for (int machine = 0; machine < trial.fits().size(); machine++) {
+      int now = wishes.keep().orElseThrow().getOrDefault(machine, -7);
+      Fit fit = trial.fits().get(machine);
+      changes += now == (fit == null ? -7 : fit.vise()) ? 0 : 1;
+    }
+    return changes;
+  }
+
+  private List<Long> aims(Trial trial) {
+    List<Fit> chosen = trial.fits().stream().filter(fit -> fit != null).toList();
+    List<Long> aims = new ArrayList<>();
+    long equipped = chosen.size();
+    boolean jobs = !cell.jobs().isEmpty();
+    aims.add(jobs
+        ? cell.jobs().stream().filter(job -> holds(trial, job)).mapToLong(Work::quantity).sum()
+        : equipped);
+    if (wishes.buy()) {
+      aims.add(-cost(trial));
+    }
+    aims.add(jobs ? equipped : chosen.stream().mapToLong(Fit::opening).sum());
+    long margin = Long.MAX_VALUE;
+    for (Fit fit : chosen) {
+      margin = Math.min(margin, fit.margin().orElse(Long.MAX_VALUE));
+    }
+    aims.add(margin);
+    if (wishes.keep().isPresent()) {
+      aims.add(-changes(trial));
+    }
+    aims.add(trial.counts().stream().mapToLong(count -> count).sum());
+    return aims;
+  }
+
+  /**
+   * The aims, then what makes the best one unique: the earliest vises, then the most on the first machines.
+   */
+  private List<Long> numbers(Trial trial) {
+    List<Long> numbers = aims(trial);
+    trial.fits().forEach(fit -> numbers.add(fit == null ? -1000L : -fit.vise()));
+    trial.counts().forEach(count -> numbers.add((long) count));
+    return numbers;
+  }
+
+  private static int compare(List<Long> one, List<Long> other) {
+    for (int place = 0; place < one.size(); place++) {
+      int order = Long.compare(one.get(place), other.get(place));
+      if (order != 0) {
+        return order;
+      }
+    }
+    return 0;
+  }
+
+  private String told(Trial trial) {
+    StringBuilder text = new StringBuilder(aims(trial).toString());
+    for (int machine = 0; machine < trial.fits().size(); machine++) {
+      Fit fit = trial.fits().get(machine);
+      if (fit != null) {
+        text.append(' ').append(trial.counts().get(machine)).append("x").append(fit.vise()).append("@")
+            .append(machine);
+      }
+    }
+    return text.toString();
+  }
+
+  /** The cheapest purchases with which these jobs are held, {@code none} if there are none. */
+  String cheapest(List<Integer> jobs) {
+    return trials.stream()
+        .filter(trial -> isPossible(trial, true, true))
+        .filter(trial -> jobs.stream().allMatch(job -> holds(trial, cell.jobs().get(job))))
+        .map(this::purchases)
+        .min(SimplePlanner::compare)
+        .map(List::toString)
+        .orElse("none");
+  }
+
+  /** Money, things, then how many of each item, the last of the tables first. */
+  private List<Long> purchases(Trial trial) {
+    List<Long> items = new ArrayList<>();
+    for (int machine = cell.machines().size() - 1; machine >= 0; machine--) {
+      items.add(boughtMachine(trial, machine));
+    }
+    for (int vise = cell.vises().size() - 1; vise >= 0; vise--) {
+      items.add(bought(trial, vise));
+    }
+    items.add(0, items.stream().mapToLong(item -> item).sum());
+    items.add(0, cost(trial));
+    return items;
+  }
+
+  /** A list of purchases as {@link #cheapest} tells it. */
+  String told(List<Purchase> list) {
+    long[] items = new long[cell.machines().size() + cell.vises().size()];
+    for (Purchase one : list) {
+      int machines = cell.machines().size();
+      int place = one.what() == Purchase.What.MACHINE
+          ? machines - 1 - one.index()
+          : items.length - 1 - one.index();
+      items[place] += one.count();
+    }
+    List<Long> numbers = new ArrayList<>();
+    for (long item : items) {
+      numbers.add(item);
+    }
+    numbers.add(0, list.stream().mapToLong(Purchase::count).sum());
+    numbers.add(0, list.stream().mapToLong(Purchase::price).sum());
+    return numbers.toString();
+  }
+
+  /** A plan as {@link #best} tells it. */
+  static String told(Plan plan) {
+    StringBuilder text = new StringBuilder(
+        plan.stages().stream().filter(stage -> stage.aim() != Aim.ORDER).map(Stage::value).toList()
+            .toString());
+    plan.machines().forEach(one -> text.append(' ').append(one.count()).append("x")
+        .append(one.fit().vise()).append("@").append(one.fit().machine()));
+    return text.toString();
+  }
+
+  /** The cell with purchases added to the inputs, and nothing more wished for. */
+  static SimplePlanner after(Cell cell, List<Purchase> purchases) {
+    List<Kind> vises = new ArrayList<>(cell.vises());
+    List<Place> machines = new ArrayList<>(cell.machines());
+    for (Purchase one : purchases) {
+      if (one.what() == Purchase.What.VISE) {
+        Kind old = vises.get(one.index());
+        vises.set(one.index(), new Kind(old.name(), old.stock() + one.count(), old.price()));
+      } else {
+        machines.set(one.index(), new Place("bought", OptionalLong.empty()));
+      }
+    }
+    return new SimplePlanner(
+        new CellText(new Cell(machines, vises, cell.fits(), cell.jobs()), Wishes.none()));
+  }
+
+  /** The quantity held at most with what is in the house. */
+  long held() {
+    Optional<Long> most = trials.stream()
+        .filter(trial -> isPossible(trial, false, false))
+        .map(trial -> cell.jobs().stream().filter(job -> holds(trial, job)).mapToLong(Work::quantity).sum())
+        .max(Comparator.naturalOrder());
+    return most.orElseThrow();
+  }
+}

@@ -1,0 +1,80 @@
+package org.jawroom.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+
+class TimeLimitTest {
+
+  /**
+   * Two machines, one vise of each of two kinds, a job for each kind on either machine, a third on neither.
+   */
+  private static final CellText ASKED = CellText.parse(
+      "M - - | V 1 1 0@700 | F 0/0=5,1,10 0/1=1,1,10 1/0=2,1,10 1/1=4,1,10 0/2=3,1,10"
+          + " | J 1:0/0,1/0 1:0/1,1/1 1:0/2");
+
+  @Test
+  void plan_noTimeAtAll_isEmptyAndClaimsNothing() {
+    Plan plan = Planner.plan(ASKED.cell(), ASKED.wishes().within(() -> 0));
+    assertEquals(List.of(), plan.machines());
+    assertEquals(List.of(), plan.held());
+    assertFalse(plan.isProven());
+    assertFalse(plan.isUnique());
+    assertEquals(
+        "a better plan may exist; not proven: the most jobs held, the most machines equipped, "
+            + "the most vises set out",
+        plan.statement());
+    assertTrue(plan.unheld().stream().allMatch(
+        one -> one.remedy() == Unheld.Remedy.NOT_SOUGHT && !one.proven()));
+  }
+
+  @Test
+  void plan_noTimeButSomethingToKeep_keepsIt() {
+    CellText keeping = CellText.parse(ASKED + " | keep 0/1 1/0");
+    Plan plan = Planner.plan(keeping.cell(), keeping.wishes().within(() -> 0));
+    assertEquals("{0=1, 1=0}", plan.kinds().toString());
+    assertEquals(List.of(0, 1), plan.held());
+    assertFalse(plan.isProven());
+  }
+
+  /** Whenever time runs out, the stages before are proven, and those after are not unless nothing is left. */
+  @Test
+  void plan_timeRunsOutAtEveryQuestion_neverClaimsAWorseValue() {
+    Plan whole = Planner.plan(ASKED.cell(), ASKED.wishes());
+    assertTrue(whole.isProven() && whole.isUnique());
+    for (int questions = 0; questions < 12; questions++) {
+      AtomicInteger left = new AtomicInteger(questions);
+      Plan plan = Planner.plan(
+          ASKED.cell(), ASKED.wishes().within(() -> left.getAndDecrement() > 0 ? Long.MAX_VALUE : 0));
+      for (int stage = 0; stage < plan.stages().size() && plan.stages().get(stage).proven(); stage++) {
+        assertEquals(whole.stages().get(stage), plan.stages().get(stage));
+      }
+    }
+  }
+
+  @Test
+  void plan_listened_tellsEveryAimInOrder() {
+    List<Aim> told = new ArrayList<>();
+    Planner.plan(ASKED.cell(), ASKED.wishes().tell(progress -> told.add(progress.aim())));
+    assertEquals(
+        List.of(Aim.HELD, Aim.EQUIPPED, Aim.MARGIN, Aim.SET_OUT, Aim.ORDER, Aim.REMEDY),
+        told.stream().distinct().toList());
+  }
+
+  @Test
+  void plan_amountsBeyondWhatDoublesTell_isNotCalledProven() {
+    CellText wide = CellText.parse(
+        "M - - | V 1 1 | F 0/0=1,1,9000000001 0/1=1,1,9000000000 1/0=1,1,9000000005 1/1=1,1,9000000002 | J");
+    Plan plan = Planner.plan(wide.cell(), wide.wishes());
+    assertEquals(2, plan.machines().size());
+    assertFalse(plan.stages().get(1).proven());
+    assertEquals(
+        "a better plan may exist; not proven: the widest total opening, the most vises set out",
+        plan.statement());
+  }
+}
