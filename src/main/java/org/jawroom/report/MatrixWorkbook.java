@@ -12,6 +12,7 @@ import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
+import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.Outcome;
 import org.jawroom.shop.Shop;
 
@@ -30,25 +31,32 @@ public final class MatrixWorkbook {
    * Writes the workbook; leaves {@code out} open.
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
+   * @param jobs one for each job on each pairing: jobs, then machines, then vises
    * @throws IllegalArgumentException if there are more or fewer
    */
-  public static void write(Shop shop, List<Advice> advice, RunFacts facts, OutputStream out)
+  public static void write(
+      Shop shop, List<Advice> advice, List<JobOutcome> jobs, RunFacts facts, OutputStream out)
       throws IOException {
-    write(shop, advice, facts, SheetLimits.XLSX, out);
+    write(shop, advice, jobs, facts, SheetLimits.XLSX, out);
   }
 
   static void write(
-      Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits, OutputStream out)
+      Shop shop, List<Advice> advice, List<JobOutcome> jobs, RunFacts facts, SheetLimits limits,
+      OutputStream out)
       throws IOException {
     if (advice.size() != shop.machines().size() * shop.vises().size()) {
       throw new IllegalArgumentException(advice.size() + " pairings for " + shop.machines().size()
           + " machines and " + shop.vises().size() + " vises");
     }
+    if (jobs.size() != shop.jobs().size() * advice.size()) {
+      throw new IllegalArgumentException(jobs.size() + " outcomes for " + shop.jobs().size()
+          + " jobs on " + advice.size() + " pairings");
+    }
     Path rough = Files.createTempFile("matrix", ".xlsx");
     try {
       try (SXSSFWorkbook book = new SXSSFWorkbook(new XSSFWorkbook());
           OutputStream first = Files.newOutputStream(rough)) {
-        fill(book, shop, advice, facts, limits);
+        fill(book, shop, advice, jobs, facts, limits);
         book.write(first);
       }
       StableZip.copy(rough, out);
@@ -64,11 +72,15 @@ public final class MatrixWorkbook {
   }
 
   private static void fill(
-      SXSSFWorkbook book, Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits) {
+      SXSSFWorkbook book, Shop shop, List<Advice> advice, List<JobOutcome> jobs, RunFacts facts,
+      SheetLimits limits) {
     Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
     describe(book.getXSSFWorkbook().getProperties());
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     MatrixSheet.add(book, styles, shop, outcomes, limits);
+    if (!shop.jobs().isEmpty()) {
+      JobsSheet.add(book, styles, shop, jobs, limits);
+    }
     PairingsSheet.add(book, styles, advice, limits);
     NoPlaceSheet.add(book, styles, outcomes, limits);
     RemediesSheet.add(book, styles, shop, advice, limits);
