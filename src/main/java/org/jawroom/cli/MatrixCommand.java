@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jawroom.advice.Advice;
+import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.Outcome;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.Reports;
@@ -31,6 +32,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Finds for every machine and vise the best place on the T-slots and what would make it fit, and"
           + " writes pairings.csv, remedies.csv and unknowns.csv (for programs) and matrix.xlsx (for people)."
+          + " Where the tables tell jobs, finds which vise holds each on which machine, and where: jobs.csv."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -95,10 +97,11 @@ final class MatrixCommand implements Callable<Integer> {
     Shop shop = reading.shop().get();
     List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
+    List<JobOutcome> jobs = Solving.jobs(shop, workers, Progress.on(err));
     RunFacts facts = Facts.of(reading, shop, outcomes);
-    List<Path> written = Reports.write(output, shop, advice, facts, drawings);
+    List<Path> written = Reports.write(output, shop, advice, jobs, facts, drawings);
     PeopleUnit unit = facts.unit();
-    Summary.lines(shop, outcomes, unit, written).forEach(out::println);
+    Summary.lines(shop, outcomes, jobs, unit, written).forEach(out::println);
     if (!facts.warnings().isEmpty()) {
       out.println(
           facts.warnings().size() + " warnings on the inputs: see the sheet Inputs, or jawroom check.");

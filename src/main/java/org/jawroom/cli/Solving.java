@@ -8,6 +8,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
+import org.jawroom.placement.JobOutcome;
+import org.jawroom.placement.JobPairing;
 import org.jawroom.placement.Pairing;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -18,8 +20,30 @@ import org.jawroom.shop.Vise;
 final class Solving {
   private Solving() {}
 
+  /** What is to be found out of one pairing. */
+  private interface Question<T> {
+    T of(Machine machine, Vise vise);
+  }
+
   /** Each outcome and what to do about it, machines then vises in input order. */
   static List<Advice> all(Shop shop, int threads, Progress progress) {
+    return ofPairings(shop, threads, progress, (machine, vise) -> advice(shop.settings(), machine, vise));
+  }
+
+  /** Every job on every pairing: jobs, then machines, then vises in input order. */
+  static List<JobOutcome> jobs(Shop shop, int threads, Progress progress) {
+    if (shop.jobs().isEmpty()) {
+      return List.of();
+    }
+    return JobPairing.jobsFirst(
+        ofPairings(
+            shop, threads, progress,
+            (machine, vise) -> JobPairing.solve(shop.settings(), machine, vise, shop.jobs())),
+        shop.jobs().size());
+  }
+
+  private static <T> List<T> ofPairings(
+      Shop shop, int threads, Progress progress, Question<T> question) {
     ExecutorService workers =
         Executors.newFixedThreadPool(
             threads,
@@ -29,18 +53,18 @@ final class Solving {
               return thread;
             });
     try {
-      List<Future<Advice>> pending = new ArrayList<>();
+      List<Future<T>> pending = new ArrayList<>();
       for (Machine machine : shop.machines()) {
         for (Vise vise : shop.vises()) {
-          pending.add(workers.submit(() -> solve(shop.settings(), machine, vise)));
+          pending.add(workers.submit(() -> question.of(machine, vise)));
         }
       }
-      List<Advice> advice = new ArrayList<>(pending.size());
-      for (Future<Advice> next : pending) {
-        advice.add(next.get());
-        progress.show(advice.size(), pending.size());
+      List<T> answers = new ArrayList<>(pending.size());
+      for (Future<T> next : pending) {
+        answers.add(next.get());
+        progress.show(answers.size(), pending.size());
       }
-      return advice;
+      return answers;
     } catch (ExecutionException failure) {
       throw new IllegalStateException("a pairing could not be solved", failure.getCause());
     } catch (InterruptedException stop) {
@@ -52,7 +76,7 @@ final class Solving {
     }
   }
 
-  private static Advice solve(Settings settings, Machine machine, Vise vise) {
+  private static Advice advice(Settings settings, Machine machine, Vise vise) {
     return Advisor.advise(settings, Pairing.solve(settings, machine, vise));
   }
 }

@@ -45,6 +45,11 @@ final class BestPlace {
     return seats.stream().anyMatch(seat -> seat.space().find(0, Window.EVERYWHERE).isPresent());
   }
 
+  /** Whether some place has margin ≥ 0 with the whole work area within the spindle's reach. */
+  boolean isClearInReach() {
+    return seats.stream().anyMatch(seat -> seat.space().find(0, seat.reaching(0)).isPresent());
+  }
+
   /** The recommended place; {@code bestMargin} as found before. */
   Choice recommended(long bestMargin) {
     long shortfall;

@@ -1,10 +1,12 @@
 package org.jawroom.placement;
 
 import java.util.Optional;
+import org.jawroom.clearance.JobPart;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Base;
+import org.jawroom.shop.Job;
 import org.jawroom.shop.Vise;
 
 /** Rectangles that a vise covers in the table's plane, standing at the origin. */
@@ -31,6 +33,13 @@ final class Footprint {
     Interval u =
         vise.jaws().both() ? Interval.around(0, widest / 2) : Interval.of(0, widest);
     Interval v = Interval.around(0, vise.jaws().width() / 2);
+    return new Rectangle(turn.x(u, v), turn.y(u, v));
+  }
+
+  /** The work area of a job: its part between the jaws. */
+  static Rectangle part(Vise vise, Job job, Turn turn) {
+    Interval u = JobPart.across(vise, job);
+    Interval v = JobPart.along(job);
     return new Rectangle(turn.x(u, v), turn.y(u, v));
   }
 }

@@ -25,4 +25,10 @@ record Region(
     OptionalLong thread,
     List<Rectangle> places,
     List<Part> parts,
-    List<Pair> pairs) {}
+    List<Pair> pairs) {
+
+  /** The same with other parts and the pairs of them. */
+  Region with(List<Part> parts, List<Pair> pairs) {
+    return new Region(turn, mountIndex, mount, thread, places, parts, pairs);
+  }
+}

@@ -15,16 +15,17 @@ import org.jawroom.shop.Vise;
 record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach) {
 
   static Seat of(Region region, Machine machine, Vise vise, Interval openings) {
+    return of(region, machine, Footprint.workArea(vise, region.turn()), openings);
+  }
+
+  /** The same with another work area, that of a job. */
+  static Seat of(Region region, Machine machine, Rectangle workArea, Interval openings) {
     Rectangle reach =
         new Rectangle(
             Interval.around(machine.spindleX(), machine.reachX()),
             Interval.around(machine.spindleY(), machine.reachY()));
     MarginField field = MarginField.of(region.pairs(), region.turn(), openings);
-    return new Seat(
-        region,
-        new FreeSpace(region.places(), field),
-        Footprint.workArea(vise, region.turn()),
-        reach);
+    return new Seat(region, new FreeSpace(region.places(), field), workArea, reach);
   }
 
   long shortfall(Place place) {

@@ -15,6 +15,11 @@ final class Figures {
     return BigDecimal.valueOf(rounding.count(length, MICROMETRE), 3).toPlainString();
   }
 
+  /** Kilograms to 0.001, rounded up. */
+  static String kilogramsUp(BigDecimal mass) {
+    return mass.setScale(3, RoundingMode.CEILING).toPlainString();
+  }
+
   /** Kilograms to 0.001, rounded down. */
   static String kilograms(BigDecimal mass) {
     return mass.setScale(3, RoundingMode.FLOOR).toPlainString();

@@ -12,6 +12,7 @@ import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
+import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.Outcome;
 import org.jawroom.shop.Shop;
 
@@ -30,18 +31,25 @@ public final class MatrixWorkbook {
    * Writes the workbook; leaves {@code out} open.
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
+   * @param jobs one for each job on each pairing: jobs, then machines, then vises
    * @param drawings how many pairings to draw at most; 0 for no such sheet
    * @throws IllegalArgumentException if there are more or fewer
    */
   public static void write(
-      Shop shop, List<Advice> advice, RunFacts facts, int drawings, OutputStream out)
+      Shop shop,
+      List<Advice> advice,
+      List<JobOutcome> jobs,
+      RunFacts facts,
+      int drawings,
+      OutputStream out)
       throws IOException {
-    write(shop, advice, facts, drawings, SheetLimits.XLSX, out);
+    write(shop, advice, jobs, facts, drawings, SheetLimits.XLSX, out);
   }
 
   static void write(
       Shop shop,
       List<Advice> advice,
+      List<JobOutcome> jobs,
       RunFacts facts,
       int drawings,
       SheetLimits limits,
@@ -51,11 +59,15 @@ public final class MatrixWorkbook {
       throw new IllegalArgumentException(advice.size() + " pairings for " + shop.machines().size()
           + " machines and " + shop.vises().size() + " vises");
     }
+    if (jobs.size() != shop.jobs().size() * advice.size()) {
+      throw new IllegalArgumentException(jobs.size() + " outcomes for " + shop.jobs().size()
+          + " jobs on " + advice.size() + " pairings");
+    }
     Path rough = Files.createTempFile("matrix", ".xlsx");
     try {
       try (SXSSFWorkbook book = new SXSSFWorkbook(new XSSFWorkbook());
           OutputStream first = Files.newOutputStream(rough)) {
-        fill(book, shop, advice, facts, drawings, limits);
+        fill(book, shop, advice, jobs, facts, drawings, limits);
         book.write(first);
       }
       StableZip.copy(rough, out);
@@ -74,6 +86,7 @@ public final class MatrixWorkbook {
       SXSSFWorkbook book,
       Shop shop,
       List<Advice> advice,
+      List<JobOutcome> jobs,
       RunFacts facts,
       int drawings,
       SheetLimits limits)
@@ -83,6 +96,9 @@ public final class MatrixWorkbook {
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     DrawnPairings drawn = new DrawnPairings(outcomes, drawings);
     MatrixSheet.add(book, styles, shop, outcomes, drawn, limits);
+    if (!shop.jobs().isEmpty()) {
+      JobsSheet.add(book, styles, shop, jobs, limits);
+    }
     PairingsSheet.add(book, styles, advice, limits);
     NoPlaceSheet.add(book, styles, outcomes, limits);
     RemediesSheet.add(book, styles, shop, advice, limits);

@@ -3,9 +3,14 @@ package org.jawroom.report;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import org.jawroom.clearance.Limit;
+import org.jawroom.placement.JobOutcome;
+import org.jawroom.placement.JobVerdict;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.shop.Shop;
@@ -33,12 +38,14 @@ public final class Summary {
    * The lines, without line ends.
    *
    * @param outcomes one for each pairing, machines then vises in the order of {@code shop}
+   * @param jobs one for each job on each pairing: jobs, then machines, then vises
    * @param reports the files written
    */
   public static List<String> lines(
-      Shop shop, List<Outcome> outcomes, PeopleUnit unit, List<Path> reports) {
+      Shop shop, List<Outcome> outcomes, List<JobOutcome> jobs, PeopleUnit unit, List<Path> reports) {
     Summary summary = new Summary(shop, outcomes, unit);
     summary.counts();
+    summary.jobs(jobs);
     summary.worst();
     summary.best();
     for (Path report : reports) {
@@ -55,6 +62,35 @@ public final class Summary {
       if (count > 0) {
         add("  " + padded(String.valueOf(count), 5) + "  " + finding.words());
       }
+    }
+  }
+
+  /** Of each job the best that is said of it anywhere. */
+  private void jobs(List<JobOutcome> jobs) {
+    if (shop.jobs().isEmpty()) {
+      return;
+    }
+    Map<JobVerdict, Long> best = new EnumMap<>(JobVerdict.class);
+    for (int job = 0; job < shop.jobs().size(); job++) {
+      List<JobOutcome> its = jobs.subList(job * outcomes.size(), (job + 1) * outcomes.size());
+      best.merge(best(its), 1L, Long::sum);
+    }
+    add(shop.jobs().size() + " jobs:");
+    job(best.get(JobVerdict.HELD), "held by some vise on some machine");
+    job(best.get(JobVerdict.UNKNOWN), "unknown: not measured, and held by none that is");
+    job(best.get(JobVerdict.NOT_HELD), "not held anywhere");
+  }
+
+  private static JobVerdict best(List<JobOutcome> outcomes) {
+    return Stream.of(JobVerdict.HELD, JobVerdict.UNKNOWN)
+        .filter(verdict -> outcomes.stream().anyMatch(outcome -> outcome.verdict() == verdict))
+        .findFirst()
+        .orElse(JobVerdict.NOT_HELD);
+  }
+
+  private void job(Long count, String words) {
+    if (count != null) {
+      add("  " + padded(count.toString(), 5) + "  " + words);
     }
   }
 

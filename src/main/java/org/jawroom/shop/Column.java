@@ -1,8 +1,8 @@
 package org.jawroom.shop;
 
 /**
- * The columns that may be blank and then make a pairing unknown, in the order in which reports list
- * them: tables in input order, columns in the order of the table.
+ * The columns that may be blank and then make a pairing, or a job on it, unknown, in the order in which
+ * reports list them: tables in input order, columns in the order of the table.
  */
 public enum Column {
   SLOT_WIDTH("machines", "slot_width"),
@@ -13,6 +13,7 @@ public enum Column {
   RIGHT_GAP("machines", "right_gap"),
   NOSE_MIN("machines", "nose_min"),
   NOSE_MAX("machines", "nose_max"),
+  MAX_LOAD("machines", "max_load"),
   GUARD_GAP("guards", "gap"),
   BASE_WIDTH("vises", "base_width"),
   REAR_REACH("vises", "rear_reach"),
@@ -31,8 +32,11 @@ public enum Column {
   BOLT_U("vises", "bolt_u"),
   BOLT_HOLE_U("vises", "bolt_hole_u"),
   BOLT_HOLE_V("vises", "bolt_hole_v"),
+  VISE_MASS("vises", "mass"),
   HOLE_U("mounts", "hole_u"),
-  HOLE_V("mounts", "hole_v");
+  HOLE_V("mounts", "hole_v"),
+  JOB_MASS("jobs", "mass"),
+  TOOL_LENGTH("jobs", "tool_length");
 
   private final String table;
   private final String column;

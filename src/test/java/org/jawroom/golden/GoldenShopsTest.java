@@ -21,8 +21,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
-import org.jawroom.placement.Outcome;
+import org.jawroom.placement.JobPairing;
 import org.jawroom.placement.Pairing;
+import org.jawroom.report.JobsCsv;
 import org.jawroom.report.PairingsCsv;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
@@ -33,9 +34,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Every folder beside this class's resources is a small shop with what its pairings must come to in {@code
  * expected.csv}: any columns of {@code pairings.csv}, compared to the letter; an empty cell is not checked,
- * {@code -} must be empty. Each says in its README where its numbers come from.
+ * {@code -} must be empty. Where there are jobs, {@code expected-jobs.csv} says the same of them. Each says in its README where its numbers come from.
  */
 class GoldenShopsTest {
+  private static final String EXPECTED_JOBS = "expected-jobs.csv";
   private static final CSVFormat TABLE =
       CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
@@ -47,26 +49,49 @@ class GoldenShopsTest {
   @ParameterizedTest
   @MethodSource("shops")
   void pairings_ofEachShop_areAsExpected(Path folder) throws Exception {
+    List<String> key = List.of("machine", "vise");
+
+    assertEquals(List.of(), differences(folder.resolve("expected.csv"), pairings(shop(folder)), key));
+  }
+
+  static Stream<Path> shopsWithJobs() throws IOException, URISyntaxException {
+    return shops().filter(folder -> Files.exists(folder.resolve(EXPECTED_JOBS)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("shopsWithJobs")
+  void jobs_ofEachShopThatHasThem_areAsExpected(Path folder) throws Exception {
+    List<String> key = List.of("job", "machine", "vise");
+
+    assertEquals(List.of(), differences(folder.resolve(EXPECTED_JOBS), jobs(shop(folder)), key));
+  }
+
+  private static Shop shop(Path folder) throws Exception {
     Reading reading = ShopReader.read(folder, Map.of());
     assertEquals(List.of(), reading.faults());
-    Map<String, CSVRecord> found = new HashMap<>();
-    records(pairings(reading.shop().orElseThrow())).forEach(row -> found.put(key(row), row));
+    return reading.shop().orElseThrow();
+  }
 
+  /** @param key the columns that tell one row from another */
+  private static List<String> differences(Path file, String text, List<String> key)
+      throws IOException {
+    Map<String, CSVRecord> found = new HashMap<>();
+    records(text).forEach(row -> found.put(key(row, key), row));
     List<String> differences = new ArrayList<>();
-    List<CSVRecord> expected = records(Files.readString(folder.resolve("expected.csv")));
+    List<CSVRecord> expected = records(Files.readString(file));
     assertFalse(expected.isEmpty());
     for (CSVRecord row : expected) {
-      CSVRecord pairing = found.get(key(row));
+      CSVRecord its = found.get(key(row, key));
       for (Map.Entry<String, String> cell : row.toMap().entrySet()) {
         String wanted = cell.getValue().equals("-") ? "" : cell.getValue();
-        if (!cell.getValue().isEmpty() && !wanted.equals(pairing.get(cell.getKey()))) {
+        if (!cell.getValue().isEmpty() && !wanted.equals(its.get(cell.getKey()))) {
           differences.add(
-              key(row) + " " + cell.getKey() + ": expected " + wanted + ", found "
-                  + pairing.get(cell.getKey()));
+              key(row, key) + " " + cell.getKey() + ": expected " + wanted + ", found "
+                  + its.get(cell.getKey()));
         }
       }
     }
-    assertEquals(List.of(), differences);
+    return differences;
   }
 
   private static String pairings(Shop shop) throws IOException {
@@ -82,8 +107,14 @@ class GoldenShopsTest {
     return out.toString(StandardCharsets.UTF_8);
   }
 
-  private static String key(CSVRecord row) {
-    return row.get("machine") + " × " + row.get("vise");
+  private static String jobs(Shop shop) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    JobsCsv.write(JobPairing.all(shop), out);
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private static String key(CSVRecord row, List<String> columns) {
+    return String.join(" × ", columns.stream().map(row::get).toList());
   }
 
   private static List<CSVRecord> records(String text) {

@@ -43,6 +43,11 @@ final class RefChoice {
         .anyMatch(region -> !RefMargin.isEmpty(region, model.fields(region, openings), 0));
   }
 
+  /** The least that the work area sticks out of the reach where the margin is 0 or more. */
+  long leastShortfallOfClear() {
+    return leastShortfall(model.regions, 0);
+  }
+
   /** The recommended placement. */
   Spot recommended() {
     long margin = bestMargin();

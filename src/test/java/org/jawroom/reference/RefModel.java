@@ -3,6 +3,7 @@ package org.jawroom.reference;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Turn;
@@ -29,15 +30,28 @@ final class RefModel {
   final List<RefPart> body;
   final List<RefRegion> regions = new ArrayList<>();
   private final boolean exactly;
+  private final Optional<RefJob> job;
 
   /** @param exactly whether every tolerance is taken as 0 */
   RefModel(Settings settings, Machine machine, Vise vise, boolean exactly) {
+    this(settings, machine, vise, exactly, Optional.empty());
+  }
+
+  /** With a job's part in the jaws, which is the work area then, and only the turns that the job allows. */
+  RefModel(Settings settings, Machine machine, Vise vise, RefJob job) {
+    this(settings, machine, vise, false, Optional.of(job));
+  }
+
+  private RefModel(
+      Settings settings, Machine machine, Vise vise, boolean exactly, Optional<RefJob> job) {
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
     this.exactly = exactly;
+    this.job = job;
     guards = RefMachine.guards(settings, machine, vise, missing);
     body = RefVise.body(vise, missing);
+    job.ifPresent(held -> body.add(held.box()));
     List<RefMount> mounts = new ArrayList<>();
     for (Mount mount : vise.mounts()) {
       mounts.add(RefMount.of(machine, mount, mounts.size(), missing));
@@ -58,7 +72,8 @@ final class RefModel {
   }
 
   private RefRegion region(Turn turn, RefMount mount) {
-    if (!machine.turns().contains(turn) || !vise.turns().contains(turn)) {
+    boolean wanted = job.isEmpty() || job.get().allows(turn);
+    if (!wanted || !machine.turns().contains(turn) || !vise.turns().contains(turn)) {
       return new RefRegion(turn, mount, List.of(), List.of());
     }
     Facing facing = Facing.of(turn);
@@ -157,6 +172,11 @@ final class RefModel {
   /** The work area in the table frame with the vise at the origin: [x, y]. */
   Span[] workArea(Turn turn) {
     Facing facing = Facing.of(turn);
+    if (job.isPresent()) {
+      RefPart box = job.get().box();
+      Span across = new Span(box.loClosed(), box.hiClosed());
+      return new Span[] {facing.x(across, box.v()), facing.y(across, box.v())};
+    }
     long widest = vise.opening().hi();
     Span u = vise.jaws().both() ? new Span(-widest / 2, widest / 2) : new Span(0, widest);
     Span v = new Span(-vise.jaws().width() / 2, vise.jaws().width() / 2);

@@ -15,6 +15,7 @@ import org.jawroom.shop.Axes;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
+import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
@@ -52,7 +53,7 @@ public final class ShopCsv {
   /** File name → text; tables without rows are left out. */
   public static Map<String, String> files(Shop shop) {
     Map<String, Table> tables = new LinkedHashMap<>();
-    for (String name : List.of("settings", "machines", "guards", "vises", "vise_parts", "mounts")) {
+    for (String name : List.of("settings", "machines", "guards", "vises", "vise_parts", "mounts", "jobs")) {
       tables.put(name, new Table());
     }
     settings(shop.settings(), tables.get("settings"));
@@ -67,6 +68,7 @@ public final class ShopCsv {
           .filter(mount -> !mount.own())
           .forEach(mount -> mount(vise, mount, tables.get("mounts")));
     }
+    shop.jobs().forEach(job -> job(job, tables.get("jobs")));
     Map<String, String> files = new LinkedHashMap<>();
     tables.forEach(
         (name, table) -> {
@@ -123,6 +125,7 @@ public final class ShopCsv {
     values.put("clearance", mm(settings.clearance()));
     values.put("hand_room", mm(settings.handRoom()));
     values.put("spacing", mm(settings.spacing()));
+    values.put("jaw_play", mm(settings.jawPlay()));
     values.put("least_opening", mm(settings.leastOpening()));
     settings.shortestTool().ifPresent(length -> values.put("shortest_tool", mm(length)));
     settings.maxOverhang().ifPresent(length -> values.put("max_overhang", mm(length)));
@@ -261,5 +264,18 @@ public final class ShopCsv {
       table.put("hole_u", mm(bolt.holeU()));
       table.put("hole_v", mm(bolt.holeV()));
     }
+  }
+
+  private static void job(Job job, Table table) {
+    table.row();
+    table.put("job", job.name());
+    table.put("part_length", mm(job.length()));
+    table.put("part_width", mm(job.width()));
+    table.put("part_height", mm(job.height()));
+    table.put("grip", mm(job.grip()));
+    table.put("mass", job.mass().map(BigDecimal::toPlainString).orElse(""));
+    table.put("tool_length", mm(job.toolLength()));
+    table.put("jaws_along", job.jawsAlong().map(axis -> axis.letter()).orElse(""));
+    table.put("machines", String.join(";", job.machines()));
   }
 }

@@ -22,7 +22,7 @@ class ShopCsvTest {
   @EnumSource(Profile.class)
   void files_readAgain_areTheSameShop(Profile profile) throws Exception {
     for (long seed = 0; seed < 20; seed++) {
-      Shop shop = RandomShops.shop(profile, seed);
+      Shop shop = RandomJobs.shop(profile, seed);
       Path input = Files.createDirectory(folder.resolve("" + seed));
       for (Map.Entry<String, String> file : ShopCsv.files(shop).entrySet()) {
         write(input.resolve(file.getKey()), file.getValue());
@@ -34,6 +34,8 @@ class ShopCsvTest {
       assertEquals("[]", reading.faults().toString(), () -> text);
       assertEquals(shop.machines(), reading.shop().get().machines(), () -> text);
       assertEquals(shop.vises(), reading.shop().get().vises(), () -> text);
+      assertEquals(shop.jobs(), reading.shop().get().jobs(), () -> text);
+      assertEquals(shop.settings().jawPlay(), reading.shop().get().settings().jawPlay(), () -> text);
     }
   }
 

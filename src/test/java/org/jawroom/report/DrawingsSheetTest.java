@@ -44,7 +44,8 @@ class DrawingsSheetTest {
 
   private XSSFWorkbook book(int drawings) throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    MatrixWorkbook.write(shop, advice, Invented.facts(PeopleUnit.MM), drawings, out);
+    MatrixWorkbook.write(
+        shop, advice, List.of(), Invented.facts(PeopleUnit.MM), drawings, out);
     return new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()));
   }
 

@@ -12,6 +12,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
+import org.jawroom.placement.JobPairing;
 import org.jawroom.shop.Shop;
 
 /** A workbook written and opened again. */
@@ -21,7 +22,7 @@ final class Opened {
   static byte[] bytes(Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits)
       throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    MatrixWorkbook.write(shop, advice, facts, 0, limits, out);
+    MatrixWorkbook.write(shop, advice, JobPairing.all(shop), facts, 0, limits, out);
     return out.toByteArray();
   }
 

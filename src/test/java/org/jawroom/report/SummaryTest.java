@@ -55,7 +55,8 @@ class SummaryTest {
               "  mill A: plain, 2.1 mm to spare (keep open 10 to 50)",
               "  B?[2J: none",
               "Written: " + Path.of("out", "pairings.csv")),
-          Summary.lines(shop, outcomes, PeopleUnit.MM, List.of(Path.of("out", "pairings.csv"))));
+          Summary.lines(
+              shop, outcomes, List.of(), PeopleUnit.MM, List.of(Path.of("out", "pairings.csv"))));
     } finally {
       Locale.setDefault(before);
     }
@@ -70,7 +71,7 @@ class SummaryTest {
       outcomes.add(made(machines.get(i), v, Verdict.NO_PLACE, "-" + (i + 1)));
     }
     Shop shop = new Shop(Settings.DEFAULTS, machines, List.of(v), List.of());
-    List<String> lines = Summary.lines(shop, outcomes, PeopleUnit.INCH, List.of());
+    List<String> lines = Summary.lines(shop, outcomes, List.of(), PeopleUnit.INCH, List.of());
     assertEquals(2 + 1 + 5 + 1 + 1 + 20 + 1, lines.size());
     assertTrue(lines.contains("  and 25 more: see Pairings in matrix.xlsx"));
     assertTrue(lines.contains("  and 10 more: see By machine in matrix.xlsx"));

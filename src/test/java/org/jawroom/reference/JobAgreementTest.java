@@ -1,0 +1,162 @@
+package org.jawroom.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jawroom.clearance.Limit;
+import org.jawroom.placement.JobOutcome;
+import org.jawroom.placement.JobPairing;
+import org.jawroom.placement.JobReason;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.placement.Shortfall;
+import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.ReferenceOutcome.Limiting;
+import org.jawroom.reference.ReferenceOutcome.Place;
+import org.jawroom.shop.Job;
+import org.jawroom.shop.Shop;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * The solver and the reference on the same jobs of random shops: everything told must be the same, to the
+ * half-nanometre. {@code -Dagreement.seeds=1000} tries more of them, {@code -Dagreement.first=5000} others.
+ */
+class JobAgreementTest {
+  private static final int SEEDS = Integer.getInteger("agreement.seeds", 25);
+  private static final long FIRST = Long.getLong("agreement.first", 0);
+
+  @ParameterizedTest
+  @EnumSource(Profile.class)
+  void solve_randomJobs_asTheReferenceHasIt(Profile profile) {
+    for (long seed = FIRST; seed < FIRST + SEEDS; seed++) {
+      Shop shop = RandomJobs.shop(profile, seed);
+      String text = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
+      List<JobOutcome> outcomes = solve(shop, text);
+      for (int index = 0; index < shop.jobs().size(); index++) {
+        Job job = shop.jobs().get(index);
+        ReferenceJob.Answer expected =
+            ReferenceJob.solve(
+                shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), job);
+
+        assertEquals(
+            told(expected), told(outcomes.get(index), expected), () -> job.name() + " of " + text);
+      }
+    }
+  }
+
+  /** What agrees is worth something only if all of it comes up. */
+  @Test
+  void jobs_ofAllProfiles_bringEveryVerdictAndReason() {
+    Map<String, Integer> counts = new TreeMap<>();
+    for (Profile profile : Profile.values()) {
+      for (long seed = 0; seed < 20; seed++) {
+        for (JobOutcome outcome : JobPairing.all(RandomJobs.shop(profile, seed))) {
+          counts.merge(outcome.verdict().code(), 1, Integer::sum);
+          outcome.shortfalls().forEach(fall -> counts.merge(fall.reason().code(), 1, Integer::sum));
+        }
+      }
+    }
+    // One machine cannot be left out by a job that names it; see JobPairingTest.
+    Set<JobReason> reasons = EnumSet.complementOf(EnumSet.of(JobReason.MACHINE));
+    for (JobReason reason : reasons) {
+      assertTrue(counts.getOrDefault(reason.code(), 0) >= 5, () -> reason + " is rare: " + counts);
+    }
+    for (String verdict : List.of("held", "not held", "unknown")) {
+      assertTrue(counts.getOrDefault(verdict, 0) >= 50, () -> verdict + " is rare: " + counts);
+    }
+  }
+
+  private static List<JobOutcome> solve(Shop shop, String text) {
+    try {
+      return JobPairing.all(shop);
+    } catch (RuntimeException e) {
+      throw new AssertionError(text, e);
+    }
+  }
+
+  private static String told(ReferenceJob.Answer answer) {
+    Map<String, Object> told = new LinkedHashMap<>();
+    told.put("verdict", answer.verdict());
+    told.put("fails", answer.fails());
+    told.put("tool room", answer.toolRoom());
+    told.put("load room", answer.loadRoom());
+    told.put("stick-out", answer.stickOut());
+    told.put("missing", answer.missing());
+    if (answer.place().isPresent()) {
+      Place place = answer.place().get();
+      told.put("turn", place.turn());
+      told.put("mount", place.mount());
+      told.put("x", place.x());
+      told.put("y", place.y());
+      told.put("slots", place.slots());
+      told.put("shortfall", place.reachShortfall());
+      told.put("play", place.play());
+      told.put("nose", place.noseNotBelow());
+      if (place.limiting().isPresent()) {
+        Limiting limiting = place.limiting().get();
+        told.put("margin", place.margin().getAsLong());
+        told.put("guard", limiting.guard());
+        told.put("part", limiting.part());
+        told.put("axis", limiting.axis());
+        told.put("situation", limiting.situation());
+        told.put("opening", limiting.opening());
+        told.put("required", limiting.required());
+        told.put("tolerance", limiting.tolerance());
+      }
+    }
+    return told.toString();
+  }
+
+  private static String told(JobOutcome outcome, ReferenceJob.Answer expected) {
+    Map<String, Object> told = new LinkedHashMap<>();
+    told.put("verdict", outcome.verdict().code());
+    told.put("fails", outcome.shortfalls().stream().map(JobAgreementTest::words).toList());
+    told.put("tool room", outcome.toolRoom());
+    told.put("load room", outcome.loadRoom());
+    told.put("stick-out", outcome.shortestStickOut());
+    told.put("missing", outcome.missing());
+    if (outcome.place().isPresent()) {
+      Recommendation place = outcome.place().get();
+      told.put("turn", place.handleTo());
+      told.put("mount", place.mount());
+      told.put("x", place.x());
+      told.put("y", place.y());
+      told.put("slots", place.slots());
+      told.put("shortfall", place.reachShortfall());
+      told.put(
+          "play", place.play().map(p -> List.of(p.left(), p.right(), p.front(), p.rear())));
+      told.put("nose", place.noseNotBelow());
+      if (place.limit().isPresent()) {
+        Limit limit = place.limit().get();
+        told.put("margin", limit.margin());
+        told.put("guard", limit.guard());
+        told.put("part", limit.part());
+        told.put("axis", limit.axis());
+        told.put("situation", limit.situation());
+        told.put("opening", namesAnEdge(expected) ? Optional.of(limit.opening()) : Optional.empty());
+        told.put("required", limit.required());
+        told.put("tolerance", limit.tolerance());
+      }
+    }
+    return told.toString();
+  }
+
+  /** Whether the model says which edge faces the guard; where both do equally, it does not. */
+  private static boolean namesAnEdge(ReferenceJob.Answer expected) {
+    return expected.place().flatMap(Place::limiting).flatMap(Limiting::opening).isPresent();
+  }
+
+  private static String words(Shortfall shortfall) {
+    String by = shortfall.by().isPresent() ? " " + shortfall.by().getAsLong() : "";
+    return shortfall.reason().code() + by
+        + shortfall.kilograms().map(kg -> " " + kg.toPlainString()).orElse("");
+  }
+}

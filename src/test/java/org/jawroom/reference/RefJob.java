@@ -1,0 +1,45 @@
+package org.jawroom.reference;
+
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Job;
+import org.jawroom.shop.Vise;
+
+/** The part of a job in a vise, straight from the page. */
+record RefJob(Vise vise, Job job) {
+
+  /** As high above the table as the tallest jaw there is. */
+  private long jawTop() {
+    return vise.base().bedHeight() + jawHeight();
+  }
+
+  long jawHeight() {
+    return Math.max(vise.jaws().height(), vise.jaws().platesHeight());
+  }
+
+  private long underside() {
+    long bed = vise.base().bedHeight();
+    // A grip that would put it into the bed fails by itself; the part then stands on the bed.
+    return job.grip().isPresent() && job.grip().getAsLong() <= jawHeight()
+        ? jawTop() - job.grip().getAsLong()
+        : bed;
+  }
+
+  long top() {
+    return underside() + job.height();
+  }
+
+  RefPart box() {
+    long lo = vise.jaws().both() ? -job.width() / 2 : 0;
+    long hi = lo + job.width();
+    Span v = new Span(-job.length() / 2, job.length() / 2);
+    Span w = new Span(underside(), top());
+    return new RefPart("part", lo, hi, lo, hi, v, w, w, vise.provenance().tolerance());
+  }
+
+  /** The jaws run along x where the handle points to the front or the rear. */
+  boolean allows(Turn turn) {
+    boolean alongX = turn == Turn.FRONT || turn == Turn.REAR;
+    return job.jawsAlong().isEmpty() || (job.jawsAlong().get() == Axis.X) == alongX;
+  }
+}
