@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.IntStream;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
 import org.jawroom.placement.Outcome;
@@ -18,7 +17,6 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
-import org.jawroom.tables.cell.Nearest;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -69,15 +67,13 @@ final class ExplainCommand implements Callable<Integer> {
       return Input.refuse(reading, spec.commandLine().getErr());
     }
     Shop shop = reading.shop().get();
-    List<String> machines = shop.machines().stream().map(Machine::name).toList();
-    List<String> vises = shop.vises().stream().map(Vise::name).toList();
-    int machine = find(machineName, machines);
-    int vise = find(viseName, vises);
-    if (machine < 0) {
-      return unknown("machine", machineName, machines, vises);
-    }
-    if (vise < 0) {
-      return unknown("vise", viseName, vises, machines);
+    Lookup lookup = Lookup.of(shop);
+    int machine = lookup.machine(machineName);
+    int vise = lookup.vise(viseName);
+    if (machine < 0 || vise < 0) {
+      spec.commandLine().getErr()
+          .println(machine < 0 ? lookup.noMachine(machineName) : lookup.noVise(viseName));
+      return ExitStatus.WRONG_USE;
     }
     explain(shop, shop.machines().get(machine), shop.vises().get(vise));
     return ExitStatus.DONE;
@@ -102,24 +98,5 @@ final class ExplainCommand implements Callable<Integer> {
       PeopleUnit unit = settings.inches() ? PeopleUnit.INCH : PeopleUnit.MM;
       ExplanationText.lines(unit, explanation, onMachine, ofVise).forEach(out::println);
     }
-  }
-
-  /** Which of {@code names} is meant; where none is written so, case does not count; else -1. */
-  private static int find(String name, List<String> names) {
-    int exact = names.indexOf(name);
-    return exact >= 0
-        ? exact
-        : IntStream.range(0, names.size())
-            .filter(i -> names.get(i).equalsIgnoreCase(name))
-            .findFirst()
-            .orElse(-1);
-  }
-
-  private int unknown(String what, String name, List<String> names, List<String> others) {
-    String hint = find(name, others) >= 0
-        ? "; a " + (what.equals("machine") ? "vise" : "machine") + " is named so: the machine comes first"
-        : Nearest.hint(name, names);
-    spec.commandLine().getErr().println("There is no " + what + " \"" + name + "\" in these tables" + hint);
-    return ExitStatus.WRONG_USE;
   }
 }

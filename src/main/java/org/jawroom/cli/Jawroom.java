@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       "  jawroom check shop.xlsx           every fault and every doubt in it",
       "  jawroom matrix shop.xlsx          the matrix, into the folder reports",
       "  jawroom matrix tables -o out      the same from a folder of CSV files",
+      "  jawroom card shop.xlsx mill vise  a page to set it up by",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
@@ -31,6 +32,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       MatrixCommand.class,
       ExplainCommand.class,
+      CardCommand.class,
       CheckCommand.class,
       CompareCommand.class,
       TemplateCommand.class,
