@@ -26,13 +26,16 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
     items.add(new Item("T-nuts:", tNut(slot, nut)));
     items.add(new Item("Length under the head:", length(slot, nut)));
     items.add(new Item("Torque:", torque(nut)));
-    long above = 2L * nut.thread() * Length.MM;
-    items.add(new Item(
-        "Height:",
-        "head, washer and bolt end no more than " + mm(above, Rounding.DOWN)
-            + (vise().boltGrip().isPresent() ? " above the flange" : " above the height of the vise's bed")
-            + ": the clearances count on it."));
     return items;
+  }
+
+  /** How high what holds it down may stand. */
+  Item height() {
+    long thread = nut(outcome.machine().slots().width().length()).thread();
+    return new Item(
+        "Bolts:",
+        "head, washer and end no more than " + mm(2 * thread * Length.MM, Rounding.DOWN) + " above the "
+            + (vise().boltGrip().isPresent() ? "flange." : "vise's bed."));
   }
 
   /** The widest of the series not wider than the slot. */
@@ -54,8 +57,8 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
         + " wide; bolts or studs and washers of class 8.8.";
     return SlotThroat.of(slot).isPresent()
         ? what
-        : what + " A slot of that width is outside the series: the next smaller nut was counted on. A nut made"
-            + " for the slot with another thread makes other bolts: run jawroom again.";
+        : what + " No slot of the series: the next smaller nut is counted on. Has the slot's own nut another thread,"
+            + " mind the bolts' room.";
   }
 
   private String length(long slot, TNut nut) {
@@ -68,12 +71,11 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
     String flange = vise().boltGrip().isPresent() ? "" : "flange + ";
     String range = flange + "t + " + mm(length.addLeast(), Rounding.UP) + " to " + flange + "t + "
         + mm(length.addMost(), Rounding.DOWN);
-    String t = ", t being how deep the nut's top stands below the table when pulled up: measure it.";
+    String t = ", t: how deep the nut's top, pulled up, is below the table.";
     String blank = vise().boltGrip().isPresent() ? "" : " bolt_grip is blank: measure the flange too.";
     String order = vise().boltGrip().isPresent() ? order(length, nut) : "";
     return range + t + blank + order
-        + " It engages " + nut.thread() + " mm at least and must not come out under the nut, or it breaks the"
-        + " slot's lip: try by hand.";
+        + " Engage " + nut.thread() + " mm or more; never out under the nut, it breaks the slot's lip: try by hand.";
   }
 
   private static String order(BoltLength length, TNut nut) {
@@ -83,7 +85,7 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
         : " Order M" + nut.thread() + " × " + choices.stream()
             .map(choice -> choice.millimetres() + " for t " + figure(choice.depth().lo())
                 + (choice.depth().length() == 0 ? "" : " to " + figure(choice.depth().hi())))
-            .collect(Collectors.joining(", ")) + " (slot to ISO 299); between, cut one to length.";
+            .collect(Collectors.joining(", ")) + " (slots to ISO 299); between, cut to length.";
   }
 
   private String torque(TNut nut) {
@@ -95,9 +97,8 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
     String feet = unit == PeopleUnit.INCH
         ? " (" + newtonMetres * POUND_FEET / 10_000 + " lbf ft)"
         : "";
-    return newtonMetres + " N m" + feet + " to start with, at most: T = K F d with K = 0.15 (thread oiled), F = 75 %"
-        + " of the proof load of class 8.8 (ISO 898-1). The lip of a slot may bear less: the machine"
-        + " maker's limit comes first.";
+    return newtonMetres + " N m" + feet + " at most, to start with: K F d, K 0.15 (thread oiled), F 75 % of the proof load of class"
+        + " 8.8 (ISO 898-1). A slot's lip may bear less: the machine maker's limit comes first.";
   }
 
   private Vise vise() {

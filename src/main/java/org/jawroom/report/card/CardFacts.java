@@ -77,17 +77,19 @@ public record CardFacts(
     Stamp stamp = Stamp.of(outcome);
     Recommendation place = outcome.recommended().orElseThrow();
     PeopleUnit unit = run.unit();
+    BoltFacts bolts = new BoltFacts(unit, outcome, place);
     List<Item> limits = new ArrayList<>(new TravelLimits(unit, outcome.machine()).items());
     limits.add(new NoseLimits(unit, outcome, place).item());
+    limits.add(bolts.height());
     return new CardFacts(
         outcome.machine().name(),
         outcome.vise().name(),
         stamp.words(),
         alarms(unit, outcome, stamp),
-        unit.word(),
+        unit.plural(),
         new TapeRanges(unit, outcome.machine(), outcome.vise()).of(place),
         placing(unit, explanation, place),
-        new BoltFacts(unit, outcome, place).items(),
+        bolts.items(),
         limits,
         new Checkpoints(unit, explanation).rows(),
         new Steps(outcome.vise(), place).lines(),
@@ -101,7 +103,7 @@ public record CardFacts(
     if (stamp == Stamp.MEASURE) {
       alarms.add("NOT A GO: it fits only if the readings are better than told. Measure again, correct the tables,"
           + " make a new card. Do not run on this one." + Readings.behind(outcome)
-              .map(readings -> " Measure " + readings.words().replace("\n", "; ") + ".")
+              .map(readings -> " What adds up: " + readings.words().replace("\n", "; ") + ".")
               .orElse(""));
     }
     if (stamp == Stamp.NOTHING_LISTED) {

@@ -64,7 +64,7 @@ final class CardLayout {
 
   private Block header() {
     double stampSize = type.title();
-    String stamp = Letters.printable(facts.stamp());
+    String stamp = letters.printable(facts.stamp());
     double padding = type.body() / 2;
     double stampWidth = letters.width(stamp, true, stampSize) + 2 * padding + 1;
     Block stampBox =
@@ -110,7 +110,7 @@ final class CardLayout {
     lines.add(Prose.bold(letters, range.best(), type.figure(), wide));
     lines.add(prose(Item.of(range.from()), type.body(), wide));
     range.range().ifPresent(
-        may -> lines.add(prose(new Item(may, ", best " + range.best()), type.body(), wide)));
+        may -> lines.add(prose(new Item(may + ",", "best " + range.best()), type.body(), wide)));
     return new Stack(lines, 1);
   }
 

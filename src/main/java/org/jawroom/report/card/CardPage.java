@@ -9,8 +9,8 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 
 /** Puts a card on one page: in the largest type that fits, names cut short only where the least does not. */
 final class CardPage {
-  private static final double MARGIN = 30;
-  private static final double GAP = 7;
+  private static final double MARGIN = 28;
+  private static final double GAP = 6;
 
   /** No name is longer than the first. */
   private static final List<Integer> NAME_LENGTHS = List.of(100, 40, 20);

@@ -16,11 +16,10 @@ record Cautions(PeopleUnit unit, Explanation explanation, RunFacts run) {
 
   List<String> lines() {
     List<String> lines = new ArrayList<>();
-    lines.add("Local codes and the machine maker's book come first. This card does not replace the check on the"
-        + " machine.");
-    lines.add("Handle off before the spindle turns. Door shut.");
-    lines.add("First pass: single block, rapids turned down, a hand on the stop.");
-    lines.add("The gaps are those of the bare vise: tool, part and chips are yours to watch.");
+    lines.add("Local codes and the machine maker's book come first; the check on the machine is yours.");
+    lines.add("Handle off before the spindle turns. Door and guards shut.");
+    lines.add("First pass: rapids turned down, single block, a hand on the stop.");
+    lines.add("Gaps are those of the bare vise: watch tool, part and chips yourself.");
     List<String> pinches = new PinchGaps(unit, explanation).words();
     if (!pinches.isEmpty()) {
       lines.add("Pinch (ISO 13854: finger 25, hand 100 mm): " + String.join("; ", pinches)

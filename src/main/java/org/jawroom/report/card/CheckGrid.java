@@ -7,6 +7,9 @@ import java.util.List;
 final class CheckGrid {
   private static final double PADDING = 2.5;
 
+  /** Widths of all columns but the second, in sizes of the body. */
+  private static final List<Double> OTHERS = List.of(1.8, 7.8, 7.4, 10.5, 11.2, 6.5);
+
   private final Letters letters;
   private final CardFacts facts;
   private final Type type;
@@ -19,10 +22,10 @@ final class CheckGrid {
     this.type = type;
     this.width = width;
     double unit = type.body();
-    List<Double> others = List.of(1.9 * unit, 6.6 * unit, 6.6 * unit, 8.2 * unit, 8.6 * unit, 6.2 * unit);
-    double where = width - others.stream().mapToDouble(Double::doubleValue).sum();
-    this.widths =
-        List.of(others.get(0), where, others.get(1), others.get(2), others.get(3), others.get(4), others.get(5));
+    double others = OTHERS.stream().mapToDouble(share -> share * unit).sum();
+    List<Double> all = new ArrayList<>(OTHERS.stream().map(share -> share * unit).toList());
+    all.add(1, width - others);
+    this.widths = List.copyOf(all);
   }
 
   Block block() {
@@ -38,8 +41,8 @@ final class CheckGrid {
     }
     blocks.add(
         prose(
-            "Spindle off, nose up, handle off, rapids low; then down the list. The gaps to expect are those of the"
-                + " best place; less than expected means that something was measured wrong.",
+            "Spindle off, nose up, handle off, rapids low. To expect at the best place; less than that: something was"
+                + " measured wrong.",
             width));
     blocks.add(new Grid(widths, rows(), PADDING));
     return new Stack(blocks, type.gap());
@@ -62,17 +65,23 @@ final class CheckGrid {
 
   private List<Block> row(int number, Checkpoint check) {
     return List.of(
-        Prose.bold(letters, Integer.toString(number), type.body(), inside(0)),
-        Prose.of(letters, new Item(check.pair() + ":", check.where()), type.body(), inside(1)),
-        cell(check.expectedMm(), 2),
-        cell(check.expectedInch(), 3),
-        cell(check.gauge(), 4),
+        cell(new Item(Integer.toString(number), ""), 0),
+        cell(new Item(check.pair() + ":", check.where()), 1),
+        expected(check.expectedMm(), 2),
+        expected(check.expectedInch(), 3),
+        cell(Item.of(check.gauge()), 4),
         cell(check.least(), 5),
-        prose("", inside(6)));
+        cell(Item.of(""), 6));
   }
 
-  private Block cell(String text, int column) {
-    return prose(text, inside(column));
+  private Block cell(Item item, int column) {
+    return Prose.of(letters, item, type.body(), inside(column));
+  }
+
+  /** The range, and under it the tolerance it comes from. */
+  private Block expected(Item range, int column) {
+    return new Stack(
+        List.of(cell(new Item(range.label(), ""), column), cell(Item.of(range.text()), column)), 0);
   }
 
   private Block prose(String text, double wide) {

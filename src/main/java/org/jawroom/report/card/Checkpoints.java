@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jawroom.advice.Explanation;
+import org.jawroom.clearance.GapGuards;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
@@ -15,6 +16,7 @@ import org.jawroom.placement.Outcome;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.Rounding;
 import org.jawroom.report.WhereWords;
+import org.jawroom.shop.Side;
 import org.jawroom.shop.VisePart;
 
 /** The verification table: the tightest places, in the order in which a setter jogs to them. */
@@ -75,12 +77,10 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
     String handle = isHandle(limit) ? ", handle on" : "";
     return new Checkpoint(
         WhereWords.pair(limit),
-        where.of(limit, openings) + handle + "; measured " + way(limit.axis()),
+        where.of(limit, openings) + handle + " (" + way(limit.axis()) + ")",
         expected(PeopleUnit.MM, limit),
         expected(PeopleUnit.INCH, limit),
-        isHidden(limit)
-            ? new GoGauge(unit).words(limit.required(), limit.gap() - limit.tolerance())
-            : "rule or tape",
+        check(limit),
         least(limit.required()));
   }
 
@@ -93,16 +93,34 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   }
 
   /** Both readings off either way, widened to what is shown. */
-  private static String expected(PeopleUnit unit, Limit limit) {
+  private static Item expected(PeopleUnit unit, Limit limit) {
     long lo = limit.gap() - limit.tolerance();
     long hi = limit.gap() + limit.tolerance();
-    return (lo < 0 ? "0 (may touch)" : unit.brief(lo, Rounding.DOWN)) + " to "
-        + unit.brief(Math.max(0, hi), Rounding.UP);
+    return new Item(
+        (lo < 0 ? "0 (may touch)" : unit.text(lo, Rounding.DOWN)) + " to "
+            + unit.text(Math.max(0, hi), Rounding.UP),
+        "± " + unit.brief(limit.tolerance(), Rounding.UP));
   }
 
-  private static String least(long required) {
-    return "less than " + PeopleUnit.MM.brief(required, Rounding.UP) + " mm ("
-        + PeopleUnit.INCH.brief(required, Rounding.UP) + " in): stop, do not run";
+  private static Item least(long required) {
+    return new Item(
+        "less than " + PeopleUnit.MM.brief(required, Rounding.UP) + " mm",
+        "(" + PeopleUnit.INCH.brief(required, Rounding.UP) + " in): stop, do not run");
+  }
+
+  private String check(Limit limit) {
+    String gauge = new GoGauge(unit).words(limit.required(), limit.gap() - limit.tolerance());
+    if (isDoor(limit)) {
+      return gauge + " taped on, door shut";
+    }
+    return isHidden(limit) ? gauge + " must pass" : "rule or tape";
+  }
+
+  /** Nobody reaches in past a door that is shut. */
+  private boolean isDoor(Limit limit) {
+    return limit.guard().equals(GapGuards.name(Side.FRONT))
+        || explanation.advice().outcome().machine().guards().stream()
+            .anyMatch(guard -> guard.name().equals(limit.guard()) && guard.kind().equalsIgnoreCase("door"));
   }
 
   /** Behind the vise, over or under something, or down at the bolts: where no rule can be held and read. */

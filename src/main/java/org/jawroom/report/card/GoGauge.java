@@ -17,18 +17,18 @@ record GoGauge(PeopleUnit unit) {
   private static final List<Integer> INCH_KEYS = List.of(4, 5, 6, 8, 10, 12, 14, 16, 20, 24, 32, 36, 40);
 
   /**
-   * The smallest key not under {@code required}, if it is expected to pass a gap of {@code expected} at least;
+   * A gauge: the smallest key not under {@code required}, if it is expected to pass a gap of {@code expected} at least;
    * else a block.
    */
   String words(long required, long expected) {
     if (required <= 0) {
-      return "a feeler must pass";
+      return "a feeler";
     }
     List<Integer> keys = unit == PeopleUnit.MM ? METRIC_KEYS : INCH_KEYS;
     OptionalLong key = keys.stream().mapToLong(this::across).filter(size -> size >= required).findFirst();
     return key.isPresent() && key.getAsLong() <= expected
-        ? "a " + name(key.getAsLong()) + " hex key must pass"
-        : "a block or feelers " + unit.brief(required, Rounding.UP) + " " + unit.word() + " thick must pass";
+        ? "a " + name(key.getAsLong()) + " hex key"
+        : "a block or feelers " + unit.brief(required, Rounding.UP) + " " + unit.word() + " thick";
   }
 
   private long across(int key) {

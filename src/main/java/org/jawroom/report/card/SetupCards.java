@@ -2,6 +2,7 @@ package org.jawroom.report.card;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+import java.awt.Color;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
@@ -62,9 +63,11 @@ public final class SetupCards {
     PdfBoxGraphics2D pen =
         new PdfBoxGraphics2D(document, (float) picture.width(), (float) picture.height());
     try (PdfBoxGraphics2DFontTextDrawer text = new PdfBoxGraphics2DFontTextDrawer()) {
-      text.registerFont(Typeface.PLAIN.sized(1).getFontName(), letters.plain());
-      text.registerFont(Typeface.BOLD.sized(1).getFontName(), letters.bold());
+      text.registerFont(Typeface.PLAIN.sized(1).getFontName(), letters.font(false));
+      text.registerFont(Typeface.BOLD.sized(1).getFontName(), letters.font(true));
       pen.setFontTextDrawer(text);
+      // Without a colour of its own it draws nothing.
+      pen.setColor(Color.BLACK);
       picture.paint(pen);
       pen.dispose();
     }

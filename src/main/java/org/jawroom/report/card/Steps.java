@@ -44,8 +44,8 @@ record Steps(Vise vise, Recommendation place) {
   static Item keys() {
     return new Item(
         "Keys:",
-        "out, if it has any: the tables tell of none, and keys fix where it stands across the slots. Leave them in only"
-            + " if they enter the slot freely at this place; sweep the jaw all the same.");
+        "out, if it has any (the tables tell of none), unless they enter the slots freely at this place; sweep the"
+            + " jaw all the same.");
   }
 
   /** Where the handle is and how it is worked. */

@@ -14,7 +14,7 @@ record TravelLimits(PeopleUnit unit, Machine machine) {
   List<Item> items() {
     List<Item> items = new ArrayList<>();
     items.add(new Item(
-        "Soft limits:",
+        "Soft limits or stops:",
         "no wider than X " + down(machine.travelX()) + ", Y " + down(machine.travelY())
             + " in all: the spindle's axis from "
             + ends(machine.spindleX(), machine.reachX(), machine.tableLength() / 2) + " from the table's left"

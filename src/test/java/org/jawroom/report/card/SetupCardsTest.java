@@ -1,0 +1,83 @@
+package org.jawroom.report.card;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.jawroom.advice.Explanation;
+import org.jawroom.placement.Outcome;
+import org.jawroom.report.PeopleUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every card there is, as a reader of PDFs finds it. */
+class SetupCardsTest {
+
+  @ParameterizedTest
+  @CsvSource({"A4, MM", "LETTER, INCH"})
+  void write_everyPairing_onePageEachWithNothingMisplaced(CardPaper paper, PeopleUnit unit) throws Exception {
+    List<Explanation> all = new ArrayList<>();
+    for (Path folder : shops()) {
+      all.addAll(Explained.all(Explained.shop(folder)));
+    }
+    assertTrue(all.size() > 70, "pairings: " + all.size());
+    List<PrintedPage> pages = PrintedPage.of(PrintedPage.bytes(paper, all, Explained.run(unit)));
+    assertEquals(all.size(), pages.size());
+    for (int i = 0; i < pages.size(); i++) {
+      Outcome outcome = all.get(i).advice().outcome();
+      PrintedPage page = pages.get(i);
+      String name = outcome.vise().name() + " on " + outcome.machine().name();
+      assertTrue(page.words().contains(name), name);
+      assertTrue(page.words().contains("Gaps to check before the first run"), name);
+      assertEquals(List.of(), page.misplaced(), name);
+      assertEquals(paper.width(), page.sheet().getWidth(), 0.01);
+      assertEquals(2, page.fonts().size());
+      assertTrue(page.fonts().stream().allMatch(PDFont::isEmbedded), name);
+      assertTrue(
+          page.letters().stream().allMatch(letter -> letter.getFontSizeInPt() >= 6.99), name);
+    }
+  }
+
+  private static List<Path> shops() throws Exception {
+    try (Stream<Path> golden = Files.list(Explained.golden("example").getParent())) {
+      return Stream.concat(Stream.of(Path.of("inputs/demo")), golden.filter(Files::isDirectory).sorted()).toList();
+    }
+  }
+
+  @Test
+  void write_sameInputs_sameBytes() throws Exception {
+    List<Explanation> all = Explained.all(Explained.shop(Explained.golden("example")));
+    byte[] once = PrintedPage.bytes(CardPaper.A4, all, Explained.run(PeopleUnit.MM));
+    assertArrayEquals(once, PrintedPage.bytes(CardPaper.A4, all, Explained.run(PeopleUnit.MM)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"A4, W", "LETTER, W", "A4, i", "LETTER, 漢", "LETTER, W ", "A4, \u202Eא"})
+  void write_namesOfAHundredLetters_stillOnePage(CardPaper paper, String letter) throws Exception {
+    LongNames names = new LongNames(letter);
+    List<Explanation> all = List.of(names.explained());
+    List<PrintedPage> pages =
+        PrintedPage.of(PrintedPage.bytes(paper, all, Explained.run(PeopleUnit.INCH)));
+    assertEquals(1, pages.size());
+    assertEquals(List.of(), pages.get(0).misplaced());
+    assertTrue(pages.get(0).words().contains("Setting it up"));
+  }
+
+  @Test
+  void write_lettersThatSteerOrAreLacking_areBoxes() throws Exception {
+    LongNames names = new LongNames("a\u202Eb漢\u0007c\uD83D\uDE00");
+    PrintedPage page =
+        PrintedPage.of(PrintedPage.bytes(CardPaper.A4, List.of(names.explained()), Explained.run(PeopleUnit.MM)))
+            .get(0);
+    assertTrue(page.words().contains("a□b□□c□"), page.words());
+    assertFalse(page.text().contains("\u202E"));
+  }
+}
