@@ -4,12 +4,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jawroom.advice.Advisor;
+import java.util.Optional;
+import org.jawroom.advice.Advice;
 import org.jawroom.advice.Explanation;
+import org.jawroom.clearance.Setup;
+import org.jawroom.placement.Inspection;
+import org.jawroom.placement.Model;
+import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Pairing;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.RunFacts;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
@@ -28,24 +34,37 @@ final class Explained {
     return reading.shop().orElseThrow(() -> new AssertionError(reading.faults().toString()));
   }
 
-  /** Every pairing that has a card. */
+  /** Every pairing that has a card; without remedies and misses, which take long and no card tells. */
   static List<Explanation> all(Shop shop) {
     List<Explanation> all = new ArrayList<>();
     for (Machine machine : shop.machines()) {
       for (Vise vise : shop.vises()) {
-        if (CardFacts.isPossible(Pairing.solve(shop.settings(), machine, vise))) {
-          all.add(Advisor.explain(shop.settings(), machine, vise));
+        Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
+        if (CardFacts.isPossible(outcome)) {
+          all.add(briefly(shop.settings(), outcome));
         }
       }
     }
     return all;
   }
 
+  static Explanation briefly(Settings settings, Outcome outcome) {
+    Inspection inspection =
+        Model.of(settings, outcome.machine(), outcome.vise(), Setup.PLAIN)
+            .inspect(outcome.recommended().orElseThrow());
+    return new Explanation(
+        new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty()),
+        inspection.pairs(), inspection.roomiest(), List.of(), List.of(),
+        Optional.of(inspection.reachShort()));
+  }
+
   static Explanation one(Shop shop, String machine, String vise) {
-    return Advisor.explain(
+    return briefly(
         shop.settings(),
-        shop.machines().stream().filter(m -> m.name().equals(machine)).findFirst().orElseThrow(),
-        shop.vises().stream().filter(v -> v.name().equals(vise)).findFirst().orElseThrow());
+        Pairing.solve(
+            shop.settings(),
+            shop.machines().stream().filter(m -> m.name().equals(machine)).findFirst().orElseThrow(),
+            shop.vises().stream().filter(v -> v.name().equals(vise)).findFirst().orElseThrow()));
   }
 
   /** What a run on two tables tells. */

@@ -6,9 +6,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
+import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
+import org.jawroom.placement.Pairing;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Axes;
@@ -23,6 +24,8 @@ import org.jawroom.shop.When;
 
 /** A pairing whose every name is as long as a table lets it be, and which has much to say. */
 final class LongNames {
+  private static final Box EVERYWHERE = new Box(Interval.ALL, Interval.ALL, Interval.ALL);
+
   private final String letters;
 
   LongNames(String letters) {
@@ -61,11 +64,9 @@ final class LongNames {
     vise.parts.add(part("two", -50, 70));
     vise.mounts.add(
         new Mount(name("mount"), false, List.of(bolt(-60), bolt(60), bolt(-50), bolt(50))));
-    return Advisor.explain(Settings.DEFAULTS, machine.build(), vise.build());
+    return Explained.briefly(
+        Settings.DEFAULTS, Pairing.solve(Settings.DEFAULTS, machine.build(), vise.build()));
   }
-
-  private static final org.jawroom.geometry.Box EVERYWHERE =
-      new org.jawroom.geometry.Box(Interval.ALL, Interval.ALL, Interval.ALL);
 
   private VisePart part(String what, long from, long to) {
     Interval u = Interval.of(from * MM, to * MM);
