@@ -43,7 +43,7 @@ record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {
         thick + off + d,
         thick - off + h,
         SlotThroat.of(slotWidth)
-            .map(throat -> Interval.of(throat.least() * Length.MM - neck, throat.most() * Length.MM - neck)));
+            .map(throat -> Interval.of(throat.least() * TENTH - neck, throat.most() * TENTH - neck)));
   }
 
   /** Whether some length is right at every depth. */

@@ -27,8 +27,13 @@ record GoGauge(PeopleUnit unit) {
     List<Integer> keys = unit == PeopleUnit.MM ? METRIC_KEYS : INCH_KEYS;
     OptionalLong key = keys.stream().mapToLong(this::across).filter(size -> size >= required).findFirst();
     return key.isPresent() && key.getAsLong() <= expected
-        ? "a " + name(key.getAsLong()) + " hex key"
+        ? article(name(key.getAsLong())) + " hex key"
         : "a block or feelers " + unit.brief(required, Rounding.UP) + " " + unit.word() + " thick";
+  }
+
+  /** No key is 11 or 18. */
+  private static String article(String figure) {
+    return (figure.startsWith("8") ? "an " : "a ") + figure;
   }
 
   private long across(int key) {

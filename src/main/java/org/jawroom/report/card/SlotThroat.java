@@ -9,30 +9,30 @@ import org.jawroom.geometry.Length;
  *
  * @param slot nominal width, mm
  * @param wider by how much a holding slot may be wider than that (H12), micrometres
- * @param least depth of the throat, {@code most} likewise; mm
+ * @param least depth of the throat, {@code most} likewise; tenths of a millimetre
  */
 record SlotThroat(int slot, int wider, int least, int most) {
 
   /**
    * ISO 299 widths with the throat D1 = h − c. To 12 mm as ANSI/ASME B5.1M-1985 prints it in millimetres (5 mm:
-   * after BS 2485, whose c agrees with ISO 299); above it worked out of h and c of BS 2485 and B5.1M. H12 after
-   * ISO 286. All as reprinted; ISO 299 itself was not seen.
+   * from the least of BS 2485 to the greatest of B5.1M, which disagree about c); above it worked out of h and c
+   * of both. H12 after ISO 286. All as reprinted; ISO 299 itself was not seen.
    */
   static final List<SlotThroat> SERIES =
       List.of(
-          new SlotThroat(5, 120, 3, 7),
-          new SlotThroat(6, 120, 5, 8),
-          new SlotThroat(8, 150, 7, 11),
-          new SlotThroat(10, 150, 9, 14),
-          new SlotThroat(12, 180, 11, 17),
-          new SlotThroat(14, 180, 12, 19),
-          new SlotThroat(18, 180, 16, 24),
-          new SlotThroat(22, 210, 20, 29),
-          new SlotThroat(28, 210, 26, 36),
-          new SlotThroat(36, 250, 33, 46),
-          new SlotThroat(42, 250, 39, 53),
-          new SlotThroat(48, 250, 44, 59),
-          new SlotThroat(54, 300, 50, 66));
+          new SlotThroat(5, 120, 35, 70),
+          new SlotThroat(6, 120, 50, 80),
+          new SlotThroat(8, 150, 70, 110),
+          new SlotThroat(10, 150, 90, 140),
+          new SlotThroat(12, 180, 110, 170),
+          new SlotThroat(14, 180, 120, 190),
+          new SlotThroat(18, 180, 160, 240),
+          new SlotThroat(22, 210, 200, 290),
+          new SlotThroat(28, 210, 260, 360),
+          new SlotThroat(36, 250, 330, 460),
+          new SlotThroat(42, 250, 390, 530),
+          new SlotThroat(48, 250, 440, 590),
+          new SlotThroat(54, 300, 500, 660));
 
   /** That of a slot as wide as one of the series; empty for any other width. */
   static Optional<SlotThroat> of(long slotWidth) {
