@@ -36,7 +36,7 @@ record TapeRanges(PeopleUnit unit, Machine machine, Vise vise) {
         measure.what(),
         "from the table's " + measure.edge().word() + " edge",
         figure(best),
-        drawnIn.filter(range -> range.lo() < range.hi()).map(this::words));
+        play.map(any -> drawnIn.filter(range -> range.lo() < range.hi()).map(this::words).orElse("no play")));
   }
 
   private Optional<Interval> drawnIn(long best, long less, long more) {

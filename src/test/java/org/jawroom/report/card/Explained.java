@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
 import org.jawroom.clearance.Setup;
 import org.jawroom.placement.Inspection;
@@ -63,8 +64,23 @@ final class Explained {
         shop.settings(),
         Pairing.solve(
             shop.settings(),
-            shop.machines().stream().filter(m -> m.name().equals(machine)).findFirst().orElseThrow(),
-            shop.vises().stream().filter(v -> v.name().equals(vise)).findFirst().orElseThrow()));
+            machine(shop, machine),
+            vise(shop, vise)));
+  }
+
+  private static Machine machine(Shop shop, String name) {
+    return shop.machines().stream().filter(machine -> machine.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static Vise vise(Shop shop, String name) {
+    return shop.vises().stream().filter(vise -> vise.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /** Of a vise whose bolts line up, but which hits something everywhere. */
+  static Explanation hopeless() throws Exception {
+    Shop shop = shop(golden("example"));
+    return Advisor.explain(
+        shop.settings(), machine(shop, "roomy"), vise(shop, "six inch full swing"));
   }
 
   /** What a run on two tables tells. */

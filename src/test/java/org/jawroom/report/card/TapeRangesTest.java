@@ -46,8 +46,8 @@ class TapeRangesTest {
   }
 
   @Test
-  void of_noPlay_tellsNoRange() {
-    assertEquals(Optional.empty(), ranges(PeopleUnit.MM, 0, 0, new Play(0, 0, 0, 0)).get(0).range());
+  void of_noPlay_saysSo() {
+    assertEquals(Optional.of("no play"), ranges(PeopleUnit.MM, 0, 0, new Play(0, 0, 0, 0)).get(0).range());
   }
 
   @Test
