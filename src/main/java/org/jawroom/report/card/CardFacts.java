@@ -85,7 +85,7 @@ public record CardFacts(
         outcome.machine().name(),
         outcome.vise().name(),
         stamp.words(),
-        alarms(unit, outcome, stamp),
+        alarms(unit, outcome),
         unit.plural(),
         new TapeRanges(unit, outcome.machine(), outcome.vise()).of(place),
         placing(unit, explanation, place),
@@ -98,18 +98,21 @@ public record CardFacts(
         names(explanation));
   }
 
-  private static List<String> alarms(PeopleUnit unit, Outcome outcome, Stamp stamp) {
+  private static List<String> alarms(PeopleUnit unit, Outcome outcome) {
     List<String> alarms = new ArrayList<>(new OpeningLimits(unit, outcome).words());
-    if (stamp == Stamp.MEASURE) {
+    if (outcome.verdict() == Verdict.MEASURE) {
       alarms.add("NOT A GO: it fits only if the readings are better than told. Measure again, correct the tables,"
           + " make a new card. Do not run on this one." + Readings.behind(outcome)
               .map(readings -> " What adds up: " + readings.words().replace("\n", "; ") + ".")
               .orElse(""));
     }
-    if (stamp == Stamp.NOTHING_LISTED) {
+    if (outcome.verdict() == Verdict.FITS && outcome.bestMargin().isEmpty()) {
       alarms.add("Nothing is listed that it could hit. Look before you trust it.");
     }
     new Weight(unit, outcome).tooHeavy().ifPresent(alarms::add);
+    if (outcome.roomOverJaws().isPresent() && outcome.roomOverJaws().getAsLong() <= 0) {
+      alarms.add("The jaws do not go under the spindle nose, even at its highest.");
+    }
     if (outcome.shortestToolTooShort()) {
       alarms.add("The shortest tool does not clear the vise's bed.");
     }

@@ -58,7 +58,7 @@ public final class SetupCards {
   }
 
   /** As vectors, its text as text in the letters of the document. */
-  private static PDFormXObject picture(PDDocument document, Letters letters, Picture picture)
+  static PDFormXObject picture(PDDocument document, Letters letters, Picture picture)
       throws IOException {
     PdfBoxGraphics2D pen =
         new PdfBoxGraphics2D(document, (float) picture.width(), (float) picture.height());

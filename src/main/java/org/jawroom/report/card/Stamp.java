@@ -1,13 +1,16 @@
 package org.jawroom.report.card;
 
 import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Verdict;
 
 /** What stands over a card. */
 enum Stamp {
   FITS("Fits"),
   NOTHING_LISTED("Nothing listed to hit"),
   LIMITED("Limited opening"),
-  MEASURE("Measure first");
+  MEASURE("Measure first"),
+  /** Whatever the clearances are. */
+  TOO_HEAVY("Too heavy");
 
   private final String words;
 
@@ -21,12 +24,15 @@ enum Stamp {
 
   /** Of an outcome that {@link CardFacts#isPossible has a card}. */
   static Stamp of(Outcome outcome) {
-    return switch (outcome.verdict()) {
-      case FITS -> outcome.bestMargin().isPresent() ? FITS : NOTHING_LISTED;
-      case LIMITED -> LIMITED;
-      case MEASURE -> MEASURE;
-      case NO_PLACE, NO_MOUNT, UNKNOWN ->
-          throw new IllegalArgumentException("no card for " + outcome.verdict());
-    };
+    if (!CardFacts.isPossible(outcome)) {
+      throw new IllegalArgumentException("no card for " + outcome.verdict());
+    }
+    if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
+      return TOO_HEAVY;
+    }
+    if (outcome.verdict() == Verdict.FITS) {
+      return outcome.bestMargin().isPresent() ? FITS : NOTHING_LISTED;
+    }
+    return outcome.verdict() == Verdict.LIMITED ? LIMITED : MEASURE;
   }
 }
