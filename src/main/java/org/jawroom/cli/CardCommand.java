@@ -38,16 +38,17 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     sortOptions = false,
     description = {
-      "Writes a setup card, one page for each vise: where it goes and within what range, bolts and torque, the"
-          + " gaps to check before the first run, what to mind. A vise without a place on the machine gets none."
+      "Writes a setup card, one page for each vise: where it goes and within what range, bolts and torque,"
+          + " the gaps to check before the first run, what to mind. A vise without a place on the machine"
+          + " gets none."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\"",
       "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" -o knee.pdf --paper letter",
       "",
-      "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong use, no such machine or"
-          + " vise, or no card to write; 3 a file could not be read or written.",
+      "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong use, no such"
+          + " machine or vise, or no card to write; 3 a file could not be read or written.",
     })
 final class CardCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -119,7 +120,8 @@ final class CardCommand implements Callable<Integer> {
     return switch (paper.toLowerCase(Locale.ROOT)) {
       case "a4" -> CardPaper.A4;
       case "letter" -> CardPaper.LETTER;
-      default -> throw new ParameterException(spec.commandLine(), "--paper takes a4 or letter, not " + paper + ".");
+      default -> throw new ParameterException(
+          spec.commandLine(), "--paper takes a4 or letter, not " + paper + ".");
     };
   }
 

@@ -59,7 +59,8 @@ class CardCommandTest {
     assertEquals(
         List.of(
             NO_PLACE,
-            "No card for \"wide bolts\" on \"roomy\": no bolts of it line up with the slots: see jawroom explain."),
+            "No card for \"wide bolts\" on \"roomy\": no bolts of it line up with the slots: see jawroom"
+                + " explain."),
         err.toString().lines().toList());
     assertFalse(Files.exists(file()));
   }

@@ -12,7 +12,10 @@ import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.Rounding;
 import org.jawroom.shop.Vise;
 
-/** What to bolt it down with: slot, T-nut, length to order, torque. Bolts are metric, so told in mm throughout. */
+/**
+ * What to bolt it down with: slot, T-nut, length to order, torque. Bolts are metric, so told in mm
+ * throughout.
+ */
 record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
   private static final PeopleUnit MM = PeopleUnit.MM;
 
@@ -57,8 +60,8 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
         + " wide; bolts or studs and washers of class 8.8.";
     return SlotThroat.of(slot).isPresent()
         ? what
-        : what + " No slot of the series: the next smaller nut is counted on. Has the slot's own nut another thread,"
-            + " mind the bolts' room.";
+        : what + " No slot of the series: the next smaller nut is counted on. Has the slot's own nut"
+            + " another thread, mind the bolts' room.";
   }
 
   private String length(long slot, TNut nut) {
@@ -75,7 +78,8 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
     String blank = vise().boltGrip().isPresent() ? "" : " bolt_grip is blank: measure the flange too.";
     String order = vise().boltGrip().isPresent() ? order(length, nut) : "";
     return range + t + blank + order
-        + " Engage " + nut.thread() + " mm or more; never out under the nut, it breaks the slot's lip: try by hand.";
+        + " Engage " + nut.thread() + " mm or more; never out under the nut, it breaks the slot's lip: try"
+        + " by hand.";
   }
 
   private static String order(BoltLength length, TNut nut) {
@@ -97,8 +101,9 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
     String feet = unit == PeopleUnit.INCH
         ? " (" + newtonMetres * POUND_FEET / 10_000 + " lbf ft)"
         : "";
-    return newtonMetres + " N m" + feet + " at most, to start with: K F d, K 0.15 (thread oiled), F 75 % of the proof load of class"
-        + " 8.8 (ISO 898-1). A slot's lip may bear less: the machine maker's limit comes first.";
+    return newtonMetres + " N m" + feet + " at most, to start with: K F d, K 0.15 (thread oiled), F 75 % of"
+        + " the proof load of class 8.8 (ISO 898-1). A slot's lip may bear less: the machine maker's limit"
+        + " comes first.";
   }
 
   private Vise vise() {

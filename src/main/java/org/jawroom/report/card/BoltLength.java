@@ -12,12 +12,12 @@ import org.jawroom.geometry.Length;
  * How long the bolt must be that goes through flange and washer into the T-nut, under its head, as a function
  * of t: how far the nut's top stands below the table top with the nut pulled up against the lips.
  *
- * <p>With G the flange (± its tolerance e), w the washer, d the thread and h the nut's height, the bolt goes into the nut by
- * length − w − G − t. It must engage at least d and must not come out under the nut, where it would lift the nut
- * and break the slot's lip: t + w + (G + e) + d ≤ length ≤ t + w + (G − e) + h.
+ * <p>With G the flange (± its tolerance e), w the washer, d the thread and h the nut's height, the bolt goes
+ * into the nut by length − w − G − t. It must engage at least d and must not come out under the nut, where it
+ * would lift the nut and break the slot's lip: t + w + (G + e) + d ≤ length ≤ t + w + (G − e) + h.
  *
- * @param addLeast what the least length has over t, {@code addMost} the greatest; in the wrong order where the
- *     flange is not known well enough for any length to be right
+ * @param addLeast what the least length has over t, {@code addMost} the greatest; in the wrong order where
+ *     the flange is not known well enough for any length to be right
  * @param depth of the nut's top by the series of slots; empty for a slot outside it
  */
 record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {

@@ -101,8 +101,8 @@ public record CardFacts(
   private static List<String> alarms(PeopleUnit unit, Outcome outcome) {
     List<String> alarms = new ArrayList<>(new OpeningLimits(unit, outcome).words());
     if (outcome.verdict() == Verdict.MEASURE) {
-      alarms.add("NOT A GO: it fits only if the readings are better than told. Measure again, correct the tables,"
-          + " make a new card. Do not run on this one." + Readings.behind(outcome)
+      alarms.add("NOT A GO: it fits only if the readings are better than told. Measure again, correct the"
+          + " tables, make a new card. Do not run on this one." + Readings.behind(outcome)
               .map(readings -> " What adds up: " + readings.words().replace("\n", "; ") + ".")
               .orElse(""));
     }

@@ -74,7 +74,9 @@ final class CardLayout {
     Block title =
         new Stack(
             List.of(
-                prose(Item.of("Setup card. Lengths in " + facts.unit() + " unless told otherwise."), type.small(), wide),
+                prose(
+                    Item.of("Setup card. Lengths in " + facts.unit() + " unless told otherwise."),
+                    type.small(), wide),
                 Prose.bold(letters, facts.vise() + " on " + facts.machine(), type.title(), wide)),
             1);
     return new Columns(title, stampBox, width - stampWidth);

@@ -45,6 +45,7 @@ final class CardPage {
         }
       }
     }
-    throw new IllegalStateException("a card does not fit on its page: " + facts.vise() + " on " + facts.machine());
+    throw new IllegalStateException(
+        "a card does not fit on its page: " + facts.vise() + " on " + facts.machine());
   }
 }

@@ -10,6 +10,7 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Turn;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Recommendation;
+import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
@@ -51,13 +52,14 @@ final class CardPicture implements Picture {
     own.setStroke(new BasicStroke(1.5f));
     draw(own, Interval.around(0, machine.tableLength() / 2), Interval.around(0, machine.tableWidth() / 2));
     Turn turn = place.handleTo();
-    Interval u = Interval.of(-orNothing(vise.base().rearReach()), orNothing(vise.base().frontReach()));
-    Interval v = Interval.around(0, orNothing(vise.base().width()) / 2);
+    Interval u = Interval.of(-orLittle(vise.base().rearReach()), orLittle(vise.base().frontReach()));
+    Interval v = Interval.around(0, orLittle(vise.base().width()) / 2);
     draw(own, turn.x(u, v).plus(place.x()), turn.y(u, v).plus(place.y()));
     own.dispose();
   }
 
-  private static long orNothing(org.jawroom.shop.Dimension dimension) {
+  /** Only for the eye: what is not known is drawn as a dot. */
+  private static long orLittle(Dimension dimension) {
     return dimension.isKnown() ? dimension.length() : Length.MM;
   }
 

@@ -34,15 +34,15 @@ final class CheckGrid {
     if (facts.checkpoints().isEmpty()) {
       blocks.add(
           prose(
-              "Nothing is listed that it could hit. Spindle off, nose up, handle off, rapids low: jog every axis"
-                  + " slowly through its whole travel, jaws closed, then open, and look.",
+              "Nothing is listed that it could hit. Spindle off, nose up, handle off, rapids low: jog every"
+                  + " axis slowly through its whole travel, jaws closed, then open, and look.",
               width));
       return new Stack(blocks, type.gap());
     }
     blocks.add(
         prose(
-            "Spindle off, nose up, handle off, rapids low. To expect at the best place; less than that: something was"
-                + " measured wrong.",
+            "Spindle off, nose up, handle off, rapids low. To expect at the best place; less than that:"
+                + " something was measured wrong.",
             width));
     blocks.add(new Grid(widths, rows(), PADDING));
     return new Stack(blocks, type.gap());

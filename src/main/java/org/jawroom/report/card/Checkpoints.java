@@ -40,8 +40,8 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   }
 
   /**
-   * What makes a place of its own: cutting is always as tight as loading for all but the handle, which is worked
-   * in the one and may hang in the other.
+   * What makes a place of its own: cutting is always as tight as loading for all but the handle, which is
+   * worked in the one and may hang in the other.
    */
   private static List<Object> placeOf(Limit limit) {
     return isHandle(limit)

@@ -17,8 +17,8 @@ record GoGauge(PeopleUnit unit) {
   private static final List<Integer> INCH_KEYS = List.of(4, 5, 6, 8, 10, 12, 14, 16, 20, 24, 32, 36, 40);
 
   /**
-   * A gauge: the smallest key not under {@code required}, if it is expected to pass a gap of {@code expected} at least;
-   * else a block.
+   * A gauge: the smallest key not under {@code required}, if it is expected to pass a gap of {@code expected}
+   * at least; else a block.
    */
   String words(long required, long expected) {
     if (required <= 0) {

@@ -18,12 +18,16 @@ record OpeningLimits(PeopleUnit unit, Outcome outcome) {
       Interval usable = outcome.usableOpening().orElseThrow();
       Interval full = outcome.vise().opening();
       if (usable.lo() > full.lo()) {
-        words.add("Do not close below " + unit.brief(usable.lo(), Rounding.UP) + " " + unit.word() + ": tag the vise.");
+        words.add("Do not close below " + unit.brief(usable.lo(), Rounding.UP) + tag());
       }
       if (usable.hi() < full.hi()) {
-        words.add("Do not open beyond " + unit.brief(usable.hi(), Rounding.DOWN) + " " + unit.word() + ": tag the vise.");
+        words.add("Do not open beyond " + unit.brief(usable.hi(), Rounding.DOWN) + tag());
       }
     }
     return words;
+  }
+
+  private String tag() {
+    return " " + unit.word() + ": tag the vise.";
   }
 }

@@ -12,8 +12,8 @@ import org.jawroom.report.Rounding;
 import org.jawroom.report.WhereWords;
 
 /**
- * Gaps that close, as the table moves, to less than a hand: ISO 13854, values as quoted after EN 349 (finger 25,
- * hand, wrist or fist 100 mm).
+ * Gaps that close, as the table moves, to less than a hand: ISO 13854, values as quoted after EN 349 (finger
+ * 25, hand, wrist or fist 100 mm).
  */
 record PinchGaps(PeopleUnit unit, Explanation explanation) {
   static final long FINGER = 25 * Length.MM;

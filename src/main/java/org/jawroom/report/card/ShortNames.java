@@ -7,7 +7,10 @@ import java.util.List;
 final class ShortNames {
   private ShortNames() {}
 
-  /** Every one of {@code names} that stands in {@code text}, the longest first, cut to {@code longest} letters. */
+  /**
+   * Every one of {@code names} that stands in {@code text}, the longest first, cut to {@code longest}
+   * letters.
+   */
   static String cut(String text, List<String> names, int longest) {
     List<String> tooLong = names.stream()
         .filter(name -> length(name) > longest)
@@ -20,7 +23,10 @@ final class ShortNames {
     return shorter;
   }
 
-  /** Its first and last letters about an ellipsis, {@code longest} in all; as it stands if no longer than that. */
+  /**
+   * Its first and last letters about an ellipsis, {@code longest} in all; as it stands if no longer than
+   * that.
+   */
   static String cut(String text, int longest) {
     if (length(text) <= longest) {
       return text;

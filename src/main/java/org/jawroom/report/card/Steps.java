@@ -8,9 +8,9 @@ import org.jawroom.placement.Recommendation;
 import org.jawroom.shop.Vise;
 
 /**
- * How it is set up: steps common in the trade. Reading the fixed jaw only, one bolt as a pivot, sweeping again after
- * tightening: several manuals; tapping out half the error: common practice, no source. What the indicator may
- * show: 0.013 mm for precision work from one text, 0.025 mm common practice, no source.
+ * How it is set up: steps common in the trade. Reading the fixed jaw only, one bolt as a pivot, sweeping
+ * again after tightening: several manuals; tapping out half the error: common practice, no source. What the
+ * indicator may show: 0.013 mm for precision work from one text, 0.025 mm common practice, no source.
  */
 record Steps(Vise vise, Recommendation place) {
 
@@ -44,8 +44,8 @@ record Steps(Vise vise, Recommendation place) {
   static Item keys() {
     return new Item(
         "Keys:",
-        "out, if it has any (the tables tell of none), unless they enter the slots freely at this place; sweep the"
-            + " jaw all the same.");
+        "out, if it has any (the tables tell of none), unless they enter the slots freely at this place;"
+            + " sweep the jaw all the same.");
   }
 
   /** Where the handle is and how it is worked. */

@@ -13,8 +13,8 @@ final class Tightening {
   static final int SHARE_PERCENT = 75;
 
   /**
-   * K in hundredths: the low end of what is printed for oiled steel (0.15 to 0.20), so that the preload is not
-   * more than meant; a drier thread holds less.
+   * K in hundredths: the low end of what is printed for oiled steel (0.15 to 0.20), so that the preload is
+   * not more than meant; a drier thread holds less.
    */
   static final int OILED = 15;
 

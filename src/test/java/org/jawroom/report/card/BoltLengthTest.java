@@ -77,12 +77,13 @@ class BoltLengthTest {
   }
 
   /**
-   * How deep at least a DIN 508 nut's top stands in its slot: D1 of BS 2485 and ANSI/ASME B5.1M, nuts of DIN 508
-   * from an open data file, as transcribed.
+   * How deep at least a DIN 508 nut's top stands in its slot: D1 of BS 2485 and ANSI/ASME B5.1M, nuts of DIN
+   * 508 from an open data file, as transcribed.
    */
   @ParameterizedTest
   @CsvSource({
-    "5, 0", "6, 1", "8, 3", "10, 3", "12, 4", "14, 4", "18, 6", "22, 6", "28, 8", "36, 11", "42, 13", "48, 14",
+    "5, 0", "6, 1", "8, 3", "10, 3", "12, 4", "14, 4", "18, 6", "22, 6", "28, 8", "36, 11", "42, 13", "48,"
+        + " 14",
     "54, 14",
   })
   void depth_ofEverySlot_nutStaysBelowTheTable(int slot, long least) {

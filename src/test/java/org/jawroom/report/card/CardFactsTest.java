@@ -27,7 +27,8 @@ class CardFactsTest {
     "measure.txt, exact-taped, six inch, MM",
     "turned.txt, roomy, centred, MM",
   })
-  void of_exampleShop_readsAsKept(String kept, String machine, String vise, PeopleUnit unit) throws Exception {
+  void of_exampleShop_readsAsKept(String kept, String machine, String vise, PeopleUnit unit)
+      throws Exception {
     try (var in = getClass().getResourceAsStream("/org/jawroom/card/" + kept)) {
       assertEquals(new String(in.readAllBytes(), StandardCharsets.UTF_8), told(facts(machine, vise, unit)));
     }
@@ -36,7 +37,8 @@ class CardFactsTest {
   @Test
   void of_pairingWithoutAPlace_isRefused() {
     assertThrows(
-        IllegalArgumentException.class, () -> CardFacts.of(Explained.hopeless(), Explained.run(PeopleUnit.MM)));
+        IllegalArgumentException.class,
+        () -> CardFacts.of(Explained.hopeless(), Explained.run(PeopleUnit.MM)));
   }
 
   /** Over every card of the shop: the range holds the exact gap, and less than asked is never allowed. */
@@ -90,7 +92,8 @@ class CardFactsTest {
     Explanation explanation =
         Explained.one(Explained.shop(Path.of("inputs/demo")), "bridge mill", "production 200");
     assertEquals(
-        List.of("screw front to door", "base to door", "moving jaw to door", "handle to door", "handle to table"),
+        List.of("screw front to door", "base to door", "moving jaw to door", "handle to door", "handle to"
+            + " table"),
         CardFacts.of(explanation, Explained.run(PeopleUnit.MM)).checkpoints().stream()
             .map(Checkpoint::pair)
             .toList());
@@ -127,7 +130,8 @@ class CardFactsTest {
   }
 
   private static void section(StringBuilder text, String name, List<String> lines) {
-    text.append(name).append('\n').append(lines.stream().map(line -> "  " + line + "\n").collect(Collectors.joining()));
+    text.append(name).append('\n').append(lines.stream().map(line -> " "
+        + " " + line + "\n").collect(Collectors.joining()));
   }
 
   private static List<String> items(List<Item> items) {

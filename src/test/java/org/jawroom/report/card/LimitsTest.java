@@ -57,21 +57,24 @@ class LimitsTest {
     head();
     vise.bedHeight = 60 * MM;
     assertEquals(
-        "not below 106.4 mm above the table top; a tool that touches the vise's bed sticks out 46.4 at least.",
+        "not below 106.4 mm above the table top; a tool that touches the vise's bed sticks out 46.4 at"
+            + " least.",
         nose(OptionalLong.of(106 * MM + 7 * MM / 20)));
   }
 
   @Test
   void nose_notTold_saysWhy() {
-    assertEquals("nothing that goes with it is listed, no head either: watch it yourself.", nose(OptionalLong.empty()));
+    assertEquals("nothing that goes with it is listed, no head either: watch it"
+        + " yourself.", nose(OptionalLong.empty()));
     head();
     assertEquals(
-        "its heights are blank, so nobody knows how low it may come: jog and look.", nose(OptionalLong.empty()));
+        "its heights are blank, so nobody knows how low it may come: jog and"
+            + " look.", nose(OptionalLong.empty()));
     machine.noseMin = Dimension.of(100 * MM);
     machine.noseMax = Dimension.of(400 * MM);
     assertEquals(
-        "even at its highest, head may come too near somewhere in the travel: jog there slowly and set limits before"
-            + " you run.",
+        "even at its highest, head may come too near somewhere in the travel: jog there slowly and set"
+            + " limits before you run.",
         nose(OptionalLong.empty()));
   }
 
@@ -87,8 +90,8 @@ class LimitsTest {
         List.of(
             new Item(
                 "Soft limits or stops:",
-                "no wider than X 400, Y 250 in all: the spindle's axis from 100 to 500 from the table's left edge"
-                    + " and from 25 beyond to 225 from its front edge."),
+                "no wider than X 400, Y 250 in all: the spindle's axis from 100 to 500 from the table's"
+                    + " left edge and from 25 beyond to 225 from its front edge."),
             new Item(
                 "Ends of travel:",
                 "beside the table's edges there must be left, as taped: front 80.1, rear no more than 12 run"

@@ -30,9 +30,11 @@ class PinchGapsTest {
   @Test
   void words_gapsAroundFingerAndHand_areToldByWhatFits() {
     assertEquals(List.of(), words(closing("base", 100 * MM)));
-    assertEquals(List.of("base to door closes to 99.9 (less than a hand)"), words(closing("base", 100 * MM - 1)));
+    assertEquals(List.of("base to door closes to 99.9 (less than a"
+        + " hand)"), words(closing("base", 100 * MM - 1)));
     assertEquals(List.of("base to door closes to 25 (less than a hand)"), words(closing("base", 25 * MM)));
-    assertEquals(List.of("base to door closes to 24.9 (less than a finger)"), words(closing("base", 25 * MM - 1)));
+    assertEquals(List.of("base to door closes to 24.9 (less than a"
+        + " finger)"), words(closing("base", 25 * MM - 1)));
   }
 
   @Test
@@ -72,7 +74,8 @@ class PinchGapsTest {
     Advice advice = new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty());
     return new PinchGaps(
             PeopleUnit.MM,
-            new Explanation(advice, Arrays.asList(pairs), Optional.empty(), List.of(), List.of(), Optional.empty()))
+            new Explanation(
+                advice, Arrays.asList(pairs), Optional.empty(), List.of(), List.of(), Optional.empty()))
         .words();
   }
 }

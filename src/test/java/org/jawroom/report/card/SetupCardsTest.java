@@ -48,7 +48,9 @@ class SetupCardsTest {
 
   private static List<Path> shops() throws Exception {
     try (Stream<Path> golden = Files.list(Explained.golden("example").getParent())) {
-      return Stream.concat(Stream.of(Path.of("inputs/demo")), golden.filter(Files::isDirectory).sorted()).toList();
+      return Stream.concat(
+              Stream.of(Path.of("inputs/demo")), golden.filter(Files::isDirectory).sorted())
+          .toList();
     }
   }
 
@@ -74,9 +76,9 @@ class SetupCardsTest {
   @Test
   void write_lettersThatSteerOrAreLacking_areBoxes() throws Exception {
     LongNames names = new LongNames("a\u202Eb漢\u0007c\uD83D\uDE00");
-    PrintedPage page =
-        PrintedPage.of(PrintedPage.bytes(CardPaper.A4, List.of(names.explained()), Explained.run(PeopleUnit.MM)))
-            .get(0);
+    byte[] pdf =
+        PrintedPage.bytes(CardPaper.A4, List.of(names.explained()), Explained.run(PeopleUnit.MM));
+    PrintedPage page = PrintedPage.of(pdf).get(0);
     assertTrue(page.words().contains("a□b□□c□"), page.words());
     assertFalse(page.text().contains("\u202E"));
   }

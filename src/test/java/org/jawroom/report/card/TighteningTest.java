@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TighteningTest {
 
   /**
-   * Stress area and proof load of class 8.8: ISO 898-1 as three tables reprint it. Proof stress 580 N/mm² to 16
-   * mm, 600 above: the loads are area times stress, rounded to three figures by the standard.
+   * Stress area and proof load of class 8.8: ISO 898-1 as three tables reprint it. Proof stress 580 N/mm² to
+   * 16 mm, 600 above: the loads are area times stress, rounded to three figures by the standard.
    */
   @ParameterizedTest
   @CsvSource({
@@ -31,9 +31,9 @@ class TighteningTest {
   }
 
   /**
-   * At K 0.2 and 75 % of proof, worked out apart; and torques of VDI 2230 form at a friction of 0.12 (computed by
-   * its formulas; the same computation gives the fine-thread rows seen in print to 0.5 %), which are maxima: the
-   * starting value must stay below.
+   * At K 0.2 and 75 % of proof, worked out apart; and torques of VDI 2230 form at a friction of 0.12
+   * (computed by its formulas; the same computation gives the fine-thread rows seen in print to 0.5 %), which
+   * are maxima: the starting value must stay below.
    */
   @ParameterizedTest
   @CsvSource({
