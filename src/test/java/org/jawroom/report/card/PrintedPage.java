@@ -57,42 +57,41 @@ record PrintedPage(String text, List<TextPosition> letters, PDRectangle sheet, L
     return text.replaceAll("\\s+", " ").strip();
   }
 
+  /** Where a letter stands; its top about that of a capital. */
+  private record Spot(String letter, double left, double right, double top, double foot) {
+    static Spot of(TextPosition letter) {
+      return new Spot(
+          letter.getUnicode(), letter.getXDirAdj(), letter.getXDirAdj() + letter.getWidthDirAdj(),
+          letter.getYDirAdj() - 0.7 * letter.getFontSizeInPt(), letter.getYDirAdj());
+    }
+
+    /** By more than a hair: the next letter of a word begins where the last ends. */
+    boolean overlaps(Spot other) {
+      return Math.min(right, other.right) - Math.max(left, other.left) > 0.6
+          && Math.min(foot, other.foot) - Math.max(top, other.top) > 0.6;
+    }
+  }
+
   /** Letters that stand outside the sheet, or over another letter. */
   List<String> misplaced() {
     List<String> found = new ArrayList<>();
-    List<TextPosition> seen = letters.stream()
+    List<Spot> spots = letters.stream()
         .filter(letter -> !letter.getUnicode().isBlank())
-        .sorted(Comparator.comparingDouble(TextPosition::getYDirAdj))
+        .map(Spot::of)
+        .sorted(Comparator.comparingDouble(Spot::foot))
         .toList();
-    for (int i = 0; i < seen.size(); i++) {
-      TextPosition one = seen.get(i);
-      if (one.getXDirAdj() < 0 || right(one) > sheet.getWidth() || top(one) < 0
-          || one.getYDirAdj() > sheet.getHeight()) {
-        found.add(one.getUnicode() + " off the sheet");
+    for (int i = 0; i < spots.size(); i++) {
+      Spot one = spots.get(i);
+      if (one.left < 0 || one.right > sheet.getWidth() || one.top < 0 || one.foot > sheet.getHeight()) {
+        found.add(one + " is off the sheet");
       }
-      for (int j = i + 1; j < seen.size() && top(seen.get(j)) < one.getYDirAdj() - 0.5
-          || j < seen.size() && seen.get(j).getYDirAdj() - one.getYDirAdj() < 30; j++) {
-        if (overlap(one, seen.get(j))) {
-          found.add(one.getUnicode() + " over " + seen.get(j).getUnicode() + " at " + one.getXDirAdj() + ", "
-              + one.getYDirAdj());
+      // No letter is higher than this.
+      for (int j = i + 1; j < spots.size() && spots.get(j).foot - one.foot < 30; j++) {
+        if (one.overlaps(spots.get(j))) {
+          found.add(one + " is over " + spots.get(j));
         }
       }
     }
     return found;
-  }
-
-  /** By more than a hair: the next letter of a word begins where the last ends. */
-  private static boolean overlap(TextPosition one, TextPosition other) {
-    return Math.min(right(one), right(other)) - Math.max(one.getXDirAdj(), other.getXDirAdj()) > 0.6
-        && Math.min(one.getYDirAdj(), other.getYDirAdj()) - Math.max(top(one), top(other)) > 0.6;
-  }
-
-  private static double right(TextPosition letter) {
-    return letter.getXDirAdj() + letter.getWidthDirAdj();
-  }
-
-  /** Of a capital, about. */
-  private static double top(TextPosition letter) {
-    return letter.getYDirAdj() - 0.7 * letter.getFontSizeInPt();
   }
 }
