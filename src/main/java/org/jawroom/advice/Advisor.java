@@ -6,6 +6,7 @@ import java.util.OptionalLong;
 import java.util.function.LongFunction;
 import org.jawroom.clearance.Setup;
 import org.jawroom.placement.Inspection;
+import org.jawroom.placement.Layout;
 import org.jawroom.placement.Model;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Pairing;
@@ -38,6 +39,12 @@ public final class Advisor {
         inspection.map(Inspection::others).orElse(List.of()),
         model.misses(),
         inspection.map(Inspection::reachShort));
+  }
+
+  /** What stands where at the recommended place; empty without one. */
+  public static Optional<Layout> layout(Settings settings, Outcome outcome) {
+    Model model = plain(settings, outcome.machine(), outcome.vise());
+    return outcome.recommended().map(model::inspect).map(Inspection::layout);
   }
 
   private static Advice advise(Settings settings, Outcome outcome, Model model) {

@@ -11,6 +11,9 @@ import org.jawroom.shop.Vise;
 /** The bolts of a mount as parts: one box for each, over all the places its hole lets it take. */
 public final class BoltParts {
 
+  /** The name of each of them. */
+  public static final String NAME = "bolts";
+
   /** After every part of the vise itself. */
   private static final int RANK = Integer.MAX_VALUE;
 
@@ -30,7 +33,7 @@ public final class BoltParts {
       for (Situation situation : Situation.values()) {
         parts.add(
             new Part(
-                "bolts",
+                NAME,
                 RANK,
                 false,
                 situation,

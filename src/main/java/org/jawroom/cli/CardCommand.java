@@ -4,10 +4,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
@@ -95,22 +94,15 @@ final class CardCommand implements Callable<Integer> {
     }
     Shop shop = reading.shop().get();
     CardPaper sheet = sheet(shop);
-    Lookup lookup = Lookup.of(shop);
-    int machine = lookup.machine(machineName);
-    if (machine < 0) {
-      err.println(lookup.noMachine(machineName));
+    Pairs pairs = new Pairs(shop, err);
+    Optional<Machine> machine = pairs.machine(machineName);
+    if (machine.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
-    Set<Integer> vises = new LinkedHashSet<>();
-    for (String name : viseNames) {
-      vises.add(lookup.vise(name));
-      if (lookup.vise(name) < 0) {
-        err.println(lookup.noVise(name));
-      }
-    }
-    return vises.contains(-1)
+    List<Optional<Vise>> vises = viseNames.stream().map(pairs::vise).distinct().toList();
+    return vises.contains(Optional.<Vise>empty())
         ? ExitStatus.WRONG_USE
-        : write(reading, shop, shop.machines().get(machine), vises, sheet);
+        : write(reading, shop, machine.get(), vises.stream().map(Optional::get).toList(), sheet);
   }
 
   private CardPaper sheet(Shop shop) {
@@ -125,11 +117,10 @@ final class CardCommand implements Callable<Integer> {
     };
   }
 
-  private int write(Reading reading, Shop shop, Machine machine, Set<Integer> vises, CardPaper sheet)
+  private int write(Reading reading, Shop shop, Machine machine, List<Vise> vises, CardPaper sheet)
       throws IOException {
     List<Explanation> cards = new ArrayList<>();
-    for (int index : vises) {
-      Vise vise = shop.vises().get(index);
+    for (Vise vise : vises) {
       Explanation explanation = Advisor.explain(shop.settings(), machine, vise);
       Outcome outcome = explanation.advice().outcome();
       if (CardFacts.isPossible(outcome)) {
@@ -145,7 +136,7 @@ final class CardCommand implements Callable<Integer> {
     }
     List<Outcome> outcomes = cards.stream().map(Explanation::advice).map(Advice::outcome).toList();
     RunFacts facts = Facts.of(reading, shop, outcomes);
-    SetupCards.write(output, sheet, cards, facts);
+    SetupCards.write(output, sheet, shop.settings(), cards, facts);
     spec.commandLine().getOut().println(
         "Written: " + output + " (" + cards.size() + (cards.size() == 1 ? " page)" : " pages)"));
     return ExitStatus.DONE;

@@ -3,6 +3,7 @@ package org.jawroom.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
@@ -67,15 +68,13 @@ final class ExplainCommand implements Callable<Integer> {
       return Input.refuse(reading, spec.commandLine().getErr());
     }
     Shop shop = reading.shop().get();
-    Lookup lookup = Lookup.of(shop);
-    int machine = lookup.machine(machineName);
-    int vise = lookup.vise(viseName);
-    if (machine < 0 || vise < 0) {
-      spec.commandLine().getErr()
-          .println(machine < 0 ? lookup.noMachine(machineName) : lookup.noVise(viseName));
+    Pairs pairs = new Pairs(shop, spec.commandLine().getErr());
+    Optional<Machine> machine = pairs.machine(machineName);
+    Optional<Vise> vise = machine.isPresent() ? pairs.vise(viseName) : Optional.empty();
+    if (vise.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
-    explain(shop, shop.machines().get(machine), shop.vises().get(vise));
+    explain(shop, machine.get(), vise.get());
     return ExitStatus.DONE;
   }
 

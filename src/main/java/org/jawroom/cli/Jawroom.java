@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       "  jawroom check shop.xlsx           every fault and every doubt in it",
       "  jawroom matrix shop.xlsx          the matrix, into the folder reports",
       "  jawroom matrix tables -o out      the same from a folder of CSV files",
+      "  jawroom draw shop.xlsx \"knee mill\" \"plain 125\" -o knee.pdf   one pairing, drawn",
       "  jawroom card shop.xlsx mill vise  a page to set it up by",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
@@ -32,6 +33,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       MatrixCommand.class,
       ExplainCommand.class,
+      DrawCommand.class,
       CardCommand.class,
       CheckCommand.class,
       CompareCommand.class,
@@ -44,6 +46,6 @@ final class Jawroom implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: matrix, check, compare or template.");
+    throw new ParameterException(spec.commandLine(), "Say what to do: matrix, explain, draw, check, compare or template.");
   }
 }

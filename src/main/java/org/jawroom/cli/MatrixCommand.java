@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  jawroom matrix shop.xlsx",
       "  jawroom matrix tables -o out --clearance 1/4in --unit in",
+      "  jawroom matrix shop.xlsx --drawings",
       "  jawroom matrix tables --shortest-tool 60mm --max-overhang 40mm",
       "",
       "Exit status: 0 done, whatever the verdicts; 1 the tables were refused; 2 wrong use; 3 a file could"
@@ -64,6 +65,16 @@ final class MatrixCommand implements Callable<Integer> {
       description = "how many to solve on (as many as there are processors)")
   private Integer threads;
 
+  @Option(
+      names = "--drawings",
+      order = 3,
+      arity = "0..1",
+      fallbackValue = "60",
+      defaultValue = "0",
+      paramLabel = "N",
+      description = "a sheet Drawings in the workbook, with at most N pairings (60)")
+  private int drawings;
+
   @Mixin private SettingOptions settings;
 
   @Override
@@ -71,6 +82,9 @@ final class MatrixCommand implements Callable<Integer> {
     int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
     if (workers < 1) {
       throw new ParameterException(spec.commandLine(), "--threads takes a whole number from 1 up.");
+    }
+    if (drawings < 0) {
+      throw new ParameterException(spec.commandLine(), "--drawings takes a whole number from 1 up.");
     }
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
@@ -82,7 +96,7 @@ final class MatrixCommand implements Callable<Integer> {
     List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     RunFacts facts = Facts.of(reading, shop, outcomes);
-    List<Path> written = Reports.write(output, shop, advice, facts);
+    List<Path> written = Reports.write(output, shop, advice, facts, drawings);
     PeopleUnit unit = facts.unit();
     Summary.lines(shop, outcomes, unit, written).forEach(out::println);
     if (!facts.warnings().isEmpty()) {

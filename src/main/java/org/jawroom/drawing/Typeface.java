@@ -30,12 +30,29 @@ public enum Typeface {
 
   /** In a size in points. */
   public Font sized(double points) {
-    return font.deriveFont((float) points);
+    return font.deriveFont(this == BOLD ? Font.BOLD : Font.PLAIN, (float) points);
   }
 
-  /** Whether every letter of {@code text} is in it. */
-  public boolean has(String text) {
-    return font.canDisplayUpTo(text) < 0;
+  /** The one that {@code font} is a size of. */
+  static Typeface of(Font font) {
+    return font.isBold() ? BOLD : PLAIN;
+  }
+
+  /** {@code text} as it can be shown: what has no letter, or would turn others round, becomes a dot. */
+  public static String shown(String text) {
+    StringBuilder shown = new StringBuilder();
+    text.codePoints()
+        .map(letter -> PLAIN.font.canDisplay(letter) && !isUnseen(letter) ? letter : '·')
+        .forEach(shown::appendCodePoint);
+    return shown.toString();
+  }
+
+  private static boolean isUnseen(int letter) {
+    int type = Character.getType(letter);
+    return type == Character.CONTROL
+        || type == Character.FORMAT
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR;
   }
 
   /** Its TrueType file, to embed; the caller closes it. */

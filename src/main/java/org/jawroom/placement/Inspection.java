@@ -4,11 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.BoltParts;
 import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.MarginField;
+import org.jawroom.clearance.Part;
+import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Mount;
 import org.jawroom.shop.Sides;
 import org.jawroom.shop.Vise;
 
@@ -16,12 +22,19 @@ import org.jawroom.shop.Vise;
 public final class Inspection {
   private final Machine machine;
   private final Vise vise;
+  private final MachineGuards guards;
   private final List<Region> regions;
   private final Recommendation recommended;
 
-  Inspection(Machine machine, Vise vise, List<Region> regions, Recommendation recommended) {
+  Inspection(
+      Machine machine,
+      Vise vise,
+      MachineGuards guards,
+      List<Region> regions,
+      Recommendation recommended) {
     this.machine = machine;
     this.vise = vise;
+    this.guards = guards;
     this.regions = regions;
     this.recommended = recommended;
   }
@@ -67,6 +80,41 @@ public final class Inspection {
         Math.max(0, work.y().hi() - reach.y().hi()),
         Math.max(0, reach.x().lo() - work.x().lo()),
         Math.max(0, work.x().hi() - reach.x().hi()));
+  }
+
+  /** What stands where. */
+  public Layout layout() {
+    Region region = own();
+    Mount mount = region.mount().orElseThrow();
+    long thread = region.thread().orElseThrow();
+    Interval openings = recommended.openings();
+    Place place = new Place(recommended.x(), recommended.y());
+    Seat seat = seat(region);
+    Slotted slotted = Slotted.of(machine);
+    return new Layout(
+        openings,
+        region.parts().stream()
+            .filter(part -> !part.name().equals(BoltParts.NAME))
+            .map(
+                part ->
+                    new Layout.PlacedPart(
+                        part.name(),
+                        part.handle(),
+                        part.situation(),
+                        placed(part, Interval.of(openings.lo(), openings.lo()), region.turn(), place),
+                        placed(part, Interval.of(openings.hi(), openings.hi()), region.turn(), place),
+                        placed(part, openings, region.turn(), place)))
+            .toList(),
+        guards.swept(),
+        slotted.centres(),
+        slotted.bolts(mount, region.turn(), thread, place),
+        thread,
+        seat.reach(),
+        seat.workArea().at(place.x(), place.y()));
+  }
+
+  private static Box placed(Part part, Interval openings, Turn turn, Place place) {
+    return part.over(openings, turn).at(place.x(), place.y());
   }
 
   private static OptionalLong margin(Roomiest place) {

@@ -82,7 +82,7 @@ public final class Model {
 
   /** A closer look at {@code recommended}, which must be this model's own. */
   public Inspection inspect(Recommendation recommended) {
-    return new Inspection(machine, vise, regions, recommended);
+    return new Inspection(machine, vise, guards, regions, recommended);
   }
 
   /** Each turn and mount that holds nowhere, the nearest to holding first. */

@@ -1,4 +1,4 @@
 package org.jawroom.placement;
 
 /** A place of the vise frame's origin on the table. */
-record Place(long x, long y) {}
+public record Place(long x, long y) {}

@@ -90,6 +90,24 @@ final class Slotted {
     return slots;
   }
 
+  /** The centre line of each slot, across the slots from the table's middle. */
+  List<Long> centres() {
+    return centres;
+  }
+
+  /** Where each bolt stands in its slot: under its hole's centre, or as near as the slot's ends let it. */
+  List<Place> bolts(Mount mount, Turn turn, long thread, Place place) {
+    List<Integer> slots = slots(mount, turn, thread, place);
+    List<Place> bolts = new ArrayList<>();
+    for (int i = 0; i < slots.size(); i++) {
+      long hole = turned(mount.bolts().get(i), turn, thread).along() + (along == Axis.X ? place.x() : place.y());
+      long at = Math.max(reach.lo(), Math.min(reach.hi(), hole));
+      long centre = centres.get(slots.get(i) - 1);
+      bolts.add(along == Axis.X ? new Place(at, centre) : new Place(centre, at));
+    }
+    return bolts;
+  }
+
   /** The places at which every bolt stands in the slot listed for it (1 the first). */
   Optional<Rectangle> placesIn(List<Integer> slots, Mount mount, Turn turn, long thread) {
     Interval alongPlaces = alongPlaces(mount, turn, thread);

@@ -56,6 +56,12 @@ public final class AtomicFiles {
     return files.keySet().stream().map(directory::resolve).toList();
   }
 
+  /** Writes one file, making its directory if need be. */
+  public static void publish(Path file, Content content) throws IOException {
+    Path whole = file.toAbsolutePath();
+    publish(whole.getParent(), Map.of(whole.getFileName().toString(), content));
+  }
+
   private void write(Path target, Content content) throws IOException {
     if (Files.isDirectory(target)) {
       throw new FileAlreadyExistsException(target.toString(), null, "is a directory");

@@ -40,26 +40,38 @@ final class MatrixSheet {
   private final Words words;
   private final Shop shop;
   private final List<Outcome> outcomes;
+  private final DrawnPairings drawn;
   private final PairingLinks links;
   private final int machines;
   private final int vises;
   private PageBreaks pages;
 
   private MatrixSheet(
-      SXSSFWorkbook book, Styles styles, Shop shop, List<Outcome> outcomes, SheetLimits limits) {
+      SXSSFWorkbook book,
+      Styles styles,
+      Shop shop,
+      List<Outcome> outcomes,
+      DrawnPairings drawn,
+      SheetLimits limits) {
     this.sheet = book.createSheet(NAME);
     this.styles = styles;
     this.words = new Words(styles.unit());
     this.shop = shop;
     this.outcomes = outcomes;
-    this.links = new PairingLinks(book, limits);
+    this.links = new PairingLinks(book, limits, drawn);
+    this.drawn = drawn;
     this.machines = Math.min(shop.machines().size(), (limits.rows() - FIRST_MARGIN) / ROWS_EACH);
     this.vises = Math.min(shop.vises().size(), limits.columns() - 1);
   }
 
   static void add(
-      SXSSFWorkbook book, Styles styles, Shop shop, List<Outcome> outcomes, SheetLimits limits) {
-    MatrixSheet matrix = new MatrixSheet(book, styles, shop, outcomes, limits);
+      SXSSFWorkbook book,
+      Styles styles,
+      Shop shop,
+      List<Outcome> outcomes,
+      DrawnPairings drawn,
+      SheetLimits limits) {
+    MatrixSheet matrix = new MatrixSheet(book, styles, shop, outcomes, drawn, limits);
     matrix.setUp();
     matrix.title();
     matrix.extraClearance();
@@ -140,7 +152,8 @@ final class MatrixSheet {
     Cells.text(
         counted, EXTRA_COLUMN + 1,
         "  Margins in " + styles.unit().plural() + ", rounded toward less: what is left after the required"
-            + " clearance and the tolerances. Each leads to its row in Pairings.",
+            + " clearance and the tolerances. Each leads to its "
+            + (drawn.order().isEmpty() ? "row in Pairings." : "drawing, or else its row in Pairings."),
         styles.note());
   }
 
@@ -227,6 +240,12 @@ final class MatrixSheet {
 
   private static int smallLines(String text, int width) {
     return TextLines.count(text, TextLines.perLine(width, SMALL));
+  }
+
+  /** The cell of a pairing's margin, the matrix having {@code vises} columns. */
+  static String address(int pairing, int vises) {
+    return CellReference.convertNumToColString(1 + pairing % vises)
+        + (FIRST_MARGIN + pairing / vises * ROWS_EACH + 1);
   }
 
   /** The address of the extra clearance, {@code $B$2}. */

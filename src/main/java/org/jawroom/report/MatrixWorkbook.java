@@ -30,15 +30,22 @@ public final class MatrixWorkbook {
    * Writes the workbook; leaves {@code out} open.
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
+   * @param drawings how many pairings to draw at most; 0 for no such sheet
    * @throws IllegalArgumentException if there are more or fewer
    */
-  public static void write(Shop shop, List<Advice> advice, RunFacts facts, OutputStream out)
+  public static void write(
+      Shop shop, List<Advice> advice, RunFacts facts, int drawings, OutputStream out)
       throws IOException {
-    write(shop, advice, facts, SheetLimits.XLSX, out);
+    write(shop, advice, facts, drawings, SheetLimits.XLSX, out);
   }
 
   static void write(
-      Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits, OutputStream out)
+      Shop shop,
+      List<Advice> advice,
+      RunFacts facts,
+      int drawings,
+      SheetLimits limits,
+      OutputStream out)
       throws IOException {
     if (advice.size() != shop.machines().size() * shop.vises().size()) {
       throw new IllegalArgumentException(advice.size() + " pairings for " + shop.machines().size()
@@ -48,7 +55,7 @@ public final class MatrixWorkbook {
     try {
       try (SXSSFWorkbook book = new SXSSFWorkbook(new XSSFWorkbook());
           OutputStream first = Files.newOutputStream(rough)) {
-        fill(book, shop, advice, facts, limits);
+        fill(book, shop, advice, facts, drawings, limits);
         book.write(first);
       }
       StableZip.copy(rough, out);
@@ -64,17 +71,27 @@ public final class MatrixWorkbook {
   }
 
   private static void fill(
-      SXSSFWorkbook book, Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits) {
+      SXSSFWorkbook book,
+      Shop shop,
+      List<Advice> advice,
+      RunFacts facts,
+      int drawings,
+      SheetLimits limits)
+      throws IOException {
     Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
     describe(book.getXSSFWorkbook().getProperties());
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
-    MatrixSheet.add(book, styles, shop, outcomes, limits);
+    DrawnPairings drawn = new DrawnPairings(outcomes, drawings);
+    MatrixSheet.add(book, styles, shop, outcomes, drawn, limits);
     PairingsSheet.add(book, styles, advice, limits);
     NoPlaceSheet.add(book, styles, outcomes, limits);
     RemediesSheet.add(book, styles, shop, advice, limits);
     ToMeasureSheet.add(book, styles, shop, advice, limits);
     TallySheet.addByMachine(book, styles, shop, advice);
     TallySheet.addByVise(book, styles, shop, advice);
+    if (drawings > 0) {
+      DrawingsSheet.add(book, styles, shop.settings(), outcomes, shop.vises().size(), drawn);
+    }
     InputsSheet.add(book, styles, facts, limits);
     CautionsSheet.add(book, styles);
   }

@@ -32,6 +32,11 @@ public enum PeopleUnit {
     return plural;
   }
 
+  /** One of it, in half-nanometres. */
+  long length() {
+    return this == MM ? Length.MM : Length.INCH;
+  }
+
   /** Ten times as fine and without idle zeros, for an amount to go by: {@code 38.13}. */
   public String fine(long length, Rounding rounding) {
     return plain(decimal(length, rounding, grain / 10, decimals + 1));

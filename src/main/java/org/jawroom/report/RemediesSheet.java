@@ -31,7 +31,7 @@ final class RemediesSheet {
     this.styles = styles;
     this.elsewhere = elsewhere;
     this.across = across;
-    this.links = new PairingLinks(book, limits);
+    this.links = new PairingLinks(book, limits, DrawnPairings.NONE);
     this.list = new ListSheet(book, styles, NAME, List.of(
         new Heading("Machine", 18), new Heading("Vise", 18), new Heading("As it is", 19),
         new Heading("What alone would make it fit", 40), new Heading("Margin then", 8),

@@ -18,16 +18,18 @@ public final class Reports {
    * complete; if anything fails, what stood there before is left whole.
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
+   * @param drawings how many pairings the workbook draws at most; 0 for none
    * @return the files written
    * @throws IOException if a file could not be written
    */
-  public static List<Path> write(Path directory, Shop shop, List<Advice> advice, RunFacts facts)
+  public static List<Path> write(
+      Path directory, Shop shop, List<Advice> advice, RunFacts facts, int drawings)
       throws IOException {
     Map<String, AtomicFiles.Content> files = new LinkedHashMap<>();
     files.put(PairingsCsv.FILE, out -> PairingsCsv.write(advice, out));
     files.put(RemediesCsv.FILE, out -> RemediesCsv.write(advice, out));
     files.put(UnknownsCsv.FILE, out -> UnknownsCsv.write(advice, out));
-    files.put(MatrixWorkbook.FILE, out -> MatrixWorkbook.write(shop, advice, facts, out));
+    files.put(MatrixWorkbook.FILE, out -> MatrixWorkbook.write(shop, advice, facts, drawings, out));
     return AtomicFiles.publish(directory, files);
   }
 }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The reports of the demo shop that the project keeps, made again. */
 class DemoReportsTest {
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
   private static final Path KEPT = Path.of("reports");
 
   @TempDir private Path folder;
@@ -48,6 +50,29 @@ class DemoReportsTest {
     assertEquals(kept.keySet(), made.keySet());
     different.remove("xl/sharedStrings.xml");
     assertEquals(1, different.size(), () -> "only the sheet Inputs may differ, but: " + different);
+  }
+
+  @Test
+  void readmesPicture_madeAgain_isTheOneKept() throws IOException {
+    Path picture = folder.resolve("drawing.svg");
+    StringWriter said = new StringWriter();
+    PrintWriter writer = new PrintWriter(said, true);
+    String[] args =
+        {"draw", "inputs/demo", "small closed mill", "plain 160", "-o", picture.toString()};
+    assertEquals(0, Main.run(args, writer, writer), said::toString);
+    // How wide letters run differs by a hair between Java versions, so places are compared to half a point.
+    String kept = read(Path.of("src/docs/drawing.svg"));
+    String made = read(picture);
+    assertEquals(NUMBER.matcher(kept).replaceAll("#"), NUMBER.matcher(made).replaceAll("#"));
+    List<Double> places = numbers(kept);
+    List<Double> again = numbers(made);
+    for (int i = 0; i < places.size(); i++) {
+      assertEquals(places.get(i), again.get(i), 0.5, "number " + i);
+    }
+  }
+
+  private static List<Double> numbers(String svg) {
+    return NUMBER.matcher(svg).results().map(found -> Double.parseDouble(found.group())).toList();
   }
 
   @Test

@@ -225,7 +225,7 @@ class MatrixWorkbookTest {
   @Test
   void reports_write_putsAllFilesInPlace(@TempDir Path directory) throws IOException {
     List<Path> written = Reports.write(
-        directory.resolve("out"), sample.shop, sample.advice, Invented.facts(PeopleUnit.MM));
+        directory.resolve("out"), sample.shop, sample.advice, Invented.facts(PeopleUnit.MM), 0);
     assertEquals(
         Stream.of("pairings.csv", "remedies.csv", "unknowns.csv", "matrix.xlsx")
             .map(name -> directory.resolve("out").resolve(name))

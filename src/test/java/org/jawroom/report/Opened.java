@@ -21,7 +21,7 @@ final class Opened {
   static byte[] bytes(Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits)
       throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    MatrixWorkbook.write(shop, advice, facts, limits, out);
+    MatrixWorkbook.write(shop, advice, facts, 0, limits, out);
     return out.toByteArray();
   }
 

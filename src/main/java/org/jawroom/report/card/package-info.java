@@ -15,6 +15,6 @@
  *
  * <p><b>Promised:</b> every card is exactly one page: type and, after it, names shrink until it is. The fonts
  * are embedded, the text can be searched, the drawing is vectors, and the same inputs give the same bytes. A
- * letter the typeface lacks, or one that would steer the text, is shown as a box.
+ * letter the typeface lacks, or one that would steer the text, is shown as a dot.
  */
 package org.jawroom.report.card;

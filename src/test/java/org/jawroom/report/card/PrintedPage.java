@@ -1,6 +1,5 @@
 package org.jawroom.report.card;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,14 +14,13 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.jawroom.advice.Explanation;
 import org.jawroom.report.RunFacts;
+import org.jawroom.shop.Settings;
 
 /** A page as a reader of PDFs finds it: its text, and where each letter stands. */
 record PrintedPage(String text, List<TextPosition> letters, PDRectangle sheet, List<PDFont> fonts) {
 
   static byte[] bytes(CardPaper paper, List<Explanation> explanations, RunFacts run) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    SetupCards.write(out, paper, explanations, run);
-    return out.toByteArray();
+    return SetupCards.bytes(paper, Settings.DEFAULTS, explanations, run);
   }
 
   static List<PrintedPage> of(byte[] pdf) throws IOException {
@@ -62,7 +60,7 @@ record PrintedPage(String text, List<TextPosition> letters, PDRectangle sheet, L
     static Spot of(TextPosition letter) {
       return new Spot(
           letter.getUnicode(), letter.getXDirAdj(), letter.getXDirAdj() + letter.getWidthDirAdj(),
-          letter.getYDirAdj() - 0.7 * letter.getFontSizeInPt(), letter.getYDirAdj());
+          letter.getYDirAdj() - 0.7 * letter.getYScale(), letter.getYDirAdj());
     }
 
     /** By more than a hair: the next letter of a word begins where the last ends. */

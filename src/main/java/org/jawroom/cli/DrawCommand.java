@@ -1,0 +1,93 @@
+package org.jawroom.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Pairing;
+import org.jawroom.report.DrawingFile;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.source.UnreadableInput;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code jawroom draw}: the picture of one pairing. */
+@Command(
+    name = "draw",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = {
+      "Draws one pairing from above and from the right, to one scale, at its recommended place (where there"
+          + " is none, at the best one tried): table and slots, the vise and what it sweeps, the guards where"
+          + " they come nearest, and what limits it as a dimension."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  jawroom draw shop.xlsx \"knee mill\" \"plain 125\" -o knee.svg",
+      "  jawroom draw tables \"knee mill\" \"plain 125\" -o knee.pdf --clearance 8mm",
+      "",
+      "Exit status: 0 done; 1 the tables were refused; 2 wrong use, no such machine or vise, or no place to"
+          + " draw; 3 a file could not be read or written.",
+    })
+final class DrawCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(index = "0", paramLabel = "INPUT", description = "a folder of CSV files or an XLSX workbook")
+  private Path input;
+
+  @Parameters(index = "1", paramLabel = "MACHINE", description = "its name in the tables")
+  private String machineName;
+
+  @Parameters(index = "2", paramLabel = "VISE", description = "its name in the tables")
+  private String viseName;
+
+  @Option(
+      names = {"-o", "--output"},
+      order = 1,
+      paramLabel = "FILE",
+      defaultValue = "drawing.svg",
+      description = "where it goes; its ending says what it is: .svg, .pdf or .png (${DEFAULT-VALUE})")
+  private Path output;
+
+  @Mixin private SettingOptions settings;
+
+  @Override
+  public Integer call() throws UnreadableInput, IOException {
+    if (!DrawingFile.canWrite(output)) {
+      throw new ParameterException(
+          spec.commandLine(), "--output takes a file that ends in .svg, .pdf or .png, not " + output);
+    }
+    PrintWriter err = spec.commandLine().getErr();
+    Reading reading = Input.read(input, settings.given());
+    if (reading.shop().isEmpty()) {
+      return Input.refuse(reading, err);
+    }
+    Shop shop = reading.shop().get();
+    Pairs pairs = new Pairs(shop, err);
+    Optional<Machine> machine = pairs.machine(machineName);
+    Optional<Vise> vise = machine.isPresent() ? pairs.vise(viseName) : Optional.empty();
+    if (vise.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    Outcome outcome = Pairing.solve(shop.settings(), machine.get(), vise.get());
+    PeopleUnit unit = shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM;
+    if (!DrawingFile.write(output, unit, shop.settings(), outcome)) {
+      err.println("There is no place to draw (" + outcome.verdict().code() + "): jawroom explain says why.");
+      return ExitStatus.WRONG_USE;
+    }
+    spec.commandLine().getOut().println(output);
+    return ExitStatus.DONE;
+  }
+}

@@ -1,0 +1,53 @@
+package org.jawroom.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.jawroom.tables.cell.Nearest;
+
+/** Finds the machines and vises that a command names; where none is written so, case does not count. */
+record Pairs(Shop shop, PrintWriter err) {
+
+  /** Empty, and one line says so, if there is none. */
+  Optional<Machine> machine(String name) {
+    return found("machine", name, machines(), vises()).map(shop.machines()::get);
+  }
+
+  /** Empty, and one line says so, if there is none. */
+  Optional<Vise> vise(String name) {
+    return found("vise", name, vises(), machines()).map(shop.vises()::get);
+  }
+
+  private Optional<Integer> found(String what, String name, List<String> names, List<String> others) {
+    Optional<Integer> index = index(name, names);
+    if (index.isEmpty()) {
+      String hint = index(name, others).isPresent()
+          ? "; a " + (what.equals("machine") ? "vise" : "machine") + " is named so: the machine comes first"
+          : Nearest.hint(name, names);
+      err.println("There is no " + what + " \"" + name + "\" in these tables" + hint);
+    }
+    return index;
+  }
+
+  private static Optional<Integer> index(String name, List<String> names) {
+    int exact = names.indexOf(name);
+    return exact >= 0
+        ? Optional.of(exact)
+        : IntStream.range(0, names.size())
+            .filter(i -> names.get(i).equalsIgnoreCase(name))
+            .boxed()
+            .findFirst();
+  }
+
+  private List<String> machines() {
+    return shop.machines().stream().map(Machine::name).toList();
+  }
+
+  private List<String> vises() {
+    return shop.vises().stream().map(Vise::name).toList();
+  }
+}

@@ -1,0 +1,145 @@
+package org.jawroom.drawing;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.jfree.svg.SVGHints;
+
+/** Draws the limiting clearance where it occurs: two faces, an arrow to each, its value and its name. */
+final class DimensionPainter {
+  private static final BasicStroke FACE = new BasicStroke(1.6f);
+  private static final BasicStroke LINE = new BasicStroke(0.8f);
+  private static final double HEAD = 4.5;
+  private static final double TAIL = 14;
+  private static final double FACE_HALF = 9;
+
+  private final Graphics2D pen;
+  private final Projection projection;
+  private final Names names;
+
+  DimensionPainter(Graphics2D pen, Projection projection, Names names) {
+    this.pen = pen;
+    this.projection = projection;
+    this.names = names;
+  }
+
+  void paint(Measure measure, Caption caption) {
+    boolean level = measure.axis() == projection.view().right();
+    Point2D from;
+    Point2D to;
+    if (level) {
+      double y = projection.up(measure.beside(projection.view().up()));
+      from = new Point2D.Double(projection.right(measure.from()), y);
+      to = new Point2D.Double(projection.right(measure.to()), y);
+    } else {
+      double x = projection.right(measure.beside(projection.view().right()));
+      // The lower face stands lower on the sheet, which is the greater y.
+      from = new Point2D.Double(x, projection.up(measure.from()));
+      to = new Point2D.Double(x, projection.up(measure.to()));
+    }
+    String id = projection.view().name().toLowerCase(java.util.Locale.ROOT) + "-dimension";
+    pen.setRenderingHint(SVGHints.KEY_BEGIN_GROUP, id);
+    pen.setColor(Color.BLACK);
+    face(from, level);
+    face(to, level);
+    arrows(from, to, level);
+    pen.setRenderingHint(SVGHints.KEY_END_GROUP, id);
+    label(from, to, caption);
+  }
+
+  private void face(Point2D at, boolean level) {
+    pen.setStroke(FACE);
+    pen.draw(
+        level
+            ? new Line2D.Double(at.getX(), at.getY() - FACE_HALF, at.getX(), at.getY() + FACE_HALF)
+            : new Line2D.Double(at.getX() - FACE_HALF, at.getY(), at.getX() + FACE_HALF, at.getY()));
+  }
+
+  /** Between the faces where there is room, else from outside toward them. */
+  private void arrows(Point2D from, Point2D to, boolean level) {
+    double length = from.distance(to);
+    double dx = level ? 1 : 0;
+    double dy = level ? 0 : -1;
+    boolean inside = length > 3 * HEAD;
+    pen.setStroke(LINE);
+    if (inside) {
+      pen.draw(new Line2D.Double(from, to));
+      head(from, dx, dy);
+      head(to, -dx, -dy);
+    } else {
+      pen.draw(new Line2D.Double(
+          from.getX() - dx * TAIL, from.getY() - dy * TAIL, to.getX() + dx * TAIL, to.getY() + dy * TAIL));
+      head(from, -dx, -dy);
+      head(to, dx, dy);
+    }
+  }
+
+  /** A filled arrow whose point is at {@code tip} and whose feathers lie toward (dx, dy). */
+  private void head(Point2D tip, double dx, double dy) {
+    Path2D head = new Path2D.Double();
+    head.moveTo(tip.getX(), tip.getY());
+    head.lineTo(tip.getX() + dx * HEAD - dy * HEAD / 3, tip.getY() + dy * HEAD + dx * HEAD / 3);
+    head.lineTo(tip.getX() + dx * HEAD + dy * HEAD / 3, tip.getY() + dy * HEAD - dx * HEAD / 3);
+    head.closePath();
+    pen.fill(head);
+  }
+
+  /** The value and its name beside the arrows, on that side where they stay within the frame. */
+  private void label(Point2D from, Point2D to, Caption caption) {
+    double size = Lettering.PLAIN;
+    double room = projection.frame().getWidth() - 8;
+    List<String> lines = new java.util.ArrayList<>();
+    lines.add(caption.measure());
+    if (projection.view() == View.PLAN || !View.PLAN.shows(axisOf(from, to))) {
+      lines.addAll(Lettering.wrapped(Typeface.PLAIN, Lettering.SMALL, caption.measureName(), Math.min(130, room)));
+    }
+    double width = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      width = Math.max(width, i == 0
+          ? Lettering.width(Typeface.BOLD, size, lines.get(0))
+          : Lettering.width(Typeface.PLAIN, Lettering.SMALL, lines.get(i)));
+    }
+    double height = size + (lines.size() - 1) * (Lettering.SMALL + 1) + 3;
+    Rectangle2D frame = projection.frame();
+    double middleX = (from.getX() + to.getX()) / 2;
+    double middleY = (from.getY() + to.getY()) / 2;
+    double left = middleX + TAIL + 4;
+    if (left + width + 3 > frame.getMaxX()) {
+      left = middleX - TAIL - 4 - width;
+    }
+    left = Math.max(frame.getMinX() + 3, Math.min(left, frame.getMaxX() - width - 3));
+    double top = middleY - FACE_HALF - 5 - height;
+    if (top < frame.getMinY() + 2) {
+      top = middleY + FACE_HALF + 5;
+    }
+    top = Math.max(frame.getMinY() + 2, Math.min(top, frame.getMaxY() - height - 2));
+    Rectangle2D box = new Rectangle2D.Double(left - 2, top, width + 4, height);
+    pen.setColor(Color.BLACK);
+    pen.setStroke(LINE);
+    double toX = Math.max(box.getMinX(), Math.min(middleX, box.getMaxX()));
+    double toY = Math.max(box.getMinY(), Math.min(middleY, box.getMaxY()));
+    pen.draw(new Line2D.Double(middleX, middleY, toX, toY));
+    pen.setColor(Color.WHITE);
+    pen.fill(box);
+    pen.setColor(Color.BLACK);
+    pen.draw(box);
+    double line = top + size;
+    Lettering.write(pen, Typeface.BOLD, size, lines.get(0), left, line);
+    for (String more : lines.subList(1, lines.size())) {
+      line += Lettering.SMALL + 1;
+      Lettering.write(pen, Typeface.PLAIN, Lettering.SMALL, more, left, line);
+    }
+    names.keepFree(box);
+    names.keepFree(
+        new Rectangle2D.Double(middleX - TAIL, middleY - TAIL, 2 * TAIL, 2 * TAIL));
+  }
+
+  private org.jawroom.geometry.Axis axisOf(Point2D from, Point2D to) {
+    return from.getY() == to.getY() ? projection.view().right() : projection.view().up();
+  }
+}

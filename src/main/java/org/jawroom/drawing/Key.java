@@ -1,0 +1,45 @@
+package org.jawroom.drawing;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/** What the lines and hatchings mean. */
+record Key(Graphics2D pen, double left, double top, double width) {
+
+  private record Entry(Ink ink, String words) {}
+
+  private static final List<Entry> ENTRIES =
+      List.of(
+          new Entry(Ink.BODY, "vise"),
+          new Entry(Ink.SWEPT, "swept by the jaws"),
+          new Entry(Ink.HANDLE, "while loading"),
+          new Entry(Ink.GUARD, "guard at its nearest"),
+          new Entry(Ink.GUARD_SWEPT, "swept over the travel"),
+          new Entry(Ink.GUARD_OVERHEAD, "passes over or under"));
+
+  private static final double SIZE = 6.5;
+
+  void paint() {
+    double column = width / 2;
+    for (int i = 0; i < ENTRIES.size(); i++) {
+      double x = left + (i % 2) * column;
+      double y = top + 4 + (i / 2) * (SIZE + 3);
+      Entry entry = ENTRIES.get(i);
+      Rectangle2D sample = new Rectangle2D.Double(x, y, 13, SIZE);
+      if (entry.ink.fill() != null) {
+        pen.setColor(entry.ink.fill());
+        pen.fill(sample);
+      }
+      if (entry.ink.hatch() != null) {
+        entry.ink.hatch().draw(pen, sample);
+      }
+      pen.setColor(Color.BLACK);
+      pen.setStroke(entry.ink.stroke());
+      pen.draw(sample);
+      Lettering.write(pen, Typeface.PLAIN, SIZE,
+          Lettering.fitted(Typeface.PLAIN, SIZE, entry.words, column - 17), x + 16, y + SIZE - 0.8);
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package org.jawroom.drawing;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.font.FontRenderContext;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Letters on a drawing; every length is that of the typeface itself, whatever draws it. */
+final class Lettering {
+  static final double SMALL = 7;
+  static final double PLAIN = 8;
+  static final double LARGE = 10.5;
+
+  private static final FontRenderContext EXACT = new FontRenderContext(new AffineTransform(), true, true);
+  private static final Color HALO = Color.WHITE;
+
+  private Lettering() {}
+
+  static double width(Typeface face, double size, String text) {
+    return face.sized(size).getStringBounds(Typeface.shown(text), EXACT).getWidth();
+  }
+
+  /** Starts at x, on the line y. */
+  static void write(Graphics2D pen, Typeface face, double size, String text, double x, double y) {
+    Font font = face.sized(size);
+    pen.setFont(font);
+    pen.setColor(Color.BLACK);
+    pen.drawString(Typeface.shown(text), (float) x, (float) y);
+  }
+
+  /** The same on white, so that it is read over lines. */
+  static void writeClear(Graphics2D pen, Typeface face, double size, String text, double x, double y) {
+    pen.setColor(HALO);
+    pen.fill(new Rectangle2D.Double(x - 1, y - size * 0.8, width(face, size, text) + 2, size));
+    write(pen, face, size, text, x, y);
+  }
+
+  /** Cut short with an ellipsis where it is wider than {@code room}. */
+  static String fitted(Typeface face, double size, String text, double room) {
+    if (width(face, size, text) <= room) {
+      return text;
+    }
+    int end = text.length();
+    while (end > 0 && width(face, size, text.substring(0, end).strip() + "…") > room) {
+      end = text.offsetByCodePoints(end, -1);
+    }
+    return text.substring(0, end).strip() + "…";
+  }
+
+  /** Lines no wider than {@code room}, broken at blanks; a single longer word is cut short. */
+  static List<String> wrapped(Typeface face, double size, String text, double room) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && width(face, size, longer) > room) {
+        lines.add(fitted(face, size, line.toString(), room));
+        line.setLength(0);
+        line.append(word);
+      } else {
+        line.setLength(0);
+        line.append(longer);
+      }
+    }
+    lines.add(fitted(face, size, line.toString(), room));
+    return lines;
+  }
+}

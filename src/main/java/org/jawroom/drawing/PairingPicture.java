@@ -1,0 +1,75 @@
+package org.jawroom.drawing;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+import org.jawroom.clearance.Limit;
+import org.jawroom.drawing.View.Flat;
+import org.jawroom.placement.Layout;
+import org.jawroom.shop.Machine;
+
+/**
+ * A pairing from above and from the right, to one scale, with what limits it as a dimension: half a page of A4 or
+ * Letter.
+ */
+public final class PairingPicture implements Picture {
+  private static final double WIDTH = 540;
+  private static final double HEIGHT = 372;
+
+  /** What is seen beyond the outermost faces, as a share of the longest side. */
+  private static final int BEYOND = 26;
+
+  private final Caption caption;
+  private final Scene scene;
+
+  /**
+   * @param layout what stands where
+   * @param limit what limits the place; empty where nothing listed can be hit
+   */
+  public PairingPicture(Machine machine, Layout layout, Optional<Limit> limit, Caption caption) {
+    this.caption = caption;
+    this.scene = new Scene(machine, layout, limit);
+  }
+
+  @Override
+  public double width() {
+    return WIDTH;
+  }
+
+  @Override
+  public double height() {
+    return HEIGHT;
+  }
+
+  @Override
+  public void paint(Graphics2D pen) {
+    AffineTransform before = pen.getTransform();
+    pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    pen.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    pen.setColor(java.awt.Color.WHITE);
+    pen.fill(new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+    Flat plan = scene.extent(View.PLAN);
+    long beyond = Math.max(plan.right().length(), plan.up().length()) / BEYOND;
+    Flat planSeen = new Flat(plan.right().grown(beyond, beyond), plan.up().grown(beyond, beyond));
+    Flat side = scene.extent(View.SIDE);
+    Flat sideSeen = new Flat(planSeen.up(), side.up().grown(0, beyond));
+    Arrangement sheet = Arrangement.of(WIDTH, HEIGHT, planSeen, sideSeen);
+    view(pen, View.PLAN, planSeen, sheet.plan(), sheet.scale(), "FROM ABOVE · operator at the bottom");
+    view(pen, View.SIDE, sideSeen, sheet.side(), sheet.scale(), "FROM THE RIGHT · operator at the left");
+    new TitleBlock(pen, sheet.title(), sheet.scale()).paint(caption);
+    pen.setTransform(before);
+  }
+
+  private void view(
+      Graphics2D pen, View view, Flat seen, Rectangle2D frame, double scale, String heading) {
+    Lettering.write(pen, Typeface.BOLD, 6.5,
+        Lettering.fitted(Typeface.BOLD, 6.5, heading, Math.max(frame.getWidth(), 150)),
+        frame.getMinX(), frame.getMinY() - 3);
+    Projection projection = new Projection(view, seen, frame, scale);
+    new ViewPainter(pen, projection).paint(scene.marks(view), scene.measure(), caption);
+  }
+}

@@ -1,0 +1,142 @@
+package org.jawroom.report;
+
+import java.io.ByteArrayInputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.jawroom.drawing.SvgFile;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Pairing;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.jawroom.tables.ShopReader;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+
+/** An SVG read back: what its groups hold, and how its points stand for lengths. */
+record Drawn(Document svg, Outcome outcome) {
+
+  /** A rectangle in half-nanometres of a view: right from {@code left} to {@code right}, up likewise. */
+  record Area(double left, double right, double low, double high) {}
+
+  static Shop shop(String folder) throws Exception {
+    return ShopReader.read(Path.of(folder), Map.of()).shop().orElseThrow();
+  }
+
+  /** Every pairing of a shop that has a place to draw. */
+  static List<Drawn> all(Shop shop) throws Exception {
+    List<Drawn> all = new ArrayList<>();
+    for (Machine machine : shop.machines()) {
+      for (Vise vise : shop.vises()) {
+        Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
+        var picture = PairingDrawing.of(PeopleUnit.MM, shop.settings(), outcome);
+        if (picture.isPresent()) {
+          all.add(
+              new Drawn(
+                  DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                      .parse(new ByteArrayInputStream(SvgFile.of(picture.get()))),
+                  outcome));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Points to a half-nanometre, as the table in that view tells; both views must agree. */
+  double scale() {
+    Element table = rectangle("plan-table");
+    return number(table, "width") / outcome.machine().tableLength();
+  }
+
+  double sideScale() {
+    return number(rectangle("side-table"), "width") / outcome.machine().tableWidth();
+  }
+
+  Map<String, Element> groups() {
+    Map<String, Element> groups = new LinkedHashMap<>();
+    NodeList all = svg.getElementsByTagName("g");
+    for (int i = 0; i < all.getLength(); i++) {
+      Element group = (Element) all.item(i);
+      if (group.hasAttribute("id")) {
+        groups.put(group.getAttribute("id"), group);
+      }
+    }
+    return groups;
+  }
+
+  /** The areas of the groups of a view that bear this name. */
+  List<Area> named(String view, String name) {
+    List<Area> areas = new ArrayList<>();
+    groups().forEach((id, group) -> {
+      NodeList titles = group.getElementsByTagName("title");
+      if (id.startsWith(view) && titles.getLength() > 0
+          && titles.item(0).getTextContent().equals(name)) {
+        areas.add(area(id));
+      }
+    });
+    return areas;
+  }
+
+  Area area(String id) {
+    Element box = rectangle(id);
+    return area(id.startsWith("plan"), number(box, "x"), number(box, "y"), number(box, "width"),
+        number(box, "height"));
+  }
+
+  private Area area(boolean plan, double x, double y, double width, double height) {
+    Element table = rectangle(plan ? "plan-table" : "side-table");
+    Machine machine = outcome.machine();
+    double leftEnd = -(plan ? machine.tableLength() : machine.tableWidth()) / 2.0;
+    double top = plan ? machine.tableWidth() / 2.0 : 0;
+    double left = leftEnd + (x - number(table, "x")) / scale();
+    double high = top - (y - number(table, "y")) / scale();
+    return new Area(left, left + width / scale(), high - height / scale(), high);
+  }
+
+  /** The two faces of a view's dimension: along its axis, low and high. */
+  List<Double> faces(String view, boolean level) {
+    Element group = groups().get(view + "-dimension");
+    List<Double> faces = new ArrayList<>();
+    NodeList lines = group.getElementsByTagName("line");
+    for (int i = 0; i < 2; i++) {
+      Element line = (Element) lines.item(i);
+      Area at = area(view.equals("plan"), number(line, "x1"), number(line, "y1"), 0, 0);
+      Area middle = area(view.equals("plan"), number(line, "x2"), number(line, "y2"), 0, 0);
+      faces.add(level ? (at.left() + middle.left()) / 2 : (at.high() + middle.high()) / 2);
+    }
+    return faces;
+  }
+
+  List<String> texts() {
+    List<String> texts = new ArrayList<>();
+    NodeList all = svg.getElementsByTagName("text");
+    for (int i = 0; i < all.getLength(); i++) {
+      texts.add(all.item(i).getTextContent());
+    }
+    return texts;
+  }
+
+  /** The first rectangle of a group. */
+  private Element rectangle(String id) {
+    Element group = groups().get(id);
+    if (group == null) {
+      throw new AssertionError("no " + id + " in " + groups().keySet());
+    }
+    for (Node child = group.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child.getNodeName().equals("rect")) {
+        return (Element) child;
+      }
+    }
+    throw new AssertionError(id + " holds no rectangle");
+  }
+
+  private static double number(Element element, String attribute) {
+    return Double.parseDouble(element.getAttribute(attribute));
+  }
+}
