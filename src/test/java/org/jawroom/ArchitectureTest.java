@@ -82,6 +82,11 @@ class ArchitectureTest {
               resideInAnyPackage("org.apache.poi..", "org.apache.commons.csv..", "tech.tablesaw.."));
 
   @ArchTest
+  static final ArchRule report_knowsNothingOfItsSubpackages =
+      noClasses().that(resideInAPackage("org.jawroom.report"))
+          .should().dependOnClassesThat(resideInAPackage("org.jawroom.report.*.."));
+
+  @ArchTest
   static final ArchRule packages_haveNoCycles =
       slices().matching("org.jawroom.(*)..").should().beFreeOfCycles();
 }

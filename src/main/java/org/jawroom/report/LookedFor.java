@@ -9,14 +9,14 @@ import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 
 /** What nobody says to have looked for on a machine: it may be there all the same. */
-final class LookedFor {
+public final class LookedFor {
   private static final List<String> KINDS =
       List.of("head", "tool changer", "nozzle", "sill", "column", "cover");
 
   private LookedFor() {}
 
   /** The kinds of guard neither named as looked for nor listed with the machine. */
-  static List<String> not(Machine machine) {
+  public static List<String> not(Machine machine) {
     Set<String> found =
         Stream.concat(machine.lookedFor().stream(), machine.guards().stream().map(Guard::kind))
             .map(LookedFor::plain)

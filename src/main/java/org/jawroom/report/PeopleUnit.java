@@ -38,33 +38,38 @@ public enum PeopleUnit {
   }
 
   /** Ten times as fine and without idle zeros, for an amount to go by: {@code 38.13}. */
-  String fine(long length, Rounding rounding) {
-    return plain(rounded(length, rounding, grain / 10, decimals + 1));
+  public String fine(long length, Rounding rounding) {
+    return plain(decimal(length, rounding, grain / 10, decimals + 1));
   }
 
   /** Ten times as fine with all its decimals, for a column of figures: {@code 38.10}. */
   String fineText(long length, Rounding rounding) {
-    return rounded(length, rounding, grain / 10, decimals + 1).toPlainString();
+    return decimal(length, rounding, grain / 10, decimals + 1).toPlainString();
   }
 
   /** The rounded number, for a cell that shows {@link #numberFormat}. */
   double number(long length, Rounding rounding) {
-    return rounded(length, rounding).doubleValue();
+    return decimal(length, rounding).doubleValue();
   }
 
   /** Ten times as fine, for a cell that shows {@link #numberFormat} with a decimal more. */
   double fineNumber(long length, Rounding rounding) {
-    return rounded(length, rounding, grain / 10, decimals + 1).doubleValue();
+    return decimal(length, rounding, grain / 10, decimals + 1).doubleValue();
   }
 
   /** With all its decimals: {@code 12.0}. */
-  String text(long length, Rounding rounding) {
-    return rounded(length, rounding).toPlainString();
+  public String text(long length, Rounding rounding) {
+    return decimal(length, rounding).toPlainString();
   }
 
   /** Without idle zeros, for use within words: {@code 12}. */
-  String brief(long length, Rounding rounding) {
-    return plain(rounded(length, rounding));
+  public String brief(long length, Rounding rounding) {
+    return plain(decimal(length, rounding));
+  }
+
+  /** To the grain in which people see lengths; half-nanometres still. */
+  public long rounded(long length, Rounding rounding) {
+    return rounding.count(length, grain) * grain;
   }
 
   /** The spreadsheet's number format that shows every decimal there is. */
@@ -72,11 +77,11 @@ public enum PeopleUnit {
     return "0." + "0".repeat(decimals);
   }
 
-  private BigDecimal rounded(long length, Rounding rounding) {
-    return rounded(length, rounding, grain, decimals);
+  private BigDecimal decimal(long length, Rounding rounding) {
+    return decimal(length, rounding, grain, decimals);
   }
 
-  private static BigDecimal rounded(long length, Rounding rounding, long grain, int decimals) {
+  private static BigDecimal decimal(long length, Rounding rounding, long grain, int decimals) {
     return BigDecimal.valueOf(rounding.count(length, grain), decimals);
   }
 

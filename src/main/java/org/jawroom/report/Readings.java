@@ -14,10 +14,10 @@ import org.jawroom.placement.Recommendation;
  * @param machine from the slots to the face of the guard
  * @param vise from the bolts to the end of the part
  */
-record Readings(List<String> machine, List<String> vise) {
+public record Readings(List<String> machine, List<String> vise) {
 
   /** Those behind what limits the recommended placement; empty where nothing does. */
-  static Optional<Readings> behind(Outcome outcome) {
+  public static Optional<Readings> behind(Outcome outcome) {
     return outcome.recommended()
         .flatMap(place -> place.limit().map(limit -> behind(outcome, place, limit)));
   }
@@ -38,7 +38,7 @@ record Readings(List<String> machine, List<String> vise) {
   }
 
   /** {@code machine: front_gap, half of table_width; vise: bolt_u}. */
-  String words() {
+  public String words() {
     return "machine: " + named(machine) + "\nvise: " + named(vise);
   }
 

@@ -3,7 +3,7 @@ package org.jawroom.report;
 import org.jawroom.geometry.Length;
 
 /** Which way a figure gives. */
-enum Rounding {
+public enum Rounding {
   /** Toward minus infinity: what is left over. */
   DOWN,
   /** Toward plus infinity: what is needed or missed by. */

@@ -11,13 +11,14 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Turn;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
  * A placement as a setter lays it out with a tape from the table's left and front edges; to the nearest tenth
  * of a millimetre or hundredth of an inch.
  */
-record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
+public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   /** A line for each thing to do. */
   List<String> of(Recommendation place) {
@@ -33,22 +34,27 @@ record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
    *
    * @param x of the vise frame's origin in the table frame, {@code y} likewise
    */
-  List<String> edges(Turn turn, long x, long y) {
+  public List<String> edges(Turn turn, long x, long y) {
+    return measures(turn, x, y).stream().map(this::words).toList();
+  }
+
+  /** The same unspoken: along x first. */
+  public List<TapeMeasure> measures(Turn turn, long x, long y) {
     long half = hasBase() ? vise.base().width().length() / 2 : 0;
-    String face = vise.jaws().both() ? "middle between the jaws " : "fixed-jaw face ";
+    String face = vise.jaws().both() ? "middle between the jaws" : "fixed-jaw face";
     if (turn.uAxis() == Axis.Y) {
-      String side = hasBase() ? "base's left side " : "middle of the jaws ";
-      return List.of(side + fromLeft(x - half), face + fromFront(y));
+      String side = hasBase() ? "base's left side" : "middle of the jaws";
+      return List.of(fromLeft(side, x - half), fromFront(face, y));
     }
-    String side = hasBase() ? "base's front side " : "middle of the jaws ";
-    return List.of(face + fromLeft(x), side + fromFront(y - half));
+    String side = hasBase() ? "base's front side" : "middle of the jaws";
+    return List.of(fromLeft(face, x), fromFront(side, y - half));
   }
 
   /**
    * Slots are numbered the way they lie, so of two bolts in different slots the one in the lower stands in
    * front (y slots: on the left).
    */
-  private String bolts(List<Integer> slots) {
+  public String bolts(List<Integer> slots) {
     boolean alongX = machine.slots().direction() == Axis.X;
     String first = alongX ? "front" : "left";
     String counted = " (of " + machine.slots().count() + ", counted from the " + first + ")";
@@ -79,17 +85,17 @@ record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
     return vise.simple() && vise.base().width().isKnown();
   }
 
-  private String fromLeft(long x) {
-    return from(x + machine.tableLength() / 2, "left");
+  private TapeMeasure fromLeft(String what, long x) {
+    return new TapeMeasure(what, Side.LEFT, x + machine.tableLength() / 2);
   }
 
-  private String fromFront(long y) {
-    return from(y + machine.tableWidth() / 2, "front");
+  private TapeMeasure fromFront(String what, long y) {
+    return new TapeMeasure(what, Side.FRONT, y + machine.tableWidth() / 2);
   }
 
-  private String from(long distance, String edge) {
-    return distance >= 0
-        ? unit.text(distance, Rounding.NEAREST) + " from the table's " + edge + " edge"
-        : unit.text(-distance, Rounding.NEAREST) + " beyond the table's " + edge + " edge";
+  private String words(TapeMeasure measure) {
+    long distance = measure.distance();
+    return measure.what() + " " + unit.text(Math.abs(distance), Rounding.NEAREST)
+        + (distance >= 0 ? " from" : " beyond") + " the table's " + measure.edge().word() + " edge";
   }
 }

@@ -14,12 +14,12 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
 /** Where a part comes nearest to a guard, in words a person at the machine uses; never a bare sign. */
-record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
+public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   private static final String STANDING = "wherever the axes stand";
 
   /** {@code jaws closed, table all the way back}; {@code openings} is the range spoken of. */
-  String of(Limit limit, Interval openings) {
+  public String of(Limit limit, Interval openings) {
     return jaws(limit.opening(), openings) + ", " + axes(limit);
   }
 
@@ -38,7 +38,7 @@ record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
   }
 
   /** The two that come near each other: {@code screw rear to rear cover}. */
-  static String pair(Limit limit) {
+  public static String pair(Limit limit) {
     return limit.part() + " to " + limit.guard();
   }
 
@@ -61,7 +61,7 @@ record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   private String cutting(Limit limit, boolean tableGoes) {
     Axis axis = limit.axis();
-    boolean guardIsLow = isLow(limit.guardBox().along(axis), limit.partBox().along(axis));
+    boolean guardIsLow = guardIsLow(limit);
     return switch (axis) {
       // A guard before the part comes nearest where the table stands forward, or where the guard, carried by
       // what carries the spindle, has run back.
@@ -88,12 +88,18 @@ record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
     return tableGoes ? "table all the way " + table : guard + " run all the way " + other;
   }
 
-  /** Whether the guard stands on the low side of the part, or overlaps it least there. */
-  private static boolean isLow(Interval guard, Interval part) {
+  /**
+   * Whether the guard stands before the part, to its left or under it along the limiting axis, or overlaps it
+   * least there.
+   */
+  public static boolean guardIsLow(Limit limit) {
+    Interval guard = limit.guardBox().along(limit.axis());
+    Interval part = limit.partBox().along(limit.axis());
     return part.lo() - guard.hi() >= guard.lo() - part.hi();
   }
 
-  private boolean moves(String name, Axis axis) {
+  /** Whether a guard, told by its name, moves against the table along {@code axis}. */
+  public boolean moves(String name, Axis axis) {
     if (name.equals(MachineGuards.TABLE)) {
       return false;
     }

@@ -1,0 +1,69 @@
+package org.jawroom.report.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.TNut;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+
+/**
+ * How long the bolt must be that goes through flange and washer into the T-nut, under its head, as a function
+ * of t: how far the nut's top stands below the table top with the nut pulled up against the lips.
+ *
+ * <p>With G the flange (± its tolerance e), w the washer, d the thread and h the nut's height, the bolt goes
+ * into the nut by length − w − G − t. It must engage at least d and must not come out under the nut, where it
+ * would lift the nut and break the slot's lip: t + w + (G + e) + d ≤ length ≤ t + w + (G − e) + h.
+ *
+ * @param addLeast what the least length has over t, {@code addMost} the greatest; in the wrong order where
+ *     the flange is not known well enough for any length to be right
+ * @param depth of the nut's top by the series of slots; empty for a slot outside it
+ */
+record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {
+
+  /** Common lengths of bolts in mm: ISO 888, from memory, no source seen. */
+  private static final List<Integer> COMMON =
+      List.of(
+          20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100, 110, 120, 130, 140, 150, 160, 180, 200);
+
+  private static final long TENTH = Length.MM / 10;
+
+  /** A bolt to order, and the depths of the nut's top it serves, drawn in to 0.1 mm. */
+  record Choice(int millimetres, Interval depth) {}
+
+  /** {@code grip} blank: what there is beside the flange. */
+  static BoltLength of(TNut nut, OptionalLong grip, long tolerance, long slotWidth) {
+    long d = nut.thread() * Length.MM;
+    long h = nut.height() * TENTH;
+    long neck = h - nut.baseHeight() * TENTH;
+    long thick = Washer.thickness(d) + grip.orElse(0);
+    long off = grip.isPresent() ? tolerance : 0;
+    return new BoltLength(
+        thick + off + d,
+        thick - off + h,
+        SlotThroat.of(slotWidth)
+            .map(throat -> Interval.of(throat.least() * TENTH - neck, throat.most() * TENTH - neck)));
+  }
+
+  /** Whether some length is right at every depth. */
+  boolean possible() {
+    return addLeast <= addMost;
+  }
+
+  /** The common lengths that serve part of the depths there can be, from the shortest. */
+  List<Choice> choices() {
+    List<Choice> choices = new ArrayList<>();
+    if (depth.isPresent() && possible()) {
+      for (int millimetres : COMMON) {
+        long length = millimetres * Length.MM;
+        long lo = Length.ceilTo(Math.max(depth.get().lo(), length - addMost), TENTH);
+        long hi = Length.floorTo(Math.min(depth.get().hi(), length - addLeast), TENTH);
+        if (lo <= hi) {
+          choices.add(new Choice(millimetres, Interval.of(lo, hi)));
+        }
+      }
+    }
+    return choices;
+  }
+}

@@ -1,0 +1,169 @@
+package org.jawroom.report.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+
+/** How the sections of a card are laid out in one size of type. */
+final class CardLayout {
+  private static final double BETWEEN = 14;
+  private static final double LEAST_PICTURE = 130;
+
+  private final Letters letters;
+  private final CardFacts facts;
+  private final Type type;
+  private final double width;
+
+  CardLayout(Letters letters, CardFacts facts, Type type, double width) {
+    this.letters = letters;
+    this.facts = facts;
+    this.type = type;
+    this.width = width;
+  }
+
+  /**
+   * The sections from top to bottom.
+   *
+   * @param room how high they may be together, {@code gap} between them
+   * @return empty list if they are higher than that
+   */
+  List<Block> sections(PDFormXObject picture, double room, double gap) {
+    Block placing = placing(half());
+    List<Block> above = new ArrayList<>(List.of(header()));
+    if (!facts.alarms().isEmpty()) {
+      above.add(alarms());
+    }
+    List<Block> below =
+        List.of(
+            new Columns(
+                section("Bolts", facts.bolts(), half()), section("Limits to set", facts.limits(), half()),
+                half() + BETWEEN),
+            checks(),
+            new Columns(steps(half()), cautions(half()), half() + BETWEEN),
+            footer());
+    double others =
+        above.stream().mapToDouble(Block::height).sum() + below.stream().mapToDouble(Block::height).sum()
+            + gap * (above.size() + below.size());
+    double left = room - others;
+    if (left < Math.max(placing.height(), LEAST_PICTURE)) {
+      return List.of();
+    }
+    double wide = picture.getBBox().getWidth();
+    double high = Math.min(left, half() * picture.getBBox().getHeight() / wide);
+    Block drawing = new PictureFrame(picture, half(), Math.max(high, placing.height()));
+    List<Block> all = new ArrayList<>(above);
+    all.add(new Columns(drawing, placing, half() + BETWEEN));
+    all.addAll(below);
+    return all;
+  }
+
+  private double half() {
+    return (width - BETWEEN) / 2;
+  }
+
+  private Block header() {
+    double stampSize = type.title();
+    String stamp = letters.printable(facts.stamp());
+    double padding = type.body() / 2;
+    double stampWidth = letters.width(stamp, true, stampSize) + 2 * padding + 1;
+    Block stampBox =
+        new Framed(
+            Prose.bold(letters, stamp, stampSize, stampWidth - 2 * padding), stampWidth, padding, 1.5, 1);
+    double wide = width - stampWidth - BETWEEN;
+    Block title =
+        new Stack(
+            List.of(
+                prose(
+                    Item.of("Setup card. Lengths in " + facts.unit() + " unless told otherwise."),
+                    type.small(), wide),
+                Prose.bold(letters, facts.vise() + " on " + facts.machine(), type.title(), wide)),
+            1);
+    return new Columns(title, stampBox, width - stampWidth);
+  }
+
+  private Block alarms() {
+    double padding = type.body() / 2;
+    List<Block> lines = new ArrayList<>();
+    for (String alarm : facts.alarms()) {
+      lines.add(Prose.bold(letters, alarm, type.alarm(), width - 2 * padding));
+    }
+    return new Framed(new Stack(lines, type.gap()), width, padding, 2, 0.93);
+  }
+
+  private Block placing(double wide) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(heading("Where it stands", wide));
+    double padding = type.body() / 2;
+    double box = (wide - padding) / 2;
+    List<Block> boxes = facts.tape().stream().map(range -> tape(range, box - 2 * padding)).toList();
+    double high = boxes.stream().mapToDouble(Block::height).max().orElse(0);
+    List<Block> framed = boxes.stream()
+        .map(inside -> (Block) new Framed(new AtLeast(inside, high), box, padding, 1, 1))
+        .toList();
+    blocks.add(new Columns(framed.get(0), framed.get(1), box + padding));
+    facts.placing().forEach(item -> blocks.add(prose(item, type.body(), wide)));
+    return new Stack(blocks, type.gap());
+  }
+
+  private Block tape(TapeRange range, double wide) {
+    List<Block> lines = new ArrayList<>();
+    lines.add(prose(Item.of(range.what()), type.body(), wide));
+    lines.add(Prose.bold(letters, range.best(), type.figure(), wide));
+    lines.add(prose(Item.of(range.from()), type.body(), wide));
+    range.range().ifPresent(
+        may -> lines.add(prose(new Item(may + ",", "best " + range.best()), type.body(), wide)));
+    return new Stack(lines, 1);
+  }
+
+  private Block section(String heading, List<Item> items, double wide) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(heading(heading, wide));
+    items.forEach(item -> blocks.add(prose(item, type.body(), wide)));
+    return new Stack(blocks, type.gap());
+  }
+
+  private Block steps(double wide) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(heading("Setting it up", wide));
+    IntStream.range(0, facts.steps().size())
+        .forEach(i -> blocks.add(marked((i + 1) + ".", facts.steps().get(i), wide)));
+    return new Stack(blocks, type.gap());
+  }
+
+  private Block cautions(double wide) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(heading("Mind", wide));
+    facts.cautions().forEach(caution -> blocks.add(marked("!", caution, wide)));
+    return new Stack(blocks, type.gap());
+  }
+
+  private Block checks() {
+    return new CheckGrid(letters, facts, type, width).block();
+  }
+
+  private Block footer() {
+    double sign = width * 0.3;
+    double wide = width - sign - BETWEEN;
+    List<Block> origin = new ArrayList<>();
+    facts.origin().forEach(item -> origin.add(prose(item, type.small(), wide)));
+    List<Block> signatures = List.of(signature("Name", sign), signature("Date", sign));
+    return new Columns(new Stack(origin, 1), new Stack(signatures, 4), wide + BETWEEN);
+  }
+
+  private Block signature(String label, double wide) {
+    return new Signature(prose(Item.of(label), type.small(), wide), wide, Math.max(17, 2 * type.body()));
+  }
+
+  private Block heading(String text, double wide) {
+    return Heading.of(letters, text, type, wide);
+  }
+
+  private Block marked(String marker, String text, double wide) {
+    return Prose.marked(letters, marker, 1.4 * type.body(), Item.of(text), type.body(), wide);
+  }
+
+  private Prose prose(Item item, double size, double wide) {
+    return Prose.of(letters, item, size, wide);
+  }
+}

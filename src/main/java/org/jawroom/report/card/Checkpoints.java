@@ -1,0 +1,132 @@
+package org.jawroom.report.card;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jawroom.advice.Explanation;
+import org.jawroom.clearance.GapGuards;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.placement.Outcome;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.Rounding;
+import org.jawroom.report.WhereWords;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.VisePart;
+
+/** The verification table: the tightest places, in the order in which a setter jogs to them. */
+record Checkpoints(PeopleUnit unit, Explanation explanation) {
+  private static final int MOST = 5;
+
+  /** At most five; none where nothing is listed that could be hit. */
+  List<Checkpoint> rows() {
+    List<Limit> chosen = new ArrayList<>();
+    Set<List<Object>> told = new HashSet<>();
+    for (Limit limit : explanation.pairs()) {
+      if (chosen.size() < MOST && told.add(placeOf(limit))) {
+        chosen.add(limit);
+      }
+    }
+    chosen.sort(
+        Comparator.comparing(Checkpoints::isHandle)
+            .thenComparing(Checkpoints::jaws)
+            .thenComparing(Checkpoints::table));
+    return chosen.stream().map(this::row).toList();
+  }
+
+  /**
+   * What makes a place of its own: cutting is always as tight as loading for all but the handle, which is
+   * worked in the one and may hang in the other.
+   */
+  private static List<Object> placeOf(Limit limit) {
+    return isHandle(limit)
+        ? List.of(limit.part(), limit.guard(), limit.situation())
+        : List.of(limit.part(), limit.guard());
+  }
+
+  /** The handle goes on last, after all that is done with it off. */
+  private static boolean isHandle(Limit limit) {
+    return limit.part().equals(VisePart.HANDLE);
+  }
+
+  /** Closed, or at any opening, before open. */
+  private static boolean jaws(Limit limit) {
+    return limit.opening() == JawEnd.OPEN;
+  }
+
+  /** Table back, forward, left, right, then heights; loading after cutting. */
+  private static int table(Limit limit) {
+    boolean low = WhereWords.guardIsLow(limit);
+    int way = switch (limit.axis()) {
+      case Y -> low ? 1 : 0;
+      case X -> low ? 2 : 3;
+      case Z -> 4;
+    };
+    return limit.situation() == Situation.LOADING ? way + 5 : way;
+  }
+
+  private Checkpoint row(Limit limit) {
+    Outcome outcome = explanation.advice().outcome();
+    Interval openings = outcome.recommended().orElseThrow().openings();
+    WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
+    String handle = isHandle(limit) ? ", handle on" : "";
+    return new Checkpoint(
+        WhereWords.pair(limit),
+        where.of(limit, openings) + handle + " (" + way(limit.axis()) + ")",
+        expected(PeopleUnit.MM, limit),
+        expected(PeopleUnit.INCH, limit),
+        check(limit),
+        least(limit.required()));
+  }
+
+  private static String way(Axis axis) {
+    return switch (axis) {
+      case X -> "left to right";
+      case Y -> "front to rear";
+      case Z -> "up and down";
+    };
+  }
+
+  /** Both readings off either way, widened to what is shown. */
+  private static Item expected(PeopleUnit unit, Limit limit) {
+    long lo = limit.gap() - limit.tolerance();
+    long hi = limit.gap() + limit.tolerance();
+    return new Item(
+        (lo < 0 ? "0 (may touch)" : unit.text(lo, Rounding.DOWN)) + " to "
+            + unit.text(Math.max(0, hi), Rounding.UP),
+        "± " + unit.brief(limit.tolerance(), Rounding.UP));
+  }
+
+  private static Item least(long required) {
+    return new Item(
+        "less than " + PeopleUnit.MM.brief(required, Rounding.UP) + " mm",
+        "(" + PeopleUnit.INCH.brief(required, Rounding.UP) + " in): stop, do not run");
+  }
+
+  private String check(Limit limit) {
+    String gauge = new GoGauge(unit).words(limit.required(), limit.gap() - limit.tolerance());
+    if (isDoor(limit)) {
+      return gauge + " taped on, door shut";
+    }
+    return isHidden(limit) ? gauge + " must pass" : "rule or tape";
+  }
+
+  /** Nobody reaches in past a door that is shut. */
+  private boolean isDoor(Limit limit) {
+    return limit.guard().equals(GapGuards.name(Side.FRONT))
+        || explanation.advice().outcome().machine().guards().stream()
+            .anyMatch(guard -> guard.name().equals(limit.guard()) && guard.kind().equalsIgnoreCase("door"));
+  }
+
+  /** Behind the vise, over or under something, or down at the bolts: where no rule can be held and read. */
+  private static boolean isHidden(Limit limit) {
+    return limit.axis() == Axis.Z
+        || limit.axis() == Axis.Y && !WhereWords.guardIsLow(limit)
+        || limit.part().equals("bolts");
+  }
+}

@@ -1,0 +1,20 @@
+package org.jawroom.report.card;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * A thing to say.
+ *
+ * @param label what it is about, shown bold before it; may be empty
+ */
+public record Item(String label, String text) {
+
+  static Item of(String text) {
+    return new Item("", text);
+  }
+
+  static List<Item> all(List<Item> items, UnaryOperator<String> change) {
+    return items.stream().map(item -> new Item(change.apply(item.label), change.apply(item.text))).toList();
+  }
+}

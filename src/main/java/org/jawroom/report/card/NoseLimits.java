@@ -1,0 +1,52 @@
+package org.jawroom.report.card;
+
+import java.util.List;
+import org.jawroom.geometry.Axis;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.Rounding;
+import org.jawroom.report.WhereWords;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+
+/** How low the spindle nose may come, or why nobody can tell. */
+record NoseLimits(PeopleUnit unit, Outcome outcome, Recommendation place) {
+
+  Item item() {
+    return new Item("Nose:", words());
+  }
+
+  private String words() {
+    if (withNose().isEmpty()) {
+      return "nothing that goes with it is listed, no head either: watch it yourself.";
+    }
+    if (place.noseNotBelow().isPresent()) {
+      long lowest = place.noseNotBelow().getAsLong();
+      long stickOut = lowest - outcome.vise().base().bedHeight();
+      return "not below " + up(lowest) + " " + unit.word() + " above the table top"
+          + (stickOut > 0
+              ? "; a tool that touches the vise's bed sticks out " + up(stickOut) + " at least."
+              : ".");
+    }
+    Machine machine = outcome.machine();
+    return machine.noseMin().isKnown() && machine.noseMax().isKnown()
+        ? "even at its highest, " + String.join(", ", withNose()) + " may come too near somewhere in the"
+            + " travel: jog there slowly and set limits before you run."
+        : "its heights are blank, so nobody knows how low it may come: jog and look.";
+  }
+
+  /** The guards that go up and down with it while cutting. */
+  private List<String> withNose() {
+    WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
+    return outcome.machine().guards().stream()
+        .filter(guard -> guard.when().countsWhileCutting())
+        .map(Guard::name)
+        .filter(name -> where.moves(name, Axis.Z))
+        .toList();
+  }
+
+  private String up(long length) {
+    return unit.brief(length, Rounding.UP);
+  }
+}

@@ -1,0 +1,48 @@
+package org.jawroom.report.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jawroom.advice.Explanation;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Length;
+import org.jawroom.placement.Outcome;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.Rounding;
+import org.jawroom.report.WhereWords;
+
+/**
+ * Gaps that close, as the table moves, to less than a hand: ISO 13854, values as quoted after EN 349 (finger
+ * 25, hand, wrist or fist 100 mm).
+ */
+record PinchGaps(PeopleUnit unit, Explanation explanation) {
+  static final long FINGER = 25 * Length.MM;
+  static final long HAND = 100 * Length.MM;
+
+  private static final int MOST = 3;
+
+  /** In words; empty where nothing closes that far. */
+  List<String> words() {
+    Outcome outcome = explanation.advice().outcome();
+    WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
+    List<Limit> closing = explanation.pairs().stream()
+        .filter(limit -> limit.situation() == Situation.CUTTING)
+        .filter(limit -> where.moves(limit.guard(), limit.axis()))
+        .filter(limit -> least(limit) < HAND)
+        .sorted((one, other) -> Long.compare(least(one), least(other)))
+        .toList();
+    List<String> words = new ArrayList<>();
+    closing.stream().map(this::words).distinct().forEach(words::add);
+    return words.size() <= MOST ? words : words.subList(0, MOST);
+  }
+
+  private static long least(Limit limit) {
+    return limit.gap() - limit.tolerance();
+  }
+
+  private String words(Limit limit) {
+    long least = Math.max(0, least(limit));
+    return WhereWords.pair(limit) + " closes to " + unit.brief(least, Rounding.DOWN) + " "
+        + (least < FINGER ? "(less than a finger)" : "(less than a hand)");
+  }
+}

@@ -1,0 +1,56 @@
+package org.jawroom.report.card;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.jawroom.advice.Explanation;
+import org.jawroom.drawing.PdfFaces;
+import org.jawroom.drawing.PdfFile;
+import org.jawroom.drawing.Picture;
+import org.jawroom.report.AtomicFiles;
+import org.jawroom.report.PairingDrawing;
+import org.jawroom.report.RunFacts;
+import org.jawroom.shop.Settings;
+
+/** Writes setup cards, a page for each pairing. */
+public final class SetupCards {
+  private SetupCards() {}
+
+  /**
+   * Writes {@code file}, whole or not at all.
+   *
+   * @param settings those the pairings were solved under
+   * @param explanations of pairings that {@link CardFacts#isPossible have a card}, at least one
+   */
+  public static void write(
+      Path file, CardPaper paper, Settings settings, List<Explanation> explanations, RunFacts run)
+      throws IOException {
+    byte[] bytes = bytes(paper, settings, explanations, run);
+    AtomicFiles.publish(file, out -> out.write(bytes));
+  }
+
+  /** The same, not yet written. */
+  static byte[] bytes(
+      CardPaper paper, Settings settings, List<Explanation> explanations, RunFacts run)
+      throws IOException {
+    try (PDDocument document = new PDDocument()) {
+      PDDocumentInformation information = new PDDocumentInformation();
+      information.setTitle("Setup card");
+      information.setProducer("jawroom " + run.toolVersion());
+      document.setDocumentInformation(information);
+      document.getDocumentCatalog().setLanguage("en");
+      PdfFaces faces = new PdfFaces(document);
+      Letters letters = new Letters(faces);
+      for (Explanation explanation : explanations) {
+        Picture picture =
+            PairingDrawing.of(run.unit(), settings, explanation.advice().outcome()).orElseThrow();
+        PDFormXObject form = faces.form(picture);
+        CardPage.add(document, letters, paper, CardFacts.of(explanation, run), form);
+      }
+      return PdfFile.bytes(document);
+    }
+  }
+}

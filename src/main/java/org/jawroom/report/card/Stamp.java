@@ -1,0 +1,38 @@
+package org.jawroom.report.card;
+
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Verdict;
+
+/** What stands over a card. */
+enum Stamp {
+  FITS("Fits"),
+  NOTHING_LISTED("Nothing listed to hit"),
+  LIMITED("Limited opening"),
+  MEASURE("Measure first"),
+  /** Whatever the clearances are. */
+  TOO_HEAVY("Too heavy");
+
+  private final String words;
+
+  Stamp(String words) {
+    this.words = words;
+  }
+
+  String words() {
+    return words;
+  }
+
+  /** Of an outcome that {@link CardFacts#isPossible has a card}. */
+  static Stamp of(Outcome outcome) {
+    if (!CardFacts.isPossible(outcome)) {
+      throw new IllegalArgumentException("no card for " + outcome.verdict());
+    }
+    if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
+      return TOO_HEAVY;
+    }
+    if (outcome.verdict() == Verdict.FITS) {
+      return outcome.bestMargin().isPresent() ? FITS : NOTHING_LISTED;
+    }
+    return outcome.verdict() == Verdict.LIMITED ? LIMITED : MEASURE;
+  }
+}

@@ -1,0 +1,58 @@
+package org.jawroom.report.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.geometry.Axis;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.shop.Vise;
+
+/**
+ * How it is set up: steps common in the trade. Reading the fixed jaw only, one bolt as a pivot, sweeping
+ * again after tightening: several manuals; tapping out half the error: common practice, no source. What the
+ * indicator may show: 0.013 mm for precision work from one text, 0.025 mm common practice, no source.
+ */
+record Steps(Vise vise, Recommendation place) {
+
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add("Lock out. Clean table top, slots and the vise's underside; stone off burrs only, never the"
+        + " surface; wipe dry.");
+    lines.add("Slide the T-nuts in: they run free, and each bolt turns in by hand.");
+    lines.add("Set the vise down as taped above, handle to the " + place.handleTo().word() + ".");
+    lines.add("Snug one bolt as a pivot; leave the others loose.");
+    lines.add("Spindle off, indicator in it, " + tip() + ". Sweep along " + jaw().name() + " by moving the"
+        + " axis; tap out half of what it shows; repeat.");
+    lines.add("Tighten in turn, in two or three rounds, to the torque told. Sweep again: 0.025 mm (0.001 in)"
+        + " over the jaw is ordinary, 0.013 mm (0.0005 in) precision work.");
+    lines.add("Take the handle off. Check every gap in the table above.");
+    return lines;
+  }
+
+  private String tip() {
+    return vise.jaws().both()
+        ? "its tip on a ground bar held between the jaws (both move)"
+        : "its tip on the FIXED jaw only";
+  }
+
+  /** The way the jaws run. */
+  private Axis jaw() {
+    return place.handleTo().uAxis().across();
+  }
+
+  /** Of the keys under the base the tables say nothing. */
+  static Item keys() {
+    return new Item(
+        "Keys:",
+        "out, if it has any (the tables tell of none), unless they enter the slots freely at this place;"
+            + " sweep the jaw all the same.");
+  }
+
+  /** Where the handle is and how it is worked. */
+  Optional<String> handle() {
+    if (!vise.simple() || vise.handle().radius().isNone()) {
+      return Optional.empty();
+    }
+    return Optional.of(vise.handle().fullSwing() ? "worked all the way round" : "worked over the top only");
+  }
+}

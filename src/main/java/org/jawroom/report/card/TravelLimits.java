@@ -1,0 +1,60 @@
+package org.jawroom.report.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.Rounding;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Side;
+
+/** The travel that the clearances count on, as soft limits to set and as ends to check with a tape. */
+record TravelLimits(PeopleUnit unit, Machine machine) {
+
+  List<Item> items() {
+    List<Item> items = new ArrayList<>();
+    items.add(new Item(
+        "Soft limits or stops:",
+        "no wider than X " + down(machine.travelX()) + ", Y " + down(machine.travelY())
+            + " in all: the spindle's axis from "
+            + ends(machine.spindleX(), machine.reachX(), machine.tableLength() / 2) + " from the table's left"
+            + " edge and from " + ends(machine.spindleY(), machine.reachY(), machine.tableWidth() / 2)
+            + " from its front edge."));
+    List<String> gaps = new ArrayList<>();
+    for (Side side : Side.values()) {
+      Dimension gap = machine.gaps().get(side);
+      if (gap.isKnown()) {
+        gaps.add(side.word() + " " + room(gap.length()));
+      }
+    }
+    if (!gaps.isEmpty()) {
+      items.add(new Item(
+          "Ends of travel:",
+          "beside the table's edges there must be left, as taped: " + String.join(", ", gaps) + "."));
+    }
+    return items;
+  }
+
+  /** Drawn in. */
+  private String ends(long middle, long reach, long edge) {
+    long from = middle - reach + edge;
+    long to = middle + reach + edge;
+    return signed(from, Rounding.UP) + " to " + signed(to, Rounding.DOWN);
+  }
+
+  /** A figure off an edge; beyond it, in words. */
+  private String signed(long distance, Rounding rounding) {
+    long rounded = unit.rounded(distance, rounding);
+    return unit.brief(Math.abs(rounded), Rounding.NEAREST) + (rounded < 0 ? " beyond" : "");
+  }
+
+  private String room(long gap) {
+    long rounded = unit.rounded(gap, Rounding.UP);
+    String figure = unit.brief(Math.abs(rounded), Rounding.NEAREST);
+    return rounded < 0 ? "no more than " + figure + " run under" : figure;
+  }
+
+  private String down(long length) {
+    return unit.brief(length, Rounding.DOWN);
+  }
+}

@@ -1,0 +1,42 @@
+package org.jawroom.report.card;
+
+import java.util.stream.DoubleStream;
+
+/** The sizes of type on a card, in points, all told by that of the body. */
+record Type(double body) {
+
+  /** Nobody reads less at a machine. */
+  static final double LEAST = 7;
+
+  private static final double MOST = 10;
+  private static final double STEP = 0.25;
+
+  /** From the largest to the least. */
+  static DoubleStream sizes() {
+    return DoubleStream.iterate(MOST, size -> size >= LEAST, size -> size - STEP);
+  }
+
+  double small() {
+    return Math.max(LEAST, body - 1);
+  }
+
+  double heading() {
+    return body + 1;
+  }
+
+  double title() {
+    return body * 1.6;
+  }
+
+  double alarm() {
+    return body + 2;
+  }
+
+  double figure() {
+    return body * 2.2;
+  }
+
+  double gap() {
+    return body * 0.35;
+  }
+}

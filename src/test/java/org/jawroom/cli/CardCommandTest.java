@@ -1,0 +1,132 @@
+package org.jawroom.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CardCommandTest {
+  private static final String NO_PLACE =
+      "No card for \"six inch full swing\" on \"roomy\": there is no place for it: see jawroom explain.";
+
+  @TempDir private Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @Test
+  void card_severalVises_isAPageEachInTheOrderGivenAndOnlyOnce() throws Exception {
+    assertEquals(0, card("roomy", "Plain", "six inch", "plain"));
+    assertEquals("Written: " + file() + " (2 pages)\n", out.toString().replace("\r\n", "\n"));
+    try (PDDocument document = Loader.loadPDF(file().toFile())) {
+      assertEquals(2, document.getNumberOfPages());
+      assertTrue(page(document, 1).contains("plain on roomy"));
+      assertTrue(page(document, 2).contains("six inch on roomy"));
+      // A4 across, in points.
+      assertEquals(595.28, document.getPage(0).getMediaBox().getWidth(), 0.01);
+    }
+  }
+
+  @Test
+  void card_inches_isOnLetterUnlessToldOtherwise() throws Exception {
+    assertEquals(0, card("roomy", "plain", "--unit", "in"));
+    assertEquals(612, width(), 0.01);
+    assertEquals(0, card("roomy", "plain", "--unit", "in", "--paper", "A4"));
+    assertEquals(595.28, width(), 0.01);
+  }
+
+  @Test
+  void card_someWithoutAPlace_writesTheRestAndSaysWhich() throws Exception {
+    assertEquals(0, card("roomy", "six inch full swing", "plain"));
+    assertEquals(List.of(NO_PLACE), err.toString().lines().toList());
+    assertEquals("Written: " + file() + " (1 page)", out.toString().strip());
+  }
+
+  @Test
+  void card_noneWithAPlace_writesNothing() throws Exception {
+    assertEquals(2, card("roomy", "six inch full swing", "wide bolts"));
+    assertEquals(
+        List.of(
+            NO_PLACE,
+            "No card for \"wide bolts\" on \"roomy\": no bolts of it line up with the slots: see jawroom"
+                + " explain."),
+        err.toString().lines().toList());
+    assertFalse(Files.exists(file()));
+  }
+
+  @Test
+  void card_blankThatDecides_saysSo() throws Exception {
+    assertEquals(2, card("not-measured", "plain"));
+    assertTrue(err.toString().contains("a dimension that decides it is blank"), err.toString());
+  }
+
+  @Test
+  void card_mistypedNames_writesNothingAndSuggests() throws Exception {
+    assertEquals(2, card("roomy", "plain", "plane", "sixinch"));
+    assertEquals(
+        List.of(
+            "There is no vise \"plane\" in these tables; did you mean \"plain\"?",
+            "There is no vise \"sixinch\" in these tables; did you mean \"six inch\"?"),
+        err.toString().lines().toList());
+    assertFalse(Files.exists(file()));
+    assertEquals(2, card("rommy", "plain"));
+    assertTrue(err.toString().contains("did you mean \"roomy\"?"), err.toString());
+  }
+
+  @Test
+  void card_wrongPaperOrFile_isWrongUse() throws Exception {
+    assertEquals(2, card("roomy", "plain", "--paper", "a5"));
+    assertTrue(err.toString().contains("--paper takes a4 or letter, not a5."), err.toString());
+    assertEquals(2, run("roomy", "plain", "-o", folder.resolve("card.txt").toString()));
+    assertTrue(err.toString().contains("should end in .pdf"), err.toString());
+  }
+
+  @Test
+  void card_fileThatCannotBeWritten_isOneLine() throws Exception {
+    Files.createDirectory(file());
+    assertEquals(3, card("roomy", "plain"));
+    assertEquals(1, err.toString().lines().count(), err.toString());
+  }
+
+  private Path file() {
+    return folder.resolve("card.pdf");
+  }
+
+  private double width() throws Exception {
+    try (PDDocument document = Loader.loadPDF(file().toFile())) {
+      return document.getPage(0).getMediaBox().getWidth();
+    }
+  }
+
+  private static String page(PDDocument document, int number) throws Exception {
+    PDFTextStripper stripper = new PDFTextStripper();
+    stripper.setStartPage(number);
+    stripper.setEndPage(number);
+    return stripper.getText(document);
+  }
+
+  private int card(String... args) throws Exception {
+    List<String> all = new ArrayList<>(List.of(args));
+    all.addAll(List.of("-o", file().toString()));
+    return run(all.toArray(String[]::new));
+  }
+
+  private int run(String... args) throws Exception {
+    List<String> all = new ArrayList<>();
+    all.add("card");
+    all.add(Path.of(CardCommandTest.class.getResource("/org/jawroom/golden/example").toURI()).toString());
+    all.addAll(List.of(args));
+    return Main.run(all.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+}

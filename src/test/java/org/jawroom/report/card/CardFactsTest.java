@@ -1,0 +1,144 @@
+package org.jawroom.report.card;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jawroom.advice.Explanation;
+import org.jawroom.clearance.Limit;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.shop.Shop;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What cards of the shop worked by hand say, as whole texts that were read line by line. */
+class CardFactsTest {
+
+  @ParameterizedTest
+  @CsvSource({
+    "fits.txt, roomy, plain, MM",
+    "limited.txt, tight, six inch, INCH",
+    "measure.txt, exact-taped, six inch, MM",
+    "turned.txt, roomy, centred, MM",
+  })
+  void of_exampleShop_readsAsKept(String kept, String machine, String vise, PeopleUnit unit)
+      throws Exception {
+    try (var in = getClass().getResourceAsStream("/org/jawroom/card/" + kept)) {
+      assertEquals(new String(in.readAllBytes(), StandardCharsets.UTF_8), told(facts(machine, vise, unit)));
+    }
+  }
+
+  @Test
+  void of_pairingWithoutAPlace_isRefused() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> CardFacts.of(Explained.hopeless(), Explained.run(PeopleUnit.MM)));
+  }
+
+  /** Over every card of the shop: the range holds the exact gap, and less than asked is never allowed. */
+  @Test
+  void of_everyPairing_expectationHoldsTheGap() throws Exception {
+    int checked = 0;
+    for (Explanation explanation : Explained.all(shop())) {
+      for (Checkpoint row : CardFacts.of(explanation, Explained.run(PeopleUnit.MM)).checkpoints()) {
+        String[] ends = row.expectedMm().label().split(" to ");
+        Limit limit = explanation.pairs().stream()
+            .filter(pair -> row.pair().equals(pair.part() + " to " + pair.guard()))
+            .findFirst()
+            .orElseThrow();
+        double gap = limit.gap() / 2e6;
+        double tolerance = limit.tolerance() / 2e6;
+        double lo = ends[0].startsWith("0 (") ? 0 : Double.parseDouble(ends[0]);
+        assertTrue(lo <= Math.max(0, gap - tolerance) + 1e-9, row + " " + limit);
+        assertTrue(Double.parseDouble(ends[1]) >= gap + tolerance - 1e-9, row + " " + limit);
+        double least = Double.parseDouble(row.least().label().replaceAll("[^0-9.]", ""));
+        assertTrue(least >= limit.required() / 2e6 - 1e-9, row + " " + limit);
+        checked++;
+      }
+    }
+    assertTrue(checked > 20, "checked " + checked);
+  }
+
+  /** The tightest of all pairs is among the rows, no place is there twice, handles come last. */
+  @Test
+  void checkpoints_everyPairing_areTheTightestInOrder() throws Exception {
+    for (Explanation explanation : Explained.all(shop())) {
+      List<Checkpoint> rows = CardFacts.of(explanation, Explained.run(PeopleUnit.MM)).checkpoints();
+      List<String> pairs = rows.stream().map(Checkpoint::pair).toList();
+      assertTrue(rows.size() <= 5);
+      if (explanation.pairs().isEmpty()) {
+        assertTrue(rows.isEmpty());
+        continue;
+      }
+      Limit tightest = explanation.pairs().get(0);
+      assertTrue(pairs.contains(tightest.part() + " to " + tightest.guard()), pairs.toString());
+      boolean handle = false;
+      for (String pair : pairs) {
+        assertFalse(handle && !pair.startsWith("handle"), pairs.toString());
+        handle = pair.startsWith("handle");
+      }
+    }
+  }
+
+  /** With a handle that stays on: off first, so its own gaps last; cutting before loading. */
+  @Test
+  void checkpoints_handleThatStaysOn_comesLast() throws Exception {
+    Explanation explanation =
+        Explained.one(Explained.shop(Path.of("inputs/demo")), "bridge mill", "production 200");
+    assertEquals(
+        List.of("screw front to door", "base to door", "moving jaw to door", "handle to door", "handle to"
+            + " table"),
+        CardFacts.of(explanation, Explained.run(PeopleUnit.MM)).checkpoints().stream()
+            .map(Checkpoint::pair)
+            .toList());
+  }
+
+  private static Shop shop() throws Exception {
+    return Explained.shop(Explained.golden("example"));
+  }
+
+  private static CardFacts facts(String machine, String vise, PeopleUnit unit) throws Exception {
+    return CardFacts.of(Explained.one(shop(), machine, vise), Explained.run(unit));
+  }
+
+  private static String told(CardFacts facts) {
+    StringBuilder text = new StringBuilder();
+    text.append(facts.vise()).append(" on ").append(facts.machine()).append(": ").append(facts.stamp())
+        .append(", lengths in ").append(facts.unit()).append('\n');
+    section(text, "alarms", facts.alarms());
+    section(text, "tape", facts.tape().stream()
+        .map(range -> range.what() + " " + range.best() + " " + range.from()
+            + range.range().map(may -> ": " + may).orElse(""))
+        .toList());
+    section(text, "placing", items(facts.placing()));
+    section(text, "bolts", items(facts.bolts()));
+    section(text, "limits", items(facts.limits()));
+    section(text, "checkpoints", facts.checkpoints().stream()
+        .map(row -> row.pair() + ": " + row.where() + " | " + item(row.expectedMm()) + " | "
+            + item(row.expectedInch()) + " | " + row.gauge() + " | " + item(row.least()))
+        .toList());
+    section(text, "steps", facts.steps());
+    section(text, "cautions", facts.cautions());
+    section(text, "origin", items(facts.origin()));
+    return text.toString();
+  }
+
+  private static void section(StringBuilder text, String name, List<String> lines) {
+    text.append(name).append('\n').append(lines.stream().map(line -> " "
+        + " " + line + "\n").collect(Collectors.joining()));
+  }
+
+  private static List<String> items(List<Item> items) {
+    return items.stream().map(CardFactsTest::item).toList();
+  }
+
+  private static String item(Item item) {
+    return (item.label() + " " + item.text()).strip();
+  }
+}

@@ -1,0 +1,94 @@
+package org.jawroom.report.card;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.Advisor;
+import org.jawroom.advice.Explanation;
+import org.jawroom.clearance.Setup;
+import org.jawroom.placement.Inspection;
+import org.jawroom.placement.Model;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Pairing;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.RunFacts;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.ShopReader;
+
+/** Pairings of shops in folders, explained. */
+final class Explained {
+  private Explained() {}
+
+  static Path golden(String name) throws Exception {
+    return Path.of(Explained.class.getResource("/org/jawroom/golden/" + name).toURI());
+  }
+
+  static Shop shop(Path folder) throws Exception {
+    Reading reading = ShopReader.read(folder, Map.of());
+    return reading.shop().orElseThrow(() -> new AssertionError(reading.faults().toString()));
+  }
+
+  /** Every pairing that has a card; without remedies and misses, which take long and no card tells. */
+  static List<Explanation> all(Shop shop) {
+    List<Explanation> all = new ArrayList<>();
+    for (Machine machine : shop.machines()) {
+      for (Vise vise : shop.vises()) {
+        Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
+        if (CardFacts.isPossible(outcome)) {
+          all.add(briefly(shop.settings(), outcome));
+        }
+      }
+    }
+    return all;
+  }
+
+  static Explanation briefly(Settings settings, Outcome outcome) {
+    Inspection inspection =
+        Model.of(settings, outcome.machine(), outcome.vise(), Setup.PLAIN)
+            .inspect(outcome.recommended().orElseThrow());
+    return new Explanation(
+        new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty()),
+        inspection.pairs(), inspection.roomiest(), List.of(), List.of(),
+        Optional.of(inspection.reachShort()));
+  }
+
+  static Explanation one(Shop shop, String machine, String vise) {
+    return briefly(
+        shop.settings(),
+        Pairing.solve(
+            shop.settings(),
+            machine(shop, machine),
+            vise(shop, vise)));
+  }
+
+  private static Machine machine(Shop shop, String name) {
+    return shop.machines().stream().filter(machine -> machine.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static Vise vise(Shop shop, String name) {
+    return shop.vises().stream().filter(vise -> vise.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /** Of a vise whose bolts line up, but which hits something everywhere. */
+  static Explanation hopeless() throws Exception {
+    Shop shop = shop(golden("example"));
+    return Advisor.explain(
+        shop.settings(), machine(shop, "roomy"), vise(shop, "six inch full swing"));
+  }
+
+  /** What a run on two tables tells. */
+  static RunFacts run(PeopleUnit unit) {
+    return new RunFacts(
+        List.of(
+            new RunFacts.FileRead("machines.csv", "0123456789abcdef".repeat(4)),
+            new RunFacts.FileRead("vises.csv", "fedcba9876543210".repeat(4))),
+        List.of(), List.of(), List.of(), List.of(), unit, "0.1");
+  }
+}

@@ -1,0 +1,101 @@
+package org.jawroom.report.card;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.jawroom.advice.Explanation;
+import org.jawroom.placement.Outcome;
+import org.jawroom.report.PeopleUnit;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every card there is, as a reader of PDFs finds it. */
+class SetupCardsTest {
+  private static List<Explanation> all;
+
+  @BeforeAll
+  static void explainAll() throws Exception {
+    List<Explanation> explained = new ArrayList<>();
+    for (Path folder : shops()) {
+      explained.addAll(Explained.all(Explained.shop(folder)));
+    }
+    all = List.copyOf(explained);
+  }
+
+  /** Every third on either paper, and every third on none: drawing them takes long. */
+  @ParameterizedTest
+  @CsvSource({"A4, MM, 0", "LETTER, INCH, 1"})
+  void write_everyThirdPairing_onePageEachWithNothingMisplaced(
+      CardPaper paper, PeopleUnit unit, int first) throws Exception {
+    List<Explanation> some =
+        IntStream.range(0, all.size()).filter(i -> i % 3 == first).mapToObj(all::get).toList();
+    assertTrue(some.size() > 20, "pairings: " + some.size());
+    List<PrintedPage> pages = PrintedPage.of(PrintedPage.bytes(paper, some, Explained.run(unit)));
+    assertEquals(some.size(), pages.size());
+    for (int i = 0; i < pages.size(); i++) {
+      Outcome outcome = some.get(i).advice().outcome();
+      PrintedPage page = pages.get(i);
+      String name = outcome.vise().name() + " on " + outcome.machine().name();
+      assertTrue(page.words().contains(name), name);
+      assertTrue(page.words().contains("Gaps to check before the first run"), name);
+      assertEquals(List.of(), page.misplaced(), name);
+      assertEquals(paper.width(), page.sheet().getWidth(), 0.01);
+      assertEquals(2, page.fonts().size());
+      assertTrue(page.fonts().stream().allMatch(PDFont::isEmbedded), name);
+      // The drawing, on the left, is a picture of half the size.
+      assertTrue(
+          page.letters().stream()
+              .filter(letter -> letter.getXDirAdj() > paper.width() / 2)
+              .allMatch(letter -> letter.getYScale() >= 6.99),
+          name);
+    }
+  }
+
+  private static List<Path> shops() throws Exception {
+    try (Stream<Path> golden = Files.list(Explained.golden("example").getParent())) {
+      return Stream.concat(
+              Stream.of(Path.of("inputs/demo")), golden.filter(Files::isDirectory).sorted())
+          .toList();
+    }
+  }
+
+  @Test
+  void write_sameInputs_sameBytes() throws Exception {
+    List<Explanation> some = all.subList(0, 4);
+    byte[] once = PrintedPage.bytes(CardPaper.A4, some, Explained.run(PeopleUnit.MM));
+    assertArrayEquals(once, PrintedPage.bytes(CardPaper.A4, some, Explained.run(PeopleUnit.MM)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"A4, W", "LETTER, W", "A4, i", "LETTER, 漢", "LETTER, W ", "A4, \u202Eא"})
+  void write_namesOfAHundredLetters_stillOnePage(CardPaper paper, String letter) throws Exception {
+    LongNames names = new LongNames(letter);
+    List<PrintedPage> pages =
+        PrintedPage.of(
+            PrintedPage.bytes(paper, List.of(names.explained()), Explained.run(PeopleUnit.INCH)));
+    assertEquals(1, pages.size());
+    assertEquals(List.of(), pages.get(0).misplaced());
+    assertTrue(pages.get(0).words().contains("Setting it up"));
+  }
+
+  @Test
+  void write_lettersThatSteerOrAreLacking_areDots() throws Exception {
+    LongNames names = new LongNames("a\u202Eb漢\u0007c\uD83D\uDE00");
+    byte[] pdf =
+        PrintedPage.bytes(CardPaper.A4, List.of(names.explained()), Explained.run(PeopleUnit.MM));
+    PrintedPage page = PrintedPage.of(pdf).get(0);
+    assertTrue(page.words().contains("a·b··c·"), page.words());
+    assertFalse(page.text().contains("\u202E"));
+  }
+}
