@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       "  jawroom check shop.xlsx           every fault and every doubt in it",
       "  jawroom matrix shop.xlsx          the matrix, into the folder reports",
       "  jawroom matrix tables -o out      the same from a folder of CSV files",
+      "  jawroom page shop.xlsx            the same as a page to click in, page.html",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
@@ -30,6 +31,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       MatrixCommand.class,
+      PageCommand.class,
       ExplainCommand.class,
       CheckCommand.class,
       CompareCommand.class,
@@ -42,6 +44,6 @@ final class Jawroom implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: matrix, check, compare or template.");
+    throw new ParameterException(spec.commandLine(), "Say what to do: matrix, page, check, compare or template.");
   }
 }

@@ -19,10 +19,10 @@ import java.util.Map;
  * and moved only when all are complete; if anything fails, whatever stood there before stands there
  * still.
  */
-final class AtomicFiles {
+public final class AtomicFiles {
 
   /** Writes the content of one file. */
-  interface Content {
+  public interface Content {
     void writeTo(OutputStream out) throws IOException;
   }
 
@@ -41,7 +41,7 @@ final class AtomicFiles {
    * @return where they are, in the order given
    * @throws IOException if a file could not be written or moved; then none has changed
    */
-  static List<Path> publish(Path directory, Map<String, Content> files) throws IOException {
+  public static List<Path> publish(Path directory, Map<String, Content> files) throws IOException {
     Files.createDirectories(directory);
     AtomicFiles publication = new AtomicFiles(directory);
     try {

@@ -1,0 +1,408 @@
+/* One pairing: its drawing, what the reader may move, and the gaps that leaves. */
+const Pairing = (() => {
+  const LISTED = 8;
+  let data = null;
+  let open = null;
+  let close = null;
+  let ctx = null;
+  let parts = null;
+  let pending = false;
+
+  const told = (machine, vise) => data.pairings[machine * data.vises.length + vise];
+  const near = () => window.innerWidth < 640;
+
+  function show(machine, vise) {
+    const pairing = told(machine, vise);
+    ctx = {
+      data: data,
+      machine: data.machines[machine],
+      vise: data.vises[vise],
+      pairing: pairing,
+      indices: [machine, vise],
+      zoom: near() ? 'near' : 'whole',
+    };
+    if (pairing.seats !== undefined) {
+      ctx.seats = pairing.seats.map(Model.seat);
+      ctx.state = tightest(recommended());
+    }
+    build();
+  }
+
+  function recommended() {
+    const pairing = ctx.pairing;
+    const seat = ctx.seats.find((one) => one.turn === pairing.turn && one.mount === pairing.mount);
+    return {
+      turn: seat.turn,
+      mount: seat.mount,
+      thread: seat.thread,
+      x: pairing.at[0],
+      y: pairing.at[1],
+      situation: Model.CUTTING,
+      spindleX: ctx.machine.spindle[0],
+      spindleY: ctx.machine.spindle[1],
+      opening: pairing.openings[0],
+    };
+  }
+
+  const tightest = (state) =>
+    Model.tightest(data, ctx.machine, ctx.vise, state, ctx.pairing.openings) || state;
+
+  /* The seat that the state speaks of. */
+  const seat = () => ctx.seats.find(
+    (one) => one.turn === ctx.state.turn && one.mount === ctx.state.mount);
+  const place = () => seat().places[Model.nearestPlace(seat().places, ctx.state.x, ctx.state.y).index];
+
+  /* While cutting the axes are where the reader put them; loading shows the load position instead. */
+  const moment = () => Model.inSituation(ctx.machine, ctx.state);
+
+  function build() {
+    const section = Dom.clear(Dom.byId('pairing'));
+    const finding = data.findings[ctx.pairing.finding];
+    section.append(
+      navigation(),
+      Dom.make('h2', { id: 'pairing-title', tabindex: -1 },
+        Dom.name(ctx.vise.name), ' on ', Dom.name(ctx.machine.name)),
+      Dom.make('p', { class: 'verdict' },
+        Dom.make('span', { class: 'badge f-' + ctx.pairing.finding }, finding.sign + ' ' + finding.word), ' ',
+        Words.pick(ctx.pairing.sentence)));
+    parts = {};
+    section.append(facts());
+    if (ctx.seats !== undefined) {
+      section.append(bench());
+      sync();
+    }
+    lists(section);
+  }
+
+  function navigation() {
+    const machine = Controls.choice('to-machine', 'Machine',
+      data.machines.map((one, index) => [index, one.name]), ctx.indices[0],
+      (index) => open(Number(index), ctx.indices[1]));
+    const vise = Controls.choice('to-vise', 'Vise',
+      data.vises.map((one, index) => [index, one.name]), ctx.indices[1],
+      (index) => open(ctx.indices[0], Number(index)));
+    return Dom.make('div', { class: 'tools' },
+      Controls.button('◄ Matrix', close, { class: 'back', 'aria-label': 'Back to the matrix' }),
+      machine.element, vise.element);
+  }
+
+  /* What the matrix says of it. */
+  function facts() {
+    const pairing = ctx.pairing;
+    const list = Dom.make('dl', { class: 'facts-list' });
+    const add = (term, words) => list.append(Dom.make('div', {}, Dom.make('dt', {}, term), Dom.make('dd', {}, words)));
+    if (pairing.limit !== undefined) {
+      add('Margin in the recommended place', Words.withUnit(Words.fineDown(pairing.limit.margin)));
+      add('Limited by', pairing.limit.part + ' to ' + pairing.limit.guard + ': '
+        + Words.pick(pairing.limit.where));
+    }
+    if (pairing.best !== undefined) {
+      add('Best margin anywhere, full opening', Words.withUnit(Words.fineDown(pairing.best)));
+    }
+    if (pairing.noseNotBelow !== undefined) {
+      add('Keep the nose at least', Words.withUnit(Words.upCoarse(pairing.noseNotBelow)) + ' above the table');
+    }
+    add('Machine', Words.pick(ctx.machine.facts));
+    add('Vise', Words.pick(ctx.vise.facts));
+    return list;
+  }
+
+  function lists(section) {
+    const list = (heading, lines) => {
+      if (lines !== undefined && lines.length > 0) {
+        section.append(Dom.make('h3', {}, heading), Dom.make('ul', { class: 'lines' },
+          ...lines.map((line) => Dom.make('li', {}, Words.pick(line)))));
+      }
+    };
+    const minded = (ctx.pairing.marks || []).concat(ctx.machine.cautions || [], ctx.vise.cautions || []);
+    list('To mind', minded);
+    list('Why no bolts line up', ctx.pairing.misses);
+    list('Not measured', ctx.pairing.missing);
+    list('What one change would make it fit, least effort first', ctx.pairing.changes);
+  }
+
+  /* The drawing and everything that moves it. */
+  function bench() {
+    parts.plan = Dom.draw('svg', { id: 'plan', role: 'img', class: 'plan' });
+    parts.side = Dom.draw('svg', { id: 'side', role: 'img', class: 'side' });
+    parts.now = Dom.make('p', { id: 'now', role: 'status' });
+    parts.rows = Dom.make('tbody', {});
+    parts.where = Dom.make('p', { id: 'where', class: 'note' });
+    parts.travel = Dom.make('p', { class: 'note' });
+    parts.reason = Dom.make('p', { class: 'note', id: 'jog-reason' });
+    Drag.attach(parts.plan, { pull: pull });
+    return Dom.make('div', { class: 'bench' },
+      Dom.make('div', { class: 'pictures' }, zoom(), parts.plan,
+        Dom.make('p', { class: 'note' }, 'Seen from above and from the table: what moves against the table'
+          + ' moves in the picture. The operator stands at the bottom. Hatched: guards where they stand now;'
+          + ' tinted: what they sweep over the whole travel. Drag the vise, or the spindle’s cross.'),
+        parts.side, Dom.make('p', { class: 'note' }, 'The same from the right; the operator stands on the left.')),
+      Dom.make('div', { class: 'panel' }, parts.now, gapTable(), parts.travel, parts.where, controls()));
+  }
+
+  function zoom() {
+    const made = Controls.segments('zoom', 'Show', [['whole', 'whole table'], ['near', 'close up']], (chosen) => {
+      ctx.zoom = chosen;
+      redraw();
+    });
+    made.set(ctx.zoom);
+    return made.element;
+  }
+
+  function gapTable() {
+    const heading = (words) => Dom.make('th', { scope: 'col' }, words);
+    return Dom.make('table', { id: 'gaps' },
+      Dom.make('caption', {}, 'Nearest gaps, the tightest first'),
+      Dom.make('thead', {}, Dom.make('tr', {}, heading('from – to'), heading('gap'), heading('required'),
+        heading('tolerance'), heading('margin'), heading(''))),
+      parts.rows);
+  }
+
+  function controls() {
+    const box = Dom.make('div', { id: 'controls' });
+    parts.situation = Controls.segments('situation', 'Situation',
+      [[Model.CUTTING, 'cutting'], [Model.LOADING, 'loading']], (value) => {
+        ctx.state.situation = Number(value);
+        sync();
+      });
+    parts.opening = jog('opening', 'Jaws open', ctx.vise.opening, (length) => {
+      ctx.state.opening = length;
+    });
+    parts.spindleX = jog('spindle-x', 'Spindle over the table, x', range(0), (length) => {
+      ctx.state.spindleX = length;
+    });
+    parts.spindleY = jog('spindle-y', 'Spindle over the table, y', range(1), (length) => {
+      ctx.state.spindleY = length;
+    });
+    parts.places = Dom.make('div', {});
+    box.append(
+      parts.situation.element, parts.opening.element, parts.spindleX.element, parts.spindleY.element,
+      parts.reason, parts.places,
+      Dom.make('div', { class: 'buttons' },
+        Controls.button('Tightest moment here', () => {
+          ctx.state = tightest(ctx.state);
+          sync();
+        }, { id: 'to-tightest' }),
+        Controls.button('Recommended place', () => {
+          ctx.state = tightest(recommended());
+          sync();
+        }, { id: 'to-recommended' })));
+    return box;
+  }
+
+  const range = (index) => [
+    ctx.machine.spindle[index] - ctx.machine.reach[index],
+    ctx.machine.spindle[index] + ctx.machine.reach[index],
+  ];
+
+  function jog(id, label, ends, set) {
+    return Controls.slider({
+      id: id,
+      label: label,
+      least: ends[0],
+      most: ends[1],
+      step: Words.slide(),
+      press: Words.step(),
+      value: ends[0],
+      told: (length) => Words.withUnit(Words.place(length)),
+      changed: (length) => {
+        set(length);
+        redraw();
+      },
+    });
+  }
+
+  /* Turn and mount, slots, and the place within the room the slots and holes leave. */
+  function placeControls() {
+    const box = Dom.clear(parts.places);
+    if (ctx.seats.length > 1) {
+      box.append(Controls.choice('seat', 'Handle to, mount', ctx.seats.map((one, index) => [
+        index, one.turn + ' · ' + ctx.vise.mounts[one.mount]]), ctx.seats.indexOf(seat()), (index) => {
+        const next = ctx.seats[Number(index)];
+        moveTo(next, ctx.state.x, ctx.state.y);
+        sync();
+      }).element);
+    }
+    const here = place();
+    if (seat().places.length > 1) {
+      box.append(Controls.choice('slots', 'Bolts in slots', seat().places.map((one, index) => [
+        index, slotWords(one)]), seat().places.indexOf(here), (index) => {
+        const next = seat().places[Number(index)];
+        const at = Model.nearestPlace([next], ctx.state.x, ctx.state.y);
+        ctx.state.x = at.x;
+        ctx.state.y = at.y;
+        sync();
+      }).element);
+    }
+    parts.x = placeSlider('vise-x', 'Vise left – right', here.x, 'x');
+    parts.y = placeSlider('vise-y', 'Vise front – rear', here.y, 'y');
+    box.append(parts.x.element, parts.y.element);
+  }
+
+  function placeSlider(id, label, ends, axis) {
+    const made = jog(id, label, ends, (length) => {
+      ctx.state[axis] = length;
+    });
+    made.enable(ends[0] < ends[1]);
+    return made;
+  }
+
+  const middle = (interval) => Math.floor((interval[0] + interval[1]) / 2);
+
+  function slotWords(places) {
+    const at = Object.assign({}, ctx.state, { x: middle(places.x), y: middle(places.y) });
+    return Model.slots(ctx.machine, ctx.vise, at).join(', ');
+  }
+
+  function moveTo(next, x, y) {
+    const at = Model.nearestPlace(next.places, x, y);
+    ctx.state = Object.assign({}, ctx.state, {
+      turn: next.turn, mount: next.mount, thread: next.thread, x: at.x, y: at.y,
+    });
+  }
+
+  /* The pointer drags the vise or the spindle's cross; the vise goes where its bolts hold. */
+  function pull(what, from, by) {
+    const before = from || { state: Object.assign({}, ctx.state) };
+    const grain = Words.slide() / 5;
+    const to = (length, shift) => Math.round((length + shift / ctx.frame.scale) / grain) * grain;
+    if (what === 'vise') {
+      moveTo(seat(), to(before.state.x, by[0]), to(before.state.y, -by[1]));
+    } else if (ctx.state.situation === Model.CUTTING) {
+      const x = range(0);
+      const y = range(1);
+      ctx.state.spindleX = Math.max(x[0], Math.min(x[1], to(before.state.spindleX, by[0])));
+      ctx.state.spindleY = Math.max(y[0], Math.min(y[1], to(before.state.spindleY, -by[1])));
+    }
+    sync();
+    return before;
+  }
+
+  /* Sets every control to the state, then draws. */
+  function sync() {
+    const now = moment();
+    const cutting = now.situation === Model.CUTTING;
+    parts.situation.set(ctx.state.situation);
+    parts.opening.set(now.opening);
+    parts.spindleX.set(now.spindleX);
+    parts.spindleY.set(now.spindleY);
+    parts.spindleX.enable(cutting);
+    parts.spindleY.enable(cutting);
+    parts.reason.textContent = cutting
+      ? ''
+      : 'While loading the axes stand at the load position; the door is open and the nose is up.';
+    placeControls();
+    parts.x.set(now.x);
+    parts.y.set(now.y);
+    redraw();
+  }
+
+  function redraw() {
+    if (!pending) {
+      pending = true;
+      requestAnimationFrame(() => {
+        pending = false;
+        draw();
+      });
+    }
+  }
+
+  function draw() {
+    if (ctx === null || ctx.state === undefined || Dom.byId('pairing').hidden) {
+      return;
+    }
+    const now = moment();
+    const gaps = Model.gaps(data, ctx.machine, ctx.vise, now);
+    const drawn = Object.assign({}, ctx, { state: now, gaps: gaps });
+    const width = Math.max(280, parts.plan.parentElement.clientWidth);
+    ctx.frame = Drawing.plan(parts.plan, drawn, width);
+    Drawing.side(parts.side, drawn, width);
+    tell(gaps, now);
+  }
+
+  const pairWords = (gap) => gap.part.name + ' – ' + gap.guard.name;
+
+  function tell(gaps, now) {
+    const words = gaps.length === 0
+      ? 'Nothing listed can be hit now.'
+      : 'Now: ' + Words.state(gaps[0]).word + ', margin ' + Words.withUnit(Words.fineDown(gaps[0].margin))
+        + ', ' + pairWords(gaps[0]) + '.';
+    parts.now.textContent = words;
+    parts.now.className = gaps.length === 0 ? '' : 's-' + Words.state(gaps[0]).name;
+    parts.plan.setAttribute('aria-label', 'Plan from above. ' + words);
+    parts.side.setAttribute('aria-label', 'Side from the right. ' + words);
+    Dom.clear(parts.rows).append(...gaps.slice(0, LISTED).map(row));
+    parts.travel.textContent = travelWords(now);
+    parts.where.textContent = tape(now);
+  }
+
+  function row(gap, index) {
+    const state = Words.state(gap);
+    const number = index < 3 ? Drawing.NUMBERS[index] + ' ' : '';
+    return Dom.make('tr', { class: 's-' + state.name },
+      Dom.make('th', { scope: 'row' }, number, Dom.name(gap.part.name), ' – ', Dom.name(gap.guard.name)),
+      Dom.make('td', {}, Words.fineDown(gap.gap)),
+      Dom.make('td', {}, Words.fineUp(gap.required)),
+      Dom.make('td', {}, Words.fineUp(gap.tolerance)),
+      Dom.make('td', {}, Words.fineDown(gap.margin)),
+      Dom.make('td', {}, state.word));
+  }
+
+  /* One moment is not the whole travel. */
+  function travelWords(now) {
+    const pairing = ctx.pairing;
+    const words = ['These are the gaps at this one moment, with the bare vise; the margin above holds for all'
+      + ' of travel and opening, loading too.'];
+    const [least, most] = pairing.openings;
+    if (now.opening < least || now.opening > most) {
+      words.push('! The jaws stand outside the usable opening, ' + Words.upCoarse(least) + ' to '
+        + Words.withUnit(Words.coarseDown(most)) + '.');
+    }
+    if (now.turn !== pairing.turn || now.mount !== pairing.mount || now.x !== pairing.at[0]
+        || now.y !== pairing.at[1]) {
+      words.push('The vise has been moved: it no longer stands where it is recommended.');
+    }
+    return words.join(' ');
+  }
+
+  /* Where it stands, as a setter lays it out with a tape. */
+  function tape(now) {
+    const vise = ctx.vise;
+    const slots = Model.slots(ctx.machine, vise, now);
+    const half = vise.base === undefined ? 0 : vise.base / 2;
+    const face = vise.both ? 'middle between the jaws' : 'fixed-jaw face';
+    const upright = Model.TURNS[now.turn].u[0] === 'y';
+    const base = upright ? 'base’s left side' : 'base’s front side';
+    const sideName = vise.base === undefined ? 'middle of the jaws' : base;
+    const from = (length, edge) => (length >= 0
+      ? Words.place(length) + ' from the table’s ' + edge + ' edge'
+      : Words.place(-length) + ' beyond the table’s ' + edge + ' edge');
+    const left = (x) => from(x + ctx.machine.table[0] / 2, 'left');
+    const front = (y) => from(y + ctx.machine.table[1] / 2, 'front');
+    const edges = upright
+      ? [sideName + ' ' + left(now.x - half), face + ' ' + front(now.y)]
+      : [face + ' ' + left(now.x), sideName + ' ' + front(now.y - half)];
+    return 'Place: handle to the ' + now.turn + ', mount ' + vise.mounts[now.mount] + ', '
+      + (slots.length === 1 ? 'bolt in slot ' : 'bolts in slots ') + slots.join(', ') + ' (counted from the '
+      + (ctx.machine.along === 'x' ? 'front' : 'left') + '); ' + edges.join('; ') + ' (' + Words.unit() + ').';
+  }
+
+  function start(all, opener, closer) {
+    data = all;
+    open = opener;
+    close = closer;
+    window.addEventListener('resize', redraw);
+  }
+
+  return {
+    start: start,
+    show: show,
+    unitChanged: () => {
+      if (ctx !== null && !Dom.byId('pairing').hidden) {
+        build();
+      }
+    },
+    /* The moment shown, for whoever wants to hold it against the solver. */
+    shown: () => moment(),
+  };
+})();
