@@ -2,8 +2,8 @@
 const Controls = (() => {
   /*
    * A slider over [least, most] in steps, the last of which may be shorter so that both ends are met
-   * exactly. options: id, label, least, most, step, press (what a button moves), value, told(length) and
-   * changed(length).
+   * exactly. options: id, label, least, most, step, press (what a button moves), value, told(length),
+   * changed(length) and, if there is something to say of it, describedBy.
    */
   function slider(options) {
     let value = options.value;
@@ -11,6 +11,9 @@ const Controls = (() => {
     const input = Dom.make('input', {
       type: 'range', id: options.id, min: 0, max: steps, step: 1, 'aria-label': options.label,
     });
+    if (options.describedBy !== undefined) {
+      input.setAttribute('aria-describedby', options.describedBy);
+    }
     const output = Dom.make('output', { for: options.id });
     const button = (sign, words) => Dom.make(
       'button', { type: 'button', class: 'step', 'aria-label': options.label + ': ' + words }, sign);

@@ -43,11 +43,14 @@ const Drawing = (() => {
     return 'part ' + (own.includes(name) ? 'p-' + name : 'p-other');
   }
 
+  /* What is higher is drawn over what is lower; but bolts are drawn over all, since a setter looks for them. */
+  const height = (one) => (one.part.name === 'bolts' ? Infinity : one.box.z[1]);
+
   function standingParts(ctx) {
     return Model.partsOf(ctx.vise, ctx.state)
       .filter((part) => Model.counts(part, ctx.state.situation))
       .map((part) => ({ part: part, box: Model.partBox(ctx.vise, part, ctx.state) }))
-      .sort((one, next) => one.box.z[1] - next.box.z[1]);
+      .sort((one, next) => height(one) - height(next));
   }
 
   function standingGuards(ctx) {
@@ -56,24 +59,6 @@ const Drawing = (() => {
       .map((guard) => ({
         guard: guard, box: Model.guardBox(ctx.data, ctx.machine, ctx.vise, guard, ctx.state),
       }));
-  }
-
-  /* Over the whole travel; at the load position nothing sweeps. */
-  function swept(ctx, guard, box) {
-    if (ctx.state.situation === Model.LOADING) {
-      return box;
-    }
-    const low = Object.assign({}, ctx.state, {
-      spindleX: ctx.machine.spindle[0] - ctx.machine.reach[0],
-      spindleY: ctx.machine.spindle[1] - ctx.machine.reach[1],
-    });
-    const high = Object.assign({}, ctx.state, {
-      spindleX: ctx.machine.spindle[0] + ctx.machine.reach[0],
-      spindleY: ctx.machine.spindle[1] + ctx.machine.reach[1],
-    });
-    const one = Model.guardBox(ctx.data, ctx.machine, ctx.vise, guard, low);
-    const other = Model.guardBox(ctx.data, ctx.machine, ctx.vise, guard, high);
-    return { x: Scene.hull(one.x, other.x), y: Scene.hull(one.y, other.y), z: one.z };
   }
 
   function slots(ctx, frame, into, room) {
@@ -230,7 +215,7 @@ const Drawing = (() => {
     slots(ctx, frame, back, room);
     const guards = standingGuards(ctx);
     guards.forEach((one) => {
-      const over = swept(ctx, one.guard, one.box);
+      const over = Model.guardSwept(ctx.data, ctx.machine, ctx.vise, one.guard, ctx.state);
       const seen = Scene.rectangle(frame, over.x, over.y);
       if (seen !== null) {
         back.append(shape(seen, { class: 'swept' }, one.guard.name + ', over the whole travel'));

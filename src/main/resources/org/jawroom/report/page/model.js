@@ -83,6 +83,26 @@ const Model = (() => {
     return { x: plus(ends(guard.x), alongX), y: plus(ends(guard.y), alongY), z: z };
   }
 
+  const hull = (one, other) => [Math.min(one[0], other[0]), Math.max(one[1], other[1])];
+  const joined = (one, other) => ({
+    x: hull(one.x, other.x), y: hull(one.y, other.y), z: hull(one.z, other.z),
+  });
+
+  /* What a guard sweeps in the state's situation; at the load position it stands. */
+  function guardSwept(data, machine, vise, guard, state) {
+    const at = (sign) => guardBox(data, machine, vise, guard, inSituation(machine, Object.assign({}, state, {
+      spindleX: machine.spindle[0] + sign * machine.reach[0],
+      spindleY: machine.spindle[1] + sign * machine.reach[1],
+    })));
+    return joined(at(-1), at(1));
+  }
+
+  /* What a part covers while the jaws go over a range of openings. */
+  function partSwept(vise, part, state, openings) {
+    const at = (opening) => partBox(vise, part, Object.assign({}, state, { opening: opening }));
+    return joined(at(openings[0]), at(openings[1]));
+  }
+
   const counts = (thing, situation) => (thing.when & situation) !== 0;
 
   /* The table is held against the handle only while loading, and against what reaches below its top. */
@@ -117,24 +137,43 @@ const Model = (() => {
     };
   }
 
+  /* Every pair that counts in the situation, guards and parts in the solver's order. */
+  function pairs(machine, vise, state, each) {
+    for (const guard of machine.guards) {
+      if (counts(guard, state.situation)) {
+        for (const part of partsOf(vise, state)) {
+          if (counts(part, state.situation) && meets(part, guard, state.situation)) {
+            each(part, guard);
+          }
+        }
+      }
+    }
+  }
+
+  const tightestFirst = (one, next) => one.margin - next.margin;
+
   /*
    * Every pair that counts, tightest first, equal ones in the solver's order. The state has turn, mount,
    * thread, x, y (the vise), situation, spindleX, spindleY (over the table) and opening.
    */
   function gaps(data, machine, vise, state) {
-    const pairs = [];
-    for (const guard of machine.guards) {
-      if (counts(guard, state.situation)) {
-        const other = guardBox(data, machine, vise, guard, state);
-        for (const part of partsOf(vise, state)) {
-          if (counts(part, state.situation) && meets(part, guard, state.situation)) {
-            const box = partBox(vise, part, state);
-            pairs.push(pair(data, part, guard, box, other, state.situation));
-          }
-        }
-      }
+    const found = [];
+    pairs(machine, vise, state, (part, guard) => found.push(pair(
+      data, part, guard, partBox(vise, part, state), guardBox(data, machine, vise, guard, state),
+      state.situation)));
+    return found.sort(tightestFirst);
+  }
+
+  /* The same over the whole travel, loading too, and a range of openings: the solver's margins there. */
+  function sweptGaps(data, machine, vise, state, openings) {
+    const found = [];
+    for (const situation of [CUTTING, LOADING]) {
+      const at = Object.assign({}, state, { situation: situation });
+      pairs(machine, vise, at, (part, guard) => found.push(pair(
+        data, part, guard, partSwept(vise, part, at, openings), guardSwept(data, machine, vise, guard, at),
+        situation)));
     }
-    return pairs.sort((one, next) => one.margin - next.margin);
+    return found.sort(tightestFirst);
   }
 
   /* While loading the axes stand at the load position. */
@@ -147,9 +186,12 @@ const Model = (() => {
   const middle = (interval) => (interval[0] + interval[1]) / 2;
   const clamped = (value, least, most) => Math.round(Math.max(least, Math.min(most, value)));
 
-  /* Where along one axis the spindle brings a guard nearest to a part: at the ends, or middle to middle. */
+  /*
+   * Where along one axis the spindle brings a guard nearest to a part: at the ends, or middle to middle; but
+   * mid-travel where it does not matter.
+   */
   function spots(centre, reach, part, guard) {
-    const spots = [centre - reach, centre + reach];
+    const spots = [centre, centre - reach, centre + reach];
     const shift = middle(part) - middle(guard);
     if (Number.isFinite(shift)) {
       spots.push(centre + clamped(shift, -reach, reach));
@@ -189,15 +231,10 @@ const Model = (() => {
         spindleY: machine.spindle[1],
         opening: openings[0],
       }));
-      for (const guard of machine.guards) {
-        for (const part of partsOf(vise, state)) {
-          if (counts(guard, situation) && counts(part, situation) && meets(part, guard, situation)) {
-            for (const moment of moments(data, machine, vise, middleState, part, guard, openings)) {
-              look(moment, part, guard);
-            }
-          }
-        }
-      }
+      pairs(machine, vise, middleState, (part, guard) => {
+        moments(data, machine, vise, middleState, part, guard, openings)
+          .forEach((moment) => look(moment, part, guard));
+      });
     }
     return found === null ? null : found.state;
   }
@@ -270,6 +307,9 @@ const Model = (() => {
     INCH: INCH,
     TURNS: TURNS,
     gaps: gaps,
+    sweptGaps: sweptGaps,
+    guardSwept: guardSwept,
+    hull: hull,
     guardBox: guardBox,
     partBox: partBox,
     partsOf: partsOf,

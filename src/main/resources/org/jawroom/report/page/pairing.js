@@ -115,7 +115,7 @@ const Pairing = (() => {
       }
     };
     const minded = (ctx.pairing.marks || []).concat(ctx.machine.cautions || [], ctx.vise.cautions || []);
-    list('To mind', minded);
+    list('To mind', minded.filter((line, index) => minded.indexOf(line) === index));
     list('Why no bolts line up', ctx.pairing.misses);
     list('Not measured', ctx.pairing.missing);
     list('What one change would make it fit, least effort first', ctx.pairing.changes);
@@ -128,16 +128,26 @@ const Pairing = (() => {
     parts.now = Dom.make('p', { id: 'now', role: 'status' });
     parts.rows = Dom.make('tbody', {});
     parts.where = Dom.make('p', { id: 'where', class: 'note' });
-    parts.travel = Dom.make('p', { class: 'note' });
+    parts.travel = Dom.make('p', { class: 'note', id: 'travel' });
+    parts.here = Dom.make('p', { id: 'here' });
+    parts.moment = Dom.make('p', { class: 'note', id: 'moment' });
     parts.reason = Dom.make('p', { class: 'note', id: 'jog-reason' });
     Drag.attach(parts.plan, { pull: pull });
-    return Dom.make('div', { class: 'bench' },
-      Dom.make('div', { class: 'pictures' }, zoom(), parts.plan,
-        Dom.make('p', { class: 'note' }, 'Seen from above and from the table: what moves against the table'
-          + ' moves in the picture. The operator stands at the bottom. Hatched: guards where they stand now;'
-          + ' tinted: what they sweep over the whole travel. Drag the vise, or the spindle’s cross.'),
-        parts.side, Dom.make('p', { class: 'note' }, 'The same from the right; the operator stands on the left.')),
-      Dom.make('div', { class: 'panel' }, parts.now, gapTable(), parts.travel, parts.where, controls()));
+    const part = (name, ...children) => Dom.make('div', { class: name }, ...children);
+    return part('bench',
+      part('column',
+        part('plan-box', zoom(), parts.plan),
+        part('gaps-box', gapTable(), parts.travel),
+        part('side-box', parts.side,
+          Dom.make('p', { class: 'note' }, 'The same from the right; the operator stands on the left.'))),
+      part('column',
+        part('now-box', parts.now, parts.here),
+        part('controls-box', controls()),
+        part('words-box', parts.moment, parts.where,
+          Dom.make('p', { class: 'note' }, 'The plan is seen from above and from the table: what moves against'
+            + ' the table moves in the picture. Hatched: guards where they stand now; tinted: what they sweep'
+            + ' over the whole travel; dash and dot: what the spindle reaches. Drag the vise, or the'
+            + ' spindle’s cross; the vise goes where its bolts hold.'))));
   }
 
   function zoom() {
@@ -170,10 +180,10 @@ const Pairing = (() => {
     });
     parts.spindleX = jog('spindle-x', 'Spindle over the table, x', range(0), (length) => {
       ctx.state.spindleX = length;
-    });
+    }, 'jog-reason');
     parts.spindleY = jog('spindle-y', 'Spindle over the table, y', range(1), (length) => {
       ctx.state.spindleY = length;
-    });
+    }, 'jog-reason');
     parts.places = Dom.make('div', {});
     box.append(
       parts.situation.element, parts.opening.element, parts.spindleX.element, parts.spindleY.element,
@@ -195,7 +205,7 @@ const Pairing = (() => {
     ctx.machine.spindle[index] + ctx.machine.reach[index],
   ];
 
-  function jog(id, label, ends, set) {
+  function jog(id, label, ends, set, describedBy) {
     return Controls.slider({
       id: id,
       label: label,
@@ -204,6 +214,7 @@ const Pairing = (() => {
       step: Words.slide(),
       press: Words.step(),
       value: ends[0],
+      describedBy: describedBy,
       told: (length) => Words.withUnit(Words.place(length)),
       changed: (length) => {
         set(length);
@@ -214,6 +225,8 @@ const Pairing = (() => {
 
   /* Turn and mount, slots, and the place within the room the slots and holes leave. */
   function placeControls() {
+    /* Made anew, so the one that had the focus gets it again. */
+    const focused = parts.places.contains(document.activeElement) ? document.activeElement.id : '';
     const box = Dom.clear(parts.places);
     if (ctx.seats.length > 1) {
       box.append(Controls.choice('seat', 'Handle to, mount', ctx.seats.map((one, index) => [
@@ -237,6 +250,10 @@ const Pairing = (() => {
     parts.x = placeSlider('vise-x', 'Vise left – right', here.x, 'x');
     parts.y = placeSlider('vise-y', 'Vise front – rear', here.y, 'y');
     box.append(parts.x.element, parts.y.element);
+    if (focused !== '') {
+      const again = Dom.byId(focused);
+      (again === null || again.disabled ? parts.situation.element : again).focus();
+    }
   }
 
   function placeSlider(id, label, ends, axis) {
@@ -251,7 +268,13 @@ const Pairing = (() => {
 
   function slotWords(places) {
     const at = Object.assign({}, ctx.state, { x: middle(places.x), y: middle(places.y) });
-    return Model.slots(ctx.machine, ctx.vise, at).join(', ');
+    return inSlots(at);
+  }
+
+  /* Each slot once: two bolts may share one. */
+  function inSlots(state) {
+    const slots = Model.slots(ctx.machine, ctx.vise, state);
+    return slots.filter((slot, index) => slots.indexOf(slot) === index).join(' and ');
   }
 
   function moveTo(next, x, y) {
@@ -327,12 +350,18 @@ const Pairing = (() => {
       ? 'Nothing listed can be hit now.'
       : 'Now: ' + Words.state(gaps[0]).word + ', margin ' + Words.withUnit(Words.fineDown(gaps[0].margin))
         + ', ' + pairWords(gaps[0]) + '.';
-    parts.now.textContent = words;
+    if (parts.now.textContent !== words) {
+      parts.now.textContent = words;
+    }
     parts.now.className = gaps.length === 0 ? '' : 's-' + Words.state(gaps[0]).name;
     parts.plan.setAttribute('aria-label', 'Plan from above. ' + words);
     parts.side.setAttribute('aria-label', 'Side from the right. ' + words);
     Dom.clear(parts.rows).append(...gaps.slice(0, LISTED).map(row));
     parts.travel.textContent = travelWords(now);
+    parts.moment.textContent = 'Moment: ' + (now.situation === Model.CUTTING ? 'cutting' : 'loading')
+      + ', jaws open ' + Words.place(now.opening) + ', spindle at x ' + Words.place(now.spindleX) + ', y '
+      + Words.place(now.spindleY) + ' over the table (' + Words.unit() + ').';
+    here(now);
     parts.where.textContent = tape(now);
   }
 
@@ -348,11 +377,23 @@ const Pairing = (() => {
       Dom.make('td', {}, state.word));
   }
 
+  /* What the solver would say of the place where the vise stands now, over the openings that count. */
+  function here(now) {
+    const [least, most] = ctx.pairing.openings;
+    const swept = Model.sweptGaps(data, ctx.machine, ctx.vise, now, ctx.pairing.openings);
+    const over = 'Over all of travel, loading too, jaws ' + Words.upCoarse(least) + ' to '
+      + Words.withUnit(Words.coarseDown(most)) + ', here: ';
+    parts.here.textContent = swept.length === 0
+      ? over + 'nothing listed can be hit.'
+      : over + Words.state(swept[0]).word + ', margin ' + Words.withUnit(Words.fineDown(swept[0].margin))
+        + ', ' + pairWords(swept[0]) + '.';
+    parts.here.className = swept.length === 0 ? '' : 's-' + Words.state(swept[0]).name;
+  }
+
   /* One moment is not the whole travel. */
   function travelWords(now) {
     const pairing = ctx.pairing;
-    const words = ['These are the gaps at this one moment, with the bare vise; the margin above holds for all'
-      + ' of travel and opening, loading too.'];
+    const words = ['Gaps at this one moment, with the bare vise.'];
     const [least, most] = pairing.openings;
     if (now.opening < least || now.opening > most) {
       words.push('! The jaws stand outside the usable opening, ' + Words.upCoarse(least) + ' to '
@@ -368,7 +409,7 @@ const Pairing = (() => {
   /* Where it stands, as a setter lays it out with a tape. */
   function tape(now) {
     const vise = ctx.vise;
-    const slots = Model.slots(ctx.machine, vise, now);
+    const slots = inSlots(now);
     const half = vise.base === undefined ? 0 : vise.base / 2;
     const face = vise.both ? 'middle between the jaws' : 'fixed-jaw face';
     const upright = Model.TURNS[now.turn].u[0] === 'y';
@@ -383,7 +424,7 @@ const Pairing = (() => {
       ? [sideName + ' ' + left(now.x - half), face + ' ' + front(now.y)]
       : [face + ' ' + left(now.x), sideName + ' ' + front(now.y - half)];
     return 'Place: handle to the ' + now.turn + ', mount ' + vise.mounts[now.mount] + ', '
-      + (slots.length === 1 ? 'bolt in slot ' : 'bolts in slots ') + slots.join(', ') + ' (counted from the '
+      + (slots.includes(' ') ? 'bolts in slots ' : 'bolts in slot ') + slots + ' (counted from the '
       + (ctx.machine.along === 'x' ? 'front' : 'left') + '); ' + edges.join('; ') + ' (' + Words.unit() + ').';
   }
 

@@ -84,7 +84,7 @@ const Scene = (() => {
     return points;
   }
 
-  const hull = (one, other) => [Math.min(one[0], other[0]), Math.max(one[1], other[1])];
+  const hull = Model.hull;
   const grown = (interval, by) => [interval[0] - by, interval[1] + by];
 
   /* What the vise covers over its whole opening. */
@@ -153,7 +153,6 @@ const Scene = (() => {
     table: table,
     planExtent: planExtent,
     grown: grown,
-    hull: hull,
     meet: meet,
   };
 })();
