@@ -195,21 +195,21 @@ class PageNumbersTest {
   void slots_inTheRecommendedPlaces_areThoseReported() throws Exception {
     for (ShopPage page : List.of(ShopPage.demo(), ShopPage.example())) {
       browser.open(page.write(folder));
-      for (int i = 0; i < page.advice().size(); i++) {
-        Outcome outcome = page.outcomes().get(i);
-        if (outcome.recommended().isPresent()) {
-          Object slots = browser.run(
-              "Pairing.show(arguments[0], arguments[1]);"
-                  + "const data = JSON.parse(document.getElementById('data').textContent);"
-                  + "return Model.slots(data.machines[arguments[0]], data.vises[arguments[1]],"
-                  + " Pairing.shown()).join(';')",
-              i / page.shop().vises().size(), i % page.shop().vises().size());
-          assertEquals(
-              outcome.recommended().get().slots().stream().map(String::valueOf)
-                  .collect(Collectors.joining(";")),
-              slots, outcome.vise().name() + " on " + outcome.machine().name());
-        }
-      }
+      List<?> found = (List<?>) browser.run(
+          "const data = JSON.parse(document.getElementById('data').textContent);"
+              + "return data.pairings.map((told, i) => { if (told.at === undefined) { return ''; }"
+              + "const machine = data.machines[Math.floor(i / data.vises.length)];"
+              + "const seat = told.seats.map(Model.seat)"
+              + ".find((one) => one.turn === told.turn && one.mount === told.mount);"
+              + "return Model.slots(machine, data.vises[i % data.vises.length],"
+              + " { turn: seat.turn, mount: seat.mount, thread: seat.thread, x: told.at[0], y: told.at[1],"
+              + " opening: told.openings[0] }).join(';'); });");
+      List<String> expected =
+          page.outcomes().stream()
+              .map(outcome -> outcome.recommended().map(Recommendation::slots).orElse(List.of()))
+              .map(slots -> slots.stream().map(String::valueOf).collect(Collectors.joining(";")))
+              .toList();
+      assertEquals(expected, found);
     }
   }
 

@@ -24,6 +24,7 @@ import org.jawroom.tables.source.UnreadableInput;
 
 /** A shop solved, for its page. */
 record ShopPage(Shop shop, List<Advice> advice) {
+  private static ShopPage demo;
 
   static ShopPage of(Shop shop) {
     int across = shop.vises().size();
@@ -43,8 +44,12 @@ record ShopPage(Shop shop, List<Advice> advice) {
     return of(ShopReader.read(tables, settings).shop().orElseThrow());
   }
 
-  static ShopPage demo() throws UnreadableInput {
-    return read(Path.of("inputs", "demo"), Map.of());
+  /** Solved once, for all that ask. */
+  static synchronized ShopPage demo() throws UnreadableInput {
+    if (demo == null) {
+      demo = read(Path.of("inputs", "demo"), Map.of());
+    }
+    return demo;
   }
 
   /** The shop worked by hand. */
