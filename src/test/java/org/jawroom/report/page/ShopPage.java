@@ -1,5 +1,7 @@
 package org.jawroom.report.page;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
@@ -19,6 +21,7 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
+import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
 import org.jawroom.tables.source.UnreadableInput;
 
@@ -41,7 +44,9 @@ record ShopPage(Shop shop, List<Advice> advice) {
   }
 
   static ShopPage read(Path tables, Map<String, String> settings) throws UnreadableInput {
-    return of(ShopReader.read(tables, settings).shop().orElseThrow());
+    Reading reading = ShopReader.read(tables, settings);
+    assertEquals(List.of(), reading.faults());
+    return of(reading.shop().orElseThrow());
   }
 
   /** Solved once, for all that ask. */
