@@ -215,7 +215,7 @@ const Pairing = (() => {
       press: Words.step(),
       value: ends[0],
       describedBy: describedBy,
-      told: (length) => Words.withUnit(Words.place(length)),
+      told: (length) => Words.withUnit(Words.finePlace(length)),
       changed: (length) => {
         set(length);
         redraw();
@@ -359,8 +359,8 @@ const Pairing = (() => {
     Dom.clear(parts.rows).append(...gaps.slice(0, LISTED).map(row));
     parts.travel.textContent = travelWords(now);
     parts.moment.textContent = 'Moment: ' + (now.situation === Model.CUTTING ? 'cutting' : 'loading')
-      + ', jaws open ' + Words.place(now.opening) + ', spindle at x ' + Words.place(now.spindleX) + ', y '
-      + Words.place(now.spindleY) + ' over the table (' + Words.unit() + ').';
+      + ', jaws open ' + Words.finePlace(now.opening) + ', spindle at x ' + Words.finePlace(now.spindleX) + ', y '
+      + Words.finePlace(now.spindleY) + ' over the table (' + Words.unit() + ').';
     here(now);
     parts.where.textContent = tape(now);
   }
@@ -381,8 +381,8 @@ const Pairing = (() => {
   function here(now) {
     const [least, most] = ctx.pairing.openings;
     const swept = Model.sweptGaps(data, ctx.machine, ctx.vise, now, ctx.pairing.openings);
-    const over = 'Over all of travel, loading too, jaws ' + Words.upCoarse(least) + ' to '
-      + Words.withUnit(Words.coarseDown(most)) + ', here: ';
+    const over = 'Over all of travel, loading too, jaws ' + Words.fineUp(least) + ' to '
+      + Words.withUnit(Words.fineDown(most)) + ', here: ';
     parts.here.textContent = swept.length === 0
       ? over + 'nothing listed can be hit.'
       : over + Words.state(swept[0]).word + ', margin ' + Words.withUnit(Words.fineDown(swept[0].margin))
@@ -396,8 +396,8 @@ const Pairing = (() => {
     const words = ['Gaps at this one moment, with the bare vise.'];
     const [least, most] = pairing.openings;
     if (now.opening < least || now.opening > most) {
-      words.push('! The jaws stand outside the usable opening, ' + Words.upCoarse(least) + ' to '
-        + Words.withUnit(Words.coarseDown(most)) + '.');
+      words.push('! The jaws stand outside the usable opening, ' + Words.fineUp(least) + ' to '
+        + Words.withUnit(Words.fineDown(most)) + '.');
     }
     if (now.turn !== pairing.turn || now.mount !== pairing.mount || now.x !== pairing.at[0]
         || now.y !== pairing.at[1]) {

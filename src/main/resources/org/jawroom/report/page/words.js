@@ -40,6 +40,7 @@ const Words = (() => {
     fineDown: (length) => down(length, FINE[unit]),
     fineUp: (length) => up(length, FINE[unit]),
     place: (length) => nearest(length, COARSE[unit]),
+    finePlace: (length) => nearest(length, FINE[unit]),
     upCoarse: (length) => up(length, COARSE[unit]),
     withUnit: (text) => text + ' ' + unit,
     /* What one press of a step button moves, and one step of a slider. */

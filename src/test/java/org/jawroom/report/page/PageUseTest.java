@@ -216,7 +216,7 @@ class PageUseTest {
     key("spindle-y", Keys.END);
     assertEquals(480_000_000L, shown().get("spindleY"));
     assertNotEquals(before, browser.text("gaps"));
-    assertEquals("240.0 mm", browser.byId("spindle-y").getDomAttribute("aria-valuetext"));
+    assertEquals("240.00 mm", browser.byId("spindle-y").getDomAttribute("aria-valuetext"));
     browser.find(By.cssSelector("[aria-label='Spindle over the table, y: less']")).click();
     assertEquals(478_000_000L, shown().get("spindleY"));
     browser.byId("to-tightest").click();
