@@ -44,6 +44,7 @@ final class Jawroom implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: matrix, page, check, compare or template.");
+    throw new ParameterException(
+        spec.commandLine(), "Say what to do: matrix, page, check, compare or template.");
   }
 }

@@ -40,7 +40,7 @@ final class DataText {
         text.append(members.hasNext() ? "," : "");
       }
       text.append(']');
-    } else if (value == null || value instanceof Long || value instanceof Integer || value instanceof Boolean) {
+    } else if (value == null || value instanceof Number || value instanceof Boolean) {
       text.append(value);
     } else {
       quote(value.toString());

@@ -54,7 +54,7 @@ final class PageData {
     data.put("version", facts.toolVersion());
     data.put("unit", facts.unit().word());
     data.put("handRoom", settings.handRoom());
-    data.put("shortestTool", settings.shortestTool().isPresent() ? settings.shortestTool().getAsLong() : null);
+    settings.shortestTool().ifPresent(tool -> data.put("shortestTool", tool));
     data.put("settings", facts.settings().stream().map(s -> s.label() + ": " + s.value()).toList());
     data.put("files", facts.files().stream().map(PageData::file).toList());
     data.put("warnings", facts.warnings().size());

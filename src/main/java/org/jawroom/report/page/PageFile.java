@@ -23,7 +23,7 @@ public final class PageFile {
   private static final List<String> SCRIPTS =
       List.of(
           "model.js", "words.js", "dom.js", "controls.js", "matrix.js", "scene.js", "drawing.js", "drag.js",
-          "pairing.js", "page.js");
+          "readout.js", "pairing.js", "page.js");
 
   private PageFile() {}
 

@@ -69,7 +69,7 @@ final class PairingData {
         .map();
   }
 
-  /** [turn, mount, thread, x from, x to, y from, y to, …]: a turn and mount, and every place they hold at. */
+  /** [turn, mount, thread, x from, x to, y from, y to, …]: a turn and mount, and where they hold. */
   private static List<Object> seat(Bolted seat) {
     List<Object> told = new ArrayList<>(
         List.of(seat.turn().word(), seat.mountIndex(), seat.thread()));

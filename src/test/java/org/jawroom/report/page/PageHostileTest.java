@@ -65,7 +65,8 @@ class PageHostileTest {
     assertEquals(List.of(), reading.faults());
     Shop shop = reading.shop().orElseThrow();
     List<Machine> machines = shop.machines().stream()
-        .map(machine -> machine.withGuards(machine.guards().stream().map(PageHostileTest::turned).toList()))
+        .map(machine ->
+            machine.withGuards(machine.guards().stream().map(PageHostileTest::turned).toList()))
         .toList();
     return ShopPage.of(new Shop(shop.settings(), machines, shop.vises(), List.of()));
   }

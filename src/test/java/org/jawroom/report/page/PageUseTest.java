@@ -28,7 +28,7 @@ import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.interactions.PointerInput;
 import org.openqa.selenium.interactions.Sequence;
 
-/** Every control of the demo shop's page, used in a real browser; each test ends without a word on the console. */
+/** Every control of the demo shop's page, used in a real browser; the console stays silent. */
 class PageUseTest {
   @TempDir private static Path folder;
 
