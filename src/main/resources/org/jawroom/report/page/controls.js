@@ -56,7 +56,8 @@ const Controls = (() => {
 
   /* A choice of a few, all in sight: options are [value, words]. */
   function segments(name, legend, options, changed) {
-    const inputs = options.map((option) => Dom.make('input', { type: 'radio', name: name, value: option[0] }));
+    const inputs = options.map((option) => Dom.make(
+      'input', { type: 'radio', name: name, value: option[0] }));
     inputs.forEach((input) => input.addEventListener('change', () => changed(input.value)));
     return {
       element: Dom.make('fieldset', { class: 'segments' }, Dom.make('legend', {}, legend),

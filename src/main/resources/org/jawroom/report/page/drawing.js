@@ -114,7 +114,10 @@ const Drawing = (() => {
   /* Boxes with their names, those above drawn later; a name stands where nothing covers it. */
   function bodies(things, frame, across, into, room) {
     const seen = things
-      .map((thing) => ({ thing: thing, rectangle: Scene.rectangle(frame, thing.box[across[0]], thing.box[across[1]]) }))
+      .map((thing) => ({
+        thing: thing,
+        rectangle: Scene.rectangle(frame, thing.box[across[0]], thing.box[across[1]]),
+      }))
       .filter((one) => one.rectangle !== null);
     seen.forEach((one) => into.append(shape(one.rectangle, { class: one.thing.name }, one.thing.title)));
     seen.forEach((one, index) => label(into, room, one.thing.title, one.rectangle,

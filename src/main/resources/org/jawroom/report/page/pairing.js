@@ -90,7 +90,8 @@ const Pairing = (() => {
   function facts() {
     const pairing = ctx.pairing;
     const list = Dom.make('dl', { class: 'facts-list' });
-    const add = (term, words) => list.append(Dom.make('div', {}, Dom.make('dt', {}, term), Dom.make('dd', {}, words)));
+    const add = (term, words) => list.append(
+      Dom.make('div', {}, Dom.make('dt', {}, term), Dom.make('dd', {}, words)));
     if (pairing.limit !== undefined) {
       add('Margin in the recommended place', Words.withUnit(Words.fineDown(pairing.limit.margin)));
       add('Limited by', pairing.limit.part + ' to ' + pairing.limit.guard + ': '

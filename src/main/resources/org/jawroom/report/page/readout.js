@@ -27,8 +27,8 @@ const Readout = (() => {
 
   function moment(now) {
     return 'Moment: ' + (now.situation === Model.CUTTING ? 'cutting' : 'loading')
-      + ', jaws open ' + Words.finePlace(now.opening) + ', spindle at x ' + Words.finePlace(now.spindleX) + ', y '
-      + Words.finePlace(now.spindleY) + ' over the table (' + Words.unit() + ').';
+      + ', jaws open ' + Words.finePlace(now.opening) + ', spindle at x ' + Words.finePlace(now.spindleX)
+      + ', y ' + Words.finePlace(now.spindleY) + ' over the table (' + Words.unit() + ').';
   }
 
   /* One moment is not the whole travel. */
