@@ -31,6 +31,8 @@ final class Browser implements AutoCloseable {
   /** Held here, or its level would be forgotten. */
   private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
 
+  private static final String CHROMIUM = "chromium";
+  private static final String CHROMEDRIVER = "chromedriver";
   private static final long PATIENCE_MS = 10_000;
 
   private final ChromeDriver driver;
@@ -41,11 +43,21 @@ final class Browser implements AutoCloseable {
     this.profile = profile;
   }
 
-  static Browser start() throws IOException {
-    Optional<Path> chromium = find("chromium");
-    Optional<Path> chromedriver = find("chromedriver");
-    Assumptions.assumeTrue(chromium.isPresent(), "skipped: there is no chromium on this machine");
-    Assumptions.assumeTrue(chromedriver.isPresent(), "skipped: there is no chromedriver on this machine");
+  /** Before each test, so that every one of them is counted as skipped where there is no browser. */
+  static void assumeThere() {
+    for (String program : List.of(CHROMIUM, CHROMEDRIVER)) {
+      Assumptions.assumeTrue(
+          find(program).isPresent(), "skipped: there is no " + program + " on this machine");
+    }
+  }
+
+  /** Empty where either program is missing. */
+  static Optional<Browser> start() throws IOException {
+    Optional<Path> chromium = find(CHROMIUM);
+    Optional<Path> chromedriver = find(CHROMEDRIVER);
+    if (chromium.isEmpty() || chromedriver.isEmpty()) {
+      return Optional.empty();
+    }
     SELENIUM.setLevel(Level.SEVERE);
     Path profile = Files.createTempDirectory("jawroom-browser");
     LoggingPreferences logs = new LoggingPreferences();
@@ -64,7 +76,7 @@ final class Browser implements AutoCloseable {
             .build();
     Browser browser = new Browser(new ChromeDriver(service, options), profile);
     browser.size(1280, 900);
-    return browser;
+    return Optional.of(browser);
   }
 
   private static Optional<Path> find(String program) {

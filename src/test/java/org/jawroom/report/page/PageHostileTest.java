@@ -15,6 +15,7 @@ import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,7 +31,12 @@ class PageHostileTest {
 
   @BeforeAll
   static void start() throws IOException {
-    browser = Browser.start();
+    browser = Browser.start().orElse(null);
+  }
+
+  @BeforeEach
+  void needsABrowser() {
+    Browser.assumeThere();
   }
 
   @AfterAll

@@ -34,6 +34,7 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -54,7 +55,12 @@ class PageNumbersTest {
 
   @BeforeAll
   static void start() throws IOException {
-    browser = Browser.start();
+    browser = Browser.start().orElse(null);
+  }
+
+  @BeforeEach
+  void needsABrowser() {
+    Browser.assumeThere();
   }
 
   @AfterAll

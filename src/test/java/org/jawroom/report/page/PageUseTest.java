@@ -38,7 +38,7 @@ class PageUseTest {
 
   @BeforeAll
   static void start() throws Exception {
-    browser = Browser.start();
+    browser = Browser.start().orElse(null);
     page = ShopPage.demo();
     file = page.write(folder);
   }
@@ -52,6 +52,7 @@ class PageUseTest {
 
   @BeforeEach
   void openAnew() {
+    Browser.assumeThere();
     browser.size(1280, 900);
     browser.scheme("light");
     browser.open(file);
