@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
       "  jawroom check shop.xlsx           every fault and every doubt in it",
       "  jawroom matrix shop.xlsx          the matrix, into the folder reports",
       "  jawroom matrix tables -o out      the same from a folder of CSV files",
-      "  jawroom draw shop.xlsx \"knee mill\" \"plain 125\" -o knee.pdf   one pairing, drawn",
+      "  jawroom page shop.xlsx            the same as a page to click in, page.html",
+      "  jawroom draw shop.xlsx mill vise  one pairing, drawn",
       "  jawroom card shop.xlsx mill vise  a page to set it up by",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
@@ -32,6 +33,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       MatrixCommand.class,
+      PageCommand.class,
       ExplainCommand.class,
       DrawCommand.class,
       CardCommand.class,
@@ -46,6 +48,8 @@ final class Jawroom implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: matrix, explain, draw, check, compare or template.");
+    throw new ParameterException(
+        spec.commandLine(),
+        "Say what to do: matrix, page, explain, draw, card, check, compare or template.");
   }
 }

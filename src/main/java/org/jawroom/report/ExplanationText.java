@@ -38,7 +38,7 @@ public final class ExplanationText {
 
   private void verdict() {
     lines.add(outcome.machine().name() + " x " + outcome.vise().name());
-    lines.add(sentence());
+    lines.add(new Words(unit).sentence(outcome));
     outcome.recommended().flatMap(Recommendation::limit).ifPresent(
         limit -> lines.add("Margin at the place below" + over() + ": " + figure(limit)));
     outcome.bestMargin().ifPresent(
@@ -56,23 +56,6 @@ public final class ExplanationText {
         + limit.guard() + ".";
   }
 
-  private String sentence() {
-    return switch (outcome.verdict()) {
-      case FITS -> outcome.bestMargin().isPresent()
-          ? "It fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)."
-          : "Nothing is listed that it could hit. Look before you trust it.";
-      case MEASURE -> "Too close to call: it fits only if your readings are better than you said. Measure"
-          + " again.";
-      case LIMITED -> "It fits over part of its opening only: " + new Words(unit).opening(outcome) + " "
-          + unit.word() + ".";
-      case NO_PLACE -> outcome.recommended().isPresent()
-          ? "No place: bolts line up, but it hits something or comes too near wherever it stands."
-          : "No place, whatever the blank dimensions are.";
-      case NO_MOUNT -> "No mount: no bolts of it line up with this table's slots in any turn allowed.";
-      case UNKNOWN -> "Unknown: not measured: " + Words.columns(outcome.missing()) + ".";
-    };
-  }
-
   private void cautions() {
     lines.blank();
     List<String> not = LookedFor.not(outcome.machine());
@@ -86,7 +69,6 @@ public final class ExplanationText {
       lines.add("Tolerance taken as 0, since none was told, for the "
           + (machine && vise ? "machine and the vise" : machine ? "machine" : "vise") + ".");
     }
-    lines.add("This does not replace the check on the machine. Lock out before reaching in. Local codes"
-        + " and the machine maker's instructions come first.");
+    lines.add(Cautions.BRIEF);
   }
 }
