@@ -6,6 +6,8 @@ import org.jawroom.clearance.Limit;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.placement.Verdict;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Vise;
 
 /** One pairing explained for a terminal of 80 columns. */
 public final class ExplanationText {
@@ -29,7 +31,7 @@ public final class ExplanationText {
     ExplanationText text = new ExplanationText(unit, explanation.advice().outcome());
     text.verdict();
     new ExplainPlace(unit, explanation).to(text.lines);
-    new ExplainPairs(unit, explanation).to(text.lines);
+    ExplainPairs.of(unit, explanation).to(text.lines);
     new ExplainChoices(unit, explanation).to(text.lines);
     new ExplainRemedies(unit, explanation).to(text.lines, onMachine, ofVise);
     text.cautions();
@@ -57,14 +59,19 @@ public final class ExplanationText {
   }
 
   private void cautions() {
+    cautions(outcome.machine(), outcome.vise(), lines);
+  }
+
+  /** What was not looked for, what was taken as exact, and that it replaces no check. */
+  static void cautions(Machine itsMachine, Vise itsVise, ExplainLines lines) {
     lines.blank();
-    List<String> not = LookedFor.not(outcome.machine());
+    List<String> not = LookedFor.not(itsMachine);
     if (!not.isEmpty()) {
       lines.add("Nobody looked for these on this machine, so they do not count: "
           + String.join(", ", not) + ".");
     }
-    boolean machine = outcome.machine().provenance().assumedExact();
-    boolean vise = outcome.vise().provenance().assumedExact();
+    boolean machine = itsMachine.provenance().assumedExact();
+    boolean vise = itsVise.provenance().assumedExact();
     if (machine || vise) {
       lines.add("Tolerance taken as 0, since none was told, for the "
           + (machine && vise ? "machine and the vise" : machine ? "machine" : "vise") + ".");
