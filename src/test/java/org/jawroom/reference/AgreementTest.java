@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import org.jawroom.clearance.Limit;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Pairing;
 import org.jawroom.placement.Recommendation;
@@ -58,26 +56,8 @@ class AgreementTest {
     told.put("missing", outcome.missing());
     if (outcome.recommended().isPresent()) {
       Place place = outcome.recommended().get();
-      told.put("turn", place.turn());
-      told.put("mount", place.mount());
-      told.put("x", place.x());
-      told.put("y", place.y());
-      told.put("slots", place.slots());
-      told.put("shortfall", place.reachShortfall());
+      ToldPlace.put(told, place);
       told.put("overhang", place.overhang());
-      told.put("play", place.play());
-      told.put("nose", place.noseNotBelow());
-      if (place.limiting().isPresent()) {
-        Limiting limiting = place.limiting().get();
-        told.put("margin", place.margin().getAsLong());
-        told.put("guard", limiting.guard());
-        told.put("part", limiting.part());
-        told.put("axis", limiting.axis());
-        told.put("situation", limiting.situation());
-        told.put("opening", limiting.opening());
-        told.put("required", limiting.required());
-        told.put("tolerance", limiting.tolerance());
-      }
     }
     return told.toString();
   }
@@ -92,27 +72,8 @@ class AgreementTest {
     told.put("missing", outcome.missing());
     if (outcome.recommended().isPresent()) {
       Recommendation place = outcome.recommended().get();
-      told.put("turn", place.handleTo());
-      told.put("mount", place.mount());
-      told.put("x", place.x());
-      told.put("y", place.y());
-      told.put("slots", place.slots());
-      told.put("shortfall", place.reachShortfall());
+      ToldPlace.put(told, place, namesAnEdge(expected));
       told.put("overhang", place.overhang());
-      told.put(
-          "play", place.play().map(p -> List.of(p.left(), p.right(), p.front(), p.rear())));
-      told.put("nose", place.noseNotBelow());
-      if (place.limit().isPresent()) {
-        Limit limit = place.limit().get();
-        told.put("margin", limit.margin());
-        told.put("guard", limit.guard());
-        told.put("part", limit.part());
-        told.put("axis", limit.axis());
-        told.put("situation", limit.situation());
-        told.put("opening", namesAnEdge(expected) ? Optional.of(limit.opening()) : Optional.empty());
-        told.put("required", limit.required());
-        told.put("tolerance", limit.tolerance());
-      }
     }
     return told.toString();
   }

@@ -7,10 +7,8 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.jawroom.clearance.Limit;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobPairing;
 import org.jawroom.placement.JobReason;
@@ -92,25 +90,7 @@ class JobAgreementTest {
     told.put("missing", answer.missing());
     if (answer.place().isPresent()) {
       Place place = answer.place().get();
-      told.put("turn", place.turn());
-      told.put("mount", place.mount());
-      told.put("x", place.x());
-      told.put("y", place.y());
-      told.put("slots", place.slots());
-      told.put("shortfall", place.reachShortfall());
-      told.put("play", place.play());
-      told.put("nose", place.noseNotBelow());
-      if (place.limiting().isPresent()) {
-        Limiting limiting = place.limiting().get();
-        told.put("margin", place.margin().getAsLong());
-        told.put("guard", limiting.guard());
-        told.put("part", limiting.part());
-        told.put("axis", limiting.axis());
-        told.put("situation", limiting.situation());
-        told.put("opening", limiting.opening());
-        told.put("required", limiting.required());
-        told.put("tolerance", limiting.tolerance());
-      }
+      ToldPlace.put(told, place);
     }
     return told.toString();
   }
@@ -125,26 +105,7 @@ class JobAgreementTest {
     told.put("missing", outcome.missing());
     if (outcome.place().isPresent()) {
       Recommendation place = outcome.place().get();
-      told.put("turn", place.handleTo());
-      told.put("mount", place.mount());
-      told.put("x", place.x());
-      told.put("y", place.y());
-      told.put("slots", place.slots());
-      told.put("shortfall", place.reachShortfall());
-      told.put(
-          "play", place.play().map(p -> List.of(p.left(), p.right(), p.front(), p.rear())));
-      told.put("nose", place.noseNotBelow());
-      if (place.limit().isPresent()) {
-        Limit limit = place.limit().get();
-        told.put("margin", limit.margin());
-        told.put("guard", limit.guard());
-        told.put("part", limit.part());
-        told.put("axis", limit.axis());
-        told.put("situation", limit.situation());
-        told.put("opening", namesAnEdge(expected) ? Optional.of(limit.opening()) : Optional.empty());
-        told.put("required", limit.required());
-        told.put("tolerance", limit.tolerance());
-      }
+      ToldPlace.put(told, place, namesAnEdge(expected));
     }
     return told.toString();
   }

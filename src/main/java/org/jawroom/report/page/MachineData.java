@@ -44,6 +44,7 @@ final class MachineData {
         .with("nose", Arrays.asList(known(machine.noseMin()), known(machine.noseMax())))
         .with("along", slots.along().letter())
         .with("slots", slots.centres())
+        .with("slotWidth", known(machine.slots().width()))
         .with("slotReach", Told.ends(slots.reach()))
         .with("guards", guards(settings, machine));
   }

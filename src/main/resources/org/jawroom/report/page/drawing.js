@@ -63,7 +63,8 @@ const Drawing = (() => {
 
   function slots(ctx, frame, into, room) {
     const alongX = ctx.machine.along === 'x';
-    const half = 7 * Model.MM;
+    // Only the bolts' thread hangs on the width, so a machine may be drawn without one: then as a thin line.
+    const half = (ctx.machine.slotWidth === null ? Model.MM : ctx.machine.slotWidth) / 2;
     ctx.machine.slots.forEach((centre, index) => {
       const across = [centre - half, centre + half];
       const reach = ctx.machine.slotReach;

@@ -1,0 +1,60 @@
+package org.jawroom.reference;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jawroom.clearance.Limit;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.reference.ReferenceOutcome.Limiting;
+import org.jawroom.reference.ReferenceOutcome.Place;
+
+/** What each of the two solvers tells of a place and of what limits it, under the same names. */
+final class ToldPlace {
+  private ToldPlace() {}
+
+  /** What the reference tells. */
+  static void put(Map<String, Object> told, Place place) {
+    told.put("turn", place.turn());
+    told.put("mount", place.mount());
+    told.put("x", place.x());
+    told.put("y", place.y());
+    told.put("slots", place.slots());
+    told.put("shortfall", place.reachShortfall());
+    told.put("play", place.play());
+    told.put("nose", place.noseNotBelow());
+    if (place.limiting().isPresent()) {
+      Limiting limiting = place.limiting().get();
+      told.put("margin", place.margin().getAsLong());
+      told.put("guard", limiting.guard());
+      told.put("part", limiting.part());
+      told.put("axis", limiting.axis());
+      told.put("situation", limiting.situation());
+      told.put("opening", limiting.opening());
+      told.put("required", limiting.required());
+      told.put("tolerance", limiting.tolerance());
+    }
+  }
+
+  /** @param edge whether the model says which edge faces the guard; where both do equally, it does not */
+  static void put(Map<String, Object> told, Recommendation place, boolean edge) {
+    told.put("turn", place.handleTo());
+    told.put("mount", place.mount());
+    told.put("x", place.x());
+    told.put("y", place.y());
+    told.put("slots", place.slots());
+    told.put("shortfall", place.reachShortfall());
+    told.put("play", place.play().map(p -> List.of(p.left(), p.right(), p.front(), p.rear())));
+    told.put("nose", place.noseNotBelow());
+    if (place.limit().isPresent()) {
+      Limit limit = place.limit().get();
+      told.put("margin", limit.margin());
+      told.put("guard", limit.guard());
+      told.put("part", limit.part());
+      told.put("axis", limit.axis());
+      told.put("situation", limit.situation());
+      told.put("opening", edge ? Optional.of(limit.opening()) : Optional.empty());
+      told.put("required", limit.required());
+      told.put("tolerance", limit.tolerance());
+    }
+  }
+}
