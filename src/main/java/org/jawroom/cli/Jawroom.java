@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
       "  jawroom matrix shop.xlsx          the matrix, into the folder reports",
       "  jawroom matrix tables -o out      the same from a folder of CSV files",
       "  jawroom draw shop.xlsx \"knee mill\" \"plain 125\" -o knee.pdf   one pairing, drawn",
+      "  jawroom assess shop.xlsx          the candidates beside what the shop owns",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
       MatrixCommand.class,
       ExplainCommand.class,
       DrawCommand.class,
+      AssessCommand.class,
       CheckCommand.class,
       CompareCommand.class,
       TemplateCommand.class,
@@ -44,6 +46,7 @@ final class Jawroom implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: matrix, explain, draw, check, compare or template.");
+    throw new ParameterException(
+        spec.commandLine(), "Say what to do: matrix, explain, draw, assess, check, compare or template.");
   }
 }
