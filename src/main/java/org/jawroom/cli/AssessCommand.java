@@ -39,8 +39,8 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Holds machines that might be bought against what the shop owns: which vises fit, which jobs no"
-          + " owned machine holds, which T-nuts go, how large a vise there is room for, what to look for in one, what"
-          + " to ask the seller, and which machine is the better buy. Writes assess.csv (for programs),"
+          + " owned machine holds, which T-nuts go, how large a vise there is room for, what to look for in"
+          + " one, what to ask the seller, and which machine is the better buy. Writes assess.csv (for programs),"
           + " assess.xlsx and a page to print, assess.pdf."
     },
     footerHeading = "%nExamples:%n",

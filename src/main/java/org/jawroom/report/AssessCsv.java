@@ -34,13 +34,13 @@ import org.jawroom.shop.Vise;
  *       owned machine there are, and how many of those fit; {@code side by side}: how many of each kind.
  *   <li>{@code jobs}: {@code held}, {@code only here}, {@code unknown}, {@code perhaps only here}, {@code
  *       barred}.
- *   <li>{@code nuts}: for each width of owned slots how its nut goes ({@link NutFit}), and whose they are; {@code
- *       bolt}: thread and hole.
- *   <li>{@code room}: for each turn and other side the most; no value where the note says {@code any} or {@code
- *       never}. Where blanks are left out {@code at best}, and once more with every blank gap as 0.
+ *   <li>{@code nuts}: for each width of owned slots how its nut goes ({@link NutFit}), and whose they are;
+ *       {@code bolt}: thread and hole.
+ *   <li>{@code room}: for each turn and other side the most; no value where the note says {@code any} or
+ *       {@code never}. Where blanks are left out {@code at best}, and once more with every blank gap as 0.
  *   <li>{@code under the spindle}: vise and part together.
- *   <li>{@code ask}: a row for each thing that hangs on a blank ({@link Question}); the value that serves, told
- *       as {@code unknowns.csv} does.
+ *   <li>{@code ask}: a row for each thing that hangs on a blank ({@link Question}); the value that serves,
+ *       told as {@code unknowns.csv} does.
  * </ul>
  */
 final class AssessCsv {

@@ -17,8 +17,8 @@ import org.jawroom.placement.Verdict;
 
 /**
  * One page of an assessment, laid out from the top: which is the better buy, facts down and candidates
- * across, what to ask the sellers, cautions. What does not fit even in the smallest letters is left out from where
- * the page ends, and a last line says so.
+ * across, what to ask the sellers, cautions. What does not fit even in the smallest letters is left out from
+ * where the page ends, and a last line says so.
  */
 final class AssessPage {
   private static final double MARGIN = 36;

@@ -97,11 +97,15 @@ record SellerWords(PeopleUnit unit) {
       // Blanks of machines with a limit only help when larger.
       long first = lengths.stream().mapToLong(change -> change.limit().getAsLong()).min().getAsLong();
       long all = lengths.stream().mapToLong(change -> change.limit().getAsLong()).max().getAsLong();
+      boolean settled = lengths.stream().allMatch(Question.Change::alone);
+      String go = settled ? " go" : " can go";
       words.add(
-          first == all
-              ? subjects(lengths) + " from " + up(all) + " on"
-              : "of " + subjects(lengths) + " the first goes from " + up(first) + " on, all from "
-                  + up(all) + " on; below " + fineDown(first) + " none");
+          (first == all
+                  ? subjects(lengths) + (lengths.size() == 1 && settled ? " goes" : go) + " from "
+                      + up(all) + " on, not below"
+                  : subjects(lengths) + ": all" + go + " from " + up(all) + " on, none below "
+                      + down(first))
+              + (settled ? "" : ", once the other blanks are known too"));
     }
     limited.stream()
         .filter(change -> change.kilograms().isPresent())
@@ -138,7 +142,7 @@ record SellerWords(PeopleUnit unit) {
     return unit.fine(limit, Rounding.UP) + " " + unit.word();
   }
 
-  private String fineDown(long limit) {
+  private String down(long limit) {
     return unit.fine(limit, Rounding.DOWN) + " " + unit.word();
   }
 }
