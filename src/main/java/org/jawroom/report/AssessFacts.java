@@ -84,7 +84,7 @@ final class AssessFacts {
       return;
     }
     counted("held", it -> AssessWords.jobs(it.held()));
-    counted("held that no owned machine holds", it -> AssessWords.jobs(it.onlyHere()));
+    counted("held that no owned machine holds (itself aside)", it -> AssessWords.jobs(it.onlyHere()));
     counted("unknown", it -> AssessWords.jobs(it.unknown()));
     counted("its machines column bars it", it -> AssessWords.jobs(it.barred()));
     section(assessment.jobs() == 1 ? "Your 1 job" : "Your " + assessment.jobs() + " jobs");

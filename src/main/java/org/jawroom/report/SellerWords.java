@@ -97,15 +97,15 @@ record SellerWords(PeopleUnit unit) {
       // Blanks of machines with a limit only help when larger.
       long first = lengths.stream().mapToLong(change -> change.limit().getAsLong()).min().getAsLong();
       long all = lengths.stream().mapToLong(change -> change.limit().getAsLong()).max().getAsLong();
-      boolean settled = lengths.stream().allMatch(Question.Change::alone);
-      String go = settled ? " go" : " can go";
+      long open = lengths.stream().filter(change -> !change.alone()).count();
       words.add(
-          (first == all
-                  ? subjects(lengths) + (lengths.size() == 1 && settled ? " goes" : go) + " from "
-                      + up(all) + " on, not below"
-                  : subjects(lengths) + ": all" + go + " from " + up(all) + " on, none below "
-                      + down(first))
-              + (settled ? "" : ", once the other blanks are known too"));
+          first == all
+              ? subjects(lengths) + " from " + up(all) + " on, not below"
+              : subjects(lengths) + ": all from " + up(all) + " on, none below " + down(first));
+      if (open > 0) {
+        words.add((open == lengths.size() ? "" : open + " of them ")
+            + "only once other blanks are known too");
+      }
     }
     limited.stream()
         .filter(change -> change.kilograms().isPresent())
