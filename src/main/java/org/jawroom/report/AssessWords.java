@@ -72,8 +72,8 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
   String slots(Machine machine) {
     Slots slots = machine.slots();
     String words = slots.count() + " along " + slots.direction().letter() + ", "
-        + length(slots.width()) + " wide";
-    return slots.needsPitch() ? words + ", " + length(slots.pitch()) + " apart" : words;
+        + near(slots.width()) + " wide";
+    return slots.needsPitch() ? words + ", " + near(slots.pitch()) + " apart" : words;
   }
 
   String nose(Machine machine) {
@@ -147,7 +147,7 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
     }
     List<String> sizes = assessed.nuts().stream()
         .filter(nut -> nut.fit() == fit)
-        .map(nut -> figure(nut.slot()) + (withNames ? " (" + some(nut.machines()) + ")" : ""))
+        .map(nut -> nearest(nut.slot()) + (withNames ? " (" + some(nut.machines()) + ")" : ""))
         .toList();
     return sizes.isEmpty() ? "none" : String.join(withNames ? "; " : ", ", sizes);
   }
@@ -257,6 +257,10 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
     return hole.isPresent()
         ? unit.brief(hole.getAsLong(), Rounding.UP) + " or more"
         : "more than " + unit.brief(thread.getAsLong(), Rounding.UP);
+  }
+
+  private String near(Dimension dimension) {
+    return dimension.isKnown() ? nearest(dimension.length()) : "unknown";
   }
 
   private String nearest(long length) {
