@@ -32,6 +32,12 @@ final class AssessWorkbook {
         book.write(first);
       }
       StableZip.copy(rough, out);
+    } catch (RuntimeException wrapped) {
+      // Rows go to disk while a sheet is filled, and the library wraps what goes wrong there.
+      if (wrapped.getCause() instanceof IOException cause) {
+        throw cause;
+      }
+      throw wrapped;
     } finally {
       Files.deleteIfExists(rough);
     }
