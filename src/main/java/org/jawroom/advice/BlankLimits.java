@@ -63,7 +63,7 @@ final class BlankLimits {
   }
 
   private void add(Column column) {
-    Machine best = machineAtBest();
+    Machine best = BlankGaps.blanksAt(machine, Length.LARGEST);
     for (Side side : Side.values()) {
       if (column == GapGuards.column(side)) {
         atLeast(column, "", value -> best.withGaps(best.gaps().with(side, Dimension.of(value))));
@@ -119,22 +119,6 @@ final class BlankLimits {
 
   private boolean fits(Machine told, Vise toldVise) {
     return Model.of(settings, told, toldVise, Setup.PLAIN).fits();
-  }
-
-  /** Every blank gap as far off as can be. */
-  private Machine machineAtBest() {
-    Machine best = machine;
-    for (Side side : Side.values()) {
-      if (best.gaps().get(side).isBlank()) {
-        best = best.withGaps(best.gaps().with(side, Dimension.of(Length.LARGEST)));
-      }
-    }
-    return best.withGuards(
-        best.guards().stream()
-            .map(
-                guard ->
-                    guard.gap().isBlank() ? guard.withGap(Dimension.of(Length.LARGEST)) : guard)
-            .toList());
   }
 
   /** Every blank that only helps when smaller as small as can be. */

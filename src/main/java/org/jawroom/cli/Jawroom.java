@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
       "  jawroom page shop.xlsx            the same as a page to click in, page.html",
       "  jawroom draw shop.xlsx mill vise  one pairing, drawn",
       "  jawroom card shop.xlsx mill vise  a page to set it up by",
+      "  jawroom assess shop.xlsx          the candidates beside what the shop owns",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
@@ -37,6 +38,7 @@ import picocli.CommandLine.Spec;
       ExplainCommand.class,
       DrawCommand.class,
       CardCommand.class,
+      AssessCommand.class,
       CheckCommand.class,
       CompareCommand.class,
       TemplateCommand.class,
@@ -50,6 +52,6 @@ final class Jawroom implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "Say what to do: matrix, page, explain, draw, card, check, compare or template.");
+        "Say what to do: matrix, page, explain, draw, card, assess, check, compare or template.");
   }
 }

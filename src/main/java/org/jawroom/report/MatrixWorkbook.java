@@ -92,7 +92,7 @@ public final class MatrixWorkbook {
       SheetLimits limits)
       throws IOException {
     Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
-    describe(book.getXSSFWorkbook().getProperties());
+    describe(book.getXSSFWorkbook().getProperties(), "Which vise goes on which machine");
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     DrawnPairings drawn = new DrawnPairings(outcomes, drawings);
     MatrixSheet.add(book, styles, shop, outcomes, drawn, limits);
@@ -112,8 +112,9 @@ public final class MatrixWorkbook {
     CautionsSheet.add(book, styles);
   }
 
-  private static void describe(POIXMLProperties properties) {
-    properties.getCoreProperties().setTitle("Which vise goes on which machine");
+  /** Gives a workbook its title, and nothing that tells when it was made. */
+  static void describe(POIXMLProperties properties, String title) {
+    properties.getCoreProperties().setTitle(title);
     properties.getCoreProperties().setCreator("jawroom");
     properties.getCoreProperties().setCreated(Optional.of(Date.from(EVERY_BOOK)));
     properties.getCoreProperties().setModified(Optional.of(Date.from(EVERY_BOOK)));

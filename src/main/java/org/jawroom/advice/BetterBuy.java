@@ -1,0 +1,82 @@
+package org.jawroom.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.placement.Verdict;
+
+/**
+ * Which of several machines is the better buy, by counting in a fixed order, without a score.
+ *
+ * @param best one, or several that are equal in everything counted
+ * @param decidedBy what told the best from the last of the others; empty for a tie
+ * @param rivals those of the others that could still come out better, or equal, if everything unknown of them
+ *     turned out well
+ */
+public record BetterBuy(List<Assessed> best, Optional<Criterion> decidedBy, List<Assessed> rivals) {
+
+  /** What is counted, in this order. */
+  public enum Criterion {
+    /** The most jobs that no owned machine holds. */
+    JOBS,
+    /** The most kinds of owned vise that fit. */
+    VISES,
+    /** The fewest vises and jobs left open by a blank. */
+    UNKNOWN,
+    /** The lowest price; passed over where one of them has none. */
+    PRICE
+  }
+
+  public BetterBuy {
+    best = List.copyOf(best);
+    rivals = List.copyOf(rivals);
+  }
+
+  /** Of one machine or more. */
+  static BetterBuy of(List<Assessed> machines) {
+    List<Assessed> left = List.copyOf(machines);
+    Optional<Criterion> decidedBy = Optional.empty();
+    for (Criterion criterion : Criterion.values()) {
+      if (left.size() > 1 && !isPassedOver(criterion, left)) {
+        Comparator<Assessed> order = order(criterion);
+        Assessed first = left.stream().min(order).orElseThrow();
+        left = left.stream().filter(one -> order.compare(one, first) == 0).toList();
+        decidedBy = Optional.of(criterion);
+      }
+    }
+    List<Assessed> best = left;
+    List<Assessed> rivals = new ArrayList<>();
+    for (Assessed machine : machines) {
+      if (!best.contains(machine) && mayReach(machine, best.get(0))) {
+        rivals.add(machine);
+      }
+    }
+    boolean tie = best.size() > 1 || machines.size() == 1;
+    return new BetterBuy(best, tie ? Optional.empty() : decidedBy, rivals);
+  }
+
+  private static boolean isPassedOver(Criterion criterion, List<Assessed> left) {
+    return criterion == Criterion.PRICE
+        && left.stream().anyMatch(one -> one.machine().price().isEmpty());
+  }
+
+  /** The better first. */
+  private static Comparator<Assessed> order(Criterion criterion) {
+    return switch (criterion) {
+      case JOBS -> Comparator.comparingInt(one -> -one.onlyHere().size());
+      case VISES -> Comparator.comparingInt(one -> -one.vises(Verdict.FITS).size());
+      case UNKNOWN -> Comparator.comparingInt(Assessed::open);
+      case PRICE -> Comparator.comparing(one -> one.machine().price().orElseThrow());
+    };
+  }
+
+  private static boolean mayReach(Assessed rival, Assessed best) {
+    int jobs = rival.onlyHere().size() + rival.perhapsOnlyHere().size() - best.onlyHere().size();
+    int vises =
+        rival.vises(Verdict.FITS).size()
+            + rival.mayFit().size()
+            - best.vises(Verdict.FITS).size();
+    return rival.open() > 0 && (jobs > 0 || jobs == 0 && vises >= 0);
+  }
+}

@@ -1,0 +1,207 @@
+package org.jawroom.advice;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.LongPredicate;
+import org.jawroom.clearance.GapGuards;
+import org.jawroom.geometry.Length;
+import org.jawroom.placement.JobOutcome;
+import org.jawroom.placement.JobPairing;
+import org.jawroom.placement.JobVerdict;
+import org.jawroom.placement.Verdict;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Job;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Side;
+
+/** Gathers what to ask of one machine's blanks. */
+final class Questions {
+  private final Settings settings;
+  private final Machine machine;
+  private final List<Advice> vises;
+  private final Map<Job, List<JobOutcome>> jobs;
+
+  /**
+   * @param vises one for each vise on the machine
+   * @param jobs of each job the outcomes with those vises
+   */
+  Questions(
+      Settings settings, Machine machine, List<Advice> vises, Map<Job, List<JobOutcome>> jobs) {
+    this.settings = settings;
+    this.machine = machine;
+    this.vises = vises;
+    this.jobs = jobs;
+  }
+
+  /** One for each blank of the machine, in the order of the tables. */
+  List<Question> all() {
+    List<Question> questions = new ArrayList<>();
+    for (Column column : Column.values()) {
+      if (column == Column.GUARD_GAP) {
+        machine.guards().stream()
+            .filter(guard -> guard.gap().isBlank())
+            .map(Guard::name)
+            .forEach(guard -> questions.add(question(column, guard)));
+      } else if (isBlank(column)) {
+        questions.add(question(column, ""));
+      }
+    }
+    return questions;
+  }
+
+  private boolean isBlank(Column column) {
+    for (Side side : Side.values()) {
+      if (column == GapGuards.column(side)) {
+        return machine.gaps().get(side).isBlank();
+      }
+    }
+    return switch (column) {
+      case SLOT_WIDTH -> machine.slots().width().isBlank();
+      case SLOT_PITCH -> machine.slots().needsPitch() && machine.slots().pitch().isBlank();
+      case NOSE_MIN -> machine.noseMin().isBlank();
+      case NOSE_MAX -> machine.noseMax().isBlank();
+      case MAX_LOAD -> machine.maxLoad().isEmpty();
+      default -> false;
+    };
+  }
+
+  private Question question(Column column, String guard) {
+    Map<String, Question.Change> changes = new LinkedHashMap<>();
+    List<String> open = new ArrayList<>();
+    for (Advice vise : vises) {
+      if (vise.outcome().verdict() == Verdict.UNKNOWN
+          && vise.outcome().missing().contains(column)) {
+        String name = vise.outcome().vise().name();
+        Optional<BlankLimit> limit =
+            vise.limits().stream()
+                .filter(blank -> blank.column() == column && blank.guard().equals(guard))
+                .findFirst();
+        if (limit.isPresent()) {
+          changes.put("vise " + name, change(vise, limit.get(), name));
+        } else {
+          open.add(name);
+        }
+      }
+    }
+    jobs.forEach(
+        (job, outcomes) -> {
+          if (isOpen(outcomes, column)) {
+            Optional<Question.Change> change = change(job, outcomes, column, guard);
+            change.ifPresentOrElse(
+                told -> changes.put("job " + job.name(), told), () -> open.add(job.name()));
+          }
+        });
+    return new Question(column, guard, List.copyOf(changes.values()), open);
+  }
+
+  private Question.Change change(Advice vise, BlankLimit limit, String name) {
+    return new Question.Change(
+        name,
+        false,
+        vise.outcome().missing().size() == 1 && blankGuards(machine) <= 1,
+        limit.relation(),
+        limit.limit(),
+        Optional.empty());
+  }
+
+  /** Several guards may share the one column of blank gaps. */
+  private static long blankGuards(Machine machine) {
+    return machine.guards().stream().filter(guard -> guard.gap().isBlank()).count();
+  }
+
+  /** Whether no vise holds the job for certain and with one it hangs on the column. */
+  private static boolean isOpen(List<JobOutcome> outcomes, Column column) {
+    return outcomes.stream().noneMatch(JobOutcome::isHeld)
+        && outcomes.stream().anyMatch(outcome -> hangsOn(outcome, column));
+  }
+
+  private static boolean hangsOn(JobOutcome outcome, Column column) {
+    return outcome.verdict() == JobVerdict.UNKNOWN && outcome.missing().contains(column);
+  }
+
+  /** With the vise that asks the least; of those first the ones that nothing else leaves open. */
+  private Optional<Question.Change> change(
+      Job job, List<JobOutcome> outcomes, Column column, String guard) {
+    List<JobOutcome> open =
+        outcomes.stream()
+            .filter(outcome -> hangsOn(outcome, column))
+            .sorted(Comparator.comparing(outcome -> outcome.missing().size() != 1))
+            .toList();
+    if (BlankGaps.isGap(column)) {
+      return Optional.of(ofGap(job, open, column, guard));
+    }
+    if (column == Column.NOSE_MAX && job.toolLength().isKnown()) {
+      long least =
+          open.stream()
+              .mapToLong(outcome -> outcome.partHeights().hi() + overPart(job))
+              .min()
+              .getAsLong();
+      boolean alone =
+          open.stream()
+              .filter(outcome -> outcome.partHeights().hi() + overPart(job) == least)
+              .anyMatch(outcome -> outcome.missing().size() == 1);
+      return Optional.of(
+          new Question.Change(
+              job.name(), true, alone, Relation.AT_LEAST, OptionalLong.of(least), Optional.empty()));
+    }
+    if (column == Column.MAX_LOAD) {
+      return open.stream()
+          .filter(outcome -> weight(outcome).isPresent())
+          .min(Comparator.comparing(outcome -> weight(outcome).get()))
+          .map(
+              outcome ->
+                  new Question.Change(
+                      job.name(),
+                      true,
+                      outcome.missing().size() == 1,
+                      Relation.AT_LEAST,
+                      OptionalLong.empty(),
+                      weight(outcome)));
+    }
+    return Optional.empty();
+  }
+
+  /** Found by trying, every other blank gap as far off as can be. */
+  private Question.Change ofGap(Job job, List<JobOutcome> open, Column column, String guard) {
+    LongPredicate serves =
+        gap -> {
+          Machine told =
+              BlankGaps.blanksAt(BlankGaps.at(machine, column, guard, gap), Length.LARGEST);
+          return open.stream().anyMatch(outcome -> mayHold(told, outcome));
+        };
+    boolean alone = open.get(0).missing().size() == 1 && blankGuards(machine) <= 1;
+    OptionalLong least = Least.from(-Length.LARGEST, Length.LARGEST, serves);
+    Relation relation =
+        serves.test(-Length.LARGEST)
+            ? Relation.ALWAYS
+            : least.isPresent() ? Relation.AT_LEAST : Relation.NEVER;
+    return new Question.Change(
+        job.name(),
+        true,
+        alone,
+        relation,
+        relation == Relation.AT_LEAST ? least : OptionalLong.empty(),
+        Optional.empty());
+  }
+
+  private boolean mayHold(Machine told, JobOutcome outcome) {
+    return JobPairing.solve(settings, told, outcome.vise(), outcome.job()).verdict()
+        != JobVerdict.NOT_HELD;
+  }
+
+  private long overPart(Job job) {
+    return job.toolLength().length() + settings.clearance();
+  }
+
+  private static Optional<BigDecimal> weight(JobOutcome outcome) {
+    return outcome.vise().mass().flatMap(vise -> outcome.job().mass().map(vise::add));
+  }
+}

@@ -1,0 +1,149 @@
+package org.jawroom.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.function.LongPredicate;
+import org.jawroom.clearance.Setup;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Turn;
+import org.jawroom.placement.Model;
+import org.jawroom.shop.Base;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Handle;
+import org.jawroom.shop.Jaws;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Projection;
+import org.jawroom.shop.Provenance;
+import org.jawroom.shop.Screw;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+import org.jawroom.shop.VisePart;
+import org.jawroom.shop.When;
+
+/** Finds {@link Room} by putting made-up vises to the solver. */
+final class RoomSearch {
+  private static final Interval SHUT = Interval.of(0, 0);
+
+  /** A hole of which nothing is known: the solver then lets the vise stand wherever its base may. */
+  private static final Bolt ANYWHERE =
+      new Bolt(Dimension.of(0), Dimension.of(0), Dimension.BLANK, Dimension.BLANK);
+
+  private final Settings settings;
+  private final Machine machine;
+  private final ViseSize pattern;
+
+  RoomSearch(Settings settings, Machine machine, ViseSize pattern) {
+    this.settings = settings;
+    this.machine = machine;
+    this.pattern = pattern;
+  }
+
+  /** Along each axis that some allowed turn opens the jaws along; none where no bolt goes into the slots. */
+  List<Room> rooms(List<Long> widths, List<Long> lengths) {
+    List<Room> rooms = new ArrayList<>();
+    for (Axis axis : List.of(Axis.Y, Axis.X)) {
+      List<Turn> turns =
+          machine.turns().stream().filter(turn -> turn.uAxis() == axis).sorted().toList();
+      if (!turns.isEmpty() && model(turns.get(0), 0, 0).hasPlaces()) {
+        Turn turn = turns.get(0);
+        rooms.add(
+            new Room(
+                turns,
+                widths.stream()
+                    .map(width -> limit(width, length -> fits(turn, length, width)))
+                    .toList(),
+                lengths.stream()
+                    .map(length -> limit(length, width -> fits(turn, length, width)))
+                    .toList()));
+      }
+    }
+    return rooms;
+  }
+
+  /** The blank columns of the machine without which the figures are at best. */
+  List<Column> blanks() {
+    return machine.turns().stream()
+        .findFirst()
+        .map(turn -> model(turn, 0, 0).blanks())
+        .orElse(List.of())
+        .stream()
+        .filter(
+            column -> column.compareTo(Column.FRONT_GAP) >= 0 && column.compareTo(Column.GUARD_GAP) <= 0)
+        .toList();
+  }
+
+  /** The same of the machine with every blank gap as 0. */
+  RoomSearch atZero() {
+    return new RoomSearch(settings, BlankGaps.blanksAt(machine, 0), pattern);
+  }
+
+  private static RoomLimit limit(long given, LongPredicate serves) {
+    if (serves.test(Length.LARGEST)) {
+      return new RoomLimit(given, Relation.ALWAYS, OptionalLong.empty());
+    }
+    OptionalLong most = Least.downFrom(Length.LARGEST, 0, serves);
+    return new RoomLimit(given, most.isPresent() ? Relation.AT_MOST : Relation.NEVER, most);
+  }
+
+  boolean fits(Turn turn, long length, long width) {
+    return model(turn, length, width).fits();
+  }
+
+  private Model model(Turn turn, long length, long width) {
+    return Model.of(settings, machine, box(Set.of(turn), length, width), Setup.PLAIN);
+  }
+
+  /**
+   * A vise that fills the rectangle. Its base is the point in the middle, so that it stands wherever that is
+   * over the table top.
+   */
+  Vise box(Set<Turn> turns, long length, long width) {
+    Dimension none = Dimension.NONE;
+    Dimension zero = Dimension.of(0);
+    Interval u = Interval.around(0, half(length));
+    Interval v = Interval.around(0, half(width));
+    long hand = Math.max(settings.clearance(), settings.handRoom()) + machine.provenance().tolerance();
+    return new Vise(
+        "room",
+        "",
+        1,
+        true,
+        new Jaws(false, 0, 0, 0, 0, zero, zero),
+        SHUT,
+        new Base(pattern.bedHeight(), zero, zero, zero),
+        new Screw(new Projection(none, none), new Projection(none, none), zero, zero),
+        new Handle(none, none, false, false),
+        turns,
+        List.of(new Mount(Mount.BASE_BOLTS, true, List.of(ANYWHERE))),
+        OptionalLong.empty(),
+        false,
+        Optional.empty(),
+        Optional.empty(),
+        new Provenance(0, false, "", ""),
+        List.of(
+            part("body", When.ALWAYS, u, v, Interval.of(0, pattern.topCutting())),
+            part(
+                VisePart.HANDLE,
+                When.LOADING,
+                u,
+                v,
+                Interval.of(hand, Math.max(hand, pattern.topLoading())))));
+  }
+
+  /** Rounded up: a rectangle half a half-nanometre larger claims no more room than there is. */
+  private static long half(long length) {
+    return (length + 1) / 2;
+  }
+
+  private static VisePart part(String name, When when, Interval u, Interval v, Interval w) {
+    return new VisePart(name, when, u, u, v, w, OptionalLong.empty());
+  }
+}

@@ -1,0 +1,55 @@
+package org.jawroom.advice;
+
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.ViseParts;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Vise;
+
+/**
+ * How much a vise takes over everything it sweeps at any opening, screw and handle included, bolts aside.
+ *
+ * @param length along u, {@code width} along v
+ * @param topCutting the highest it reaches while cutting, {@code topLoading} while loading
+ * @param bedHeight over which a tool must stand
+ */
+public record ViseSize(
+    Vise vise, long length, long width, long topCutting, long topLoading, long bedHeight) {
+
+  /** Empty where a blank leaves it open, or where the vise has no parts. */
+  static Optional<ViseSize> of(Vise vise) {
+    Blanks blanks = new Blanks();
+    List<Part> parts = ViseParts.of(vise, blanks);
+    if (!blanks.columns().isEmpty() || parts.isEmpty()) {
+      return Optional.empty();
+    }
+    Box all =
+        parts.stream()
+            .map(part -> part.over(vise.opening(), Turn.RIGHT))
+            .reduce(
+                (one, other) ->
+                    new Box(one.x().hull(other.x()), one.y().hull(other.y()), one.z().hull(other.z())))
+            .orElseThrow();
+    return Optional.of(
+        new ViseSize(
+            vise, all.x().length(), all.y().length(), top(parts, Situation.CUTTING),
+            top(parts, Situation.LOADING), vise.base().bedHeight()));
+  }
+
+  /** The highest it reaches at all. */
+  public long top() {
+    return Math.max(topCutting, topLoading);
+  }
+
+  private static long top(List<Part> parts, Situation situation) {
+    return parts.stream()
+        .filter(part -> part.situation() == situation)
+        .mapToLong(part -> part.w().hi())
+        .max()
+        .orElse(0);
+  }
+}

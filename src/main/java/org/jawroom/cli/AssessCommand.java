@@ -1,0 +1,157 @@
+package org.jawroom.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.Assessment;
+import org.jawroom.advice.Assessor;
+import org.jawroom.placement.JobOutcome;
+import org.jawroom.report.AssessReports;
+import org.jawroom.report.RunFacts;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.cell.BadCell;
+import org.jawroom.tables.cell.Lengths;
+import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.source.UnreadableInput;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code jawroom assess}: machines that might be bought, beside what the shop owns. */
+@Command(
+    name = "assess",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = {
+      "Holds machines that might be bought against what the shop owns: which vises fit, which jobs no"
+          + " owned machine holds, which T-nuts go, how large a vise there is room for, what to look for in"
+          + " one, what to ask the seller, and which machine is the better buy. Writes assess.csv (for programs),"
+          + " assess.xlsx and a page to print, assess.pdf."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  jawroom assess shop.xlsx                       every machine of status candidate",
+      "  jawroom assess shop.xlsx \"offered mill\" -o out --tool 150mm",
+      "  jawroom assess tables \"knee mill\"              an owned one, beside the others",
+      "",
+      "Exit status: 0 done; 1 the tables were refused; 2 wrong use, no such machine, or no candidate; 3 a"
+          + " file could not be read or written.",
+    })
+final class AssessCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(index = "0", paramLabel = "INPUT", description = "a folder of CSV files or an XLSX workbook")
+  private Path input;
+
+  @Parameters(
+      index = "1..*",
+      arity = "0..*",
+      paramLabel = "MACHINE",
+      description = "names in the tables (every machine of status candidate)")
+  private List<String> names = new ArrayList<>();
+
+  @Option(
+      names = {"-o", "--output"},
+      order = 1,
+      paramLabel = "DIR",
+      defaultValue = "reports",
+      description = "where the reports go (${DEFAULT-VALUE})")
+  private Path output;
+
+  @Option(
+      names = "--tool",
+      order = 2,
+      paramLabel = "LENGTH",
+      description = "longest tool, nose to tip, for the height left under it (the longest of the jobs)")
+  private String tool;
+
+  @Option(
+      names = "--threads",
+      order = 3,
+      paramLabel = "N",
+      description = "how many to solve on (as many as there are processors)")
+  private Integer threads;
+
+  @Mixin private SettingOptions settings;
+
+  @Override
+  public Integer call() throws UnreadableInput, IOException {
+    int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+    if (workers < 1) {
+      throw new ParameterException(spec.commandLine(), "--threads takes a whole number from 1 up.");
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter err = spec.commandLine().getErr();
+    Reading reading = Input.read(input, settings.given());
+    if (reading.shop().isEmpty()) {
+      return Input.refuse(reading, err);
+    }
+    Shop shop = reading.shop().get();
+    OptionalLong longest = tool(shop);
+    Optional<List<Machine>> candidates = candidates(shop, err);
+    if (candidates.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
+    List<JobOutcome> jobs = Solving.jobs(shop, workers, Progress.on(err));
+    RunFacts facts =
+        Facts.of(reading, shop, advice.stream().map(Advice::outcome).toList());
+    Assessment assessment = Assessor.assess(shop, advice, jobs, candidates.get(), longest);
+    List<Path> written = AssessReports.write(output, assessment, facts);
+    AssessReports.summary(assessment, facts.unit(), written).forEach(out::println);
+    return ExitStatus.DONE;
+  }
+
+  /** Each once; empty, and one line says so, if one is not there or there is none. */
+  private Optional<List<Machine>> candidates(Shop shop, PrintWriter err) {
+    Set<Machine> found = new LinkedHashSet<>();
+    Pairs pairs = new Pairs(shop, err);
+    for (String name : names) {
+      Optional<Machine> machine = pairs.machine(name);
+      if (machine.isEmpty()) {
+        return Optional.empty();
+      }
+      found.add(machine.get());
+    }
+    if (names.isEmpty()) {
+      shop.machines().stream().filter(Machine::candidate).forEach(found::add);
+    }
+    if (found.isEmpty()) {
+      err.println("No machine has the status candidate: name the machines to assess.");
+      return Optional.empty();
+    }
+    return Optional.of(List.copyOf(found));
+  }
+
+  private OptionalLong tool(Shop shop) {
+    if (tool == null) {
+      return OptionalLong.empty();
+    }
+    try {
+      Unit bare = shop.settings().inches() ? Unit.IN : Unit.MM;
+      long length = Lengths.parse(tool, bare, shop.settings().decimalComma()).value();
+      if (length < 0) {
+        throw new BadCell("is below 0");
+      }
+      return OptionalLong.of(length);
+    } catch (BadCell bad) {
+      throw new ParameterException(
+          spec.commandLine(), "--tool \"" + tool + "\" " + bad.getMessage());
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package org.jawroom.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jawroom.advice.Assessed;
+import org.jawroom.advice.Assessment;
+
+/** The one entry for writing an assessment, and for telling it in a terminal. */
+public final class AssessReports {
+  private AssessReports() {}
+
+  /**
+   * Writes {@link AssessCsv}, {@link AssessWorkbook} and {@link AssessPdf} into {@code directory}, which is
+   * made if need be; together or not at all.
+   *
+   * @return the files written
+   * @throws IOException if a file could not be written
+   */
+  public static List<Path> write(Path directory, Assessment assessment, RunFacts facts)
+      throws IOException {
+    Map<String, AtomicFiles.Content> files = new LinkedHashMap<>();
+    files.put(AssessCsv.FILE, out -> AssessCsv.write(assessment, out));
+    files.put(AssessWorkbook.FILE, out -> AssessWorkbook.write(assessment, facts, out));
+    files.put(AssessPdf.FILE, out -> AssessPdf.write(assessment, facts, out));
+    return AtomicFiles.publish(directory, files);
+  }
+
+  /** Which is the better buy and what to ask, for a terminal, a line each. */
+  public static List<String> summary(Assessment assessment, PeopleUnit unit, List<Path> written) {
+    List<String> lines = new ArrayList<>(BetterBuyWords.lines(assessment));
+    SellerWords seller = new SellerWords(unit);
+    for (Assessed one : assessment.candidates()) {
+      seller.lines(one).forEach(line -> lines.add("Ask the seller of " + one.machine().name() + ": " + line));
+    }
+    written.forEach(file -> lines.add(file.toString()));
+    return lines.stream().map(PlainText::forTerminal).toList();
+  }
+}
