@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
       "  jawroom matrix tables -o out      the same from a folder of CSV files",
       "  jawroom draw shop.xlsx \"knee mill\" \"plain 125\" -o knee.pdf   one pairing, drawn",
       "  jawroom card shop.xlsx mill vise  a page to set it up by",
+      "  jawroom plan shop.xlsx            one vise for each machine, so that the most jobs are held",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
@@ -32,6 +33,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       MatrixCommand.class,
+      PlanCommand.class,
       ExplainCommand.class,
       DrawCommand.class,
       CardCommand.class,
@@ -46,6 +48,8 @@ final class Jawroom implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: matrix, explain, draw, check, compare or template.");
+    throw new ParameterException(
+        spec.commandLine(),
+        "Say what to do: matrix, plan, explain, draw, card, check, compare or template.");
   }
 }

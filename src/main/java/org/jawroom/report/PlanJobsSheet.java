@@ -1,0 +1,97 @@
+package org.jawroom.report;
+
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.Collectors;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.cell.CellPlan;
+import org.jawroom.placement.JobOutcome;
+import org.jawroom.plan.Unheld;
+import org.jawroom.report.ListSheet.Heading;
+import org.jawroom.shop.Job;
+
+/** The sheet <i>Jobs</i> of a plan: a row for each job on each machine that holds it, or what would. */
+final class PlanJobsSheet {
+  static final String NAME = "Jobs";
+
+  private final CellPlan plan;
+  private final Styles styles;
+  private final ListSheet list;
+  private final PlanWords words;
+  private final int most;
+  private int shown;
+
+  private PlanJobsSheet(SXSSFWorkbook book, Styles styles, CellPlan plan, SheetLimits limits) {
+    this.plan = plan;
+    this.styles = styles;
+    this.words = new PlanWords(styles.unit(), plan, " × ");
+    this.most = PairingsSheet.room(limits);
+    this.list = new ListSheet(book, styles, NAME, List.of(
+        new Heading("Job", 20), new Heading("Pieces", 9), new Heading("Held by", 20),
+        new Heading("with", 20), new Heading("Margin", 9), new Heading("Where it stands for this job", 42),
+        new Heading("The part", 34), new Heading("What would hold it", 50)), 1);
+  }
+
+  static void add(SXSSFWorkbook book, Styles styles, CellPlan plan, SheetLimits limits) {
+    PlanJobsSheet sheet = new PlanJobsSheet(book, styles, plan, limits);
+    sheet.list.head(
+        "Jobs",
+        "Held: " + sheet.words.held() + ". " + sheet.words.statement() + " Lengths in "
+            + styles.unit().plural() + ", margins rounded toward less.");
+    for (int job = 0; job < plan.of().shop().jobs().size(); job++) {
+      sheet.job(job);
+    }
+    sheet.list.finish();
+  }
+
+  private void job(int index) {
+    Job job = plan.of().shop().jobs().get(index);
+    List<JobOutcome> holding = plan.holding(index);
+    if (holding.isEmpty()) {
+      plan.unheld(index).ifPresent(unheld -> unheld(job, unheld));
+    }
+    holding.forEach(outcome -> held(outcome, outcome == holding.get(0)));
+  }
+
+  private boolean begin(Job job, boolean first) {
+    if (shown == most) {
+      return false;
+    }
+    shown++;
+    list.entry();
+    list.text(job.name(), first ? styles.entry() : styles.repeated());
+    if (first) {
+      list.number(job.quantity(), "0");
+    } else {
+      list.blank(1);
+    }
+    return true;
+  }
+
+  private void unheld(Job job, Unheld unheld) {
+    if (begin(job, true)) {
+      Finding finding = plan.of().unknownOf(unheld.job()).isEmpty() ? Finding.NO_PLACE : Finding.UNKNOWN;
+      list.text(finding.sign() + " not held", styles.entry(finding));
+      list.blank(1);
+      list.length(OptionalLong.empty(), Rounding.DOWN);
+      list.blank(1);
+      list.text(new JobWords(styles.unit()).size(job));
+      list.text(words.remedy(unheld));
+    }
+  }
+
+  private void held(JobOutcome outcome, boolean first) {
+    if (begin(outcome.job(), first)) {
+      Finding finding = outcome.margin().isPresent() ? Finding.CLEAR : Finding.NOTHING_LISTED;
+      list.text(finding.sign() + " " + outcome.machine().name(), styles.entry(finding));
+      list.text(outcome.vise().name());
+      list.length(outcome.margin(), Rounding.DOWN);
+      list.text(
+          new TapeWords(styles.unit(), outcome.machine(), outcome.vise())
+              .of(outcome.place().orElseThrow()).stream()
+              .collect(Collectors.joining("\n")));
+      list.text(new JobWords(styles.unit()).size(outcome.job()));
+      list.blank(1);
+    }
+  }
+}
