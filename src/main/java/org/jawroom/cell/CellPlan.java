@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.plan.Assigned;
 import org.jawroom.plan.Plan;
-import org.jawroom.plan.Unheld;
 import org.jawroom.plan.Wishes;
 import org.jawroom.shop.Machine;
 
@@ -37,6 +36,8 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
     NOTHING_FITS,
     /** What may stand on it is needed elsewhere, or not in the house. */
     NONE_LEFT,
+    /** Something may stand on it, but time ran out. */
+    NOT_SOUGHT,
     /** It would have to be bought, and is not. */
     NOT_BOUGHT
   }
@@ -83,7 +84,10 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
       return Bare.NOT_BOUGHT;
     }
     boolean any = of.cell().fits().stream().anyMatch(fit -> fit.pick().machine() == row.machine());
-    return any ? Bare.NONE_LEFT : Bare.NOTHING_FITS;
+    if (!any) {
+      return Bare.NOTHING_FITS;
+    }
+    return plan.isProven() ? Bare.NONE_LEFT : Bare.NOT_SOUGHT;
   }
 
   /** The outcome of a job on every machine that holds it, in the order of the cell. */
@@ -92,11 +96,6 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
         .map(one -> of.at(one.fit().pick()).jobs().get(job))
         .filter(JobOutcome::isHeld)
         .toList();
-  }
-
-  /** What would hold a job that the plan does not; empty for one that it holds. */
-  public Optional<Unheld> unheld(int job) {
-    return plan.unheld().stream().filter(one -> one.job() == job).findFirst();
   }
 
   /** How many pieces all jobs come to. */

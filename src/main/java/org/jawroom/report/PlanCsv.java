@@ -16,7 +16,8 @@ import org.jawroom.placement.Recommendation;
  * cells.
  *
  * <p>{@code margin_mm} to {@code mount} speak of the place that the margin is that of, the opening of what
- * the jaws may use there. {@code jobs} are those it holds, {@code ;} between. {@code buy} says what is bought
+ * the jaws may use there; of several side by side, of one alone ({@link PairingsCsv} tells where they
+ * stand). {@code jobs} are those it holds, {@code ;} between. {@code buy} says what is bought
  * for the row, {@code machine}, {@code vise} or {@code machine;vise}, {@code cost} what that comes to.
  *
  * <p>{@link PlanRows} reads {@code machine} and {@code vise} back.

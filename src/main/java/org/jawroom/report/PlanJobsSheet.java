@@ -10,7 +10,10 @@ import org.jawroom.plan.Unheld;
 import org.jawroom.report.ListSheet.Heading;
 import org.jawroom.shop.Job;
 
-/** The sheet <i>Jobs</i> of a plan: a row for each job on each machine that holds it, or what would. */
+/**
+ * The sheet <i>Jobs</i> of a plan: what would hold each job that is not held, then a row for each other job on
+ * each machine that holds it.
+ */
 final class PlanJobsSheet {
   static final String NAME = "Jobs";
 
@@ -27,9 +30,9 @@ final class PlanJobsSheet {
     this.words = new PlanWords(styles.unit(), plan, " × ");
     this.most = PairingsSheet.room(limits);
     this.list = new ListSheet(book, styles, NAME, List.of(
-        new Heading("Job", 20), new Heading("Pieces", 9), new Heading("Held by", 20),
-        new Heading("with", 20), new Heading("Margin", 9), new Heading("Where it stands for this job", 42),
-        new Heading("The part", 34), new Heading("What would hold it", 50)), 1);
+        new Heading("Job", 20), new Heading("Pieces", 9), new Heading("Held on", 20),
+        new Heading("With", 20), new Heading("Margin", 9), new Heading("Where it stands for this job", 54),
+        new Heading("The part", 38), new Heading("What would hold it", 44)), 1);
   }
 
   static void add(SXSSFWorkbook book, Styles styles, CellPlan plan, SheetLimits limits) {
@@ -38,18 +41,13 @@ final class PlanJobsSheet {
         "Jobs",
         "Held: " + sheet.words.held() + ". " + sheet.words.statement() + " Lengths in "
             + styles.unit().plural() + ", margins rounded toward less.");
-    for (int job = 0; job < plan.of().shop().jobs().size(); job++) {
-      sheet.job(job);
-    }
+    plan.plan().unheld().forEach(sheet::unheld);
+    plan.plan().held().forEach(sheet::held);
     sheet.list.finish();
   }
 
-  private void job(int index) {
-    Job job = plan.of().shop().jobs().get(index);
-    List<JobOutcome> holding = plan.holding(index);
-    if (holding.isEmpty()) {
-      plan.unheld(index).ifPresent(unheld -> unheld(job, unheld));
-    }
+  private void held(int job) {
+    List<JobOutcome> holding = plan.holding(job);
     holding.forEach(outcome -> held(outcome, outcome == holding.get(0)));
   }
 
@@ -68,7 +66,8 @@ final class PlanJobsSheet {
     return true;
   }
 
-  private void unheld(Job job, Unheld unheld) {
+  private void unheld(Unheld unheld) {
+    Job job = plan.of().shop().jobs().get(unheld.job());
     if (begin(job, true)) {
       Finding finding = plan.of().unknownOf(unheld.job()).isEmpty() ? Finding.NO_PLACE : Finding.UNKNOWN;
       list.text(finding.sign() + " not held", styles.entry(finding));
@@ -90,7 +89,7 @@ final class PlanJobsSheet {
           new TapeWords(styles.unit(), outcome.machine(), outcome.vise())
               .of(outcome.place().orElseThrow()).stream()
               .collect(Collectors.joining("\n")));
-      list.text(new JobWords(styles.unit()).size(outcome.job()));
+      list.text(first ? new JobWords(styles.unit()).size(outcome.job()) : "");
       list.blank(1);
     }
   }

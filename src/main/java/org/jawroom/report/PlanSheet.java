@@ -17,10 +17,10 @@ final class PlanSheet {
   static final String NAME = "Plan";
 
   private static final List<Heading> HEADINGS = List.of(
-      new Heading("Machine", 20), new Heading("Vise", 20), new Heading("How many", 10),
-      new Heading("Margin", 9), new Heading("Limited by", 22), new Heading("Where it stands", 42),
-      new Heading("Jobs it holds", 30), new Heading("To buy", 14), new Heading("For", 10),
-      new Heading("Mind", 30));
+      new Heading("Machine", 19), new Heading("Vise", 21), new Heading("How many", 10),
+      new Heading("Margin", 9), new Heading("Limited by", 21), new Heading("Where it stands", 54),
+      new Heading("Jobs it holds", 30), new Heading("To buy", 13), new Heading("Cost", 10),
+      new Heading("Mind", 26));
 
   private static final List<String> PURCHASES = List.of("To buy", "What", "How many", "Price");
 
@@ -39,7 +39,7 @@ final class PlanSheet {
 
   static void add(SXSSFWorkbook book, Styles styles, CellPlan plan) {
     PlanSheet sheet = new PlanSheet(book, styles, plan);
-    sheet.list.head("Plan", sheet.remark());
+    sheet.list.head(sheet.title(), sheet.remark());
     plan.rows().forEach(sheet::entry);
     if (!plan.plan().purchases().isEmpty()) {
       sheet.purchases();
@@ -47,9 +47,15 @@ final class PlanSheet {
     sheet.list.finish();
   }
 
+  private String title() {
+    return plan.plan().isProven() ? "Plan: " + plan.plan().statement() : "Plan: a better plan may exist";
+  }
+
   private String remark() {
     List<String> told = new ArrayList<>();
-    told.add(words.statement());
+    if (!plan.plan().isProven()) {
+      told.add(words.statement());
+    }
     if (!words.advice().isEmpty()) {
       told.add(words.advice());
     }
@@ -66,7 +72,7 @@ final class PlanSheet {
     if (row.given().isEmpty()) {
       list.text("none: " + words.bare(row), styles.entry(Finding.NO_MOUNT));
       list.blank(HEADINGS.size() - 3);
-      list.text(words.change(row));
+      list.text(change(row));
       return;
     }
     CellPairing pairing = plan.pairing(row);
@@ -87,10 +93,16 @@ final class PlanSheet {
 
   private String mind(CellPlan.Row row, CellPairing pairing) {
     List<String> mind = new ArrayList<>();
+    mind.add(words.several(row));
     mind.add(words.keepTo(pairing));
     mind.addAll(new Words(styles.unit()).marks(pairing.outcome()));
-    mind.add(words.change(row));
+    mind.add(change(row));
     return mind.stream().filter(words -> !words.isEmpty()).collect(Collectors.joining("; "));
+  }
+
+  /** Only what is to be done. */
+  private String change(CellPlan.Row row) {
+    return plan.isChanged(row).orElse(false) ? words.change(row) : "";
   }
 
   private static Finding finding(CellPairing pairing) {

@@ -55,7 +55,7 @@ public final class PlanText {
       line.append("none, ").append(words.bare(row));
     } else {
       CellPairing pairing = plan.pairing(row);
-      line.append(words.vise(row)).append(", ").append(words.margin(pairing));
+      line.append(words.vise(row)).append(", ").append(words.margin(row));
       append(line, words.keepTo(pairing));
       append(line, words.bought(row).isEmpty() ? "" : "buy " + words.bought(row));
     }

@@ -44,12 +44,17 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     return switch (plan.whyBare(row)) {
       case NOTHING_FITS -> "no vise of this shop fits it";
       case NONE_LEFT -> "no vise that fits it is left";
+      case NOT_SOUGHT -> "none found before time ran out";
       case NOT_BOUGHT -> "not bought";
     };
   }
 
-  /** {@code 12.3 mm to spare}. */
-  String margin(CellPairing pairing) {
+  /** {@code 12.3 mm to spare}; where several stand, what one alone has. */
+  String margin(CellPlan.Row row) {
+    return (row.given().orElseThrow().count() > 1 ? "one alone " : "") + margin(plan.pairing(row));
+  }
+
+  private String margin(CellPairing pairing) {
     return pairing.margin().isPresent()
         ? unit.text(pairing.margin().getAsLong(), Rounding.DOWN) + " " + unit.word() + " to spare"
         : Finding.NOTHING_LISTED.words();
@@ -68,12 +73,20 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
             + unit.brief(open.hi(), Rounding.DOWN);
   }
 
+  /** What to know where several stand; empty for one. */
+  String several(CellPlan.Row row) {
+    return row.given().orElseThrow().count() > 1
+        ? "margin and place of one alone; where several stand side by side, and clear: table_positions_mm in "
+            + PairingsCsv.FILE
+        : "";
+  }
+
   /** {@code changed, was plain 125}; empty where there is no before. */
   String change(CellPlan.Row row) {
     return plan.isChanged(row)
         .map(changed -> changed
             ? "changed, was " + plan.wasThere(row).orElse("without any of these vises")
-            : "as it is")
+            : row.given().isPresent() ? "as it is" : "")
         .orElse("");
   }
 
