@@ -42,7 +42,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * again; and no cheaper single thing does it. On random shops; a failure prints the shop as tables.
  */
 class PurchaseClaimTest {
-  private static final int SHOPS = 24;
+  /** More of them: {@code -Dpurchases.seeds=200}. */
+  private static final int SHOPS = Integer.getInteger("purchases.seeds", 8);
 
   private static final Map<List<Object>, CellPairing> BARE = new HashMap<>();
   private static final Map<List<Object>, JobOutcome> JOBS = new HashMap<>();
@@ -61,9 +62,9 @@ class PurchaseClaimTest {
   /** The shops must have something to say. */
   @AfterAll
   static void enoughWasClaimed() {
-    assertTrue(bought >= 4, () -> "plans that buy: " + bought);
-    assertTrue(remedied >= 5, () -> "jobs that a purchase would hold: " + remedied);
-    assertTrue(refuted >= 20, () -> "cheaper things tried: " + refuted);
+    assertTrue(bought >= 2, () -> "plans that buy: " + bought);
+    assertTrue(remedied >= 3, () -> "jobs that a purchase would hold: " + remedied);
+    assertTrue(refuted >= 10, () -> "cheaper things tried: " + refuted);
   }
 
   @ParameterizedTest
@@ -113,7 +114,7 @@ class PurchaseClaimTest {
   }
 
   private static Shop shop(long seed) {
-    List<Profile> profiles = List.of(Profile.PLAIN, Profile.SQUEEZED, Profile.INCH, Profile.FEW_GUARDS);
+    List<Profile> profiles = List.of(Profile.COARSE, Profile.FEW_GUARDS, Profile.SQUEEZED);
     return RandomCell.shop(profiles.get((int) (seed % profiles.size())), seed);
   }
 

@@ -35,9 +35,7 @@ final class RandomCell {
           vise(
               one.vises().get(0), "vise " + pair, random.nextInt(2),
               random.nextInt(4) > 0 ? Optional.of(price(random)) : Optional.empty()));
-      for (Job job : one.jobs().subList(0, 2)) {
-        jobs.add(job(job, "job " + jobs.size(), 1 + random.nextInt(5)));
-      }
+      jobs.add(job(one.jobs().get(0), "job " + pair, 1 + random.nextInt(5)));
     }
     return new Shop(first.settings(), machines, vises, jobs);
   }
