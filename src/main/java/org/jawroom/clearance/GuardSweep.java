@@ -68,7 +68,7 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
    * Its limits with every axis at mid-travel. A taped gap is told at the end of travel that brings guard
    * and table nearest, so at mid-travel the face stands half the travel farther off.
    */
-  private Rectangle atMidTravel() {
+  Rectangle atMidTravel() {
     Interval x = guard.limits().x();
     Interval y = guard.limits().y();
     if (guard.side().isEmpty()) {

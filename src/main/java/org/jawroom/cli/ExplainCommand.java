@@ -5,14 +5,20 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
+import org.jawroom.placement.JobExplanation;
+import org.jawroom.placement.JobPairing;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Pairing;
 import org.jawroom.placement.Verdict;
 import org.jawroom.report.ExplanationJson;
 import org.jawroom.report.ExplanationText;
+import org.jawroom.report.JobExplanationJson;
+import org.jawroom.report.JobExplanationText;
 import org.jawroom.report.PeopleUnit;
+import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -26,7 +32,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code jawroom explain}: why one pairing is as it is, and what would make it fit. */
+/** {@code jawroom explain}: why one pairing, or a job on it, is as it is, and what would make it fit. */
 @Command(
     name = "explain",
     mixinStandardHelpOptions = true,
@@ -34,15 +40,17 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Explains one pairing: where the vise goes, as a setter lays it out with a tape; every clearance there"
-          + " and where on the machine it is least; other turns; what one change would make it fit."
+          + " and where on the machine it is least; other turns; what one change would make it fit. With a job:"
+          + " whether the vise holds its part there, and where; the height over it, the load, all that fails."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom explain shop.xlsx \"knee mill\" \"plain 125\"",
       "  jawroom explain tables \"knee mill\" \"plain 125\" --json --clearance 8mm",
+      "  jawroom explain tables \"knee mill\" \"plain 125\" --job bracket",
       "",
-      "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong use, or no such machine"
-          + " or vise; 3 a file could not be read.",
+      "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong use, or no such"
+          + " machine, vise or job; 3 a file could not be read.",
     })
 final class ExplainCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -56,7 +64,14 @@ final class ExplainCommand implements Callable<Integer> {
   @Parameters(index = "2", paramLabel = "VISE", description = "its name in the tables")
   private String viseName;
 
-  @Option(names = "--json", order = 1, description = "for programs: JSON, lengths in mm")
+  @Option(
+      names = "--job",
+      order = 1,
+      paramLabel = "NAME",
+      description = "a job of the tables: explain how the vise holds it")
+  private String jobName;
+
+  @Option(names = "--json", order = 2, description = "for programs: JSON, lengths in mm")
   private boolean json;
 
   @Mixin private SettingOptions settings;
@@ -74,7 +89,23 @@ final class ExplainCommand implements Callable<Integer> {
     if (vise.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
+    if (jobName != null) {
+      return explainJob(shop, pairs, machine.get(), vise.get());
+    }
     explain(shop, machine.get(), vise.get());
+    return ExitStatus.DONE;
+  }
+
+  private int explainJob(Shop shop, Pairs pairs, Machine machine, Vise vise) {
+    Optional<Job> job = pairs.job(jobName);
+    if (job.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    Settings settings = shop.settings();
+    JobExplanation explanation = JobPairing.explain(settings, machine, vise, job.get());
+    print(
+        () -> JobExplanationJson.of(explanation),
+        () -> JobExplanationText.lines(unit(settings), settings, explanation));
     return ExitStatus.DONE;
   }
 
@@ -89,13 +120,22 @@ final class ExplainCommand implements Callable<Integer> {
     List<Outcome> ofVise = fits
         ? List.of()
         : shop.machines().stream().map(other -> Pairing.solve(settings, other, vise)).toList();
+    print(
+        () -> ExplanationJson.of(explanation, onMachine, ofVise),
+        () -> ExplanationText.lines(unit(settings), explanation, onMachine, ofVise));
+  }
+
+  private void print(Supplier<String> forPrograms, Supplier<List<String>> forPeople) {
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      out.print(ExplanationJson.of(explanation, onMachine, ofVise));
+      out.print(forPrograms.get());
       out.flush();
     } else {
-      PeopleUnit unit = settings.inches() ? PeopleUnit.INCH : PeopleUnit.MM;
-      ExplanationText.lines(unit, explanation, onMachine, ofVise).forEach(out::println);
+      forPeople.get().forEach(out::println);
     }
+  }
+
+  private static PeopleUnit unit(Settings settings) {
+    return settings.inches() ? PeopleUnit.INCH : PeopleUnit.MM;
   }
 }

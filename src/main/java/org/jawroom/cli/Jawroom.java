@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
       "  jawroom check shop.xlsx           every fault and every doubt in it",
       "  jawroom matrix shop.xlsx          the matrix, into the folder reports",
       "  jawroom matrix tables -o out      the same from a folder of CSV files",
-      "  jawroom draw shop.xlsx \"knee mill\" \"plain 125\" -o knee.pdf   one pairing, drawn",
+      "  jawroom page shop.xlsx            the same as a page to click in, page.html",
+      "  jawroom draw shop.xlsx mill vise  one pairing, drawn",
       "  jawroom card shop.xlsx mill vise  a page to set it up by",
       "  jawroom plan shop.xlsx            one vise for each machine, so that the most jobs are held",
       "  jawroom compare reports shop.xlsx what changed since those reports",
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       MatrixCommand.class,
+      PageCommand.class,
       PlanCommand.class,
       ExplainCommand.class,
       DrawCommand.class,
@@ -50,6 +52,6 @@ final class Jawroom implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "Say what to do: matrix, plan, explain, draw, card, check, compare or template.");
+        "Say what to do: matrix, page, plan, explain, draw, card, check, compare or template.");
   }
 }

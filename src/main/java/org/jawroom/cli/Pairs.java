@@ -4,12 +4,13 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.cell.Nearest;
 
-/** Finds the machines and vises that a command names; where none is written so, case does not count. */
+/** Finds the machines, vises and jobs that a command names; where none is written so, case does not count. */
 record Pairs(Shop shop, PrintWriter err) {
 
   /** Empty, and one line says so, if there is none. */
@@ -20,6 +21,12 @@ record Pairs(Shop shop, PrintWriter err) {
   /** Empty, and one line says so, if there is none. */
   Optional<Vise> vise(String name) {
     return found("vise", name, vises(), machines()).map(shop.vises()::get);
+  }
+
+  /** Empty, and one line says so, if there is none. */
+  Optional<Job> job(String name) {
+    List<String> jobs = shop.jobs().stream().map(Job::name).toList();
+    return found("job", name, jobs, List.of()).map(shop.jobs()::get);
   }
 
   private Optional<Integer> found(String what, String name, List<String> names, List<String> others) {

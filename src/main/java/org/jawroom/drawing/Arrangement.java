@@ -3,6 +3,7 @@ package org.jawroom.drawing;
 import java.awt.geom.Rectangle2D;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jawroom.drawing.View.Flat;
 
@@ -10,8 +11,9 @@ import org.jawroom.drawing.View.Flat;
  * Where the two views and the title block stand on the sheet, to one scale, as large as they go.
  *
  * @param scale points to a half-nanometre
+ * @param title empty where the words stand elsewhere
  */
-record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Rectangle2D title) {
+record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Optional<Rectangle2D> title) {
 
   static final double EDGE = 8;
 
@@ -35,6 +37,21 @@ record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Rectangle2D
             beside(across, down, plan, side))
         .max(Comparator.comparingDouble(Arrangement::scale))
         .orElseThrow();
+  }
+
+  /** The two views alone, one under the other or side by side, whichever leaves them larger. */
+  static Arrangement untitled(double width, double height, Flat plan, Flat side) {
+    double high = height - HEADING - 2;
+    double stacked = least(
+        (high - GAP) / (up(plan) + up(side)), width / Math.max(right(plan), right(side)));
+    double abreast = least(
+        high / Math.max(up(plan), up(side)), (width - GAP) / (right(plan) + right(side)));
+    double scale = Math.max(stacked, abreast);
+    Rectangle2D first = frame(1, HEADING, plan, scale);
+    Rectangle2D second = stacked >= abreast
+        ? frame(1, first.getMaxY() + GAP, side, scale)
+        : frame(first.getMaxX() + GAP, HEADING, side, scale);
+    return new Arrangement(scale, first, second, Optional.empty());
   }
 
   /** The side view under the plan, the title block to the right of it. */
@@ -82,8 +99,9 @@ record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Rectangle2D
   }
 
   /** From its upper left corner to the lower right corner of the sheet. */
-  private static Rectangle2D title(double left, double top, double width, double height) {
-    return new Rectangle2D.Double(left, top, EDGE + width - left, EDGE + height - top);
+  private static Optional<Rectangle2D> title(double left, double top, double width, double height) {
+    return Optional.of(
+        new Rectangle2D.Double(left, top, EDGE + width - left, EDGE + height - top));
   }
 
   private static double least(double... scales) {

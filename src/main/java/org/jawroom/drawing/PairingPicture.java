@@ -23,24 +23,48 @@ public final class PairingPicture implements Picture {
 
   private final Caption caption;
   private final Scene scene;
+  private final double width;
+  private final double height;
+  private final boolean titled;
+
+  private PairingPicture(Caption caption, Scene scene, double width, double height, boolean titled) {
+    this.caption = caption;
+    this.scene = scene;
+    this.width = width;
+    this.height = height;
+    this.titled = titled;
+  }
 
   /**
+   * With its title block.
+   *
    * @param layout what stands where
    * @param limit what limits the place; empty where nothing listed can be hit
    */
-  public PairingPicture(Machine machine, Layout layout, Optional<Limit> limit, Caption caption) {
-    this.caption = caption;
-    this.scene = new Scene(machine, layout, limit);
+  public static PairingPicture titled(
+      Machine machine, Layout layout, Optional<Limit> limit, Caption caption) {
+    return new PairingPicture(caption, new Scene(machine, layout, limit), WIDTH, HEIGHT, true);
+  }
+
+  /** The views alone, for a page that says the rest; the size is in points. */
+  public static PairingPicture bare(
+      Machine machine,
+      Layout layout,
+      Optional<Limit> limit,
+      Caption caption,
+      double width,
+      double height) {
+    return new PairingPicture(caption, new Scene(machine, layout, limit), width, height, false);
   }
 
   @Override
   public double width() {
-    return WIDTH;
+    return width;
   }
 
   @Override
   public double height() {
-    return HEIGHT;
+    return height;
   }
 
   @Override
@@ -51,16 +75,18 @@ public final class PairingPicture implements Picture {
     pen.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     pen.setColor(java.awt.Color.WHITE);
-    pen.fill(new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+    pen.fill(new Rectangle2D.Double(0, 0, width, height));
     Flat plan = scene.extent(View.PLAN);
     long beyond = Math.max(plan.right().length(), plan.up().length()) / BEYOND;
     Flat planSeen = new Flat(plan.right().grown(beyond, beyond), plan.up().grown(beyond, beyond));
     Flat side = scene.extent(View.SIDE);
     Flat sideSeen = new Flat(planSeen.up(), side.up().grown(0, beyond));
-    Arrangement sheet = Arrangement.of(WIDTH, HEIGHT, planSeen, sideSeen);
+    Arrangement sheet = titled
+        ? Arrangement.of(width, height, planSeen, sideSeen)
+        : Arrangement.untitled(width - 2, height, planSeen, sideSeen);
     view(pen, View.PLAN, planSeen, sheet.plan(), sheet.scale(), "FROM ABOVE · operator at the bottom");
     view(pen, View.SIDE, sideSeen, sheet.side(), sheet.scale(), "FROM THE RIGHT · operator at the left");
-    new TitleBlock(pen, sheet.title(), sheet.scale()).paint(caption);
+    sheet.title().ifPresent(frame -> new TitleBlock(pen, frame, sheet.scale()).paint(caption));
     pen.setTransform(before);
   }
 

@@ -85,6 +85,25 @@ public final class Model {
     return new Inspection(machine, vise, guards, regions, recommended);
   }
 
+  /**
+   * Every turn and mount in which bolts line up, turns in order of preference, then mounts in input order;
+   * without those that a blank leaves open, and without clamps.
+   */
+  public List<Bolted> bolted() {
+    return regions.stream()
+        .filter(region -> region.thread().isPresent())
+        .map(
+            region ->
+                new Bolted(
+                    region.turn(),
+                    region.mountIndex(),
+                    region.mount().orElseThrow().name(),
+                    region.thread().getAsLong(),
+                    region.places(),
+                    region.parts()))
+        .toList();
+  }
+
   /** Each turn and mount that holds nowhere, the nearest to holding first. */
   public List<Miss> misses() {
     return new MissSearch(settings, machine, vise).misses();

@@ -41,6 +41,10 @@ final class Slotted {
         slots.direction(), centres(slots, tableAcross), Interval.around(0, length / 2));
   }
 
+  SlotLines lines() {
+    return new SlotLines(along, centres, reach);
+  }
+
   /** Centre lines across the table, from its middle. */
   private static List<Long> centres(Slots slots, long tableAcross) {
     List<Long> centres = new ArrayList<>();

@@ -25,11 +25,9 @@ record ExplainPlace(PeopleUnit unit, Explanation explanation) {
     Recommendation place = outcome.recommended().get();
     TapeWords tape = new TapeWords(unit, outcome.machine(), outcome.vise());
     lines.heading(heading(outcome));
-    String finest = unit == PeopleUnit.MM ? "0.1" : "0.01";
-    lines.item("(" + unit.word() + "; tape measures to the nearest " + finest
-        + ", all else rounded toward less room)");
+    lines.item(grain(unit));
     tape.of(place).forEach(lines::item);
-    place.play().ifPresent(play -> play(play, lines));
+    place.play().ifPresent(play -> play(unit, play, lines));
     place.overhang().stream().filter(over -> over > 0).forEach(
         over -> lines.item("its base hangs " + unit.brief(over, Rounding.UP) + " over a table edge"));
     explanation.reachShort().ifPresent(sides -> reach(sides, lines));
@@ -41,6 +39,13 @@ record ExplainPlace(PeopleUnit unit, Explanation explanation) {
         .ifPresent(count -> lines.item(count + " of them can stand side by side on the same slots"));
   }
 
+  /** How finely it is told. */
+  static String grain(PeopleUnit unit) {
+    String finest = unit == PeopleUnit.MM ? "0.1" : "0.01";
+    return "(" + unit.word() + "; tape measures to the nearest " + finest
+        + ", all else rounded toward less room)";
+  }
+
   private String heading(Outcome outcome) {
     return switch (outcome.verdict()) {
       case FITS -> "Where to bolt it";
@@ -50,10 +55,11 @@ record ExplainPlace(PeopleUnit unit, Explanation explanation) {
     };
   }
 
-  private void play(Play play, ExplainLines lines) {
-    lines.item("from there it can go " + figure(play.left()) + " left, " + figure(play.right())
-        + " right, " + figure(play.front()) + " to the front, " + figure(play.rear())
-        + " to the rear, in the same slots");
+  /** How far it can go from there. */
+  static void play(PeopleUnit unit, Play play, ExplainLines lines) {
+    lines.item("from there it can go " + unit.brief(play.left(), Rounding.DOWN) + " left, "
+        + unit.brief(play.right(), Rounding.DOWN) + " right, " + unit.brief(play.front(), Rounding.DOWN)
+        + " to the front, " + unit.brief(play.rear(), Rounding.DOWN) + " to the rear, in the same slots");
     tooLittle("left to right", play.left() + play.right(), lines);
     tooLittle("front to rear", play.front() + play.rear(), lines);
   }

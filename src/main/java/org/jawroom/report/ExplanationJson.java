@@ -27,6 +27,10 @@ import org.jawroom.shop.Side;
  * to 0.001 rounded as in {@code pairings.csv}, {@code null} where something does not apply.
  */
 public final class ExplanationJson {
+  static final String CAUTION =
+      "does not replace the check on the machine; lock out before reaching in; local codes and the machine"
+          + " maker's instructions come first";
+
   private final Explanation explanation;
   private final Outcome outcome;
 
@@ -71,10 +75,7 @@ public final class ExplanationJson {
     json.put("other_machines", Elsewhere.machines(ofVise).stream().map(ExplanationJson::machine).toList());
     json.put("per_table", advice.sideBySide().map(ExplanationJson::row).orElse(null));
     json.put("not_looked_for", LookedFor.not(outcome.machine()));
-    json.put(
-        "caution",
-        "does not replace the check on the machine; lock out before reaching in; local codes and the machine"
-            + " maker's instructions come first");
+    json.put("caution", CAUTION);
     return json;
   }
 
@@ -103,7 +104,7 @@ public final class ExplanationJson {
     return json;
   }
 
-  private static Map<String, Object> limit(Limit limit) {
+  static Map<String, Object> limit(Limit limit) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("guard", limit.guard());
     json.put("part", limit.part());
@@ -204,11 +205,11 @@ public final class ExplanationJson {
     return json;
   }
 
-  private static Figure length(OptionalLong length, Rounding rounding) {
+  static Figure length(OptionalLong length, Rounding rounding) {
     return length.isPresent() ? length(length.getAsLong(), rounding) : null;
   }
 
-  private static Figure length(long length, Rounding rounding) {
+  static Figure length(long length, Rounding rounding) {
     return new Figure(Figures.millimetres(length, rounding));
   }
 }

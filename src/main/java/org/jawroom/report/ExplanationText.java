@@ -6,6 +6,8 @@ import org.jawroom.clearance.Limit;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.placement.Verdict;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Vise;
 
 /** One pairing explained for a terminal of 80 columns. */
 public final class ExplanationText {
@@ -29,7 +31,7 @@ public final class ExplanationText {
     ExplanationText text = new ExplanationText(unit, explanation.advice().outcome());
     text.verdict();
     new ExplainPlace(unit, explanation).to(text.lines);
-    new ExplainPairs(unit, explanation).to(text.lines);
+    ExplainPairs.of(unit, explanation).to(text.lines);
     new ExplainChoices(unit, explanation).to(text.lines);
     new ExplainRemedies(unit, explanation).to(text.lines, onMachine, ofVise);
     text.cautions();
@@ -38,7 +40,7 @@ public final class ExplanationText {
 
   private void verdict() {
     lines.add(outcome.machine().name() + " x " + outcome.vise().name());
-    lines.add(sentence());
+    lines.add(new Words(unit).sentence(outcome));
     outcome.recommended().flatMap(Recommendation::limit).ifPresent(
         limit -> lines.add("Margin at the place below" + over() + ": " + figure(limit)));
     outcome.bestMargin().ifPresent(
@@ -56,37 +58,24 @@ public final class ExplanationText {
         + limit.guard() + ".";
   }
 
-  private String sentence() {
-    return switch (outcome.verdict()) {
-      case FITS -> outcome.bestMargin().isPresent()
-          ? "It fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)."
-          : "Nothing is listed that it could hit. Look before you trust it.";
-      case MEASURE -> "Too close to call: it fits only if your readings are better than you said. Measure"
-          + " again.";
-      case LIMITED -> "It fits over part of its opening only: " + new Words(unit).opening(outcome) + " "
-          + unit.word() + ".";
-      case NO_PLACE -> outcome.recommended().isPresent()
-          ? "No place: bolts line up, but it hits something or comes too near wherever it stands."
-          : "No place, whatever the blank dimensions are.";
-      case NO_MOUNT -> "No mount: no bolts of it line up with this table's slots in any turn allowed.";
-      case UNKNOWN -> "Unknown: not measured: " + Words.columns(outcome.missing()) + ".";
-    };
+  private void cautions() {
+    cautions(outcome.machine(), outcome.vise(), lines);
   }
 
-  private void cautions() {
+  /** What was not looked for, what was taken as exact, and that it replaces no check. */
+  static void cautions(Machine itsMachine, Vise itsVise, ExplainLines lines) {
     lines.blank();
-    List<String> not = LookedFor.not(outcome.machine());
+    List<String> not = LookedFor.not(itsMachine);
     if (!not.isEmpty()) {
       lines.add("Nobody looked for these on this machine, so they do not count: "
           + String.join(", ", not) + ".");
     }
-    boolean machine = outcome.machine().provenance().assumedExact();
-    boolean vise = outcome.vise().provenance().assumedExact();
+    boolean machine = itsMachine.provenance().assumedExact();
+    boolean vise = itsVise.provenance().assumedExact();
     if (machine || vise) {
       lines.add("Tolerance taken as 0, since none was told, for the "
           + (machine && vise ? "machine and the vise" : machine ? "machine" : "vise") + ".");
     }
-    lines.add("This does not replace the check on the machine. Lock out before reaching in. Local codes"
-        + " and the machine maker's instructions come first.");
+    lines.add(Cautions.BRIEF);
   }
 }

@@ -38,7 +38,20 @@ public final class PairingDrawing {
             layout -> {
               Recommendation place = outcome.recommended().orElseThrow();
               Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
-              return new PairingPicture(outcome.machine(), layout, place.limit(), caption);
+              return PairingPicture.titled(outcome.machine(), layout, place.limit(), caption);
+            });
+  }
+
+  /** The views alone, for a page that says the rest; empty likewise. */
+  public static Optional<Picture> bare(
+      PeopleUnit unit, Settings settings, Outcome outcome, double width, double height) {
+    return Advisor.layout(settings, outcome)
+        .map(
+            layout -> {
+              Recommendation place = outcome.recommended().orElseThrow();
+              Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
+              return PairingPicture.bare(
+                  outcome.machine(), layout, place.limit(), caption, width, height);
             });
   }
 

@@ -45,6 +45,24 @@ record Words(PeopleUnit unit) {
     return words.toString();
   }
 
+  /** The verdict as a sentence. */
+  String sentence(Outcome outcome) {
+    return switch (outcome.verdict()) {
+      case FITS -> outcome.bestMargin().isPresent()
+          ? "It fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)."
+          : "Nothing is listed that it could hit. Look before you trust it.";
+      case MEASURE -> "Too close to call: it fits only if your readings are better than you said. Measure"
+          + " again.";
+      case LIMITED -> "It fits over part of its opening only: " + opening(outcome) + " "
+          + unit.word() + ".";
+      case NO_PLACE -> outcome.recommended().isPresent()
+          ? "No place: bolts line up, but it hits something or comes too near wherever it stands."
+          : "No place, whatever the blank dimensions are.";
+      case NO_MOUNT -> "No mount: no bolts of it line up with this table's slots in any turn allowed.";
+      case UNKNOWN -> "Unknown: not measured: " + columns(outcome.missing()) + ".";
+    };
+  }
+
   /** What stands under the margin of a pairing, or in its stead: what limits it or why not. */
   String reason(Outcome outcome) {
     String limit = outcome.recommended().flatMap(Recommendation::limit).map(Words::limit).orElse("");

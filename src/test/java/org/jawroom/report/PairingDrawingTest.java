@@ -21,10 +21,14 @@ import org.jawroom.placement.Verdict;
 import org.jawroom.report.Drawn.Area;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
+import org.jawroom.reference.RandomShops;
+import org.jawroom.reference.ShopCsv;
+import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Drawings as structure: the rectangles and dimensions of an SVG against what the solver found. */
@@ -191,6 +195,24 @@ class PairingDrawingTest {
     assertTrue(words.contains("Does not replace the check on the machine."), words);
     assertTrue(words.contains("Lock out before reaching in."), words);
     assertTrue(words.contains("clearance asked: 6.35 mm") || words.contains("clearance asked: 6 mm"), words);
+  }
+
+  /** The same for shops of every kind: slots along y, clutter, inches, shape parts, both jaws moving. */
+  @ParameterizedTest
+  @EnumSource(RandomShops.Profile.class)
+  void drawings_ofRandomShops_holdTheSame(RandomShops.Profile profile) throws Exception {
+    Shop shop = RandomShops.shop(profile, 4711);
+    for (Drawn drawn : Drawn.all(shop)) {
+      String name = drawn.outcome().machine().name() + " × " + drawn.outcome().vise().name();
+      try {
+        views_ofEachPairing_areToOneScale(name, drawn);
+        dimension_ofEachPairing_spansTheFacesThatLimit(name, drawn);
+        limitingPart_ofEachPairing_isDrawnAtTheEndThatLimits(name, drawn);
+        overlap_ofEachPairing_isShownWhereSomethingIsHitAndNowhereElse(name, drawn);
+      } catch (AssertionError wrong) {
+        throw new AssertionError(name + " of " + ShopCsv.text(shop), wrong);
+      }
+    }
   }
 
   private static void near(double expected, double found) {

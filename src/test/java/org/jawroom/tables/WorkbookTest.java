@@ -93,6 +93,17 @@ class WorkbookTest {
     assertEquals(Dimension.of(13 * Length.INCH / 2), machine().gaps().rear());
   }
 
+  /** Programs often write formulas and leave the computing to the spreadsheet; that must never read as 0. */
+  @Test
+  void formula_neverComputed_isRefusedAndNotZero() throws Exception {
+    cell("rear_gap").setCellFormula("2*25");
+    assertEquals(
+        List.of(
+            "sheet Machines row 3, column rear_gap: is a formula whose value was never computed; open the"
+                + " workbook and save it, or type the value"),
+        faults());
+  }
+
   @Test
   void formula_inError_isRefused() throws Exception {
     XSSFCell cell = cell("rear_gap");

@@ -17,6 +17,11 @@ import org.jawroom.shop.Settings;
 
 /** Writes setup cards, a page for each pairing. */
 public final class SetupCards {
+
+  /** Half a page wide, so that its letters stay as large as they are drawn. */
+  private static final double PICTURE_WIDTH = 258;
+  private static final double PICTURE_HEIGHT = 205;
+
   private SetupCards() {}
 
   /**
@@ -46,7 +51,9 @@ public final class SetupCards {
       Letters letters = new Letters(faces);
       for (Explanation explanation : explanations) {
         Picture picture =
-            PairingDrawing.of(run.unit(), settings, explanation.advice().outcome()).orElseThrow();
+            PairingDrawing.bare(
+                    run.unit(), settings, explanation.advice().outcome(), PICTURE_WIDTH, PICTURE_HEIGHT)
+                .orElseThrow();
         PDFormXObject form = faces.form(picture);
         CardPage.add(document, letters, paper, CardFacts.of(explanation, run), form);
       }

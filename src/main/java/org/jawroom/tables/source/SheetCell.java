@@ -3,14 +3,18 @@ package org.jawroom.tables.source;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.regex.Pattern;
-import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DateUtil;
-import org.apache.poi.ss.usermodel.FormulaError;
 import org.jawroom.tables.cell.DateText;
 
-/** One cell of a sheet. */
-final class SheetCell {
-  private SheetCell() {}
+/**
+ * One cell of a sheet as the file holds it; see ECMA-376 part 1, 18.3.1.4.
+ *
+ * @param type its {@code t}; empty for a number
+ * @param format number of its number format, {@code formatText} the format itself
+ * @param formula whether it is computed, so that {@code value} is what the spreadsheet kept of that
+ * @param value its {@code v}, or its inline text; empty for none
+ */
+record SheetCell(String type, int format, String formatText, boolean formula, String value) {
 
   /** A number format that adds a unit to the number shown, in quotes or escaped. */
   private static final Pattern UNIT_SHOWN =
@@ -21,36 +25,37 @@ final class SheetCell {
   /** The first day number that no date goes with. */
   private static final double YEAR_10000 = 2_958_466;
 
-  static Cell read(org.apache.poi.ss.usermodel.Cell cell) {
-    CellType type = cell.getCellType();
-    if (type == CellType.FORMULA) {
-      type = cell.getCachedFormulaResultType();
+  /** @param texts those shared, {@code from1904} how the workbook counts days */
+  Cell read(SharedTexts texts, boolean from1904) {
+    if (value.isEmpty() && formula && !type.equals("str")) {
+      // Never 0: programs that write formulas often leave it to the spreadsheet to compute them.
+      return Cell.bad(
+          "", "is a formula whose value was never computed; open the workbook and save it, or type the value");
     }
     return switch (type) {
-      case STRING -> Cell.text(cell.getStringCellValue());
-      case NUMERIC -> number(cell);
-      case BOOLEAN ->
-          new Cell(
-              cell.getBooleanCellValue() ? "TRUE" : "FALSE", Cell.Kind.TRUTH, "");
-      case ERROR ->
-          Cell.bad(
-              FormulaError.forInt(cell.getErrorCellValue()).getString(),
-              "is an error of the spreadsheet; mend the formula or type the value");
-      default -> Cell.text("");
+      case "s" -> Cell.text(value.isEmpty() ? "" : texts.get(Integer.parseInt(value.trim())));
+      case "str", "inlineStr" -> Cell.text(value);
+      case "b" -> value.isEmpty()
+          ? Cell.text("")
+          : new Cell(value.trim().equals("0") ? "FALSE" : "TRUE", Cell.Kind.TRUTH, "");
+      case "e" ->
+          Cell.bad(value, "is an error of the spreadsheet; mend the formula or type the value");
+      case "d" -> value.isEmpty() ? Cell.text("") : new Cell(value, Cell.Kind.DATE, DateText.MESSAGE);
+      case "", "n" -> value.isEmpty() ? Cell.text("") : number(Double.parseDouble(value), from1904);
+      default -> throw new IllegalArgumentException("cell of type " + type);
     };
   }
 
-  private static Cell number(org.apache.poi.ss.usermodel.Cell cell) {
-    double value = cell.getNumericCellValue();
-    if (DateUtil.isCellDateFormatted(cell)) {
+  private Cell number(double value, boolean from1904) {
+    if (DateUtil.isADateFormat(format, formatText) && DateUtil.isValidExcelDate(value)) {
       String date =
           value < YEAR_10000
-              ? cell.getLocalDateTimeCellValue().toString().replace("T00:00", "")
+              ? DateUtil.getLocalDateTime(value, from1904).toString().replace("T00:00", "")
               : plain(value);
       return new Cell(date, Cell.Kind.DATE, DateText.MESSAGE);
     }
     String text = plain(value);
-    if (UNIT_SHOWN.matcher(cell.getCellStyle().getDataFormatString()).matches()) {
+    if (UNIT_SHOWN.matcher(formatText).matches()) {
       return Cell.bad(
           text, "has its unit from the cell's number format alone; type the unit into the cell");
     }

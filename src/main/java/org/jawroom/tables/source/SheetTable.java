@@ -1,41 +1,160 @@
 package org.jawroom.tables.source;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.model.StylesTable;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.jawroom.tables.schema.TableSpec;
+import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
 
-/** One sheet of a workbook; its header is the first row that is not blank. */
-final class SheetTable {
-  private SheetTable() {}
+/**
+ * One sheet of a workbook, read by events, row after row; its header is the first row that is not blank.
+ *
+ * <p>Rows and cells that do not tell where they stand follow the one before, as ECMA-376 has it.
+ */
+final class SheetTable extends DefaultHandler {
 
-  /** The grid; empty, with a fault, if the sheet is blank. */
-  static Optional<Grid> read(TableSpec table, Sheet sheet, FaultList faults) {
-    String origin = "sheet " + sheet.getSheetName();
-    List<Grid.Row> rows = new ArrayList<>();
-    for (org.apache.poi.ss.usermodel.Row row : sheet) {
-      if (rows.size() > Grid.MOST_ROWS) {
-        faults.add(table, origin, row.getRowNum() + 1, "", "", Grid.TOO_MANY_ROWS);
-        break;
-      }
-      SortedMap<Integer, Cell> filled = new TreeMap<>();
-      for (org.apache.poi.ss.usermodel.Cell cell : row) {
-        Cell read = SheetCell.read(cell);
-        if (!read.isBlank()) {
-          filled.put(cell.getColumnIndex(), read);
-        }
-      }
-      if (!filled.isEmpty()) {
-        rows.add(new Grid.Row(row.getRowNum() + 1, filled.lastKey() + 1, filled));
-      }
-    }
+  /** Ends the reading early: there is enough. */
+  private static final class Enough extends SAXException {
+    private static final long serialVersionUID = 1L;
+  }
+
+  private final TableSpec table;
+  private final String origin;
+  private final SharedTexts texts;
+  private final StylesTable styles;
+  private final boolean from1904;
+  private final FaultList faults;
+
+  private final SortedMap<Integer, Grid.Row> rows = new TreeMap<>();
+  private final CellLetters letters = new CellLetters();
+  private SortedMap<Integer, Cell> filled = new TreeMap<>();
+  private boolean whole = true;
+  private int row = -1;
+  private int column = -1;
+  private String type = "";
+  private int style;
+  private boolean formula;
+  private boolean inValue;
+  private int phonetic;
+
+  SheetTable(
+      TableSpec table,
+      String sheet,
+      SharedTexts texts,
+      StylesTable styles,
+      boolean from1904,
+      FaultList faults) {
+    this.table = table;
+    this.origin = "sheet " + sheet;
+    this.texts = texts;
+    this.styles = styles;
+    this.from1904 = from1904;
+    this.faults = faults;
+  }
+
+  /** What of an XML reader's failure is only that there was enough. */
+  static boolean isEnough(SAXException stop) {
+    return stop instanceof Enough;
+  }
+
+  /** Whether all of it could be read. */
+  boolean isWhole() {
+    return whole && !rows.isEmpty();
+  }
+
+  /** The grid, once everything was read; empty, with a fault, if the sheet is blank. */
+  Optional<Grid> grid() {
     if (rows.isEmpty()) {
       faults.add(table, origin, "", "is empty; give it a header row, or take it away");
       return Optional.empty();
     }
-    return Optional.of(new Grid(table, origin, rows.get(0), rows.subList(1, rows.size())));
+    Grid.Row header = rows.get(rows.firstKey());
+    return Optional.of(
+        new Grid(table, origin, header, rows.values().stream().skip(1).toList()));
+  }
+
+  @Override
+  public void startElement(String uri, String name, String qualified, Attributes attributes)
+      throws SAXException {
+    switch (name) {
+      case "row" -> startRow(attributes.getValue("r"));
+      case "c" -> startCell(attributes);
+      case "f" -> formula = true;
+      case "rPh" -> phonetic++;
+      case "v", "t" -> inValue = phonetic == 0;
+      default -> { }
+    }
+  }
+
+  private void startRow(String number) throws SAXException {
+    row = number == null ? row + 1 : Integer.parseInt(number) - 1;
+    column = -1;
+    filled = new TreeMap<>();
+    if (rows.size() > Grid.MOST_ROWS) {
+      faults.add(table, origin, row + 1, "", "", Grid.TOO_MANY_ROWS);
+      whole = false;
+      throw new Enough();
+    }
+  }
+
+  private void startCell(Attributes attributes) {
+    String place = attributes.getValue("r");
+    column = place == null ? column + 1 : new CellReference(place).getCol();
+    if (column < 0 || column >= Grid.MOST_COLUMNS) {
+      throw new IllegalArgumentException("cell " + place);
+    }
+    String told = attributes.getValue("t");
+    type = told == null ? "" : told;
+    String styled = attributes.getValue("s");
+    style = styled == null ? 0 : Integer.parseInt(styled);
+    formula = false;
+    letters.clear();
+  }
+
+  @Override
+  public void characters(char[] text, int start, int length) {
+    if (inValue) {
+      letters.add(text, start, length);
+    }
+  }
+
+  @Override
+  public void endElement(String uri, String name, String qualified) {
+    switch (name) {
+      case "v", "t" -> inValue = false;
+      case "rPh" -> phonetic--;
+      case "c" -> endCell();
+      case "row" -> endRow();
+      default -> { }
+    }
+  }
+
+  private void endCell() {
+    XSSFCellStyle look = styles.getNumCellStyles() == 0 ? null : styles.getStyleAt(style);
+    Cell cell =
+        new SheetCell(
+                type,
+                look == null ? 0 : look.getDataFormat(),
+                look == null ? "General" : look.getDataFormatString(),
+                formula,
+                letters.text())
+            .read(texts, from1904);
+    if (cell.text().length() > Grid.LONGEST_CELL) {
+      faults.add(table, origin, row + 1, "", "", "has a cell of more than 32767 characters");
+      whole = false;
+    } else if (!cell.isBlank()) {
+      filled.put(column, cell);
+    }
+  }
+
+  private void endRow() {
+    if (!filled.isEmpty()) {
+      rows.put(row, new Grid.Row(row + 1, filled.lastKey() + 1, filled));
+    }
   }
 }

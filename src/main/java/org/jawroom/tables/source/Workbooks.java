@@ -2,20 +2,29 @@ package org.jawroom.tables.source;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.poi.ooxml.POIXMLException;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
-import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.util.RecordFormatException;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.util.XMLHelper;
+import org.apache.poi.xssf.eventusermodel.XSSFReader;
+import org.apache.poi.xssf.eventusermodel.XSSFReader.SheetIterator;
+import org.apache.poi.xssf.model.StylesTable;
 import org.jawroom.tables.schema.TableSpec;
+import org.xml.sax.Attributes;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
 
-/** An XLSX workbook, one sheet a table. */
+/** An XLSX workbook, one sheet a table, read by events: no sheet is ever held as objects. */
 final class Workbooks {
   private Workbooks() {}
 
@@ -24,35 +33,76 @@ final class Workbooks {
     refuseOtherFormats(file, bytes);
     Source.Gathering gathering = new Source.Gathering(faults);
     List<String> leftAlone = new ArrayList<>();
-    try (XSSFWorkbook workbook = open(file, bytes)) {
-      for (Sheet sheet : workbook) {
-        Optional<TableSpec> table = TableSpec.named(sheet.getSheetName());
-        if (table.isEmpty()) {
-          leftAlone.add(sheet.getSheetName());
-        } else if (gathering.isFirst(table.get(), "sheet " + sheet.getSheetName())) {
-          Optional<Grid> grid = SheetTable.read(table.get(), sheet, faults);
-          gathering.add(table.get(), grid, grid.isPresent());
+    try (BoundedZip zip = new BoundedZip(bytes);
+        OPCPackage parts = OPCPackage.open(zip)) {
+      XSSFReader workbook = new XSSFReader(parts);
+      SharedTexts texts = new SharedTexts();
+      try (InputStream shared = workbook.getSharedStringsData()) {
+        if (shared != null) {
+          parse(shared, texts);
         }
       }
-    } catch (IOException
-        | POIXMLException
-        | RecordFormatException
-        | IllegalStateException
-        | IllegalArgumentException e) {
-      // What the library throws where a cell holds what its type does not allow.
+      StylesTable styles = workbook.getStylesTable();
+      boolean from1904 = from1904(workbook);
+      SheetIterator sheets = workbook.getSheetIterator();
+      while (sheets.hasNext()) {
+        try (InputStream sheet = sheets.next()) {
+          String name = sheets.getSheetName();
+          Optional<TableSpec> table = TableSpec.named(name);
+          if (table.isEmpty()) {
+            leftAlone.add(name);
+          } else if (gathering.isFirst(table.get(), "sheet " + name)) {
+            SheetTable rows = new SheetTable(table.get(), name, texts, styles, from1904, faults);
+            parse(sheet, rows);
+            Optional<Grid> grid = rows.grid();
+            gathering.add(table.get(), grid, rows.isWhole());
+          }
+        }
+      }
+    } catch (IOException | OpenXML4JException | SAXException | ParserConfigurationException e) {
+      throw damaged(file, e);
+    } catch (RuntimeException e) {
+      // At damaged or booby-trapped files the library throws anything, null pointers among it.
       throw damaged(file, e);
     }
     List<FileRead> files = List.of(FileRead.of(file.getFileName().toString(), bytes));
     return new Source(gathering.grids, gathering.broken, files, leftAlone, true);
   }
 
-  private static XSSFWorkbook open(Path file, byte[] bytes) throws UnreadableInput {
+  private static void parse(InputStream part, DefaultHandler events)
+      throws IOException, SAXException, ParserConfigurationException {
+    // No document types, so no entities: neither those that swell nor those that fetch.
+    XMLReader reader = XMLHelper.newXMLReader();
+    reader.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+    reader.setContentHandler(events);
     try {
-      return new XSSFWorkbook(new ByteArrayInputStream(bytes));
-    } catch (IOException | RuntimeException e) {
-      // At damaged or booby-trapped files the library throws anything, null pointers among it.
-      throw damaged(file, e);
+      reader.parse(new InputSource(part));
+    } catch (SAXException stop) {
+      if (!SheetTable.isEnough(stop)) {
+        throw stop;
+      }
     }
+  }
+
+  /** Whether the workbook counts its days from 1904. */
+  private static boolean from1904(XSSFReader workbook)
+      throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+    boolean[] found = new boolean[1];
+    try (InputStream book = workbook.getWorkbookData()) {
+      parse(
+          book,
+          new DefaultHandler() {
+            @Override
+            public void startElement(
+                String uri, String name, String qualified, Attributes attributes) {
+              String told = attributes.getValue("date1904");
+              if (name.equals("workbookPr") && told != null) {
+                found[0] = told.equals("1") || told.equals("true");
+              }
+            }
+          });
+    }
+    return found[0];
   }
 
   private static UnreadableInput damaged(Path file, Exception e) {

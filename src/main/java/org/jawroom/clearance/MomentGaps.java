@@ -1,0 +1,60 @@
+package org.jawroom.clearance;
+
+import java.util.List;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+
+/**
+ * The gaps of a vise at single moments rather than over all of travel and opening. The gap of a pair over
+ * the whole of its situation is never more than at any moment of it; where it is 0 or more it is the gap at
+ * some moment.
+ */
+public final class MomentGaps {
+  private final Settings settings;
+  private final Machine machine;
+  private final List<Part> parts;
+  private final List<GuardStance> stances;
+
+  private MomentGaps(
+      Settings settings, Machine machine, List<Part> parts, List<GuardStance> stances) {
+    this.settings = settings;
+    this.machine = machine;
+    this.parts = parts;
+    this.stances = stances;
+  }
+
+  /**
+   * Those of a pairing without blanks.
+   *
+   * @param bedHeight of the vise
+   * @param parts of the vise and the bolts in use
+   */
+  public static MomentGaps of(
+      Settings settings, Machine machine, long bedHeight, List<Part> parts) {
+    return new MomentGaps(
+        settings, machine, List.copyOf(parts), GuardStance.all(settings, machine, bedHeight));
+  }
+
+  /**
+   * Every pair that counts in the moment's situation, the vise frame's origin at (x, y): tightest first,
+   * equal ones in the order in which they are told apart.
+   *
+   * @param moment with an opening of the vise's range, the spindle within reach
+   */
+  public List<Limit> at(Moment moment, Turn turn, long x, long y) {
+    long alongX = moment.spindleX() - machine.spindleX();
+    long alongY = moment.spindleY() - machine.spindleY();
+    if (Math.abs(alongX) > machine.reachX() || Math.abs(alongY) > machine.reachY()) {
+      throw new IllegalArgumentException("spindle out of reach: " + moment);
+    }
+    List<SweptGuard> standing =
+        stances.stream()
+            .filter(stance -> stance.swept().situation() == moment.situation())
+            .map(stance -> stance.shifted(alongX, alongY))
+            .toList();
+    List<Pair> pairs = Pair.all(settings, parts, standing);
+    return MarginField.of(pairs, turn, Interval.of(moment.opening(), moment.opening())).limits(x, y);
+  }
+}

@@ -1,0 +1,86 @@
+package org.jawroom.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jawroom.advice.Advice;
+import org.jawroom.placement.Outcome;
+import org.jawroom.report.page.PageFile;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.source.UnreadableInput;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code jawroom page}: the whole shop as one HTML file to click in. */
+@Command(
+    name = "page",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = {
+      "Writes the whole shop as one HTML file that opens in any browser, from disk and without a network: the"
+          + " matrix to click in, and each pairing drawn, to jog, open and drag, with the gaps that leaves."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  jawroom page shop.xlsx",
+      "  jawroom page tables -o shop.html --clearance 1/4in --unit in",
+      "",
+      "Exit status: 0 done, whatever the verdicts; 1 the tables were refused; 2 wrong use; 3 a file could"
+          + " not be read or written.",
+    })
+final class PageCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "INPUT",
+      description = "a folder of CSV files (machines.csv, vises.csv, ...) or an XLSX workbook")
+  private Path input;
+
+  @Option(
+      names = {"-o", "--output"},
+      order = 1,
+      paramLabel = "FILE",
+      defaultValue = "page.html",
+      description = "the file to write (${DEFAULT-VALUE})")
+  private Path output;
+
+  @Option(
+      names = "--threads",
+      order = 2,
+      paramLabel = "N",
+      description = "how many to solve on (as many as there are processors)")
+  private Integer threads;
+
+  @Mixin private SettingOptions settings;
+
+  @Override
+  public Integer call() throws UnreadableInput, IOException {
+    int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+    if (workers < 1) {
+      throw new ParameterException(spec.commandLine(), "--threads takes a whole number from 1 up.");
+    }
+    if (output.getFileName() == null) {
+      throw new ParameterException(spec.commandLine(), "--output takes the name of a file.");
+    }
+    PrintWriter err = spec.commandLine().getErr();
+    Reading reading = Input.read(input, settings.given());
+    if (reading.shop().isEmpty()) {
+      return Input.refuse(reading, err);
+    }
+    Shop shop = reading.shop().get();
+    List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
+    List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
+    Path written = PageFile.write(output, shop, advice, Facts.of(reading, shop, outcomes));
+    spec.commandLine().getOut().println("Written: " + written);
+    return ExitStatus.DONE;
+  }
+}

@@ -1,0 +1,89 @@
+package org.jawroom.report.page;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jawroom.clearance.GuardStance;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.placement.SlotLines;
+import org.jawroom.report.PairingWords;
+import org.jawroom.report.page.Told.Facts;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+
+/** A machine as the page needs it. */
+final class MachineData {
+  private MachineData() {}
+
+  /** @param drawn whether some pairing of it can be drawn, so that nothing of it is blank */
+  static Map<String, Object> of(Settings settings, Machine machine, boolean drawn) {
+    Facts facts = new Facts()
+        .with("name", machine.name())
+        .with("about", machine.description())
+        .with("candidate", machine.candidate())
+        .with("facts", Told.inBoth(words -> words.facts(machine)))
+        .with("cautions", PairingWords.cautions(machine));
+    if (drawn) {
+      draw(settings, machine, facts);
+    }
+    return facts.map();
+  }
+
+  private static void draw(Settings settings, Machine machine, Facts facts) {
+    SlotLines slots = SlotLines.of(machine);
+    facts
+        .with("table", List.of(machine.tableLength(), machine.tableWidth()))
+        .with("spindle", List.of(machine.spindleX(), machine.spindleY()))
+        .with("reach", List.of(machine.reachX(), machine.reachY()))
+        .with("load", List.of(machine.loadX(), machine.loadY()))
+        .with("moves", moves(machine))
+        .with("nose", Arrays.asList(known(machine.noseMin()), known(machine.noseMax())))
+        .with("along", slots.along().letter())
+        .with("slots", slots.centres())
+        .with("slotReach", Told.ends(slots.reach()))
+        .with("guards", guards(settings, machine));
+  }
+
+  private static String moves(Machine machine) {
+    StringBuilder letters = new StringBuilder();
+    for (Axis axis : Axis.values()) {
+      letters.append(machine.tableMoves().has(axis) ? axis.letter() : "");
+    }
+    return letters.toString();
+  }
+
+  private static Long known(Dimension dimension) {
+    return dimension.isKnown() ? dimension.length() : null;
+  }
+
+  /** In the order of rank; {@code when} has 1 for cutting, 2 for loading, 3 for both. */
+  private static List<Object> guards(Settings settings, Machine machine) {
+    Map<String, Integer> when = new LinkedHashMap<>();
+    Map<String, GuardStance> stances = new LinkedHashMap<>();
+    // The height of the bed bears only on how low the nose comes, which the page works out for itself.
+    for (GuardStance stance : GuardStance.all(settings, machine, 0)) {
+      String name = stance.swept().name();
+      stances.putIfAbsent(name, stance);
+      when.merge(name, stance.swept().situation() == Situation.CUTTING ? 1 : 2, Integer::sum);
+    }
+    List<Object> guards = new ArrayList<>();
+    stances.forEach((name, stance) -> guards.add(new Facts()
+        .with("name", name)
+        .with("when", when.get(name))
+        .with("x", Told.ends(stance.middle().x()))
+        .with("y", Told.ends(stance.middle().y()))
+        .with("z", Told.ends(stance.fromNose().orElse(stance.swept().box().z())))
+        .with("movesX", stance.movesX())
+        .with("movesY", stance.movesY())
+        .with("withNose", stance.fromNose().isPresent())
+        .with("table", stance.swept().table())
+        .with("clearance", stance.swept().clearance())
+        .with("tolerance", stance.swept().tolerance())
+        .map()));
+    return guards;
+  }
+}

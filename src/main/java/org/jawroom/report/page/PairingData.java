@@ -1,0 +1,85 @@
+package org.jawroom.report.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import org.jawroom.advice.Advice;
+import org.jawroom.clearance.Limit;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.Bolted;
+import org.jawroom.placement.Model;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.placement.Verdict;
+import org.jawroom.report.PairingWords;
+import org.jawroom.report.page.Told.Facts;
+import org.jawroom.shop.Column;
+
+/** A pairing as the page needs it. */
+final class PairingData {
+  private PairingData() {}
+
+  static Map<String, Object> of(Advice advice, Model model) {
+    Outcome outcome = advice.outcome();
+    Facts facts = new Facts()
+        .with("finding", PairingWords.finding(outcome))
+        .with("margin", boxed(PairingWords.margin(outcome)))
+        .with("best", boxed(outcome.bestMargin()))
+        .with("sentence", Told.inBoth(words -> words.sentence(outcome)))
+        .with("reason", Told.inBoth(words -> words.reason(outcome).replace("\n", "; ")))
+        .with("marks", Told.linesInBoth(words -> words.marks(outcome)))
+        .with("changes", Told.linesInBoth(words -> words.changes(advice)))
+        .with("missing", outcome.missing().stream().map(Column::path).toList());
+    if (outcome.verdict() == Verdict.NO_MOUNT) {
+      facts.with("misses", Told.linesInBoth(words -> words.misses(outcome, model.misses())));
+    }
+    outcome.recommended().ifPresent(place -> draw(outcome, place, model.bolted(), facts));
+    return facts.map();
+  }
+
+  private static void draw(
+      Outcome outcome, Recommendation place, List<Bolted> bolted, Facts facts) {
+    facts
+        .with("turn", place.handleTo().word())
+        .with("mount", mount(place, bolted))
+        .with("at", List.of(place.x(), place.y()))
+        .with("openings", Told.ends(place.openings()))
+        .with("short", place.reachShortfall() > 0 ? place.reachShortfall() : null)
+        .with("noseNotBelow", boxed(place.noseNotBelow()))
+        .with("limit", place.limit().map(limit -> limit(outcome, place, limit)).orElse(null))
+        .with("seats", bolted.stream().map(PairingData::seat).toList());
+  }
+
+  private static int mount(Recommendation place, List<Bolted> bolted) {
+    return bolted.stream()
+        .filter(seat -> seat.turn() == place.handleTo() && seat.mount().equals(place.mount()))
+        .findFirst()
+        .orElseThrow()
+        .mountIndex();
+  }
+
+  private static Map<String, Object> limit(Outcome outcome, Recommendation place, Limit limit) {
+    return new Facts()
+        .with("guard", limit.guard())
+        .with("part", limit.part())
+        .with("gap", limit.gap())
+        .with("margin", limit.margin())
+        .with("where", Told.inBoth(words -> words.where(outcome, limit, place.openings())))
+        .map();
+  }
+
+  /** [turn, mount, thread, x from, x to, y from, y to, …]: a turn and mount, and where they hold. */
+  private static List<Object> seat(Bolted seat) {
+    List<Object> told = new ArrayList<>(
+        List.of(seat.turn().word(), seat.mountIndex(), seat.thread()));
+    for (Rectangle places : seat.places()) {
+      told.addAll(List.of(places.x().lo(), places.x().hi(), places.y().lo(), places.y().hi()));
+    }
+    return told;
+  }
+
+  private static Long boxed(OptionalLong length) {
+    return length.isPresent() ? length.getAsLong() : null;
+  }
+}

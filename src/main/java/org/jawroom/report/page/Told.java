@@ -1,0 +1,64 @@
+package org.jawroom.report.page;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.report.PairingWords;
+import org.jawroom.report.PeopleUnit;
+
+/** How single facts are told in the page's data. */
+final class Told {
+  private Told() {}
+
+  /** [lo, hi] in half-nanometres; null where there is no end that way. */
+  static List<Long> ends(Interval interval) {
+    return Arrays.asList(end(interval.lo()), end(interval.hi()));
+  }
+
+  private static Long end(long limit) {
+    return Length.isBounded(limit) ? limit : null;
+  }
+
+  /** The text where both units tell the same, else [in millimetres, in inches]. */
+  static Object inBoth(Function<PairingWords, String> words) {
+    String metric = words.apply(new PairingWords(PeopleUnit.MM));
+    String inches = words.apply(new PairingWords(PeopleUnit.INCH));
+    return metric.equals(inches) ? metric : List.of(metric, inches);
+  }
+
+  /** The same for several lines. */
+  static List<Object> linesInBoth(Function<PairingWords, List<String>> words) {
+    List<String> metric = words.apply(new PairingWords(PeopleUnit.MM));
+    List<String> inches = words.apply(new PairingWords(PeopleUnit.INCH));
+    List<Object> lines = new ArrayList<>();
+    for (int i = 0; i < metric.size(); i++) {
+      int line = i;
+      boolean same = metric.get(line).equals(inches.get(line));
+      lines.add(same ? metric.get(line) : List.of(metric.get(line), inches.get(line)));
+    }
+    return lines;
+  }
+
+  /** A map that keeps its order and leaves out what is empty, {@code false} or null. */
+  static final class Facts {
+    private final Map<String, Object> map = new LinkedHashMap<>();
+
+    Facts with(String key, Object value) {
+      boolean idle = value == null || Boolean.FALSE.equals(value) || "".equals(value)
+          || value instanceof List<?> list && list.isEmpty();
+      if (!idle) {
+        map.put(key, value);
+      }
+      return this;
+    }
+
+    Map<String, Object> map() {
+      return map;
+    }
+  }
+}

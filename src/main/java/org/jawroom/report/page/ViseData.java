@@ -1,0 +1,92 @@
+package org.jawroom.report.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.BoltParts;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.ViseParts;
+import org.jawroom.geometry.Interval;
+import org.jawroom.report.PairingWords;
+import org.jawroom.report.page.Told.Facts;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Vise;
+
+/** A vise as the page needs it. */
+final class ViseData {
+  private ViseData() {}
+
+  /** @param threads of the bolts it is drawn with on some machine; then nothing of it is blank */
+  static Map<String, Object> of(Vise vise, SortedSet<Long> threads) {
+    Facts facts = new Facts()
+        .with("name", vise.name())
+        .with("about", vise.description())
+        .with("facts", Told.inBoth(words -> words.facts(vise)))
+        .with("cautions", PairingWords.cautions(vise));
+    if (!threads.isEmpty()) {
+      boolean base = vise.simple() && vise.base().width().isKnown();
+      Map<String, Object> bolts = new LinkedHashMap<>();
+      threads.forEach(thread -> bolts.put(thread.toString(), bolts(vise, thread)));
+      facts
+          .with("opening", Told.ends(vise.opening()))
+          .with("bed", vise.base().bedHeight())
+          .with("top", vise.top())
+          .with("both", vise.jaws().both())
+          .with("jaw", vise.jaws().width())
+          .with("base", base ? vise.base().width().length() : null)
+          .with("mounts", vise.mounts().stream().map(Mount::name).toList())
+          .with("parts", parts(ViseParts.of(vise, new Blanks())))
+          .with("bolts", bolts);
+    }
+    return facts.map();
+  }
+
+  /** For each mount its bolts; none for a mount that no bolt of that size goes with. */
+  private static List<Object> bolts(Vise vise, long thread) {
+    List<Object> mounts = new ArrayList<>();
+    for (Mount mount : vise.mounts()) {
+      mounts.add(parts(BoltParts.of(vise, mount, thread)));
+    }
+    return mounts;
+  }
+
+  /** In the order of rank; a part alike in both situations once. */
+  private static List<Object> parts(List<Part> parts) {
+    List<Object> told = new ArrayList<>();
+    for (Part part : parts) {
+      if (part.situation() == Situation.CUTTING && parts.contains(in(Situation.LOADING, part))) {
+        told.add(part(part, 3));
+      } else if (part.situation() == Situation.CUTTING) {
+        told.add(part(part, 1));
+      } else if (!parts.contains(in(Situation.CUTTING, part))) {
+        told.add(part(part, 2));
+      }
+    }
+    return told;
+  }
+
+  private static Part in(Situation situation, Part part) {
+    return new Part(
+        part.name(), part.rank(), part.handle(), situation, part.u(), part.v(), part.w(),
+        part.tolerance());
+  }
+
+  /** {@code u} closed and open: [lo, hi, lo, hi]; {@code when} as a guard's. */
+  private static Map<String, Object> part(Part part, int when) {
+    Interval closed = part.u().closed();
+    Interval open = part.u().open();
+    return new Facts()
+        .with("name", part.name())
+        .with("when", when)
+        .with("handle", part.handle())
+        .with("u", List.of(closed.lo(), closed.hi(), open.lo(), open.hi()))
+        .with("v", Told.ends(part.v()))
+        .with("w", Told.ends(part.w()))
+        .with("tolerance", part.tolerance())
+        .map();
+  }
+}

@@ -1,0 +1,65 @@
+package org.jawroom.tables.source;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** The texts that the cells of a workbook share, read by events; see ECMA-376 part 1, 18.4. */
+final class SharedTexts extends DefaultHandler {
+
+  /** All of them together: what tables may have of the longest names, many times over. */
+  private static final int MOST_LETTERS = 64 << 20;
+
+  /** What a text takes besides its letters, reckoned in letters. */
+  private static final int EACH = 24;
+
+  private final List<String> texts = new ArrayList<>();
+  private final CellLetters letters = new CellLetters();
+  private int phonetic;
+  private boolean inText;
+  private long all;
+
+  /** @throws IllegalArgumentException if there is none of that number */
+  String get(int index) {
+    if (index < 0 || index >= texts.size()) {
+      throw new IllegalArgumentException("no shared text " + index);
+    }
+    return texts.get(index);
+  }
+
+  @Override
+  public void startElement(String uri, String name, String qualified, Attributes attributes) {
+    switch (name) {
+      case "si" -> letters.clear();
+      case "rPh" -> phonetic++;
+      case "t" -> inText = phonetic == 0;
+      default -> { }
+    }
+  }
+
+  @Override
+  public void characters(char[] text, int start, int length) {
+    if (inText) {
+      letters.add(text, start, length);
+    }
+  }
+
+  @Override
+  public void endElement(String uri, String name, String qualified) throws SAXException {
+    switch (name) {
+      case "si" -> {
+        String text = letters.text();
+        all += text.length() + EACH;
+        if (all > MOST_LETTERS) {
+          throw new SAXException("more text than tables can need");
+        }
+        texts.add(text);
+      }
+      case "rPh" -> phonetic--;
+      case "t" -> inText = false;
+      default -> { }
+    }
+  }
+}

@@ -1,0 +1,272 @@
+/* The matrix: machines down, vises across; searched, sorted, and held against an extra clearance wanted. */
+const Matrix = (() => {
+  const CLOSE = 3 * Model.MM;
+  const SHORT_SIGN = '▼';
+  const CLOSE_SIGN = '▲';
+  let data = null;
+  let open = null;
+  let extra = 0;
+  let current = null;
+  let rows = [];
+  let columns = [];
+
+  const pairing = (machine, vise) => data.pairings[machine * data.vises.length + vise];
+  const finding = (told) => data.findings[told.finding];
+  const fits = (told) => told.finding === 'CLEAR' || told.finding === 'NOTHING_LISTED';
+
+  /* As shown: the margin rounded down is what is held against the extra clearance. */
+  function shownMargin(told) {
+    const grain = Words.coarseGrain();
+    return Math.floor(told.margin / grain) * grain;
+  }
+
+  /* Less than wanted is short, up to 3 mm more is close; only margins of 0 and more are looked at. */
+  function standing(told) {
+    if (told.margin === undefined || told.margin < 0) {
+      return '';
+    }
+    const left = shownMargin(told) - extra;
+    return left < 0 ? 'short' : left <= CLOSE ? 'close' : 'well';
+  }
+
+  function sign(told, stands) {
+    if (stands === 'short') {
+      return SHORT_SIGN;
+    }
+    return stands === 'close' && told.finding === 'CLEAR' ? CLOSE_SIGN : finding(told).sign;
+  }
+
+  function label(told, machine, vise, stands) {
+    const words = [data.vises[vise].name + ' on ' + data.machines[machine].name + ': ' + finding(told).word];
+    if (told.finding === 'NOTHING_LISTED') {
+      words.push('nothing listed to hit');
+    }
+    if (told.margin !== undefined) {
+      words.push('margin ' + Words.withUnit(Words.coarseDown(told.margin)));
+    }
+    if (stands === 'short') {
+      words.push('less than the extra clearance wanted');
+    }
+    if (stands === 'close') {
+      words.push('little to spare');
+    }
+    return words.join(', ');
+  }
+
+  function cell(machine, vise) {
+    const told = pairing(machine, vise);
+    const stands = standing(told);
+    const word = told.finding === 'NOTHING_LISTED' ? 'nothing listed' : finding(told).word;
+    const button = Dom.make(
+      'button',
+      {
+        type: 'button',
+        class: 'cell f-' + told.finding + (stands === '' ? '' : ' ' + stands),
+        'aria-label': label(told, machine, vise, stands),
+        title: Words.pick(told.reason),
+        tabindex: -1,
+        'data-machine': machine,
+        'data-vise': vise,
+      },
+      Dom.make('span', { class: 'sign', 'aria-hidden': 'true' }, sign(told, stands)),
+      Dom.make('span', { class: 'figure' }, told.margin === undefined ? '' : Words.coarseDown(told.margin)),
+      Dom.make('span', { class: 'word' }, word));
+    return Dom.make('td', {}, button);
+  }
+
+  function heading(thing, scope, facts) {
+    return Dom.make(
+      'th',
+      { scope: scope },
+      Dom.make('span', { class: 'name' }, Dom.name(thing.name), thing.candidate ? ' (candidate)' : ''),
+      Dom.make('span', { class: 'facts' }, Words.pick(facts)));
+  }
+
+  /* A word that is found among machines narrows the rows, among vises the columns. */
+  function narrowed() {
+    const words = Dom.byId('search').value.toLowerCase().split(/\s+/).filter((word) => word !== '');
+    const text = (thing) => (thing.name + ' ' + (thing.about || '')).toLowerCase();
+    const has = (things, word) => things.some((thing) => text(thing).includes(word));
+    const all = (things, asked) => things
+      .map((thing, index) => index)
+      .filter((index) => asked.every((word) => text(things[index]).includes(word)));
+    const lost = words.filter((word) => !has(data.machines, word) && !has(data.vises, word));
+    if (lost.length > 0) {
+      return { rows: [], columns: [], lost: lost };
+    }
+    return {
+      rows: all(data.machines, words.filter((word) => has(data.machines, word))),
+      columns: all(data.vises, words.filter((word) => has(data.vises, word))),
+      lost: [],
+    };
+  }
+
+  /* Stays fitting under the extra clearance wanted. */
+  const counts = (told) => fits(told) && standing(told) !== 'short';
+
+  function sorted(indices, how, things, fitting) {
+    const byInput = (one, next) => one - next;
+    if (how === 'name') {
+      return indices.sort((one, next) =>
+        things[one].name.localeCompare(things[next].name, 'en', { numeric: true }) || one - next);
+    }
+    return indices.sort(how === 'fits' ? (one, next) => fitting(next) - fitting(one) || one - next : byInput);
+  }
+
+  function arrange() {
+    const left = narrowed();
+    const machines = data.machines.map((machine, index) => index);
+    const vises = data.vises.map((vise, index) => index);
+    rows = sorted(left.rows, Dom.byId('sort-machines').value, data.machines,
+      (machine) => vises.filter((vise) => counts(pairing(machine, vise))).length);
+    columns = sorted(left.columns, Dom.byId('sort-vises').value, data.vises,
+      (vise) => machines.filter((machine) => counts(pairing(machine, vise))).length);
+    return left.lost;
+  }
+
+  function update() {
+    const lost = arrange();
+    const table = Dom.byId('matrix');
+    const head = Dom.clear(table.tHead);
+    const body = Dom.clear(table.tBodies[0]);
+    head.append(Dom.make('tr', {}, Dom.make('td', { class: 'corner' }, 'machine ▼ vise ►'),
+      ...columns.map((vise) => heading(data.vises[vise], 'col', data.vises[vise].facts))));
+    rows.forEach((machine) => body.append(Dom.make('tr', {},
+      heading(data.machines[machine], 'row', data.machines[machine].facts),
+      ...columns.map((vise) => cell(machine, vise)))));
+    if (current === null || !rows.includes(current[0]) || !columns.includes(current[1])) {
+      current = rows.length > 0 && columns.length > 0 ? [rows[0], columns[0]] : null;
+    }
+    const button = current === null ? null : buttonOf(current[0], current[1]);
+    if (button !== null) {
+      button.tabIndex = 0;
+    }
+    document.documentElement.style.setProperty('--columns', String(Math.max(columns.length, 1)));
+    document.documentElement.style.setProperty('--rows', String(Math.max(rows.length, 1)));
+    tell(lost);
+    key();
+  }
+
+  function tell(lost) {
+    if (lost.length > 0) {
+      Dom.byId('shown').textContent = 'Nothing is named “' + lost[0] + '”.';
+      return;
+    }
+    const shown = rows.length * columns.length;
+    const staying = data.pairings.filter((told) => told.margin !== undefined && told.margin >= 0
+      && shownMargin(told) >= extra).length;
+    Dom.byId('shown').textContent = 'Shown: ' + rows.length + ' of ' + data.machines.length + ' machines, '
+      + columns.length + ' of ' + data.vises.length + ' vises, ' + shown + ' pairings. Of all '
+      + data.pairings.length + ', ' + staying + ' have a margin of '
+      + Words.withUnit(Words.coarseDown(extra)) + ' or more.';
+  }
+
+  function key() {
+    const list = Dom.clear(Dom.byId('key'));
+    Object.keys(data.findings).forEach((name) => {
+      const count = data.pairings.filter((told) => told.finding === name).length;
+      const told = data.findings[name];
+      list.append(Dom.make('li', { 'data-finding': name, 'data-count': count },
+        Dom.make('span', { class: 'swatch f-' + name, 'aria-hidden': 'true' }, told.sign),
+        told.words + ': ' + count));
+    });
+    [['short', SHORT_SIGN, 'less than the extra clearance wanted'],
+      ['close', CLOSE_SIGN, Words.unit() === 'mm' ? '0 to 3 mm to spare' : '0 to 3 mm (0.12 in) to spare']]
+      .forEach((more) => {
+        list.append(Dom.make('li', {},
+          Dom.make('span', { class: 'swatch ' + more[0], 'aria-hidden': 'true' }, more[1]), more[2]));
+      });
+  }
+
+  function buttonOf(machine, vise) {
+    return document.querySelector(
+      '#matrix button[data-machine="' + machine + '"][data-vise="' + vise + '"]');
+  }
+
+  function focus(machine, vise) {
+    const before = document.querySelector('#matrix button[tabindex="0"]');
+    const button = buttonOf(machine, vise);
+    if (button === null) {
+      return;
+    }
+    if (before !== null) {
+      before.tabIndex = -1;
+    }
+    current = [machine, vise];
+    button.tabIndex = 0;
+    button.focus();
+  }
+
+  const MOVES = {
+    ArrowUp: (row, column) => [row - 1, column],
+    ArrowDown: (row, column) => [row + 1, column],
+    ArrowLeft: (row, column) => [row, column - 1],
+    ArrowRight: (row, column) => [row, column + 1],
+    Home: (row) => [row, 0],
+    End: (row) => [row, columns.length - 1],
+  };
+
+  function move(event) {
+    const button = event.target.closest('button.cell');
+    if (button === null || MOVES[event.key] === undefined || event.altKey || event.ctrlKey || event.metaKey) {
+      return;
+    }
+    event.preventDefault();
+    const next = MOVES[event.key](
+      rows.indexOf(Number(button.dataset.machine)), columns.indexOf(Number(button.dataset.vise)));
+    if (rows[next[0]] !== undefined && columns[next[1]] !== undefined) {
+      focus(rows[next[0]], columns[next[1]]);
+    }
+  }
+
+  function start(told, opener) {
+    data = told;
+    open = opener;
+    const table = Dom.byId('matrix');
+    table.addEventListener('keydown', move);
+    table.addEventListener('click', (event) => {
+      const button = event.target.closest('button.cell');
+      if (button !== null) {
+        current = [Number(button.dataset.machine), Number(button.dataset.vise)];
+        open(current[0], current[1]);
+      }
+    });
+    Dom.byId('search').addEventListener('input', update);
+    Dom.byId('sort-machines').addEventListener('change', update);
+    Dom.byId('sort-vises').addEventListener('change', update);
+    slider();
+  }
+
+  /* Made anew when the unit changes: its steps are those of the unit. */
+  function slider() {
+    const step = Words.unit() === 'mm' ? Model.MM / 2 : Model.INCH / 50;
+    Dom.clear(Dom.byId('extra')).append(Controls.slider({
+      id: 'extra-wanted',
+      label: 'Extra clearance wanted',
+      least: 0,
+      most: Words.unit() === 'mm' ? 20 * Model.MM : step * 40,
+      step: step,
+      press: step,
+      value: extra,
+      told: (length) => Words.withUnit(Words.coarseDown(length)),
+      changed: (length) => {
+        extra = length;
+        update();
+      },
+    }).element);
+  }
+
+  return {
+    start: start,
+    update: update,
+    unitChanged: () => {
+      extra = 0;
+      slider();
+      update();
+    },
+    focus: focus,
+    setCurrent: (machine, vise) => {
+      current = [machine, vise];
+    },
+  };
+})();

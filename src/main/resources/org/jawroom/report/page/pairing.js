@@ -1,0 +1,379 @@
+/* One pairing: its drawing, what the reader may move, and the gaps that leaves. */
+const Pairing = (() => {
+  const LISTED = 8;
+  let data = null;
+  let open = null;
+  let close = null;
+  let ctx = null;
+  let parts = null;
+  let pending = false;
+
+  const told = (machine, vise) => data.pairings[machine * data.vises.length + vise];
+  const near = () => window.innerWidth < 640;
+
+  function show(machine, vise) {
+    const pairing = told(machine, vise);
+    ctx = {
+      data: data,
+      machine: data.machines[machine],
+      vise: data.vises[vise],
+      pairing: pairing,
+      indices: [machine, vise],
+      zoom: near() ? 'near' : 'whole',
+    };
+    if (pairing.seats !== undefined) {
+      ctx.seats = pairing.seats.map(Model.seat);
+      ctx.state = tightest(recommended());
+    }
+    build();
+  }
+
+  function recommended() {
+    const pairing = ctx.pairing;
+    const seat = ctx.seats.find((one) => one.turn === pairing.turn && one.mount === pairing.mount);
+    return {
+      turn: seat.turn,
+      mount: seat.mount,
+      thread: seat.thread,
+      x: pairing.at[0],
+      y: pairing.at[1],
+      situation: Model.CUTTING,
+      spindleX: ctx.machine.spindle[0],
+      spindleY: ctx.machine.spindle[1],
+      opening: pairing.openings[0],
+    };
+  }
+
+  const tightest = (state) =>
+    Model.tightest(data, ctx.machine, ctx.vise, state, ctx.pairing.openings) || state;
+
+  /* The seat that the state speaks of. */
+  const seat = () => ctx.seats.find(
+    (one) => one.turn === ctx.state.turn && one.mount === ctx.state.mount);
+  const place = () => seat().places[Model.nearestPlace(seat().places, ctx.state.x, ctx.state.y).index];
+
+  /* While cutting the axes are where the reader put them; loading shows the load position instead. */
+  const moment = () => Model.inSituation(ctx.machine, ctx.state);
+
+  function build() {
+    const section = Dom.clear(Dom.byId('pairing'));
+    const finding = data.findings[ctx.pairing.finding];
+    section.append(
+      navigation(),
+      Dom.make('h2', { id: 'pairing-title', tabindex: -1 },
+        Dom.name(ctx.vise.name), ' on ', Dom.name(ctx.machine.name)),
+      Dom.make('p', { class: 'verdict' },
+        Dom.make('span', { class: 'badge f-' + ctx.pairing.finding }, finding.sign + ' ' + finding.word), ' ',
+        Words.pick(ctx.pairing.sentence)));
+    parts = {};
+    section.append(facts());
+    if (ctx.seats !== undefined) {
+      section.append(bench());
+      sync();
+    }
+    lists(section);
+  }
+
+  function navigation() {
+    const machine = Controls.choice('to-machine', 'Machine',
+      data.machines.map((one, index) => [index, one.name]), ctx.indices[0],
+      (index) => open(Number(index), ctx.indices[1]));
+    const vise = Controls.choice('to-vise', 'Vise',
+      data.vises.map((one, index) => [index, one.name]), ctx.indices[1],
+      (index) => open(ctx.indices[0], Number(index)));
+    return Dom.make('div', { class: 'tools' },
+      Controls.button('◄ Matrix', close, { class: 'back', 'aria-label': 'Back to the matrix' }),
+      machine.element, vise.element);
+  }
+
+  /* What the matrix says of it. */
+  function facts() {
+    const pairing = ctx.pairing;
+    const list = Dom.make('dl', { class: 'facts-list' });
+    const add = (term, words) => list.append(
+      Dom.make('div', {}, Dom.make('dt', {}, term), Dom.make('dd', {}, words)));
+    if (pairing.limit !== undefined) {
+      add('Margin in the recommended place', Words.withUnit(Words.fineDown(pairing.limit.margin)));
+      add('Limited by', pairing.limit.part + ' to ' + pairing.limit.guard + ': '
+        + Words.pick(pairing.limit.where));
+    }
+    if (pairing.best !== undefined) {
+      add('Best margin anywhere, full opening', Words.withUnit(Words.fineDown(pairing.best)));
+    }
+    if (pairing.noseNotBelow !== undefined) {
+      add('Keep the nose at least', Words.withUnit(Words.upCoarse(pairing.noseNotBelow)) + ' above the table');
+    }
+    add('Machine', Words.pick(ctx.machine.facts));
+    add('Vise', Words.pick(ctx.vise.facts));
+    return list;
+  }
+
+  function lists(section) {
+    const list = (heading, lines) => {
+      if (lines !== undefined && lines.length > 0) {
+        section.append(Dom.make('h3', {}, heading), Dom.make('ul', { class: 'lines' },
+          ...lines.map((line) => Dom.make('li', {}, Words.pick(line)))));
+      }
+    };
+    const minded = (ctx.pairing.marks || []).concat(ctx.machine.cautions || [], ctx.vise.cautions || []);
+    list('To mind', minded.filter((line, index) => minded.indexOf(line) === index));
+    list('Why no bolts line up', ctx.pairing.misses);
+    list('Not measured', ctx.pairing.missing);
+    list('What one change would make it fit, least effort first', ctx.pairing.changes);
+  }
+
+  /* The drawing and everything that moves it. */
+  function bench() {
+    parts.plan = Dom.draw('svg', { id: 'plan', role: 'img', class: 'plan' });
+    parts.side = Dom.draw('svg', { id: 'side', role: 'img', class: 'side' });
+    parts.now = Dom.make('p', { id: 'now', role: 'status' });
+    parts.rows = Dom.make('tbody', {});
+    parts.where = Dom.make('p', { id: 'where', class: 'note' });
+    parts.travel = Dom.make('p', { class: 'note', id: 'travel' });
+    parts.here = Dom.make('p', { id: 'here' });
+    parts.moment = Dom.make('p', { class: 'note', id: 'moment' });
+    parts.reason = Dom.make('p', { class: 'note', id: 'jog-reason' });
+    Drag.attach(parts.plan, { pull: pull });
+    const part = (name, ...children) => Dom.make('div', { class: name }, ...children);
+    return part('bench',
+      part('column',
+        part('plan-box', zoom(), parts.plan),
+        part('gaps-box', gapTable(), parts.travel),
+        part('side-box', parts.side,
+          Dom.make('p', { class: 'note' }, 'The same from the right; the operator stands on the left.'))),
+      part('column',
+        part('now-box', parts.now, parts.here),
+        part('controls-box', controls()),
+        part('words-box', parts.moment, parts.where,
+          Dom.make('p', { class: 'note' }, 'The plan is seen from above and from the table: what moves against'
+            + ' the table moves in the picture. Hatched: guards where they stand now; tinted: what they sweep'
+            + ' over the whole travel; dash and dot: what the spindle reaches. Drag the vise, or the'
+            + ' spindle’s cross; the vise goes where its bolts hold.'))));
+  }
+
+  function zoom() {
+    const made = Controls.segments('zoom', 'Show', [['whole', 'whole table'], ['near', 'close up']], (chosen) => {
+      ctx.zoom = chosen;
+      redraw();
+    });
+    made.set(ctx.zoom);
+    return made.element;
+  }
+
+  function gapTable() {
+    const heading = (words) => Dom.make('th', { scope: 'col' }, words);
+    return Dom.make('table', { id: 'gaps' },
+      Dom.make('caption', {}, 'Nearest gaps, the tightest first'),
+      Dom.make('thead', {}, Dom.make('tr', {}, heading('from – to'), heading('gap'), heading('required'),
+        heading('tolerance'), heading('margin'), heading(''))),
+      parts.rows);
+  }
+
+  function controls() {
+    const box = Dom.make('div', { id: 'controls' });
+    parts.situation = Controls.segments('situation', 'Situation',
+      [[Model.CUTTING, 'cutting'], [Model.LOADING, 'loading']], (value) => {
+        ctx.state.situation = Number(value);
+        sync();
+      });
+    parts.opening = jog('opening', 'Jaws open', ctx.vise.opening, (length) => {
+      ctx.state.opening = length;
+    });
+    parts.spindleX = jog('spindle-x', 'Spindle over the table, x', range(0), (length) => {
+      ctx.state.spindleX = length;
+    }, 'jog-reason');
+    parts.spindleY = jog('spindle-y', 'Spindle over the table, y', range(1), (length) => {
+      ctx.state.spindleY = length;
+    }, 'jog-reason');
+    parts.places = Dom.make('div', {});
+    box.append(
+      parts.situation.element, parts.opening.element, parts.spindleX.element, parts.spindleY.element,
+      parts.reason, parts.places,
+      Dom.make('div', { class: 'buttons' },
+        Controls.button('Tightest moment here', () => {
+          ctx.state = tightest(ctx.state);
+          sync();
+        }, { id: 'to-tightest' }),
+        Controls.button('Recommended place', () => {
+          ctx.state = tightest(recommended());
+          sync();
+        }, { id: 'to-recommended' })));
+    return box;
+  }
+
+  const range = (index) => [
+    ctx.machine.spindle[index] - ctx.machine.reach[index],
+    ctx.machine.spindle[index] + ctx.machine.reach[index],
+  ];
+
+  function jog(id, label, ends, set, describedBy) {
+    return Controls.slider({
+      id: id,
+      label: label,
+      least: ends[0],
+      most: ends[1],
+      step: Words.slide(),
+      press: Words.step(),
+      value: ends[0],
+      describedBy: describedBy,
+      told: (length) => Words.withUnit(Words.finePlace(length)),
+      changed: (length) => {
+        set(length);
+        redraw();
+      },
+    });
+  }
+
+  /* Turn and mount, slots, and the place within the room the slots and holes leave. */
+  function placeControls() {
+    /* Made anew, so the one that had the focus gets it again. */
+    const focused = parts.places.contains(document.activeElement) ? document.activeElement.id : '';
+    const box = Dom.clear(parts.places);
+    if (ctx.seats.length > 1) {
+      box.append(Controls.choice('seat', 'Handle to, mount', ctx.seats.map((one, index) => [
+        index, one.turn + ' · ' + ctx.vise.mounts[one.mount]]), ctx.seats.indexOf(seat()), (index) => {
+        const next = ctx.seats[Number(index)];
+        moveTo(next, ctx.state.x, ctx.state.y);
+        sync();
+      }).element);
+    }
+    const here = place();
+    if (seat().places.length > 1) {
+      box.append(Controls.choice('slots', 'Bolts in slots', seat().places.map((one, index) => [
+        index, slotWords(one)]), seat().places.indexOf(here), (index) => {
+        const next = seat().places[Number(index)];
+        const at = Model.nearestPlace([next], ctx.state.x, ctx.state.y);
+        ctx.state.x = at.x;
+        ctx.state.y = at.y;
+        sync();
+      }).element);
+    }
+    parts.x = placeSlider('vise-x', 'Vise left – right', here.x, 'x');
+    parts.y = placeSlider('vise-y', 'Vise front – rear', here.y, 'y');
+    box.append(parts.x.element, parts.y.element);
+    if (focused !== '') {
+      const again = Dom.byId(focused);
+      (again === null || again.disabled ? parts.situation.element : again).focus();
+    }
+  }
+
+  function placeSlider(id, label, ends, axis) {
+    const made = jog(id, label, ends, (length) => {
+      ctx.state[axis] = length;
+    });
+    made.enable(ends[0] < ends[1]);
+    return made;
+  }
+
+  const middle = (interval) => Math.floor((interval[0] + interval[1]) / 2);
+
+  function slotWords(places) {
+    const at = Object.assign({}, ctx.state, { x: middle(places.x), y: middle(places.y) });
+    return Readout.inSlots(ctx, at);
+  }
+
+  function moveTo(next, x, y) {
+    const at = Model.nearestPlace(next.places, x, y);
+    ctx.state = Object.assign({}, ctx.state, {
+      turn: next.turn, mount: next.mount, thread: next.thread, x: at.x, y: at.y,
+    });
+  }
+
+  /* The pointer drags the vise or the spindle's cross; the vise goes where its bolts hold. */
+  function pull(what, from, by) {
+    const before = from || { state: Object.assign({}, ctx.state) };
+    const grain = Words.slide() / 5;
+    const to = (length, shift) => Math.round((length + shift / ctx.frame.scale) / grain) * grain;
+    if (what === 'vise') {
+      moveTo(seat(), to(before.state.x, by[0]), to(before.state.y, -by[1]));
+    } else if (ctx.state.situation === Model.CUTTING) {
+      const x = range(0);
+      const y = range(1);
+      ctx.state.spindleX = Math.max(x[0], Math.min(x[1], to(before.state.spindleX, by[0])));
+      ctx.state.spindleY = Math.max(y[0], Math.min(y[1], to(before.state.spindleY, -by[1])));
+    }
+    sync();
+    return before;
+  }
+
+  /* Sets every control to the state, then draws. */
+  function sync() {
+    const now = moment();
+    const cutting = now.situation === Model.CUTTING;
+    parts.situation.set(ctx.state.situation);
+    parts.opening.set(now.opening);
+    parts.spindleX.set(now.spindleX);
+    parts.spindleY.set(now.spindleY);
+    parts.spindleX.enable(cutting);
+    parts.spindleY.enable(cutting);
+    parts.reason.textContent = cutting
+      ? ''
+      : 'While loading the axes stand at the load position; the door is open and the nose is up.';
+    placeControls();
+    parts.x.set(now.x);
+    parts.y.set(now.y);
+    redraw();
+  }
+
+  function redraw() {
+    if (!pending) {
+      pending = true;
+      requestAnimationFrame(() => {
+        pending = false;
+        draw();
+      });
+    }
+  }
+
+  function draw() {
+    if (ctx === null || ctx.state === undefined || Dom.byId('pairing').hidden) {
+      return;
+    }
+    const now = moment();
+    const gaps = Model.gaps(data, ctx.machine, ctx.vise, now);
+    const drawn = Object.assign({}, ctx, { state: now, gaps: gaps });
+    const width = Math.max(280, parts.plan.parentElement.clientWidth);
+    ctx.frame = Drawing.plan(parts.plan, drawn, width);
+    Drawing.side(parts.side, drawn, width);
+    tell(gaps, now);
+  }
+
+  function tell(gaps, now) {
+    const words = gaps.length === 0
+      ? 'Nothing listed can be hit now.'
+      : 'Now: ' + Words.state(gaps[0]).word + ', margin ' + Words.withUnit(Words.fineDown(gaps[0].margin))
+        + ', ' + Readout.pairWords(gaps[0]) + '.';
+    if (parts.now.textContent !== words) {
+      parts.now.textContent = words;
+    }
+    parts.now.className = gaps.length === 0 ? '' : 's-' + Words.state(gaps[0]).name;
+    parts.plan.setAttribute('aria-label', 'Plan from above. ' + words);
+    parts.side.setAttribute('aria-label', 'Side from the right. ' + words);
+    Dom.clear(parts.rows).append(...gaps.slice(0, LISTED).map(Readout.row));
+    parts.travel.textContent = Readout.travel(ctx, now);
+    parts.moment.textContent = Readout.moment(now);
+    const swept = Model.sweptGaps(data, ctx.machine, ctx.vise, now, ctx.pairing.openings);
+    parts.here.textContent = Readout.here(ctx, swept);
+    parts.here.className = swept.length === 0 ? '' : 's-' + Words.state(swept[0]).name;
+    parts.where.textContent = Readout.tape(ctx, now);
+  }
+
+  function start(all, opener, closer) {
+    data = all;
+    open = opener;
+    close = closer;
+    window.addEventListener('resize', redraw);
+  }
+
+  return {
+    start: start,
+    show: show,
+    unitChanged: () => {
+      if (ctx !== null && !Dom.byId('pairing').hidden) {
+        build();
+      }
+    },
+    /* The moment shown, for whoever wants to hold it against the solver. */
+    shown: () => moment(),
+  };
+})();

@@ -1,0 +1,96 @@
+package org.jawroom.report.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jawroom.reference.RandomShops;
+import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.report.Cautions;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.junit.jupiter.api.Test;
+
+class PageFileTest {
+  private static final int MOST = 3_000_000;
+
+  @Test
+  void html_madeTwice_isTheSameInAnyLocale() throws Exception {
+    ShopPage page = ShopPage.example();
+    String once = page.html();
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG"));
+      assertEquals(once, page.html());
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void html_policy_namesTheOneScriptAndStyleAndNothingElse() throws Exception {
+    String html = ShopPage.example().html();
+    String policy = only("http-equiv=\"Content-Security-Policy\" content=\"([^\"]*)\"", html);
+    assertEquals(
+        "default-src 'none'; script-src '" + hash(only("<script>(.*?)</script>", html)) + "'; style-src '"
+            + hash(only("<style>(.*?)</style>", html)) + "'; base-uri 'none'; form-action 'none'",
+        policy);
+  }
+
+  @Test
+  void html_ofTheDemo_fetchesNothingAndRunsNothingInline() throws Exception {
+    String html = ShopPage.demo().html();
+    // The one address names a language; it is never fetched.
+    String without = html.replace("http://www.w3.org/2000/svg", "");
+    assertFalse(without.contains("http:") || without.contains("https:"));
+    assertFalse(Pattern.compile("<[^>]*\\s(on\\w+|src|href|style)\\s*=", Pattern.CASE_INSENSITIVE)
+        .matcher(html.substring(0, html.indexOf("id=\"data\""))).find());
+    assertFalse(html.contains("innerHTML") || html.contains("insertAdjacentHTML")
+        || html.contains("document.write") || html.contains("eval("));
+    assertTrue(html.contains(Cautions.BRIEF));
+  }
+
+  @Test
+  void html_ofTwentyMachinesAndFortyVises_isUnderThreeMegabytes() {
+    List<Machine> machines = new ArrayList<>();
+    List<Vise> vises = new ArrayList<>();
+    Profile[] kinds = {Profile.PLAIN, Profile.INCH, Profile.SQUEEZED, Profile.TOLERANCES};
+    for (long seed = 0; seed < 40; seed++) {
+      Shop one = RandomShops.shop(kinds[(int) seed % kinds.length], seed);
+      vises.addAll(one.vises());
+      if (seed % 2 == 0) {
+        machines.addAll(one.machines());
+      }
+    }
+    ShopPage page = ShopPage.of(new Shop(Settings.DEFAULTS, machines, vises, List.of()));
+    assertEquals(800, page.advice().size());
+    long drawn = page.outcomes().stream().filter(outcome -> outcome.recommended().isPresent()).count();
+    assertTrue(drawn > 200, "too few drawn to tell: " + drawn);
+    int size = page.html().getBytes(StandardCharsets.UTF_8).length;
+    assertTrue(size < MOST, "page of " + size + " bytes");
+  }
+
+  private static String only(String pattern, String html) {
+    Matcher matcher = Pattern.compile(pattern, Pattern.DOTALL).matcher(html);
+    assertTrue(matcher.find(), pattern);
+    String found = matcher.group(1);
+    assertFalse(matcher.find(), "more than one: " + pattern);
+    return found;
+  }
+
+  private static String hash(String text) throws Exception {
+    byte[] digest =
+        MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+    return "sha256-" + Base64.getEncoder().encodeToString(digest);
+  }
+}

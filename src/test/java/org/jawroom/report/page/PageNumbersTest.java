@@ -1,0 +1,294 @@
+package org.jawroom.report.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Random;
+import java.util.stream.Collectors;
+import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.MachineGuards;
+import org.jawroom.clearance.MarginField;
+import org.jawroom.clearance.Moment;
+import org.jawroom.clearance.MomentGaps;
+import org.jawroom.clearance.Pair;
+import org.jawroom.clearance.Setup;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.Bolted;
+import org.jawroom.placement.Model;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The page's numbers, reckoned in a real browser, against the solver's: equal to the half-nanometre. */
+class PageNumbersTest {
+  private static final String GAPS =
+      "const data = JSON.parse(document.getElementById('data').textContent);"
+          + "const told = (gaps) => gaps.map((gap) => [gap.guard.name, gap.part.name, gap.gap, gap.required,"
+          + " gap.tolerance, gap.margin, gap.axis].join('|')).join('\\n');"
+          + "return arguments[0].map((state) => {"
+          + "const machine = data.machines[state.machine]; const vise = data.vises[state.vise];"
+          + "return state.openings === null ? told(Model.gaps(data, machine, vise, state))"
+          + " : told(Model.sweptGaps(data, machine, vise, state, state.openings)); });";
+
+  private static Browser browser;
+
+  @TempDir private Path folder;
+
+  @BeforeAll
+  static void start() throws IOException {
+    browser = Browser.start().orElse(null);
+  }
+
+  @BeforeEach
+  void needsABrowser() {
+    Browser.assumeThere();
+  }
+
+  @AfterAll
+  static void stop() throws IOException {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  /** A position of one pairing, as both sides are asked about it. */
+  private record Position(
+      Outcome outcome, Bolted seat, long x, long y, Moment moment, Map<String, Object> state) {
+
+    @Override
+    public String toString() {
+      return outcome.vise().name() + " on " + outcome.machine().name() + ", " + state;
+    }
+  }
+
+  @Test
+  void moments_ofTheExampleShop_areTheSolversExactly() throws Exception {
+    compareMoments(ShopPage.example(), 300, 1);
+  }
+
+  @Test
+  void moments_ofTheDemoShop_areTheSolversExactly() throws Exception {
+    compareMoments(ShopPage.demo(), 400, 2);
+  }
+
+  @Test
+  void moments_underAShortestTool_areTheSolversExactly() throws Exception {
+    compareMoments(
+        ShopPage.read(Path.of("inputs", "demo"), Map.of("shortest_tool", "60 mm", "unit", "in")), 200, 3);
+  }
+
+  @Test
+  void moments_ofRandomShops_areTheSolversExactly() throws Exception {
+    Settings settings = withTool(Settings.DEFAULTS, 45 * Length.MM + 1);
+    compareMoments(
+        ShopPage.random(
+            settings, 5, Profile.INCH, Profile.SLOTS_ALONG_Y, Profile.OTHER_MOVES, Profile.SHAPE_PARTS,
+            Profile.EXTRA_MOUNTS, Profile.CLUTTERED, Profile.LOAD_GIVEN, Profile.BOTH_JAWS),
+        300, 4);
+  }
+
+  private static Settings withTool(Settings d, long tool) {
+    return new Settings(
+        d.inches(), d.decimalComma(), d.clearance(), d.handRoom(), d.spacing(), d.clampRoom(),
+        OptionalLong.of(tool), d.jawPlay(), d.leastOpening(), d.maxOverhang());
+  }
+
+  private void compareMoments(ShopPage page, int count, long seed) throws IOException {
+    List<Position> positions = positions(page, count, seed);
+    List<String> found = asked(page, positions);
+    int told = 0;
+    for (int i = 0; i < positions.size(); i++) {
+      Position at = positions.get(i);
+      MomentGaps gaps =
+          MomentGaps.of(
+              page.shop().settings(), at.outcome.machine(), at.outcome.vise().base().bedHeight(),
+              at.seat.parts());
+      List<Limit> expected = gaps.at(at.moment, at.seat.turn(), at.x, at.y);
+      assertEquals(told(expected), found.get(i), "seed " + seed + ": " + at);
+      told += expected.size();
+    }
+    assertTrue(told > count, "too few gaps: " + told);
+  }
+
+  @Test
+  void sweptGaps_atRandomPlacesAndOpenings_areTheSolversExactly() throws Exception {
+    ShopPage page = ShopPage.demo();
+    List<Position> positions = positions(page, 200, 7);
+    Random lot = new Random(8);
+    for (Position at : positions) {
+      Interval all = at.outcome.vise().opening();
+      long one = within(lot, all);
+      long other = within(lot, all);
+      at.state.put("openings", List.of(Math.min(one, other), Math.max(one, other)));
+    }
+    List<String> found = asked(page, positions);
+    for (int i = 0; i < positions.size(); i++) {
+      Position at = positions.get(i);
+      List<?> openings = (List<?>) at.state.get("openings");
+      List<Limit> expected =
+          swept(page, at).limits(at, Interval.of((Long) openings.get(0), (Long) openings.get(1)));
+      // The solver tells equal ones apart by guard and part, then cutting before loading.
+      assertEquals(sorted(told(expected)), sorted(found.get(i)), at.toString());
+      assertEquals(
+          expected.isEmpty() ? "" : String.valueOf(expected.get(0).margin()),
+          found.get(i).isEmpty() ? "" : found.get(i).split("\n")[0].split("\\|")[5]);
+    }
+  }
+
+  private record Swept(List<Pair> pairs) {
+    List<Limit> limits(Position at, Interval openings) {
+      return MarginField.of(pairs, at.seat.turn(), openings).limits(at.x, at.y);
+    }
+  }
+
+  private static Swept swept(ShopPage page, Position at) {
+    Settings settings = page.shop().settings();
+    MachineGuards guards =
+        MachineGuards.of(
+            settings, at.outcome.machine(), Setup.PLAIN, at.outcome.vise().base().bedHeight(),
+            new Blanks());
+    return new Swept(Pair.all(settings, at.seat.parts(), guards.swept()));
+  }
+
+  private static List<String> sorted(String lines) {
+    return lines.lines().sorted().toList();
+  }
+
+  @Test
+  void tightestMoment_inTheRecommendedPlace_hasTheMatrixMargin() throws Exception {
+    ShopPage page = ShopPage.demo();
+    browser.open(page.write(folder));
+    int compared = 0;
+    for (int i = 0; i < page.advice().size(); i++) {
+      Outcome outcome = page.outcomes().get(i);
+      if (outcome.recommended().flatMap(Recommendation::limit).filter(l -> l.gap() >= 0).isEmpty()) {
+        continue;
+      }
+      Object margin = browser.run(
+          "Pairing.show(arguments[0], arguments[1]);"
+              + "const data = JSON.parse(document.getElementById('data').textContent);"
+              + "return String(Model.gaps(data, data.machines[arguments[0]], data.vises[arguments[1]],"
+              + " Pairing.shown())[0].margin)",
+          i / page.shop().vises().size(), i % page.shop().vises().size());
+      assertEquals(
+          String.valueOf(outcome.recommended().get().limit().get().margin()), margin,
+          outcome.vise().name() + " on " + outcome.machine().name());
+      compared++;
+    }
+    assertTrue(compared > 60, "only " + compared);
+  }
+
+  @Test
+  void slots_inTheRecommendedPlaces_areThoseReported() throws Exception {
+    for (ShopPage page : List.of(ShopPage.demo(), ShopPage.example())) {
+      browser.open(page.write(folder));
+      List<?> found = (List<?>) browser.run(
+          "const data = JSON.parse(document.getElementById('data').textContent);"
+              + "return data.pairings.map((told, i) => { if (told.at === undefined) { return ''; }"
+              + "const machine = data.machines[Math.floor(i / data.vises.length)];"
+              + "const seat = told.seats.map(Model.seat)"
+              + ".find((one) => one.turn === told.turn && one.mount === told.mount);"
+              + "return Model.slots(machine, data.vises[i % data.vises.length],"
+              + " { turn: seat.turn, mount: seat.mount, thread: seat.thread, x: told.at[0], y: told.at[1],"
+              + " opening: told.openings[0] }).join(';'); });");
+      List<String> expected =
+          page.outcomes().stream()
+              .map(outcome -> outcome.recommended().map(Recommendation::slots).orElse(List.of()))
+              .map(slots -> slots.stream().map(String::valueOf).collect(Collectors.joining(";")))
+              .toList();
+      assertEquals(expected, found);
+    }
+  }
+
+  private List<String> asked(ShopPage page, List<Position> positions) throws IOException {
+    browser.open(page.write(folder));
+    Object answer = browser.run(GAPS, positions.stream().map(Position::state).toList());
+    List<String> found = new ArrayList<>();
+    ((List<?>) answer).forEach(told -> found.add((String) told));
+    return found;
+  }
+
+  private static List<Position> positions(ShopPage page, int count, long seed) {
+    Random lot = new Random(seed);
+    List<Integer> drawn = new ArrayList<>();
+    for (int i = 0; i < page.advice().size(); i++) {
+      if (page.outcomes().get(i).recommended().isPresent()) {
+        drawn.add(i);
+      }
+    }
+    List<Position> positions = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      positions.add(position(page, drawn.get(i % drawn.size()), lot));
+    }
+    return positions;
+  }
+
+  private static Position position(ShopPage page, int index, Random lot) {
+    Outcome outcome = page.outcomes().get(index);
+    Machine machine = outcome.machine();
+    Vise vise = outcome.vise();
+    List<Bolted> seats = Model.of(page.shop().settings(), machine, vise, Setup.PLAIN).bolted();
+    Bolted seat = seats.get(lot.nextInt(seats.size()));
+    Rectangle places = seat.places().get(lot.nextInt(seat.places().size()));
+    long x = within(lot, places.x());
+    long y = within(lot, places.y());
+    long opening = within(lot, vise.opening());
+    Moment moment =
+        lot.nextBoolean()
+            ? Moment.cutting(
+                within(lot, Interval.around(machine.spindleX(), machine.reachX())),
+                within(lot, Interval.around(machine.spindleY(), machine.reachY())),
+                opening)
+            : Moment.loading(machine, opening);
+    Map<String, Object> state = new LinkedHashMap<>();
+    state.put("machine", index / page.shop().vises().size());
+    state.put("vise", index % page.shop().vises().size());
+    state.put("turn", seat.turn().word());
+    state.put("mount", seat.mountIndex());
+    state.put("thread", seat.thread());
+    state.put("x", x);
+    state.put("y", y);
+    state.put("situation", moment.situation() == Situation.CUTTING ? 1 : 2);
+    state.put("spindleX", moment.spindleX());
+    state.put("spindleY", moment.spindleY());
+    state.put("opening", opening);
+    state.put("openings", null);
+    return new Position(outcome, seat, x, y, moment, state);
+  }
+
+  /** Any half-nanometre of an interval, its ends now and then. */
+  private static long within(Random lot, Interval interval) {
+    return switch (lot.nextInt(6)) {
+      case 0 -> interval.lo();
+      case 1 -> interval.hi();
+      default -> interval.lo() + (long) (lot.nextDouble() * interval.length());
+    };
+  }
+
+  private static String told(List<Limit> limits) {
+    return limits.stream()
+        .map(limit -> String.join("|", limit.guard(), limit.part(), String.valueOf(limit.gap()),
+            String.valueOf(limit.required()), String.valueOf(limit.tolerance()),
+            String.valueOf(limit.margin()), limit.axis().letter()))
+        .collect(Collectors.joining("\n"));
+  }
+}

@@ -1,0 +1,164 @@
+package org.jawroom.tables;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Workbooks made to hurt: each is read by a Java of its own with little memory, and ends in few words. */
+class HostileWorkbookTest {
+  private static final String SHEET = "xl/worksheets/sheet1.xml";
+  private static final String HEAD =
+      "<?xml version=\"1.0\" encoding=\"UTF-8\"?><worksheet"
+          + " xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>";
+  private static final String TAIL = "</sheetData></worksheet>";
+
+  /** Writes the content of a part, of any size. */
+  private interface Part {
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  @TempDir private Path folder;
+
+  static Stream<Arguments> bombs() {
+    return Stream.of(
+        Arguments.of("a cell of 100 MB", SHEET, (Part) out -> {
+          text(out, HEAD + "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>");
+          filled(out, 100_000_000);
+          text(out, "</t></is></c></row>" + TAIL);
+        }),
+        Arguments.of("a million columns", SHEET, (Part) out -> {
+          text(out, HEAD + "<row r=\"1\">");
+          repeated(out, "<c t=\"inlineStr\"><is><t>x</t></is></c>", 1_000_000);
+          text(out, "</row>" + TAIL);
+        }),
+        Arguments.of("two million rows", SHEET, (Part) out -> {
+          text(out, HEAD);
+          repeated(out, "<row><c><v>1</v></c></row>", 2_000_000);
+          text(out, TAIL);
+        }),
+        Arguments.of("elements without end", SHEET, (Part) out -> {
+          text(out, HEAD + "<row r=\"1\">");
+          repeated(out, "<c>", 5_000_000);
+        }),
+        Arguments.of("shared texts of 1 GB", "xl/sharedStrings.xml", (Part) out -> {
+          text(out, "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">");
+          for (int i = 0; i < 10; i++) {
+            text(out, "<si><t>");
+            filled(out, 100_000_000);
+            text(out, "</t></si>");
+          }
+          text(out, "</sst>");
+        }),
+        Arguments.of("many shared texts", "xl/sharedStrings.xml", (Part) out -> {
+          text(out, "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">");
+          repeated(out, "<si><t>abc</t></si>", 20_000_000);
+          text(out, "</sst>");
+        }),
+        Arguments.of("styles of 1 GB", "xl/styles.xml", (Part) out -> filled(out, 1_000_000_000)),
+        Arguments.of("types of 1 GB", "[Content_Types].xml", (Part) out -> filled(out, 1_000_000_000)),
+        Arguments.of("entities that swell", SHEET, (Part) out -> {
+          text(out, "<?xml version=\"1.0\"?><!DOCTYPE w [<!ENTITY a \"aaaaaaaaaa\">");
+          for (char c = 'b'; c < 'l'; c++) {
+            char before = (char) (c - 1);
+            text(out, "<!ENTITY " + c + " \"" + ("&" + before + ";").repeat(10) + "\">");
+          }
+          text(out, "]><w>&k;</w>");
+        }));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("bombs")
+  void workbook_ofABomb_isRefusedWithinLittleMemory(String name, String part, Part content)
+      throws Exception {
+    Path file = folder.resolve("bomb.xlsx");
+    with(file, part, content);
+    assertTrue(Files.size(file) < 64 << 20, "a small file");
+
+    ToolRun run = ToolRun.of(256, "check", file.toString());
+
+    assertTrue(run.status() == 1 || run.status() == 3, run.toString());
+    assertFalse(run.err().contains("Exception") || run.err().contains("\tat "), run.err());
+    assertTrue(run.err().lines().count() <= 12, run.err());
+  }
+
+  /** What an entity points at must not come out anywhere. */
+  @Test
+  void workbook_withAnExternalEntity_isRefusedUnread() throws Exception {
+    Path secret = Files.writeString(folder.resolve("secret.txt"), "hush-hush");
+    Path file = folder.resolve("entity.xlsx");
+    with(
+        file, SHEET,
+        out -> text(out,
+            "<?xml version=\"1.0\"?><!DOCTYPE worksheet [<!ENTITY e SYSTEM \"" + secret.toUri() + "\">]>"
+                + HEAD.substring(HEAD.indexOf("?>") + 2)
+                + "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>&e;</t></is></c></row>" + TAIL));
+
+    ToolRun run = ToolRun.of(256, "check", file.toString());
+
+    assertEquals(3, run.status(), run.toString());
+    assertEquals(
+        List.of(file + " could not be read: it is damaged, or no XLSX workbook"),
+        run.err().lines().toList());
+    assertFalse((run.out() + run.err()).contains("hush"), run.toString());
+  }
+
+  /** A sound workbook but for one part. */
+  private static void with(Path file, String part, Part content) throws IOException {
+    ByteArrayOutputStream sound = new ByteArrayOutputStream();
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      workbook.createSheet("machines").createRow(0).createCell(0).setCellValue("machine");
+      workbook.write(sound);
+    }
+    boolean replaced = false;
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(sound.toByteArray()));
+        ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(file))) {
+      out.setLevel(1);
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        out.putNextEntry(new ZipEntry(entry.getName()));
+        if (entry.getName().equals(part)) {
+          replaced = true;
+          content.writeTo(out);
+        } else {
+          in.transferTo(out);
+        }
+        out.closeEntry();
+      }
+    }
+    assertTrue(replaced, part);
+  }
+
+  private static void text(OutputStream out, String text) throws IOException {
+    out.write(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static void filled(OutputStream out, int bytes) throws IOException {
+    repeated(out, "a", bytes);
+  }
+
+  private static void repeated(OutputStream out, String text, int times) throws IOException {
+    int together = Math.min(times, 100_000);
+    byte[] some = text.repeat(together).getBytes(StandardCharsets.UTF_8);
+    for (int i = 0; i < times; i += together) {
+      out.write(some);
+    }
+  }
+}
