@@ -18,7 +18,7 @@ import org.jawroom.plan.Unheld;
  */
 record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
 
-  /** At most so many columns are named as not measured. */
+  /** At most so many blank columns are named. */
   private static final int COLUMNS_NAMED = 3;
 
   /** {@code No better plan exists.} only where that is proven. */
@@ -111,7 +111,9 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
   /** What would hold a job that the plan does not. */
   String remedy(Unheld unheld) {
     return switch (unheld.remedy()) {
-      case NOTHING_HOLDS -> "nothing here holds it, bought or not" + unknown(unheld.job());
+      case NOTHING_HOLDS -> plan.of().unknownOf(unheld.job()).isEmpty()
+          ? "nothing in the tables holds it, bought or not"
+          : "nothing in the tables is known to hold it, bought or not" + unknown(unheld.job());
       case BUY -> unheld.purchases().isEmpty()
           ? "what there is would hold it too; time ran out before the plan was found"
           : "would be held with " + things(unheld.purchases()) + " bought for "
@@ -133,7 +135,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
       return "";
     }
     String more = columns.size() > COLUMNS_NAMED ? " and " + (columns.size() - COLUMNS_NAMED) + " more" : "";
-    return "; not known for want of "
+    return "; blank: "
         + columns.stream().limit(COLUMNS_NAMED).collect(Collectors.joining(", ")) + more;
   }
 
