@@ -9,7 +9,11 @@ public final class Prices {
 
   private Prices() {}
 
-  /** @param comma whether decimals stand behind a comma rather than a point */
+  /**
+   * The price written, with two decimals however many were written.
+   *
+   * @param comma whether decimals stand behind a comma rather than a point
+   */
   public static BigDecimal parse(String text, boolean comma) throws BadCell {
     BigDecimal price = Numerals.number(text, comma);
     if (price.signum() == 0) {
@@ -24,6 +28,6 @@ public final class Prices {
     if (price.compareTo(HIGHEST) > 0) {
       throw new BadCell("is too large; the highest price is " + HIGHEST.toPlainString());
     }
-    return price;
+    return price.setScale(2);
   }
 }
