@@ -250,6 +250,22 @@ class PlanCommandTest {
     assertTrue(written().contains(",machine,9000\r\n"), written());
   }
 
+  /** 75 lb each; on 30 in of table three stand side by side, which 150 lb would not carry. */
+  @ParameterizedTest
+  @CsvSource({"300 lb, 3", "150 lb, 2", "74 lb, 0"})
+  void count_isNoMoreThanTheTableCarries(String load, int count) throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    Path machines = tables.resolve("machines.csv");
+    Files.writeString(machines, Files.readString(machines).replace("300 lb", load));
+    Path vises = tables.resolve("vises.csv");
+    Files.writeString(vises, Files.readString(vises).replace(",1,100\n", ",5,100\n"));
+
+    assertEquals(0, plan("--machines=roomier"));
+
+    String row = written().lines().skip(1).findFirst().orElseThrow();
+    assertTrue(row.startsWith(count == 0 ? "roomier,,," : "roomier,plain," + count + ","), row);
+  }
+
   private int plan(String... options) {
     out.getBuffer().setLength(0);
     List<String> args = new ArrayList<>(List.of("plan", tables.toString(), "-o", reports.toString()));
