@@ -30,16 +30,20 @@ class ArchitectureTest {
           .layer("advice").definedBy("org.jawroom.advice..")
           .layer("drawing").definedBy("org.jawroom.drawing..")
           .layer("plan").definedBy("org.jawroom.plan..")
+          .layer("cell").definedBy("org.jawroom.cell..")
           .layer("report").definedBy("org.jawroom.report..")
           .layer("cli").definedBy("org.jawroom.cli..")
           .whereLayer("cli").mayNotBeAccessedByAnyLayer()
           .whereLayer("report").mayOnlyBeAccessedByLayers("cli")
-          .whereLayer("plan").mayOnlyBeAccessedByLayers("report", "cli")
+          .whereLayer("cell").mayOnlyBeAccessedByLayers("report", "cli")
+          .whereLayer("plan").mayOnlyBeAccessedByLayers("cell", "report", "cli")
           .whereLayer("drawing").mayOnlyBeAccessedByLayers("report", "cli")
           .whereLayer("tables").mayOnlyBeAccessedByLayers("cli")
-          .whereLayer("advice").mayOnlyBeAccessedByLayers("drawing", "report", "cli")
-          .whereLayer("placement").mayOnlyBeAccessedByLayers("advice", "drawing", "report", "cli")
-          .whereLayer("clearance").mayOnlyBeAccessedByLayers("placement", "advice", "drawing", "report");
+          .whereLayer("advice").mayOnlyBeAccessedByLayers("drawing", "cell", "report", "cli")
+          .whereLayer("placement")
+          .mayOnlyBeAccessedByLayers("advice", "drawing", "cell", "report", "cli")
+          .whereLayer("clearance")
+          .mayOnlyBeAccessedByLayers("placement", "advice", "drawing", "cell", "report");
 
   @ArchTest
   static final ArchRule solver_usesNothingButTheLanguage =
@@ -52,6 +56,17 @@ class ArchitectureTest {
                   "java.lang..", "java.util", "java.util.function", "java.util.stream", "java.math",
                   "org.jawroom.geometry..", "org.jawroom.shop..", "org.jawroom.clearance..",
                   "org.jawroom.placement..", "org.jawroom.advice.."));
+
+  @ArchTest
+  static final ArchRule cell_usesNothingButTheLanguage =
+      classes()
+          .that(resideInAPackage("org.jawroom.cell.."))
+          .should().onlyDependOnClassesThat(
+              resideInAnyPackage(
+                  "java.lang..", "java.util", "java.util.function", "java.util.stream", "java.math",
+                  "org.jawroom.geometry..", "org.jawroom.shop..", "org.jawroom.clearance..",
+                  "org.jawroom.placement..", "org.jawroom.advice..", "org.jawroom.plan..",
+                  "org.jawroom.cell.."));
 
   @ArchTest
   static final ArchRule plan_knowsNumbersOnly =

@@ -47,6 +47,13 @@ public final class Advisor {
     return outcome.recommended().map(model::inspect).map(Inspection::layout);
   }
 
+  /** How many stand side by side, and where; {@link SideBySide#NONE} where the pairing does not fit. */
+  public static SideBySide sideBySide(Settings settings, Outcome outcome) {
+    return outcome.verdict() == Verdict.FITS
+        ? plain(settings, outcome.machine(), outcome.vise()).sideBySide()
+        : SideBySide.NONE;
+  }
+
   private static Advice advise(Settings settings, Outcome outcome, Model model) {
     Machine machine = outcome.machine();
     Vise vise = outcome.vise();

@@ -127,6 +127,7 @@ final class RoomSearch {
         false,
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         new Provenance(0, false, "", ""),
         List.of(
             part("body", When.ALWAYS, u, v, Interval.of(0, pattern.topCutting())),

@@ -80,21 +80,13 @@ final class AssessCommand implements Callable<Integer> {
       description = "longest tool, nose to tip, for the height left under it (the longest of the jobs)")
   private String tool;
 
-  @Option(
-      names = "--threads",
-      order = 3,
-      paramLabel = "N",
-      description = "how many to solve on (as many as there are processors)")
-  private Integer threads;
+  @Mixin private Threads threads;
 
   @Mixin private SettingOptions settings;
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
-    int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-    if (workers < 1) {
-      throw new ParameterException(spec.commandLine(), "--threads takes a whole number from 1 up.");
-    }
+    int workers = threads.count();
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, settings.given());

@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
       "  jawroom draw shop.xlsx mill vise  one pairing, drawn",
       "  jawroom card shop.xlsx mill vise  a page to set it up by",
       "  jawroom assess shop.xlsx          the candidates beside what the shop owns",
+      "  jawroom plan shop.xlsx            one vise for each machine, so that the most jobs are held",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
@@ -35,6 +36,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       MatrixCommand.class,
       PageCommand.class,
+      PlanCommand.class,
       ExplainCommand.class,
       DrawCommand.class,
       CardCommand.class,
@@ -52,6 +54,6 @@ final class Jawroom implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "Say what to do: matrix, page, explain, draw, card, assess, check, compare or template.");
+        "Say what to do: matrix, page, plan, explain, draw, card, assess, check, compare or template.");
   }
 }

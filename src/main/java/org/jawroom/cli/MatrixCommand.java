@@ -60,12 +60,7 @@ final class MatrixCommand implements Callable<Integer> {
       description = "where the reports go (${DEFAULT-VALUE})")
   private Path output;
 
-  @Option(
-      names = "--threads",
-      order = 2,
-      paramLabel = "N",
-      description = "how many to solve on (as many as there are processors)")
-  private Integer threads;
+  @Mixin private Threads threads;
 
   @Option(
       names = "--drawings",
@@ -81,10 +76,7 @@ final class MatrixCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
-    int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-    if (workers < 1) {
-      throw new ParameterException(spec.commandLine(), "--threads takes a whole number from 1 up.");
-    }
+    int workers = threads.count();
     if (drawings < 0) {
       throw new ParameterException(spec.commandLine(), "--drawings takes a whole number from 1 up.");
     }

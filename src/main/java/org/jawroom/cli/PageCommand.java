@@ -53,21 +53,13 @@ final class PageCommand implements Callable<Integer> {
       description = "the file to write (${DEFAULT-VALUE})")
   private Path output;
 
-  @Option(
-      names = "--threads",
-      order = 2,
-      paramLabel = "N",
-      description = "how many to solve on (as many as there are processors)")
-  private Integer threads;
+  @Mixin private Threads threads;
 
   @Mixin private SettingOptions settings;
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
-    int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-    if (workers < 1) {
-      throw new ParameterException(spec.commandLine(), "--threads takes a whole number from 1 up.");
-    }
+    int workers = threads.count();
     if (output.getFileName() == null) {
       throw new ParameterException(spec.commandLine(), "--output takes the name of a file.");
     }

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 /** A bar that fills up on a terminal; nothing in a pipe or a file. */
 final class Progress {
   private static final int WIDTH = 30;
+  private static final int LINE = WIDTH + 45;
 
   private final PrintWriter err;
   private final boolean shown;
@@ -35,10 +36,21 @@ final class Progress {
     }
   }
 
+  /** Says what is being done where nobody knows how long it takes. */
+  void step(String words) {
+    if (shown) {
+      String line = "planning: " + words;
+      String cut = line.length() <= LINE ? line : line.substring(0, LINE);
+      err.print("\r" + cut + " ".repeat(LINE - cut.length()));
+      err.flush();
+      filled = 0;
+    }
+  }
+
   /** Takes the bar away, so that what follows starts on a clean line. */
   void clear() {
     if (shown && filled >= 0) {
-      err.print("\r" + " ".repeat(WIDTH + 45) + "\r");
+      err.print("\r" + " ".repeat(LINE) + "\r");
       err.flush();
       filled = -1;
     }

@@ -8,6 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
+import org.jawroom.cell.CellPairing;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobPairing;
 import org.jawroom.placement.Pairing;
@@ -40,6 +41,13 @@ final class Solving {
             shop, threads, progress,
             (machine, vise) -> JobPairing.solve(shop.settings(), machine, vise, shop.jobs())),
         shop.jobs().size());
+  }
+
+  /** What a plan must know of each pairing, machines then vises in input order. */
+  static List<CellPairing> cell(Shop shop, int threads, Progress progress) {
+    return ofPairings(
+        shop, threads, progress,
+        (machine, vise) -> CellPairing.solve(shop.settings(), machine, vise, shop.jobs()));
   }
 
   private static <T> List<T> ofPairings(

@@ -1,5 +1,7 @@
 package org.jawroom.report;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -14,6 +16,11 @@ final class CautionsSheet {
   private CautionsSheet() {}
 
   static void add(SXSSFWorkbook book, Styles styles) {
+    add(book, styles, List.of());
+  }
+
+  /** {@code more}: what else there is to mind in this workbook. */
+  static void add(SXSSFWorkbook book, Styles styles, List<String> more) {
     SXSSFSheet sheet = book.createSheet(NAME);
     sheet.setColumnWidth(0, 5 * 256);
     sheet.setColumnWidth(1, WIDTH * 256);
@@ -23,7 +30,7 @@ final class CautionsSheet {
     top.setHeightInPoints(28);
     Cells.text(top, 0, "Cautions", styles.title());
     int number = 1;
-    for (String caution : Cautions.ALL) {
+    for (String caution : Stream.concat(Cautions.ALL.stream(), more.stream()).toList()) {
       Row row = sheet.createRow(next++);
       int lines = TextLines.count(caution, TextLines.perLine(WIDTH, POINTS));
       row.setHeightInPoints(Styles.height(lines, POINTS) + 6);

@@ -2,15 +2,8 @@ package org.jawroom.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Instant;
-import java.util.Date;
 import java.util.List;
-import java.util.Optional;
-import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.Outcome;
@@ -21,9 +14,6 @@ public final class MatrixWorkbook {
 
   /** The name of the file. */
   public static final String FILE = "matrix.xlsx";
-
-  /** When every workbook says it was made, so that equal reports are equal files. */
-  private static final Instant EVERY_BOOK = Instant.parse("2000-01-01T00:00:00Z");
 
   private MatrixWorkbook() {}
 
@@ -63,23 +53,10 @@ public final class MatrixWorkbook {
       throw new IllegalArgumentException(jobs.size() + " outcomes for " + shop.jobs().size()
           + " jobs on " + advice.size() + " pairings");
     }
-    Path rough = Files.createTempFile("matrix", ".xlsx");
-    try {
-      try (SXSSFWorkbook book = new SXSSFWorkbook(new XSSFWorkbook());
-          OutputStream first = Files.newOutputStream(rough)) {
-        fill(book, shop, advice, jobs, facts, drawings, limits);
-        book.write(first);
-      }
-      StableZip.copy(rough, out);
-    } catch (RuntimeException wrapped) {
-      // Rows go to disk while a sheet is filled, and the library wraps what goes wrong there.
-      if (wrapped.getCause() instanceof IOException cause) {
-        throw cause;
-      }
-      throw wrapped;
-    } finally {
-      Files.deleteIfExists(rough);
-    }
+    StableWorkbook.write(
+        "Which vise goes on which machine",
+        book -> fill(book, shop, advice, jobs, facts, drawings, limits),
+        out);
   }
 
   private static void fill(
@@ -92,7 +69,6 @@ public final class MatrixWorkbook {
       SheetLimits limits)
       throws IOException {
     Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
-    describe(book.getXSSFWorkbook().getProperties(), "Which vise goes on which machine");
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     DrawnPairings drawn = new DrawnPairings(outcomes, drawings);
     MatrixSheet.add(book, styles, shop, outcomes, drawn, limits);
@@ -110,13 +86,5 @@ public final class MatrixWorkbook {
     }
     InputsSheet.add(book, styles, facts, limits);
     CautionsSheet.add(book, styles);
-  }
-
-  /** Gives a workbook its title, and nothing that tells when it was made. */
-  static void describe(POIXMLProperties properties, String title) {
-    properties.getCoreProperties().setTitle(title);
-    properties.getCoreProperties().setCreator("jawroom");
-    properties.getCoreProperties().setCreated(Optional.of(Date.from(EVERY_BOOK)));
-    properties.getCoreProperties().setModified(Optional.of(Date.from(EVERY_BOOK)));
   }
 }

@@ -70,7 +70,7 @@ public final class PairingRows {
     return rows;
   }
 
-  private static List<CSVRecord> records(byte[] file) throws UnreadablePairings {
+  static List<CSVRecord> records(byte[] file) throws UnreadablePairings {
     String text;
     try {
       // Unlike most ways to decode, this one reports malformed bytes rather than replacing them.

@@ -1,5 +1,8 @@
 package org.jawroom.shop;
 
+import java.math.BigDecimal;
+import java.util.Optional;
+
 /** The checks shared by the compact constructors; a failure here is a bug of the caller. */
 final class Check {
   private Check() {}
@@ -19,6 +22,12 @@ final class Check {
   static void named(String what, String name) {
     if (name.isBlank()) {
       throw new IllegalArgumentException(what + " has no name");
+    }
+  }
+
+  static void price(Optional<BigDecimal> price) {
+    if (price.isPresent() && price.get().signum() <= 0) {
+      throw new IllegalArgumentException("a price of nothing: " + price.get());
     }
   }
 }

@@ -60,6 +60,7 @@ public record Machine(
     for (Side side : Side.values()) {
       Check.notNegative(side.word() + " ledge", ledges.get(side));
     }
+    Check.price(price);
     if (noseMin.isKnown() && noseMax.isKnown() && noseMin.length() > noseMax.length()) {
       throw new IllegalArgumentException("nose_min above nose_max");
     }

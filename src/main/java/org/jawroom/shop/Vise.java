@@ -20,6 +20,7 @@ import org.jawroom.geometry.Turn;
  * @param strapFlange whether it has a flange for strap clamps
  * @param mass kg; empty if blank
  * @param clampForce kN; empty if blank
+ * @param price of one more; empty: no more can be had
  */
 public record Vise(
     String name,
@@ -37,6 +38,7 @@ public record Vise(
     boolean strapFlange,
     Optional<BigDecimal> mass,
     Optional<BigDecimal> clampForce,
+    Optional<BigDecimal> price,
     Provenance provenance,
     List<VisePart> parts) {
   public Vise {
@@ -47,6 +49,7 @@ public record Vise(
     Check.notNegative("quantity", quantity);
     Check.notNegative("opening", opening.lo());
     boltGrip.ifPresent(length -> Check.notNegative("bolt grip", length));
+    Check.price(price);
   }
 
   /** The top of the jaws above the underside, the tallest plates on. */
@@ -113,6 +116,7 @@ public record Vise(
         strapFlange,
         mass,
         clampForce,
+        price,
         provenance,
         parts);
   }

@@ -53,7 +53,7 @@ final class MachineReader {
     Set<Turn> turns = row.turns("turns");
     List<String> lookedFor = row.list("looked_for", ",;");
     Provenance provenance = ProvenanceCells.read(row, thing, ledger);
-    Optional<BigDecimal> price = row.number("price");
+    Optional<BigDecimal> price = row.price("price");
     String description = row.text("description");
     row.unit();
     if (!row.isSound() || moves.isEmpty() || slots.isEmpty()) {

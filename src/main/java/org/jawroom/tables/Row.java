@@ -19,6 +19,7 @@ import org.jawroom.tables.cell.Masses;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.cell.Nearest;
 import org.jawroom.tables.cell.Numerals;
+import org.jawroom.tables.cell.Prices;
 import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
@@ -180,6 +181,11 @@ final class Row {
 
   Optional<BigDecimal> number(String column) {
     return read(column, cell -> Numerals.number(cell.text(), commaIn(cell)));
+  }
+
+  /** A price, above 0, in whole hundredths. */
+  Optional<BigDecimal> price(String column) {
+    return read(column, cell -> Prices.parse(cell.text(), commaIn(cell)));
   }
 
   /** Turns; all of them if blank. */

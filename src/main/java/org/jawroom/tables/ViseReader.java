@@ -62,6 +62,7 @@ final class ViseReader {
     boolean strapFlange = row.says("strap_flange", "yes");
     Optional<BigDecimal> mass = row.mass("mass");
     Optional<BigDecimal> clampForce = row.number("clamp_force");
+    Optional<BigDecimal> price = row.price("price");
     Provenance provenance = ProvenanceCells.read(row, thing, ledger);
     String description = row.text("description");
     row.unit();
@@ -91,6 +92,7 @@ final class ViseReader {
             strapFlange,
             mass,
             clampForce,
+            price,
             provenance,
             parts));
   }

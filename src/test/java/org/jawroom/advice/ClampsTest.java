@@ -64,7 +64,7 @@ class ClampsTest {
     Vise v = draft.build();
     return new Vise(
         v.name(), v.description(), v.quantity(), v.simple(), v.jaws(), v.opening(), v.base(), v.screw(),
-        v.handle(), v.turns(), v.mounts(), v.boltGrip(), flange, v.mass(), v.clampForce(), v.provenance(),
-        v.parts());
+        v.handle(), v.turns(), v.mounts(), v.boltGrip(), flange, v.mass(), v.clampForce(), v.price(),
+        v.provenance(), v.parts());
   }
 }

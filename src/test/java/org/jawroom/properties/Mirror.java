@@ -50,7 +50,7 @@ final class Mirror {
     return new Vise(
         v.name(), v.description(), v.quantity(), v.simple(), v.jaws(), v.opening(), v.base(), v.screw(),
         v.handle(), turns(v.turns()), mounts, v.boltGrip(), v.strapFlange(), v.mass(), v.clampForce(),
-        v.provenance(), parts);
+        v.price(), v.provenance(), parts);
   }
 
   private static Bolt bolt(Bolt b) {

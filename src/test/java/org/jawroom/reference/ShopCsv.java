@@ -172,6 +172,8 @@ public final class ShopCsv {
     table.put("load_y", mm(machine.loadY()));
     table.put("turns", turns(machine.turns()));
     table.put("tolerance", mm(machine.provenance().tolerance()));
+    table.put("status", machine.candidate() ? "candidate" : "owned");
+    table.put("price", machine.price().map(BigDecimal::toPlainString).orElse(""));
   }
 
   private static void guard(Machine machine, Guard guard, Table table) {
@@ -236,6 +238,8 @@ public final class ShopCsv {
     table.put("mass", vise.mass().map(BigDecimal::toPlainString).orElse(""));
     table.put("tolerance", mm(vise.provenance().tolerance()));
     table.put("shape", vise.simple() ? "simple" : "parts");
+    table.put("quantity", "" + vise.quantity());
+    table.put("price", vise.price().map(BigDecimal::toPlainString).orElse(""));
   }
 
   private static void part(Vise vise, VisePart part, Table table) {
@@ -277,5 +281,6 @@ public final class ShopCsv {
     table.put("tool_length", mm(job.toolLength()));
     table.put("jaws_along", job.jawsAlong().map(axis -> axis.letter()).orElse(""));
     table.put("machines", String.join(";", job.machines()));
+    table.put("quantity", "" + job.quantity());
   }
 }

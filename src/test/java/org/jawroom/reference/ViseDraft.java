@@ -101,6 +101,7 @@ public final class ViseDraft {
         false,
         mass,
         Optional.empty(),
+        Optional.empty(),
         new Provenance(tolerance, false, "", ""),
         parts);
   }

@@ -168,7 +168,7 @@ class AssessReportsTest {
     return new Vise(
         HOSTILE + it.name(), it.description(), it.quantity(), it.simple(), it.jaws(), it.opening(),
         it.base(), it.screw(), it.handle(), it.turns(), it.mounts(), it.boltGrip(), it.strapFlange(),
-        it.mass(), it.clampForce(), it.provenance(), it.parts());
+        it.mass(), it.clampForce(), it.price(), it.provenance(), it.parts());
   }
 
   private void write(Assessment assessment, PeopleUnit unit) throws IOException {

@@ -78,7 +78,7 @@ final class Invented {
             known("40"), known("24")),
         new Handle(handle, handle, false, false), EnumSet.allOf(Turn.class),
         List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt, bolt))), OptionalLong.empty(), false,
-        Optional.of(new BigDecimal("32")), Optional.empty(), provenance, List.of());
+        Optional.of(new BigDecimal("32")), Optional.empty(), Optional.empty(), provenance, List.of());
   }
 
   static RunFacts facts(PeopleUnit unit) {

@@ -220,6 +220,7 @@ class ReadingsTest {
   private Vise with(List<VisePart> parts, List<Mount> mounts) {
     return new Vise(
         vise.name(), "", 1, true, vise.jaws(), vise.opening(), vise.base(), vise.screw(), vise.handle(),
-        vise.turns(), mounts, vise.boltGrip(), false, vise.mass(), vise.clampForce(), CALIPER, parts);
+        vise.turns(), mounts, vise.boltGrip(), false, vise.mass(), vise.clampForce(), vise.price(),
+        CALIPER, parts);
   }
 }

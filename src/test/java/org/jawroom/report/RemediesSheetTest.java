@@ -89,7 +89,7 @@ class RemediesSheetTest {
     return new Vise(
         v.name(), v.description(), quantity, v.simple(), v.jaws(), v.opening(), v.base(), v.screw(),
         v.handle(), v.turns(), v.mounts(), v.boltGrip(), v.strapFlange(), v.mass(), v.clampForce(),
-        v.provenance(), v.parts());
+        v.price(), v.provenance(), v.parts());
   }
 
   @Test

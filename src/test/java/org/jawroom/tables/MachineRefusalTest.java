@@ -44,6 +44,7 @@ class MachineRefusalTest {
         "tolerance | -1 | is below 0, which tolerance cannot be",
         "source | guess | is not one of drawing, caliper, rule, tape, brochure",
         "status | sold | is not one of owned, candidate",
+        "price | 0 | is no price; leave the cell blank where nothing is for sale",
         "price | 5 pounds | is not a number; write digits alone, as 25 or 12.5",
         "unit | feet | is not a unit of length; write mm, cm, m or in",
       })

@@ -46,6 +46,11 @@ class ViseRefusalTest {
         "strap_flange | TRUE | is not one of no, yes",
         "mass | 5 stone | has a unit that is not known; write kg or lb",
         "clamp_force | -1 | is below 0",
+        "price | -1 | is below 0",
+        "price | 0.00 | is no price; leave the cell blank where nothing is for sale",
+        "price | 12.345 | has more than two decimals; write 12.35",
+        "price | 10000000000.01 | is too large; the highest price is 10000000000",
+        "price | 450 EUR | is not a number; write digits alone, as 25 or 12.5",
         "shape | blob | is not one of simple, parts",
         "shape | parts | asks for rows of vise_parts, but this vise has none there",
       })

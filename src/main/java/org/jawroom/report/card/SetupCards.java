@@ -38,7 +38,7 @@ public final class SetupCards {
   }
 
   /** The same, not yet written. */
-  static byte[] bytes(
+  public static byte[] bytes(
       CardPaper paper, Settings settings, List<Explanation> explanations, RunFacts run)
       throws IOException {
     try (PDDocument document = new PDDocument()) {

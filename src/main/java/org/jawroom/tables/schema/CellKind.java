@@ -16,7 +16,8 @@ public enum CellKind {
   LENGTHS("lengths, ; between, rising"),
   COUNT("a whole number, 0 or more"),
   MASS("a mass in kg or lb"),
-  NUMBER("a number, 0 or more");
+  NUMBER("a number, 0 or more"),
+  PRICE("a price without currency, above 0");
 
   private final String words;
 
@@ -27,6 +28,11 @@ public enum CellKind {
   /** For people: what a cell of this kind holds. */
   public String words() {
     return words;
+  }
+
+  /** Whether nothing but a number without unit can stand in it. */
+  public boolean isPlainNumber() {
+    return this == COUNT || this == NUMBER || this == PRICE;
   }
 
   /** Whether a bare number in it is a length and takes a unit from elsewhere. */

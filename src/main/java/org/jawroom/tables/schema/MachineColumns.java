@@ -7,8 +7,8 @@ import static org.jawroom.tables.schema.CellKind.LENGTHS;
 import static org.jawroom.tables.schema.CellKind.LIST;
 import static org.jawroom.tables.schema.CellKind.MASS;
 import static org.jawroom.tables.schema.CellKind.NAME;
-import static org.jawroom.tables.schema.CellKind.NUMBER;
 import static org.jawroom.tables.schema.CellKind.POSITIVE_SIZE;
+import static org.jawroom.tables.schema.CellKind.PRICE;
 import static org.jawroom.tables.schema.CellKind.SIZE;
 import static org.jawroom.tables.schema.CellKind.TEXT;
 import static org.jawroom.tables.schema.CellKind.TURNS;
@@ -172,5 +172,9 @@ final class MachineColumns {
               .outOf(SourceWord.WORDS)
               .forEveryone(),
           ColumnSpec.optional("measured", TEXT, "empty", "Who measured, and when."),
-          ColumnSpec.optional("price", NUMBER, "not told", "Of a candidate; a number without currency."));
+          ColumnSpec.optional(
+              "price",
+              PRICE,
+              "not for sale",
+              "Of a candidate, set up and running; a number without currency, at most two decimals."));
 }

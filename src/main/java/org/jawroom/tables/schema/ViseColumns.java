@@ -5,6 +5,7 @@ import static org.jawroom.tables.schema.CellKind.LENGTH;
 import static org.jawroom.tables.schema.CellKind.MASS;
 import static org.jawroom.tables.schema.CellKind.NAME;
 import static org.jawroom.tables.schema.CellKind.NUMBER;
+import static org.jawroom.tables.schema.CellKind.PRICE;
 import static org.jawroom.tables.schema.CellKind.SIZE;
 import static org.jawroom.tables.schema.CellKind.TEXT;
 import static org.jawroom.tables.schema.CellKind.TURNS;
@@ -163,6 +164,12 @@ final class ViseColumns {
           ColumnSpec.unknown("mass", MASS, "As it stands on the table, swivel plate and all.")
               .notForEveryone(),
           ColumnSpec.optional("clamp_force", NUMBER, "not told", "kN, at the torque used."),
+          ColumnSpec.optional(
+              "price",
+              PRICE,
+              "no more can be had",
+              "Of one more; a number without currency, at most two decimals. With quantity 0: one that might"
+                  + " be bought."),
           ColumnSpec.optional(
               "tolerance",
               SIZE,

@@ -72,7 +72,7 @@ final class TemplateStyles {
    * numbers only where nothing but a number can stand.
    */
   XSSFCellStyle entry(CellKind kind) {
-    return kind == CellKind.COUNT || kind == CellKind.NUMBER ? number : text;
+    return kind.isPlainNumber() ? number : text;
   }
 
   /** Of a worked row: grey. */

@@ -52,7 +52,8 @@ final class SampleVise {
         new Screw(rear, front, screwHeight, screwDiameter),
         handle, turns,
         List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt(-1), bolt(1)))),
-        OptionalLong.empty(), false, Optional.empty(), Optional.empty(), provenance, parts);
+        OptionalLong.empty(), false, Optional.empty(), Optional.empty(),
+        Optional.empty(), provenance, parts);
   }
 
   private Bolt bolt(int sign) {

@@ -81,7 +81,7 @@ final class DemoWorkbook {
   }
 
   private static void put(XSSFCell cell, CellKind kind, String text) {
-    if (kind == CellKind.COUNT || kind == CellKind.NUMBER) {
+    if (kind.isPlainNumber()) {
       cell.setCellValue(Double.parseDouble(text));
     } else {
       cell.setCellValue(text);

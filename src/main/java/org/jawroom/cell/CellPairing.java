@@ -1,0 +1,92 @@
+package org.jawroom.cell;
+
+import java.math.RoundingMode;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.advice.Advisor;
+import org.jawroom.clearance.Limit;
+import org.jawroom.geometry.Interval;
+import org.jawroom.placement.JobOutcome;
+import org.jawroom.placement.JobPairing;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Pairing;
+import org.jawroom.placement.Recommendation;
+import org.jawroom.placement.SideBySide;
+import org.jawroom.placement.Verdict;
+import org.jawroom.shop.Job;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/**
+ * What a plan must know of one pairing.
+ *
+ * @param sideBySide {@link SideBySide#NONE} where it does not fit
+ * @param jobs every job of the cell, in its order
+ */
+public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcome> jobs) {
+  public CellPairing {
+    jobs = List.copyOf(jobs);
+  }
+
+  /** Everything there is to know of {@code vise} on {@code machine} with {@code jobs}; pure. */
+  public static CellPairing solve(Settings settings, Machine machine, Vise vise, List<Job> jobs) {
+    Outcome outcome = Pairing.solve(settings, machine, vise);
+    return new CellPairing(
+        outcome,
+        Advisor.sideBySide(settings, outcome),
+        JobPairing.solve(settings, machine, vise, jobs));
+  }
+
+  /** Whether a plan may choose it. */
+  public boolean isChoice() {
+    boolean tooHeavy = outcome.loadLeft().filter(left -> left.signum() < 0).isPresent();
+    boolean stands = fits() || outcome.verdict() == Verdict.LIMITED;
+    return !tooHeavy && (stands || !held().isEmpty());
+  }
+
+  /** Whether its place holds for its jobs alone. */
+  public boolean isForItsJobsOnly() {
+    return !fits() && !held().isEmpty();
+  }
+
+  public List<JobOutcome> held() {
+    return jobs.stream().filter(JobOutcome::isHeld).toList();
+  }
+
+  /** The place that its margin is that of; of a choice there always is one. */
+  public Optional<Recommendation> place() {
+    return isForItsJobsOnly()
+        ? held().stream()
+            .min(Comparator.comparingLong(job -> job.margin().orElse(Long.MAX_VALUE)))
+            .flatMap(JobOutcome::place)
+        : outcome.recommended();
+  }
+
+  /** Empty where nothing listed can be hit. */
+  public OptionalLong margin() {
+    return place().flatMap(Recommendation::limit).stream().mapToLong(Limit::margin).findFirst();
+  }
+
+  /** The openings that hold in its place. */
+  Interval openings() {
+    return place().orElseThrow().openings();
+  }
+
+  /** How many stand on the table and are carried by it, at least 1. */
+  int most() {
+    int stand = fits() ? Math.max(1, sideBySide.count()) : 1;
+    return outcome.machine().maxLoad()
+        .flatMap(load -> outcome.vise().mass()
+            .filter(mass -> mass.signum() > 0)
+            .map(mass -> load.divide(mass, 0, RoundingMode.FLOOR).longValue()))
+        .map(carried -> (int) Math.max(1, Math.min(stand, carried)))
+        .orElse(stand);
+  }
+
+  private boolean fits() {
+    return outcome.verdict() == Verdict.FITS;
+  }
+}

@@ -1,0 +1,125 @@
+package org.jawroom.cell;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jawroom.placement.JobOutcome;
+import org.jawroom.plan.Assigned;
+import org.jawroom.plan.Plan;
+import org.jawroom.plan.Wishes;
+import org.jawroom.shop.Machine;
+
+/**
+ * A plan with what it is a plan of.
+ *
+ * @param before what stood on each machine, if the plan was to keep to it; see {@link Wishes#keep}
+ */
+public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> before) {
+
+  /**
+   * What one machine gets.
+   *
+   * @param machine its place in the cell
+   * @param given its vise; empty: none
+   * @param boughtMachine whether the machine itself is bought, {@code boughtVise} whether one vise of it is
+   * @param cost what is bought for it, in hundredths
+   */
+  public record Row(
+      int machine, Optional<Assigned> given, boolean boughtMachine, boolean boughtVise, long cost) {}
+
+  /** Why a machine is left without a vise. */
+  public enum Bare {
+    /** Nothing may stand on it. */
+    NOTHING_FITS,
+    /** What may stand on it is needed elsewhere, or not in the house. */
+    NONE_LEFT,
+    /** Something may stand on it, but time ran out. */
+    NOT_SOUGHT,
+    /** It would have to be bought, and is not. */
+    NOT_BOUGHT
+  }
+
+  /** A row for each machine of the cell; where a kind is bought, for the last machines that have it. */
+  public List<Row> rows() {
+    int[] left = of.cell().vises().stream().mapToInt(kind -> kind.stock()).toArray();
+    List<Row> rows = new ArrayList<>();
+    for (int machine = 0; machine < of.cell().machines().size(); machine++) {
+      Optional<Assigned> given = given(machine);
+      boolean boughtVise = false;
+      long cost = 0;
+      boolean boughtMachine = given.isPresent() && of.cell().machines().get(machine).price().isPresent();
+      if (boughtMachine) {
+        cost += of.cell().machines().get(machine).price().getAsLong();
+      }
+      if (given.isPresent()) {
+        int vise = given.get().fit().pick().vise();
+        left[vise] -= given.get().count();
+        boughtVise = left[vise] < 0;
+        cost += boughtVise ? of.cell().vises().get(vise).price().getAsLong() : 0;
+      }
+      rows.add(new Row(machine, given, boughtMachine, boughtVise, cost));
+    }
+    return Collections.unmodifiableList(rows);
+  }
+
+  private Optional<Assigned> given(int machine) {
+    return plan.machines().stream().filter(one -> one.fit().pick().machine() == machine).findFirst();
+  }
+
+  public Machine machine(Row row) {
+    return of.shop().machines().get(row.machine());
+  }
+
+  /** The pairing a machine gets; to be asked only where it gets one. */
+  public CellPairing pairing(Row row) {
+    return of.at(row.given().orElseThrow().fit().pick());
+  }
+
+  /** Why a machine gets none; to be asked only then. */
+  public Bare whyBare(Row row) {
+    if (machine(row).candidate()) {
+      return Bare.NOT_BOUGHT;
+    }
+    boolean any = of.cell().fits().stream().anyMatch(fit -> fit.pick().machine() == row.machine());
+    if (!any) {
+      return Bare.NOTHING_FITS;
+    }
+    return plan.isProven() ? Bare.NONE_LEFT : Bare.NOT_SOUGHT;
+  }
+
+  /** The outcome of a job on every machine that holds it, in the order of the cell. */
+  public List<JobOutcome> holding(int job) {
+    return plan.machines().stream()
+        .map(one -> of.at(one.fit().pick()).jobs().get(job))
+        .filter(JobOutcome::isHeld)
+        .toList();
+  }
+
+  /** How many pieces all jobs come to. */
+  public long pieces() {
+    return of.shop().jobs().stream().mapToLong(job -> job.quantity()).sum();
+  }
+
+  /** How many of them are held. */
+  public long heldPieces() {
+    return plan.held().stream().mapToLong(job -> of.shop().jobs().get(job).quantity()).sum();
+  }
+
+  /** Whether the kind on a machine is another than before; empty where there is no before. */
+  public Optional<Boolean> isChanged(Row row) {
+    return before.map(kinds -> {
+      Integer now = row.given().map(one -> one.fit().pick().vise()).orElse(null);
+      return !Objects.equals(now, kinds.get(row.machine()));
+    });
+  }
+
+  /** What stood on a machine before; empty for nothing, or a kind that is no longer there. */
+  public Optional<String> wasThere(Row row) {
+    return before.map(kinds -> kinds.get(row.machine()))
+        .filter(vise -> vise != Wishes.GONE)
+        .map(vise -> of.shop().vises().get(vise).name());
+  }
+}

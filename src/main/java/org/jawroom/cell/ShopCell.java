@@ -1,0 +1,126 @@
+package org.jawroom.cell;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jawroom.geometry.Length;
+import org.jawroom.plan.Cell;
+import org.jawroom.plan.Fit;
+import org.jawroom.plan.Kind;
+import org.jawroom.plan.Pick;
+import org.jawroom.plan.Place;
+import org.jawroom.plan.Work;
+import org.jawroom.shop.Job;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+
+/**
+ * A shop and the cell it makes; machines, vises and jobs stand at the same places in both.
+ *
+ * @param pairings machines, then vises, in the order of the shop
+ */
+public record ShopCell(Shop shop, List<CellPairing> pairings, Cell cell) {
+
+  /** As fine as an opening counts. */
+  private static final long OPENING_GRAIN = Length.MM / 100;
+
+  /** Decimals of a price. */
+  private static final int COINS = 2;
+
+  public ShopCell {
+    pairings = List.copyOf(pairings);
+    if (pairings.size() != shop.machines().size() * shop.vises().size()) {
+      throw new IllegalArgumentException(pairings.size() + " pairings for " + shop.machines().size()
+          + " machines and " + shop.vises().size() + " vises");
+    }
+  }
+
+  /** The shop with those machines that can be of a cell, and the jobs that weigh something. */
+  public static Shop planned(Shop shop, List<Machine> machines) {
+    return new Shop(
+        shop.settings(),
+        machines.stream().filter(machine -> !machine.candidate() || machine.price().isPresent()).toList(),
+        shop.vises(),
+        shop.jobs().stream().filter(job -> job.quantity() > 0).toList());
+  }
+
+  /**
+   * The cell of a shop that is {@link #planned}.
+   *
+   * @param pairings machines, then vises, in the order of {@code shop}
+   */
+  public static ShopCell of(Shop shop, List<CellPairing> pairings) {
+    List<Place> machines =
+        shop.machines().stream()
+            .map(machine -> new Place(
+                machine.name(), machine.candidate() ? coins(machine.price()) : OptionalLong.empty()))
+            .toList();
+    List<Kind> vises =
+        shop.vises().stream()
+            .map(vise -> new Kind(vise.name(), vise.quantity(), coins(vise.price())))
+            .toList();
+    int across = vises.size();
+    List<Fit> fits = new ArrayList<>();
+    for (int index = 0; index < pairings.size(); index++) {
+      CellPairing pairing = pairings.get(index);
+      if (pairing.isChoice()) {
+        fits.add(
+            new Fit(
+                new Pick(index / across, index % across),
+                pairing.margin(),
+                pairing.most(),
+                Length.floorTo(pairing.openings().length(), OPENING_GRAIN)));
+      }
+    }
+    return new ShopCell(shop, pairings, new Cell(machines, vises, fits, works(shop, pairings, fits)));
+  }
+
+  private static List<Work> works(Shop shop, List<CellPairing> pairings, List<Fit> fits) {
+    int across = shop.vises().size();
+    return IntStream.range(0, shop.jobs().size())
+        .mapToObj(index -> {
+          Job job = shop.jobs().get(index);
+          Set<Pick> heldBy = fits.stream()
+              .map(Fit::pick)
+              .filter(pick ->
+                  pairings.get(pick.machine() * across + pick.vise()).jobs().get(index).isHeld())
+              .collect(Collectors.toSet());
+          return new Work(job.name(), job.quantity(), heldBy);
+        })
+        .toList();
+  }
+
+  /** The pairing of a pick. */
+  public CellPairing at(Pick pick) {
+    return pairings.get(pick.machine() * shop.vises().size() + pick.vise());
+  }
+
+  /** What somebody must measure to learn whether a job is held that nothing is known to hold. */
+  public Set<String> unknownOf(int job) {
+    Set<String> columns = new TreeSet<>();
+    pairings.forEach(
+        pairing -> pairing.jobs().get(job).missing().forEach(column -> columns.add(column.path())));
+    return columns;
+  }
+
+  private static OptionalLong coins(Optional<BigDecimal> price) {
+    return price.map(amount -> OptionalLong.of(coins(amount))).orElseGet(OptionalLong::empty);
+  }
+
+  /** An amount of money in whole hundredths. */
+  public static long coins(BigDecimal amount) {
+    return amount.movePointRight(COINS).longValueExact();
+  }
+
+  /** Whole hundredths as an amount, without idle decimals: {@code 28500}, {@code 12.50}. */
+  public static String money(long coins) {
+    BigDecimal amount = BigDecimal.valueOf(coins, COINS);
+    return (coins % 100 == 0 ? amount.setScale(0) : amount).toPlainString();
+  }
+}

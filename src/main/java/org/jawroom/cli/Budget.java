@@ -1,0 +1,48 @@
+package org.jawroom.cli;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.cell.ShopCell;
+import org.jawroom.plan.Wishes;
+import org.jawroom.tables.cell.BadCell;
+import org.jawroom.tables.cell.Numerals;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+
+/**
+ * What may be spent.
+ *
+ * @param most in hundredths; empty: no limit
+ */
+record Budget(boolean buy, OptionalLong most) {
+  private static final BigDecimal HIGHEST = new BigDecimal("10000000000");
+
+  /** @param settings as given: they say how decimals are written */
+  static Budget of(
+      CommandLine command, boolean buy, Optional<String> budget, Map<String, String> settings) {
+    if (budget.isEmpty()) {
+      return new Budget(buy, OptionalLong.empty());
+    }
+    if (!buy) {
+      throw new ParameterException(command, "--budget goes with --buy: without it nothing is bought.");
+    }
+    try {
+      BigDecimal amount =
+          Numerals.number(budget.get(), "comma".equalsIgnoreCase(settings.get("decimal")));
+      if (amount.stripTrailingZeros().scale() > 2) {
+        throw new BadCell("has more than two decimals");
+      }
+      // More than the dearest thing there can be is as good as no limit to people, but not to sums.
+      return new Budget(true, OptionalLong.of(ShopCell.coins(amount.min(HIGHEST))));
+    } catch (BadCell wrong) {
+      throw new ParameterException(
+          command, "option --budget: \"" + budget.get() + "\" " + wrong.getMessage(), wrong);
+    }
+  }
+
+  Wishes of(Wishes wishes) {
+    return buy ? wishes.withBuying(most) : wishes;
+  }
+}

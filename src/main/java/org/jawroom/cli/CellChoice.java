@@ -1,0 +1,55 @@
+package org.jawroom.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+
+/** Finds the machines that a cell is made of. */
+record CellChoice(Shop shop, PrintWriter err) {
+
+  /**
+   * The machines in the order of the tables. Of those not named, the candidates are among them: whether or
+   * not one may be bought, it may be the cheapest thing that holds a job.
+   *
+   * @param names {@code ;} between; empty: all
+   * @return empty, and a line for each says so, if some name cannot be one of the cell's
+   */
+  Optional<List<Machine>> machines(Optional<String> names, boolean buy) {
+    if (names.isEmpty()) {
+      shop.machines().stream()
+          .filter(machine -> buy && machine.candidate() && machine.price().isEmpty())
+          .forEach(machine -> err.println(
+              "Note: the candidate \"" + machine.name() + "\" has no price, so it cannot be bought."));
+      return Optional.of(shop.machines());
+    }
+    Pairs pairs = new Pairs(shop, err);
+    List<Machine> named = new ArrayList<>();
+    boolean sound = true;
+    for (String name : names.get().split(";")) {
+      if (!name.isBlank()) {
+        Optional<Machine> machine = pairs.machine(name.strip());
+        sound &= machine.isPresent() && canBeOfTheCell(machine.get(), buy);
+        machine.ifPresent(named::add);
+      }
+    }
+    if (sound && named.isEmpty()) {
+      err.println("--machines names none; leave it out for all.");
+    }
+    return sound && !named.isEmpty()
+        ? Optional.of(shop.machines().stream().filter(named::contains).toList())
+        : Optional.empty();
+  }
+
+  private boolean canBeOfTheCell(Machine machine, boolean buy) {
+    if (!machine.candidate() || (buy && machine.price().isPresent())) {
+      return true;
+    }
+    err.println(
+        "\"" + machine.name() + "\" is a candidate: "
+            + (buy ? "give it a price, so that it can be bought." : "with --buy it can be bought."));
+    return false;
+  }
+}

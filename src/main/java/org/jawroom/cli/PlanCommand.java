@@ -1,0 +1,193 @@
+package org.jawroom.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jawroom.advice.Advisor;
+import org.jawroom.advice.Explanation;
+import org.jawroom.cell.CellPairing;
+import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.ShopCell;
+import org.jawroom.placement.Outcome;
+import org.jawroom.plan.Planner;
+import org.jawroom.plan.Wishes;
+import org.jawroom.report.PlanReports;
+import org.jawroom.report.PlanText;
+import org.jawroom.report.RunFacts;
+import org.jawroom.report.card.CardFacts;
+import org.jawroom.report.card.CardPaper;
+import org.jawroom.report.card.SetupCards;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.source.UnreadableInput;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code jawroom plan}: one kind of vise for each machine of a cell. */
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = {
+      "Chooses one kind of vise, and how many, for each machine, out of those in the house: so that the most"
+          + " jobs (counted in pieces) are held by some machine, then the least margin is as large as can be,"
+          + " then the fewest machines change. Says whether a better plan exists, which jobs stay unheld, and"
+          + " the cheapest thing that would hold each. Writes plan.csv and plan.xlsx.",
+      "Without jobs: the most machines equipped, then the widest total opening, then the least margin."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  jawroom plan shop.xlsx",
+      "  jawroom plan shop.xlsx --machines \"knee mill; bench mill\" --cards",
+      "  jawroom plan shop.xlsx --buy --budget 5000 --keep reports/plan.csv -o next",
+      "",
+      "Exit status: 0 done; 1 the tables or the plan to keep were refused; 2 wrong use, or no such machine;"
+          + " 3 a file could not be read or written.",
+    })
+final class PlanCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "INPUT",
+      description = "a folder of CSV files (machines.csv, vises.csv, ...) or an XLSX workbook")
+  private Path input;
+
+  @Option(
+      names = {"-o", "--output"},
+      order = 1,
+      paramLabel = "DIR",
+      defaultValue = "reports",
+      description = "where the plan goes (${DEFAULT-VALUE})")
+  private Path output;
+
+  @Option(
+      names = "--machines",
+      order = 2,
+      paramLabel = "LIST",
+      description = "the machines of the cell, ; between (all owned; with --buy candidates too)")
+  private String machines;
+
+  @Option(
+      names = "--keep",
+      order = 3,
+      paramLabel = "PLAN.csv",
+      description = "what stands where now: of equally good plans the one with the fewest changes")
+  private Path keep;
+
+  @Option(
+      names = "--buy",
+      order = 4,
+      description = "may buy what has a price: the cheapest with which the most jobs are held")
+  private boolean buy;
+
+  @Option(
+      names = "--budget",
+      order = 5,
+      paramLabel = "N",
+      description = "the most that may be spent, with --buy (no limit)")
+  private String budget;
+
+  @Option(
+      names = "--time-limit",
+      order = 6,
+      paramLabel = "SECONDS",
+      description = "how long to look for a better plan (no limit)")
+  private Long seconds;
+
+  @Option(
+      names = "--cards",
+      order = 7,
+      description = "the setup cards of the plan too, in one cards.pdf")
+  private boolean cards;
+
+  @Mixin private Threads threads;
+
+  @Mixin private SettingOptions settings;
+
+  @Override
+  public Integer call() throws UnreadableInput, IOException {
+    int workers = threads.count();
+    Budget money = Budget.of(spec.commandLine(), buy, Optional.ofNullable(budget), settings.given());
+    if (seconds != null && seconds < 0) {
+      throw new ParameterException(spec.commandLine(), "--time-limit takes whole seconds from 0 up.");
+    }
+    PrintWriter err = spec.commandLine().getErr();
+    Reading reading = Input.read(input, settings.given());
+    if (reading.shop().isEmpty()) {
+      return Input.refuse(reading, err);
+    }
+    CellChoice choice = new CellChoice(reading.shop().get(), err);
+    Optional<List<Machine>> chosen = choice.machines(Optional.ofNullable(machines), buy);
+    if (chosen.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    Shop shop = ShopCell.planned(choice.shop(), chosen.get());
+    Optional<Map<Integer, Integer>> before = Optional.empty();
+    if (keep != null) {
+      before = KeptPlan.read(keep, shop, err);
+      if (before.isEmpty()) {
+        return ExitStatus.REFUSED;
+      }
+    }
+    ShopCell cell = ShopCell.of(shop, Solving.cell(shop, workers, Progress.on(err)));
+    tell(reading, plan(cell, money, before, Progress.on(err)));
+    return ExitStatus.DONE;
+  }
+
+  private CellPlan plan(
+      ShopCell cell, Budget money, Optional<Map<Integer, Integer>> before, Progress progress) {
+    Wishes wishes =
+        money.of(Wishes.none()).within(Deadline.in(Optional.ofNullable(seconds))).tell(
+            step -> progress.step(step.aim() + ", step " + step.step() + " of at most " + step.steps()));
+    try {
+      return new CellPlan(
+          cell, Planner.plan(cell.cell(), before.map(wishes::keeping).orElse(wishes)), before);
+    } finally {
+      progress.clear();
+    }
+  }
+
+  private void tell(Reading reading, CellPlan plan) throws IOException {
+    Shop shop = plan.of().shop();
+    List<Outcome> outcomes = plan.of().pairings().stream().map(CellPairing::outcome).toList();
+    RunFacts facts = Facts.of(reading, shop, outcomes);
+    Optional<byte[]> pdf = cards ? cards(plan, facts) : Optional.empty();
+    List<Path> written = PlanReports.write(output, plan, facts, pdf);
+    PrintWriter out = spec.commandLine().getOut();
+    PlanText.lines(plan, facts.unit(), written).forEach(out::println);
+  }
+
+  /** A page for each machine that gets a vise; one that has no card is told of. */
+  private Optional<byte[]> cards(CellPlan plan, RunFacts facts) throws IOException {
+    Shop shop = plan.of().shop();
+    List<Explanation> pages = new ArrayList<>();
+    for (CellPlan.Row row : plan.rows()) {
+      if (row.given().isPresent()) {
+        Outcome outcome = plan.pairing(row).outcome();
+        if (CardFacts.isPossible(outcome)) {
+          pages.add(Advisor.explain(shop.settings(), outcome.machine(), outcome.vise()));
+        } else {
+          spec.commandLine().getErr().println(
+              "No card for \"" + outcome.vise().name() + "\" on \"" + outcome.machine().name()
+                  + "\": it stands there for its jobs only, each in its own place; see the sheet Jobs.");
+        }
+      }
+    }
+    CardPaper paper = shop.settings().inches() ? CardPaper.LETTER : CardPaper.A4;
+    return pages.isEmpty()
+        ? Optional.empty()
+        : Optional.of(SetupCards.bytes(paper, shop.settings(), pages, facts));
+  }
+}

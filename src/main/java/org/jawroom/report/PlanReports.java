@@ -1,0 +1,34 @@
+package org.jawroom.report;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jawroom.cell.CellPlan;
+
+/** The one entry for writing a plan. */
+public final class PlanReports {
+
+  /** The name of the file of setup cards. */
+  public static final String CARDS = "cards.pdf";
+
+  private PlanReports() {}
+
+  /**
+   * Writes {@link PlanCsv}, {@link PlanWorkbook} and the cards, if there are any, into {@code directory},
+   * which is made if need be: all of them, or none.
+   *
+   * @return the files written
+   * @throws IOException if a file could not be written
+   */
+  public static List<Path> write(
+      Path directory, CellPlan plan, RunFacts facts, Optional<byte[]> cards) throws IOException {
+    Map<String, AtomicFiles.Content> files = new LinkedHashMap<>();
+    files.put(PlanCsv.FILE, out -> PlanCsv.write(plan, out));
+    files.put(PlanWorkbook.FILE, out -> PlanWorkbook.write(plan, facts, out));
+    cards.ifPresent(pdf -> files.put(CARDS, out -> out.write(pdf)));
+    return AtomicFiles.publish(directory, files);
+  }
+}

@@ -1,0 +1,287 @@
+package org.jawroom.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The command on the golden shop <i>plan</i>, whose README works it by hand. */
+class PlanCommandTest {
+  private static final String BETTER = "o better plan exists";
+
+  @TempDir private Path folder;
+  private Path tables;
+  private Path reports;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @BeforeEach
+  void copyTables() throws Exception {
+    tables = Files.createDirectory(folder.resolve("tables"));
+    reports = folder.resolve("reports");
+    for (String name : List.of("machines.csv", "vises.csv", "jobs.csv", "settings.csv")) {
+      Files.copy(golden(name), tables.resolve(name));
+    }
+  }
+
+  @Test
+  void plan_withJobs_isAsWorkedByHand() throws Exception {
+    assertEquals(0, plan());
+
+    assertEquals(Files.readString(golden("expected-plan.csv")), written());
+    assertEquals(
+        List.of(
+            "A vise for 2 of 2 machines:",
+            "  roomier: long screw, 0.31 in to spare; for its jobs only, each in its own",
+            "      place",
+            "  tight: plain, 0.12 in to spare",
+            "Held: 2 of 3 jobs, 7 of 10 pieces",
+            "Not held:",
+            "  narrow, roomier: would be held with 1 x plain bought for 100; nothing cheaper",
+            "      does it",
+            "No better plan exists.",
+            "Written: " + reports.resolve("plan.csv"),
+            "Written: " + reports.resolve("plan.xlsx")),
+        out.toString().lines().toList());
+    assertEquals("", err.toString());
+  }
+
+  @Test
+  void plan_thatMayBuy_isAsWorkedByHand() throws Exception {
+    assertEquals(0, plan("--buy"));
+
+    assertEquals(Files.readString(golden("expected-plan-buy.csv")), written());
+    assertTrue(out.toString().contains("To buy, 100 together:"), out.toString());
+    assertTrue(out.toString().contains("Held: 3 of 3 jobs, 10 of 10 pieces"), out.toString());
+  }
+
+  @Test
+  void plan_withoutJobs_isAsWorkedByHand() throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+
+    assertEquals(0, plan());
+
+    assertEquals(Files.readString(golden("expected-plan-without-jobs.csv")), written());
+    assertTrue(out.toString().contains("keep open 3 to 6"), out.toString());
+    assertFalse(out.toString().contains("Held"), out.toString());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"99.99, 0", "100, 1", "0, 0"})
+  void budget_decidesWhetherItIsBought(String budget, int bought) throws Exception {
+    assertEquals(0, plan("--buy", "--budget", budget));
+
+    assertEquals(bought, written().lines().filter(line -> line.endsWith(",vise,100")).count());
+    assertTrue(out.toString().contains("N" + BETTER), out.toString());
+  }
+
+  @Test
+  void keep_itsOwnPlan_changesNothing() throws Exception {
+    assertEquals(0, plan());
+    String before = written();
+
+    assertEquals(0, plan("--keep", reports.resolve("plan.csv").toString()));
+
+    assertEquals(before, written());
+    assertEquals(2, out.toString().lines().filter(line -> line.contains("as it is")).count());
+    assertFalse(out.toString().contains("changed"), out.toString());
+  }
+
+  @Test
+  void keep_aPlanOfOtherTables_notesWhatIsGone() throws Exception {
+    Path kept = Files.writeString(
+        folder.resolve("kept.csv"), "vise,note,machine\nsold,x,ROOMIER\n,,scrapped\n,,tight\n");
+
+    assertEquals(0, plan("--keep", kept.toString()));
+
+    assertEquals(
+        List.of(
+            "Note: \"sold\" of " + kept + " is no vise of these tables any more, so \"roomier\" changes in any"
+                + " case.",
+            "Note: \"scrapped\" of " + kept + " is not in this cell; left out."),
+        err.toString().lines().toList());
+    assertEquals(2, out.toString().lines().filter(line -> line.contains("changed, was")).count());
+  }
+
+  @Test
+  void keep_faultyPlan_isRefusedWithEveryFault() throws Exception {
+    Path kept = Files.writeString(
+        folder.resolve("kept.csv"), "machine,vise\ntight,plain\ntight,\n,plain\nroomier\n");
+
+    assertEquals(1, plan("--keep", kept.toString()));
+
+    assertEquals(
+        List.of(
+            kept + ": row 3, column machine: \"tight\" stands in row 2 already",
+            kept + ": row 4, column machine: is blank; what belongs here is a name",
+            kept + ": row 5 has 1 cells, but the header has 2",
+            "Nothing was written; put the plan to keep right and run again."),
+        err.toString().lines().toList());
+    assertFalse(Files.exists(reports));
+  }
+
+  @Test
+  void keep_fileThatIsNotThere_isUnreadable() {
+    assertEquals(3, plan("--keep", folder.resolve("no.csv").toString()));
+    assertTrue(err.toString().contains("there is no such file"), err.toString());
+  }
+
+  @Test
+  void timeLimit_ofNothing_neverClaimsThatNoBetterPlanExists() throws Exception {
+    assertEquals(0, plan("--time-limit", "0"));
+
+    assertFalse(out.toString().contains(BETTER), out.toString());
+    assertTrue(out.toString().contains("A better plan may exist; not proven: the most jobs held"), out.toString());
+    assertTrue(out.toString().contains("--time-limit"), out.toString());
+    XSSFSheet sheet = workbook().getSheet("Plan");
+    assertEquals("Plan: a better plan may exist", sheet.getRow(0).getCell(0).getStringCellValue());
+  }
+
+  @Test
+  void workbook_saysWhatIsPlannedAndWhatWouldHoldTheRest() throws Exception {
+    assertEquals(0, plan());
+
+    XSSFWorkbook book = workbook();
+    List<String> names = new ArrayList<>();
+    book.sheetIterator().forEachRemaining(sheet -> names.add(sheet.getSheetName()));
+    assertEquals(List.of("Plan", "Jobs", "Inputs", "Cautions"), names);
+    XSSFSheet sheet = book.getSheet("Plan");
+    assertEquals("Plan: no better plan exists", sheet.getRow(0).getCell(0).getStringCellValue());
+    assertEquals("↔ long screw", sheet.getRow(3).getCell(1).getStringCellValue());
+    assertEquals(0.31, sheet.getRow(3).getCell(3).getNumericCellValue());
+    assertEquals("wide", sheet.getRow(3).getCell(6).getStringCellValue());
+    XSSFSheet jobs = book.getSheet("Jobs");
+    assertEquals("narrow, roomier", jobs.getRow(3).getCell(0).getStringCellValue());
+    assertEquals(
+        "would be held with 1 × plain bought for 100; nothing cheaper does it",
+        jobs.getRow(3).getCell(7).getStringCellValue());
+  }
+
+  @Test
+  void cards_areOneForEachMachineOfThePlan() throws Exception {
+    assertEquals(0, plan("--cards"));
+
+    try (PDDocument cards = Loader.loadPDF(Files.readAllBytes(reports.resolve("cards.pdf")))) {
+      assertEquals(2, cards.getNumberOfPages());
+      String text = new PDFTextStripper().getText(cards);
+      assertTrue(text.contains("long screw") && text.contains("tight"), text);
+    }
+  }
+
+  @Test
+  void plan_whateverTheThreads_givesTheSameBytes() throws Exception {
+    assertEquals(0, plan("--threads", "1"));
+    byte[] csv = Files.readAllBytes(reports.resolve("plan.csv"));
+    byte[] book = Files.readAllBytes(reports.resolve("plan.xlsx"));
+
+    assertEquals(0, plan("--threads", "5"));
+
+    assertArrayEquals(csv, Files.readAllBytes(reports.resolve("plan.csv")));
+    assertArrayEquals(book, Files.readAllBytes(reports.resolve("plan.xlsx")));
+  }
+
+  @Test
+  void machines_named_aloneAreOfTheCell() throws Exception {
+    assertEquals(0, plan("--machines", " ROOMIER ;"));
+
+    assertEquals(2, written().lines().count());
+    assertTrue(written().contains("\r\nroomier,plain,1,9.525,"), written());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--machines=rommier | There is no machine \"rommier\" in these tables; did you mean \"roomier\"?",
+        "--machines=; | --machines names none; leave it out for all.",
+        "--budget=5 | --budget goes with --buy: without it nothing is bought.",
+        "--buy --budget=much | option --budget: \"much\" is not a number; write digits alone, as 25 or 12.5",
+        "--buy --budget=-1 | option --budget: \"-1\" is below 0",
+        "--buy --budget=1.005 | option --budget: \"1.005\" has more than two decimals",
+        "--time-limit=-1 | --time-limit takes whole seconds from 0 up.",
+        "--threads=0 | --threads takes a whole number from 1 up.",
+      })
+  void wrongUse_isStatus2AndOneLineSaysWhy(String options, String line) {
+    assertEquals(2, plan(options.split(" ")));
+    assertEquals(line, err.toString().lines().findFirst().orElseThrow());
+    assertFalse(Files.exists(reports));
+  }
+
+  @Test
+  void candidate_isOfTheCellOnlyWhereItMayBeBought() throws Exception {
+    Path machines = tables.resolve("machines.csv");
+    List<String> rows = Files.readAllLines(machines);
+    Files.write(
+        machines,
+        List.of(
+            rows.get(0) + ",status,price", rows.get(1) + ",candidate,", rows.get(2) + ",candidate,9000"));
+
+    assertEquals(2, plan("--machines=tight"));
+    assertEquals("\"tight\" is a candidate: with --buy it can be bought.", err.toString().strip());
+    err.getBuffer().setLength(0);
+    assertEquals(2, plan("--machines=roomier", "--buy"));
+    assertEquals(
+        "\"roomier\" is a candidate: give it a price, so that it can be bought.", err.toString().strip());
+    err.getBuffer().setLength(0);
+    assertEquals(0, plan("--buy"));
+    assertEquals(
+        "Note: the candidate \"roomier\" has no price, so it cannot be bought.", err.toString().strip());
+    assertTrue(written().contains("\r\ntight,plain,1,3.175,"), written());
+    assertTrue(written().contains(",machine,9000\r\n"), written());
+  }
+
+  /** 75 lb each; on 30 in of table three stand side by side, which 150 lb would not carry. */
+  @ParameterizedTest
+  @CsvSource({"300 lb, 3", "150 lb, 2", "74 lb, 0"})
+  void count_isNoMoreThanTheTableCarries(String load, int count) throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    Path machines = tables.resolve("machines.csv");
+    Files.writeString(machines, Files.readString(machines).replace("300 lb", load));
+    Path vises = tables.resolve("vises.csv");
+    Files.writeString(vises, Files.readString(vises).replace(",1,100\n", ",5,100\n"));
+
+    assertEquals(0, plan("--machines=roomier"));
+
+    String row = written().lines().skip(1).findFirst().orElseThrow();
+    assertTrue(row.startsWith(count == 0 ? "roomier,,," : "roomier,plain," + count + ","), row);
+  }
+
+  private int plan(String... options) {
+    out.getBuffer().setLength(0);
+    List<String> args = new ArrayList<>(List.of("plan", tables.toString(), "-o", reports.toString()));
+    args.addAll(Arrays.asList(options));
+    return Main.run(args.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  private String written() throws Exception {
+    return Files.readString(reports.resolve("plan.csv"));
+  }
+
+  private XSSFWorkbook workbook() throws Exception {
+    return new XSSFWorkbook(new ByteArrayInputStream(Files.readAllBytes(reports.resolve("plan.xlsx"))));
+  }
+
+  private static Path golden(String name) throws Exception {
+    return Path.of(PlanCommandTest.class.getResource("/org/jawroom/golden/plan/" + name).toURI());
+  }
+}
