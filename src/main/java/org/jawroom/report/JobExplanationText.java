@@ -90,8 +90,8 @@ public final class JobExplanationText {
   private void height() {
     lines.heading("Height above the table, no tolerance taken off");
     Interval part = outcome.partHeights();
-    lines.item("the part stands from " + unit.brief(part.lo(), Rounding.DOWN) + " to "
-        + unit.brief(part.hi(), Rounding.UP)
+    lines.item("the part stands from " + unit.fine(part.lo(), Rounding.DOWN) + " to "
+        + unit.fine(part.hi(), Rounding.UP)
         + (outcome.job().grip().isPresent() ? ", gripped by its lower edge" : ", on the bed"));
     stack(part.hi());
     shortest(part.hi());
@@ -108,26 +108,24 @@ public final class JobExplanationText {
   private void stack(long top) {
     Dimension nose = outcome.machine().noseMax();
     Dimension tool = outcome.job().toolLength();
-    if (outcome.toolRoom().isEmpty()) {
-      lines.item("whether the longest tool clears it is not known: "
-          + (nose.isBlank() ? "nose_max" : "")
-          + (nose.isBlank() && tool.isBlank() ? " and " : "")
-          + (tool.isBlank() ? "tool_length" : "")
-          + (nose.isBlank() || tool.isBlank() ? " not told" : "another blank decides first"));
-      return;
+    if (outcome.toolRoom().isPresent()) {
+      lines.item(unit.fine(nose.length(), Rounding.DOWN) + " nose at its highest - "
+          + unit.fine(top, Rounding.UP) + " part's top - " + unit.fine(tool.length(), Rounding.UP)
+          + " longest tool = " + unit.fine(outcome.toolRoom().getAsLong(), Rounding.DOWN) + "; "
+          + unit.fine(settings.clearance(), Rounding.UP) + " asked for");
+    } else if (nose.isBlank()) {
+      lines.item("whether the longest tool clears it is not known: nose_max is blank");
+    } else if (tool.isBlank()) {
+      lines.item("whether the longest tool clears it is not known: tool_length is blank");
     }
-    lines.item(unit.fine(nose.length(), Rounding.DOWN) + " nose at its highest - "
-        + unit.fine(top, Rounding.UP) + " part's top - " + unit.fine(tool.length(), Rounding.UP)
-        + " longest tool = " + unit.fine(outcome.toolRoom().getAsLong(), Rounding.DOWN) + "; "
-        + unit.fine(settings.clearance(), Rounding.UP) + " asked for");
   }
 
   private void shortest(long top) {
     Dimension nose = outcome.machine().noseMin();
     if (settings.shortestTool().isPresent() && nose.isKnown()) {
       long tool = settings.shortestTool().getAsLong();
-      lines.item(unit.brief(nose.length(), Rounding.UP) + " nose at its lowest - "
-          + unit.brief(tool, Rounding.DOWN) + " shortest tool = "
+      lines.item(unit.fine(nose.length(), Rounding.UP) + " nose at its lowest - "
+          + unit.fine(tool, Rounding.DOWN) + " shortest tool = "
           + unit.fine(nose.length() - tool, Rounding.UP) + ", where its tip comes down to; the part's top is "
           + unit.fine(top, Rounding.DOWN));
     }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.JawEnd;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobReason;
 import org.jawroom.placement.Shortfall;
@@ -96,7 +97,9 @@ record JobWords(PeopleUnit unit) {
   }
 
   private static String on(JobOutcome outcome) {
-    return outcome.limit().map(limit -> " (" + Words.limit(limit) + ")").orElse("");
+    return outcome.limit().map(limit ->
+            // What the jaws hold decides how far they stand open.
+            " (" + Words.limit(limit.guard(), limit.part(), limit.situation(), JawEnd.ANY) + ")").orElse("");
   }
 
   private String amount(OptionalLong by) {

@@ -159,14 +159,19 @@ final class JobsSheet {
       boolean told = JobWords.best(ofVises).orElseThrow().margin().isPresent();
       return told ? Finding.CLEAR : Finding.NOTHING_LISTED;
     }
+    if (JobWords.areBarred(ofVises)) {
+      return Finding.NO_MOUNT;
+    }
     return count(ofVises, JobVerdict.UNKNOWN) > 0 ? Finding.UNKNOWN : Finding.NO_PLACE;
   }
 
   private static String count(List<JobOutcome> ofVises, Finding finding) {
-    return finding.sign() + switch (finding) {
-      case UNKNOWN -> " unknown";
-      case NO_PLACE -> JobWords.areBarred(ofVises) ? " not run here" : " not held";
-      default -> " " + count(ofVises, JobVerdict.HELD) + " of " + ofVises.size();
+    return switch (finding) {
+      case UNKNOWN -> finding.sign() + " unknown";
+      case NO_PLACE -> finding.sign() + " not held";
+      // Grey, like all that the planner need not look into; no sign, since nothing was looked for.
+      case NO_MOUNT -> "not run here";
+      default -> finding.sign() + " " + count(ofVises, JobVerdict.HELD) + " of " + ofVises.size() + " vises";
     };
   }
 

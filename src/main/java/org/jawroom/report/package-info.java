@@ -1,10 +1,11 @@
 /**
- * What the tool writes: {@code pairings.csv}, {@code remedies.csv} and {@code unknowns.csv} for programs,
- * {@code matrix.xlsx} for people, and the closing lines on the terminal.
+ * What the tool writes: {@code pairings.csv}, {@code remedies.csv}, {@code unknowns.csv} and, where there are
+ * jobs, {@code jobs.csv} for programs, {@code matrix.xlsx} for people, and the closing lines on the terminal.
  *
  * <p><b>In:</b> a {@link org.jawroom.shop.Shop}, one {@link org.jawroom.advice.Advice} (or {@link
  * org.jawroom.placement.Outcome}) for each pairing (machines, then vises, in input order) and {@link
- * org.jawroom.report.RunFacts}. Nothing is worked out here but roundings, counts, which of several
+ * org.jawroom.report.RunFacts}; of jobs one {@link org.jawroom.placement.JobOutcome} for each on each pairing
+ * (jobs, machines, vises). Nothing is worked out here but roundings, counts, which of several
  * outcomes is the better, and which columns a margin comes from.
  *
  * <p><b>Rounding</b> is from exact half-nanometres, never from a rounded figure, and toward less
