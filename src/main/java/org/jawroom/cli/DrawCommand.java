@@ -87,7 +87,7 @@ final class DrawCommand implements Callable<Integer> {
       err.println("There is no place to draw (" + outcome.verdict().code() + "): jawroom explain says why.");
       return ExitStatus.WRONG_USE;
     }
-    spec.commandLine().getOut().println(output);
+    spec.commandLine().getOut().println("Written: " + output);
     return ExitStatus.DONE;
   }
 }

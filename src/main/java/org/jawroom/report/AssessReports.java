@@ -36,7 +36,7 @@ public final class AssessReports {
     for (Assessed one : assessment.candidates()) {
       seller.lines(one).forEach(line -> lines.add("Ask the seller of " + one.machine().name() + ": " + line));
     }
-    written.forEach(file -> lines.add(file.toString()));
+    written.forEach(file -> lines.add("Written: " + file));
     return lines.stream().map(PlainText::forTerminal).toList();
   }
 }
