@@ -22,24 +22,42 @@ class ArchitectureTest {
   static final ArchRule layers_pointOneWay =
       layeredArchitecture()
           .consideringOnlyDependenciesInLayers()
-          .layer("geometry").definedBy("org.jawroom.geometry..")
-          .layer("shop").definedBy("org.jawroom.shop..")
-          .layer("tables").definedBy("org.jawroom.tables..")
-          .layer("clearance").definedBy("org.jawroom.clearance..")
-          .layer("placement").definedBy("org.jawroom.placement..")
-          .layer("advice").definedBy("org.jawroom.advice..")
-          .layer("drawing").definedBy("org.jawroom.drawing..")
-          .layer("plan").definedBy("org.jawroom.plan..")
-          .layer("cell").definedBy("org.jawroom.cell..")
-          .layer("report").definedBy("org.jawroom.report..")
-          .layer("cli").definedBy("org.jawroom.cli..")
-          .whereLayer("cli").mayNotBeAccessedByAnyLayer()
-          .whereLayer("report").mayOnlyBeAccessedByLayers("cli")
-          .whereLayer("cell").mayOnlyBeAccessedByLayers("report", "cli")
-          .whereLayer("plan").mayOnlyBeAccessedByLayers("cell", "report", "cli")
-          .whereLayer("drawing").mayOnlyBeAccessedByLayers("report", "cli")
-          .whereLayer("tables").mayOnlyBeAccessedByLayers("cli")
-          .whereLayer("advice").mayOnlyBeAccessedByLayers("drawing", "cell", "report", "cli")
+          .layer("geometry")
+          .definedBy("org.jawroom.geometry..")
+          .layer("shop")
+          .definedBy("org.jawroom.shop..")
+          .layer("tables")
+          .definedBy("org.jawroom.tables..")
+          .layer("clearance")
+          .definedBy("org.jawroom.clearance..")
+          .layer("placement")
+          .definedBy("org.jawroom.placement..")
+          .layer("advice")
+          .definedBy("org.jawroom.advice..")
+          .layer("drawing")
+          .definedBy("org.jawroom.drawing..")
+          .layer("plan")
+          .definedBy("org.jawroom.plan..")
+          .layer("cell")
+          .definedBy("org.jawroom.cell..")
+          .layer("report")
+          .definedBy("org.jawroom.report..")
+          .layer("cli")
+          .definedBy("org.jawroom.cli..")
+          .whereLayer("cli")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("report")
+          .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("cell")
+          .mayOnlyBeAccessedByLayers("report", "cli")
+          .whereLayer("plan")
+          .mayOnlyBeAccessedByLayers("cell", "report", "cli")
+          .whereLayer("drawing")
+          .mayOnlyBeAccessedByLayers("report", "cli")
+          .whereLayer("tables")
+          .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("advice")
+          .mayOnlyBeAccessedByLayers("drawing", "cell", "report", "cli")
           .whereLayer("placement")
           .mayOnlyBeAccessedByLayers("advice", "drawing", "cell", "report", "cli")
           .whereLayer("clearance")
@@ -48,58 +66,100 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule solver_usesNothingButTheLanguage =
       classes()
-          .that(resideInAnyPackage(
-              "org.jawroom.geometry..", "org.jawroom.shop..", "org.jawroom.clearance..",
-              "org.jawroom.placement..", "org.jawroom.advice.."))
-          .should().onlyDependOnClassesThat(
+          .that(
               resideInAnyPackage(
-                  "java.lang..", "java.util", "java.util.function", "java.util.stream", "java.math",
-                  "org.jawroom.geometry..", "org.jawroom.shop..", "org.jawroom.clearance..",
-                  "org.jawroom.placement..", "org.jawroom.advice.."));
+                  "org.jawroom.geometry..",
+                  "org.jawroom.shop..",
+                  "org.jawroom.clearance..",
+                  "org.jawroom.placement..",
+                  "org.jawroom.advice.."))
+          .should()
+          .onlyDependOnClassesThat(
+              resideInAnyPackage(
+                  "java.lang..",
+                  "java.util",
+                  "java.util.function",
+                  "java.util.stream",
+                  "java.math",
+                  "org.jawroom.geometry..",
+                  "org.jawroom.shop..",
+                  "org.jawroom.clearance..",
+                  "org.jawroom.placement..",
+                  "org.jawroom.advice.."));
 
   @ArchTest
   static final ArchRule cell_usesNothingButTheLanguage =
       classes()
           .that(resideInAPackage("org.jawroom.cell.."))
-          .should().onlyDependOnClassesThat(
+          .should()
+          .onlyDependOnClassesThat(
               resideInAnyPackage(
-                  "java.lang..", "java.util", "java.util.function", "java.util.stream", "java.math",
-                  "org.jawroom.geometry..", "org.jawroom.shop..", "org.jawroom.clearance..",
-                  "org.jawroom.placement..", "org.jawroom.advice..", "org.jawroom.plan..",
+                  "java.lang..",
+                  "java.util",
+                  "java.util.function",
+                  "java.util.stream",
+                  "java.math",
+                  "org.jawroom.geometry..",
+                  "org.jawroom.shop..",
+                  "org.jawroom.clearance..",
+                  "org.jawroom.placement..",
+                  "org.jawroom.advice..",
+                  "org.jawroom.plan..",
                   "org.jawroom.cell.."));
 
   @ArchTest
   static final ArchRule plan_knowsNumbersOnly =
       classes()
-          .that(resideInAPackage("org.jawroom.plan..").and(
-              not(HasName.Predicates.nameMatching("org.jawroom.plan.Complaints.*"))))
-          .should().onlyDependOnClassesThat(
+          .that(
+              resideInAPackage("org.jawroom.plan..")
+                  .and(not(HasName.Predicates.nameMatching("org.jawroom.plan.Complaints.*"))))
+          .should()
+          .onlyDependOnClassesThat(
               resideInAnyPackage(
-                  "java.lang..", "java.util", "java.util.function", "java.util.stream", "java.math",
-                  "org.jawroom.geometry..", "org.jawroom.plan..", "org.ojalgo.optimisation..", "org.ojalgo.type.context.."));
+                  "java.lang..",
+                  "java.util",
+                  "java.util.function",
+                  "java.util.stream",
+                  "java.math",
+                  "org.jawroom.geometry..",
+                  "org.jawroom.plan..",
+                  "org.ojalgo.optimisation..",
+                  "org.ojalgo.type.context.."));
 
   @ArchTest
   static final ArchRule ojalgo_staysBehindTheSolver =
-      noClasses().that(resideInAPackage("org.jawroom..").and(
-              not(HasName.Predicates.nameMatching("org.jawroom.plan.(Solver|Complaints).*"))))
-          .should().dependOnClassesThat(resideInAPackage("org.ojalgo.."));
+      noClasses()
+          .that(
+              resideInAPackage("org.jawroom..")
+                  .and(
+                      not(
+                          HasName.Predicates.nameMatching(
+                              "org.jawroom.plan.(Solver|Complaints).*"))))
+          .should()
+          .dependOnClassesThat(resideInAPackage("org.ojalgo.."));
 
   @ArchTest
   static final ArchRule picocli_staysInCli =
-      noClasses().that(resideInAPackage("org.jawroom..").and(
-              not(resideInAPackage("org.jawroom.cli.."))))
-          .should().dependOnClassesThat(resideInAPackage("picocli.."));
+      noClasses()
+          .that(resideInAPackage("org.jawroom..").and(not(resideInAPackage("org.jawroom.cli.."))))
+          .should()
+          .dependOnClassesThat(resideInAPackage("picocli.."));
 
   @ArchTest
   static final ArchRule cli_leavesSheetsToOthers =
-      noClasses().that(resideInAPackage("org.jawroom.cli.."))
-          .should().dependOnClassesThat(
-              resideInAnyPackage("org.apache.poi..", "org.apache.commons.csv..", "tech.tablesaw.."));
+      noClasses()
+          .that(resideInAPackage("org.jawroom.cli.."))
+          .should()
+          .dependOnClassesThat(
+              resideInAnyPackage(
+                  "org.apache.poi..", "org.apache.commons.csv..", "tech.tablesaw.."));
 
   @ArchTest
   static final ArchRule report_knowsNothingOfItsSubpackages =
-      noClasses().that(resideInAPackage("org.jawroom.report"))
-          .should().dependOnClassesThat(resideInAPackage("org.jawroom.report.*.."));
+      noClasses()
+          .that(resideInAPackage("org.jawroom.report"))
+          .should()
+          .dependOnClassesThat(resideInAPackage("org.jawroom.report.*.."));
 
   @ArchTest
   static final ArchRule packages_haveNoCycles =

@@ -10,7 +10,8 @@ import org.jawroom.placement.SideBySide;
  *
  * @param remedies for every verdict but {@code fits} and {@code unknown}, in the order of effort
  * @param limits for {@code unknown}: of each blank that has one, in the order of the tables
- * @param sideBySide empty for {@code unknown} and the hopeless; {@link SideBySide#NONE} where not one fits
+ * @param sideBySide empty for {@code unknown} and the hopeless; {@link SideBySide#NONE} where not
+ *     one fits
  * @param toleranceNeeded for {@code measure}
  */
 public record Advice(

@@ -47,7 +47,9 @@ public final class Advisor {
     return outcome.recommended().map(model::inspect).map(Inspection::layout);
   }
 
-  /** How many stand side by side, and where; {@link SideBySide#NONE} where the pairing does not fit. */
+  /**
+   * How many stand side by side, and where; {@link SideBySide#NONE} where the pairing does not fit.
+   */
   public static SideBySide sideBySide(Settings settings, Outcome outcome) {
     return outcome.verdict() == Verdict.FITS
         ? plain(settings, outcome.machine(), outcome.vise()).sideBySide()
@@ -62,9 +64,7 @@ public final class Advisor {
     // Of a pairing with a blank any number would be a guess, even where it is hopeless.
     return new Advice(
         outcome,
-        fits || blank
-            ? List.of()
-            : Remedies.of(settings, machine, vise, outcome.bestMargin()),
+        fits || blank ? List.of() : Remedies.of(settings, machine, vise, outcome.bestMargin()),
         outcome.verdict() == Verdict.UNKNOWN
             ? BlankLimits.of(settings, machine, vise, outcome.missing())
             : List.of(),

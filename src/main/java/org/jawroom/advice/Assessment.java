@@ -11,9 +11,11 @@ import org.jawroom.shop.Vise;
  *
  * @param candidates those asked for, in the order asked
  * @param owned the owned machines that are not among them, each likewise beside the others
- * @param homeless the owned vises that fit on no owned machine other than those asked for, in input order
+ * @param homeless the owned vises that fit on no owned machine other than those asked for, in input
+ *     order
  * @param kinds how many kinds of vise are owned; {@code jobs} how many jobs there are
- * @param pattern the owned vise that reaches highest, whose height room is told for; empty if none is known
+ * @param pattern the owned vise that reaches highest, whose height room is told for; empty if none
+ *     is known
  * @param tool the longest tool, nose to tip; empty: none told
  */
 public record Assessment(

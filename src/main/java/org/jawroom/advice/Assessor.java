@@ -59,7 +59,8 @@ public final class Assessor {
   /**
    * Pure.
    *
-   * @param advice one for each pairing of the shop, in any order; {@code jobs} one for each job on each
+   * @param advice one for each pairing of the shop, in any order; {@code jobs} one for each job on
+   *     each
    * @param candidates one or more of the shop's machines; an owned one is held against the others
    * @param tool the longest tool, nose to tip; empty: the longest of the jobs'
    */
@@ -139,8 +140,7 @@ public final class Assessor {
 
   private List<Job> heldByNone(List<Job> some, List<Machine> machines) {
     return some.stream()
-        .filter(
-            job -> machines.stream().noneMatch(other -> verdict(other, job) == JobVerdict.HELD))
+        .filter(job -> machines.stream().noneMatch(other -> verdict(other, job) == JobVerdict.HELD))
         .toList();
   }
 
@@ -177,7 +177,9 @@ public final class Assessor {
     return sizes.stream().min(Comparator.comparingLong(size -> -size.top()));
   }
 
-  /** The least, the middle and the greatest among the vises owned, rounded up to 0.01 mm, rising. */
+  /**
+   * The least, the middle and the greatest among the vises owned, rounded up to 0.01 mm, rising.
+   */
   private List<Long> some(ToLongFunction<ViseSize> side) {
     List<Long> all =
         sizes.stream()

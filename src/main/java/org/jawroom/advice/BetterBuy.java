@@ -11,8 +11,8 @@ import org.jawroom.placement.Verdict;
  *
  * @param best one, or several that are equal in everything counted
  * @param decidedBy what told the best from the last of the others; empty for a tie
- * @param rivals those of the others that could still come out better, or equal, if everything unknown of them
- *     turned out well
+ * @param rivals those of the others that could still come out better, or equal, if everything
+ *     unknown of them turned out well
  */
 public record BetterBuy(List<Assessed> best, Optional<Criterion> decidedBy, List<Assessed> rivals) {
 
@@ -74,9 +74,7 @@ public record BetterBuy(List<Assessed> best, Optional<Criterion> decidedBy, List
   private static boolean mayReach(Assessed rival, Assessed best) {
     int jobs = rival.onlyHere().size() + rival.perhapsOnlyHere().size() - best.onlyHere().size();
     int vises =
-        rival.vises(Verdict.FITS).size()
-            + rival.mayFit().size()
-            - best.vises(Verdict.FITS).size();
+        rival.vises(Verdict.FITS).size() + rival.mayFit().size() - best.vises(Verdict.FITS).size();
     return rival.open() > 0 && (jobs > 0 || jobs == 0 && vises >= 0);
   }
 }

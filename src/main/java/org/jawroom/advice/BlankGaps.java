@@ -31,7 +31,9 @@ final class BlankGaps {
         || column.compareTo(Column.FRONT_GAP) >= 0 && column.compareTo(Column.RIGHT_GAP) <= 0;
   }
 
-  /** One blank gap as {@code length}; {@code guard} names the guard for {@link Column#GUARD_GAP}. */
+  /**
+   * One blank gap as {@code length}; {@code guard} names the guard for {@link Column#GUARD_GAP}.
+   */
   static Machine at(Machine machine, Column column, String guard, long length) {
     Machine told = machine;
     for (Side side : Side.values()) {

@@ -22,9 +22,9 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
- * For each blank that only helps when larger (gaps) or only when smaller (reaches, widths, projections,
- * thicknesses, handle radius and depth): what it would have to be for the pairing to fit, every other blank at
- * its best.
+ * For each blank that only helps when larger (gaps) or only when smaller (reaches, widths,
+ * projections, thicknesses, handle radius and depth): what it would have to be for the pairing to
+ * fit, every other blank at its best.
  */
 final class BlankLimits {
   private static final List<Column> SMALLER_HELPS =
@@ -55,8 +55,7 @@ final class BlankLimits {
   }
 
   /** In the order of {@code missing}, the blank columns of an unknown pairing. */
-  static List<BlankLimit> of(
-      Settings settings, Machine machine, Vise vise, List<Column> missing) {
+  static List<BlankLimit> of(Settings settings, Machine machine, Vise vise, List<Column> missing) {
     BlankLimits builder = new BlankLimits(settings, machine, vise, missing);
     missing.forEach(builder::add);
     return builder.limits;
@@ -92,8 +91,7 @@ final class BlankLimits {
   private void atLeast(Column column, String guard, LongFunction<Machine> told) {
     Vise best = viseAtBest();
     OptionalLong least =
-        Least.from(
-            -Length.LARGEST, Length.LARGEST, value -> fits(told.apply(value), best));
+        Least.from(-Length.LARGEST, Length.LARGEST, value -> fits(told.apply(value), best));
     boolean always = fits(told.apply(-Length.LARGEST), best);
     add(column, guard, always, Relation.AT_LEAST, least);
   }

@@ -27,7 +27,8 @@ final class GuardMoves {
   private final long bestMargin;
 
   /**
-   * @param bestMargin of the pairing as it is, below 0: moving a guard by less than is missing cannot serve
+   * @param bestMargin of the pairing as it is, below 0: moving a guard by less than is missing
+   *     cannot serve
    */
   GuardMoves(Settings settings, Machine machine, Vise vise, long bestMargin) {
     this.settings = settings;
@@ -50,7 +51,8 @@ final class GuardMoves {
 
   private Optional<Remedy> ofGap(Side side) {
     Dimension gap = machine.gaps().get(side);
-    if (!gap.isKnown() || !model(machine.withGaps(machine.gaps().with(side, Dimension.NONE))).fits()) {
+    if (!gap.isKnown()
+        || !model(machine.withGaps(machine.gaps().with(side, Dimension.NONE))).fits()) {
       return Optional.empty();
     }
     return outward(
@@ -69,10 +71,8 @@ final class GuardMoves {
         by -> with(guard, guard.withGap(Dimension.of(guard.gap().length() + by))));
   }
 
-  private Optional<Remedy> outward(
-      String name, Side side, LongFunction<Machine> moved) {
-    OptionalLong least =
-        Least.from(0, Length.LARGEST, amount -> model(moved.apply(amount)).fits());
+  private Optional<Remedy> outward(String name, Side side, LongFunction<Machine> moved) {
+    OptionalLong least = Least.from(0, Length.LARGEST, amount -> model(moved.apply(amount)).fits());
     return least.isEmpty()
         ? Optional.empty()
         : remedy(name, Way.valueOf(side.name()), least.getAsLong(), moved.apply(least.getAsLong()));

@@ -13,7 +13,8 @@ final class Least {
   private Least() {}
 
   /**
-   * The least multiple above {@code lo}, up to {@code hi}, that serves; empty if not even {@code hi} does.
+   * The least multiple above {@code lo}, up to {@code hi}, that serves; empty if not even {@code
+   * hi} does.
    *
    * @param serves false up to some amount and true from there on
    */
@@ -35,7 +36,8 @@ final class Least {
   }
 
   /**
-   * The greatest multiple from {@code lo} to below {@code hi} that serves; empty if not even {@code lo} does.
+   * The greatest multiple from {@code lo} to below {@code hi} that serves; empty if not even {@code
+   * lo} does.
    *
    * @param serves true up to some amount and false from there on
    */

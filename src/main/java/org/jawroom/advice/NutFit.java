@@ -8,10 +8,11 @@ import org.jawroom.shop.Machine;
 /**
  * How the T-nuts made for some owned machines' slots go with another machine's slots.
  *
- * <p>The tables tell no nuts, so the shop is taken to have those of its own slots. Only the neck is judged: a
- * nut made for a slot as wide goes; one for a wider slot does not enter; one for a narrower slot enters with
- * play and bears on that much less of the slot's lips, so it is not counted as fitting. Whether its base
- * passes the wide part of the slot, which no table tells, must be tried.
+ * <p>The tables tell no nuts, so the shop is taken to have those of its own slots. Only the neck is
+ * judged: a nut made for a slot as wide goes; one for a wider slot does not enter; one for a
+ * narrower slot enters with play and bears on that much less of the slot's lips, so it is not
+ * counted as fitting. Whether its base passes the wide part of the slot, which no table tells, must
+ * be tried.
  *
  * @param machines whose slots they are made for, by name, in input order
  * @param slot the width of those slots
@@ -41,7 +42,10 @@ public record NutFit(List<String> machines, long slot, Fit fit, long looseBy) {
     machines = List.copyOf(machines);
   }
 
-  /** One for each width of slot among {@code owned}, rising; empty where {@code machine}'s own is blank. */
+  /**
+   * One for each width of slot among {@code owned}, rising; empty where {@code machine}'s own is
+   * blank.
+   */
   static List<NutFit> of(Machine machine, List<Machine> owned) {
     List<NutFit> fits = new ArrayList<>();
     if (!takesBolts(machine)) {

@@ -7,7 +7,8 @@ import java.util.OptionalLong;
 import org.jawroom.shop.Column;
 
 /**
- * What to ask the seller of a machine: one of its blanks, and from which value on the answer changes.
+ * What to ask the seller of a machine: one of its blanks, and from which value on the answer
+ * changes.
  *
  * @param guard for {@link Column#GUARD_GAP} the guard whose gap it is; else empty
  * @param changes what hangs on it and has a limit, vises then jobs in input order
@@ -31,7 +32,8 @@ public record Question(Column column, String guard, List<Change> changes, List<S
    * @param job whether it is a job
    * @param alone whether no other blank stands in the way: else the limit is needed, but not enough
    * @param relation how the answer must stand to the limit
-   * @param limit half-nanometres; empty for {@link Relation#ALWAYS}, {@link Relation#NEVER}, and for a load
+   * @param limit half-nanometres; empty for {@link Relation#ALWAYS}, {@link Relation#NEVER}, and
+   *     for a load
    * @param kilograms of a load
    */
   public record Change(

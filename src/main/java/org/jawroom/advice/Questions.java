@@ -150,7 +150,12 @@ final class Questions {
               .anyMatch(outcome -> outcome.missing().size() == 1);
       return Optional.of(
           new Question.Change(
-              job.name(), true, alone, Relation.AT_LEAST, OptionalLong.of(least), Optional.empty()));
+              job.name(),
+              true,
+              alone,
+              Relation.AT_LEAST,
+              OptionalLong.of(least),
+              Optional.empty()));
     }
     if (column == Column.MAX_LOAD) {
       return open.stream()

@@ -84,7 +84,8 @@ final class Remedies {
           vise.withHandle(
               new Handle(handle.radius(), handle.depth(), handle.onWhileCutting(), false));
       Model model = model(machine, over, Setup.PLAIN);
-      // Over the top it matters how thick the screw is; where that is blank nothing can be promised.
+      // Over the top it matters how thick the screw is; where that is blank nothing can be
+      // promised.
       if (model.blanks().isEmpty()) {
         addIfItFits(RemedyKind.UPPER_SWING, model);
       }
@@ -100,10 +101,8 @@ final class Remedies {
 
   private void travel(RemedyKind kind, Side tableToward, long half) {
     OptionalLong least =
-        Least.from(
-            0, half, by -> model(machine, vise, Setup.stopped(tableToward, by)).fits());
-    least.ifPresent(
-        by -> add(kind, least, model(machine, vise, Setup.stopped(tableToward, by))));
+        Least.from(0, half, by -> model(machine, vise, Setup.stopped(tableToward, by)).fits());
+    least.ifPresent(by -> add(kind, least, model(machine, vise, Setup.stopped(tableToward, by))));
   }
 
   private void clamps() {
@@ -159,8 +158,7 @@ final class Remedies {
   }
 
   private void add(RemedyKind kind, OptionalLong amount, Model model) {
-    remedies.add(
-        new Remedy(kind, "", Optional.empty(), amount, model.roomiest().orElseThrow()));
+    remedies.add(new Remedy(kind, "", Optional.empty(), amount, model.roomiest().orElseThrow()));
   }
 
   private Model model(Machine changed, Vise changedVise, Setup setup) {

@@ -10,9 +10,10 @@ import org.jawroom.placement.Roomiest;
  *
  * @param guard the guard moved, for {@link RemedyKind#MOVE}; else empty
  * @param way which way it is moved; empty for other kinds
- * @param amount the least that serves, half-nanometres, a whole multiple of 0.01 mm; empty where the change
- *     has none
- * @param then the roomiest place after the change: its turn is the one to use for {@link RemedyKind#TURN}
+ * @param amount the least that serves, half-nanometres, a whole multiple of 0.01 mm; empty where
+ *     the change has none
+ * @param then the roomiest place after the change: its turn is the one to use for {@link
+ *     RemedyKind#TURN}
  */
 public record Remedy(
     RemedyKind kind, String guard, Optional<Way> way, OptionalLong amount, Roomiest then) {

@@ -1,6 +1,8 @@
 package org.jawroom.advice;
 
-/** The kinds of change that can make a pairing fit, in the order of effort in which people see them. */
+/**
+ * The kinds of change that can make a pairing fit, in the order of effort in which people see them.
+ */
 public enum RemedyKind {
   /** A handle that stays on while cutting is taken off. */
   HANDLE_OFF("handle off", false),

@@ -32,7 +32,9 @@ import org.jawroom.shop.When;
 final class RoomSearch {
   private static final Interval SHUT = Interval.of(0, 0);
 
-  /** A hole of which nothing is known: the solver then lets the vise stand wherever its base may. */
+  /**
+   * A hole of which nothing is known: the solver then lets the vise stand wherever its base may.
+   */
   private static final Bolt ANYWHERE =
       new Bolt(Dimension.of(0), Dimension.of(0), Dimension.BLANK, Dimension.BLANK);
 
@@ -46,7 +48,10 @@ final class RoomSearch {
     this.pattern = pattern;
   }
 
-  /** Along each axis that some allowed turn opens the jaws along; none where no bolt goes into the slots. */
+  /**
+   * Along each axis that some allowed turn opens the jaws along; none where no bolt goes into the
+   * slots.
+   */
   List<Room> rooms(List<Long> widths, List<Long> lengths) {
     List<Room> rooms = new ArrayList<>();
     for (Axis axis : List.of(Axis.Y, Axis.X)) {
@@ -76,7 +81,8 @@ final class RoomSearch {
         .orElse(List.of())
         .stream()
         .filter(
-            column -> column.compareTo(Column.FRONT_GAP) >= 0 && column.compareTo(Column.GUARD_GAP) <= 0)
+            column ->
+                column.compareTo(Column.FRONT_GAP) >= 0 && column.compareTo(Column.GUARD_GAP) <= 0)
         .toList();
   }
 
@@ -102,15 +108,16 @@ final class RoomSearch {
   }
 
   /**
-   * A vise that fills the rectangle. Its base is the point in the middle, so that it stands wherever that is
-   * over the table top.
+   * A vise that fills the rectangle. Its base is the point in the middle, so that it stands
+   * wherever that is over the table top.
    */
   Vise box(Set<Turn> turns, long length, long width) {
     Dimension none = Dimension.NONE;
     Dimension zero = Dimension.of(0);
     Interval u = Interval.around(0, half(length));
     Interval v = Interval.around(0, half(width));
-    long hand = Math.max(settings.clearance(), settings.handRoom()) + machine.provenance().tolerance();
+    long hand =
+        Math.max(settings.clearance(), settings.handRoom()) + machine.provenance().tolerance();
     return new Vise(
         "room",
         "",

@@ -11,7 +11,8 @@ import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Vise;
 
 /**
- * How much a vise takes over everything it sweeps at any opening, screw and handle included, bolts aside.
+ * How much a vise takes over everything it sweeps at any opening, screw and handle included, bolts
+ * aside.
  *
  * @param length along u, {@code width} along v
  * @param topCutting the highest it reaches while cutting, {@code topLoading} while loading
@@ -32,12 +33,17 @@ public record ViseSize(
             .map(part -> part.over(vise.opening(), Turn.RIGHT))
             .reduce(
                 (one, other) ->
-                    new Box(one.x().hull(other.x()), one.y().hull(other.y()), one.z().hull(other.z())))
+                    new Box(
+                        one.x().hull(other.x()), one.y().hull(other.y()), one.z().hull(other.z())))
             .orElseThrow();
     return Optional.of(
         new ViseSize(
-            vise, all.x().length(), all.y().length(), top(parts, Situation.CUTTING),
-            top(parts, Situation.LOADING), vise.base().bedHeight()));
+            vise,
+            all.x().length(),
+            all.y().length(),
+            top(parts, Situation.CUTTING),
+            top(parts, Situation.LOADING),
+            vise.base().bedHeight()));
   }
 
   /** The highest it reaches at all. */

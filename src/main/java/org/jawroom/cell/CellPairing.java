@@ -78,10 +78,16 @@ public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcom
   /** How many stand on the table and are carried by it, at least 1. */
   int most() {
     int stand = fits() ? Math.max(1, sideBySide.count()) : 1;
-    return outcome.machine().maxLoad()
-        .flatMap(load -> outcome.vise().mass()
-            .filter(mass -> mass.signum() > 0)
-            .map(mass -> load.divide(mass, 0, RoundingMode.FLOOR).longValue()))
+    return outcome
+        .machine()
+        .maxLoad()
+        .flatMap(
+            load ->
+                outcome
+                    .vise()
+                    .mass()
+                    .filter(mass -> mass.signum() > 0)
+                    .map(mass -> load.divide(mass, 0, RoundingMode.FLOOR).longValue()))
         .map(carried -> (int) Math.max(1, Math.min(stand, carried)))
         .orElse(stand);
   }

@@ -24,11 +24,16 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
    *
    * @param machine its place in the cell
    * @param given its vise; empty: none
-   * @param boughtMachine whether the machine itself is bought, {@code boughtVise} whether one vise of it is
+   * @param boughtMachine whether the machine itself is bought, {@code boughtVise} whether one vise
+   *     of it is
    * @param cost what is bought for it, in hundredths
    */
   public record Row(
-      int machine, Optional<Assigned> given, boolean boughtMachine, boolean boughtVise, long cost) {}
+      int machine,
+      Optional<Assigned> given,
+      boolean boughtMachine,
+      boolean boughtVise,
+      long cost) {}
 
   /** Why a machine is left without a vise. */
   public enum Bare {
@@ -42,7 +47,9 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
     NOT_BOUGHT
   }
 
-  /** A row for each machine of the cell; where a kind is bought, for the last machines that have it. */
+  /**
+   * A row for each machine of the cell; where a kind is bought, for the last machines that have it.
+   */
   public List<Row> rows() {
     int[] left = of.cell().vises().stream().mapToInt(kind -> kind.stock()).toArray();
     List<Row> rows = new ArrayList<>();
@@ -50,7 +57,8 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
       Optional<Assigned> given = given(machine);
       boolean boughtVise = false;
       long cost = 0;
-      boolean boughtMachine = given.isPresent() && of.cell().machines().get(machine).price().isPresent();
+      boolean boughtMachine =
+          given.isPresent() && of.cell().machines().get(machine).price().isPresent();
       if (boughtMachine) {
         cost += of.cell().machines().get(machine).price().getAsLong();
       }
@@ -66,7 +74,9 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
   }
 
   private Optional<Assigned> given(int machine) {
-    return plan.machines().stream().filter(one -> one.fit().pick().machine() == machine).findFirst();
+    return plan.machines().stream()
+        .filter(one -> one.fit().pick().machine() == machine)
+        .findFirst();
   }
 
   public Machine machine(Row row) {
@@ -110,15 +120,17 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
 
   /** Whether the kind on a machine is another than before; empty where there is no before. */
   public Optional<Boolean> isChanged(Row row) {
-    return before.map(kinds -> {
-      Integer now = row.given().map(one -> one.fit().pick().vise()).orElse(null);
-      return !Objects.equals(now, kinds.get(row.machine()));
-    });
+    return before.map(
+        kinds -> {
+          Integer now = row.given().map(one -> one.fit().pick().vise()).orElse(null);
+          return !Objects.equals(now, kinds.get(row.machine()));
+        });
   }
 
   /** What stood on a machine before; empty for nothing, or a kind that is no longer there. */
   public Optional<String> wasThere(Row row) {
-    return before.map(kinds -> kinds.get(row.machine()))
+    return before
+        .map(kinds -> kinds.get(row.machine()))
         .filter(vise -> vise != Wishes.GONE)
         .map(vise -> of.shop().vises().get(vise).name());
   }

@@ -36,8 +36,13 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, Cell cell) {
   public ShopCell {
     pairings = List.copyOf(pairings);
     if (pairings.size() != shop.machines().size() * shop.vises().size()) {
-      throw new IllegalArgumentException(pairings.size() + " pairings for " + shop.machines().size()
-          + " machines and " + shop.vises().size() + " vises");
+      throw new IllegalArgumentException(
+          pairings.size()
+              + " pairings for "
+              + shop.machines().size()
+              + " machines and "
+              + shop.vises().size()
+              + " vises");
     }
   }
 
@@ -45,7 +50,9 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, Cell cell) {
   public static Shop planned(Shop shop, List<Machine> machines) {
     return new Shop(
         shop.settings(),
-        machines.stream().filter(machine -> !machine.candidate() || machine.price().isPresent()).toList(),
+        machines.stream()
+            .filter(machine -> !machine.candidate() || machine.price().isPresent())
+            .toList(),
         shop.vises(),
         shop.jobs().stream().filter(job -> job.quantity() > 0).toList());
   }
@@ -58,8 +65,11 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, Cell cell) {
   public static ShopCell of(Shop shop, List<CellPairing> pairings) {
     List<Place> machines =
         shop.machines().stream()
-            .map(machine -> new Place(
-                machine.name(), machine.candidate() ? coins(machine.price()) : OptionalLong.empty()))
+            .map(
+                machine ->
+                    new Place(
+                        machine.name(),
+                        machine.candidate() ? coins(machine.price()) : OptionalLong.empty()))
             .toList();
     List<Kind> vises =
         shop.vises().stream()
@@ -78,21 +88,29 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, Cell cell) {
                 Length.floorTo(pairing.openings().length(), OPENING_GRAIN)));
       }
     }
-    return new ShopCell(shop, pairings, new Cell(machines, vises, fits, works(shop, pairings, fits)));
+    return new ShopCell(
+        shop, pairings, new Cell(machines, vises, fits, works(shop, pairings, fits)));
   }
 
   private static List<Work> works(Shop shop, List<CellPairing> pairings, List<Fit> fits) {
     int across = shop.vises().size();
     return IntStream.range(0, shop.jobs().size())
-        .mapToObj(index -> {
-          Job job = shop.jobs().get(index);
-          Set<Pick> heldBy = fits.stream()
-              .map(Fit::pick)
-              .filter(pick ->
-                  pairings.get(pick.machine() * across + pick.vise()).jobs().get(index).isHeld())
-              .collect(Collectors.toSet());
-          return new Work(job.name(), job.quantity(), heldBy);
-        })
+        .mapToObj(
+            index -> {
+              Job job = shop.jobs().get(index);
+              Set<Pick> heldBy =
+                  fits.stream()
+                      .map(Fit::pick)
+                      .filter(
+                          pick ->
+                              pairings
+                                  .get(pick.machine() * across + pick.vise())
+                                  .jobs()
+                                  .get(index)
+                                  .isHeld())
+                      .collect(Collectors.toSet());
+              return new Work(job.name(), job.quantity(), heldBy);
+            })
         .toList();
   }
 

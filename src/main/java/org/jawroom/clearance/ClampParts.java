@@ -6,7 +6,9 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Stretch;
 import org.jawroom.shop.Vise;
 
-/** Strap clamps as parts: a box on either side of the base, as long as it and as high as the bed. */
+/**
+ * Strap clamps as parts: a box on either side of the base, as long as it and as high as the bed.
+ */
 public final class ClampParts {
   private static final int RANK = Integer.MAX_VALUE;
 
@@ -19,15 +21,20 @@ public final class ClampParts {
    */
   public static List<Part> of(Vise vise, long room) {
     long half = vise.base().width().length() / 2;
-    Interval u =
-        Interval.of(-vise.base().rearReach().length(), vise.base().frontReach().length());
+    Interval u = Interval.of(-vise.base().rearReach().length(), vise.base().frontReach().length());
     List<Part> parts = new ArrayList<>();
     for (Interval v : List.of(Interval.of(-half - room, -half), Interval.of(half, half + room))) {
       for (Situation situation : Situation.values()) {
         parts.add(
             new Part(
-                "clamps", RANK, false, situation, Stretch.constant(u, vise.opening()), v,
-                Interval.of(0, vise.base().bedHeight()), vise.provenance().tolerance()));
+                "clamps",
+                RANK,
+                false,
+                situation,
+                Stretch.constant(u, vise.opening()),
+                v,
+                Interval.of(0, vise.base().bedHeight()),
+                vise.provenance().tolerance()));
       }
     }
     return parts;

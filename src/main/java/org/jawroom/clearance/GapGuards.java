@@ -28,8 +28,15 @@ public final class GapGuards {
       if (!gap.isNone() && blanks.given(gap, column(side))) {
         guards.add(
             new Guard(
-                name(side), "", Axes.NONE, when(side), Optional.of(side), gap, EVERYWHERE,
-                OptionalLong.empty(), OptionalLong.empty()));
+                name(side),
+                "",
+                Axes.NONE,
+                when(side),
+                Optional.of(side),
+                gap,
+                EVERYWHERE,
+                OptionalLong.empty(),
+                OptionalLong.empty()));
       }
     }
     return guards;

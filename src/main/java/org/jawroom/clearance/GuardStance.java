@@ -19,13 +19,19 @@ import org.jawroom.shop.Settings;
  * @param swept the same guard over the whole travel, or at the load position
  * @param middle its limits with both axes at mid-travel
  * @param movesX whether it moves against the table along x, {@code movesY} along y
- * @param fromNose its z limits from the spindle nose; empty where its height does not go with the nose
+ * @param fromNose its z limits from the spindle nose; empty where its height does not go with the
+ *     nose
  */
 public record GuardStance(
-    SweptGuard swept, Rectangle middle, boolean movesX, boolean movesY, Optional<Interval> fromNose) {
+    SweptGuard swept,
+    Rectangle middle,
+    boolean movesX,
+    boolean movesY,
+    Optional<Interval> fromNose) {
 
   /**
-   * Every guard that {@link MachineGuards} lists, in its order; what needs a blank is left out as there.
+   * Every guard that {@link MachineGuards} lists, in its order; what needs a blank is left out as
+   * there.
    *
    * @param bedHeight of the vise, over which the shortest tool must stand while cutting
    */
@@ -40,7 +46,11 @@ public record GuardStance(
       stances.add(
           swept.table()
               ? new GuardStance(
-                  swept, new Rectangle(swept.box().x(), swept.box().y()), false, false, Optional.empty())
+                  swept,
+                  new Rectangle(swept.box().x(), swept.box().y()),
+                  false,
+                  false,
+                  Optional.empty())
               : of(swept, new GuardSweep(machine, byName.get(swept.name()), Setup.PLAIN.stops())));
     }
     return stances;

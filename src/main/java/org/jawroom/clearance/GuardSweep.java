@@ -13,8 +13,9 @@ import org.jawroom.shop.Sides;
 /**
  * What one guard sweeps, seen from the table.
  *
- * <p>It moves against the table along an axis if exactly one of the two is carried by it; along x or y it
- * is then shifted by (spindle position − mid-travel position), along z by the height of the nose.
+ * <p>It moves against the table along an axis if exactly one of the two is carried by it; along x
+ * or y it is then shifted by (spindle position − mid-travel position), along z by the height of the
+ * nose.
  *
  * @param stops how far the travel is cut while cutting; see {@link Setup}
  */
@@ -24,7 +25,9 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
     return machine.tableMoves().has(axis) != guard.carriedBy().has(axis);
   }
 
-  /** Whether its height goes with the nose and matters: one without z limits stands at every height. */
+  /**
+   * Whether its height goes with the nose and matters: one without z limits stands at every height.
+   */
   boolean goesWithNose() {
     Interval z = guard.limits().z();
     return moves(Axis.Z) && (Length.isBounded(z.lo()) || Length.isBounded(z.hi()));
@@ -44,7 +47,8 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
   Rectangle plan(Situation situation) {
     Rectangle middle = atMidTravel();
     return new Rectangle(
-        middle.x().sweptBy(shifts(Axis.X, situation)), middle.y().sweptBy(shifts(Axis.Y, situation)));
+        middle.x().sweptBy(shifts(Axis.X, situation)),
+        middle.y().sweptBy(shifts(Axis.Y, situation)));
   }
 
   private Interval shifts(Axis axis, Situation situation) {
@@ -52,7 +56,8 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
       return Interval.of(0, 0);
     }
     if (situation == Situation.CUTTING) {
-      // The table stands toward the front, or the left, where the spindle stands at its greatest y, or x.
+      // The table stands toward the front, or the left, where the spindle stands at its greatest y,
+      // or x.
       return axis == Axis.X
           ? Interval.of(stops.right() - machine.reachX(), machine.reachX() - stops.left())
           : Interval.of(stops.rear() - machine.reachY(), machine.reachY() - stops.front());
@@ -65,8 +70,8 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
   }
 
   /**
-   * Its limits with every axis at mid-travel. A taped gap is told at the end of travel that brings guard
-   * and table nearest, so at mid-travel the face stands half the travel farther off.
+   * Its limits with every axis at mid-travel. A taped gap is told at the end of travel that brings
+   * guard and table nearest, so at mid-travel the face stands half the travel farther off.
    */
   Rectangle atMidTravel() {
     Interval x = guard.limits().x();

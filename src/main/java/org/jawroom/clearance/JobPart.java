@@ -8,11 +8,11 @@ import org.jawroom.shop.Job;
 import org.jawroom.shop.Vise;
 
 /**
- * The part of a job as a part of the vise that holds it: between the jaws, from the bed or the grip up, in
- * both situations.
+ * The part of a job as a part of the vise that holds it: between the jaws, from the bed or the grip
+ * up, in both situations.
  *
- * <p>While the jaws go the play further to let it in it stays where they grip it. It stands as the vise
- * does, so it is off by the vise's tolerance; the table of jobs has none of its own.
+ * <p>While the jaws go the play further to let it in it stays where they grip it. It stands as the
+ * vise does, so it is off by the vise's tolerance; the table of jobs has none of its own.
  */
 public final class JobPart {
 
@@ -44,9 +44,7 @@ public final class JobPart {
 
   /** Its u limits: against the fixed jaw, or about the middle where both jaws move. */
   public static Interval across(Vise vise, Job job) {
-    return vise.jaws().both()
-        ? Interval.around(0, job.width() / 2)
-        : Interval.of(0, job.width());
+    return vise.jaws().both() ? Interval.around(0, job.width() / 2) : Interval.of(0, job.width());
   }
 
   /** Its v limits. */
@@ -55,8 +53,8 @@ public final class JobPart {
   }
 
   /**
-   * Its underside and top above the table. A grip deeper than the jaws are high would put it into the bed,
-   * which no part does: it then stands on the bed.
+   * Its underside and top above the table. A grip deeper than the jaws are high would put it into
+   * the bed, which no part does: it then stands on the bed.
    */
   public static Interval heights(Vise vise, Job job) {
     long bed = vise.base().bedHeight();

@@ -6,8 +6,8 @@ import org.jawroom.geometry.Box;
 /**
  * The part–guard pair that limits a placement: the witness of its margin.
  *
- * @param gap the signed distance along {@code axis}; {@code required} clearance and {@code tolerance}
- *     (guard's and part's together) are what it must hold
+ * @param gap the signed distance along {@code axis}; {@code required} clearance and {@code
+ *     tolerance} (guard's and part's together) are what it must hold
  * @param guard name of the guard, {@code part} of the part
  * @param axis the limiting axis
  * @param opening which end of the range of openings brings the part's facing edge there

@@ -12,8 +12,8 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
 /**
- * The guards of a machine and what they sweep. A guard that needs a blank column is left out and the
- * column noted; a blank {@code nose_min} costs it the cutting situation only.
+ * The guards of a machine and what they sweep. A guard that needs a blank column is left out and
+ * the column noted; a blank {@code nose_min} costs it the cutting situation only.
  *
  * @param swept in the order of rank
  * @param withNose the guards whose height goes with the nose, in the order of rank
@@ -31,7 +31,8 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
   /**
    * What the guards sweep under the tools of {@code settings}.
    *
-   * @param bedHeight of the vise as it stands, over which the shortest tool must stand while cutting
+   * @param bedHeight of the vise as it stands, over which the shortest tool must stand while
+   *     cutting
    */
   public static MachineGuards of(
       Settings settings, Machine machine, Setup setup, long bedHeight, Blanks blanks) {
@@ -58,12 +59,16 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
         if (situation.counts(guard.when())) {
           if (sweep.goesWithNose() && situation == Situation.CUTTING) {
             withNose.add(
-                new NoseGuard(guard.name(), sweep.plan(situation), guard.limits().z(), clearance, tolerance));
+                new NoseGuard(
+                    guard.name(), sweep.plan(situation), guard.limits().z(), clearance, tolerance));
           }
           int itsRank = rank;
           sweep
               .box(situation, heights)
-              .map(box -> new SweptGuard(guard.name(), itsRank, false, situation, box, clearance, tolerance))
+              .map(
+                  box ->
+                      new SweptGuard(
+                          guard.name(), itsRank, false, situation, box, clearance, tolerance))
               .ifPresent(swept::add);
         }
       }
@@ -72,7 +77,12 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
     for (Situation situation : Situation.values()) {
       swept.add(
           new SweptGuard(
-              TABLE, rank, true, situation, table(machine), settings.clearance(),
+              TABLE,
+              rank,
+              true,
+              situation,
+              table(machine),
+              settings.clearance(),
               machine.provenance().tolerance()));
     }
     return new MachineGuards(swept, withNose);

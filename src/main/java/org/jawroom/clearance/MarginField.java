@@ -11,8 +11,8 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Turn;
 
 /**
- * The margin of a vise in one turn, with one set of parts, over one opening range, as a function of its
- * place on the table.
+ * The margin of a vise in one turn, with one set of parts, over one opening range, as a function of
+ * its place on the table.
  */
 public final class MarginField {
   private final List<Pair> pairs;
@@ -48,8 +48,9 @@ public final class MarginField {
   }
 
   /**
-   * A bound from above, over every opening at once: each part shrunk to what it covers at all openings. A
-   * place that is not clear even so is clear at no opening. Not to be asked for a limit.
+   * A bound from above, over every opening at once: each part shrunk to what it covers at all
+   * openings. A place that is not clear even so is clear at no opening. Not to be asked for a
+   * limit.
    */
   public static MarginField core(List<Pair> pairs, Turn turn, Interval openings) {
     List<PairBounds> bounds = new ArrayList<>(pairs.size());
@@ -84,7 +85,9 @@ public final class MarginField {
     return Optional.empty();
   }
 
-  /** Every pair at (x, y), the tightest first, equal ones in the order in which they are told apart. */
+  /**
+   * Every pair at (x, y), the tightest first, equal ones in the order in which they are told apart.
+   */
   public List<Limit> limits(long x, long y) {
     return pairs.stream()
         .map(pair -> witness(pair, x, y))

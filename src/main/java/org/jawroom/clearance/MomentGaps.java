@@ -7,9 +7,9 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
 /**
- * The gaps of a vise at single moments rather than over all of travel and opening. The gap of a pair over
- * the whole of its situation is never more than at any moment of it; where it is 0 or more it is the gap at
- * some moment.
+ * The gaps of a vise at single moments rather than over all of travel and opening. The gap of a
+ * pair over the whole of its situation is never more than at any moment of it; where it is 0 or
+ * more it is the gap at some moment.
  */
 public final class MomentGaps {
   private final Settings settings;
@@ -38,8 +38,8 @@ public final class MomentGaps {
   }
 
   /**
-   * Every pair that counts in the moment's situation, the vise frame's origin at (x, y): tightest first,
-   * equal ones in the order in which they are told apart.
+   * Every pair that counts in the moment's situation, the vise frame's origin at (x, y): tightest
+   * first, equal ones in the order in which they are told apart.
    *
    * @param moment with an opening of the vise's range, the spindle within reach
    */
@@ -55,6 +55,7 @@ public final class MomentGaps {
             .map(stance -> stance.shifted(alongX, alongY))
             .toList();
     List<Pair> pairs = Pair.all(settings, parts, standing);
-    return MarginField.of(pairs, turn, Interval.of(moment.opening(), moment.opening())).limits(x, y);
+    return MarginField.of(pairs, turn, Interval.of(moment.opening(), moment.opening()))
+        .limits(x, y);
   }
 }

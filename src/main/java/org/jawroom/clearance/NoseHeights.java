@@ -11,8 +11,8 @@ import org.jawroom.shop.Settings;
 record NoseHeights(Settings settings, Machine machine, long bedHeight, Blanks blanks) {
 
   /**
-   * The heights that a guard which goes with the nose sweeps over; empty if such guards are left out of
-   * the situation: no shortest tool is told, or a blank leaves it open.
+   * The heights that a guard which goes with the nose sweeps over; empty if such guards are left
+   * out of the situation: no shortest tool is told, or a blank leaves it open.
    */
   Optional<Interval> in(Situation situation) {
     Dimension max = machine.noseMax();
@@ -30,7 +30,8 @@ record NoseHeights(Settings settings, Machine machine, long bedHeight, Blanks bl
     }
     long touchingBed = bedHeight + settings.shortestTool().getAsLong();
     long lowest = Math.max(min.length(), touchingBed);
-    // A tool too short to reach down to where the nose can go: the nose is taken to stand at its highest.
+    // A tool too short to reach down to where the nose can go: the nose is taken to stand at its
+    // highest.
     return Optional.of(Interval.of(Math.min(lowest, max.length()), max.length()));
   }
 }

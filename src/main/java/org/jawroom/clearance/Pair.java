@@ -37,7 +37,10 @@ public record Pair(Part part, SweptGuard guard, long required) {
     return pairs;
   }
 
-  /** The table is held against the handle only while loading, and against what reaches below its top. */
+  /**
+   * The table is held against the handle only while loading, and against what reaches below its
+   * top.
+   */
   private static boolean meetsTable(Part part) {
     return part.handle() ? part.situation() == Situation.LOADING : part.w().lo() < 0;
   }

@@ -7,9 +7,9 @@ import org.jawroom.geometry.Stretch;
 import org.jawroom.geometry.Turn;
 
 /**
- * The margin of one pair as a function of the place, folded into five lengths: margin(x, y) =
- * max(a − x, x − b, c − y, y − d, f). So the places with margin below t are the open rectangle
- * (a − t, b + t) × (c − t, d + t) if f &lt; t, and none otherwise.
+ * The margin of one pair as a function of the place, folded into five lengths: margin(x, y) = max(a
+ * − x, x − b, c − y, y − d, f). So the places with margin below t are the open rectangle (a − t, b
+ * + t) × (c − t, d + t) if f &lt; t, and none otherwise.
  */
 public record PairBounds(long a, long b, long c, long d, long f) {
 
@@ -27,8 +27,8 @@ public record PairBounds(long a, long b, long c, long d, long f) {
   }
 
   /**
-   * The same for what the part covers at every opening of {@code openings}; its limits along u may then
-   * stand in the wrong order, which leaves the four bounds true.
+   * The same for what the part covers at every opening of {@code openings}; its limits along u may
+   * then stand in the wrong order, which leaves the four bounds true.
    */
   static PairBounds core(Pair pair, Turn turn, Interval openings) {
     Box swept = pair.part().over(openings, turn);

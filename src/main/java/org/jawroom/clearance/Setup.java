@@ -6,11 +6,11 @@ import org.jawroom.shop.Sides;
 /**
  * What a setter may add without changing machine or vise.
  *
- * @param riser height of a plate bolted under the vise: everything of the vise stands that much higher, and
- *     so does the bed that a tool must clear
- * @param stops how far the travel is cut while cutting, by soft limits or stops, at the end where the table
- *     stands toward each side (front: the spindle's greatest y; back: its least y; left: its greatest x;
- *     right: its least x); at most half the travel each
+ * @param riser height of a plate bolted under the vise: everything of the vise stands that much
+ *     higher, and so does the bed that a tool must clear
+ * @param stops how far the travel is cut while cutting, by soft limits or stops, at the end where
+ *     the table stands toward each side (front: the spindle's greatest y; back: its least y; left:
+ *     its greatest x; right: its least x); at most half the travel each
  */
 public record Setup(long riser, Sides<Long> stops) {
 

@@ -13,7 +13,10 @@ import org.jawroom.geometry.Length;
  */
 public record TNut(int slot, int thread, int baseWidth, int height, int baseHeight) {
 
-  /** DIN 508, transcribed from its table: the greatest e and k of each size, which decide what passes a slot. */
+  /**
+   * DIN 508, transcribed from its table: the greatest e and k of each size, which decide what
+   * passes a slot.
+   */
   public static final List<TNut> DIN_508 =
       List.of(
           new TNut(5, 4, 90, 65, 30),
@@ -31,8 +34,8 @@ public record TNut(int slot, int thread, int baseWidth, int height, int baseHeig
           new TNut(54, 48, 850, 700, 340));
 
   /**
-   * The diameter of the bolt that goes with a slot of this width: that of the widest nut in the series
-   * not wider than the slot, so 5/8 in and 16 mm take M12.
+   * The diameter of the bolt that goes with a slot of this width: that of the widest nut in the
+   * series not wider than the slot, so 5/8 in and 16 mm take M12.
    *
    * @param slotWidth half-nanometres
    * @return half-nanometres; empty below a slot of 5 mm, in which no bolt fits

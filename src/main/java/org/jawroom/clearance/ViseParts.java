@@ -51,7 +51,12 @@ public final class ViseParts {
         & needs(vise.base().rearReach(), Column.REAR_REACH)
         & needs(vise.base().frontReach(), Column.FRONT_REACH)) {
       Interval u = Interval.of(-rearReach(), frontReach());
-      always("base", 0, constant(u), across(vise.base().width().length()), upTo(vise.base().bedHeight()));
+      always(
+          "base",
+          0,
+          constant(u),
+          across(vise.base().width().length()),
+          upTo(vise.base().bedHeight()));
     }
   }
 
@@ -137,7 +142,14 @@ public final class ViseParts {
       Stretch u = stretch(row.uClosed(), row.uOpen());
       for (Situation situation : Situation.values()) {
         if (situation.counts(row.when())) {
-          add(row.name(), handle ? RANK_HANDLE : rank, handle, situation, u, row.v(), row.w(),
+          add(
+              row.name(),
+              handle ? RANK_HANDLE : rank,
+              handle,
+              situation,
+              u,
+              row.v(),
+              row.w(),
               row.tolerance().orElse(tolerance()));
         }
       }

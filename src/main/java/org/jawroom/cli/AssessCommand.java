@@ -55,7 +55,10 @@ import picocli.CommandLine.Spec;
 final class AssessCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "0", paramLabel = "INPUT", description = "a folder of CSV files or an XLSX workbook")
+  @Parameters(
+      index = "0",
+      paramLabel = "INPUT",
+      description = "a folder of CSV files or an XLSX workbook")
   private Path input;
 
   @Parameters(
@@ -77,7 +80,8 @@ final class AssessCommand implements Callable<Integer> {
       names = "--tool",
       order = 2,
       paramLabel = "LENGTH",
-      description = "longest tool, nose to tip, for the height left under it (the longest of the jobs)")
+      description =
+          "longest tool, nose to tip, for the height left under it (the longest of the jobs)")
   private String tool;
 
   @Mixin private Threads threads;
@@ -101,8 +105,7 @@ final class AssessCommand implements Callable<Integer> {
     }
     List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
     List<JobOutcome> jobs = Solving.jobs(shop, workers, Progress.on(err));
-    RunFacts facts =
-        Facts.of(reading, shop, advice.stream().map(Advice::outcome).toList());
+    RunFacts facts = Facts.of(reading, shop, advice.stream().map(Advice::outcome).toList());
     Assessment assessment = Assessor.assess(shop, advice, jobs, candidates.get(), longest);
     List<Path> written = AssessReports.write(output, assessment, facts);
     AssessReports.summary(assessment, facts.unit(), written).forEach(out::println);

@@ -19,14 +19,17 @@ import picocli.CommandLine.ParameterException;
 record Budget(boolean buy, OptionalLong most) {
   private static final BigDecimal HIGHEST = new BigDecimal("10000000000");
 
-  /** @param settings as given: they say how decimals are written */
+  /**
+   * @param settings as given: they say how decimals are written
+   */
   static Budget of(
       CommandLine command, boolean buy, Optional<String> budget, Map<String, String> settings) {
     if (budget.isEmpty()) {
       return new Budget(buy, OptionalLong.empty());
     }
     if (!buy) {
-      throw new ParameterException(command, "--budget goes with --buy: without it nothing is bought.");
+      throw new ParameterException(
+          command, "--budget goes with --buy: without it nothing is bought.");
     }
     try {
       BigDecimal amount =

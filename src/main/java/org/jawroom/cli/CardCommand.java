@@ -52,7 +52,10 @@ import picocli.CommandLine.Spec;
 final class CardCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "0", paramLabel = "INPUT", description = "a folder of CSV files or an XLSX workbook")
+  @Parameters(
+      index = "0",
+      paramLabel = "INPUT",
+      description = "a folder of CSV files or an XLSX workbook")
   private Path input;
 
   @Parameters(index = "1", paramLabel = "MACHINE", description = "its name in the tables")
@@ -112,8 +115,9 @@ final class CardCommand implements Callable<Integer> {
     return switch (paper.toLowerCase(Locale.ROOT)) {
       case "a4" -> CardPaper.A4;
       case "letter" -> CardPaper.LETTER;
-      default -> throw new ParameterException(
-          spec.commandLine(), "--paper takes a4 or letter, not " + paper + ".");
+      default ->
+          throw new ParameterException(
+              spec.commandLine(), "--paper takes a4 or letter, not " + paper + ".");
     };
   }
 
@@ -126,9 +130,16 @@ final class CardCommand implements Callable<Integer> {
       if (CardFacts.isPossible(outcome)) {
         cards.add(explanation);
       } else {
-        spec.commandLine().getErr().println(
-            "No card for \"" + vise.name() + "\" on \"" + machine.name() + "\": " + reason(outcome.verdict())
-                + ": see jawroom explain.");
+        spec.commandLine()
+            .getErr()
+            .println(
+                "No card for \""
+                    + vise.name()
+                    + "\" on \""
+                    + machine.name()
+                    + "\": "
+                    + reason(outcome.verdict())
+                    + ": see jawroom explain.");
       }
     }
     if (cards.isEmpty()) {
@@ -137,8 +148,14 @@ final class CardCommand implements Callable<Integer> {
     List<Outcome> outcomes = cards.stream().map(Explanation::advice).map(Advice::outcome).toList();
     RunFacts facts = Facts.of(reading, shop, outcomes);
     SetupCards.write(output, sheet, shop.settings(), cards, facts);
-    spec.commandLine().getOut().println(
-        "Written: " + output + " (" + cards.size() + (cards.size() == 1 ? " page)" : " pages)"));
+    spec.commandLine()
+        .getOut()
+        .println(
+            "Written: "
+                + output
+                + " ("
+                + cards.size()
+                + (cards.size() == 1 ? " page)" : " pages)"));
     return ExitStatus.DONE;
   }
 

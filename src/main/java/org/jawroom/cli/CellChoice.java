@@ -11,8 +11,8 @@ import org.jawroom.shop.Shop;
 record CellChoice(Shop shop, PrintWriter err) {
 
   /**
-   * The machines in the order of the tables. Of those not named, the candidates are among them: whether or
-   * not one may be bought, it may be the cheapest thing that holds a job.
+   * The machines in the order of the tables. Of those not named, the candidates are among them:
+   * whether or not one may be bought, it may be the cheapest thing that holds a job.
    *
    * @param names {@code ;} between; empty: all
    * @return empty, and a line for each says so, if some name cannot be one of the cell's
@@ -21,8 +21,12 @@ record CellChoice(Shop shop, PrintWriter err) {
     if (names.isEmpty()) {
       shop.machines().stream()
           .filter(machine -> buy && machine.candidate() && machine.price().isEmpty())
-          .forEach(machine -> err.println(
-              "Note: the candidate \"" + machine.name() + "\" has no price, so it cannot be bought."));
+          .forEach(
+              machine ->
+                  err.println(
+                      "Note: the candidate \""
+                          + machine.name()
+                          + "\" has no price, so it cannot be bought."));
       return Optional.of(shop.machines());
     }
     Pairs pairs = new Pairs(shop, err);
@@ -48,8 +52,12 @@ record CellChoice(Shop shop, PrintWriter err) {
       return true;
     }
     err.println(
-        "\"" + machine.name() + "\" is a candidate: "
-            + (buy ? "give it a price, so that it can be bought." : "with --buy it can be bought."));
+        "\""
+            + machine.name()
+            + "\" is a candidate: "
+            + (buy
+                ? "give it a price, so that it can be bought."
+                : "with --buy it can be bought."));
     return false;
   }
 }

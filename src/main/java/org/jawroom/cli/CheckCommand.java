@@ -53,8 +53,14 @@ final class CheckCommand implements Callable<Integer> {
     list("Defaults taken:", Facts.defaults(reading), out);
     list("Warnings (they can be true, but look wrong):", warnings, out);
     out.println(
-        count(shop.machines().size(), "machine") + ", " + count(shop.vises().size(), "vise") + ", "
-            + count(shop.jobs().size(), "job") + ": no faults, " + count(warnings.size(), "warning") + ".");
+        count(shop.machines().size(), "machine")
+            + ", "
+            + count(shop.vises().size(), "vise")
+            + ", "
+            + count(shop.jobs().size(), "job")
+            + ": no faults, "
+            + count(warnings.size(), "warning")
+            + ".");
     return ExitStatus.DONE;
   }
 

@@ -49,7 +49,10 @@ final class CompareCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "OLD", description = "a report or tables, as it was")
   private Path oldPath;
 
-  @Parameters(index = "1", paramLabel = "NEW", description = "a report or tables, as it is or might be")
+  @Parameters(
+      index = "1",
+      paramLabel = "NEW",
+      description = "a report or tables, as it is or might be")
   private Path newPath;
 
   @Option(names = "--csv", order = 1, description = "the changes as CSV, lengths in mm")
@@ -93,7 +96,8 @@ final class CompareCommand implements Callable<Integer> {
             .orElseThrow(
                 () ->
                     new ParameterException(
-                        spec.commandLine(), "option --unit: \"" + asked + "\" is no unit; write mm or in"));
+                        spec.commandLine(),
+                        "option --unit: \"" + asked + "\" is no unit; write mm or in"));
     return unit == Unit.IN ? PeopleUnit.INCH : PeopleUnit.MM;
   }
 
@@ -116,13 +120,18 @@ final class CompareCommand implements Callable<Integer> {
     for (CompareSide side : List.of(before, after)) {
       if (side.liesAmongTables()) {
         err.println(
-            "Note: " + side.path() + " holds tables too; its " + PairingsCsv.FILE
+            "Note: "
+                + side.path()
+                + " holds tables too; its "
+                + PairingsCsv.FILE
                 + " was taken as it stands, the tables were not solved.");
       }
     }
-    boolean settingsOfTables = settings.given().keySet().stream().anyMatch(name -> !name.equals("unit"));
+    boolean settingsOfTables =
+        settings.given().keySet().stream().anyMatch(name -> !name.equals("unit"));
     if (settingsOfTables && before.reading().isEmpty() && after.reading().isEmpty()) {
-      err.println("Note: both are reports, taken as they stand; the settings given change nothing.");
+      err.println(
+          "Note: both are reports, taken as they stand; the settings given change nothing.");
     }
   }
 }

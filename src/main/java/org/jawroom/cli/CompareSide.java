@@ -27,8 +27,8 @@ import org.jawroom.tables.source.UnreadableInput;
 record CompareSide(Path path, Optional<List<PairingRow>> report, Optional<Reading> reading) {
 
   /**
-   * Reads, but does not yet solve. A folder that holds {@code pairings.csv} is a report, and so is such a
-   * file.
+   * Reads, but does not yet solve. A folder that holds {@code pairings.csv} is a report, and so is
+   * such a file.
    *
    * @param settings win over those of tables; a report stays as it is
    */
@@ -48,7 +48,8 @@ record CompareSide(Path path, Optional<List<PairingRow>> report, Optional<Readin
     } catch (NoSuchFileException gone) {
       throw new UnreadableInput(file + " could not be read: there is no such file", gone);
     } catch (IOException failure) {
-      throw new UnreadableInput(file + " could not be read: it could not be opened to its end", failure);
+      throw new UnreadableInput(
+          file + " could not be read: it could not be opened to its end", failure);
     }
   }
 

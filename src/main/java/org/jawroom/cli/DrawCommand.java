@@ -44,7 +44,10 @@ import picocli.CommandLine.Spec;
 final class DrawCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "0", paramLabel = "INPUT", description = "a folder of CSV files or an XLSX workbook")
+  @Parameters(
+      index = "0",
+      paramLabel = "INPUT",
+      description = "a folder of CSV files or an XLSX workbook")
   private Path input;
 
   @Parameters(index = "1", paramLabel = "MACHINE", description = "its name in the tables")
@@ -58,7 +61,8 @@ final class DrawCommand implements Callable<Integer> {
       order = 1,
       paramLabel = "FILE",
       defaultValue = "drawing.svg",
-      description = "where it goes; its ending says what it is: .svg, .pdf or .png (${DEFAULT-VALUE})")
+      description =
+          "where it goes; its ending says what it is: .svg, .pdf or .png (${DEFAULT-VALUE})")
   private Path output;
 
   @Mixin private SettingOptions settings;
@@ -67,7 +71,8 @@ final class DrawCommand implements Callable<Integer> {
   public Integer call() throws UnreadableInput, IOException {
     if (!DrawingFile.canWrite(output)) {
       throw new ParameterException(
-          spec.commandLine(), "--output takes a file that ends in .svg, .pdf or .png, not " + output);
+          spec.commandLine(),
+          "--output takes a file that ends in .svg, .pdf or .png, not " + output);
     }
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, settings.given());
@@ -84,7 +89,10 @@ final class DrawCommand implements Callable<Integer> {
     Outcome outcome = Pairing.solve(shop.settings(), machine.get(), vise.get());
     PeopleUnit unit = shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM;
     if (!DrawingFile.write(output, unit, shop.settings(), outcome)) {
-      err.println("There is no place to draw (" + outcome.verdict().code() + "): jawroom explain says why.");
+      err.println(
+          "There is no place to draw ("
+              + outcome.verdict().code()
+              + "): jawroom explain says why.");
       return ExitStatus.WRONG_USE;
     }
     spec.commandLine().getOut().println("Written: " + output);

@@ -32,7 +32,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code jawroom explain}: why one pairing, or a job on it, is as it is, and what would make it fit. */
+/**
+ * {@code jawroom explain}: why one pairing, or a job on it, is as it is, and what would make it
+ * fit.
+ */
 @Command(
     name = "explain",
     mixinStandardHelpOptions = true,
@@ -55,7 +58,10 @@ import picocli.CommandLine.Spec;
 final class ExplainCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "0", paramLabel = "INPUT", description = "a folder of CSV files or an XLSX workbook")
+  @Parameters(
+      index = "0",
+      paramLabel = "INPUT",
+      description = "a folder of CSV files or an XLSX workbook")
   private Path input;
 
   @Parameters(index = "1", paramLabel = "MACHINE", description = "its name in the tables")
@@ -114,12 +120,14 @@ final class ExplainCommand implements Callable<Integer> {
     Explanation explanation = Advisor.explain(settings, machine, vise);
     // What would serve instead is told only of a pairing that does not fit.
     boolean fits = explanation.advice().outcome().verdict() == Verdict.FITS;
-    List<Outcome> onMachine = fits
-        ? List.of()
-        : shop.vises().stream().map(other -> Pairing.solve(settings, machine, other)).toList();
-    List<Outcome> ofVise = fits
-        ? List.of()
-        : shop.machines().stream().map(other -> Pairing.solve(settings, other, vise)).toList();
+    List<Outcome> onMachine =
+        fits
+            ? List.of()
+            : shop.vises().stream().map(other -> Pairing.solve(settings, machine, other)).toList();
+    List<Outcome> ofVise =
+        fits
+            ? List.of()
+            : shop.machines().stream().map(other -> Pairing.solve(settings, other, vise)).toList();
     print(
         () -> ExplanationJson.of(explanation, onMachine, ofVise),
         () -> ExplanationText.lines(unit(settings), explanation, onMachine, ofVise));

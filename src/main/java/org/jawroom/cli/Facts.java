@@ -24,7 +24,8 @@ final class Facts {
         reading.settings().stream()
             .map(
                 setting ->
-                    new RunFacts.Setting(setting.name(), setting.text() + " (" + setting.origin() + ")"))
+                    new RunFacts.Setting(
+                        setting.name(), setting.text() + " (" + setting.origin() + ")"))
             .toList(),
         defaults(reading),
         Stream.concat(warnings(reading, shop).stream(), shortTools(outcomes).stream()).toList(),
@@ -55,7 +56,9 @@ final class Facts {
         .filter(Outcome::shortestToolTooShort)
         .map(
             outcome ->
-                outcome.machine().name() + " × " + outcome.vise().name()
+                outcome.machine().name()
+                    + " × "
+                    + outcome.vise().name()
                     + ": the shortest tool does not clear the vise's bed with the nose at its highest; the"
                     + " nose is taken to stand there")
         .toList();

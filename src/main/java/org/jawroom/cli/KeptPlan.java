@@ -22,8 +22,8 @@ final class KeptPlan {
   private KeptPlan() {}
 
   /**
-   * The kind of vise now on each machine, both by their place in {@code shop}; a machine that has left the
-   * shop or the cell is noted and left out, a vise that has left is {@link Wishes#GONE}.
+   * The kind of vise now on each machine, both by their place in {@code shop}; a machine that has
+   * left the shop or the cell is noted and left out, a vise that has left is {@link Wishes#GONE}.
    *
    * @return empty, with every fault listed, if the file cannot be used
    */
@@ -42,12 +42,18 @@ final class KeptPlan {
       int machine = machines.indexOf(Names.key(row.machine()));
       int vise = vises.indexOf(Names.key(row.vise()));
       if (machine < 0) {
-        err.println("Note: \"" + row.machine() + "\" of " + file + " is not in this cell; left out.");
+        err.println(
+            "Note: \"" + row.machine() + "\" of " + file + " is not in this cell; left out.");
       } else if (!row.vise().isEmpty()) {
         if (vise < 0) {
           err.println(
-              "Note: \"" + row.vise() + "\" of " + file + " is no vise of these tables any more, so \""
-                  + shop.machines().get(machine).name() + "\" changes in any case.");
+              "Note: \""
+                  + row.vise()
+                  + "\" of "
+                  + file
+                  + " is no vise of these tables any more, so \""
+                  + shop.machines().get(machine).name()
+                  + "\" changes in any case.");
         }
         kinds.put(machine, vise < 0 ? Wishes.GONE : vise);
       }
@@ -61,7 +67,8 @@ final class KeptPlan {
     } catch (NoSuchFileException gone) {
       throw new UnreadableInput(file + " could not be read: there is no such file", gone);
     } catch (IOException failure) {
-      throw new UnreadableInput(file + " could not be read: it could not be opened to its end", failure);
+      throw new UnreadableInput(
+          file + " could not be read: it could not be opened to its end", failure);
     }
   }
 }

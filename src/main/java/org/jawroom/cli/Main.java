@@ -37,7 +37,10 @@ public final class Main {
     return command.execute(withDashes(args));
   }
 
-  /** {@code --least_opening}, as a setting is written in its table, is as good as {@code --least-opening}. */
+  /**
+   * {@code --least_opening}, as a setting is written in its table, is as good as {@code
+   * --least-opening}.
+   */
   private static String[] withDashes(String[] args) {
     return Arrays.stream(args)
         .map(
@@ -74,7 +77,8 @@ public final class Main {
       err.println("A file could not be read or written: " + failure.getMessage());
       return ExitStatus.UNREADABLE;
     }
-    err.println("This is a bug of jawroom's. Please report it with the lines below and the tables.");
+    err.println(
+        "This is a bug of jawroom's. Please report it with the lines below and the tables.");
     failure.printStackTrace(err);
     return ExitStatus.BUG;
   }

@@ -78,7 +78,8 @@ final class MatrixCommand implements Callable<Integer> {
   public Integer call() throws UnreadableInput, IOException {
     int workers = threads.count();
     if (drawings < 0) {
-      throw new ParameterException(spec.commandLine(), "--drawings takes a whole number from 1 up.");
+      throw new ParameterException(
+          spec.commandLine(), "--drawings takes a whole number from 1 up.");
     }
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
@@ -96,7 +97,8 @@ final class MatrixCommand implements Callable<Integer> {
     Summary.lines(shop, outcomes, jobs, unit, written).forEach(out::println);
     if (!facts.warnings().isEmpty()) {
       out.println(
-          facts.warnings().size() + " warnings on the inputs: see the sheet Inputs, or jawroom check.");
+          facts.warnings().size()
+              + " warnings on the inputs: see the sheet Inputs, or jawroom check.");
     }
     return ExitStatus.DONE;
   }

@@ -10,7 +10,10 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.cell.Nearest;
 
-/** Finds the machines, vises and jobs that a command names; where none is written so, case does not count. */
+/**
+ * Finds the machines, vises and jobs that a command names; where none is written so, case does not
+ * count.
+ */
 record Pairs(Shop shop, PrintWriter err) {
 
   /** Empty, and one line says so, if there is none. */
@@ -29,12 +32,16 @@ record Pairs(Shop shop, PrintWriter err) {
     return found("job", name, jobs, List.of()).map(shop.jobs()::get);
   }
 
-  private Optional<Integer> found(String what, String name, List<String> names, List<String> others) {
+  private Optional<Integer> found(
+      String what, String name, List<String> names, List<String> others) {
     Optional<Integer> index = index(name, names);
     if (index.isEmpty()) {
-      String hint = index(name, others).isPresent()
-          ? "; a " + (what.equals("machine") ? "vise" : "machine") + " is named so: the machine comes first"
-          : Nearest.hint(name, names);
+      String hint =
+          index(name, others).isPresent()
+              ? "; a "
+                  + (what.equals("machine") ? "vise" : "machine")
+                  + " is named so: the machine comes first"
+              : Nearest.hint(name, names);
       err.println("There is no " + what + " \"" + name + "\" in these tables" + hint);
     }
     return index;

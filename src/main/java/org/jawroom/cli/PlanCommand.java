@@ -119,9 +119,11 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws UnreadableInput, IOException {
     int workers = threads.count();
-    Budget money = Budget.of(spec.commandLine(), buy, Optional.ofNullable(budget), settings.given());
+    Budget money =
+        Budget.of(spec.commandLine(), buy, Optional.ofNullable(budget), settings.given());
     if (seconds != null && seconds < 0) {
-      throw new ParameterException(spec.commandLine(), "--time-limit takes whole seconds from 0 up.");
+      throw new ParameterException(
+          spec.commandLine(), "--time-limit takes whole seconds from 0 up.");
     }
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, settings.given());
@@ -149,8 +151,13 @@ final class PlanCommand implements Callable<Integer> {
   private CellPlan plan(
       ShopCell cell, Budget money, Optional<Map<Integer, Integer>> before, Progress progress) {
     Wishes wishes =
-        money.of(Wishes.none()).within(Deadline.in(Optional.ofNullable(seconds))).tell(
-            step -> progress.step(step.aim() + ", step " + step.step() + " of at most " + step.steps()));
+        money
+            .of(Wishes.none())
+            .within(Deadline.in(Optional.ofNullable(seconds)))
+            .tell(
+                step ->
+                    progress.step(
+                        step.aim() + ", step " + step.step() + " of at most " + step.steps()));
     try {
       return new CellPlan(
           cell, Planner.plan(cell.cell(), before.map(wishes::keeping).orElse(wishes)), before);
@@ -179,9 +186,14 @@ final class PlanCommand implements Callable<Integer> {
         if (CardFacts.isPossible(outcome)) {
           pages.add(Advisor.explain(shop.settings(), outcome.machine(), outcome.vise()));
         } else {
-          spec.commandLine().getErr().println(
-              "No card for \"" + outcome.vise().name() + "\" on \"" + outcome.machine().name()
-                  + "\": it stands there for its jobs only, each in its own place; see the sheet Jobs.");
+          spec.commandLine()
+              .getErr()
+              .println(
+                  "No card for \""
+                      + outcome.vise().name()
+                      + "\" on \""
+                      + outcome.machine().name()
+                      + "\": it stands there for its jobs only, each in its own place; see the sheet Jobs.");
         }
       }
     }

@@ -17,7 +17,9 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
-/** Solves every pairing of a shop on several threads; what comes of it does not depend on how many. */
+/**
+ * Solves every pairing of a shop on several threads; what comes of it does not depend on how many.
+ */
 final class Solving {
   private Solving() {}
 
@@ -28,7 +30,8 @@ final class Solving {
 
   /** Each outcome and what to do about it, machines then vises in input order. */
   static List<Advice> all(Shop shop, int threads, Progress progress) {
-    return ofPairings(shop, threads, progress, (machine, vise) -> advice(shop.settings(), machine, vise));
+    return ofPairings(
+        shop, threads, progress, (machine, vise) -> advice(shop.settings(), machine, vise));
   }
 
   /** Every job on every pairing: jobs, then machines, then vises in input order. */
@@ -38,7 +41,9 @@ final class Solving {
     }
     return JobPairing.jobsFirst(
         ofPairings(
-            shop, threads, progress,
+            shop,
+            threads,
+            progress,
             (machine, vise) -> JobPairing.solve(shop.settings(), machine, vise, shop.jobs())),
         shop.jobs().size());
   }
@@ -46,7 +51,9 @@ final class Solving {
   /** What a plan must know of each pairing, machines then vises in input order. */
   static List<CellPairing> cell(Shop shop, int threads, Progress progress) {
     return ofPairings(
-        shop, threads, progress,
+        shop,
+        threads,
+        progress,
         (machine, vise) -> CellPairing.solve(shop.settings(), machine, vise, shop.jobs()));
   }
 

@@ -40,7 +40,8 @@ final class TemplateCommand implements Callable<Integer> {
     boolean workbook = target.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".xlsx");
     if (!csv && !workbook) {
       throw new ParameterException(
-          spec.commandLine(), target + " should end in .xlsx; for a folder of CSV files add --csv.");
+          spec.commandLine(),
+          target + " should end in .xlsx; for a folder of CSV files add --csv.");
     }
     try {
       if (csv) {
@@ -49,7 +50,8 @@ final class TemplateCommand implements Callable<Integer> {
         Template.writeWorkbook(target);
       }
     } catch (FileAlreadyExistsException there) {
-      spec.commandLine().getErr()
+      spec.commandLine()
+          .getErr()
           .println(there.getFile() + " is there already; name another, or move it away first.");
       return ExitStatus.UNREADABLE;
     }

@@ -42,26 +42,28 @@ record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Optional<Re
   /** The two views alone, one under the other or side by side, whichever leaves them larger. */
   static Arrangement untitled(double width, double height, Flat plan, Flat side) {
     double high = height - HEADING - 2;
-    double stacked = least(
-        (high - GAP) / (up(plan) + up(side)), width / Math.max(right(plan), right(side)));
-    double abreast = least(
-        high / Math.max(up(plan), up(side)), (width - GAP) / (right(plan) + right(side)));
+    double stacked =
+        least((high - GAP) / (up(plan) + up(side)), width / Math.max(right(plan), right(side)));
+    double abreast =
+        least(high / Math.max(up(plan), up(side)), (width - GAP) / (right(plan) + right(side)));
     double scale = Math.max(stacked, abreast);
     Rectangle2D first = frame(1, HEADING, plan, scale);
-    Rectangle2D second = stacked >= abreast
-        ? frame(1, first.getMaxY() + GAP, side, scale)
-        : frame(first.getMaxX() + GAP, HEADING, side, scale);
+    Rectangle2D second =
+        stacked >= abreast
+            ? frame(1, first.getMaxY() + GAP, side, scale)
+            : frame(first.getMaxX() + GAP, HEADING, side, scale);
     return new Arrangement(scale, first, second, Optional.empty());
   }
 
   /** The side view under the plan, the title block to the right of it. */
   private static Arrangement under(double width, double height, Flat plan, Flat side) {
     double down = height - HEADING - GAP;
-    double scale = least(
-        down / (up(plan) + up(side)),
-        width / right(plan),
-        (width - TITLE_WIDTH - GAP) / right(side),
-        (down + GAP - HEADING - TITLE_HEIGHT) / up(plan));
+    double scale =
+        least(
+            down / (up(plan) + up(side)),
+            width / right(plan),
+            (width - TITLE_WIDTH - GAP) / right(side),
+            (down + GAP - HEADING - TITLE_HEIGHT) / up(plan));
     Rectangle2D top = frame(EDGE, EDGE + HEADING, plan, scale);
     Rectangle2D below = frame(EDGE, top.getMaxY() + GAP, side, scale);
     double left = Math.max(below.getMaxX() + GAP, EDGE + width - WIDEST_TITLE);
@@ -70,9 +72,10 @@ record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Optional<Re
 
   /** The side view under the plan, the title block to the right of both. */
   private static Arrangement column(double width, double height, Flat plan, Flat side) {
-    double scale = least(
-        (height - HEADING - GAP) / (up(plan) + up(side)),
-        (width - TITLE_WIDTH - GAP) / Math.max(right(plan), right(side)));
+    double scale =
+        least(
+            (height - HEADING - GAP) / (up(plan) + up(side)),
+            (width - TITLE_WIDTH - GAP) / Math.max(right(plan), right(side)));
     Rectangle2D top = frame(EDGE, EDGE + HEADING, plan, scale);
     Rectangle2D below = frame(EDGE, top.getMaxY() + GAP, side, scale);
     double left = Math.max(top.getMaxX(), below.getMaxX()) + GAP;
@@ -83,15 +86,17 @@ record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Optional<Re
   /** The side view to the right of the plan, the title block under it. */
   private static Arrangement beside(double width, double height, Flat plan, Flat side) {
     double across = width - GAP;
-    double scale = least(
-        (height - HEADING) / up(plan),
-        across / (right(plan) + right(side)),
-        (across - TITLE_WIDTH) / right(plan),
-        (height - HEADING - GAP - TITLE_HEIGHT) / up(side));
+    double scale =
+        least(
+            (height - HEADING) / up(plan),
+            across / (right(plan) + right(side)),
+            (across - TITLE_WIDTH) / right(plan),
+            (height - HEADING - GAP - TITLE_HEIGHT) / up(side));
     Rectangle2D first = frame(EDGE, EDGE + HEADING, plan, scale);
     double left = first.getMaxX() + GAP;
     Rectangle2D second = frame(left, EDGE + HEADING, side, scale);
-    return new Arrangement(scale, first, second, title(left, second.getMaxY() + GAP, width, height));
+    return new Arrangement(
+        scale, first, second, title(left, second.getMaxY() + GAP, width, height));
   }
 
   private static Rectangle2D frame(double left, double top, Flat seen, double scale) {
@@ -100,8 +105,7 @@ record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Optional<Re
 
   /** From its upper left corner to the lower right corner of the sheet. */
   private static Optional<Rectangle2D> title(double left, double top, double width, double height) {
-    return Optional.of(
-        new Rectangle2D.Double(left, top, EDGE + width - left, EDGE + height - top));
+    return Optional.of(new Rectangle2D.Double(left, top, EDGE + width - left, EDGE + height - top));
   }
 
   private static double least(double... scales) {

@@ -10,7 +10,10 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jfree.svg.SVGHints;
 
-/** Draws the limiting clearance where it occurs: two faces, an arrow to each, its value and its name. */
+/**
+ * Draws the limiting clearance where it occurs: two faces, an arrow to each, its value and its
+ * name.
+ */
 final class DimensionPainter {
   private static final BasicStroke FACE = new BasicStroke(1.6f);
   private static final BasicStroke LINE = new BasicStroke(0.8f);
@@ -57,7 +60,8 @@ final class DimensionPainter {
     pen.draw(
         level
             ? new Line2D.Double(at.getX(), at.getY() - FACE_HALF, at.getX(), at.getY() + FACE_HALF)
-            : new Line2D.Double(at.getX() - FACE_HALF, at.getY(), at.getX() + FACE_HALF, at.getY()));
+            : new Line2D.Double(
+                at.getX() - FACE_HALF, at.getY(), at.getX() + FACE_HALF, at.getY()));
   }
 
   /** Between the faces where there is room, else from outside toward them. */
@@ -72,8 +76,12 @@ final class DimensionPainter {
       head(from, dx, dy);
       head(to, -dx, -dy);
     } else {
-      pen.draw(new Line2D.Double(
-          from.getX() - dx * TAIL, from.getY() - dy * TAIL, to.getX() + dx * TAIL, to.getY() + dy * TAIL));
+      pen.draw(
+          new Line2D.Double(
+              from.getX() - dx * TAIL,
+              from.getY() - dy * TAIL,
+              to.getX() + dx * TAIL,
+              to.getY() + dy * TAIL));
       head(from, -dx, -dy);
       head(to, dx, dy);
     }
@@ -96,13 +104,18 @@ final class DimensionPainter {
     List<String> lines = new java.util.ArrayList<>();
     lines.add(caption.measure());
     if (projection.view() == View.PLAN || !View.PLAN.shows(axisOf(from, to))) {
-      lines.addAll(Lettering.wrapped(Typeface.PLAIN, Lettering.SMALL, caption.measureName(), Math.min(130, room)));
+      lines.addAll(
+          Lettering.wrapped(
+              Typeface.PLAIN, Lettering.SMALL, caption.measureName(), Math.min(130, room)));
     }
     double width = 0;
     for (int i = 0; i < lines.size(); i++) {
-      width = Math.max(width, i == 0
-          ? Lettering.width(Typeface.BOLD, size, lines.get(0))
-          : Lettering.width(Typeface.PLAIN, Lettering.SMALL, lines.get(i)));
+      width =
+          Math.max(
+              width,
+              i == 0
+                  ? Lettering.width(Typeface.BOLD, size, lines.get(0))
+                  : Lettering.width(Typeface.PLAIN, Lettering.SMALL, lines.get(i)));
     }
     double height = size + (lines.size() - 1) * (Lettering.SMALL + 1) + 3;
     Rectangle2D frame = projection.frame();
@@ -135,8 +148,7 @@ final class DimensionPainter {
       Lettering.write(pen, Typeface.PLAIN, Lettering.SMALL, more, left, line);
     }
     names.keepFree(box);
-    names.keepFree(
-        new Rectangle2D.Double(middleX - TAIL, middleY - TAIL, 2 * TAIL, 2 * TAIL));
+    names.keepFree(new Rectangle2D.Double(middleX - TAIL, middleY - TAIL, 2 * TAIL, 2 * TAIL));
   }
 
   private org.jawroom.geometry.Axis axisOf(Point2D from, Point2D to) {

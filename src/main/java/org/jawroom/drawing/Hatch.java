@@ -7,7 +7,10 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
-/** Lines aslant over a rectangle; drawn as lines, so that they stay vector wherever the drawing goes. */
+/**
+ * Lines aslant over a rectangle; drawn as lines, so that they stay vector wherever the drawing
+ * goes.
+ */
 enum Hatch {
   WIDE(6, false),
   CROSS(3.5, true);
@@ -33,7 +36,8 @@ enum Hatch {
       lines.append(new Line2D.Double(left, sum - left, right, sum - right), false);
       if (cross) {
         double mirror = over.getMinX() + over.getMaxX();
-        lines.append(new Line2D.Double(mirror - left, sum - left, mirror - right, sum - right), false);
+        lines.append(
+            new Line2D.Double(mirror - left, sum - left, mirror - right, sum - right), false);
       }
     }
     pen.setStroke(THIN);

@@ -4,8 +4,8 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 
 /**
- * How the things of a drawing are told apart: by line and hatching first, so that a copy in black and white says
- * the same; the few colours are light.
+ * How the things of a drawing are told apart: by line and hatching first, so that a copy in black
+ * and white says the same; the few colours are light.
  */
 enum Ink {
   TABLE(new Color(0xEEEEEE), null, line(0.9)),
@@ -50,6 +50,7 @@ enum Ink {
   }
 
   private static BasicStroke dashes(double width, float... pattern) {
-    return new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, pattern, 0);
+    return new BasicStroke(
+        (float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, pattern, 0);
   }
 }

@@ -38,8 +38,13 @@ record Key(Graphics2D pen, double left, double top, double width) {
       pen.setColor(Color.BLACK);
       pen.setStroke(entry.ink.stroke());
       pen.draw(sample);
-      Lettering.write(pen, Typeface.PLAIN, SIZE,
-          Lettering.fitted(Typeface.PLAIN, SIZE, entry.words, column - 17), x + 16, y + SIZE - 0.8);
+      Lettering.write(
+          pen,
+          Typeface.PLAIN,
+          SIZE,
+          Lettering.fitted(Typeface.PLAIN, SIZE, entry.words, column - 17),
+          x + 16,
+          y + SIZE - 0.8);
     }
   }
 }

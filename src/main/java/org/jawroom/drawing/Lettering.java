@@ -15,7 +15,8 @@ final class Lettering {
   static final double PLAIN = 8;
   static final double LARGE = 10.5;
 
-  private static final FontRenderContext EXACT = new FontRenderContext(new AffineTransform(), true, true);
+  private static final FontRenderContext EXACT =
+      new FontRenderContext(new AffineTransform(), true, true);
   private static final Color HALO = Color.WHITE;
 
   private Lettering() {}
@@ -33,7 +34,8 @@ final class Lettering {
   }
 
   /** The same on white, so that it is read over lines. */
-  static void writeClear(Graphics2D pen, Typeface face, double size, String text, double x, double y) {
+  static void writeClear(
+      Graphics2D pen, Typeface face, double size, String text, double x, double y) {
     pen.setColor(HALO);
     pen.fill(new Rectangle2D.Double(x - 1, y - size * 0.8, width(face, size, text) + 2, size));
     write(pen, face, size, text, x, y);

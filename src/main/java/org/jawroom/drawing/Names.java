@@ -20,15 +20,16 @@ final class Names {
   }
 
   /**
-   * Writes {@code text} at the first of {@code places} (left end and line) where nothing stands yet and that
-   * lies within {@code frame}.
+   * Writes {@code text} at the first of {@code places} (left end and line) where nothing stands yet
+   * and that lies within {@code frame}.
    *
    * @return whether there was one
    */
   boolean write(String text, Typeface face, double size, Rectangle2D frame, double[]... places) {
     double width = Lettering.width(face, size, text);
     for (double[] place : places) {
-      Rectangle2D area = new Rectangle2D.Double(place[0] - 1, place[1] - size * 0.8, width + 2, size);
+      Rectangle2D area =
+          new Rectangle2D.Double(place[0] - 1, place[1] - size * 0.8, width + 2, size);
       if (frame.contains(area) && taken.stream().noneMatch(area::intersects)) {
         Lettering.writeClear(pen, face, size, text, place[0], place[1]);
         taken.add(area);

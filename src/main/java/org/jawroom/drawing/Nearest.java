@@ -15,14 +15,18 @@ final class Nearest {
    */
   static Box of(Box own, Box swept, Box to) {
     return new Box(
-        along(own.x(), swept.x(), to.x()), along(own.y(), swept.y(), to.y()),
+        along(own.x(), swept.x(), to.x()),
+        along(own.y(), swept.y(), to.y()),
         along(own.z(), swept.z(), to.z()));
   }
 
   private static Interval along(Interval own, Interval swept, Interval to) {
-    if (!Length.isBounded(own.lo()) || !Length.isBounded(own.hi())
-        || !Length.isBounded(swept.lo()) || !Length.isBounded(swept.hi())) {
-      // Without end on a side it is as near as it ever comes wherever the other side stands foremost.
+    if (!Length.isBounded(own.lo())
+        || !Length.isBounded(own.hi())
+        || !Length.isBounded(swept.lo())
+        || !Length.isBounded(swept.hi())) {
+      // Without end on a side it is as near as it ever comes wherever the other side stands
+      // foremost.
       return swept;
     }
     long length = own.length();

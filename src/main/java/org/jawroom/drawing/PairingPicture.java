@@ -11,8 +11,8 @@ import org.jawroom.placement.Layout;
 import org.jawroom.shop.Machine;
 
 /**
- * A pairing from above and from the right, to one scale, with what limits it as a dimension: half a page of A4 or
- * Letter.
+ * A pairing from above and from the right, to one scale, with what limits it as a dimension: half a
+ * page of A4 or Letter.
  */
 public final class PairingPicture implements Picture {
   private static final double WIDTH = 540;
@@ -27,7 +27,8 @@ public final class PairingPicture implements Picture {
   private final double height;
   private final boolean titled;
 
-  private PairingPicture(Caption caption, Scene scene, double width, double height, boolean titled) {
+  private PairingPicture(
+      Caption caption, Scene scene, double width, double height, boolean titled) {
     this.caption = caption;
     this.scene = scene;
     this.width = width;
@@ -71,8 +72,10 @@ public final class PairingPicture implements Picture {
   public void paint(Graphics2D pen) {
     AffineTransform before = pen.getTransform();
     pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    pen.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    pen.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    pen.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     pen.setColor(java.awt.Color.WHITE);
     pen.fill(new Rectangle2D.Double(0, 0, width, height));
@@ -81,20 +84,37 @@ public final class PairingPicture implements Picture {
     Flat planSeen = new Flat(plan.right().grown(beyond, beyond), plan.up().grown(beyond, beyond));
     Flat side = scene.extent(View.SIDE);
     Flat sideSeen = new Flat(planSeen.up(), side.up().grown(0, beyond));
-    Arrangement sheet = titled
-        ? Arrangement.of(width, height, planSeen, sideSeen)
-        : Arrangement.untitled(width - 2, height, planSeen, sideSeen);
-    view(pen, View.PLAN, planSeen, sheet.plan(), sheet.scale(), "FROM ABOVE · operator at the bottom");
-    view(pen, View.SIDE, sideSeen, sheet.side(), sheet.scale(), "FROM THE RIGHT · operator at the left");
+    Arrangement sheet =
+        titled
+            ? Arrangement.of(width, height, planSeen, sideSeen)
+            : Arrangement.untitled(width - 2, height, planSeen, sideSeen);
+    view(
+        pen,
+        View.PLAN,
+        planSeen,
+        sheet.plan(),
+        sheet.scale(),
+        "FROM ABOVE · operator at the bottom");
+    view(
+        pen,
+        View.SIDE,
+        sideSeen,
+        sheet.side(),
+        sheet.scale(),
+        "FROM THE RIGHT · operator at the left");
     sheet.title().ifPresent(frame -> new TitleBlock(pen, frame, sheet.scale()).paint(caption));
     pen.setTransform(before);
   }
 
   private void view(
       Graphics2D pen, View view, Flat seen, Rectangle2D frame, double scale, String heading) {
-    Lettering.write(pen, Typeface.BOLD, 6.5,
+    Lettering.write(
+        pen,
+        Typeface.BOLD,
+        6.5,
         Lettering.fitted(Typeface.BOLD, 6.5, heading, Math.max(frame.getWidth(), 150)),
-        frame.getMinX(), frame.getMinY() - 3);
+        frame.getMinX(),
+        frame.getMinY() - 3);
     Projection projection = new Projection(view, seen, frame, scale);
     new ViewPainter(pen, projection).paint(scene.marks(view), scene.measure(), caption);
   }

@@ -12,7 +12,9 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
-/** Pictures as PDF, a page each: vector, its letters embedded, the same bytes for the same pictures. */
+/**
+ * Pictures as PDF, a page each: vector, its letters embedded, the same bytes for the same pictures.
+ */
 public final class PdfFile {
   private PdfFile() {}
 

@@ -11,7 +11,9 @@ import javax.imageio.ImageIO;
 public final class PngFile {
   private PngFile() {}
 
-  /** @param dots to a point */
+  /**
+   * @param dots to a point
+   */
   public static byte[] of(Picture picture, double dots) {
     BufferedImage image =
         new BufferedImage(

@@ -23,8 +23,13 @@ record ScaleBar(String unit, long unitLength, double scale) {
     pen.setColor(Color.BLACK);
     pen.fill(new Rectangle2D.Double(left, line - 5, points / 2, 3.5));
     pen.draw(new Rectangle2D.Double(left, line - 5, points, 3.5));
-    Lettering.write(pen, Typeface.PLAIN, Lettering.SMALL,
-        length.toPlainString() + " " + unit, left + points + 4, line - 1);
+    Lettering.write(
+        pen,
+        Typeface.PLAIN,
+        Lettering.SMALL,
+        length.toPlainString() + " " + unit,
+        left + points + 4,
+        line - 1);
   }
 
   private BigDecimal longest(double room) {

@@ -57,7 +57,8 @@ final class Scene {
     }
     measure()
         .filter(Measure::overlap)
-        .ifPresent(hit -> marks.add(new Mark("overlap", "", Ink.OVERLAP, view.flat(hit.claimed()))));
+        .ifPresent(
+            hit -> marks.add(new Mark("overlap", "", Ink.OVERLAP, view.flat(hit.claimed()))));
     return marks;
   }
 
@@ -72,9 +73,13 @@ final class Scene {
     for (SweptGuard guard : shown()) {
       boolean limiting = limits(guard);
       if (limiting || row(guard).isEmpty()) {
-        all = new Box(
-            nearFace(all.x(), guard.box().x()), nearFace(all.y(), guard.box().y()),
-            limiting && limit.get().axis() == Axis.Z ? nearFace(all.z(), guard.box().z()) : all.z());
+        all =
+            new Box(
+                nearFace(all.x(), guard.box().x()),
+                nearFace(all.y(), guard.box().y()),
+                limiting && limit.get().axis() == Axis.Z
+                    ? nearFace(all.z(), guard.box().z())
+                    : all.z());
       }
     }
     return view.flat(all);
@@ -94,7 +99,8 @@ final class Scene {
 
   private void table(View view, List<Mark> marks) {
     marks.add(new Mark("table", "", Ink.TABLE, view.flat(tableTop())));
-    long half = machine.slots().width().isKnown() ? machine.slots().width().length() / 2 : Length.MM;
+    long half =
+        machine.slots().width().isKnown() ? machine.slots().width().length() / 2 : Length.MM;
     Axis along = machine.slots().direction();
     if (view == View.SIDE && along == Axis.Y) {
       return;
@@ -103,7 +109,8 @@ final class Scene {
     long reach = machine.slots().length().orElse(reachAlong) / 2;
     int number = 1;
     for (long centre : layout.slotCentres()) {
-      Rectangle slot = Rectangle.of(along, Interval.around(0, reach), Interval.around(centre, half));
+      Rectangle slot =
+          Rectangle.of(along, Interval.around(0, reach), Interval.around(centre, half));
       Box box = box(slot, Interval.of(-TABLE_THICKNESS / 2, 0));
       marks.add(new Mark("slot-" + number, String.valueOf(number), Ink.SLOT, view.flat(box)));
       number++;
@@ -112,7 +119,8 @@ final class Scene {
 
   private Box tableTop() {
     return new Box(
-        Interval.around(0, machine.tableLength() / 2), Interval.around(0, machine.tableWidth() / 2),
+        Interval.around(0, machine.tableLength() / 2),
+        Interval.around(0, machine.tableWidth() / 2),
         Interval.of(-TABLE_THICKNESS, 0));
   }
 
@@ -157,7 +165,10 @@ final class Scene {
         .isPresent();
   }
 
-  /** Whether it lies over or under the vise as this view looks at it, clear of it along the line of sight. */
+  /**
+   * Whether it lies over or under the vise as this view looks at it, clear of it along the line of
+   * sight.
+   */
   private static boolean passesOver(View view, Box guard, Box body) {
     return guard.along(view.right()).meets(body.along(view.right()))
         && guard.along(view.up()).meets(body.along(view.up()));
@@ -189,7 +200,8 @@ final class Scene {
       String id = "part-" + number;
       boolean handle = part.handle() || part.situation() == Situation.LOADING;
       if (!part.closed().equals(part.swept()) && swept.add(view.flat(part.swept()))) {
-        marks.add(new Mark(id + "-swept", "", handle ? Ink.HANDLE : Ink.SWEPT, view.flat(part.swept())));
+        marks.add(
+            new Mark(id + "-swept", "", handle ? Ink.HANDLE : Ink.SWEPT, view.flat(part.swept())));
       }
       bodies.add(
           new Mark(id, part.name(), handle ? Ink.HANDLE : Ink.BODY, view.flat(atLimit(part))));
@@ -201,10 +213,12 @@ final class Scene {
   private Box atLimit(PlacedPart part) {
     return limit
         .filter(own -> own.part().equals(part.name()) && own.situation() == part.situation())
-        .map(own -> switch (own.opening()) {
-          case OPEN -> part.open();
-          case CLOSED, ANY -> part.closed();
-        })
+        .map(
+            own ->
+                switch (own.opening()) {
+                  case OPEN -> part.open();
+                  case CLOSED, ANY -> part.closed();
+                })
         .orElse(part.closed());
   }
 
@@ -214,7 +228,9 @@ final class Scene {
       long half = layout.thread() / 2;
       marks.add(
           new Mark(
-              "bolt-" + number++, "", Ink.BOLT,
+              "bolt-" + number++,
+              "",
+              Ink.BOLT,
               new Flat(Interval.around(bolt.x(), half), Interval.around(bolt.y(), half))));
     }
   }

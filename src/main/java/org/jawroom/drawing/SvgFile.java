@@ -21,13 +21,23 @@ public final class SvgFile {
     picture.paint(pen);
     String element =
         pen.getSVGElement(
-            null, true, new ViewBox(0, 0, (int) picture.width(), (int) picture.height()), null, null);
+            null,
+            true,
+            new ViewBox(0, 0, (int) picture.width(), (int) picture.height()),
+            null,
+            null);
     return ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + element + "\n")
         .getBytes(StandardCharsets.UTF_8);
   }
 
-  /** A point to a ten-thousandth: a tenth of what any screen shows of it, and a third of the letters. */
+  /**
+   * A point to a ten-thousandth: a tenth of what any screen shows of it, and a third of the
+   * letters.
+   */
   private static String short4(double value) {
-    return BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
+    return BigDecimal.valueOf(value)
+        .setScale(4, RoundingMode.HALF_EVEN)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

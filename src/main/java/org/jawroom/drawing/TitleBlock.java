@@ -7,7 +7,9 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 
-/** The words beside the views: names, verdict, clearances, scale, what the lines mean, the caution. */
+/**
+ * The words beside the views: names, verdict, clearances, scale, what the lines mean, the caution.
+ */
 final class TitleBlock {
   private static final BasicStroke THIN = new BasicStroke(0.6f);
   private static final int MAX_TITLE_LINES = 3;
@@ -29,7 +31,8 @@ final class TitleBlock {
     pen.setColor(Color.BLACK);
     pen.draw(frame);
     List<String> title = lines(Typeface.BOLD, Lettering.LARGE, caption.title());
-    write(Typeface.BOLD, Lettering.LARGE, title.subList(0, Math.min(MAX_TITLE_LINES, title.size())));
+    write(
+        Typeface.BOLD, Lettering.LARGE, title.subList(0, Math.min(MAX_TITLE_LINES, title.size())));
     rule();
     double bottom = frame.getMaxY() - captionHeight(caption) - 46;
     for (String line : caption.lines()) {
@@ -50,7 +53,8 @@ final class TitleBlock {
   }
 
   private double captionHeight(Caption caption) {
-    return lines(Typeface.BOLD, Lettering.SMALL, caption.caution()).size() * (Lettering.SMALL + 1.5) + 4;
+    return lines(Typeface.BOLD, Lettering.SMALL, caption.caution()).size() * (Lettering.SMALL + 1.5)
+        + 4;
   }
 
   private List<String> lines(Typeface face, double size, String text) {

@@ -7,8 +7,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 
 /**
- * Liberation Sans, the one typeface of every picture and page: the same letters, and so the same line lengths,
- * whatever fonts a machine has.
+ * Liberation Sans, the one typeface of every picture and page: the same letters, and so the same
+ * line lengths, whatever fonts a machine has.
  */
 public enum Typeface {
   PLAIN("Regular"),
@@ -38,7 +38,9 @@ public enum Typeface {
     return font.isBold() ? BOLD : PLAIN;
   }
 
-  /** {@code text} as it can be shown: what has no letter, or would turn others round, becomes a dot. */
+  /**
+   * {@code text} as it can be shown: what has no letter, or would turn others round, becomes a dot.
+   */
   public static String shown(String text) {
     StringBuilder shown = new StringBuilder();
     text.codePoints()

@@ -72,7 +72,10 @@ final class ViewPainter {
 
   private static Rectangle2D thick(Rectangle2D area) {
     return new Rectangle2D.Double(
-        area.getX(), area.getY(), Math.max(LEAST, area.getWidth()), Math.max(LEAST, area.getHeight()));
+        area.getX(),
+        area.getY(),
+        Math.max(LEAST, area.getWidth()),
+        Math.max(LEAST, area.getHeight()));
   }
 
   /** A bolt from above: a cross in a circle, never so small that it is not seen. */
@@ -101,22 +104,48 @@ final class ViewPainter {
     double bottom = area.getMaxY() - 3;
     switch (mark.ink()) {
       case SLOT -> slotNumber(mark, area, size);
-      case REACH -> names.write(mark.name(), Typeface.PLAIN, size, projection.frame(),
-          new double[][] {{left, top}, {right, top}, {left, bottom}, {right, bottom}});
-      case GUARD, GUARD_OVERHEAD -> names.write(mark.name(), Typeface.PLAIN, size, projection.frame(),
-          new double[][] {
-            {left, line}, {middle, line}, {right, line}, {left, top}, {left, bottom}, {right, top},
-            {right, bottom}, {middle, area.getMinY() - 3}, {middle, area.getMaxY() + size + 1},
-          });
+      case REACH ->
+          names.write(
+              mark.name(),
+              Typeface.PLAIN,
+              size,
+              projection.frame(),
+              new double[][] {{left, top}, {right, top}, {left, bottom}, {right, bottom}});
+      case GUARD, GUARD_OVERHEAD ->
+          names.write(
+              mark.name(),
+              Typeface.PLAIN,
+              size,
+              projection.frame(),
+              new double[][] {
+                {left, line},
+                {middle, line},
+                {right, line},
+                {left, top},
+                {left, bottom},
+                {right, top},
+                {right, bottom},
+                {middle, area.getMinY() - 3},
+                {middle, area.getMaxY() + size + 1},
+              });
       default -> {
         if (area.getWidth() > width + 3 && area.getHeight() > size + 1) {
-          names.write(mark.name(), Typeface.PLAIN, size, area,
+          names.write(
+              mark.name(),
+              Typeface.PLAIN,
+              size,
+              area,
               new double[][] {{middle, line}, {middle, top}, {middle, bottom}});
         } else {
-          names.write(mark.name(), Typeface.PLAIN, size, projection.frame(), new double[][] {
-            {area.getMaxX() + 4, line}, {area.getMinX() - 4 - width, line},
-            {middle, area.getMinY() - 4}, {middle, area.getMaxY() + size + 2},
-          });
+          names.write(
+              mark.name(),
+              Typeface.PLAIN,
+              size,
+              projection.frame(),
+              new double[][] {
+                {area.getMaxX() + 4, line}, {area.getMinX() - 4 - width, line},
+                {middle, area.getMinY() - 4}, {middle, area.getMaxY() + size + 2},
+              });
         }
       }
     }
@@ -126,16 +155,30 @@ final class ViewPainter {
   private void slotNumber(Mark mark, Rectangle2D area, double size) {
     double width = Lettering.width(Typeface.BOLD, size, mark.name());
     if (projection.view() == View.SIDE) {
-      names.write(mark.name(), Typeface.BOLD, size, projection.frame(),
+      names.write(
+          mark.name(),
+          Typeface.BOLD,
+          size,
+          projection.frame(),
           new double[] {area.getCenterX() - width / 2, area.getMaxY() + size});
       return;
     }
     boolean across = area.getWidth() > area.getHeight();
     double line = area.getCenterY() + size * 0.35;
     double middle = area.getCenterX() - width / 2;
-    names.write(mark.name(), Typeface.BOLD, size, projection.frame(),
-        across ? new double[] {area.getMinX() + 2, line} : new double[] {middle, area.getMaxY() - 2});
-    names.write(mark.name(), Typeface.BOLD, size, projection.frame(),
+    names.write(
+        mark.name(),
+        Typeface.BOLD,
+        size,
+        projection.frame(),
+        across
+            ? new double[] {area.getMinX() + 2, line}
+            : new double[] {middle, area.getMaxY() - 2});
+    names.write(
+        mark.name(),
+        Typeface.BOLD,
+        size,
+        projection.frame(),
         across
             ? new double[] {area.getMaxX() - 2 - width, line}
             : new double[] {middle, area.getMinY() + size + 1});

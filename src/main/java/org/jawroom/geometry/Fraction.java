@@ -57,9 +57,7 @@ public record Fraction(BigInteger numerator, BigInteger denominator)
   /** By value; 1/2 and 2/4 compare as equal, though {@code equals} tells them apart. */
   @Override
   public int compareTo(Fraction other) {
-    return numerator
-        .multiply(other.denominator)
-        .compareTo(other.numerator.multiply(denominator));
+    return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
   }
 
   public static Fraction min(Fraction one, Fraction other) {

@@ -2,7 +2,9 @@ package org.jawroom.geometry;
 
 import java.util.Optional;
 
-/** The closed interval from {@code lo} to {@code hi}, in half-nanometres; a single point at least. */
+/**
+ * The closed interval from {@code lo} to {@code hi}, in half-nanometres; a single point at least.
+ */
 public record Interval(long lo, long hi) {
 
   /** The whole line. */
@@ -68,8 +70,8 @@ public record Interval(long lo, long hi) {
   }
 
   /**
-   * The signed distance between the two: max(other.lo − hi, lo − other.hi). Positive when a free gap
-   * of that width lies between them, 0 when they touch, negative when they overlap.
+   * The signed distance between the two: max(other.lo − hi, lo − other.hi). Positive when a free
+   * gap of that width lies between them, 0 when they touch, negative when they overlap.
    */
   public long gapTo(Interval other) {
     return Math.max(other.lo - hi, lo - other.hi);

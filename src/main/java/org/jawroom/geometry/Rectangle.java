@@ -13,7 +13,10 @@ public record Rectangle(Interval x, Interval y) {
     };
   }
 
-  /** The rectangle with {@code along} in the direction of {@code axis} (X or Y), {@code across} in the other. */
+  /**
+   * The rectangle with {@code along} in the direction of {@code axis} (X or Y), {@code across} in
+   * the other.
+   */
   public static Rectangle of(Axis axis, Interval along, Interval across) {
     return axis == Axis.X ? new Rectangle(along, across) : new Rectangle(across, along);
   }
@@ -28,7 +31,8 @@ public record Rectangle(Interval x, Interval y) {
 
   /** What the two have in common; empty if they have no point in common. */
   public Optional<Rectangle> meet(Rectangle other) {
-    return x.meet(other.x).flatMap(both -> y.meet(other.y).map(height -> new Rectangle(both, height)));
+    return x.meet(other.x)
+        .flatMap(both -> y.meet(other.y).map(height -> new Rectangle(both, height)));
   }
 
   /** The most by which {@code inner} sticks out of this on any side; 0 if it does not. */

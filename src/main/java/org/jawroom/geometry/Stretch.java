@@ -4,8 +4,8 @@ import java.math.BigInteger;
 
 /**
  * An interval whose ends run linearly with a vise's opening: {@code closed} at the least opening of
- * {@code range}, {@code open} at the greatest. Where the range is a single opening, it is the smallest
- * interval that holds both.
+ * {@code range}, {@code open} at the greatest. Where the range is a single opening, it is the
+ * smallest interval that holds both.
  */
 public record Stretch(Interval closed, Interval open, Interval range) {
 
@@ -63,7 +63,8 @@ public record Stretch(Interval closed, Interval open, Interval range) {
       return Math.floorDiv(a * b, divisor);
     }
     BigInteger[] parts =
-        BigInteger.valueOf(a).multiply(BigInteger.valueOf(b))
+        BigInteger.valueOf(a)
+            .multiply(BigInteger.valueOf(b))
             .divideAndRemainder(BigInteger.valueOf(divisor));
     long quotient = parts[0].longValueExact();
     return parts[1].signum() < 0 ? quotient - 1 : quotient;

@@ -4,7 +4,8 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Turn;
 
 /**
- * The best that another turn and mount could do, over the opening range of the recommended placement.
+ * The best that another turn and mount could do, over the opening range of the recommended
+ * placement.
  *
  * @param best its recommended place by the same order of preference
  * @param margin of that place; empty where nothing listed can be hit

@@ -10,12 +10,12 @@ import org.jawroom.geometry.Length;
 
 /**
  * The best place among several seats, in the order of preference: margin ≥ 0; then least reach
- * shortfall; then largest margin; then nearest to mid-travel (least max(|dx|, |dy|), then |dy|, then
- * |dx|, then the greater y, then the greater x); then turn; then mount. Where no place has margin ≥ 0,
- * largest margin comes first, then least shortfall, and so on.
+ * shortfall; then largest margin; then nearest to mid-travel (least max(|dx|, |dy|), then |dy|,
+ * then |dx|, then the greater y, then the greater x); then turn; then mount. Where no place has
+ * margin ≥ 0, largest margin comes first, then least shortfall, and so on.
  *
- * <p>Every question is put to {@link FreeSpace#find} as "is there a place this good?", and its limit
- * found by halving. All bounds are whole numbers, so the answer is exact, not near.
+ * <p>Every question is put to {@link FreeSpace#find} as "is there a place this good?", and its
+ * limit found by halving. All bounds are whole numbers, so the answer is exact, not near.
  */
 final class BestPlace {
 
@@ -64,7 +64,10 @@ final class BestPlace {
     return nearest(margin, shortfall);
   }
 
-  /** The place with the largest margin, whatever the spindle reaches; nearest, turn and mount among equals. */
+  /**
+   * The place with the largest margin, whatever the spindle reaches; nearest, turn and mount among
+   * equals.
+   */
   Choice roomiest(long bestMargin) {
     return nearest(bestMargin, Length.ENDLESS);
   }
@@ -110,7 +113,9 @@ final class BestPlace {
     for (Seat seat : seats) {
       off =
           least(
-              seat, margin, off,
+              seat,
+              margin,
+              off,
               most -> seat.near(most, most).meet(seat.reaching(shortfall)),
               place -> Math.max(Math.abs(seat.offX(place)), Math.abs(seat.offY(place))));
     }
@@ -119,7 +124,9 @@ final class BestPlace {
     for (Seat seat : seats) {
       offY =
           least(
-              seat, margin, offY,
+              seat,
+              margin,
+              offY,
               mostY -> seat.near(most, Math.min(most, mostY)).meet(seat.reaching(shortfall)),
               place -> Math.abs(seat.offY(place)));
     }
@@ -128,14 +135,19 @@ final class BestPlace {
     for (Seat seat : seats) {
       offX =
           least(
-              seat, margin, offX,
+              seat,
+              margin,
+              offX,
               mostX -> seat.near(Math.min(most, mostX), mostY).meet(seat.reaching(shortfall)),
               place -> Math.abs(seat.offX(place)));
     }
     return ofEqual(margin, shortfall, offX, offY);
   }
 
-  /** Of the places exactly so far off mid-travel, the greater y, then the greater x, then the first seat. */
+  /**
+   * Of the places exactly so far off mid-travel, the greater y, then the greater x, then the first
+   * seat.
+   */
   private Choice ofEqual(long margin, long shortfall, long offX, long offY) {
     List<Choice> equal = new ArrayList<>();
     for (Seat seat : seats) {
@@ -158,7 +170,8 @@ final class BestPlace {
   }
 
   /**
-   * The least value below {@code bound} of a place with margin ≥ {@code margin}, else {@code bound}.
+   * The least value below {@code bound} of a place with margin ≥ {@code margin}, else {@code
+   * bound}.
    *
    * @param within the places whose value is at most so much
    */

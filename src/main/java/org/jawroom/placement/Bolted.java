@@ -10,12 +10,17 @@ import org.jawroom.geometry.Turn;
  *
  * @param mountIndex the mount's place in input order
  * @param thread the bolts' diameter
- * @param places every place of the vise frame's origin at which the bolts hold: closed rectangles, one at
- *     least
+ * @param places every place of the vise frame's origin at which the bolts hold: closed rectangles,
+ *     one at least
  * @param parts of the vise, then its bolts
  */
 public record Bolted(
-    Turn turn, int mountIndex, String mount, long thread, List<Rectangle> places, List<Part> parts) {
+    Turn turn,
+    int mountIndex,
+    String mount,
+    long thread,
+    List<Rectangle> places,
+    List<Part> parts) {
   public Bolted {
     places = List.copyOf(places);
     parts = List.copyOf(parts);

@@ -13,12 +13,12 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 
 /**
- * The amounts at which a change that need not help more the larger it is can begin to help: raising a vise,
- * moving a box.
+ * The amounts at which a change that need not help more the larger it is can begin to help: raising
+ * a vise, moving a box.
  *
- * <p>Every bound of a pair moves by the whole amount or not at all, and all bounds are closed, so the amounts
- * that serve are closed intervals, and each begins where a bound that moves comes to meet one that does not.
- * Those meetings are all the amounts to try.
+ * <p>Every bound of a pair moves by the whole amount or not at all, and all bounds are closed, so
+ * the amounts that serve are closed intervals, and each begins where a bound that moves comes to
+ * meet one that does not. Those meetings are all the amounts to try.
  */
 final class Candidates {
   private Candidates() {}
@@ -37,8 +37,12 @@ final class Candidates {
     return positive(heights);
   }
 
-  /** How far {@code guard} must go along {@code axis}, up or down it, to make room on the side it leaves. */
-  static TreeSet<Long> moves(List<Region> regions, Interval openings, String guard, Axis axis, boolean up) {
+  /**
+   * How far {@code guard} must go along {@code axis}, up or down it, to make room on the side it
+   * leaves.
+   */
+  static TreeSet<Long> moves(
+      List<Region> regions, Interval openings, String guard, Axis axis, boolean up) {
     TreeSet<Long> amounts = new TreeSet<>();
     for (Region region : regions) {
       List<PairBounds> bounds = MarginField.of(region.pairs(), region.turn(), openings).bounds();

@@ -14,7 +14,10 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
-/** Where a vise can be held by strap clamps: base and clamps wholly over the table top, no slot needed. */
+/**
+ * Where a vise can be held by strap clamps: base and clamps wholly over the table top, no slot
+ * needed.
+ */
 final class ClampRegions {
 
   /** What stands for the name of a mount. */
@@ -35,7 +38,13 @@ final class ClampRegions {
                   List<Pair> pairs = Pair.all(settings, parts, guards.swept());
                   regions.add(
                       new Region(
-                          turn, 0, Optional.empty(), OptionalLong.empty(), List.of(places), parts, pairs));
+                          turn,
+                          0,
+                          Optional.empty(),
+                          OptionalLong.empty(),
+                          List.of(places),
+                          parts,
+                          pairs));
                 });
       }
     }
@@ -45,10 +54,14 @@ final class ClampRegions {
   private static Optional<Rectangle> places(
       Settings settings, Machine machine, Vise vise, Turn turn) {
     return Footprint.base(vise, Turn.RIGHT)
-        .map(base -> new Rectangle(base.x(), base.y().grown(settings.clampRoom(), settings.clampRoom())))
+        .map(
+            base ->
+                new Rectangle(base.x(), base.y().grown(settings.clampRoom(), settings.clampRoom())))
         .flatMap(
             held ->
                 Overhang.within(
-                    machine, 0, new Rectangle(turn.x(held.x(), held.y()), turn.y(held.x(), held.y()))));
+                    machine,
+                    0,
+                    new Rectangle(turn.x(held.x(), held.y()), turn.y(held.x(), held.y()))));
   }
 }

@@ -20,7 +20,8 @@ record Description(Settings settings, Machine machine, Vise vise, MachineGuards 
     Place place = choice.place();
     Slotted slotted = Slotted.of(machine);
     List<Integer> slots =
-        slotted.slots(region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow(), place);
+        slotted.slots(
+            region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow(), place);
     return new Recommendation(
         region.turn(),
         place.x(),
@@ -39,7 +40,8 @@ record Description(Settings settings, Machine machine, Vise vise, MachineGuards 
     Region region = seat.region();
     Rectangle allowed =
         slotted
-            .placesIn(slots, region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow())
+            .placesIn(
+                slots, region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow())
             .flatMap(
                 held ->
                     Overhang.allowed(settings, machine, vise, region.turn()).flatMap(held::meet))

@@ -30,8 +30,7 @@ final class Footprint {
   /** The work area: between the jaws at their widest, as wide as the jaws. */
   static Rectangle workArea(Vise vise, Turn turn) {
     long widest = vise.opening().hi();
-    Interval u =
-        vise.jaws().both() ? Interval.around(0, widest / 2) : Interval.of(0, widest);
+    Interval u = vise.jaws().both() ? Interval.around(0, widest / 2) : Interval.of(0, widest);
     Interval v = Interval.around(0, vise.jaws().width() / 2);
     return new Rectangle(turn.x(u, v), turn.y(u, v));
   }

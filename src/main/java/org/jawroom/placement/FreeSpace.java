@@ -11,11 +11,11 @@ import org.jawroom.geometry.Rectangle;
 /**
  * Where a vise may stand: the places at which its mount holds, less what its pairs forbid.
  *
- * <p>The places with margin ≥ t are the closed rectangles of the region less one open rectangle for each
- * pair (a configuration-space obstacle; Lozano-Pérez, Spatial Planning, IEEE Trans. Computers C-32(2),
- * 1983). If any is left in a window, the leftmost of them, and of these the lowest, has its x at the
- * window's left side or at the right side of an obstacle; so trying those x, and at each the y's, decides.
- * O(n²) for n pairs that reach into the window.
+ * <p>The places with margin ≥ t are the closed rectangles of the region less one open rectangle for
+ * each pair (a configuration-space obstacle; Lozano-Pérez, Spatial Planning, IEEE Trans. Computers
+ * C-32(2), 1983). If any is left in a window, the leftmost of them, and of these the lowest, has
+ * its x at the window's left side or at the right side of an obstacle; so trying those x, and at
+ * each the y's, decides. O(n²) for n pairs that reach into the window.
  */
 final class FreeSpace {
   private final List<Rectangle> places;
@@ -41,7 +41,10 @@ final class FreeSpace {
     return places.stream().anyMatch(place -> place.contains(x, y));
   }
 
-  /** Some place in {@code window} with margin ≥ {@code margin}, always the same for the same question. */
+  /**
+   * Some place in {@code window} with margin ≥ {@code margin}, always the same for the same
+   * question.
+   */
   Optional<Place> find(long margin, Window window) {
     for (Rectangle rectangle : places) {
       Place found =
@@ -112,7 +115,9 @@ final class FreeSpace {
     return leftmost;
   }
 
-  /** The lowest free y at {@code x}, from {@code yLo} on; more than {@code yHi} if there is none. */
+  /**
+   * The lowest free y at {@code x}, from {@code yLo} on; more than {@code yHi} if there is none.
+   */
   private static long lowestFree(
       long t, long x, long yLo, long yHi, PairBounds[] byLowerEdge, int count) {
     long y = yLo;

@@ -46,14 +46,19 @@ public final class Inspection {
         .limits(recommended.x(), recommended.y());
   }
 
-  /** The place with the largest margin over the same openings, if it has more than the recommended. */
+  /**
+   * The place with the largest margin over the same openings, if it has more than the recommended.
+   */
   public Optional<Roomiest> roomiest() {
     Roomiest roomiest = Roomiest.of(new BestPlace(regions.stream().map(this::seat).toList()));
     long here = recommended.limit().map(Limit::margin).orElse(Long.MAX_VALUE);
     return Optional.of(roomiest).filter(place -> margin(place).orElse(Long.MAX_VALUE) > here);
   }
 
-  /** The recommended place of each other turn and mount over the same openings, in the order of preference. */
+  /**
+   * The recommended place of each other turn and mount over the same openings, in the order of
+   * preference.
+   */
   public List<Alternative> others() {
     List<Alternative> others = new ArrayList<>();
     for (Region region : regions) {
@@ -63,7 +68,10 @@ public final class Inspection {
         Roomiest best = Roomiest.of(choice);
         others.add(
             new Alternative(
-                region.turn(), best.mount(), best, margin(best),
+                region.turn(),
+                best.mount(),
+                best,
+                margin(best),
                 choice.seat().shortfall(choice.place())));
       }
     }
@@ -101,8 +109,10 @@ public final class Inspection {
                         part.name(),
                         part.handle(),
                         part.situation(),
-                        placed(part, Interval.of(openings.lo(), openings.lo()), region.turn(), place),
-                        placed(part, Interval.of(openings.hi(), openings.hi()), region.turn(), place),
+                        placed(
+                            part, Interval.of(openings.lo(), openings.lo()), region.turn(), place),
+                        placed(
+                            part, Interval.of(openings.hi(), openings.hi()), region.turn(), place),
                         placed(part, openings, region.turn(), place)))
             .toList(),
         guards.swept(),

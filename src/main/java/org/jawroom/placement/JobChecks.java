@@ -17,8 +17,8 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * What a job asks for wherever the vise stands. A check that needs a blank is left out, and the column
- * noted.
+ * What a job asks for wherever the vise stands. A check that needs a blank is left out, and the
+ * column noted.
  */
 final class JobChecks {
   private final Settings settings;

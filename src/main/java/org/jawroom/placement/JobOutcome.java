@@ -14,19 +14,21 @@ import org.jawroom.shop.Vise;
 /**
  * All that is found out about one job on one machine with one vise; every report reads this.
  *
- * @param place where the vise stands, the openings those the job needs: for {@code held} the place in the
- *     order of preference, its work area the part; else the one that comes nearest. Empty for {@code
- *     unknown}, where a blank leaves it open, and where there is no place to look for: {@link
- *     JobReason#MACHINE} to {@link JobReason#TURN}
+ * @param place where the vise stands, the openings those the job needs: for {@code held} the place
+ *     in the order of preference, its work area the part; else the one that comes nearest. Empty
+ *     for {@code unknown}, where a blank leaves it open, and where there is no place to look for:
+ *     {@link JobReason#MACHINE} to {@link JobReason#TURN}
  * @param shortfalls for {@code not held}: everything that fails, in the order of reasons; whether
- *     something is hit and whether the spindle reaches is asked only where there is a place to look for
+ *     something is hit and whether the spindle reaches is asked only where there is a place to look
+ *     for
  * @param partHeights the underside and the top of the part above the table
- * @param toolRoom with the nose at its highest, from the tip of the longest tool down to the part's top,
- *     no clearance and no tolerance taken off; negative if it runs into the part. Empty for {@code
- *     unknown} or where a blank leaves it open
+ * @param toolRoom with the nose at its highest, from the tip of the longest tool down to the part's
+ *     top, no clearance and no tolerance taken off; negative if it runs into the part. Empty for
+ *     {@code unknown} or where a blank leaves it open
  * @param loadRoom kg the table still carries with vise and part on, negative if too heavy; likewise
- * @param shortestStickOut the least that a tool must stick out of the nose to reach the part's top while
- *     the nose keeps as high as {@code place} says it must; empty where it says nothing of the nose
+ * @param shortestStickOut the least that a tool must stick out of the nose to reach the part's top
+ *     while the nose keeps as high as {@code place} says it must; empty where it says nothing of
+ *     the nose
  * @param missing for {@code unknown}: the blank columns, once each, in the order of the tables
  */
 public record JobOutcome(

@@ -25,15 +25,15 @@ import org.jawroom.shop.Vise;
 /**
  * Jobs on one machine with one vise.
  *
- * <p>A job asks for less than the bare pairing, since the jaws work only from part_width to part_width +
- * {@code jaw_play} (or the vise's most), and for more, since its part is one more thing that can hit. It is
- * <i>held</i> if some place has margin ≥ 0 over those openings, the part's rectangle lies within the
- * spindle's reach there (touching its edge counts), and jaws, tools and load allow it; see {@link
- * JobReason}. Of several places the order of preference is that of pairings, the part's rectangle being
- * the work area whose centre is brought near mid-travel.
+ * <p>A job asks for less than the bare pairing, since the jaws work only from part_width to
+ * part_width + {@code jaw_play} (or the vise's most), and for more, since its part is one more
+ * thing that can hit. It is <i>held</i> if some place has margin ≥ 0 over those openings, the
+ * part's rectangle lies within the spindle's reach there (touching its edge counts), and jaws,
+ * tools and load allow it; see {@link JobReason}. Of several places the order of preference is that
+ * of pairings, the part's rectangle being the work area whose centre is brought near mid-travel.
  *
- * <p>Blanks are treated as for pairings: what needs one is left out, which is never worse than the truth;
- * what fails even so fails for certain, else the job is unknown.
+ * <p>Blanks are treated as for pairings: what needs one is left out, which is never worse than the
+ * truth; what fails even so fails for certain, else the job is unknown.
  */
 public final class JobPairing {
   private final Settings settings;
@@ -71,7 +71,9 @@ public final class JobPairing {
     return jobsFirst(ofPairings, shop.jobs().size());
   }
 
-  /** Turns the outcomes of {@code jobs} jobs on each pairing into those on all pairings of each job. */
+  /**
+   * Turns the outcomes of {@code jobs} jobs on each pairing into those on all pairings of each job.
+   */
   public static List<JobOutcome> jobsFirst(List<List<JobOutcome>> ofPairings, int jobs) {
     List<JobOutcome> outcomes = new ArrayList<>(jobs * ofPairings.size());
     for (int job = 0; job < jobs; job++) {
@@ -121,8 +123,17 @@ public final class JobPairing {
     if (shortfalls.isEmpty() && !missing.isEmpty()) {
       // Nothing fails for certain; any number would be a guess.
       return new JobOutcome(
-          job, machine, vise, JobVerdict.UNKNOWN, Optional.empty(), List.of(), heights,
-          OptionalLong.empty(), Optional.empty(), OptionalLong.empty(), List.copyOf(missing));
+          job,
+          machine,
+          vise,
+          JobVerdict.UNKNOWN,
+          Optional.empty(),
+          List.of(),
+          heights,
+          OptionalLong.empty(),
+          Optional.empty(),
+          OptionalLong.empty(),
+          List.copyOf(missing));
     }
     return new JobOutcome(
         job,

@@ -10,23 +10,28 @@ public enum JobReason {
   TOO_NARROW("too narrow"),
   /** The grip is deeper than the jaws, plates and all, are high; short by the difference. */
   GRIP("grip"),
-  /** No bolts line up in any turn that vise and machine allow, as for a pairing that is {@code no mount}. */
+  /**
+   * No bolts line up in any turn that vise and machine allow, as for a pairing that is {@code no
+   * mount}.
+   */
   MOUNT("mount"),
   /** Bolts line up, but in no turn that has the jaws along the axis that the job asks for. */
   TURN("turn"),
   /** Something is hit at every place; short by as much as the best margin is below 0. */
   HIT("hit"),
   /**
-   * No place with margin ≥ 0 has the whole part within the spindle's reach; short by the least that it
-   * sticks out at any of them.
+   * No place with margin ≥ 0 has the whole part within the spindle's reach; short by the least that
+   * it sticks out at any of them.
    */
   REACH("reach"),
   /**
-   * With the nose at nose_max the longest tool does not clear the part's top by the required clearance;
-   * short by what is missing of that.
+   * With the nose at nose_max the longest tool does not clear the part's top by the required
+   * clearance; short by what is missing of that.
    */
   LONG_TOOL("long tool"),
-  /** With the nose at nose_min the shortest tool ends above the part's top; short by the difference. */
+  /**
+   * With the nose at nose_min the shortest tool ends above the part's top; short by the difference.
+   */
   SHORT_TOOL("short tool"),
   /** Vise and part together are more than max_load; short by the difference in kg. */
   LOAD("load");

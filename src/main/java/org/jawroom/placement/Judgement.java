@@ -74,9 +74,11 @@ record Judgement(
         .anyMatch(space -> space.find(0, Window.EVERYWHERE).isPresent());
   }
 
-  /** The widest part of the opening with a clear place, as printed, if it is wide enough to be of use. */
-  private static Optional<Interval> usable(
-      Settings settings, List<Region> regions, Interval full) {
+  /**
+   * The widest part of the opening with a clear place, as printed, if it is wide enough to be of
+   * use.
+   */
+  private static Optional<Interval> usable(Settings settings, List<Region> regions, Interval full) {
     if (full.length() < settings.leastOpening()) {
       return Optional.empty();
     }

@@ -8,8 +8,8 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 
 /**
- * Everything that stands on and around a table with the vise at one place, in the table frame: what a picture
- * of it shows.
+ * Everything that stands on and around a table with the vise at one place, in the table frame: what
+ * a picture of it shows.
  *
  * @param openings the opening range spoken of
  * @param parts of the vise, its bolts aside, in the order of the model, one for each situation

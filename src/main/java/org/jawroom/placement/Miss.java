@@ -7,15 +7,19 @@ import org.jawroom.geometry.Turn;
  *
  * @param mount its name
  * @param cause what fails
- * @param bolt where the failing bolt stands among its mount's after turning: {@code left}, {@code right},
- *     {@code front}, {@code rear}, or {@code only}; empty where no one bolt fails
- * @param shortBy how much is missing at that bolt, half-nanometres; 0 where it cannot be told in lengths
+ * @param bolt where the failing bolt stands among its mount's after turning: {@code left}, {@code
+ *     right}, {@code front}, {@code rear}, or {@code only}; empty where no one bolt fails
+ * @param shortBy how much is missing at that bolt, half-nanometres; 0 where it cannot be told in
+ *     lengths
  */
 public record Miss(Turn turn, String mount, Cause cause, String bolt, long shortBy) {
 
   /** What can fail, the nearest to holding first. */
   public enum Cause {
-    /** The bolts of the mount reach no set of slots: the last one lacks {@code shortBy} of play across. */
+    /**
+     * The bolts of the mount reach no set of slots: the last one lacks {@code shortBy} of play
+     * across.
+     */
     ACROSS_SLOTS,
     /** They are farther apart along the slots than the slots are long. */
     ALONG_SLOTS,

@@ -16,7 +16,10 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
 
-/** Why each turn and mount of a pairing without blanks that holds nowhere does not, and how near it comes. */
+/**
+ * Why each turn and mount of a pairing without blanks that holds nowhere does not, and how near it
+ * comes.
+ */
 final class MissSearch {
   private final Settings settings;
   private final Machine machine;
@@ -65,7 +68,12 @@ final class MissSearch {
       long narrowest = Math.min(hole.holeU().length(), hole.holeV().length());
       if (narrowest < bolt) {
         return Optional.of(
-            new Miss(turn, mount.name(), Miss.Cause.HOLE_TOO_SMALL, where(mount, turn, i), bolt - narrowest));
+            new Miss(
+                turn,
+                mount.name(),
+                Miss.Cause.HOLE_TOO_SMALL,
+                where(mount, turn, i),
+                bolt - narrowest));
       }
     }
     Slotted slotted = Slotted.of(machine);
@@ -80,7 +88,9 @@ final class MissSearch {
         slotted.places(mount, turn, bolt).stream()
             .noneMatch(
                 places ->
-                    Overhang.allowed(settings, machine, vise, turn).flatMap(places::meet).isPresent());
+                    Overhang.allowed(settings, machine, vise, turn)
+                        .flatMap(places::meet)
+                        .isPresent());
     return hangs
         ? Optional.of(new Miss(turn, mount.name(), Miss.Cause.OVERHANG, "", 0))
         : Optional.empty();
@@ -104,8 +114,10 @@ final class MissSearch {
     if (mount.bolts().size() == 1) {
       return "only";
     }
-    long[] xs = mount.bolts().stream().mapToLong(b -> turn.x(b.u().length(), b.v().length())).toArray();
-    long[] ys = mount.bolts().stream().mapToLong(b -> turn.y(b.u().length(), b.v().length())).toArray();
+    long[] xs =
+        mount.bolts().stream().mapToLong(b -> turn.x(b.u().length(), b.v().length())).toArray();
+    long[] ys =
+        mount.bolts().stream().mapToLong(b -> turn.y(b.u().length(), b.v().length())).toArray();
     long spanX = span(xs);
     long spanY = span(ys);
     return spanX >= spanY

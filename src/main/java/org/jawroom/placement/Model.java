@@ -15,8 +15,8 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * A pairing under a setup, taken apart into regions and ready to be asked. Whatever needs a blank column is
- * left out, which is never worse than the truth.
+ * A pairing under a setup, taken apart into regions and ready to be asked. Whatever needs a blank
+ * column is left out, which is never worse than the truth.
  */
 public final class Model {
   private final Settings settings;
@@ -54,7 +54,10 @@ public final class Model {
     return new Model(settings, machine, vise, body, guards, regions, blanks.columns());
   }
 
-  /** The same with strap clamps in place of every bolt; no place at all for a vise without a known base. */
+  /**
+   * The same with strap clamps in place of every bolt; no place at all for a vise without a known
+   * base.
+   */
   public Model clamped() {
     List<Region> clamps = ClampRegions.of(settings, machine, vise, body, guards);
     return new Model(settings, machine, vise, body, guards, clamps, blanks);
@@ -75,7 +78,9 @@ public final class Model {
     return places().isClear();
   }
 
-  /** The place with the largest margin over the full opening range, whatever the spindle reaches. */
+  /**
+   * The place with the largest margin over the full opening range, whatever the spindle reaches.
+   */
   public Optional<Roomiest> roomiest() {
     return regions.isEmpty() ? Optional.empty() : Optional.of(Roomiest.of(places()));
   }
@@ -86,8 +91,8 @@ public final class Model {
   }
 
   /**
-   * Every turn and mount in which bolts line up, turns in order of preference, then mounts in input order;
-   * without those that a blank leaves open, and without clamps.
+   * Every turn and mount in which bolts line up, turns in order of preference, then mounts in input
+   * order; without those that a blank leaves open, and without clamps.
    */
   public List<Bolted> bolted() {
     return regions.stream()
@@ -140,8 +145,6 @@ public final class Model {
 
   private BestPlace places() {
     return new BestPlace(
-        regions.stream()
-            .map(region -> Seat.of(region, machine, vise, vise.opening()))
-            .toList());
+        regions.stream().map(region -> Seat.of(region, machine, vise, vise.opening())).toList());
   }
 }

@@ -15,9 +15,9 @@ final class NoseSearch {
   private NoseSearch() {}
 
   /**
-   * The least height within {@code heights} from which on up every guard that goes with the nose keeps its
-   * margin ≥ 0 from every part that counts while cutting; empty if not even the greatest does, or if there
-   * is no such guard.
+   * The least height within {@code heights} from which on up every guard that goes with the nose
+   * keeps its margin ≥ 0 from every part that counts while cutting; empty if not even the greatest
+   * does, or if there is no such guard.
    */
   static OptionalLong lowest(
       List<NoseGuard> guards,
@@ -35,8 +35,7 @@ final class NoseSearch {
         if (part.situation() == Situation.CUTTING) {
           Box box = part.over(openings, turn).at(place.x(), place.y());
           long need = guard.clearance() + guard.tolerance() + part.tolerance();
-          long beside =
-              Math.max(box.x().gapTo(guard.plan().x()), box.y().gapTo(guard.plan().y()));
+          long beside = Math.max(box.x().gapTo(guard.plan().x()), box.y().gapTo(guard.plan().y()));
           if (beside < need) {
             lowest = Math.max(lowest, lowestOver(box.z(), guard.fromNose(), need, heights));
           }
@@ -47,8 +46,9 @@ final class NoseSearch {
   }
 
   /**
-   * The least height from which on up a guard is clear of {@code part}: clear over it, or, hanging so that
-   * it passes below, clear under it at every height there is. {@link Length#ENDLESS} if there is none.
+   * The least height from which on up a guard is clear of {@code part}: clear over it, or, hanging
+   * so that it passes below, clear under it at every height there is. {@link Length#ENDLESS} if
+   * there is none.
    */
   private static long lowestOver(Interval part, Interval fromNose, long need, Interval heights) {
     long clearOver = part.hi() + need - fromNose.lo();

@@ -13,24 +13,26 @@ import org.jawroom.geometry.Stretch;
 import org.jawroom.geometry.Turn;
 
 /**
- * The opening ranges possible along one line: the vise moves along its own u by p, everything across is
- * fixed.
+ * The opening ranges possible along one line: the vise moves along its own u by p, everything
+ * across is fixed.
  *
- * <p>With the opening told as a share σ of the full range, a part's u limits are linear in σ, so each pair
- * asks one of two things of p and of every σ of the range (margin ≥ 0, touching counts):
+ * <p>With the opening told as a share σ of the full range, a part's u limits are linear in σ, so
+ * each pair asks one of two things of p and of every σ of the range (margin ≥ 0, touching counts):
  *
  * <ul>
- *   <li>part before guard: Δ·σ ≤ c − p, Δ and c from the part's high limit and the guard's near face;
+ *   <li>part before guard: Δ·σ ≤ c − p, Δ and c from the part's high limit and the guard's near
+ *       face;
  *   <li>part behind guard: Δ·σ ≥ c − p, from the low limit and the far face.
  * </ul>
  *
- * <p>For a fixed p each is a lower or an upper bound on σ, or a plain yes or no; so the widest range that
- * starts at a given σ is read off at once, and the start is 0 or one of the lower bounds. As p varies, for
- * each choice of sides the possible (p, start, end) form a convex polytope, so between its vertices width
- * and start are linear in p: the widest range, and the one of these with the least start, stands at a vertex,
- * where p is at an end or at a plain bound, or two lower bounds (or a lower one and 0) meet, or two upper
- * ones (or an upper one and 1) do. Places are whole half-nanometres, so the whole p to either side of each
- * such meeting are tried, and that decides; O(n²) of them, O(n²) each.
+ * <p>For a fixed p each is a lower or an upper bound on σ, or a plain yes or no; so the widest
+ * range that starts at a given σ is read off at once, and the start is 0 or one of the lower
+ * bounds. As p varies, for each choice of sides the possible (p, start, end) form a convex
+ * polytope, so between its vertices width and start are linear in p: the widest range, and the one
+ * of these with the least start, stands at a vertex, where p is at an end or at a plain bound, or
+ * two lower bounds (or a lower one and 0) meet, or two upper ones (or an upper one and 1) do.
+ * Places are whole half-nanometres, so the whole p to either side of each such meeting are tried,
+ * and that decides; O(n²) of them, O(n²) each.
  */
 final class OpeningLine {
 
@@ -184,7 +186,10 @@ final class OpeningLine {
     return end;
   }
 
-  /** How far σ may go under {@code bound} from {@code start}; null if not even {@code start} is allowed. */
+  /**
+   * How far σ may go under {@code bound} from {@code start}; null if not even {@code start} is
+   * allowed.
+   */
   private static Fraction endFrom(Fraction start, long at, Bound bound) {
     if (bound.isPlain()) {
       return bound.allows(at) ? Fraction.ONE : null;

@@ -5,8 +5,8 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 
 /**
- * Part of an opening range, told by its ends as shares of it: 0 is the least opening, 1 the greatest.
- * Negative width: no opening at all.
+ * Part of an opening range, told by its ends as shares of it: 0 is the least opening, 1 the
+ * greatest. Negative width: no opening at all.
  */
 record OpeningRange(Fraction from, Fraction to) {
 
@@ -24,8 +24,8 @@ record OpeningRange(Fraction from, Fraction to) {
   }
 
   /**
-   * The range as printed: start rounded up and end down to {@code grain}, except an end of {@code full}
-   * itself.
+   * The range as printed: start rounded up and end down to {@code grain}, except an end of {@code
+   * full} itself.
    */
   Interval printed(Interval full, long grain) {
     long lo =

@@ -14,11 +14,11 @@ import org.jawroom.geometry.Turn;
 /**
  * The widest part of the opening range over which some place of a region has margin ≥ 0.
  *
- * <p>For a place fixed across the jaws' travel (q), each pair is clear across, clear in height, or asks
- * that its part stay before or behind its guard along the jaws' travel (p); see {@link OpeningLine}. Of all
- * q that allow a range, the least is the lower side of a rectangle of places or the far side of a pair's
- * obstacle, neither of which depends on the opening: so trying those q decides. At each, {@link OpeningLine}
- * finds the widest range exactly.
+ * <p>For a place fixed across the jaws' travel (q), each pair is clear across, clear in height, or
+ * asks that its part stay before or behind its guard along the jaws' travel (p); see {@link
+ * OpeningLine}. Of all q that allow a range, the least is the lower side of a rectangle of places
+ * or the far side of a pair's obstacle, neither of which depends on the opening: so trying those q
+ * decides. At each, {@link OpeningLine} finds the widest range exactly.
  */
 final class OpeningSearch {
   private OpeningSearch() {}
@@ -27,7 +27,8 @@ final class OpeningSearch {
   static OpeningRange widest(List<Region> regions, Interval full) {
     OpeningRange best = OpeningRange.EMPTY;
     for (Region region : regions) {
-      FreeSpace least = new FreeSpace(region.places(), MarginField.core(region.pairs(), region.turn(), full));
+      FreeSpace least =
+          new FreeSpace(region.places(), MarginField.core(region.pairs(), region.turn(), full));
       if (least.find(0, Window.EVERYWHERE).isPresent()) {
         best = widest(region, full, best);
       }

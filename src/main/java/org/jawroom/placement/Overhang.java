@@ -22,7 +22,10 @@ final class Overhang {
         .orElse(OptionalLong.empty());
   }
 
-  /** The places at which the base hangs over no edge by more than is allowed; empty if there are none. */
+  /**
+   * The places at which the base hangs over no edge by more than is allowed; empty if there are
+   * none.
+   */
   static Optional<Rectangle> allowed(Settings settings, Machine machine, Vise vise, Turn turn) {
     Optional<Rectangle> base = Footprint.base(vise, turn);
     if (settings.maxOverhang().isEmpty() || base.isEmpty()) {
@@ -31,7 +34,9 @@ final class Overhang {
     return within(machine, settings.maxOverhang().getAsLong(), base.get());
   }
 
-  /** The places at which {@code base} hangs over no edge by more than {@code over}; empty if none. */
+  /**
+   * The places at which {@code base} hangs over no edge by more than {@code over}; empty if none.
+   */
   static Optional<Rectangle> within(Machine machine, long over, Rectangle base) {
     Rectangle top = top(machine, over);
     if (base.x().length() > top.x().length() || base.y().length() > top.y().length()) {

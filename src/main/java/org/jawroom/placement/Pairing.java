@@ -34,16 +34,32 @@ public final class Pairing {
           shortestToolTooShort(settings, machine, vise),
           List.of());
     }
-    // Whatever needs a blank was left out, which is never worse than the truth: if even so the vise goes
+    // Whatever needs a blank was left out, which is never worse than the truth: if even so the vise
+    // goes
     // nowhere, no measurement will help. Otherwise any number would be a guess.
     return judgement.isHopeless()
         ? new Outcome(
-            machine, vise, judgement.verdict(), OptionalLong.empty(), Optional.empty(),
-            Optional.empty(), roomOverJaws(machine, vise), loadLeft(machine, vise),
-            shortestToolTooShort(settings, machine, vise), List.of())
+            machine,
+            vise,
+            judgement.verdict(),
+            OptionalLong.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            roomOverJaws(machine, vise),
+            loadLeft(machine, vise),
+            shortestToolTooShort(settings, machine, vise),
+            List.of())
         : new Outcome(
-            machine, vise, Verdict.UNKNOWN, OptionalLong.empty(), Optional.empty(),
-            Optional.empty(), OptionalLong.empty(), Optional.empty(), false, missing);
+            machine,
+            vise,
+            Verdict.UNKNOWN,
+            OptionalLong.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            OptionalLong.empty(),
+            Optional.empty(),
+            false,
+            missing);
   }
 
   private static OptionalLong roomOverJaws(Machine machine, Vise vise) {

@@ -8,7 +8,8 @@ final class PlaySearch {
   private PlaySearch() {}
 
   /**
-   * @param allowed the places at which its bolts stand in the slots reported and no overhang is too great
+   * @param allowed the places at which its bolts stand in the slots reported and no overhang is too
+   *     great
    */
   static Play from(Seat seat, Place place, Rectangle allowed) {
     long left = allowed.x().lo();

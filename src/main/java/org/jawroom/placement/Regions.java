@@ -26,12 +26,12 @@ import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
 
 /**
- * Every turn and mount in which a vise can be bolted to a table at all, turns in order of preference,
- * then mounts in input order.
+ * Every turn and mount in which a vise can be bolted to a table at all, turns in order of
+ * preference, then mounts in input order.
  *
- * <p>A mount that needs a blank column gives the vise all the places that leave some of its base over the
- * table (base unknown: anywhere within 10 m) and has no bolts, which is never worse than the truth; what
- * is known of its holes and of the slots still refuses it.
+ * <p>A mount that needs a blank column gives the vise all the places that leave some of its base
+ * over the table (base unknown: anywhere within 10 m) and has no bolts, which is never worse than
+ * the truth; what is known of its holes and of the slots still refuses it.
  */
 final class Regions {
   private static final long ANYWHERE = 10_000 * Length.MM;

@@ -55,7 +55,9 @@ record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach)
     return new Window(midX() - offX, midX() + offX, midY() - offY, midY() + offY);
   }
 
-  /** The x that puts the work area's centre at mid-travel; whole, as is half of an opening as read. */
+  /**
+   * The x that puts the work area's centre at mid-travel; whole, as is half of an opening as read.
+   */
   long midX() {
     return middle(reach.x()) - middle(workArea.x());
   }

@@ -7,8 +7,8 @@ import java.util.OptionalLong;
 /**
  * One thing that fails.
  *
- * @param by how much is missing, half-nanometres; empty where the reason has no amount, where a blank
- *     leaves it open, and for a load
+ * @param by how much is missing, half-nanometres; empty where the reason has no amount, where a
+ *     blank leaves it open, and for a load
  * @param kilograms how much too heavy; for a load only
  */
 public record Shortfall(JobReason reason, OptionalLong by, Optional<BigDecimal> kilograms) {

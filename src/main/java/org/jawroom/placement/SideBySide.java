@@ -7,8 +7,8 @@ import org.jawroom.geometry.Turn;
 /**
  * The most vises of one kind that stand on one table, of one turn and mount, on the same slots.
  *
- * @param positions of each along the slots, rising: x of the vise frame's origin in the table frame (slots
- *     along y: its y); empty where not one fits
+ * @param positions of each along the slots, rising: x of the vise frame's origin in the table frame
+ *     (slots along y: its y); empty where not one fits
  * @param handleTo their turn; empty where not one fits
  * @param mount the name of their mount, or empty
  */

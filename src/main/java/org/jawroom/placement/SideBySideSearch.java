@@ -15,13 +15,13 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * The most vises of one kind on one table: of one turn and mount, bolted on the same slots side by side
- * along them, each with margin ≥ 0 in its place, neighbours' swept parts at least the spacing apart along the
- * slots (two handles excepted: one handle serves all).
+ * The most vises of one kind on one table: of one turn and mount, bolted on the same slots side by
+ * side along them, each with margin ≥ 0 in its place, neighbours' swept parts at least the spacing
+ * apart along the slots (two handles excepted: one handle serves all).
  *
- * <p>Where a vise may stand along the slots, whatever its place across them within the bolts' play, is a union
- * of closed intervals; taking the first place there is, then the first that is far enough from it, and so on,
- * gives the most.
+ * <p>Where a vise may stand along the slots, whatever its place across them within the bolts' play,
+ * is a union of closed intervals; taking the first place there is, then the first that is far
+ * enough from it, and so on, gives the most.
  */
 final class SideBySideSearch {
   private final Settings settings;
@@ -60,7 +60,8 @@ final class SideBySideSearch {
     Slotted slotted = Slotted.of(machine);
     List<Rectangle> bands = new ArrayList<>();
     long thread = region.thread().orElseThrow();
-    for (List<Integer> slots : slotted.slotSets(region.mount().orElseThrow(), region.turn(), thread)) {
+    for (List<Integer> slots :
+        slotted.slotSets(region.mount().orElseThrow(), region.turn(), thread)) {
       slotted
           .placesIn(slots, region.mount().orElseThrow(), region.turn(), thread)
           .flatMap(
@@ -90,7 +91,10 @@ final class SideBySideSearch {
     Interval reach = band.along(along);
     TreeSet<Long> changes = new TreeSet<>(List.of(reach.lo(), reach.hi()));
     for (PairBounds pair : field.bounds()) {
-      for (long edge : new long[] {along == Axis.X ? pair.a() : pair.c(), along == Axis.X ? pair.b() : pair.d()}) {
+      for (long edge :
+          new long[] {
+            along == Axis.X ? pair.a() : pair.c(), along == Axis.X ? pair.b() : pair.d()
+          }) {
         if (reach.contains(edge)) {
           changes.add(edge);
         }
@@ -128,7 +132,10 @@ final class SideBySideSearch {
     return space.find(0, line).isPresent();
   }
 
-  /** The most positions at least {@code apart}; spread evenly where the room between first and last is free. */
+  /**
+   * The most positions at least {@code apart}; spread evenly where the room between first and last
+   * is free.
+   */
   private static List<Long> spread(List<Interval> free, long apart) {
     List<Long> first = packed(free, apart);
     if (first.isEmpty()) {

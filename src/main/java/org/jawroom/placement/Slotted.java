@@ -13,11 +13,12 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Slots;
 
 /**
- * Where the bolts of a mount line up with the slots of a table, told along the slots and across them,
- * so that slots along y are no special case.
+ * Where the bolts of a mount line up with the slots of a table, told along the slots and across
+ * them, so that slots along y are no special case.
  *
- * <p>A bolt may stand off its hole's centre by (hole − d)/2 either way. The mount holds where every bolt
- * has a slot that near across, and the ends of the slots that near along; both limits count as holding.
+ * <p>A bolt may stand off its hole's centre by (hole − d)/2 either way. The mount holds where every
+ * bolt has a slot that near across, and the ends of the slots that near along; both limits count as
+ * holding.
  */
 final class Slotted {
   private final Axis along;
@@ -56,7 +57,8 @@ final class Slotted {
         centres.add(slots.first().getAsLong() + fromFirst - tableAcross / 2);
       } else {
         // Symmetric about the middle; a pitch is whole nanometres, so half of it is exact.
-        centres.add(slots.count() == 1 ? 0 : (2L * j - (slots.count() - 1)) * (slots.pitch().length() / 2));
+        centres.add(
+            slots.count() == 1 ? 0 : (2L * j - (slots.count() - 1)) * (slots.pitch().length() / 2));
       }
     }
     return centres;
@@ -99,12 +101,17 @@ final class Slotted {
     return centres;
   }
 
-  /** Where each bolt stands in its slot: under its hole's centre, or as near as the slot's ends let it. */
+  /**
+   * Where each bolt stands in its slot: under its hole's centre, or as near as the slot's ends let
+   * it.
+   */
   List<Place> bolts(Mount mount, Turn turn, long thread, Place place) {
     List<Integer> slots = slots(mount, turn, thread, place);
     List<Place> bolts = new ArrayList<>();
     for (int i = 0; i < slots.size(); i++) {
-      long hole = turned(mount.bolts().get(i), turn, thread).along() + (along == Axis.X ? place.x() : place.y());
+      long hole =
+          turned(mount.bolts().get(i), turn, thread).along()
+              + (along == Axis.X ? place.x() : place.y());
       long at = Math.max(reach.lo(), Math.min(reach.hi(), hole));
       long centre = centres.get(slots.get(i) - 1);
       bolts.add(along == Axis.X ? new Place(at, centre) : new Place(centre, at));
@@ -115,10 +122,14 @@ final class Slotted {
   /** The places at which every bolt stands in the slot listed for it (1 the first). */
   Optional<Rectangle> placesIn(List<Integer> slots, Mount mount, Turn turn, long thread) {
     Interval alongPlaces = alongPlaces(mount, turn, thread);
-    return acrossIn(slots, mount, turn, thread).map(places -> Rectangle.of(along, alongPlaces, places));
+    return acrossIn(slots, mount, turn, thread)
+        .map(places -> Rectangle.of(along, alongPlaces, places));
   }
 
-  /** Every set of slots, one for each bolt in the mount's order, in which the bolts can stand together. */
+  /**
+   * Every set of slots, one for each bolt in the mount's order, in which the bolts can stand
+   * together.
+   */
   List<List<Integer>> slotSets(Mount mount, Turn turn, long thread) {
     List<List<Integer>> sets = List.of(List.of());
     for (int bolt = 0; bolt < mount.bolts().size(); bolt++) {
@@ -168,8 +179,10 @@ final class Slotted {
     if (along.by() > 0) {
       return Optional.of(along);
     }
-    // Which slot each bolt takes does not depend on the others once the place is given; the best place has
-    // some bolt at the end of its play in some slot, so trying those places finds the least shortage.
+    // Which slot each bolt takes does not depend on the others once the place is given; the best
+    // place has
+    // some bolt at the end of its play in some slot, so trying those places finds the least
+    // shortage.
     Shortage least = null;
     for (Bolt first : mount.bolts()) {
       for (long slot : centres) {

@@ -18,8 +18,10 @@ public record Cell(List<Place> machines, List<Kind> vises, List<Fit> fits, List<
     jobs = List.copyOf(jobs);
     Set<Pick> picks = new HashSet<>();
     for (Fit fit : fits) {
-      if (fit.machine() < 0 || fit.machine() >= machines.size()
-          || fit.vise() < 0 || fit.vise() >= vises.size()) {
+      if (fit.machine() < 0
+          || fit.machine() >= machines.size()
+          || fit.vise() < 0
+          || fit.vise() >= vises.size()) {
         throw new IllegalArgumentException("no such machine or vise: " + fit.pick());
       }
       if (!picks.add(fit.pick())) {
@@ -28,7 +30,8 @@ public record Cell(List<Place> machines, List<Kind> vises, List<Fit> fits, List<
     }
     for (Work job : jobs) {
       if (!picks.containsAll(job.heldBy())) {
-        throw new IllegalArgumentException("held by a pairing that may not be chosen: " + job.name());
+        throw new IllegalArgumentException(
+            "held by a pairing that may not be chosen: " + job.name());
       }
     }
   }

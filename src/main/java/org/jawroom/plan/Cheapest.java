@@ -6,12 +6,16 @@ import java.util.function.LongSupplier;
 import java.util.function.ToLongFunction;
 
 /**
- * The cheapest way to meet demands: least money, then fewest things, then as little as can be of what stands
- * last in the tables.
+ * The cheapest way to meet demands: least money, then fewest things, then as little as can be of
+ * what stands last in the tables.
  */
 final class Cheapest {
 
-  enum State { FOUND, NONE, UNKNOWN }
+  enum State {
+    FOUND,
+    NONE,
+    UNKNOWN
+  }
 
   private final Task task;
   private final Demands demands;
@@ -50,14 +54,20 @@ final class Cheapest {
       return;
     }
     Solver.Answer answer = Solver.maximise(formulation.program(), millis);
-    formulation.read(answer.values())
-        .filter(choice -> best.isEmpty()
-            || value.applyAsLong(choice) > value.applyAsLong(best.orElseThrow()))
+    formulation
+        .read(answer.values())
+        .filter(
+            choice ->
+                best.isEmpty() || value.applyAsLong(choice) > value.applyAsLong(best.orElseThrow()))
         .ifPresent(choice -> best = Optional.of(choice));
     boolean certain = formulation.program().isCertain();
     none = answer.state() == Solver.State.INFEASIBLE && certain && best.isEmpty();
-    proven &= answer.state() == Solver.State.OPTIMAL && certain && best.isPresent()
-        && value.applyAsLong(best.orElseThrow()) == formulation.program().value(answer.objective());
+    proven &=
+        answer.state() == Solver.State.OPTIMAL
+            && certain
+            && best.isPresent()
+            && value.applyAsLong(best.orElseThrow())
+                == formulation.program().value(answer.objective());
   }
 
   State state() {

@@ -6,8 +6,8 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.ojalgo.netio.BasicLogger;
 
 /**
- * What the solver writes to the error output when its arithmetic has gone astray ("obviously infeasible
- * value"): kept from the screen and counted, for then its word is no proof.
+ * What the solver writes to the error output when its arithmetic has gone astray ("obviously
+ * infeasible value"): kept from the screen and counted, for then its word is no proof.
  */
 final class Complaints {
 

@@ -4,7 +4,9 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 
-/** What later steps may not give up: values reached, machines settled, and limits on what is bought. */
+/**
+ * What later steps may not give up: values reached, machines settled, and limits on what is bought.
+ */
 final class Demands {
 
   private final Map<Aim, Long> reached = new EnumMap<>(Aim.class);
@@ -50,9 +52,10 @@ final class Demands {
 
   boolean areMetBy(Task task, Choice choice) {
     return task.allows(choice)
-        && reached.entrySet().stream().allMatch(one -> task.value(one.getKey(), choice) >= one.getValue())
+        && reached.entrySet().stream()
+            .allMatch(one -> task.value(one.getKey(), choice) >= one.getValue())
         && settled.entrySet().stream().allMatch(one -> choice.fitOf(one.getKey()) == one.getValue())
-        && mostBought.entrySet().stream().allMatch(
-            one -> task.bought(choice, one.getKey()) <= one.getValue());
+        && mostBought.entrySet().stream()
+            .allMatch(one -> task.bought(choice, one.getKey()) <= one.getValue());
   }
 }

@@ -5,15 +5,17 @@ import java.util.OptionalLong;
 /**
  * A pairing the plan may choose.
  *
- * @param margin what is left over, in the unit of {@link org.jawroom.geometry.Length}; empty: nothing listed
- *     can be hit, which is more than any margin
+ * @param margin what is left over, in the unit of {@link org.jawroom.geometry.Length}; empty:
+ *     nothing listed can be hit, which is more than any margin
  * @param most how many of the kind stand on that table side by side, at least 1
- * @param opening how wide the jaws can be used, 0 or more, in any unit that is the same in the whole cell
+ * @param opening how wide the jaws can be used, 0 or more, in any unit that is the same in the
+ *     whole cell
  */
 public record Fit(Pick pick, OptionalLong margin, int most, long opening) {
   public Fit {
     if (most < 1 || opening < 0) {
-      throw new IllegalArgumentException("a pairing that may be chosen holds one vise at least: " + pick);
+      throw new IllegalArgumentException(
+          "a pairing that may be chosen holds one vise at least: " + pick);
     }
   }
 

@@ -11,9 +11,9 @@ import java.util.function.BiConsumer;
 /**
  * A task as a mixed-integer program.
  *
- * <p>One binary column for each fit. What follows from them is continuous, because whole fits force it to be
- * whole at its best: whether a group of jobs is held, how many of a kind are bought, how many stand on
- * tables.
+ * <p>One binary column for each fit. What follows from them is continuous, because whole fits force
+ * it to be whole at its best: whether a group of jobs is held, how many of a kind are bought, how
+ * many stand on tables.
  */
 final class Formulation {
 
@@ -43,8 +43,10 @@ final class Formulation {
 
   /** All that meets the demands, with {@code aim} to be made as good as can be. */
   static Formulation of(Task task, Demands demands, Aim aim) {
-    boolean onlyHolding = demands.reached().keySet().stream().allMatch(Formulation::countsHoldingOnly)
-        && demands.settled().isEmpty() && countsHoldingOnly(aim);
+    boolean onlyHolding =
+        demands.reached().keySet().stream().allMatch(Formulation::countsHoldingOnly)
+            && demands.settled().isEmpty()
+            && countsHoldingOnly(aim);
     Formulation formulation = new Formulation(task, demands, onlyHolding);
     formulation.program.maximise(formulation.sum(aim));
     return formulation;
@@ -153,7 +155,9 @@ final class Formulation {
   private Sum bought(int item) {
     int machine = item - boughtOf.length;
     if (machine >= 0) {
-      return task.cell().machines().get(machine).isOwned() ? new Sum() : ones(task.ofMachine(machine));
+      return task.cell().machines().get(machine).isOwned()
+          ? new Sum()
+          : ones(task.ofMachine(machine));
     }
     return boughtOf[item] == NONE ? new Sum() : new Sum().add(boughtOf[item], 1);
   }
@@ -231,7 +235,8 @@ final class Formulation {
   }
 
   /**
-   * The choice that column values stand for, if it is one and meets every demand, counted in whole numbers.
+   * The choice that column values stand for, if it is one and meets every demand, counted in whole
+   * numbers.
    */
   Optional<Choice> read(double[] values) {
     List<Integer> taken = new ArrayList<>();

@@ -5,7 +5,8 @@ import java.util.OptionalLong;
 /**
  * A machine of the cell.
  *
- * @param price in the smallest coin, at least 1: a candidate that could be bought; empty: it is owned
+ * @param price in the smallest coin, at least 1: a candidate that could be bought; empty: it is
+ *     owned
  */
 public record Place(String name, OptionalLong price) {
   public Place {

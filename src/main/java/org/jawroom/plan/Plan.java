@@ -57,7 +57,9 @@ public record Plan(
     return reached.map(stage -> OptionalLong.of(stage.value())).orElseGet(OptionalLong::empty);
   }
 
-  /** The kind of vise on each machine, both by their place in the cell: what a later plan may keep. */
+  /**
+   * The kind of vise on each machine, both by their place in the cell: what a later plan may keep.
+   */
   public Map<Integer, Integer> kinds() {
     return machines.stream()
         .collect(Collectors.toMap(one -> one.fit().machine(), one -> one.fit().vise()));

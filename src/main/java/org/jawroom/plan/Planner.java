@@ -2,15 +2,15 @@ package org.jawroom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 
 /** The one entry: the best plan for a cell. Pure but for the time it is told to keep to. */
 public final class Planner {
 
   private Planner() {}
 
-  /** The best plan, or as good a one as time allows; always one that stock, market and budget allow. */
+  /**
+   * The best plan, or as good a one as time allows; always one that stock, market and budget allow.
+   */
   public static Plan plan(Cell cell, Wishes wishes) {
     Task task = new Task(cell, wishes.buy(), wishes.budget(), wishes.keep());
     Stages stages =
@@ -31,9 +31,13 @@ public final class Planner {
         stages.stages());
   }
 
-  /** What stands there now, if that may stay as it is: where time is short, something must be in hand. */
+  /**
+   * What stands there now, if that may stay as it is: where time is short, something must be in
+   * hand.
+   */
   private static Choice start(Task task, Wishes wishes) {
-    return wishes.keep()
+    return wishes
+        .keep()
         .map(now -> Choice.kept(task))
         .filter(task::allows)
         .orElseGet(() -> Choice.bare(task));

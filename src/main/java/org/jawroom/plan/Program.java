@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A mixed-integer program in whole numbers, to be maximised: the language between what is asked and the
- * solver that answers.
+ * A mixed-integer program in whole numbers, to be maximised: the language between what is asked and
+ * the solver that answers.
  */
 final class Program {
 
   /**
-   * Rows and objectives whose amounts add up to more than this are beyond what doubles settle for certain.
+   * Rows and objectives whose amounts add up to more than this are beyond what doubles settle for
+   * certain.
    */
   static final long CERTAIN = 100_000_000;
 
@@ -43,16 +44,20 @@ final class Program {
     add(sum, divisor, -Math.floorDiv(sum.constant() - lower, divisor), Long.MAX_VALUE);
   }
 
-  /** Dividing by what all amounts have in common, and the limit toward the lattice, loses no whole point. */
+  /**
+   * Dividing by what all amounts have in common, and the limit toward the lattice, loses no whole
+   * point.
+   */
   private void add(Sum sum, long divisor, long lower, long upper) {
     Sum reduced = sum.dividedBy(divisor);
     if (reduced.isConstant()) {
       possible &= lower <= 0 && upper >= 0;
       return;
     }
-    certain &= reach(reduced) <= CERTAIN
-        && (lower == Long.MIN_VALUE || Math.abs(lower) <= CERTAIN)
-        && (upper == Long.MAX_VALUE || Math.abs(upper) <= CERTAIN);
+    certain &=
+        reach(reduced) <= CERTAIN
+            && (lower == Long.MIN_VALUE || Math.abs(lower) <= CERTAIN)
+            && (upper == Long.MAX_VALUE || Math.abs(upper) <= CERTAIN);
     rows.add(new Row(reduced, lower, upper));
   }
 
@@ -66,8 +71,11 @@ final class Program {
   /** No point takes a sum further from 0 than this. */
   private long reach(Sum sum) {
     long[] reach = {0};
-    sum.forEach((column, amount) -> reach[0] = Math.addExact(
-        reach[0], Math.multiplyExact(Math.abs(amount), columns.get(column).upper())));
+    sum.forEach(
+        (column, amount) ->
+            reach[0] =
+                Math.addExact(
+                    reach[0], Math.multiplyExact(Math.abs(amount), columns.get(column).upper())));
     return reach[0];
   }
 
@@ -86,7 +94,9 @@ final class Program {
     return possible;
   }
 
-  /** What the whole sum to be maximised comes to where the solver's objective is {@code reduced}. */
+  /**
+   * What the whole sum to be maximised comes to where the solver's objective is {@code reduced}.
+   */
   long value(double reduced) {
     return Math.round(reduced) * unit + constant;
   }

@@ -11,5 +11,8 @@ package org.jawroom.plan;
 public record Purchase(What what, int index, int count, long price) {
 
   /** What is bought. */
-  public enum What { VISE, MACHINE }
+  public enum What {
+    VISE,
+    MACHINE
+  }
 }

@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How early the vises on a few machines in a row stand in the tables, as one number: a digit for each
- * machine, the first machine's the highest; the earlier its vise the more, 0 where it stays bare.
+ * How early the vises on a few machines in a row stand in the tables, as one number: a digit for
+ * each machine, the first machine's the highest; the earlier its vise the more, 0 where it stays
+ * bare.
  */
 final class Ranking {
 
@@ -23,14 +24,19 @@ final class Ranking {
     this.ceiling = ceiling;
   }
 
-  /** Of machine {@code first} and as many after it as will do, by their fits of {@code margin} or more. */
+  /**
+   * Of machine {@code first} and as many after it as will do, by their fits of {@code margin} or
+   * more.
+   */
   static Ranking from(Task task, int first, long margin) {
     List<List<Integer>> digits = new ArrayList<>();
     long size = 1;
     int machine = first;
     while (machine < task.cell().machines().size()) {
-      List<Integer> fits = task.ofMachine(machine).stream()
-          .filter(fit -> task.fits().get(fit).leastMargin() >= margin).toList();
+      List<Integer> fits =
+          task.ofMachine(machine).stream()
+              .filter(fit -> task.fits().get(fit).leastMargin() >= margin)
+              .toList();
       size *= fits.size() + 1;
       if (machine > first && size > LARGEST) {
         break;

@@ -8,17 +8,18 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Leaves out fits that cannot matter as long as only held jobs and money count, when a machine may as well
- * stay bare.
+ * Leaves out fits that cannot matter as long as only held jobs and money count, when a machine may
+ * as well stay bare.
  */
 final class Reduction {
 
   private Reduction() {}
 
   /**
-   * A fit that holds no job is worth no more than a bare machine. One that holds nothing another on the same
-   * machine does not hold as well is worth no more than the other, if there are so many of the other's kind
-   * in stock that all machines could have it: whoever takes the first could take the other for nothing.
+   * A fit that holds no job is worth no more than a bare machine. One that holds nothing another on
+   * the same machine does not hold as well is worth no more than the other, if there are so many of
+   * the other's kind in stock that all machines could have it: whoever takes the first could take
+   * the other for nothing.
    */
   static Set<Integer> worthHaving(Task task) {
     Map<Integer, Set<Integer>> holds = new HashMap<>();
@@ -32,8 +33,12 @@ final class Reduction {
       List<Integer> left = new ArrayList<>(task.ofMachine(machine));
       left.removeIf(fit -> !holds.containsKey(fit));
       for (int fit : List.copyOf(left)) {
-        if (left.stream().anyMatch(other -> other != fit && abounds(task, other)
-            && holds.get(other).containsAll(holds.get(fit)))) {
+        if (left.stream()
+            .anyMatch(
+                other ->
+                    other != fit
+                        && abounds(task, other)
+                        && holds.get(other).containsAll(holds.get(fit)))) {
           left.remove((Integer) fit);
         }
       }

@@ -9,8 +9,8 @@ import java.util.OptionalLong;
 import java.util.Set;
 
 /**
- * For each job left: the cheapest purchase with which it is held beside all jobs the plan holds. What the
- * plan buys counts as bought.
+ * For each job left: the cheapest purchase with which it is held beside all jobs the plan holds.
+ * What the plan buys counts as bought.
  */
 final class Remedies {
 
@@ -53,7 +53,8 @@ final class Remedies {
     if (task.ceiling(Aim.HELD) < quantity) {
       return without(job, Unheld.Remedy.NOTHING_ON_SALE);
     }
-    Cheapest cheapest = new Cheapest(task, new Demands().reach(Aim.HELD, quantity), wishes.remainingMillis());
+    Cheapest cheapest =
+        new Cheapest(task, new Demands().reach(Aim.HELD, quantity), wishes.remainingMillis());
     return switch (cheapest.state()) {
       case FOUND -> {
         List<Purchase> list = Shopping.list(task, cheapest.choice());

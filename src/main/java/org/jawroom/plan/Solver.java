@@ -13,10 +13,20 @@ import org.ojalgo.type.context.NumberContext;
 /** Asks ojAlgo; with {@link Complaints} all that knows which solver answers a {@link Program}. */
 final class Solver {
 
-  /** What the solver says; nothing of it is believed before it has been counted again in whole numbers. */
-  enum State { OPTIMAL, FEASIBLE, INFEASIBLE, UNDECIDED }
+  /**
+   * What the solver says; nothing of it is believed before it has been counted again in whole
+   * numbers.
+   */
+  enum State {
+    OPTIMAL,
+    FEASIBLE,
+    INFEASIBLE,
+    UNDECIDED
+  }
 
-  /** @param values of the columns; empty if there is no point */
+  /**
+   * @param values of the columns; empty if there is no point
+   */
   record Answer(State state, double objective, double[] values) {
 
     /** The point stands, if there is one; that none is better, or none there, does not. */
@@ -28,8 +38,9 @@ final class Solver {
   private static final NumberContext GAP = NumberContext.of(10, 8);
 
   /**
-   * One thread, and no Gomory cuts: with them ojAlgo 56.1.1 calls some small programs infeasible that are not
-   * (PlannerTwinTest has one). No cut is ever violated by as much as this, and no part is such a fraction.
+   * One thread, and no Gomory cuts: with them ojAlgo 56.1.1 calls some small programs infeasible
+   * that are not (PlannerTwinTest has one). No cut is ever violated by as much as this, and no part
+   * is such a fraction.
    */
   private static final IntegerStrategy STRATEGY =
       IntegerStrategy.newConfigurable()
@@ -43,9 +54,9 @@ final class Solver {
   private Solver() {}
 
   /**
-   * Added to the objective, so that the gap, which the solver reckons in parts of the objective, comes to
-   * between a half and less than one whole: where a better plan must be better by one at least, branches that
-   * promise less are not worth the time.
+   * Added to the objective, so that the gap, which the solver reckons in parts of the objective,
+   * comes to between a half and less than one whole: where a better plan must be better by one at
+   * least, branches that promise less are not worth the time.
    */
   private static double height(Program program) {
     return 0.9 / GAP.getRelativeError() - program.reach();
@@ -60,8 +71,11 @@ final class Solver {
     List<Variable> variables = new ArrayList<>();
     for (Program.Column column : program.columns()) {
       variables.add(
-          model.newVariable("x" + variables.size())
-              .lower(0).upper(column.upper()).integer(column.whole()));
+          model
+              .newVariable("x" + variables.size())
+              .lower(0)
+              .upper(column.upper())
+              .integer(column.whole()));
     }
     int number = 0;
     for (Program.Row row : program.rows()) {
@@ -74,8 +88,9 @@ final class Solver {
         expression.upper(row.upper());
       }
     }
-    program.objective().forEach(
-        (column, amount) -> variables.get(column).weight(BigDecimal.valueOf(amount)));
+    program
+        .objective()
+        .forEach((column, amount) -> variables.get(column).weight(BigDecimal.valueOf(amount)));
     model.newVariable("height").level(height(program)).weight(1);
     model.options.integer(STRATEGY);
     model.options.time_abort = Math.max(1, millis);

@@ -9,8 +9,9 @@ import java.util.function.LongSupplier;
 import java.util.function.ToLongFunction;
 
 /**
- * Makes one aim after the other as good as can be, none at the cost of an earlier one, and at last the choice
- * unique. Holds the best choice so far throughout; each one was counted in whole numbers.
+ * Makes one aim after the other as good as can be, none at the cost of an earlier one, and at last
+ * the choice unique. Holds the best choice so far throughout; each one was counted in whole
+ * numbers.
  */
 final class Stages {
 
@@ -55,10 +56,12 @@ final class Stages {
     }
     Program program = formulation.program();
     Solver.Answer answer = Solver.maximise(program, millis);
-    formulation.read(answer.values())
+    formulation
+        .read(answer.values())
         .filter(choice -> value.applyAsLong(choice) > value.applyAsLong(best))
         .ifPresent(choice -> best = choice);
-    return answer.state() == Solver.State.OPTIMAL && program.isCertain()
+    return answer.state() == Solver.State.OPTIMAL
+        && program.isCertain()
         && value.applyAsLong(best) == program.value(answer.objective());
   }
 
@@ -100,13 +103,13 @@ final class Stages {
   }
 
   /**
-   * Settles the machines on the earliest vises that still let the rest be as good, the first machine first: a
-   * few at a time, as the digits of one number.
+   * Settles the machines on the earliest vises that still let the rest be as good, the first
+   * machine first: a few at a time, as the digits of one number.
    */
   Stages inOrder() {
     boolean proven = true;
     int machines = task.cell().machines().size();
-    for (int first = 0; first < machines;) {
+    for (int first = 0; first < machines; ) {
       listener.accept(new Progress(Aim.ORDER, first + 1, machines));
       Ranking ranking = Ranking.from(task, first, task.value(Aim.MARGIN, best));
       if (ranking.of(best) < ranking.ceiling()) {

@@ -2,7 +2,6 @@ package org.jawroom.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +12,8 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * A cell with what is asked of it, made ready: the fits that can come into question, by machine and then by
- * vise, and the exact value of any {@link Choice} for each {@link Aim}.
+ * A cell with what is asked of it, made ready: the fits that can come into question, by machine and
+ * then by vise, and the exact value of any {@link Choice} for each {@link Aim}.
  */
 final class Task {
 
@@ -66,11 +65,19 @@ final class Task {
         same.computeIfAbsent(holding, none -> new ArrayList<>()).add(job);
       }
     }
-    same.forEach((holding, jobs) -> groups.add(
-        new Group(holding, jobs.stream().mapToLong(job -> cell.jobs().get(job).quantity()).sum(), jobs)));
+    same.forEach(
+        (holding, jobs) ->
+            groups.add(
+                new Group(
+                    holding,
+                    jobs.stream().mapToLong(job -> cell.jobs().get(job).quantity()).sum(),
+                    jobs)));
   }
 
-  /** What is asked for, one after the other; the order of the tables, which settles the rest, left out. */
+  /**
+   * What is asked for, one after the other; the order of the tables, which settles the rest, left
+   * out.
+   */
   List<Aim> aims() {
     List<Aim> aims = new ArrayList<>();
     boolean jobs = !cell.jobs().isEmpty();
@@ -106,7 +113,10 @@ final class Task {
       case EQUIPPED -> choice.fits().size();
       case OPENING -> choice.fits().stream().mapToLong(fit -> fits.get(fit).opening()).sum();
       case MARGIN ->
-          choice.fits().stream().mapToLong(fit -> fits.get(fit).leastMargin()).min().orElse(Long.MAX_VALUE);
+          choice.fits().stream()
+              .mapToLong(fit -> fits.get(fit).leastMargin())
+              .min()
+              .orElse(Long.MAX_VALUE);
       case CHANGES -> -changes(choice);
       case SET_OUT -> setOut(choice);
       case ORDER, REMEDY -> throw new IllegalArgumentException("no number tells " + aim);
@@ -122,7 +132,8 @@ final class Task {
       case OPENING ->
           ofMachine.stream()
               .mapToLong(
-                  fitting -> fitting.stream().mapToLong(fit -> fits.get(fit).opening()).max().orElse(0))
+                  fitting ->
+                      fitting.stream().mapToLong(fit -> fits.get(fit).opening()).max().orElse(0))
               .sum();
       case MARGIN, SET_OUT -> Long.MAX_VALUE;
       case ORDER, REMEDY -> throw new IllegalArgumentException("no number tells " + aim);
@@ -136,7 +147,9 @@ final class Task {
   /** What one of an item costs; 0 for what is not for sale. */
   long price(int item) {
     int vises = cell.vises().size();
-    return (item < vises ? cell.vises().get(item).price() : cell.machines().get(item - vises).price())
+    return (item < vises
+            ? cell.vises().get(item).price()
+            : cell.machines().get(item - vises).price())
         .orElse(0);
   }
 
@@ -166,7 +179,10 @@ final class Task {
     return total;
   }
 
-  /** How many things there are to be had: the kinds of vise, then the machines, whether for sale or not. */
+  /**
+   * How many things there are to be had: the kinds of vise, then the machines, whether for sale or
+   * not.
+   */
   int items() {
     return cell.vises().size() + cell.machines().size();
   }

@@ -6,11 +6,12 @@ import java.util.List;
  * A job the plan leaves, and what would hold it as well.
  *
  * @param job its place in the cell's list
- * @param purchases for {@link Remedy#BUY}: the cheapest beside those of the plan with which every job that
- *     the plan holds, and this one, can be held; of equally cheap ones the fewest things, then what stands
- *     first in the tables
+ * @param purchases for {@link Remedy#BUY}: the cheapest beside those of the plan with which every
+ *     job that the plan holds, and this one, can be held; of equally cheap ones the fewest things,
+ *     then what stands first in the tables
  * @param cost what they come to, in the smallest coin; may be 0 only where the plan was not proven
- * @param proven whether nothing cheaper would do; for {@link Remedy#NOTHING_ON_SALE}, whether that is sure
+ * @param proven whether nothing cheaper would do; for {@link Remedy#NOTHING_ON_SALE}, whether that
+ *     is sure
  */
 public record Unheld(int job, Remedy remedy, List<Purchase> purchases, long cost, boolean proven) {
 

@@ -9,10 +9,11 @@ import java.util.function.LongSupplier;
 /**
  * What is asked of a plan.
  *
- * @param buy whether the plan itself may buy; remedies for jobs not held look at the market in any case
+ * @param buy whether the plan itself may buy; remedies for jobs not held look at the market in any
+ *     case
  * @param budget the most that may be spent, in the smallest coin; only with {@code buy}
- * @param keep the kind of vise now on each machine, by their place in the cell's lists; a machine that is
- *     not named is bare now; {@link #GONE} stands for a kind that is no longer in the cell
+ * @param keep the kind of vise now on each machine, by their place in the cell's lists; a machine
+ *     that is not named is bare now; {@link #GONE} stands for a kind that is no longer in the cell
  * @param remainingMillis time left, asked before each question put to the solver; 0 or less: none
  * @param listener told when a step begins
  */

@@ -22,25 +22,27 @@ import org.jawroom.shop.Column;
 import org.jawroom.shop.Vise;
 
 /**
- * {@code assess.csv}: one row for each fact told of a candidate, in the columns {@code candidate, subject,
- * item, value, unit, note}.
+ * {@code assess.csv}: one row for each fact told of a candidate, in the columns {@code candidate,
+ * subject, item, value, unit, note}.
  *
- * <p>Lengths are in mm to 0.001: what there is room for down, what is needed up. Names are joined by {@code
- * ;}. Subjects:
+ * <p>Lengths are in mm to 0.001: what there is room for down, what is needed up. Names are joined
+ * by {@code ;}. Subjects:
  *
  * <ul>
  *   <li>{@code better}: whether it is the better buy, and what decides it.
- *   <li>{@code vises}: how many kinds have each verdict, and which; {@code homeless}: how many that fit on no
- *       owned machine there are, and how many of those fit; {@code side by side}: how many of each kind.
- *   <li>{@code jobs}: {@code held}, {@code only here}, {@code unknown}, {@code perhaps only here}, {@code
- *       barred}.
- *   <li>{@code nuts}: for each width of owned slots how its nut goes ({@link NutFit}), and whose they are;
- *       {@code bolt}: thread and hole.
- *   <li>{@code room}: for each turn and other side the most; no value where the note says {@code any} or
- *       {@code never}. Where blanks are left out {@code at best}, and once more with every blank gap as 0.
+ *   <li>{@code vises}: how many kinds have each verdict, and which; {@code homeless}: how many that
+ *       fit on no owned machine there are, and how many of those fit; {@code side by side}: how
+ *       many of each kind.
+ *   <li>{@code jobs}: {@code held}, {@code only here}, {@code unknown}, {@code perhaps only here},
+ *       {@code barred}.
+ *   <li>{@code nuts}: for each width of owned slots how its nut goes ({@link NutFit}), and whose
+ *       they are; {@code bolt}: thread and hole.
+ *   <li>{@code room}: for each turn and other side the most; no value where the note says {@code
+ *       any} or {@code never}. Where blanks are left out {@code at best}, and once more with every
+ *       blank gap as 0.
  *   <li>{@code under the spindle}: vise and part together.
- *   <li>{@code ask}: a row for each thing that hangs on a blank ({@link Question}); the value that serves,
- *       told as {@code unknowns.csv} does.
+ *   <li>{@code ask}: a row for each thing that hangs on a blank ({@link Question}); the value that
+ *       serves, told as {@code unknowns.csv} does.
  * </ul>
  */
 final class AssessCsv {
@@ -94,8 +96,14 @@ final class AssessCsv {
     rooms(one.room(), one.roomBlanks().isEmpty() ? "" : "at best without " + blanks(one));
     rooms(one.roomAtZero(), "every blank gap 0");
     if (one.stack().isPresent()) {
-      row("under the spindle", "highest", CsvTable.down(one.stack()), "mm",
-          assessment.tool().isPresent() ? "tool " + CsvTable.up(assessment.tool()) : "no tool told");
+      row(
+          "under the spindle",
+          "highest",
+          CsvTable.down(one.stack()),
+          "mm",
+          assessment.tool().isPresent()
+              ? "tool " + CsvTable.up(assessment.tool())
+              : "no tool told");
     }
     for (Question question : one.questions()) {
       ask(question);
@@ -105,13 +113,26 @@ final class AssessCsv {
   private void better(Assessed one) throws IOException {
     boolean best = assessment.better().best().contains(one);
     String value = best ? (assessment.better().best().size() > 1 ? "tie" : "yes") : "no";
-    row("better", "buy", assessment.candidates().size() == 1 ? "alone" : value, "",
-        assessment.better().decidedBy().map(by -> by.name().toLowerCase(java.util.Locale.ROOT)).orElse(""));
+    row(
+        "better",
+        "buy",
+        assessment.candidates().size() == 1 ? "alone" : value,
+        "",
+        assessment
+            .better()
+            .decidedBy()
+            .map(by -> by.name().toLowerCase(java.util.Locale.ROOT))
+            .orElse(""));
   }
 
   private void nuts(Assessed one) throws IOException {
     for (NutFit nut : one.nuts()) {
-      row("nuts", CsvTable.down(nut.slot()), nut.fit().code(), "", String.join(";", nut.machines()));
+      row(
+          "nuts",
+          CsvTable.down(nut.slot()),
+          nut.fit().code(),
+          "",
+          String.join(";", nut.machines()));
     }
     OptionalLong thread = AssessWords.thread(one.machine());
     if (thread.isPresent()) {
@@ -134,7 +155,10 @@ final class AssessCsv {
     for (RoomLimit limit : limits) {
       String relation = limit.relation() == Relation.AT_MOST ? "" : limit.relation().code();
       row(
-          "room", turns + "; " + CsvTable.up(limit.given()) + side, CsvTable.down(limit.most()), "mm",
+          "room",
+          turns + "; " + CsvTable.up(limit.given()) + side,
+          CsvTable.down(limit.most()),
+          "mm",
           relation + (relation.isEmpty() || note.isEmpty() ? "" : "; ") + note);
     }
   }
@@ -144,17 +168,26 @@ final class AssessCsv {
   }
 
   private void ask(Question question) throws IOException {
-    String item = question.column().path()
-        + (question.guard().isEmpty() ? "" : " (" + question.guard() + ")");
+    String item =
+        question.column().path()
+            + (question.guard().isEmpty() ? "" : " (" + question.guard() + ")");
     for (Question.Change change : question.changes()) {
       boolean load = change.kilograms().isPresent();
-      String value = load
-          ? Figures.kilogramsUp(change.kilograms().get())
-          : change.relation() == Relation.AT_MOST
-              ? CsvTable.down(change.limit())
-              : CsvTable.up(change.limit());
-      row("ask", item, value, load ? "kg" : "mm",
-          change.relation().code() + " for " + (change.job() ? "job " : "vise ") + change.subject()
+      String value =
+          load
+              ? Figures.kilogramsUp(change.kilograms().get())
+              : change.relation() == Relation.AT_MOST
+                  ? CsvTable.down(change.limit())
+                  : CsvTable.up(change.limit());
+      row(
+          "ask",
+          item,
+          value,
+          load ? "kg" : "mm",
+          change.relation().code()
+              + " for "
+              + (change.job() ? "job " : "vise ")
+              + change.subject()
               + (change.alone() ? "" : "; other blanks too"));
     }
     for (String name : question.open()) {
@@ -173,7 +206,11 @@ final class AssessCsv {
       throws IOException {
     table.row(
         Arrays.asList(
-            PlainText.harmless(candidate), subject, PlainText.harmless(item), value, unit,
+            PlainText.harmless(candidate),
+            subject,
+            PlainText.harmless(item),
+            value,
+            unit,
             PlainText.harmless(note)));
   }
 }

@@ -66,12 +66,16 @@ final class AssessFacts {
     verdict(Verdict.UNKNOWN, "unknown");
     if (!assessment.homeless().isEmpty()) {
       add(
-          "of those without a home (" + String.join(", ", AssessWords.vises(assessment.homeless()))
+          "of those without a home ("
+              + String.join(", ", AssessWords.vises(assessment.homeless()))
               + ") fit",
           words::homeless,
           it -> AssessWords.NOTHING);
     }
-    add("side by side on the table", it -> words.sideBySide(it, true), it -> words.sideBySide(it, false));
+    add(
+        "side by side on the table",
+        it -> words.sideBySide(it, true),
+        it -> words.sideBySide(it, false));
     section("Your " + assessment.kinds() + " kinds of vise");
   }
 
@@ -84,7 +88,8 @@ final class AssessFacts {
       return;
     }
     counted("held", it -> AssessWords.jobs(it.held()));
-    counted("held that no owned machine holds (itself aside)", it -> AssessWords.jobs(it.onlyHere()));
+    counted(
+        "held that no owned machine holds (itself aside)", it -> AssessWords.jobs(it.onlyHere()));
     counted("unknown", it -> AssessWords.jobs(it.unknown()));
     counted("its machines column bars it", it -> AssessWords.jobs(it.barred()));
     section(assessment.jobs() == 1 ? "Your 1 job" : "Your " + assessment.jobs() + " jobs");
@@ -112,9 +117,15 @@ final class AssessFacts {
   }
 
   private String height() {
-    return assessment.pattern()
-        .map(size -> ", as high as your " + size.vise().name() + " ("
-            + words.unit().brief(size.top(), Rounding.UP) + ")")
+    return assessment
+        .pattern()
+        .map(
+            size ->
+                ", as high as your "
+                    + size.vise().name()
+                    + " ("
+                    + words.unit().brief(size.top(), Rounding.UP)
+                    + ")")
         .orElse("");
   }
 
@@ -125,12 +136,13 @@ final class AssessFacts {
 
   /** Given sides that give the same for every machine shown stand in one line. */
   private void rooms(Axis axis, Function<Room, List<RoomLimit>> kind, String before, String after) {
-    List<RoomLimit> first = shown.stream()
-        .flatMap(machine -> machine.room().stream())
-        .filter(room -> room.turns().get(0).uAxis() == axis)
-        .findFirst()
-        .map(kind)
-        .orElse(List.of());
+    List<RoomLimit> first =
+        shown.stream()
+            .flatMap(machine -> machine.room().stream())
+            .filter(room -> room.turns().get(0).uAxis() == axis)
+            .findFirst()
+            .map(kind)
+            .orElse(List.of());
     int from = 0;
     while (from < first.size()) {
       int to = from + 1;
@@ -138,9 +150,10 @@ final class AssessFacts {
         to++;
       }
       int which = from;
-      String given = first.subList(from, to).stream()
-          .map(limit -> words.unit().brief(limit.given(), Rounding.UP))
-          .collect(Collectors.joining(", "));
+      String given =
+          first.subList(from, to).stream()
+              .map(limit -> words.unit().brief(limit.given(), Rounding.UP))
+              .collect(Collectors.joining(", "));
       same(before + given + after, it -> words.room(it, axis, kind, which));
       from = to;
     }

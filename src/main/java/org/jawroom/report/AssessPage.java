@@ -16,9 +16,9 @@ import org.jawroom.drawing.Typeface;
 import org.jawroom.placement.Verdict;
 
 /**
- * One page of an assessment, laid out from the top: which is the better buy, facts down and candidates
- * across, what to ask the sellers, cautions. What does not fit even in the smallest letters is left out from
- * where the page ends, and a last line says so.
+ * One page of an assessment, laid out from the top: which is the better buy, facts down and
+ * candidates across, what to ask the sellers, cautions. What does not fit even in the smallest
+ * letters is left out from where the page ends, and a last line says so.
  */
 final class AssessPage {
   private static final double MARGIN = 36;
@@ -32,13 +32,14 @@ final class AssessPage {
   private static final Color GROUND = new Color(0xE6E6E6);
   private static final Color BEST = new Color(0xCFE6F7);
 
-  private static final List<String> CAUTIONS = List.of(
-      "Room is that of a solid block over everything the vise sweeps, its own tolerance not taken off. Only"
-          + " what is listed can be hit; blanks are unknown, never zero.",
-      "A nut's base is not judged: try one. How hard a vise holds, and what slots and table bear, is yours to"
-          + " judge.",
-      "This does not replace the check on the machine. Lock out before reaching in. Local codes and the"
-          + " machine maker's instructions come first.");
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Room is that of a solid block over everything the vise sweeps, its own tolerance not taken off. Only"
+              + " what is listed can be hit; blanks are unknown, never zero.",
+          "A nut's base is not judged: try one. How hard a vise holds, and what slots and table bear, is yours to"
+              + " judge.",
+          "This does not replace the check on the machine. Lock out before reaching in. Local codes and the"
+              + " machine maker's instructions come first.");
 
   /** Cells side by side, each wrapped, on one ground; an empty row is a little room. */
   private record Row(List<Cell> cells, Color ground, boolean ruled) {
@@ -108,9 +109,10 @@ final class AssessPage {
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < candidates.size(); i++) {
       Assessed one = candidates.get(i);
-      boolean best = assessment.candidates().size() > 1
-          && assessment.better().decidedBy().isPresent()
-          && assessment.better().best().contains(one);
+      boolean best =
+          assessment.candidates().size() > 1
+              && assessment.better().decidedBy().isPresent()
+              && assessment.better().best().contains(one);
       String name = one.machine().name() + (best ? " – the better buy" : "");
       cells.add(cell(name, left(i), across(), Typeface.BOLD, INK, size + 1));
     }
@@ -136,7 +138,9 @@ final class AssessPage {
                   .map(one -> one.machine().name() + " " + one.vises(Verdict.FITS).size())
                   .collect(Collectors.joining(", "))
               + ".",
-          Typeface.PLAIN, INK, size);
+          Typeface.PLAIN,
+          INK,
+          size);
     }
   }
 
@@ -167,7 +171,8 @@ final class AssessPage {
 
   private static Cell cell(
       String text, double left, double width, Typeface face, Color ink, double points) {
-    return new Cell(left, face, ink, points, FittedLines.of(Typeface.shown(text), face, points, width));
+    return new Cell(
+        left, face, ink, points, FittedLines.of(Typeface.shown(text), face, points, width));
   }
 
   private double height(Row row) {
@@ -191,9 +196,18 @@ final class AssessPage {
         draw(pen, faces, row, top);
         top -= height(row);
       }
-      String made = "jawroom" + (facts.toolVersion().isEmpty() ? "" : " " + facts.toolVersion()) + " · "
-          + facts.files().stream().map(RunFacts.FileRead::name).collect(Collectors.joining(", "));
-      write(pen, faces, cell(made, MARGIN, paper.getWidth() * 2, Typeface.PLAIN, FAINT, 7), MARGIN + 7);
+      String made =
+          "jawroom"
+              + (facts.toolVersion().isEmpty() ? "" : " " + facts.toolVersion())
+              + " · "
+              + facts.files().stream()
+                  .map(RunFacts.FileRead::name)
+                  .collect(Collectors.joining(", "));
+      write(
+          pen,
+          faces,
+          cell(made, MARGIN, paper.getWidth() * 2, Typeface.PLAIN, FAINT, 7),
+          MARGIN + 7);
     }
   }
 

@@ -19,6 +19,7 @@ final class AssessPdf {
 
   /** Sizes of letters in points, tried until everything stands on the page. */
   private static final double LARGEST = 8.5;
+
   private static final double SMALLEST = 6;
   private static final double STEP = 0.25;
 
@@ -39,8 +40,8 @@ final class AssessPdf {
     }
   }
 
-  private static AssessPage page(
-      Assessment assessment, RunFacts facts, List<Assessed> candidates) throws IOException {
+  private static AssessPage page(Assessment assessment, RunFacts facts, List<Assessed> candidates)
+      throws IOException {
     for (double size = LARGEST; size > SMALLEST; size -= STEP) {
       AssessPage page = new AssessPage(assessment, facts, candidates, size);
       if (page.fits()) {

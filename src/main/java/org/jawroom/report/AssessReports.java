@@ -14,8 +14,8 @@ public final class AssessReports {
   private AssessReports() {}
 
   /**
-   * Writes {@link AssessCsv}, {@link AssessWorkbook} and {@link AssessPdf} into {@code directory}, which is
-   * made if need be; together or not at all.
+   * Writes {@link AssessCsv}, {@link AssessWorkbook} and {@link AssessPdf} into {@code directory},
+   * which is made if need be; together or not at all.
    *
    * @return the files written
    * @throws IOException if a file could not be written
@@ -34,7 +34,9 @@ public final class AssessReports {
     List<String> lines = new ArrayList<>(BetterBuyWords.lines(assessment));
     SellerWords seller = new SellerWords(unit);
     for (Assessed one : assessment.candidates()) {
-      seller.lines(one).forEach(line -> lines.add("Ask the seller of " + one.machine().name() + ": " + line));
+      seller
+          .lines(one)
+          .forEach(line -> lines.add("Ask the seller of " + one.machine().name() + ": " + line));
     }
     written.forEach(file -> lines.add("Written: " + file));
     return lines.stream().map(PlainText::forTerminal).toList();

@@ -29,7 +29,10 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
 
-/** What is found out of a machine that might be bought, in words; lengths in the unit people asked for. */
+/**
+ * What is found out of a machine that might be bought, in words; lengths in the unit people asked
+ * for.
+ */
 record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
   static final String NOTHING = "–";
   private static final String UNKNOWN = "unknown: ask";
@@ -71,8 +74,13 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
 
   String slots(Machine machine) {
     Slots slots = machine.slots();
-    String words = slots.count() + " along " + slots.direction().letter() + ", "
-        + near(slots.width()) + " wide";
+    String words =
+        slots.count()
+            + " along "
+            + slots.direction().letter()
+            + ", "
+            + near(slots.width())
+            + " wide";
     return slots.needsPitch() ? words + ", " + near(slots.pitch()) + " apart" : words;
   }
 
@@ -92,7 +100,8 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
     return machine.provenance().assumedExact()
         ? "nobody says: taken as exact"
         : (machine.provenance().source().isEmpty() ? "" : machine.provenance().source() + ", ")
-            + "± " + unit.brief(machine.provenance().tolerance(), Rounding.UP);
+            + "± "
+            + unit.brief(machine.provenance().tolerance(), Rounding.UP);
   }
 
   String notLookedFor(Machine machine) {
@@ -100,18 +109,17 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
     return kinds.isEmpty() ? "nothing usual" : String.join(", ", kinds);
   }
 
-  /** {@code plain 125 ×3, plain 160 ×2}: of which kinds more than one stand on the table together. */
+  /**
+   * {@code plain 125 ×3, plain 160 ×2}: of which kinds more than one stand on the table together.
+   */
   String sideBySide(Assessed assessed, boolean withNames) {
-    List<Advice> several =
-        assessed.vises().stream().filter(vise -> count(vise) > 1).toList();
+    List<Advice> several = assessed.vises().stream().filter(vise -> count(vise) > 1).toList();
     if (several.isEmpty()) {
       return "no two of a kind";
     }
     if (withNames) {
       return some(
-          several.stream()
-              .map(vise -> vise.outcome().vise().name() + " ×" + count(vise))
-              .toList());
+          several.stream().map(vise -> vise.outcome().vise().name() + " ×" + count(vise)).toList());
     }
     return "up to " + several.stream().mapToInt(AssessWords::count).max().getAsInt();
   }
@@ -145,14 +153,17 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
     if (assessed.machine().slots().width().isBlank()) {
       return UNKNOWN;
     }
-    List<String> sizes = assessed.nuts().stream()
-        .filter(nut -> nut.fit() == fit)
-        .map(nut -> nearest(nut.slot()) + (withNames ? " (" + some(nut.machines()) + ")" : ""))
-        .toList();
+    List<String> sizes =
+        assessed.nuts().stream()
+            .filter(nut -> nut.fit() == fit)
+            .map(nut -> nearest(nut.slot()) + (withNames ? " (" + some(nut.machines()) + ")" : ""))
+            .toList();
     return sizes.isEmpty() ? "none" : String.join(withNames ? "; " : ", ", sizes);
   }
 
-  /** The {@code index}th of one kind of limit of the room in which the jaws open along {@code axis}. */
+  /**
+   * The {@code index}th of one kind of limit of the room in which the jaws open along {@code axis}.
+   */
   String room(Assessed assessed, Axis axis, Function<Room, List<RoomLimit>> kind, int index) {
     Optional<RoomLimit> best = limit(assessed.room(), axis, kind, index);
     Optional<RoomLimit> atZero = limit(assessed.roomAtZero(), axis, kind, index);
@@ -162,12 +173,14 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
     if (assessed.roomBlanks().isEmpty()) {
       return limit(best.get());
     }
-    String gaps = assessed.roomBlanks().stream()
-        .filter(column -> column.column().endsWith("gap"))
-        .map(Column::column)
-        .collect(Collectors.joining(", "));
+    String gaps =
+        assessed.roomBlanks().stream()
+            .filter(column -> column.column().endsWith("gap"))
+            .map(Column::column)
+            .collect(Collectors.joining(", "));
     return atZero.map(limit -> limit(limit) + " with " + gaps + " 0; ").orElse("")
-        + "at best " + limit(best.get());
+        + "at best "
+        + limit(best.get());
   }
 
   private static Optional<RoomLimit> limit(
@@ -211,7 +224,9 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
         // The pair stands abreast across the way the jaws open.
         boolean abreastAlong = machine.slots().direction() != axis;
         words.add(
-            "handle " + turns.stream().map(Turn::word).collect(Collectors.joining(" or ")) + ": "
+            "handle "
+                + turns.stream().map(Turn::word).collect(Collectors.joining(" or "))
+                + ": "
                 + (abreastAlong
                     ? "two abreast go into one slot at any distance; two in line, "
                     : "two in line go into one slot at any distance; two abreast, ")

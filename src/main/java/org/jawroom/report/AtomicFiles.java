@@ -15,9 +15,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Puts several files into a directory together. They are written beside their places under other names
- * and moved only when all are complete; if anything fails, whatever stood there before stands there
- * still.
+ * Puts several files into a directory together. They are written beside their places under other
+ * names and moved only when all are complete; if anything fails, whatever stood there before stands
+ * there still.
  */
 public final class AtomicFiles {
 
@@ -68,8 +68,8 @@ public final class AtomicFiles {
     }
     Path temporary = free(target, "part");
     written.put(target, temporary);
-    try (OutputStream out = new BufferedOutputStream(
-        Files.newOutputStream(temporary, StandardOpenOption.WRITE))) {
+    try (OutputStream out =
+        new BufferedOutputStream(Files.newOutputStream(temporary, StandardOpenOption.WRITE))) {
       content.writeTo(out);
     }
   }
@@ -91,7 +91,8 @@ public final class AtomicFiles {
       if (Files.exists(target)) {
         Path copy = free(target, "old");
         kept.put(target, copy);
-        Files.copy(target, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
+        Files.copy(
+            target, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
       }
     }
   }

@@ -35,17 +35,22 @@ final class BetterBuyWords {
       return lines;
     }
     if (better.decidedBy().isEmpty()) {
-      lines.add("No better buy: " + names(better.best()) + " are equal in all that is counted"
-          + (better.best().stream().anyMatch(one -> one.machine().price().isEmpty())
-              ? ", as far as prices are told."
-              : "."));
+      lines.add(
+          "No better buy: "
+              + names(better.best())
+              + " are equal in all that is counted"
+              + (better.best().stream().anyMatch(one -> one.machine().price().isEmpty())
+                  ? ", as far as prices are told."
+                  : "."));
     } else {
       lines.add("Better buy: " + name(better.best().get(0)) + ". Why: " + why(better));
     }
     assessment.candidates().forEach(one -> lines.add(counts(one)));
     if (!better.rivals().isEmpty()) {
-      lines.add("Not settled: with every answer in its favour " + names(better.rivals())
-          + " may still come out level or better. Ask the seller first.");
+      lines.add(
+          "Not settled: with every answer in its favour "
+              + names(better.rivals())
+              + " may still come out level or better. Ask the seller first.");
     }
     lines.add(ORDER);
     return lines;
@@ -54,15 +59,30 @@ final class BetterBuyWords {
   private String why(BetterBuy better) {
     Assessed best = better.best().get(0);
     return switch (better.decidedBy().orElseThrow()) {
-      case JOBS -> "it holds " + jobs(best.onlyHere().size()) + " that no owned machine holds, "
-          + String.join(", ", AssessWords.jobs(best.onlyHere()))
-          + against(one -> one.onlyHere().size()) + ".";
-      case VISES -> fits(best) + " of your " + assessment.kinds() + " kinds of vise fit on it"
-          + against(BetterBuyWords::fits) + ". None is ahead of it in jobs that no owned machine holds.";
-      case UNKNOWN -> best.open() + " vises and jobs are unknown on it" + against(Assessed::open)
-          + ". None is ahead of it in jobs that no owned machine holds, or in vises that fit.";
-      case PRICE -> "it costs " + price(best) + against(BetterBuyWords::price)
-          + ". None is ahead of it in jobs, in vises that fit, or in how little is unknown.";
+      case JOBS ->
+          "it holds "
+              + jobs(best.onlyHere().size())
+              + " that no owned machine holds, "
+              + String.join(", ", AssessWords.jobs(best.onlyHere()))
+              + against(one -> one.onlyHere().size())
+              + ".";
+      case VISES ->
+          fits(best)
+              + " of your "
+              + assessment.kinds()
+              + " kinds of vise fit on it"
+              + against(BetterBuyWords::fits)
+              + ". None is ahead of it in jobs that no owned machine holds.";
+      case UNKNOWN ->
+          best.open()
+              + " vises and jobs are unknown on it"
+              + against(Assessed::open)
+              + ". None is ahead of it in jobs that no owned machine holds, or in vises that fit.";
+      case PRICE ->
+          "it costs "
+              + price(best)
+              + against(BetterBuyWords::price)
+              + ". None is ahead of it in jobs, in vises that fit, or in how little is unknown.";
     };
   }
 
@@ -78,15 +98,27 @@ final class BetterBuyWords {
   }
 
   private String counts(Assessed one) {
-    return name(one) + ": " + jobs(one.onlyHere().size()) + " held that no owned machine holds"
-        + (one.perhapsOnlyHere().isEmpty() ? "" : ", perhaps " + one.perhapsOnlyHere().size() + " more")
-        + "; " + fits(one) + " of " + assessment.kinds() + " kinds of vise fit, "
-        + one.vises(Verdict.LIMITED).size() + " in part, "
-        + one.vises(Verdict.UNKNOWN).size() + " unknown"
+    return name(one)
+        + ": "
+        + jobs(one.onlyHere().size())
+        + " held that no owned machine holds"
+        + (one.perhapsOnlyHere().isEmpty()
+            ? ""
+            : ", perhaps " + one.perhapsOnlyHere().size() + " more")
+        + "; "
+        + fits(one)
+        + " of "
+        + assessment.kinds()
+        + " kinds of vise fit, "
+        + one.vises(Verdict.LIMITED).size()
+        + " in part, "
+        + one.vises(Verdict.UNKNOWN).size()
+        + " unknown"
         + (one.mayFit().size() < one.vises(Verdict.UNKNOWN).size()
             ? ", of which " + one.mayFit().size() + " may fit"
             : "")
-        + one.machine().price().map(price -> "; price " + price.toPlainString()).orElse("") + ".";
+        + one.machine().price().map(price -> "; price " + price.toPlainString()).orElse("")
+        + ".";
   }
 
   private static int fits(Assessed one) {

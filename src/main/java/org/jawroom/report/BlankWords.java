@@ -41,8 +41,9 @@ record BlankWords(PeopleUnit unit) {
     }
     boolean open = !settled && !words.isEmpty();
     if (never > 0) {
-      words.add((all == 1 ? "" : never == all ? "all " + all + " " : never + " ")
-          + "cannot fit whatever it is");
+      words.add(
+          (all == 1 ? "" : never == all ? "all " + all + " " : never + " ")
+              + "cannot fit whatever it is");
     }
     long told = one.pairings().stream().filter(pairing -> isTold(pairing, one.blank())).count();
     if (told == 0) {
@@ -58,8 +59,12 @@ record BlankWords(PeopleUnit unit) {
   static String settles(ToMeasure one) {
     Function<Outcome, String> partner =
         one.blank().isOfMachine() ? o -> o.vise().name() : o -> o.machine().name();
-    String named = one.alone().stream().limit(NAMED).map(Advice::outcome).map(partner)
-        .collect(Collectors.joining(", "));
+    String named =
+        one.alone().stream()
+            .limit(NAMED)
+            .map(Advice::outcome)
+            .map(partner)
+            .collect(Collectors.joining(", "));
     int more = one.alone().size() - NAMED;
     return more > 0 ? named + " and " + more + " more" : named;
   }
@@ -71,15 +76,19 @@ record BlankWords(PeopleUnit unit) {
     }
     boolean least = relation == Relation.AT_LEAST;
     long lowest = limits.stream().mapToLong(limit -> limit.limit().orElseThrow()).min().getAsLong();
-    long highest = limits.stream().mapToLong(limit -> limit.limit().orElseThrow()).max().getAsLong();
-    String enough = least
-        ? " if ≥ " + unit.fine(highest, Rounding.UP)
-        : " if ≤ " + unit.fine(lowest, Rounding.DOWN);
+    long highest =
+        limits.stream().mapToLong(limit -> limit.limit().orElseThrow()).max().getAsLong();
+    String enough =
+        least
+            ? " if ≥ " + unit.fine(highest, Rounding.UP)
+            : " if ≤ " + unit.fine(lowest, Rounding.DOWN);
     words.add(fits + some(limits.size(), all) + enough);
     if (limits.size() > 1) {
-      words.add((limits.size() == all ? "none " : "none of them ") + (least
-          ? "below " + unit.fine(lowest, Rounding.DOWN)
-          : "above " + unit.fine(highest, Rounding.UP)));
+      words.add(
+          (limits.size() == all ? "none " : "none of them ")
+              + (least
+                  ? "below " + unit.fine(lowest, Rounding.DOWN)
+                  : "above " + unit.fine(highest, Rounding.UP)));
     }
   }
 

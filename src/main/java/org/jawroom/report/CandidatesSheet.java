@@ -34,8 +34,7 @@ final class CandidatesSheet {
     this.owned = assessment.owned().subList(0, Math.min(assessment.owned().size(), room));
   }
 
-  static void add(
-      SXSSFWorkbook book, Styles styles, Assessment assessment, SheetLimits limits) {
+  static void add(SXSSFWorkbook book, Styles styles, Assessment assessment, SheetLimits limits) {
     CandidatesSheet sheet = new CandidatesSheet(book, styles, assessment, limits);
     sheet.head();
     AssessWords words = new AssessWords(styles.unit(), assessment, Integer.MAX_VALUE);
@@ -59,9 +58,10 @@ final class CandidatesSheet {
     int column = 1;
     int lines = 1;
     for (Assessed one : assessment.candidates()) {
-      boolean best = assessment.candidates().size() > 1
-          && assessment.better().decidedBy().isPresent()
-          && assessment.better().best().contains(one);
+      boolean best =
+          assessment.candidates().size() > 1
+              && assessment.better().decidedBy().isPresent()
+              && assessment.better().best().contains(one);
       String name = one.machine().name() + (best ? " – the better buy" : "");
       lines = Math.max(lines, TextLines.count(name, CANDIDATE_WIDTH - 2));
       Cells.text(names, column++, name, styles.matrixHeading(false, true));
@@ -77,7 +77,11 @@ final class CandidatesSheet {
   private String cut() {
     return owned.size() == assessment.owned().size()
         ? ""
-        : "; ONLY THE FIRST " + owned.size() + " OF " + assessment.owned().size() + " OWNED FIT HERE";
+        : "; ONLY THE FIRST "
+            + owned.size()
+            + " OF "
+            + assessment.owned().size()
+            + " OWNED FIT HERE";
   }
 
   private void setUp(int names) {

@@ -4,7 +4,9 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 
-/** Fills cells. Text is only ever set as text, so that nothing from a table can become a formula. */
+/**
+ * Fills cells. Text is only ever set as text, so that nothing from a table can become a formula.
+ */
 final class Cells {
   private Cells() {}
 

@@ -8,14 +8,15 @@ import org.jawroom.placement.Verdict;
 /**
  * One pairing in two runs.
  *
- * <p>Verdicts from best to worst: fits, limited, measure, unknown, no place, no mount. What was {@code
- * unknown} and is no more is neither better nor worse, but now known. What can no longer be told is worse
- * if there was a place, else neither. A better verdict with less margin is neither: where more clearance
- * is asked for, {@code measure} may become {@code limited}.
+ * <p>Verdicts from best to worst: fits, limited, measure, unknown, no place, no mount. What was
+ * {@code unknown} and is no more is neither better nor worse, but now known. What can no longer be
+ * told is worse if there was a place, else neither. A better verdict with less margin is neither:
+ * where more clearance is asked for, {@code measure} may become {@code limited}.
  *
- * <p>Under the same verdict the best margin decides, then the usable opening: one that holds the other is
- * the better. For two {@code limited} these two weigh the same, and only where both stayed does the margin
- * within the usable opening decide. A margin told in only one of the two cannot be weighed.
+ * <p>Under the same verdict the best margin decides, then the usable opening: one that holds the
+ * other is the better. For two {@code limited} these two weigh the same, and only where both stayed
+ * does the margin within the usable opening decide. A margin told in only one of the two cannot be
+ * weighed.
  */
 record ComparedPair(PairingRow old, PairingRow now) {
 
@@ -33,7 +34,8 @@ record ComparedPair(PairingRow old, PairingRow now) {
       return Change.NOW_KNOWN;
     }
     Change change = Change.from(0, stepsGained());
-    boolean doubtful = now.verdict() == Verdict.UNKNOWN || gained(old.bestMargin(), now.bestMargin()) < 0;
+    boolean doubtful =
+        now.verdict() == Verdict.UNKNOWN || gained(old.bestMargin(), now.bestMargin()) < 0;
     return change == Change.BETTER && doubtful ? Change.OTHERWISE : change;
   }
 
@@ -71,7 +73,9 @@ record ComparedPair(PairingRow old, PairingRow now) {
     return rank(old.verdict()) - rank(now.verdict());
   }
 
-  /** Of the best margin or, where that stayed, of the one within the usable opening of two limited. */
+  /**
+   * Of the best margin or, where that stayed, of the one within the usable opening of two limited.
+   */
   private long marginGained() {
     long best = gained(old.bestMargin(), now.bestMargin());
     boolean limited = old.verdict() == Verdict.LIMITED && now.verdict() == Verdict.LIMITED;

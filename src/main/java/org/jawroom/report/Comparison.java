@@ -10,8 +10,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * Two runs held against each other, pairing by pairing; pairings are the same if machine and vise bear the
- * same names. Computes nothing but differences; see {@link ComparedPair} for what is better.
+ * Two runs held against each other, pairing by pairing; pairings are the same if machine and vise
+ * bear the same names. Computes nothing but differences; see {@link ComparedPair} for what is
+ * better.
  */
 public final class Comparison {
   private final Map<Change, List<ComparedPair>> pairs = new EnumMap<>(Change.class);
@@ -41,11 +42,16 @@ public final class Comparison {
     }
     oldRows.stream().filter(row -> left.containsKey(key(row))).forEach(comparison.onlyOld::add);
     comparison.pairs.getOrDefault(Change.WORSE, new ArrayList<>()).sort(ComparedPair.WORST_FIRST);
-    comparison.pairs.getOrDefault(Change.BETTER, new ArrayList<>()).sort(ComparedPair.WORST_FIRST.reversed());
+    comparison
+        .pairs
+        .getOrDefault(Change.BETTER, new ArrayList<>())
+        .sort(ComparedPair.WORST_FIRST.reversed());
     return comparison;
   }
 
-  /** Those that lost or gained most first; of equals, and of other changes, in the order of the new. */
+  /**
+   * Those that lost or gained most first; of equals, and of other changes, in the order of the new.
+   */
   List<ComparedPair> pairs(Change change) {
     return pairs.getOrDefault(change, List.of());
   }

@@ -8,13 +8,20 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * What changed, for programs: a row for each pairing that did, in the order in which people read of them,
- * and one for each that is only in one of the two. RFC 4180 with CRLF. The margins are {@code best_margin_mm}
- * of {@code pairings.csv}; what limits is the new one's.
+ * What changed, for programs: a row for each pairing that did, in the order in which people read of
+ * them, and one for each that is only in one of the two. RFC 4180 with CRLF. The margins are {@code
+ * best_margin_mm} of {@code pairings.csv}; what limits is the new one's.
  */
 public final class ComparisonCsv {
   private static final String[] HEADER = {
-    "machine", "vise", "change", "old_verdict", "new_verdict", "old_margin_mm", "new_margin_mm", "limited_by"
+    "machine",
+    "vise",
+    "change",
+    "old_verdict",
+    "new_verdict",
+    "old_margin_mm",
+    "new_margin_mm",
+    "limited_by"
   };
 
   private ComparisonCsv() {}
@@ -25,8 +32,14 @@ public final class ComparisonCsv {
     for (Change change : ComparisonText.LISTED) {
       for (ComparedPair pair : comparison.pairs(change)) {
         printer.printRecord(
-            row(pair.now(), change, verdict(pair.old()), verdict(pair.now()), margin(pair.old()),
-                margin(pair.now()), limitedBy(pair.now())));
+            row(
+                pair.now(),
+                change,
+                verdict(pair.old()),
+                verdict(pair.now()),
+                margin(pair.old()),
+                margin(pair.now()),
+                limitedBy(pair.now())));
       }
     }
     for (PairingRow old : comparison.only(Change.ONLY_OLD)) {

@@ -7,8 +7,8 @@ import java.util.OptionalLong;
 import org.jawroom.placement.Verdict;
 
 /**
- * One compared pairing in words, lengths in the unit people asked for. Where rounding hides a change, both
- * figures are told in millimetres as {@code pairings.csv} has them.
+ * One compared pairing in words, lengths in the unit people asked for. Where rounding hides a
+ * change, both figures are told in millimetres as {@code pairings.csv} has them.
  */
 record ComparisonWords(PeopleUnit unit) {
   private static final String TO = " → ";
@@ -26,7 +26,8 @@ record ComparisonWords(PeopleUnit unit) {
     List<String> facts = new ArrayList<>();
     margin("margin", pair.old().bestMargin(), pair.now().bestMargin()).ifPresent(facts::add);
     if (tellsPlaced(pair)) {
-      margin("within the usable opening", pair.old().margin(), pair.now().margin()).ifPresent(facts::add);
+      margin("within the usable opening", pair.old().margin(), pair.now().margin())
+          .ifPresent(facts::add);
     }
     usable(pair).ifPresent(facts::add);
     why(pair).ifPresent(facts::add);
@@ -34,18 +35,22 @@ record ComparisonWords(PeopleUnit unit) {
   }
 
   /**
-   * Whether the margin within the usable opening is worth a word. Over the widest opening next to nothing
-   * is left, and a change of that which nobody sees counts only where nothing else changed.
+   * Whether the margin within the usable opening is worth a word. Over the widest opening next to
+   * nothing is left, and a change of that which nobody sees counts only where nothing else changed.
    */
   private boolean tellsPlaced(ComparedPair pair) {
     OptionalLong old = pair.old().margin();
     OptionalLong now = pair.now().margin();
-    if (pair.old().verdict() != Verdict.LIMITED || pair.now().verdict() != Verdict.LIMITED
-        || old.isEmpty() || now.isEmpty() || old.equals(now)) {
+    if (pair.old().verdict() != Verdict.LIMITED
+        || pair.now().verdict() != Verdict.LIMITED
+        || old.isEmpty()
+        || now.isEmpty()
+        || old.equals(now)) {
       return false;
     }
-    boolean only = pair.old().bestMargin().equals(pair.now().bestMargin())
-        && pair.old().usable().equals(pair.now().usable());
+    boolean only =
+        pair.old().bestMargin().equals(pair.now().bestMargin())
+            && pair.old().usable().equals(pair.now().usable());
     return only || !margin(old).equals(margin(now));
   }
 
@@ -63,8 +68,10 @@ record ComparisonWords(PeopleUnit unit) {
 
   private String margins(OptionalLong old, OptionalLong now) {
     if (margin(old).equals(margin(now))) {
-      return Figures.millimetres(old.getAsLong(), Rounding.DOWN) + TO
-          + Figures.millimetres(now.getAsLong(), Rounding.DOWN) + " mm";
+      return Figures.millimetres(old.getAsLong(), Rounding.DOWN)
+          + TO
+          + Figures.millimetres(now.getAsLong(), Rounding.DOWN)
+          + " mm";
     }
     return margin(old) + TO + margin(now) + " " + unit.word();
   }
@@ -78,7 +85,9 @@ record ComparisonWords(PeopleUnit unit) {
     Optional<PairingRow.Usable> old = pair.old().usable();
     Optional<PairingRow.Usable> now = pair.now().usable();
     if (old.isPresent() && now.isPresent()) {
-      return old.equals(now) ? Optional.empty() : Optional.of("usable " + ranges(old.get(), now.get()));
+      return old.equals(now)
+          ? Optional.empty()
+          : Optional.of("usable " + ranges(old.get(), now.get()));
     }
     if (pair.now().verdict() == Verdict.LIMITED) {
       return now.map(range -> "usable now " + range(range));
@@ -99,7 +108,8 @@ record ComparisonWords(PeopleUnit unit) {
   }
 
   private static String exactly(PairingRow.Usable range) {
-    return Figures.millimetres(range.from(), Rounding.UP) + " to "
+    return Figures.millimetres(range.from(), Rounding.UP)
+        + " to "
         + Figures.millimetres(range.to(), Rounding.DOWN);
   }
 

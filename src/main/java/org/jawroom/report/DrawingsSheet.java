@@ -21,7 +21,9 @@ import org.jawroom.placement.Outcome;
 import org.jawroom.shop.Settings;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTNonVisualDrawingProps;
 
-/** The sheet <i>Drawings</i>: pairings as pictures, each led to from the matrix and leading back. */
+/**
+ * The sheet <i>Drawings</i>: pairings as pictures, each led to from the matrix and leading back.
+ */
 final class DrawingsSheet {
   static final String NAME = "Drawings";
 
@@ -82,10 +84,14 @@ final class DrawingsSheet {
     title.setHeightInPoints(26);
     Cells.text(title, 0, "Drawings", styles.title());
     int shown = drawn.order().size();
-    String which = shown == drawn.all()
-        ? "Every pairing that has a place, or a best one tried."
-        : shown + " of " + drawn.all() + ": least margin, limited opening and no place first."
-            + " jawroom draw makes any other.";
+    String which =
+        shown == drawn.all()
+            ? "Every pairing that has a place, or a best one tried."
+            : shown
+                + " of "
+                + drawn.all()
+                + ": least margin, limited opening and no place first."
+                + " jawroom draw makes any other.";
     Cells.text(sheet.createRow(1), 0, which, styles.note());
   }
 
@@ -97,10 +103,13 @@ final class DrawingsSheet {
     }
     Row heading = sheet.createRow(first);
     heading.setHeightInPoints(20);
-    Cells.text(heading, 0, outcome.vise().name() + " on " + outcome.machine().name(), styles.label());
-    link(Cells.text(heading, 1, "back to the matrix", styles.note()),
+    Cells.text(
+        heading, 0, outcome.vise().name() + " on " + outcome.machine().name(), styles.label());
+    link(
+        Cells.text(heading, 1, "back to the matrix", styles.note()),
         MatrixSheet.NAME + "!" + MatrixSheet.address(index, vises));
-    link(Cells.text(heading, 2, "its row in Pairings", styles.note()),
+    link(
+        Cells.text(heading, 2, "its row in Pairings", styles.note()),
         PairingsSheet.NAME + "!" + PairingsSheet.address(index));
     for (int row = 1; row < ROWS_EACH; row++) {
       sheet.createRow(first + row).setHeightInPoints((float) ROW_POINTS);
@@ -129,7 +138,10 @@ final class DrawingsSheet {
     CTNonVisualDrawingProps read = shown.getCTPicture().getNvPicPr().getCNvPr();
     read.setDescr(
         PlainText.forCell(
-            outcome.vise().name() + " on " + outcome.machine().name() + ", from above and from the right: "
+            outcome.vise().name()
+                + " on "
+                + outcome.machine().name()
+                + ", from above and from the right: "
                 + Finding.of(outcome).words()));
     VectorPicture.add(shown, SvgFile.of(picture));
   }

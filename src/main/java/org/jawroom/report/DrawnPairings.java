@@ -13,10 +13,9 @@ import org.jawroom.placement.Recommendation;
 import org.jawroom.placement.Verdict;
 
 /**
- * Which pairings are drawn, where not all can be: first those most worth a look, in equal shares those that fit
- * with the least margin, those of limited opening, those without a place that miss by the least and those to be
- * measured again; what one of
- * them leaves goes to the others.
+ * Which pairings are drawn, where not all can be: first those most worth a look, in equal shares
+ * those that fit with the least margin, those of limited opening, those without a place that miss
+ * by the least and those to be measured again; what one of them leaves goes to the others.
  */
 final class DrawnPairings {
   static final DrawnPairings NONE = new DrawnPairings(List.of(), 0);
@@ -25,7 +24,9 @@ final class DrawnPairings {
   private final int all;
   private final Map<Integer, Integer> order = new LinkedHashMap<>();
 
-  /** @param most how many at most */
+  /**
+   * @param most how many at most
+   */
   DrawnPairings(List<Outcome> outcomes, int most) {
     this.outcomes = outcomes;
     List<Integer> drawable =
@@ -66,7 +67,8 @@ final class DrawnPairings {
     return chosen;
   }
 
-  private List<Integer> sorted(List<Integer> drawable, Verdict verdict, ToLongFunction<Integer> key) {
+  private List<Integer> sorted(
+      List<Integer> drawable, Verdict verdict, ToLongFunction<Integer> key) {
     return drawable.stream()
         .filter(i -> outcomes.get(i).verdict() == verdict)
         .sorted(Comparator.comparingLong(key))
@@ -75,7 +77,9 @@ final class DrawnPairings {
 
   /** Of what limits the recommended place; nothing listed to hit is more than any. */
   private long margin(int index) {
-    return outcomes.get(index).recommended()
+    return outcomes
+        .get(index)
+        .recommended()
         .flatMap(Recommendation::limit)
         .map(Limit::margin)
         .orElse(Long.MAX_VALUE);

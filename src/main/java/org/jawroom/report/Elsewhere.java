@@ -41,7 +41,10 @@ record Elsewhere(List<String> vises, List<String> machines) {
     return new Elsewhere(vises, machines);
   }
 
-  /** Of the outcomes on one machine, the vises in the house that fit; {@code none} if there are none. */
+  /**
+   * Of the outcomes on one machine, the vises in the house that fit; {@code none} if there are
+   * none.
+   */
   static String vises(List<Outcome> onMachine, PeopleUnit unit) {
     return words(vises(onMachine), outcome -> outcome.vise().name(), unit);
   }
@@ -70,10 +73,15 @@ record Elsewhere(List<String> vises, List<String> machines) {
   }
 
   private static String words(List<Outcome> best, Function<Outcome, String> name, PeopleUnit unit) {
-    String words = best.stream()
-        .map(outcome -> name.apply(outcome) + " ("
-            + unit.brief(outcome.bestMargin().getAsLong(), Rounding.DOWN) + ")")
-        .collect(Collectors.joining(", "));
+    String words =
+        best.stream()
+            .map(
+                outcome ->
+                    name.apply(outcome)
+                        + " ("
+                        + unit.brief(outcome.bestMargin().getAsLong(), Rounding.DOWN)
+                        + ")")
+            .collect(Collectors.joining(", "));
     return words.isEmpty() ? "none" : words;
   }
 }

@@ -9,7 +9,9 @@ import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.placement.Verdict;
 
-/** The section on the turns and mounts not chosen: the best each can do, or why it holds nowhere. */
+/**
+ * The section on the turns and mounts not chosen: the best each can do, or why it holds nowhere.
+ */
 record ExplainChoices(PeopleUnit unit, Explanation explanation) {
 
   void to(ExplainLines lines) {
@@ -19,15 +21,23 @@ record ExplainChoices(PeopleUnit unit, Explanation explanation) {
     if (explanation.others().isEmpty() && misses.isEmpty()) {
       return;
     }
-    lines.heading(outcome.verdict() == Verdict.NO_MOUNT
-        ? "Turns and mounts, the nearest to holding first"
-        : "Other turns and mounts");
-    explanation.others().forEach(other -> lines.item(other(other, outcome.recommended().orElseThrow())));
+    lines.heading(
+        outcome.verdict() == Verdict.NO_MOUNT
+            ? "Turns and mounts, the nearest to holding first"
+            : "Other turns and mounts");
+    explanation
+        .others()
+        .forEach(other -> lines.item(other(other, outcome.recommended().orElseThrow())));
     misses.forEach(lines::item);
   }
 
   private String other(Alternative other, Recommendation chosen) {
-    return "handle to the " + other.turn().word() + ", " + other.mount() + ": " + worse(other, chosen);
+    return "handle to the "
+        + other.turn().word()
+        + ", "
+        + other.mount()
+        + ": "
+        + worse(other, chosen);
   }
 
   /** Why it is worse, by the order of preference. */
@@ -40,8 +50,11 @@ record ExplainChoices(PeopleUnit unit, Explanation explanation) {
     }
     if (other.reachShortfall() > chosen.reachShortfall() && margin >= 0) {
       return "the spindle reaches "
-          + unit.brief(other.reachShortfall() - chosen.reachShortfall(), Rounding.UP) + " " + unit.word()
-          + " less of the work; " + told;
+          + unit.brief(other.reachShortfall() - chosen.reachShortfall(), Rounding.UP)
+          + " "
+          + unit.word()
+          + " less of the work; "
+          + told;
     }
     return margin < best
         ? "less room; " + told
@@ -52,8 +65,17 @@ record ExplainChoices(PeopleUnit unit, Explanation explanation) {
     Outcome outcome = explanation.advice().outcome();
     WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
     return limit
-        .map(found -> "margin " + unit.fine(found.margin(), Rounding.DOWN) + " " + unit.word() + " ("
-            + WhereWords.pair(found) + ": " + where.of(found, chosen.openings()) + ")")
+        .map(
+            found ->
+                "margin "
+                    + unit.fine(found.margin(), Rounding.DOWN)
+                    + " "
+                    + unit.word()
+                    + " ("
+                    + WhereWords.pair(found)
+                    + ": "
+                    + where.of(found, chosen.openings())
+                    + ")")
         .orElse("nothing listed can be hit");
   }
 

@@ -28,14 +28,20 @@ record ExplainPairs(
   static ExplainPairs of(PeopleUnit unit, Explanation explanation) {
     Outcome outcome = explanation.advice().outcome();
     return new ExplainPairs(
-        unit, outcome.machine(), outcome.vise(), explanation.pairs(),
+        unit,
+        outcome.machine(),
+        outcome.vise(),
+        explanation.pairs(),
         outcome.recommended().map(Recommendation::openings));
   }
 
   static ExplainPairs of(PeopleUnit unit, JobExplanation explanation) {
     JobOutcome outcome = explanation.outcome();
     return new ExplainPairs(
-        unit, outcome.machine(), outcome.vise(), explanation.pairs(),
+        unit,
+        outcome.machine(),
+        outcome.vise(),
+        explanation.pairs(),
         outcome.place().map(Recommendation::openings));
   }
 
@@ -45,14 +51,22 @@ record ExplainPairs(
     }
     WhereWords where = new WhereWords(unit, machine, vise);
     lines.heading("Every part and guard there, tightest first");
-    lines.item("(" + unit.word() + "; margin = gap - required - tolerance, each rounded by itself toward less"
-        + " room)");
+    lines.item(
+        "("
+            + unit.word()
+            + "; margin = gap - required - tolerance, each rounded by itself toward less"
+            + " room)");
     lines.row(figures("margin", "gap", "required", "tolerance"), "from part to guard");
-    // The bolts of a mount are several boxes of one name; as far as they say the same, once is enough.
+    // The bolts of a mount are several boxes of one name; as far as they say the same, once is
+    // enough.
     Set<Line> told = new LinkedHashSet<>();
     pairs.forEach(
-        limit -> told.add(
-            new Line(figures(limit), WhereWords.pair(limit), where.of(limit, openings.orElseThrow()))));
+        limit ->
+            told.add(
+                new Line(
+                    figures(limit),
+                    WhereWords.pair(limit),
+                    where.of(limit, openings.orElseThrow()))));
     for (Line line : told) {
       lines.row(line.figures, line.pair);
       lines.under(line.where);
@@ -62,7 +76,8 @@ record ExplainPairs(
   private String figures(Limit limit) {
     return figures(
         unit.fineText(limit.margin(), Rounding.DOWN), unit.fineText(limit.gap(), Rounding.DOWN),
-        unit.fineText(limit.required(), Rounding.UP), unit.fineText(limit.tolerance(), Rounding.UP));
+        unit.fineText(limit.required(), Rounding.UP),
+            unit.fineText(limit.tolerance(), Rounding.UP));
   }
 
   /** Set to the right; by hand, since formats write digits as the locale likes them. */

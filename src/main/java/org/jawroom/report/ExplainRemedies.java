@@ -16,7 +16,8 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
   /**
    * Nothing for a pairing that fits.
    *
-   * @param onMachine the outcomes of every vise on the machine, {@code ofVise} of the vise on every machine
+   * @param onMachine the outcomes of every vise on the machine, {@code ofVise} of the vise on every
+   *     machine
    */
   void to(ExplainLines lines, List<Outcome> onMachine, List<Outcome> ofVise) {
     Outcome outcome = explanation.advice().outcome();
@@ -45,10 +46,16 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
     if (outcome.verdict() == Verdict.LIMITED) {
       lines.item("without any change: " + words.keepOpen(outcome));
     }
-    explanation.advice().toleranceNeeded().map(words::known).filter(known -> !known.isEmpty())
+    explanation
+        .advice()
+        .toleranceNeeded()
+        .map(words::known)
+        .filter(known -> !known.isEmpty())
         .ifPresent(known -> lines.item("without any change: measure more closely, " + known));
     List<Remedy> remedies =
-        explanation.advice().remedies().stream().filter(one -> one.kind() != RemedyKind.CLEARANCE).toList();
+        explanation.advice().remedies().stream()
+            .filter(one -> one.kind() != RemedyKind.CLEARANCE)
+            .toList();
     remedies.forEach(remedy -> lines.item(told(outcome, remedy)));
     if (remedies.isEmpty()) {
       lines.item("no single change does it");
@@ -65,12 +72,14 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
     List<BlankLimit> limits = explanation.advice().limits();
     lines.heading("What the blanks would have to be (" + unit.word() + ")");
     limits.forEach(limit -> lines.item(limit(outcome, limit)));
-    List<Column> others = outcome.missing().stream()
-        .filter(column -> limits.stream().noneMatch(limit -> limit.column() == column))
-        .toList();
+    List<Column> others =
+        outcome.missing().stream()
+            .filter(column -> limits.stream().noneMatch(limit -> limit.column() == column))
+            .toList();
     if (!others.isEmpty()) {
-      lines.item("no limit can be told for: "
-          + others.stream().map(Column::path).collect(Collectors.joining(", ")));
+      lines.item(
+          "no limit can be told for: "
+              + others.stream().map(Column::path).collect(Collectors.joining(", ")));
     }
   }
 
@@ -79,8 +88,10 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
     // With other blanks open, a limit says only what is needed, not what is enough.
     String fits = outcome.missing().size() == 1 ? "fits" : "can fit";
     return switch (limit.relation()) {
-      case AT_LEAST -> fits + " if " + column + " ≥ " + unit.fine(limit.limit().getAsLong(), Rounding.UP);
-      case AT_MOST -> fits + " if " + column + " ≤ " + unit.fine(limit.limit().getAsLong(), Rounding.DOWN);
+      case AT_LEAST ->
+          fits + " if " + column + " ≥ " + unit.fine(limit.limit().getAsLong(), Rounding.UP);
+      case AT_MOST ->
+          fits + " if " + column + " ≤ " + unit.fine(limit.limit().getAsLong(), Rounding.DOWN);
       case ALWAYS -> fits + " whatever " + column + " is";
       case NEVER -> "cannot fit whatever " + column + " is";
     };

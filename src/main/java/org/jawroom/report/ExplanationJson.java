@@ -23,8 +23,9 @@ import org.jawroom.shop.Column;
 import org.jawroom.shop.Side;
 
 /**
- * One pairing explained for programs: a JSON object (RFC 8259), keys always in the same order, lengths in mm
- * to 0.001 rounded as in {@code pairings.csv}, {@code null} where something does not apply.
+ * One pairing explained for programs: a JSON object (RFC 8259), keys always in the same order,
+ * lengths in mm to 0.001 rounded as in {@code pairings.csv}, {@code null} where something does not
+ * apply.
  */
 public final class ExplanationJson {
   static final String CAUTION =
@@ -42,11 +43,10 @@ public final class ExplanationJson {
   /**
    * The text, with a line end after the last line.
    *
-   * @param onMachine the outcomes of every vise on the machine, {@code ofVise} of the vise on every machine:
-   *     what else would serve is told from them
+   * @param onMachine the outcomes of every vise on the machine, {@code ofVise} of the vise on every
+   *     machine: what else would serve is told from them
    */
-  public static String of(
-      Explanation explanation, List<Outcome> onMachine, List<Outcome> ofVise) {
+  public static String of(Explanation explanation, List<Outcome> onMachine, List<Outcome> ofVise) {
     return JsonText.of(new ExplanationJson(explanation).whole(onMachine, ofVise));
   }
 
@@ -58,10 +58,15 @@ public final class ExplanationJson {
     json.put("verdict", outcome.verdict().code());
     json.put("margin_mm", length(Shown.placed(outcome), Rounding.DOWN));
     json.put("best_margin_mm", length(outcome.bestMargin(), Rounding.DOWN));
-    json.put("usable_from_mm", outcome.usableOpening().map(o -> length(o.lo(), Rounding.UP)).orElse(null));
-    json.put("usable_to_mm", outcome.usableOpening().map(o -> length(o.hi(), Rounding.DOWN)).orElse(null));
+    json.put(
+        "usable_from_mm",
+        outcome.usableOpening().map(o -> length(o.lo(), Rounding.UP)).orElse(null));
+    json.put(
+        "usable_to_mm",
+        outcome.usableOpening().map(o -> length(o.hi(), Rounding.DOWN)).orElse(null));
     json.put("room_over_jaws_mm", length(outcome.roomOverJaws(), Rounding.DOWN));
-    json.put("load_left_kg", outcome.loadLeft().map(Figures::kilograms).map(Figure::new).orElse(null));
+    json.put(
+        "load_left_kg", outcome.loadLeft().map(Figures::kilograms).map(Figure::new).orElse(null));
     json.put("missing", outcome.missing().stream().map(Column::path).toList());
     json.put("recommended", outcome.recommended().map(this::place).orElse(null));
     json.put("pairs", explanation.pairs().stream().map(this::pair).toList());
@@ -69,10 +74,14 @@ public final class ExplanationJson {
     json.put("others", explanation.others().stream().map(this::other).toList());
     json.put("misses", explanation.misses().stream().map(ExplanationJson::miss).toList());
     json.put("remedies", advice.remedies().stream().map(ExplanationJson::remedy).toList());
-    json.put("tolerance_needed", advice.toleranceNeeded().map(ExplanationJson::needed).orElse(null));
+    json.put(
+        "tolerance_needed", advice.toleranceNeeded().map(ExplanationJson::needed).orElse(null));
     json.put("limits", advice.limits().stream().map(ExplanationJson::limit).toList());
-    json.put("other_vises", Elsewhere.vises(onMachine).stream().map(ExplanationJson::vise).toList());
-    json.put("other_machines", Elsewhere.machines(ofVise).stream().map(ExplanationJson::machine).toList());
+    json.put(
+        "other_vises", Elsewhere.vises(onMachine).stream().map(ExplanationJson::vise).toList());
+    json.put(
+        "other_machines",
+        Elsewhere.machines(ofVise).stream().map(ExplanationJson::machine).toList());
     json.put("per_table", advice.sideBySide().map(ExplanationJson::row).orElse(null));
     json.put("not_looked_for", LookedFor.not(outcome.machine()));
     json.put("caution", CAUTION);
@@ -162,7 +171,9 @@ public final class ExplanationJson {
     json.put("amount_mm", length(remedy.amount(), Rounding.UP));
     json.put("way", remedy.way().map(way -> way.word()).orElse(null));
     // After the change other places on the machine may be the nearest: no words for where.
-    json.put("then", roomiest(remedy.then(), remedy.then().limit().map(ExplanationJson::limit).orElse(null)));
+    json.put(
+        "then",
+        roomiest(remedy.then(), remedy.then().limit().map(ExplanationJson::limit).orElse(null)));
     return json;
   }
 
@@ -192,7 +203,8 @@ public final class ExplanationJson {
     json.put("count", new Figure(String.valueOf(row.count())));
     json.put("handle_to", row.handleTo().map(Turn::word).orElse(null));
     json.put("mount", row.mount());
-    json.put("positions_mm", row.positions().stream().map(at -> length(at, Rounding.NEAREST)).toList());
+    json.put(
+        "positions_mm", row.positions().stream().map(at -> length(at, Rounding.NEAREST)).toList());
     return json;
   }
 

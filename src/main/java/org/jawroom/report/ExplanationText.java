@@ -23,8 +23,8 @@ public final class ExplanationText {
   /**
    * The lines, without line ends.
    *
-   * @param onMachine the outcomes of every vise on the machine, {@code ofVise} of the vise on every machine:
-   *     what else would serve is told from them
+   * @param onMachine the outcomes of every vise on the machine, {@code ofVise} of the vise on every
+   *     machine: what else would serve is told from them
    */
   public static List<String> lines(
       PeopleUnit unit, Explanation explanation, List<Outcome> onMachine, List<Outcome> ofVise) {
@@ -41,11 +41,20 @@ public final class ExplanationText {
   private void verdict() {
     lines.add(outcome.machine().name() + " x " + outcome.vise().name());
     lines.add(new Words(unit).sentence(outcome));
-    outcome.recommended().flatMap(Recommendation::limit).ifPresent(
-        limit -> lines.add("Margin at the place below" + over() + ": " + figure(limit)));
-    outcome.bestMargin().ifPresent(
-        best -> lines.add("Best margin anywhere over the full opening: "
-            + unit.fine(best, Rounding.DOWN) + " " + unit.word() + "."));
+    outcome
+        .recommended()
+        .flatMap(Recommendation::limit)
+        .ifPresent(limit -> lines.add("Margin at the place below" + over() + ": " + figure(limit)));
+    outcome
+        .bestMargin()
+        .ifPresent(
+            best ->
+                lines.add(
+                    "Best margin anywhere over the full opening: "
+                        + unit.fine(best, Rounding.DOWN)
+                        + " "
+                        + unit.word()
+                        + "."));
     new Words(unit).marks(outcome).forEach(mark -> lines.add("! " + mark));
   }
 
@@ -54,8 +63,14 @@ public final class ExplanationText {
   }
 
   private String figure(Limit limit) {
-    return unit.fine(limit.margin(), Rounding.DOWN) + " " + unit.word() + ", from " + limit.part() + " to "
-        + limit.guard() + ".";
+    return unit.fine(limit.margin(), Rounding.DOWN)
+        + " "
+        + unit.word()
+        + ", from "
+        + limit.part()
+        + " to "
+        + limit.guard()
+        + ".";
   }
 
   private void cautions() {
@@ -67,14 +82,18 @@ public final class ExplanationText {
     lines.blank();
     List<String> not = LookedFor.not(itsMachine);
     if (!not.isEmpty()) {
-      lines.add("Nobody looked for these on this machine, so they do not count: "
-          + String.join(", ", not) + ".");
+      lines.add(
+          "Nobody looked for these on this machine, so they do not count: "
+              + String.join(", ", not)
+              + ".");
     }
     boolean machine = itsMachine.provenance().assumedExact();
     boolean vise = itsVise.provenance().assumedExact();
     if (machine || vise) {
-      lines.add("Tolerance taken as 0, since none was told, for the "
-          + (machine && vise ? "machine and the vise" : machine ? "machine" : "vise") + ".");
+      lines.add(
+          "Tolerance taken as 0, since none was told, for the "
+              + (machine && vise ? "machine and the vise" : machine ? "machine" : "vise")
+              + ".");
     }
     lines.add(Cautions.BRIEF);
   }

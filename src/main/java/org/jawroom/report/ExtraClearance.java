@@ -17,9 +17,9 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTNumFmt;
 
 /**
- * The conditional formats that hold every margin of the matrix against the extra clearance wanted: less
- * than it is short, up to 3 mm more is close. Only margins of 0 and more are looked at; the others keep
- * the look of their finding.
+ * The conditional formats that hold every margin of the matrix against the extra clearance wanted:
+ * less than it is short, up to 3 mm more is close. Only margins of 0 and more are looked at; the
+ * others keep the look of their finding.
  */
 final class ExtraClearance {
   static final String SHORT_SIGN = "▼";
@@ -48,11 +48,16 @@ final class ExtraClearance {
 
   /** How many of the margins are no less than the extra clearance. */
   static String countFormula(int lastRow, int columns) {
-    return "COUNTIF(" + cells(lastRow, columns).formatAsString() + ",\">=\"&"
-        + MatrixSheet.extraAddress() + ")";
+    return "COUNTIF("
+        + cells(lastRow, columns).formatAsString()
+        + ",\">=\"&"
+        + MatrixSheet.extraAddress()
+        + ")";
   }
 
-  /** Sets the formats on the rows from the first margin to {@code lastRow}, and guards the one cell. */
+  /**
+   * Sets the formats on the rows from the first margin to {@code lastRow}, and guards the one cell.
+   */
   static void watch(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
     ExtraClearance extra = new ExtraClearance(streamed, styles);
     extra.validate(streamed);
@@ -84,12 +89,16 @@ final class ExtraClearance {
   }
 
   /**
-   * A margin takes the condition itself, the reason beneath it that of the cell above. Text is asked
-   * nothing, since an error in either half would lose the other.
+   * A margin takes the condition itself, the reason beneath it that of the cell above. Text is
+   * asked nothing, since an error in either half would lose the other.
    */
   private String either(String condition) {
     String ofNumber = "IF(ISNUMBER(#),AND(#>=0," + condition + "),FALSE)";
-    return "OR(" + ofNumber.replace("#", address(0)) + "," + ofNumber.replace("#", address(-1)) + ")";
+    return "OR("
+        + ofNumber.replace("#", address(0))
+        + ","
+        + ofNumber.replace("#", address(-1))
+        + ")";
   }
 
   private String isShort() {
@@ -103,8 +112,15 @@ final class ExtraClearance {
   /** Told by the reason beneath, so that the sign of a limited opening is not lost. */
   private String isCloseAndLimited() {
     String below = address(1);
-    return "AND(LEFT(" + below + "," + Words.KEEP_OPEN.length() + ")=\"" + Words.KEEP_OPEN + "\","
-        + isClose() + ")";
+    return "AND(LEFT("
+        + below
+        + ","
+        + Words.KEEP_OPEN.length()
+        + ")=\""
+        + Words.KEEP_OPEN
+        + "\","
+        + isClose()
+        + ")";
   }
 
   private String close() {
@@ -115,9 +131,13 @@ final class ExtraClearance {
     return CellReference.convertNumToColString(1) + (MatrixSheet.FIRST_MARGIN + rowsBelow + 1);
   }
 
-  /** Spreadsheets let a conditional format change how a number is written; the library's own API does not. */
+  /**
+   * Spreadsheets let a conditional format change how a number is written; the library's own API
+   * does not.
+   */
   private void numberFormat(int rule, String format) {
-    long style = sheet.getCTWorksheet().getConditionalFormattingArray(0).getCfRuleArray(rule).getDxfId();
+    long style =
+        sheet.getCTWorksheet().getConditionalFormattingArray(0).getCfRuleArray(rule).getDxfId();
     CTDxf dxf = table.getDxfAt((int) style);
     CTNumFmt number = dxf.addNewNumFmt();
     number.setNumFmtId(FIRST_FORMAT + rule);
@@ -126,11 +146,14 @@ final class ExtraClearance {
 
   private void validate(SXSSFSheet streamed) {
     DataValidationHelper helper = streamed.getDataValidationHelper();
-    DataValidation validation = helper.createValidation(
-        helper.createDecimalConstraint(OperatorType.GREATER_OR_EQUAL, "0", null),
-        new CellRangeAddressList(
-            MatrixSheet.EXTRA_ROW, MatrixSheet.EXTRA_ROW, MatrixSheet.EXTRA_COLUMN,
-            MatrixSheet.EXTRA_COLUMN));
+    DataValidation validation =
+        helper.createValidation(
+            helper.createDecimalConstraint(OperatorType.GREATER_OR_EQUAL, "0", null),
+            new CellRangeAddressList(
+                MatrixSheet.EXTRA_ROW,
+                MatrixSheet.EXTRA_ROW,
+                MatrixSheet.EXTRA_COLUMN,
+                MatrixSheet.EXTRA_COLUMN));
     validation.setShowErrorBox(true);
     validation.createErrorBox("Extra clearance", "A number, 0 or more.");
     streamed.addValidationData(validation);

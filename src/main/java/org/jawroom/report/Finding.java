@@ -5,9 +5,9 @@ import org.jawroom.placement.Recommendation;
 import org.jawroom.placement.Verdict;
 
 /**
- * What people are shown for a pairing: the verdicts, and apart from them a {@code fits} that was held
- * against nothing. Each has a sign out of the characters that nearly every font has, so that none
- * depends on its colour.
+ * What people are shown for a pairing: the verdicts, and apart from them a {@code fits} that was
+ * held against nothing. Each has a sign out of the characters that nearly every font has, so that
+ * none depends on its colour.
  */
 enum Finding {
   CLEAR("●", "clear", "clear (bare vise, no tool or part)"),
@@ -32,7 +32,9 @@ enum Finding {
     return of(outcome.verdict(), outcome.bestMargin().isPresent());
   }
 
-  /** {@code marginTold}: whether there is a best margin, which a vise held against nothing has not. */
+  /**
+   * {@code marginTold}: whether there is a best margin, which a vise held against nothing has not.
+   */
   static Finding of(Verdict verdict, boolean marginTold) {
     return switch (verdict) {
       case FITS -> marginTold ? CLEAR : NOTHING_LISTED;
@@ -53,7 +55,8 @@ enum Finding {
   /** Whether the recommended place gives up margin, for the sake of reach. */
   static boolean placedForReach(Outcome outcome) {
     return outcome.verdict() == Verdict.FITS
-        && outcome.recommended()
+        && outcome
+            .recommended()
             .flatMap(Recommendation::limit)
             .filter(limit -> limit.margin() < outcome.bestMargin().orElse(limit.margin()))
             .isPresent();

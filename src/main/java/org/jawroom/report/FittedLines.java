@@ -12,7 +12,9 @@ final class FittedLines {
 
   private FittedLines() {}
 
-  /** Broken between words, and within a word only where it is wider than a line; one line at least. */
+  /**
+   * Broken between words, and within a word only where it is wider than a line; one line at least.
+   */
   static List<String> of(String text, Typeface face, double points, double width) {
     Font font = face.sized(points);
     List<String> lines = new ArrayList<>();

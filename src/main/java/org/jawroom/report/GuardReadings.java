@@ -27,9 +27,10 @@ final class GuardReadings {
   /** Adds them; {@code lowFace}: the face of the guard is its low one along the limiting axis. */
   static void add(Machine machine, Limit limit, boolean lowFace, Set<String> readings) {
     GuardReadings guard = new GuardReadings(machine, limit, lowFace, readings);
-    Optional<Guard> row = machine.guards().stream()
-        .filter(candidate -> candidate.name().equals(limit.guard()))
-        .findFirst();
+    Optional<Guard> row =
+        machine.guards().stream()
+            .filter(candidate -> candidate.name().equals(limit.guard()))
+            .findFirst();
     if (limit.guard().equals(MachineGuards.TABLE)) {
       guard.table();
     } else if (row.isEmpty()) {
@@ -62,9 +63,10 @@ final class GuardReadings {
     if (limit.axis() != Axis.Z) {
       // The vise is before the low side of the table, or beyond its high one.
       edge(lowFace);
-      Side side = limit.axis() == Axis.Y
-          ? lowFace ? Side.FRONT : Side.REAR
-          : lowFace ? Side.LEFT : Side.RIGHT;
+      Side side =
+          limit.axis() == Axis.Y
+              ? lowFace ? Side.FRONT : Side.REAR
+              : lowFace ? Side.LEFT : Side.RIGHT;
       if (machine.ledges().get(side) > 0) {
         readings.add(side.word() + "_ledge");
       }

@@ -54,9 +54,10 @@ final class InputsSheet {
     Row row = sheet.createRow(nextRow++);
     Cells.text(row, 0, label, styles.prose());
     Cells.text(row, 1, value, styles.prose());
-    int lines = Math.max(
-        TextLines.count(label, TextLines.perLine(LEFT, POINTS)),
-        TextLines.count(value, TextLines.perLine(RIGHT, POINTS)));
+    int lines =
+        Math.max(
+            TextLines.count(label, TextLines.perLine(LEFT, POINTS)),
+            TextLines.count(value, TextLines.perLine(RIGHT, POINTS)));
     row.setHeightInPoints(Styles.height(lines, POINTS));
   }
 

@@ -13,9 +13,9 @@ import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 
 /**
- * A job on one pairing explained for programs: a JSON object (RFC 8259), keys always in the same order,
- * lengths in mm to 0.001 and masses in kg rounded as in {@code jobs.csv}, {@code null} where something does
- * not apply.
+ * A job on one pairing explained for programs: a JSON object (RFC 8259), keys always in the same
+ * order, lengths in mm to 0.001 and masses in kg rounded as in {@code jobs.csv}, {@code null} where
+ * something does not apply.
  */
 public final class JobExplanationJson {
   private final JobExplanation explanation;
@@ -38,16 +38,20 @@ public final class JobExplanationJson {
     json.put("vise", outcome.vise().name());
     json.put("verdict", outcome.verdict().code());
     json.put("margin_mm", ExplanationJson.length(outcome.margin(), Rounding.DOWN));
-    json.put("shortfalls", outcome.shortfalls().stream().map(JobExplanationJson::shortfall).toList());
+    json.put(
+        "shortfalls", outcome.shortfalls().stream().map(JobExplanationJson::shortfall).toList());
     json.put("missing", outcome.missing().stream().map(Column::path).toList());
     json.put("place", outcome.place().map(this::place).orElse(null));
-    json.put("part_underside_mm", ExplanationJson.length(outcome.partHeights().lo(), Rounding.DOWN));
+    json.put(
+        "part_underside_mm", ExplanationJson.length(outcome.partHeights().lo(), Rounding.DOWN));
     json.put("part_top_mm", ExplanationJson.length(outcome.partHeights().hi(), Rounding.UP));
     json.put("nose_max_mm", length(outcome.machine().noseMax(), Rounding.DOWN));
     json.put("tool_length_mm", length(outcome.job().toolLength(), Rounding.UP));
     json.put("tool_room_mm", ExplanationJson.length(outcome.toolRoom(), Rounding.DOWN));
-    json.put("shortest_stick_out_mm", ExplanationJson.length(outcome.shortestStickOut(), Rounding.UP));
-    json.put("load_room_kg", outcome.loadRoom().map(Figures::kilograms).map(Figure::new).orElse(null));
+    json.put(
+        "shortest_stick_out_mm", ExplanationJson.length(outcome.shortestStickOut(), Rounding.UP));
+    json.put(
+        "load_room_kg", outcome.loadRoom().map(Figures::kilograms).map(Figure::new).orElse(null));
     json.put("pairs", explanation.pairs().stream().map(this::pair).toList());
     json.put("not_looked_for", LookedFor.not(outcome.machine()));
     json.put("caution", ExplanationJson.CAUTION);
@@ -59,7 +63,8 @@ public final class JobExplanationJson {
     json.put("reason", shortfall.reason().code());
     json.put("short_by_mm", ExplanationJson.length(shortfall.by(), Rounding.UP));
     json.put(
-        "short_by_kg", shortfall.kilograms().map(Figures::kilogramsUp).map(Figure::new).orElse(null));
+        "short_by_kg",
+        shortfall.kilograms().map(Figures::kilogramsUp).map(Figure::new).orElse(null));
     return json;
   }
 

@@ -36,26 +36,38 @@ public final class JobExplanationText {
     text.height();
     text.load();
     ExplainPairs.of(unit, explanation).to(text.lines);
-    ExplanationText.cautions(explanation.outcome().machine(), explanation.outcome().vise(), text.lines);
+    ExplanationText.cautions(
+        explanation.outcome().machine(), explanation.outcome().vise(), text.lines);
     return text.lines.all();
   }
 
   private void verdict() {
-    lines.add(outcome.job().name() + " on " + outcome.machine().name() + " in " + outcome.vise().name());
-    lines.add("Part " + words.size(outcome.job()) + " (" + unit.word()
-        + "; along the jaws × between them × high).");
-    lines.add(switch (outcome.verdict()) {
-      case HELD -> "Held: there is a place where nothing listed is hit, the spindle reaches the whole part,"
-          + " and the longest tool and the load have room.";
-      case NOT_HELD -> "Not held. What fails, the first first:";
-      case UNKNOWN -> "Unknown: not measured: " + Words.columns(outcome.missing()) + ".";
-    });
+    lines.add(
+        outcome.job().name() + " on " + outcome.machine().name() + " in " + outcome.vise().name());
+    lines.add(
+        "Part "
+            + words.size(outcome.job())
+            + " ("
+            + unit.word()
+            + "; along the jaws × between them × high).");
+    lines.add(
+        switch (outcome.verdict()) {
+          case HELD ->
+              "Held: there is a place where nothing listed is hit, the spindle reaches the whole part,"
+                  + " and the longest tool and the load have room.";
+          case NOT_HELD -> "Not held. What fails, the first first:";
+          case UNKNOWN -> "Unknown: not measured: " + Words.columns(outcome.missing()) + ".";
+        });
     words.failing(outcome).forEach(lines::item);
     outcome.limit().ifPresent(limit -> lines.add("Margin at the place below: " + margin(limit)));
   }
 
   private String margin(Limit limit) {
-    return unit.fine(limit.margin(), Rounding.DOWN) + " " + unit.word() + ", from " + WhereWords.pair(limit)
+    return unit.fine(limit.margin(), Rounding.DOWN)
+        + " "
+        + unit.word()
+        + ", from "
+        + WhereWords.pair(limit)
         + ".";
   }
 
@@ -84,23 +96,32 @@ public final class JobExplanationText {
   }
 
   private String openings(Interval openings) {
-    return unit.brief(openings.lo(), Rounding.UP) + " to " + unit.brief(openings.hi(), Rounding.DOWN);
+    return unit.brief(openings.lo(), Rounding.UP)
+        + " to "
+        + unit.brief(openings.hi(), Rounding.DOWN);
   }
 
   private void height() {
     lines.heading("Height above the table, no tolerance taken off");
     Interval part = outcome.partHeights();
-    lines.item("the part stands from " + unit.fine(part.lo(), Rounding.DOWN) + " to "
-        + unit.fine(part.hi(), Rounding.UP)
-        + (outcome.job().grip().isPresent() ? ", gripped by its lower edge" : ", on the bed"));
+    lines.item(
+        "the part stands from "
+            + unit.fine(part.lo(), Rounding.DOWN)
+            + " to "
+            + unit.fine(part.hi(), Rounding.UP)
+            + (outcome.job().grip().isPresent() ? ", gripped by its lower edge" : ", on the bed"));
     stack(part.hi());
     shortest(part.hi());
     Optional<Recommendation> place = outcome.place();
     OptionalLong nose = place.map(Recommendation::noseNotBelow).orElse(OptionalLong.empty());
     if (nose.isPresent()) {
-      lines.item("keep the nose " + unit.brief(nose.getAsLong(), Rounding.UP) + " or more above the table: a"
-          + " tool must stick out " + unit.brief(outcome.shortestStickOut().getAsLong(), Rounding.UP)
-          + " or more to reach the part's top");
+      lines.item(
+          "keep the nose "
+              + unit.brief(nose.getAsLong(), Rounding.UP)
+              + " or more above the table: a"
+              + " tool must stick out "
+              + unit.brief(outcome.shortestStickOut().getAsLong(), Rounding.UP)
+              + " or more to reach the part's top");
     }
   }
 
@@ -109,10 +130,17 @@ public final class JobExplanationText {
     Dimension nose = outcome.machine().noseMax();
     Dimension tool = outcome.job().toolLength();
     if (outcome.toolRoom().isPresent()) {
-      lines.item(unit.fine(nose.length(), Rounding.DOWN) + " nose at its highest - "
-          + unit.fine(top, Rounding.UP) + " part's top - " + unit.fine(tool.length(), Rounding.UP)
-          + " longest tool = " + unit.fine(outcome.toolRoom().getAsLong(), Rounding.DOWN) + "; "
-          + unit.fine(settings.clearance(), Rounding.UP) + " asked for");
+      lines.item(
+          unit.fine(nose.length(), Rounding.DOWN)
+              + " nose at its highest - "
+              + unit.fine(top, Rounding.UP)
+              + " part's top - "
+              + unit.fine(tool.length(), Rounding.UP)
+              + " longest tool = "
+              + unit.fine(outcome.toolRoom().getAsLong(), Rounding.DOWN)
+              + "; "
+              + unit.fine(settings.clearance(), Rounding.UP)
+              + " asked for");
     } else if (nose.isBlank()) {
       lines.item("whether the longest tool clears it is not known: nose_max is blank");
     } else if (tool.isBlank()) {
@@ -124,10 +152,14 @@ public final class JobExplanationText {
     Dimension nose = outcome.machine().noseMin();
     if (settings.shortestTool().isPresent() && nose.isKnown()) {
       long tool = settings.shortestTool().getAsLong();
-      lines.item(unit.fine(nose.length(), Rounding.UP) + " nose at its lowest - "
-          + unit.fine(tool, Rounding.DOWN) + " shortest tool = "
-          + unit.fine(nose.length() - tool, Rounding.UP) + ", where its tip comes down to; the part's top is "
-          + unit.fine(top, Rounding.DOWN));
+      lines.item(
+          unit.fine(nose.length(), Rounding.UP)
+              + " nose at its lowest - "
+              + unit.fine(tool, Rounding.DOWN)
+              + " shortest tool = "
+              + unit.fine(nose.length() - tool, Rounding.UP)
+              + ", where its tip comes down to; the part's top is "
+              + unit.fine(top, Rounding.DOWN));
     }
   }
 
@@ -136,11 +168,17 @@ public final class JobExplanationText {
     Optional<BigDecimal> most = outcome.machine().maxLoad();
     Optional<BigDecimal> vise = outcome.vise().mass();
     Optional<BigDecimal> part = outcome.job().mass();
-    lines.item("the table carries " + kilograms(most, RoundingMode.FLOOR) + "; the vise "
-        + kilograms(vise, RoundingMode.CEILING) + " and the part " + kilograms(part, RoundingMode.CEILING)
-        + outcome.loadRoom()
-            .map(room -> " leave " + JobWords.kilograms(room, RoundingMode.FLOOR) + " kg")
-            .orElse(""));
+    lines.item(
+        "the table carries "
+            + kilograms(most, RoundingMode.FLOOR)
+            + "; the vise "
+            + kilograms(vise, RoundingMode.CEILING)
+            + " and the part "
+            + kilograms(part, RoundingMode.CEILING)
+            + outcome
+                .loadRoom()
+                .map(room -> " leave " + JobWords.kilograms(room, RoundingMode.FLOOR) + " kg")
+                .orElse(""));
   }
 
   private static String kilograms(Optional<BigDecimal> mass, RoundingMode rounding) {

@@ -20,8 +20,8 @@ record JobWords(PeopleUnit unit) {
   private static final int KILOGRAM_DECIMALS = 2;
 
   /**
-   * Held, with the largest margin; what was held against nothing comes last, and of equals the first is the
-   * best.
+   * Held, with the largest margin; what was held against nothing comes last, and of equals the
+   * first is the best.
    */
   static Optional<JobOutcome> best(List<JobOutcome> outcomes) {
     return outcomes.stream()
@@ -31,7 +31,10 @@ record JobWords(PeopleUnit unit) {
                 .thenComparing(held -> -held.margin().orElse(0)));
   }
 
-  /** Not held, but failing latest in the order of reasons, and there by the least; of equals the first. */
+  /**
+   * Not held, but failing latest in the order of reasons, and there by the least; of equals the
+   * first.
+   */
   static Optional<JobOutcome> nearest(List<JobOutcome> outcomes) {
     return outcomes.stream()
         .filter(outcome -> !outcome.shortfalls().isEmpty())
@@ -60,9 +63,7 @@ record JobWords(PeopleUnit unit) {
     facts.add(figure(job.length()) + " × " + figure(job.width()) + " × " + figure(job.height()));
     job.grip().ifPresent(grip -> facts.add("grip " + figure(grip)));
     facts.add(
-        job.toolLength().isKnown()
-            ? "tool " + figure(job.toolLength().length())
-            : "tool not told");
+        job.toolLength().isKnown() ? "tool " + figure(job.toolLength().length()) : "tool not told");
     facts.add(
         job.mass()
             .map(mass -> kilograms(mass, RoundingMode.CEILING) + " kg")
@@ -85,21 +86,29 @@ record JobWords(PeopleUnit unit) {
       case TOO_NARROW -> amount(by) + "too narrow for the jaws";
       case GRIP -> "grip " + amount(by) + "deeper than the jaws are high";
       case MOUNT -> "bolts don't line up";
-      case TURN -> "bolts line up in no turn with the jaws along "
-          + outcome.job().jawsAlong().orElseThrow().letter();
+      case TURN ->
+          "bolts line up in no turn with the jaws along "
+              + outcome.job().jawsAlong().orElseThrow().letter();
       case HIT -> "hits something or comes too near: " + shortBy(by) + on(outcome);
       case REACH -> "the spindle does not reach the whole part where it is clear: " + shortBy(by);
       case LONG_TOOL -> "no room over the part for the longest tool: " + shortBy(by);
       case SHORT_TOOL -> "the shortest tool does not come down to the part: " + shortBy(by);
-      case LOAD -> kilograms(shortfall.kilograms().orElseThrow(), RoundingMode.CEILING)
-          + " kg too heavy for the table";
+      case LOAD ->
+          kilograms(shortfall.kilograms().orElseThrow(), RoundingMode.CEILING)
+              + " kg too heavy for the table";
     };
   }
 
   private static String on(JobOutcome outcome) {
-    return outcome.limit().map(limit ->
-            // What the jaws hold decides how far they stand open.
-            " (" + Words.limit(limit.guard(), limit.part(), limit.situation(), JawEnd.ANY) + ")").orElse("");
+    return outcome
+        .limit()
+        .map(
+            limit ->
+                // What the jaws hold decides how far they stand open.
+                " ("
+                    + Words.limit(limit.guard(), limit.part(), limit.situation(), JawEnd.ANY)
+                    + ")")
+        .orElse("");
   }
 
   private String amount(OptionalLong by) {
@@ -125,7 +134,8 @@ record JobWords(PeopleUnit unit) {
     return !outcomes.isEmpty()
         && outcomes.stream()
             .allMatch(
-                outcome -> !outcome.shortfalls().isEmpty()
-                    && first(outcome).reason() == JobReason.MACHINE);
+                outcome ->
+                    !outcome.shortfalls().isEmpty()
+                        && first(outcome).reason() == JobReason.MACHINE);
   }
 }

@@ -15,21 +15,35 @@ import org.jawroom.shop.Column;
 /**
  * {@code jobs.csv}: one row for each job on each pairing, in codes and millimetres.
  *
- * <p>{@code margin_mm}, {@code handle_to} to {@code mount} and {@code limited_by} (the guard) speak of the
- * place: of a job that is not held, of the one that comes nearest, where there is one to look for. {@code
- * shortfall_reason} has the code of everything that fails ({@link JobReason}), the first first, {@code ;}
- * between; {@code short_by} the amount of each in the same order, up to 0.001: kg for {@code load}, else mm,
- * nothing where a reason has none or a blank leaves it open. Of an {@code unknown} only {@code missing} is
- * told.
+ * <p>{@code margin_mm}, {@code handle_to} to {@code mount} and {@code limited_by} (the guard) speak
+ * of the place: of a job that is not held, of the one that comes nearest, where there is one to
+ * look for. {@code shortfall_reason} has the code of everything that fails ({@link JobReason}), the
+ * first first, {@code ;} between; {@code short_by} the amount of each in the same order, up to
+ * 0.001: kg for {@code load}, else mm, nothing where a reason has none or a blank leaves it open.
+ * Of an {@code unknown} only {@code missing} is told.
  */
 public final class JobsCsv {
 
   /** The name of the file. */
   public static final String FILE = "jobs.csv";
 
-  private static final List<String> HEADER = List.of(
-      "job", "machine", "vise", "verdict", "margin_mm", "handle_to", "x_mm", "y_mm", "mount",
-      "shortfall_reason", "short_by", "tool_room_mm", "load_room_kg", "limited_by", "missing");
+  private static final List<String> HEADER =
+      List.of(
+          "job",
+          "machine",
+          "vise",
+          "verdict",
+          "margin_mm",
+          "handle_to",
+          "x_mm",
+          "y_mm",
+          "mount",
+          "shortfall_reason",
+          "short_by",
+          "tool_room_mm",
+          "load_room_kg",
+          "limited_by",
+          "missing");
 
   private JobsCsv() {}
 

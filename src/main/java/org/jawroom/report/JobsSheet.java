@@ -12,8 +12,8 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 
 /**
- * The sheet <i>Jobs</i>: jobs down, machines across. Each job has two rows: its name and how many vises hold
- * it, and beneath, small, its size and the best of those vises, or what comes nearest.
+ * The sheet <i>Jobs</i>: jobs down, machines across. Each job has two rows: its name and how many
+ * vises hold it, and beneath, small, its size and the best of those vises, or what comes nearest.
  */
 final class JobsSheet {
   static final String NAME = "Jobs";
@@ -27,12 +27,13 @@ final class JobsSheet {
   private static final int MACHINE_WIDTH = 22;
   private static final int SMALL = 8;
 
-  private static final List<String> REMARKS = List.of(
-      "Held: bolted where jobs.csv says, nothing listed is hit with the part in the jaws, from its width to"
-          + " the play that lets it in; the spindle reaches all of it; tools and load allow it.",
-      "Best: the largest margin. Nearest: the vise that fails last in the order jaws, bolts, turn, clearance,"
-          + " reach, tools, load, and there by the least.",
-      "How hard a vise holds a part, and what a tool may hit beside it, are yours to judge.");
+  private static final List<String> REMARKS =
+      List.of(
+          "Held: bolted where jobs.csv says, nothing listed is hit with the part in the jaws, from its width to"
+              + " the play that lets it in; the spindle reaches all of it; tools and load allow it.",
+          "Best: the largest margin. Nearest: the vise that fails last in the order jaws, bolts, turn, clearance,"
+              + " reach, tools, load, and there by the least.",
+          "How hard a vise holds a part, and what a tool may hit beside it, are yours to judge.");
 
   private final SXSSFSheet sheet;
   private final Styles styles;
@@ -93,8 +94,10 @@ final class JobsSheet {
     Row title = sheet.createRow(0);
     title.setHeightInPoints(26);
     Cells.text(
-        title, 0,
-        "Which job is held on which machine" + cut(jobs, shop.jobs().size(), "JOBS")
+        title,
+        0,
+        "Which job is held on which machine"
+            + cut(jobs, shop.jobs().size(), "JOBS")
             + cut(machines, shop.machines().size(), "MACHINES"),
         styles.title());
     for (int remark = 0; remark < REMARKS.size(); remark++) {
@@ -105,8 +108,11 @@ final class JobsSheet {
     Row unit = sheet.createRow(1 + REMARKS.size());
     unit.setHeightInPoints(15);
     Cells.text(
-        unit, 0,
-        "Lengths in " + styles.unit().plural() + ": along the jaws × between them × high; margins rounded"
+        unit,
+        0,
+        "Lengths in "
+            + styles.unit().plural()
+            + ": along the jaws × between them × high; margins rounded"
             + " toward less.",
         styles.note());
     Row names = sheet.createRow(NAMES);
@@ -124,7 +130,15 @@ final class JobsSheet {
   private static String cut(int shown, int all, String what) {
     return shown == all
         ? ""
-        : "; ONLY THE FIRST " + shown + " OF " + all + " " + what + " FIT HERE, " + JobsCsv.FILE + " HAS ALL";
+        : "; ONLY THE FIRST "
+            + shown
+            + " OF "
+            + all
+            + " "
+            + what
+            + " FIT HERE, "
+            + JobsCsv.FILE
+            + " HAS ALL";
   }
 
   private void job(int index, PageBreaks pages) {
@@ -143,7 +157,8 @@ final class JobsSheet {
       Cells.text(reasons, machine + 1, reason, styles.reason(finding, false));
       lines = Math.max(lines, smallLines(reason, MACHINE_WIDTH));
     }
-    counts.setHeightInPoints(Math.max(20, Styles.height(TextLines.count(name, HEAD_WIDTH - 4), 10)));
+    counts.setHeightInPoints(
+        Math.max(20, Styles.height(TextLines.count(name, HEAD_WIDTH - 4), 10)));
     reasons.setHeightInPoints(Styles.height(lines, SMALL));
     pages.add(counts.getRowNum(), counts.getHeightInPoints() + reasons.getHeightInPoints());
   }
@@ -171,7 +186,13 @@ final class JobsSheet {
       case NO_PLACE -> finding.sign() + " not held";
       // Grey, like all that the planner need not look into; no sign, since nothing was looked for.
       case NO_MOUNT -> "not run here";
-      default -> finding.sign() + " " + count(ofVises, JobVerdict.HELD) + " of " + ofVises.size() + " vises";
+      default ->
+          finding.sign()
+              + " "
+              + count(ofVises, JobVerdict.HELD)
+              + " of "
+              + ofVises.size()
+              + " vises";
     };
   }
 
@@ -180,11 +201,18 @@ final class JobsSheet {
       return "";
     }
     List<String> lines = new ArrayList<>();
-    JobWords.best(ofVises).ifPresentOrElse(
-        best -> lines.add("best: " + best.vise().name() + margin(best)),
-        () -> JobWords.nearest(ofVises).ifPresent(
-            nearest -> lines.add("nearest: " + nearest.vise().name() + ": "
-                + words.failing(nearest).get(0))));
+    JobWords.best(ofVises)
+        .ifPresentOrElse(
+            best -> lines.add("best: " + best.vise().name() + margin(best)),
+            () ->
+                JobWords.nearest(ofVises)
+                    .ifPresent(
+                        nearest ->
+                            lines.add(
+                                "nearest: "
+                                    + nearest.vise().name()
+                                    + ": "
+                                    + words.failing(nearest).get(0))));
     long unknown = count(ofVises, JobVerdict.UNKNOWN);
     if (unknown > 0) {
       lines.add("unknown: " + unknown + " of " + ofVises.size());

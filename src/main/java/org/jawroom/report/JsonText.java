@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Writes maps (keys in their own order), lists, {@link Figure}s, null, and anything else by its text, as JSON
- * (RFC 8259). Characters that could steer a terminal, and those beyond the basic plane, are escaped.
+ * Writes maps (keys in their own order), lists, {@link Figure}s, null, and anything else by its
+ * text, as JSON (RFC 8259). Characters that could steer a terminal, and those beyond the basic
+ * plane, are escaped.
  */
 final class JsonText {
   private JsonText() {}

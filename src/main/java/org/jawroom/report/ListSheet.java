@@ -10,8 +10,8 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 
 /**
- * A long table: title, remark, headings that stay in sight and can be filtered by, entries. A second table
- * may follow below, in the same columns; headings then scroll away with their entries.
+ * A long table: title, remark, headings that stay in sight and can be filtered by, entries. A
+ * second table may follow below, in the same columns; headings then scroll away with their entries.
  */
 final class ListSheet {
 
@@ -34,18 +34,23 @@ final class ListSheet {
   private int lines;
   private int filtered = -1;
 
-  ListSheet(SXSSFWorkbook book, Styles styles, String name, List<Heading> headings, int headColumns) {
+  ListSheet(
+      SXSSFWorkbook book, Styles styles, String name, List<Heading> headings, int headColumns) {
     this(book, styles, name, headings, headColumns, true);
   }
 
   /**
    * A sheet without entries yet.
    *
-   * @param inSight whether the headings stay in sight and are printed on every page; not where a second
-   *     table with headings of its own stands below
+   * @param inSight whether the headings stay in sight and are printed on every page; not where a
+   *     second table with headings of its own stands below
    */
   ListSheet(
-      SXSSFWorkbook book, Styles styles, String name, List<Heading> headings, int headColumns,
+      SXSSFWorkbook book,
+      Styles styles,
+      String name,
+      List<Heading> headings,
+      int headColumns,
       boolean inSight) {
     this.sheet = book.createSheet(name);
     this.styles = styles;
@@ -137,7 +142,10 @@ final class ListSheet {
   Cell fineLength(OptionalLong length, Rounding rounding) {
     return length.isPresent()
         ? Cells.number(
-            row, nextColumn++, styles.unit().fineNumber(length.getAsLong(), rounding), styles.fineLength())
+            row,
+            nextColumn++,
+            styles.unit().fineNumber(length.getAsLong(), rounding),
+            styles.fineLength())
         : Cells.empty(row, nextColumn++, styles.fineLength());
   }
 

@@ -27,7 +27,9 @@ public final class LookedFor {
   /** In words, for the machine's row. */
   static String words(Machine machine) {
     List<String> kinds = not(machine);
-    return kinds.isEmpty() ? "all usual guards looked for" : "not looked for: " + String.join(", ", kinds);
+    return kinds.isEmpty()
+        ? "all usual guards looked for"
+        : "not looked for: " + String.join(", ", kinds);
   }
 
   private static String plain(String kind) {

@@ -19,7 +19,8 @@ final class MatrixKey {
     lower.setHeightInPoints(Styles.height(3, 8));
     Cells.text(upper, 0, "Signs", styles.label());
     finding(upper, 1, Finding.CLEAR, styles);
-    String close = ExtraClearance.CLOSE_SIGN + " close: " + ExtraClearance.closeRange(styles.unit());
+    String close =
+        ExtraClearance.CLOSE_SIGN + " close: " + ExtraClearance.closeRange(styles.unit());
     Cells.text(upper, 2, close, styles.key(Palette.CLOSE));
     finding(upper, 3, Finding.LIMITED, styles);
     finding(upper, 4, Finding.MEASURE, styles);
@@ -27,8 +28,15 @@ final class MatrixKey {
     finding(lower, 1, Finding.NO_PLACE, styles);
     finding(lower, 2, Finding.NO_MOUNT, styles);
     finding(lower, 3, Finding.UNKNOWN, styles);
-    Cells.text(lower, 4, "/// " + Words.signed(Finding.NOTHING_LISTED), styles.key(Finding.NOTHING_LISTED));
-    Cells.text(lower, 5, ExtraClearance.SHORT_SIGN + " less than the extra clearance wanted",
+    Cells.text(
+        lower,
+        4,
+        "/// " + Words.signed(Finding.NOTHING_LISTED),
+        styles.key(Finding.NOTHING_LISTED));
+    Cells.text(
+        lower,
+        5,
+        ExtraClearance.SHORT_SIGN + " less than the extra clearance wanted",
         styles.key(Palette.SHORT));
   }
 

@@ -22,6 +22,7 @@ final class MatrixSheet {
 
   /** Where the planner writes the extra clearance wanted, counted from 0. */
   static final int EXTRA_ROW = 1;
+
   static final int EXTRA_COLUMN = 1;
 
   /** The row of the first machine's margins. */
@@ -110,7 +111,8 @@ final class MatrixSheet {
     for (int row = 0; row < FIRST_MARGIN; row++) {
       head += sheet.getRow(row).getHeightInPoints();
     }
-    double repeated = sheet.getRow(NAMES).getHeightInPoints() + sheet.getRow(FACTS).getHeightInPoints();
+    double repeated =
+        sheet.getRow(NAMES).getHeightInPoints() + sheet.getRow(FACTS).getHeightInPoints();
     double room = Paper.down(styles.unit(), HEAD_WIDTH + visesOnPage * VISE_WIDTH);
     pages = new PageBreaks(sheet, room, head, repeated);
   }
@@ -118,15 +120,24 @@ final class MatrixSheet {
   private void title() {
     Row row = sheet.createRow(0);
     row.setHeightInPoints(26);
-    String title = "Which vise goes on which machine"
-        + cut(machines, shop.machines().size(), "MACHINES") + cut(vises, shop.vises().size(), "VISES");
+    String title =
+        "Which vise goes on which machine"
+            + cut(machines, shop.machines().size(), "MACHINES")
+            + cut(vises, shop.vises().size(), "VISES");
     Cells.text(row, 0, title, styles.title());
   }
 
   private static String cut(int shown, int all, String what) {
     return shown == all
         ? ""
-        : "; ONLY THE FIRST " + shown + " OF " + all + " " + what + " FIT HERE, " + PairingsCsv.FILE
+        : "; ONLY THE FIRST "
+            + shown
+            + " OF "
+            + all
+            + " "
+            + what
+            + " FIT HERE, "
+            + PairingsCsv.FILE
             + " HAS ALL";
   }
 
@@ -137,8 +148,10 @@ final class MatrixSheet {
     Cells.text(row, 0, "Extra clearance wanted (" + unit + ")", styles.label());
     Cells.number(row, EXTRA_COLUMN, 0, styles.input());
     Cells.text(
-        row, EXTRA_COLUMN + 1,
-        "  ◄ raise it: pairings with less margin turn grey, with the sign " + ExtraClearance.SHORT_SIGN,
+        row,
+        EXTRA_COLUMN + 1,
+        "  ◄ raise it: pairings with less margin turn grey, with the sign "
+            + ExtraClearance.SHORT_SIGN,
         styles.note());
     Row counted = sheet.createRow(EXTRA_ROW + 1);
     counted.setHeightInPoints(18);
@@ -150,10 +163,15 @@ final class MatrixSheet {
       count.setCellValue(staying());
     }
     Cells.text(
-        counted, EXTRA_COLUMN + 1,
-        "  Margins in " + styles.unit().plural() + ", rounded toward less: what is left after the required"
+        counted,
+        EXTRA_COLUMN + 1,
+        "  Margins in "
+            + styles.unit().plural()
+            + ", rounded toward less: what is left after the required"
             + " clearance and the tolerances. Each leads to its "
-            + (drawn.order().isEmpty() ? "row in Pairings." : "drawing, or else its row in Pairings."),
+            + (drawn.order().isEmpty()
+                ? "row in Pairings."
+                : "drawing, or else its row in Pairings."),
         styles.note());
   }
 
@@ -177,7 +195,8 @@ final class MatrixSheet {
     Row names = sheet.createRow(NAMES);
     Row facts = sheet.createRow(FACTS);
     Cells.text(names, 0, "Machine ▼   Vise ►", styles.matrixHeading(false, false));
-    Cells.text(facts, 0, "table and travel, what was not looked for", styles.matrixHeading(true, false));
+    Cells.text(
+        facts, 0, "table and travel, what was not looked for", styles.matrixHeading(true, false));
     int nameLines = 1;
     int factLines = 1;
     for (int column = 1; column <= vises; column++) {
@@ -224,7 +243,8 @@ final class MatrixSheet {
       double number = styles.unit().number(margin.getAsLong(), Rounding.DOWN);
       return Cells.number(row, column, number, styles.margin(finding, best));
     }
-    String sign = finding == Finding.NOTHING_LISTED ? "/// " + finding.sign() + " ///" : finding.sign();
+    String sign =
+        finding == Finding.NOTHING_LISTED ? "/// " + finding.sign() + " ///" : finding.sign();
     return Cells.text(row, column, sign, styles.margin(finding, best));
   }
 

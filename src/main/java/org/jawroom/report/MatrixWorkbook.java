@@ -46,12 +46,22 @@ public final class MatrixWorkbook {
       OutputStream out)
       throws IOException {
     if (advice.size() != shop.machines().size() * shop.vises().size()) {
-      throw new IllegalArgumentException(advice.size() + " pairings for " + shop.machines().size()
-          + " machines and " + shop.vises().size() + " vises");
+      throw new IllegalArgumentException(
+          advice.size()
+              + " pairings for "
+              + shop.machines().size()
+              + " machines and "
+              + shop.vises().size()
+              + " vises");
     }
     if (jobs.size() != shop.jobs().size() * advice.size()) {
-      throw new IllegalArgumentException(jobs.size() + " outcomes for " + shop.jobs().size()
-          + " jobs on " + advice.size() + " pairings");
+      throw new IllegalArgumentException(
+          jobs.size()
+              + " outcomes for "
+              + shop.jobs().size()
+              + " jobs on "
+              + advice.size()
+              + " pairings");
     }
     StableWorkbook.write(
         "Which vise goes on which machine",

@@ -14,7 +14,10 @@ import org.jawroom.shop.Vise;
 /** Why mounts do not hold, in words. */
 record MissWords(PeopleUnit unit, Machine machine, Vise vise) {
 
-  /** {@code handle to the left: base bolts 0.4 mm short of a slot at the left bolt}; one line a reason. */
+  /**
+   * {@code handle to the left: base bolts 0.4 mm short of a slot at the left bolt}; one line a
+   * reason.
+   */
   List<String> of(List<Miss> misses) {
     Map<String, Set<Turn>> turns = new LinkedHashMap<>();
     for (Miss miss : misses) {
@@ -28,11 +31,16 @@ record MissWords(PeopleUnit unit, Machine machine, Vise vise) {
   private String why(Miss miss) {
     String amount = unit.fine(miss.shortBy(), Rounding.UP) + " " + unit.word();
     return switch (miss.cause()) {
-      case ACROSS_SLOTS -> miss.mount() + " " + amount + " short of a slot at the " + miss.bolt() + " bolt";
+      case ACROSS_SLOTS ->
+          miss.mount() + " " + amount + " short of a slot at the " + miss.bolt() + " bolt";
       case ALONG_SLOTS ->
           miss.mount() + ": the slots are " + amount + " too short at the " + miss.bolt() + " bolt";
       case HOLE_TOO_SMALL ->
-          miss.mount() + ": the hole of the " + miss.bolt() + " bolt is " + amount
+          miss.mount()
+              + ": the hole of the "
+              + miss.bolt()
+              + " bolt is "
+              + amount
               + " smaller than the bolt that goes with this slot";
       case OVERHANG -> miss.mount() + ": its base would hang over an edge by more than is allowed";
       case NO_SLOT -> "no bolt goes with this table's slots";
@@ -51,6 +59,8 @@ record MissWords(PeopleUnit unit, Machine machine, Vise vise) {
   private static String or(Set<Turn> turns) {
     List<String> words = turns.stream().map(Turn::word).toList();
     int last = words.size() - 1;
-    return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+    return last == 0
+        ? words.get(0)
+        : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
   }
 }

@@ -18,11 +18,21 @@ final class NoPlaceSheet {
   private NoPlaceSheet(SXSSFWorkbook book, Styles styles) {
     this.styles = styles;
     this.words = new Words(styles.unit());
-    this.list = new ListSheet(book, styles, NAME, List.of(
-        new Heading("Machine", 26), new Heading("Vise", 26), new Heading("Why not", 44),
-        new Heading("Misses by", 10), new Heading("On what, with which part", 38),
-        new Heading("Along", 8), new Heading("Best tried with the handle to the", 14),
-        new Heading("Mind", 22)), 2);
+    this.list =
+        new ListSheet(
+            book,
+            styles,
+            NAME,
+            List.of(
+                new Heading("Machine", 26),
+                new Heading("Vise", 26),
+                new Heading("Why not", 44),
+                new Heading("Misses by", 10),
+                new Heading("On what, with which part", 38),
+                new Heading("Along", 8),
+                new Heading("Best tried with the handle to the", 14),
+                new Heading("Mind", 22)),
+            2);
   }
 
   static void add(SXSSFWorkbook book, Styles styles, List<Outcome> outcomes, SheetLimits limits) {
@@ -39,7 +49,8 @@ final class NoPlaceSheet {
       return "Every pairing has a place, or is not known well enough to tell.";
     }
     return (shown < all ? "ONLY THE FIRST " + shown + " OF " + all + " FIT ON THIS SHEET. " : "")
-        + "What is missed by is in " + unit.plural()
+        + "What is missed by is in "
+        + unit.plural()
         + ", at the best place there is, required clearance and tolerances included.";
   }
 

@@ -5,7 +5,10 @@ import org.apache.poi.ss.usermodel.Sheet;
 /** Breaks pages of the matrix between machines, so that no margin is parted from its reason. */
 final class PageBreaks {
 
-  /** Spreadsheets take 1026 breaks at most; whoever prints more pages than that has them cut anywhere. */
+  /**
+   * Spreadsheets take 1026 breaks at most; whoever prints more pages than that has them cut
+   * anywhere.
+   */
   private static final int MOST = 1000;
 
   private final Sheet sheet;

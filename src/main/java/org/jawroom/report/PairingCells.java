@@ -15,12 +15,25 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.Verdict;
 
-/** One row of {@code pairings.csv}, cell by cell; each cell that cannot be ours is told by row and column. */
+/**
+ * One row of {@code pairings.csv}, cell by cell; each cell that cannot be ours is told by row and
+ * column.
+ */
 final class PairingCells {
   private static final List<String> READ =
       List.of(
-          "machine", "vise", "verdict", "margin_mm", "best_margin_mm", "limited_by", "limiting_part",
-          "limiting_situation", "limiting_opening", "usable_from_mm", "usable_to_mm", "missing");
+          "machine",
+          "vise",
+          "verdict",
+          "margin_mm",
+          "best_margin_mm",
+          "limited_by",
+          "limiting_part",
+          "limiting_situation",
+          "limiting_opening",
+          "usable_from_mm",
+          "usable_to_mm",
+          "missing");
 
   /** Finer than we write, so that nothing is rounded here; no exponents, no separators. */
   private static final Pattern MILLIMETRES = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,6})?");
@@ -82,7 +95,9 @@ final class PairingCells {
     OptionalLong from = millimetres("usable_from_mm");
     OptionalLong to = millimetres("usable_to_mm");
     if (from.isPresent() != to.isPresent()) {
-      throw fault(from.isPresent() ? "usable_to_mm" : "usable_from_mm", "is blank, but its other end is not");
+      throw fault(
+          from.isPresent() ? "usable_to_mm" : "usable_from_mm",
+          "is blank, but its other end is not");
     }
     return from.isPresent()
         ? Optional.of(new PairingRow.Usable(from.getAsLong(), to.getAsLong()))
@@ -101,12 +116,16 @@ final class PairingCells {
         new BigDecimal(text).multiply(BigDecimal.valueOf(Length.MM)).longValueExact());
   }
 
-  private <T> T oneOf(String column, T[] values, Function<T, String> word) throws UnreadablePairings {
+  private <T> T oneOf(String column, T[] values, Function<T, String> word)
+      throws UnreadablePairings {
     String text = text(column);
-    Optional<T> found = Arrays.stream(values).filter(one -> word.apply(one).equals(text)).findFirst();
+    Optional<T> found =
+        Arrays.stream(values).filter(one -> word.apply(one).equals(text)).findFirst();
     return found.orElseThrow(
         () ->
-            fault(column, "is none of " + String.join(", ", Arrays.stream(values).map(word).toList())));
+            fault(
+                column,
+                "is none of " + String.join(", ", Arrays.stream(values).map(word).toList())));
   }
 
   private String filled(String column) throws UnreadablePairings {
@@ -124,7 +143,12 @@ final class PairingCells {
     String text = text(column);
     String shown = text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN) + "...";
     return new UnreadablePairings(
-        "row " + cells.getRecordNumber() + ", column " + column + ": "
-            + (shown.isEmpty() ? "" : "\"" + PlainText.forTerminal(shown) + "\" ") + why);
+        "row "
+            + cells.getRecordNumber()
+            + ", column "
+            + column
+            + ": "
+            + (shown.isEmpty() ? "" : "\"" + PlainText.forTerminal(shown) + "\" ")
+            + why);
   }
 }

@@ -24,14 +24,18 @@ public final class PairingDrawing {
   private final Outcome outcome;
   private final Recommendation place;
 
-  private PairingDrawing(PeopleUnit unit, Settings settings, Outcome outcome, Recommendation place) {
+  private PairingDrawing(
+      PeopleUnit unit, Settings settings, Outcome outcome, Recommendation place) {
     this.unit = unit;
     this.settings = settings;
     this.outcome = outcome;
     this.place = place;
   }
 
-  /** Empty where no place is told: {@code no mount}, {@code unknown}, and what is hopeless with a blank. */
+  /**
+   * Empty where no place is told: {@code no mount}, {@code unknown}, and what is hopeless with a
+   * blank.
+   */
   public static Optional<Picture> of(PeopleUnit unit, Settings settings, Outcome outcome) {
     return Advisor.layout(settings, outcome)
         .map(
@@ -83,18 +87,32 @@ public final class PairingDrawing {
 
   private String margin(Limit limit) {
     return limit.margin() >= 0
-        ? "margin " + unit.fine(limit.margin(), Rounding.DOWN) + " " + unit.word()
+        ? "margin "
+            + unit.fine(limit.margin(), Rounding.DOWN)
+            + " "
+            + unit.word()
             + " beyond all that is asked"
-        : "short by " + unit.fine(-limit.margin(), Rounding.UP) + " " + unit.word()
+        : "short by "
+            + unit.fine(-limit.margin(), Rounding.UP)
+            + " "
+            + unit.word()
             + ", all that is asked included";
   }
 
   private String asked() {
-    return "clearance asked: " + unit.fine(settings.clearance(), Rounding.UP) + " " + unit.word()
-        + place.limit()
+    return "clearance asked: "
+        + unit.fine(settings.clearance(), Rounding.UP)
+        + " "
+        + unit.word()
+        + place
+            .limit()
             .map(
-                limit -> "; here " + unit.fine(limit.required(), Rounding.UP) + " and "
-                    + unit.fine(limit.tolerance(), Rounding.UP) + " for tolerances")
+                limit ->
+                    "; here "
+                        + unit.fine(limit.required(), Rounding.UP)
+                        + " and "
+                        + unit.fine(limit.tolerance(), Rounding.UP)
+                        + " for tolerances")
             .orElse("");
   }
 
@@ -105,7 +123,9 @@ public final class PairingDrawing {
   }
 
   private String measureName(Limit limit) {
-    return WhereWords.pair(limit) + "; "
-        + unit.fine(limit.required() + limit.tolerance(), Rounding.UP) + " asked";
+    return WhereWords.pair(limit)
+        + "; "
+        + unit.fine(limit.required() + limit.tolerance(), Rounding.UP)
+        + " asked";
   }
 }

@@ -6,8 +6,8 @@ import org.apache.poi.ss.usermodel.Hyperlink;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 
 /**
- * Links from the cells of one sheet to the rows of <i>Pairings</i>, or to the drawing where there is one; as many as
- * a sheet holds.
+ * Links from the cells of one sheet to the rows of <i>Pairings</i>, or to the drawing where there
+ * is one; as many as a sheet holds.
  */
 final class PairingLinks {
   private final SXSSFWorkbook book;

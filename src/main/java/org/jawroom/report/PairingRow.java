@@ -8,8 +8,8 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.placement.Verdict;
 
 /**
- * What a row of {@code pairings.csv} tells that two runs are compared by. Lengths are half-nanometres, to
- * the 0.001 mm that the file has. Names are as the file bears them.
+ * What a row of {@code pairings.csv} tells that two runs are compared by. Lengths are
+ * half-nanometres, to the 0.001 mm that the file has. Names are as the file bears them.
  *
  * @param margin in the recommended place
  * @param bestMargin over the full opening range

@@ -17,8 +17,8 @@ import org.apache.commons.csv.CSVRecord;
 import org.jawroom.advice.Advice;
 
 /**
- * Reads {@code pairings.csv} back. Columns are found by their names; those that are not compared may be
- * missing, and others may be there.
+ * Reads {@code pairings.csv} back. Columns are found by their names; those that are not compared
+ * may be missing, and others may be there.
  */
 public final class PairingRows {
 
@@ -55,14 +55,22 @@ public final class PairingRows {
       }
       if (cells.size() != header.size()) {
         throw new UnreadablePairings(
-            "row " + cells.getRecordNumber() + " has " + cells.size() + " cells, but the header has "
+            "row "
+                + cells.getRecordNumber()
+                + " has "
+                + cells.size()
+                + " cells, but the header has "
                 + header.size());
       }
       PairingRow row = new PairingCells(columns, cells).row();
       Long before = seen.putIfAbsent(List.of(row.machine(), row.vise()), cells.getRecordNumber());
       if (before != null) {
         throw new UnreadablePairings(
-            "row " + cells.getRecordNumber() + " tells of the same pairing as row " + before + ", "
+            "row "
+                + cells.getRecordNumber()
+                + " tells of the same pairing as row "
+                + before
+                + ", "
                 + PlainText.forTerminal(row.machine() + " x " + row.vise()));
       }
       rows.add(row);

@@ -55,7 +55,10 @@ public record PairingWords(PeopleUnit unit) {
     return new WhereWords(unit, outcome.machine(), outcome.vise()).of(limit, openings);
   }
 
-  /** What one change would make it fit, the least effort first; none for one that fits or is unknown. */
+  /**
+   * What one change would make it fit, the least effort first; none for one that fits or is
+   * unknown.
+   */
   public List<String> changes(Advice pairing) {
     if (!RemedyLine.isAbout(pairing.outcome())) {
       return List.of();

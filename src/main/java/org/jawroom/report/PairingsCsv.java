@@ -20,12 +20,39 @@ public final class PairingsCsv {
   /** The name of the file. */
   public static final String FILE = "pairings.csv";
 
-  private static final List<String> HEADER = List.of(
-      "machine", "vise", "verdict", "margin_mm", "best_margin_mm", "limited_by", "limiting_part",
-      "limiting_axis", "limiting_situation", "limiting_opening", "required_mm", "tolerance_mm", "handle_to",
-      "x_mm", "y_mm", "mount", "slots", "usable_from_mm", "usable_to_mm", "reach_shortfall_mm",
-      "overhang_mm", "play_left_mm", "play_right_mm", "play_front_mm", "play_rear_mm", "nose_not_below_mm",
-      "room_over_jaws_mm", "load_left_kg", "missing", "per_table", "table_positions_mm");
+  private static final List<String> HEADER =
+      List.of(
+          "machine",
+          "vise",
+          "verdict",
+          "margin_mm",
+          "best_margin_mm",
+          "limited_by",
+          "limiting_part",
+          "limiting_axis",
+          "limiting_situation",
+          "limiting_opening",
+          "required_mm",
+          "tolerance_mm",
+          "handle_to",
+          "x_mm",
+          "y_mm",
+          "mount",
+          "slots",
+          "usable_from_mm",
+          "usable_to_mm",
+          "reach_shortfall_mm",
+          "overhang_mm",
+          "play_left_mm",
+          "play_right_mm",
+          "play_front_mm",
+          "play_rear_mm",
+          "nose_not_below_mm",
+          "room_over_jaws_mm",
+          "load_left_kg",
+          "missing",
+          "per_table",
+          "table_positions_mm");
 
   /** Columns from limited_by to tolerance_mm. */
   private static final int LIMIT_COLUMNS = 7;
@@ -68,8 +95,9 @@ public final class PairingsCsv {
     row.add(outcome.loadLeft().map(Figures::kilograms).orElse(""));
     row.add(outcome.missing().stream().map(Column::path).collect(Collectors.joining(";")));
     row.add(pairing.sideBySide().map(many -> String.valueOf(many.count())).orElse(""));
-    row.add(PerTable.positions(
-        pairing, ";", position -> Figures.millimetres(position, Rounding.NEAREST)));
+    row.add(
+        PerTable.positions(
+            pairing, ";", position -> Figures.millimetres(position, Rounding.NEAREST)));
     return row;
   }
 

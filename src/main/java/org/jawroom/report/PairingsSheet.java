@@ -16,7 +16,10 @@ import org.jawroom.placement.Play;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.report.ListSheet.Heading;
 
-/** The sheet <i>Pairings</i>: the long table of everything that {@code pairings.csv} tells, for people. */
+/**
+ * The sheet <i>Pairings</i>: the long table of everything that {@code pairings.csv} tells, for
+ * people.
+ */
 final class PairingsSheet {
   static final String NAME = "Pairings";
 
@@ -47,13 +50,21 @@ final class PairingsSheet {
   static void add(SXSSFWorkbook book, Styles styles, List<Advice> advice, SheetLimits limits) {
     PairingsSheet sheet = new PairingsSheet(book, styles);
     int shown = Math.min(advice.size(), room(limits));
-    String cut = shown < advice.size()
-        ? "ONLY THE FIRST " + shown + " OF " + advice.size() + " PAIRINGS FIT ON THIS SHEET; "
-            + PairingsCsv.FILE + " HAS THEM ALL. "
-        : "";
+    String cut =
+        shown < advice.size()
+            ? "ONLY THE FIRST "
+                + shown
+                + " OF "
+                + advice.size()
+                + " PAIRINGS FIT ON THIS SHEET; "
+                + PairingsCsv.FILE
+                + " HAS THEM ALL. "
+            : "";
     sheet.list.head(
         "Pairings",
-        cut + "Lengths in " + styles.unit().plural()
+        cut
+            + "Lengths in "
+            + styles.unit().plural()
             + ", each rounded toward less clearance. Margins are what is left after the required"
             + " clearance and both tolerances. Bare vise, without tool or part.");
     advice.subList(0, shown).forEach(sheet::entry);
@@ -61,21 +72,43 @@ final class PairingsSheet {
   }
 
   private static List<Heading> headings(PeopleUnit unit) {
-    List<Heading> headings = new ArrayList<>(List.of(
-        new Heading("Machine", 18), new Heading("Vise", 18), new Heading("What comes of it", 28),
-        new Heading("Best margin", 9), new Heading("Margin as placed", 9),
-        new Heading("Limited by", 16), new Heading("Part of the vise", 13), new Heading("Along", 8),
-        new Heading("While", 9), new Heading("Jaws", 8), new Heading("Required clearance", 10),
-        new Heading("Both tolerances", 10)));
-    headings.addAll(List.of(
-        new Heading("Handle to the", 9), new Heading("Stands at x", 9), new Heading("Stands at y", 9),
-        new Heading("Bolted by", 11), new Heading("Slots", 7), new Heading("Jaws may open from", 9),
-        new Heading("Jaws may open to", 9), new Heading("Reach short by", 8),
-        new Heading("Base over edge by", 9), new Heading("Play left", 8), new Heading("Play right", 8),
-        new Heading("Play front", 8), new Heading("Play rear", 8), new Heading("Nose not below", 8),
-        new Heading("Room over jaws", 8), new Heading("Table still carries, kg", 9),
-        new Heading("How many on one table", 8), new Heading("They stand at, along the slots", 18),
-        new Heading("Mind", 32), new Heading("Not measured", 26)));
+    List<Heading> headings =
+        new ArrayList<>(
+            List.of(
+                new Heading("Machine", 18),
+                new Heading("Vise", 18),
+                new Heading("What comes of it", 28),
+                new Heading("Best margin", 9),
+                new Heading("Margin as placed", 9),
+                new Heading("Limited by", 16),
+                new Heading("Part of the vise", 13),
+                new Heading("Along", 8),
+                new Heading("While", 9),
+                new Heading("Jaws", 8),
+                new Heading("Required clearance", 10),
+                new Heading("Both tolerances", 10)));
+    headings.addAll(
+        List.of(
+            new Heading("Handle to the", 9),
+            new Heading("Stands at x", 9),
+            new Heading("Stands at y", 9),
+            new Heading("Bolted by", 11),
+            new Heading("Slots", 7),
+            new Heading("Jaws may open from", 9),
+            new Heading("Jaws may open to", 9),
+            new Heading("Reach short by", 8),
+            new Heading("Base over edge by", 9),
+            new Heading("Play left", 8),
+            new Heading("Play right", 8),
+            new Heading("Play front", 8),
+            new Heading("Play rear", 8),
+            new Heading("Nose not below", 8),
+            new Heading("Room over jaws", 8),
+            new Heading("Table still carries, kg", 9),
+            new Heading("How many on one table", 8),
+            new Heading("They stand at, along the slots", 18),
+            new Heading("Mind", 32),
+            new Heading("Not measured", 26)));
     return headings;
   }
 
@@ -93,7 +126,9 @@ final class PairingsSheet {
     place(place);
     list.length(end(outcome.usableOpening().map(Interval::lo).stream().toList()), Rounding.UP);
     list.length(end(outcome.usableOpening().map(Interval::hi).stream().toList()), Rounding.DOWN);
-    list.length(place == null ? OptionalLong.empty() : OptionalLong.of(place.reachShortfall()), Rounding.UP);
+    list.length(
+        place == null ? OptionalLong.empty() : OptionalLong.of(place.reachShortfall()),
+        Rounding.UP);
     list.length(place == null ? OptionalLong.empty() : place.overhang(), Rounding.UP);
     play(outcome.recommended().flatMap(Recommendation::play).orElse(null));
     list.length(place == null ? OptionalLong.empty() : place.noseNotBelow(), Rounding.UP);
@@ -110,8 +145,9 @@ final class PairingsSheet {
       return;
     }
     list.number(PerTable.count(pairing), "0");
-    list.text(PerTable.positions(
-        pairing, "; ", position -> styles.unit().brief(position, Rounding.NEAREST)));
+    list.text(
+        PerTable.positions(
+            pairing, "; ", position -> styles.unit().brief(position, Rounding.NEAREST)));
   }
 
   private String mind(Advice pairing) {

@@ -5,9 +5,9 @@ import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 
 /**
- * The colours of findings: blues for what can stand, yellow and orange for what needs care, red-brown
- * and greys for what cannot, told apart by those who do not see red from green and by their lightness
- * in grey. Signs and words say the same, so none matters by itself.
+ * The colours of findings: blues for what can stand, yellow and orange for what needs care,
+ * red-brown and greys for what cannot, told apart by those who do not see red from green and by
+ * their lightness in grey. Signs and words say the same, so none matters by itself.
  */
 final class Palette {
 

@@ -5,7 +5,10 @@ import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 
-/** How sheets are printed: landscape, fitted wide, headings on every page; A4, or Letter with inches. */
+/**
+ * How sheets are printed: landscape, fitted wide, headings on every page; A4, or Letter with
+ * inches.
+ */
 final class Paper {
 
   /** Characters of 10 points across a page that is still read without a glass. */
@@ -13,6 +16,7 @@ final class Paper {
 
   /** Points across a page between its margins, and down it with something to spare. */
   private static final double A4_ACROSS = 784;
+
   private static final double A4_DOWN = 495;
   private static final double LETTER_ACROSS = 734;
   private static final double LETTER_DOWN = 510;
@@ -44,7 +48,8 @@ final class Paper {
   static void set(Sheet sheet, PeopleUnit unit, int first, int last, int headColumns, int width) {
     PrintSetup setup = sheet.getPrintSetup();
     setup.setLandscape(true);
-    setup.setPaperSize(unit == PeopleUnit.INCH ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
+    setup.setPaperSize(
+        unit == PeopleUnit.INCH ? PrintSetup.LETTER_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
     sheet.setFitToPage(true);
     setup.setFitWidth((short) across(width));
     setup.setFitHeight((short) 0);

@@ -38,31 +38,38 @@ final class PartReadings {
     Axis axis = limit.axis();
     this.along = axis == Axis.Z ? Along.W : axis == place.handleTo().uAxis() ? Along.U : Along.V;
     long u = along == Along.U ? 1 : 0;
-    long direction = axis == Axis.X
-        ? place.handleTo().x(u, 1 - u)
-        : axis == Axis.Y ? place.handleTo().y(u, 1 - u) : 1;
+    long direction =
+        axis == Axis.X
+            ? place.handleTo().x(u, 1 - u)
+            : axis == Axis.Y ? place.handleTo().y(u, 1 - u) : 1;
     this.far = high == (direction > 0);
   }
 
   /** Adds where the bolts are across the slots, and how they sit in their holes. */
   void addBolts() {
-    String of = vise.mounts().stream().filter(mount -> mount.name().equals(place.mount())).findFirst()
-        .filter(mount -> !mount.own())
-        .map(Mount::name)
-        .map(name -> " of " + name)
-        .orElse("");
+    String of =
+        vise.mounts().stream()
+            .filter(mount -> mount.name().equals(place.mount()))
+            .findFirst()
+            .filter(mount -> !mount.own())
+            .map(Mount::name)
+            .map(name -> " of " + name)
+            .orElse("");
     if (along == Along.U) {
       add(of.isEmpty() ? "bolt_u" : "u" + of, of.isEmpty() ? "bolt_hole_u" : "hole_u" + of);
     } else {
-      add(of.isEmpty() ? "half of bolt_spacing" : "v" + of, of.isEmpty() ? "bolt_hole_v" : "hole_v" + of);
+      add(
+          of.isEmpty() ? "half of bolt_spacing" : "v" + of,
+          of.isEmpty() ? "bolt_hole_v" : "hole_v" + of);
     }
   }
 
   /** Adds where the part's end is. */
   void addEdge() {
-    Optional<VisePart> row = vise.parts().stream()
-        .filter(part -> part.name().equals(limit.part()) && !isOwnHandle(part))
-        .findFirst();
+    Optional<VisePart> row =
+        vise.parts().stream()
+            .filter(part -> part.name().equals(limit.part()) && !isOwnHandle(part))
+            .findFirst();
     if (row.isPresent()) {
       addRow(row.get());
       return;

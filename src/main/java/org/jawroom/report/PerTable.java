@@ -43,9 +43,14 @@ final class PerTable {
   static boolean tooHeavy(Advice pairing) {
     Machine machine = pairing.outcome().machine();
     Vise vise = pairing.outcome().vise();
-    return machine.maxLoad()
-        .flatMap(load -> vise.mass()
-            .map(mass -> mass.multiply(BigDecimal.valueOf(count(pairing))).compareTo(load) > 0))
+    return machine
+        .maxLoad()
+        .flatMap(
+            load ->
+                vise.mass()
+                    .map(
+                        mass ->
+                            mass.multiply(BigDecimal.valueOf(count(pairing))).compareTo(load) > 0))
         .orElse(false);
   }
 }

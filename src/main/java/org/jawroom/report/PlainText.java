@@ -4,8 +4,8 @@ package org.jawroom.report;
 final class PlainText {
 
   /**
-   * What spreadsheets take for the start of a formula, or skip before one; the wide forms too, which
-   * some of them read as the narrow ones (OWASP, CSV Injection).
+   * What spreadsheets take for the start of a formula, or skip before one; the wide forms too,
+   * which some of them read as the narrow ones (OWASP, CSV Injection).
    */
   private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 

@@ -12,13 +12,14 @@ import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.Recommendation;
 
 /**
- * {@code plan.csv}: one row for each machine of the cell, in millimetres; a machine without a vise has empty
- * cells.
+ * {@code plan.csv}: one row for each machine of the cell, in millimetres; a machine without a vise
+ * has empty cells.
  *
- * <p>{@code margin_mm} to {@code mount} speak of the place that the margin is that of, the opening of what
- * the jaws may use there; of several side by side, of one alone ({@link PairingsCsv} tells where they
- * stand). {@code jobs} are those it holds, {@code ;} between. {@code buy} says what is bought
- * for the row, {@code machine}, {@code vise} or {@code machine;vise}, {@code cost} what that comes to.
+ * <p>{@code margin_mm} to {@code mount} speak of the place that the margin is that of, the opening
+ * of what the jaws may use there; of several side by side, of one alone ({@link PairingsCsv} tells
+ * where they stand). {@code jobs} are those it holds, {@code ;} between. {@code buy} says what is
+ * bought for the row, {@code machine}, {@code vise} or {@code machine;vise}, {@code cost} what that
+ * comes to.
  *
  * <p>{@link PlanRows} reads {@code machine} and {@code vise} back.
  */
@@ -30,9 +31,21 @@ public final class PlanCsv {
   static final String MACHINE = "machine";
   static final String VISE = "vise";
 
-  private static final List<String> HEADER = List.of(
-      MACHINE, VISE, "count", "margin_mm", "opening_from_mm", "opening_to_mm", "handle_to", "x_mm", "y_mm",
-      "mount", "jobs", "buy", "cost");
+  private static final List<String> HEADER =
+      List.of(
+          MACHINE,
+          VISE,
+          "count",
+          "margin_mm",
+          "opening_from_mm",
+          "opening_to_mm",
+          "handle_to",
+          "x_mm",
+          "y_mm",
+          "mount",
+          "jobs",
+          "buy",
+          "cost");
 
   private PlanCsv() {}
 

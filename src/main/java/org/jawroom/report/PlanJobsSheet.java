@@ -11,8 +11,8 @@ import org.jawroom.report.ListSheet.Heading;
 import org.jawroom.shop.Job;
 
 /**
- * The sheet <i>Jobs</i> of a plan: what would hold each job that is not held, then a row for each other job
- * on each machine that holds it.
+ * The sheet <i>Jobs</i> of a plan: what would hold each job that is not held, then a row for each
+ * other job on each machine that holds it.
  */
 final class PlanJobsSheet {
   static final String NAME = "Jobs";
@@ -29,18 +29,34 @@ final class PlanJobsSheet {
     this.styles = styles;
     this.words = new PlanWords(styles.unit(), plan, " × ");
     this.most = PairingsSheet.room(limits);
-    this.list = new ListSheet(book, styles, NAME, List.of(
-        new Heading("Job", 20), new Heading("Pieces", 9), new Heading("Held on", 20),
-        new Heading("With", 20), new Heading("Margin", 9), new Heading("Where it stands for this job", 54),
-        new Heading("The part", 38), new Heading("What would hold it", 44)), 1);
+    this.list =
+        new ListSheet(
+            book,
+            styles,
+            NAME,
+            List.of(
+                new Heading("Job", 20),
+                new Heading("Pieces", 9),
+                new Heading("Held on", 20),
+                new Heading("With", 20),
+                new Heading("Margin", 9),
+                new Heading("Where it stands for this job", 54),
+                new Heading("The part", 38),
+                new Heading("What would hold it", 44)),
+            1);
   }
 
   static void add(SXSSFWorkbook book, Styles styles, CellPlan plan, SheetLimits limits) {
     PlanJobsSheet sheet = new PlanJobsSheet(book, styles, plan, limits);
     sheet.list.head(
         "Jobs",
-        "Held: " + sheet.words.held() + ". " + sheet.words.statement() + " Lengths in "
-            + styles.unit().plural() + ", margins rounded toward less.");
+        "Held: "
+            + sheet.words.held()
+            + ". "
+            + sheet.words.statement()
+            + " Lengths in "
+            + styles.unit().plural()
+            + ", margins rounded toward less.");
     plan.plan().unheld().forEach(sheet::unheld);
     plan.plan().held().forEach(sheet::held);
     sheet.list.finish();
@@ -69,7 +85,8 @@ final class PlanJobsSheet {
   private void unheld(Unheld unheld) {
     Job job = plan.of().shop().jobs().get(unheld.job());
     if (begin(job, true)) {
-      Finding finding = plan.of().unknownOf(unheld.job()).isEmpty() ? Finding.NO_PLACE : Finding.UNKNOWN;
+      Finding finding =
+          plan.of().unknownOf(unheld.job()).isEmpty() ? Finding.NO_PLACE : Finding.UNKNOWN;
       list.text(finding.sign() + " not held", styles.entry(finding));
       list.blank(1);
       list.length(OptionalLong.empty(), Rounding.DOWN);
@@ -87,8 +104,7 @@ final class PlanJobsSheet {
       list.length(outcome.margin(), Rounding.DOWN);
       list.text(
           new TapeWords(styles.unit(), outcome.machine(), outcome.vise())
-              .of(outcome.place().orElseThrow()).stream()
-              .collect(Collectors.joining("\n")));
+              .of(outcome.place().orElseThrow()).stream().collect(Collectors.joining("\n")));
       list.text(first ? new JobWords(styles.unit()).size(outcome.job()) : "");
       list.blank(1);
     }

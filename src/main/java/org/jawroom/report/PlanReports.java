@@ -17,8 +17,8 @@ public final class PlanReports {
   private PlanReports() {}
 
   /**
-   * Writes {@link PlanCsv}, {@link PlanWorkbook} and the cards, if there are any, into {@code directory},
-   * which is made if need be: all of them, or none.
+   * Writes {@link PlanCsv}, {@link PlanWorkbook} and the cards, if there are any, into {@code
+   * directory}, which is made if need be: all of them, or none.
    *
    * @return the files written
    * @throws IOException if a file could not be written

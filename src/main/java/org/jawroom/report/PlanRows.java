@@ -7,8 +7,8 @@ import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * What a {@code plan.csv} says stands where, read back. Columns are found by their names; all but {@code
- * machine} and {@code vise} may be missing, and others may be there.
+ * What a {@code plan.csv} says stands where, read back. Columns are found by their names; all but
+ * {@code machine} and {@code vise} may be missing, and others may be there.
  *
  * @param rows in the order of the file
  * @param faults a line for each thing wrong with it; then the rows are not to be used
@@ -46,24 +46,31 @@ public record PlanRows(List<Row> rows, List<String> faults) {
     int vise = column(header, PlanCsv.VISE, faults);
     List<Row> rows = new ArrayList<>();
     Map<String, Long> seen = new HashMap<>();
-    for (CSVRecord cells : faults.isEmpty() ? records.subList(1, records.size()) : List.<CSVRecord>of()) {
+    for (CSVRecord cells :
+        faults.isEmpty() ? records.subList(1, records.size()) : List.<CSVRecord>of()) {
       if (cells.size() == 1 && cells.get(0).isEmpty()) {
         continue;
       }
       String where = "row " + cells.getRecordNumber();
       if (cells.size() != header.size()) {
-        faults.add(
-            where + " has " + cells.size() + " cells, but the header has " + header.size());
+        faults.add(where + " has " + cells.size() + " cells, but the header has " + header.size());
         continue;
       }
       Row row = new Row(cells.get(machine).strip(), cells.get(vise).strip());
       Long before = seen.putIfAbsent(row.machine(), cells.getRecordNumber());
       if (row.machine().isEmpty()) {
-        faults.add(where + ", column " + PlanCsv.MACHINE + ": is blank; what belongs here is a name");
+        faults.add(
+            where + ", column " + PlanCsv.MACHINE + ": is blank; what belongs here is a name");
       } else if (before != null) {
         faults.add(
-            where + ", column " + PlanCsv.MACHINE + ": \"" + PlainText.forTerminal(row.machine())
-                + "\" stands in row " + before + " already");
+            where
+                + ", column "
+                + PlanCsv.MACHINE
+                + ": \""
+                + PlainText.forTerminal(row.machine())
+                + "\" stands in row "
+                + before
+                + " already");
       }
       rows.add(row);
     }

@@ -16,11 +16,18 @@ import org.jawroom.report.ListSheet.Heading;
 final class PlanSheet {
   static final String NAME = "Plan";
 
-  private static final List<Heading> HEADINGS = List.of(
-      new Heading("Machine", 19), new Heading("Vise", 21), new Heading("How many", 10),
-      new Heading("Margin", 9), new Heading("Limited by", 21), new Heading("Where it stands", 54),
-      new Heading("Jobs it holds", 30), new Heading("To buy", 13), new Heading("Cost", 10),
-      new Heading("Mind", 26));
+  private static final List<Heading> HEADINGS =
+      List.of(
+          new Heading("Machine", 19),
+          new Heading("Vise", 21),
+          new Heading("How many", 10),
+          new Heading("Margin", 9),
+          new Heading("Limited by", 21),
+          new Heading("Where it stands", 54),
+          new Heading("Jobs it holds", 30),
+          new Heading("To buy", 13),
+          new Heading("Cost", 10),
+          new Heading("Mind", 26));
 
   private static final List<String> PURCHASES = List.of("To buy", "What", "How many", "Price");
 
@@ -33,8 +40,7 @@ final class PlanSheet {
     this.plan = plan;
     this.styles = styles;
     this.words = new PlanWords(styles.unit(), plan, " × ");
-    this.list = new ListSheet(
-        book, styles, NAME, HEADINGS, 1, plan.plan().purchases().isEmpty());
+    this.list = new ListSheet(book, styles, NAME, HEADINGS, 1, plan.plan().purchases().isEmpty());
   }
 
   static void add(SXSSFWorkbook book, Styles styles, CellPlan plan) {
@@ -48,7 +54,9 @@ final class PlanSheet {
   }
 
   private String title() {
-    return plan.plan().isProven() ? "Plan: " + plan.plan().statement() : "Plan: a better plan may exist";
+    return plan.plan().isProven()
+        ? "Plan: " + plan.plan().statement()
+        : "Plan: a better plan may exist";
   }
 
   private String remark() {
@@ -82,10 +90,13 @@ final class PlanSheet {
     list.number(row.given().get().count(), "0");
     list.length(pairing.margin(), Rounding.DOWN);
     list.text(place.limit().map(Words::limit).orElse(Finding.NOTHING_LISTED.words()));
-    list.text(String.join(
-        "\n",
-        new TapeWords(styles.unit(), pairing.outcome().machine(), pairing.outcome().vise()).of(place)));
-    list.text(pairing.held().stream().map(job -> job.job().name()).collect(Collectors.joining("; ")));
+    list.text(
+        String.join(
+            "\n",
+            new TapeWords(styles.unit(), pairing.outcome().machine(), pairing.outcome().vise())
+                .of(place)));
+    list.text(
+        pairing.held().stream().map(job -> job.job().name()).collect(Collectors.joining("; ")));
     list.text(words.bought(row));
     price(row.cost());
     list.text(mind(row, pairing));
@@ -112,7 +123,8 @@ final class PlanSheet {
   private void purchases() {
     list.below(
         "To buy",
-        "The cheapest with which the jobs held are held: " + ShopCell.money(plan.plan().cost())
+        "The cheapest with which the jobs held are held: "
+            + ShopCell.money(plan.plan().cost())
             + " together.",
         PURCHASES);
     for (Purchase purchase : plan.plan().purchases()) {

@@ -45,7 +45,13 @@ public final class PlanText {
   private void machines() {
     List<CellPlan.Row> rows = plan.rows();
     long equipped = rows.stream().filter(row -> row.given().isPresent()).count();
-    add(0, "A vise for " + equipped + " of " + rows.size() + (rows.size() == 1 ? " machine:" : " machines:"));
+    add(
+        0,
+        "A vise for "
+            + equipped
+            + " of "
+            + rows.size()
+            + (rows.size() == 1 ? " machine:" : " machines:"));
     rows.forEach(this::machine);
   }
 
@@ -95,6 +101,8 @@ public final class PlanText {
 
   /** ASCII, save for names. */
   private void add(int indent, String text) {
-    lines.addAll(WrappedLines.wrapped(PlainText.forTerminal(text), indent, indent == 0 ? 0 : DETAIL, COLUMNS));
+    lines.addAll(
+        WrappedLines.wrapped(
+            PlainText.forTerminal(text), indent, indent == 0 ? 0 : DETAIL, COLUMNS));
   }
 }

@@ -69,7 +69,9 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     Interval open = pairing.place().orElseThrow().openings();
     return open.equals(all)
         ? ""
-        : Words.KEEP_OPEN + unit.brief(open.lo(), Rounding.UP) + " to "
+        : Words.KEEP_OPEN
+            + unit.brief(open.lo(), Rounding.UP)
+            + " to "
             + unit.brief(open.hi(), Rounding.DOWN);
   }
 
@@ -84,9 +86,11 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
   /** {@code changed, was plain 125}; empty where there is no before. */
   String change(CellPlan.Row row) {
     return plan.isChanged(row)
-        .map(changed -> changed
-            ? "changed, was " + plan.wasThere(row).orElse("without any of these vises")
-            : row.given().isPresent() ? "as it is" : "")
+        .map(
+            changed ->
+                changed
+                    ? "changed, was " + plan.wasThere(row).orElse("without any of these vises")
+                    : row.given().isPresent() ? "as it is" : "")
         .orElse("");
   }
 
@@ -102,29 +106,35 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
 
   /** {@code 2 × plain 160}. */
   String thing(Purchase purchase) {
-    String name = purchase.what() == Purchase.What.VISE
-        ? plan.of().shop().vises().get(purchase.index()).name()
-        : plan.of().shop().machines().get(purchase.index()).name();
+    String name =
+        purchase.what() == Purchase.What.VISE
+            ? plan.of().shop().vises().get(purchase.index()).name()
+            : plan.of().shop().machines().get(purchase.index()).name();
     return purchase.count() + times + name;
   }
 
   /** What would hold a job that the plan does not. */
   String remedy(Unheld unheld) {
     return switch (unheld.remedy()) {
-      case NOTHING_HOLDS -> plan.of().unknownOf(unheld.job()).isEmpty()
-          ? "nothing in the tables holds it, bought or not"
-          : "nothing in the tables is known to hold it, bought or not" + unknown(unheld.job());
-      case BUY -> unheld.purchases().isEmpty()
-          ? "what there is would hold it too; time ran out before the plan was found"
-          : "would be held with " + things(unheld.purchases()) + " bought for "
-              + ShopCell.money(unheld.cost())
-              + (unheld.proven()
-                  ? "; nothing cheaper does it"
-                  : "; something cheaper may do, time ran out");
-      case NOTHING_ON_SALE -> unheld.proven()
-          ? "something holds it, but not beside all that is held already, whatever is bought"
-              + unknown(unheld.job())
-          : "something holds it; nothing was found to buy that does so beside all that is held already";
+      case NOTHING_HOLDS ->
+          plan.of().unknownOf(unheld.job()).isEmpty()
+              ? "nothing in the tables holds it, bought or not"
+              : "nothing in the tables is known to hold it, bought or not" + unknown(unheld.job());
+      case BUY ->
+          unheld.purchases().isEmpty()
+              ? "what there is would hold it too; time ran out before the plan was found"
+              : "would be held with "
+                  + things(unheld.purchases())
+                  + " bought for "
+                  + ShopCell.money(unheld.cost())
+                  + (unheld.proven()
+                      ? "; nothing cheaper does it"
+                      : "; something cheaper may do, time ran out");
+      case NOTHING_ON_SALE ->
+          unheld.proven()
+              ? "something holds it, but not beside all that is held already, whatever is bought"
+                  + unknown(unheld.job())
+              : "something holds it; nothing was found to buy that does so beside all that is held already";
       case NOT_SOUGHT -> "what would hold it was not looked for: time ran out";
     };
   }
@@ -134,9 +144,11 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     if (columns.isEmpty()) {
       return "";
     }
-    String more = columns.size() > COLUMNS_NAMED ? " and " + (columns.size() - COLUMNS_NAMED) + " more" : "";
+    String more =
+        columns.size() > COLUMNS_NAMED ? " and " + (columns.size() - COLUMNS_NAMED) + " more" : "";
     return "; blank: "
-        + columns.stream().limit(COLUMNS_NAMED).collect(Collectors.joining(", ")) + more;
+        + columns.stream().limit(COLUMNS_NAMED).collect(Collectors.joining(", "))
+        + more;
   }
 
   String things(List<Purchase> purchases) {
@@ -146,7 +158,13 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
   /** {@code 77 of 81 pieces, 3 of 4 jobs}. */
   String held() {
     Plan told = plan.plan();
-    return told.held().size() + " of " + plan.of().shop().jobs().size() + " jobs, "
-        + plan.heldPieces() + " of " + plan.pieces() + " pieces";
+    return told.held().size()
+        + " of "
+        + plan.of().shop().jobs().size()
+        + " jobs, "
+        + plan.heldPieces()
+        + " of "
+        + plan.pieces()
+        + " pieces";
   }
 }

@@ -9,7 +9,8 @@ import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Recommendation;
 
 /**
- * The readings that a margin is made of, by the names of their columns: a tolerance covers them all.
+ * The readings that a margin is made of, by the names of their columns: a tolerance covers them
+ * all.
  *
  * @param machine from the slots to the face of the guard
  * @param vise from the bolts to the end of the part
@@ -18,13 +19,15 @@ public record Readings(List<String> machine, List<String> vise) {
 
   /** Those behind what limits the recommended placement; empty where nothing does. */
   public static Optional<Readings> behind(Outcome outcome) {
-    return outcome.recommended()
+    return outcome
+        .recommended()
         .flatMap(place -> place.limit().map(limit -> behind(outcome, place, limit)));
   }
 
   private static Readings behind(Outcome outcome, Recommendation place, Limit limit) {
     boolean guardBeyond =
-        limit.guardBox().along(limit.axis()).lo() - limit.partBox().along(limit.axis()).hi() == limit.gap();
+        limit.guardBox().along(limit.axis()).lo() - limit.partBox().along(limit.axis()).hi()
+            == limit.gap();
     Set<String> machine = new LinkedHashSet<>();
     GuardReadings.add(outcome.machine(), limit, guardBeyond, machine);
     SlotReadings.add(outcome.machine(), limit.axis(), place.slots(), machine);

@@ -11,8 +11,8 @@ import org.jawroom.report.ListSheet.Heading;
 import org.jawroom.shop.Shop;
 
 /**
- * The sheet <i>Remedies</i>: what single change would make a pairing fit, and what the shop has that fits
- * already. One row a remedy; less clearance stands apart from the others.
+ * The sheet <i>Remedies</i>: what single change would make a pairing fit, and what the shop has
+ * that fits already. One row a remedy; less clearance stands apart from the others.
  */
 final class RemediesSheet {
   static final String NAME = "Remedies";
@@ -32,22 +32,35 @@ final class RemediesSheet {
     this.elsewhere = elsewhere;
     this.across = across;
     this.links = new PairingLinks(book, limits, DrawnPairings.NONE);
-    this.list = new ListSheet(book, styles, NAME, List.of(
-        new Heading("Machine", 18), new Heading("Vise", 18), new Heading("As it is", 19),
-        new Heading("What alone would make it fit", 40), new Heading("Margin then", 8),
-        new Heading("Limited by then", 22), new Heading("Mind", 32),
-        new Heading("Another vise of ours that fits here", 29),
-        new Heading("A machine of ours where this vise fits", 29)), 2);
+    this.list =
+        new ListSheet(
+            book,
+            styles,
+            NAME,
+            List.of(
+                new Heading("Machine", 18),
+                new Heading("Vise", 18),
+                new Heading("As it is", 19),
+                new Heading("What alone would make it fit", 40),
+                new Heading("Margin then", 8),
+                new Heading("Limited by then", 22),
+                new Heading("Mind", 32),
+                new Heading("Another vise of ours that fits here", 29),
+                new Heading("A machine of ours where this vise fits", 29)),
+            2);
   }
 
-  static void add(SXSSFWorkbook book, Styles styles, Shop shop, List<Advice> advice, SheetLimits limits) {
+  static void add(
+      SXSSFWorkbook book, Styles styles, Shop shop, List<Advice> advice, SheetLimits limits) {
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     Elsewhere elsewhere = Elsewhere.of(shop, outcomes, styles.unit());
     RemediesSheet sheet = new RemediesSheet(book, styles, elsewhere, shop.vises().size(), limits);
     List<Entry> entries = entries(advice, new RemedyWords(styles.unit()));
     int shown = Math.min(entries.size(), PairingsSheet.room(limits));
     sheet.list.head("Remedies", remark(shown, entries.size(), styles.unit()));
-    entries.subList(0, shown).forEach(entry -> sheet.entry(entry, advice.get(entry.pairing()).outcome()));
+    entries
+        .subList(0, shown)
+        .forEach(entry -> sheet.entry(entry, advice.get(entry.pairing()).outcome()));
     sheet.list.finish();
   }
 
@@ -70,10 +83,16 @@ final class RemediesSheet {
       return "Every pairing fits as it is, or is not known well enough to tell.";
     }
     return (shown < all
-            ? "ONLY THE FIRST " + shown + " OF " + all + " FIT ON THIS SHEET; " + RemediesCsv.FILE
+            ? "ONLY THE FIRST "
+                + shown
+                + " OF "
+                + all
+                + " FIT ON THIS SHEET; "
+                + RemediesCsv.FILE
                 + " HAS THEM ALL. "
             : "")
-        + "Each row is one change that alone would do, the least effort first. Margins in " + unit.plural()
+        + "Each row is one change that alone would do, the least effort first. Margins in "
+        + unit.plural()
         + ", rounded toward less; amounts are the least that serve.";
   }
 
@@ -91,7 +110,8 @@ final class RemediesSheet {
     list.text(line.words(), text);
     list.length(
         line.then().map(limit -> OptionalLong.of(limit.margin())).orElse(OptionalLong.empty()),
-        Rounding.DOWN, line.apart() ? styles.apartLength() : styles.length());
+        Rounding.DOWN,
+        line.apart() ? styles.apartLength() : styles.length());
     list.text(line.then().map(Words::limit).orElse(""), text);
     list.text(line.mind(), text);
     list.text(elsewhere.vises().get(entry.pairing() / across), told);

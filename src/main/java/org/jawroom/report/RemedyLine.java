@@ -28,20 +28,35 @@ record RemedyLine(String words, Optional<Limit> then, String mind, boolean apart
     Outcome outcome = pairing.outcome();
     List<RemedyLine> lines = new ArrayList<>();
     if (outcome.verdict() == Verdict.LIMITED) {
-      lines.add(new RemedyLine(
-          words.keepOpen(outcome), outcome.recommended().flatMap(Recommendation::limit),
-          "no change: it holds only while the jaws stay there", false));
+      lines.add(
+          new RemedyLine(
+              words.keepOpen(outcome),
+              outcome.recommended().flatMap(Recommendation::limit),
+              "no change: it holds only while the jaws stay there",
+              false));
     }
-    pairing.toleranceNeeded().map(words::known).filter(known -> !known.isEmpty())
-        .ifPresent(known -> lines.add(new RemedyLine(
-            "measure more closely: " + known, Optional.empty(), "see " + ToMeasureSheet.NAME, false)));
+    pairing
+        .toleranceNeeded()
+        .map(words::known)
+        .filter(known -> !known.isEmpty())
+        .ifPresent(
+            known ->
+                lines.add(
+                    new RemedyLine(
+                        "measure more closely: " + known,
+                        Optional.empty(),
+                        "see " + ToMeasureSheet.NAME,
+                        false)));
     if (pairing.remedies().stream().allMatch(RemedyLine::isLess)) {
       lines.add(new RemedyLine(NONE, Optional.empty(), "", false));
     }
     for (Remedy remedy : pairing.remedies()) {
-      lines.add(new RemedyLine(
-          words.change(outcome.machine(), remedy), remedy.then().limit(), words.mind(outcome, remedy),
-          isLess(remedy)));
+      lines.add(
+          new RemedyLine(
+              words.change(outcome.machine(), remedy),
+              remedy.then().limit(),
+              words.mind(outcome, remedy),
+              isLess(remedy)));
     }
     return lines;
   }

@@ -24,6 +24,7 @@ record RemedyWords(PeopleUnit unit) {
 
     private final Axis axis;
     private final String table;
+
     /** Against the table, and so also the side of the table that is within reach at this end. */
     private final String spindle;
 
@@ -111,8 +112,13 @@ record RemedyWords(PeopleUnit unit) {
 
   private String stop(Machine machine, End end, Remedy remedy) {
     boolean tableGoes = machine.tableMoves().has(end.axis);
-    return "set a soft limit or stop " + amount(remedy) + " in from the end of " + end.axis.letter()
-        + " where the " + (tableGoes ? "table" : "spindle") + " stands toward the "
+    return "set a soft limit or stop "
+        + amount(remedy)
+        + " in from the end of "
+        + end.axis.letter()
+        + " where the "
+        + (tableGoes ? "table" : "spindle")
+        + " stands toward the "
         + (tableGoes ? end.table : end.spindle);
   }
 
@@ -129,8 +135,10 @@ record RemedyWords(PeopleUnit unit) {
   }
 
   private static String leftOut(Machine machine, Vise vise, Turn turn) {
-    String whose = machine.turns().contains(turn) ? "the vise's"
-        : vise.turns().contains(turn) ? "the machine's" : "the machine's and the vise's";
+    String whose =
+        machine.turns().contains(turn)
+            ? "the vise's"
+            : vise.turns().contains(turn) ? "the machine's" : "the machine's and the vise's";
     return whose + " turns leave that out: can the handle be worked there?";
   }
 
@@ -145,10 +153,16 @@ record RemedyWords(PeopleUnit unit) {
 
   private String move(Machine machine, Remedy remedy) {
     // The model's own guards, which are no rows, are all measured from a side.
-    boolean outward = machine.guards().stream()
-        .filter(guard -> guard.name().equals(remedy.guard()))
-        .allMatch(guard -> guard.side().isPresent());
-    return "set the " + remedy.guard() + " " + amount(remedy) + " " + (outward ? "farther out" : way(remedy));
+    boolean outward =
+        machine.guards().stream()
+            .filter(guard -> guard.name().equals(remedy.guard()))
+            .allMatch(guard -> guard.side().isPresent());
+    return "set the "
+        + remedy.guard()
+        + " "
+        + amount(remedy)
+        + " "
+        + (outward ? "farther out" : way(remedy));
   }
 
   private static String way(Remedy remedy) {
@@ -161,7 +175,9 @@ record RemedyWords(PeopleUnit unit) {
     };
   }
 
-  /** Exact, since a little more need not serve as well: in inches with the millimetres beside it. */
+  /**
+   * Exact, since a little more need not serve as well: in inches with the millimetres beside it.
+   */
   private String amount(Remedy remedy) {
     long amount = remedy.amount().orElseThrow();
     String exact = PeopleUnit.MM.fine(amount, Rounding.UP) + " mm";

@@ -14,9 +14,10 @@ public final class Reports {
   private Reports() {}
 
   /**
-   * Writes {@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv} and {@link MatrixWorkbook} into
-   * {@code directory}, which is made if need be; where there are jobs, {@link JobsCsv} too. They appear under their names only when all are
-   * complete; if anything fails, what stood there before is left whole.
+   * Writes {@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv} and {@link MatrixWorkbook}
+   * into {@code directory}, which is made if need be; where there are jobs, {@link JobsCsv} too.
+   * They appear under their names only when all are complete; if anything fails, what stood there
+   * before is left whole.
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
    * @param jobs one for each job on each pairing: jobs, then machines, then vises

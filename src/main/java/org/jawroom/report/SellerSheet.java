@@ -11,12 +11,13 @@ import org.jawroom.shop.Machine;
 final class SellerSheet {
   static final String NAME = "Ask the seller";
 
-  private static final List<ListSheet.Heading> HEADINGS = List.of(
-      new ListSheet.Heading("Machine", 24),
-      new ListSheet.Heading("Ask for", 22),
-      new ListSheet.Heading("Which is", 52),
-      new ListSheet.Heading("Vise or job", 26),
-      new ListSheet.Heading("What the answer decides", 52));
+  private static final List<ListSheet.Heading> HEADINGS =
+      List.of(
+          new ListSheet.Heading("Machine", 24),
+          new ListSheet.Heading("Ask for", 22),
+          new ListSheet.Heading("Which is", 52),
+          new ListSheet.Heading("Vise or job", 26),
+          new ListSheet.Heading("What the answer decides", 52));
 
   private final ListSheet sheet;
   private final SellerWords words;
@@ -40,10 +41,12 @@ final class SellerSheet {
   private void machine(Assessed assessed) {
     Machine machine = assessed.machine();
     for (Question question : assessed.questions()) {
-      question.changes().forEach(
-          change -> entry(machine, question, change.subject(), words.change(change)));
-      question.open().forEach(
-          name -> entry(machine, question, name, "hangs on it; no limit can be told"));
+      question
+          .changes()
+          .forEach(change -> entry(machine, question, change.subject(), words.change(change)));
+      question
+          .open()
+          .forEach(name -> entry(machine, question, name, "hangs on it; no limit can be told"));
       if (question.isIdle()) {
         entry(machine, question, "", "nothing of yours hangs on it");
       }

@@ -13,9 +13,7 @@ record SellerWords(PeopleUnit unit) {
 
   /** {@code rear_gap}, {@code gap of the hose arm}. */
   static String name(Question question) {
-    return question.guard().isEmpty()
-        ? question.column().column()
-        : "gap of " + question.guard();
+    return question.guard().isEmpty() ? question.column().column() : "gap of " + question.guard();
   }
 
   /** What the column asks for. */
@@ -72,12 +70,18 @@ record SellerWords(PeopleUnit unit) {
     }
     List<String> kinds = LookedFor.not(assessed.machine());
     if (!kinds.isEmpty()) {
-      lines.add("Is there a " + String.join(", ", kinds)
-          + "? Nobody looked; what is not listed is not counted.");
+      lines.add(
+          "Is there a "
+              + String.join(", ", kinds)
+              + "? Nobody looked; what is not listed is not counted.");
     }
     if (assessed.machine().provenance().source().equals("brochure")) {
-      lines.add("Tape it: brochure figures are taken to be off by "
-          + unit.brief(assessed.machine().provenance().tolerance(), Rounding.UP) + " " + unit.word() + ".");
+      lines.add(
+          "Tape it: brochure figures are taken to be off by "
+              + unit.brief(assessed.machine().provenance().tolerance(), Rounding.UP)
+              + " "
+              + unit.word()
+              + ".");
     }
     if (!idle.isEmpty()) {
       lines.add("Blank too, but nothing of yours hangs on it: " + String.join(", ", idle) + ".");
@@ -89,13 +93,16 @@ record SellerWords(PeopleUnit unit) {
     List<String> words = new ArrayList<>();
     List<Question.Change> limited =
         question.changes().stream()
-            .filter(change -> change.relation() != Relation.ALWAYS && change.relation() != Relation.NEVER)
+            .filter(
+                change ->
+                    change.relation() != Relation.ALWAYS && change.relation() != Relation.NEVER)
             .toList();
     List<Question.Change> lengths =
         limited.stream().filter(change -> change.limit().isPresent()).toList();
     if (!lengths.isEmpty()) {
       // Blanks of machines with a limit only help when larger.
-      long first = lengths.stream().mapToLong(change -> change.limit().getAsLong()).min().getAsLong();
+      long first =
+          lengths.stream().mapToLong(change -> change.limit().getAsLong()).min().getAsLong();
       long all = lengths.stream().mapToLong(change -> change.limit().getAsLong()).max().getAsLong();
       long open = lengths.stream().filter(change -> !change.alone()).count();
       words.add(
@@ -103,8 +110,9 @@ record SellerWords(PeopleUnit unit) {
               ? subjects(lengths) + " from " + up(all) + " on, not below"
               : subjects(lengths) + ": all from " + up(all) + " on, none below " + down(first));
       if (open > 0) {
-        words.add((open == lengths.size() ? "" : open + " of them ")
-            + "only once other blanks are known too");
+        words.add(
+            (open == lengths.size() ? "" : open + " of them ")
+                + "only once other blanks are known too");
       }
     }
     limited.stream()
@@ -135,7 +143,11 @@ record SellerWords(PeopleUnit unit) {
     if (jobs == 0 || vises == 0) {
       return jobs == 0 ? vises + " vises" : jobs + " jobs";
     }
-    return vises + (vises == 1 ? " vise" : " vises") + " and " + jobs + (jobs == 1 ? " job" : " jobs");
+    return vises
+        + (vises == 1 ? " vise" : " vises")
+        + " and "
+        + jobs
+        + (jobs == 1 ? " job" : " jobs");
   }
 
   private String up(long limit) {

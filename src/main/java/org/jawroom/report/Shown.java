@@ -10,8 +10,8 @@ final class Shown {
   private Shown() {}
 
   /**
-   * The best margin; of a limited pairing that of its place over the usable opening. Half-nanometres;
-   * empty where there is none.
+   * The best margin; of a limited pairing that of its place over the usable opening.
+   * Half-nanometres; empty where there is none.
    */
   static OptionalLong margin(Outcome outcome) {
     return outcome.verdict() == Verdict.LIMITED ? placed(outcome) : outcome.bestMargin();

@@ -30,7 +30,9 @@ final class SlotReadings {
     }
   }
 
-  /** Whether the place along {@code axis} is told from the front or left edge, not from the middle. */
+  /**
+   * Whether the place along {@code axis} is told from the front or left edge, not from the middle.
+   */
   static boolean fromEdge(Slots slots, Axis axis) {
     return axis == slots.direction().across()
         && (slots.first().isPresent() || !slots.positions().isEmpty());

@@ -9,9 +9,9 @@ import org.jawroom.placement.Recommendation;
 import org.jawroom.placement.Verdict;
 
 /**
- * Which of several pairings is the best: clear before limited; then the spindle's reach least short;
- * then the largest margin (limited: the widest usable opening first); of equals the first. One that is
- * too heavy, has no room over the jaws, or was held against nothing is never the best.
+ * Which of several pairings is the best: clear before limited; then the spindle's reach least
+ * short; then the largest margin (limited: the widest usable opening first); of equals the first.
+ * One that is too heavy, has no room over the jaws, or was held against nothing is never the best.
  */
 final class Standing {
   private static final Comparator<Outcome> BETTER_LAST =

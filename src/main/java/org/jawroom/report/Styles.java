@@ -70,15 +70,17 @@ final class Styles {
   }
 
   XSSFCellStyle heading() {
-    return made.computeIfAbsent("heading", key -> {
-      XSSFCellStyle style = text(9, true, INK, true);
-      fill(style, HEADING, FillPatternType.SOLID_FOREGROUND, HEADING);
-      frame(style, BorderStyle.THIN, LINE);
-      style.setVerticalAlignment(VerticalAlignment.CENTER);
-      style.setAlignment(HorizontalAlignment.LEFT);
-      style.setIndention((short) 1);
-      return style;
-    });
+    return made.computeIfAbsent(
+        "heading",
+        key -> {
+          XSSFCellStyle style = text(9, true, INK, true);
+          fill(style, HEADING, FillPatternType.SOLID_FOREGROUND, HEADING);
+          frame(style, BorderStyle.THIN, LINE);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+          style.setAlignment(HorizontalAlignment.LEFT);
+          style.setIndention((short) 1);
+          return style;
+        });
   }
 
   /** Text in a long table. */
@@ -88,11 +90,13 @@ final class Styles {
 
   /** Text in a long table, on the colour of a finding. */
   XSSFCellStyle entry(Finding finding) {
-    return made.computeIfAbsent("entry " + finding, key -> {
-      XSSFCellStyle style = entryText();
-      fill(style, finding);
-      return style;
-    });
+    return made.computeIfAbsent(
+        "entry " + finding,
+        key -> {
+          XSSFCellStyle style = entryText();
+          fill(style, finding);
+          return style;
+        });
   }
 
   /** Text that repeats what the row above says. */
@@ -102,19 +106,23 @@ final class Styles {
 
   /** Text that must not be taken for an entry like the others. */
   XSSFCellStyle apart() {
-    return made.computeIfAbsent("apart", key -> {
-      XSSFCellStyle style = entryText();
-      fill(style, Palette.CLOSE, FillPatternType.SOLID_FOREGROUND, Palette.CLOSE);
-      return style;
-    });
+    return made.computeIfAbsent(
+        "apart",
+        key -> {
+          XSSFCellStyle style = entryText();
+          fill(style, Palette.CLOSE, FillPatternType.SOLID_FOREGROUND, Palette.CLOSE);
+          return style;
+        });
   }
 
   XSSFCellStyle apartLength() {
-    return made.computeIfAbsent("apart length", key -> {
-      XSSFCellStyle style = figure(unit.numberFormat());
-      fill(style, Palette.CLOSE, FillPatternType.SOLID_FOREGROUND, Palette.CLOSE);
-      return style;
-    });
+    return made.computeIfAbsent(
+        "apart length",
+        key -> {
+          XSSFCellStyle style = figure(unit.numberFormat());
+          fill(style, Palette.CLOSE, FillPatternType.SOLID_FOREGROUND, Palette.CLOSE);
+          return style;
+        });
   }
 
   private XSSFCellStyle entryText() {
@@ -153,97 +161,114 @@ final class Styles {
 
   /** The one cell that asks to be changed. */
   XSSFCellStyle input() {
-    return made.computeIfAbsent("input", key -> {
-      XSSFCellStyle style = text(12, true, INK, false);
-      style.setQuotePrefixed(false);
-      fill(style, "FFFFFF", FillPatternType.SOLID_FOREGROUND, "FFFFFF");
-      frame(style, BorderStyle.THICK, INK);
-      style.setAlignment(HorizontalAlignment.CENTER);
-      style.setDataFormat(book.createDataFormat().getFormat(unit.numberFormat()));
-      return style;
-    });
+    return made.computeIfAbsent(
+        "input",
+        key -> {
+          XSSFCellStyle style = text(12, true, INK, false);
+          style.setQuotePrefixed(false);
+          fill(style, "FFFFFF", FillPatternType.SOLID_FOREGROUND, "FFFFFF");
+          frame(style, BorderStyle.THICK, INK);
+          style.setAlignment(HorizontalAlignment.CENTER);
+          style.setDataFormat(book.createDataFormat().getFormat(unit.numberFormat()));
+          return style;
+        });
   }
 
   XSSFCellStyle count() {
-    return made.computeIfAbsent("count", key -> {
-      XSSFCellStyle style = text(12, true, INK, false);
-      style.setQuotePrefixed(false);
-      style.setAlignment(HorizontalAlignment.CENTER);
-      style.setDataFormat(book.createDataFormat().getFormat("0"));
-      return style;
-    });
+    return made.computeIfAbsent(
+        "count",
+        key -> {
+          XSSFCellStyle style = text(12, true, INK, false);
+          style.setQuotePrefixed(false);
+          style.setAlignment(HorizontalAlignment.CENTER);
+          style.setDataFormat(book.createDataFormat().getFormat("0"));
+          return style;
+        });
   }
 
   /** A name that heads a row or column of the matrix, {@code small} what is told of it beneath. */
   XSSFCellStyle matrixHeading(boolean small, boolean column) {
-    return made.computeIfAbsent("head " + small + column, key -> {
-      XSSFCellStyle style = text(small ? 8 : 10, !small, small ? "404040" : INK, true);
-      fill(style, HEADING, FillPatternType.SOLID_FOREGROUND, HEADING);
-      frame(style, BorderStyle.THIN, LINE);
-      if (small) {
-        style.setBorderTop(BorderStyle.NONE);
-      } else {
-        style.setBorderBottom(BorderStyle.NONE);
-        style.setVerticalAlignment(column ? VerticalAlignment.BOTTOM : VerticalAlignment.CENTER);
-      }
-      if (column) {
-        style.setAlignment(HorizontalAlignment.CENTER);
-      }
-      return style;
-    });
+    return made.computeIfAbsent(
+        "head " + small + column,
+        key -> {
+          XSSFCellStyle style = text(small ? 8 : 10, !small, small ? "404040" : INK, true);
+          fill(style, HEADING, FillPatternType.SOLID_FOREGROUND, HEADING);
+          frame(style, BorderStyle.THIN, LINE);
+          if (small) {
+            style.setBorderTop(BorderStyle.NONE);
+          } else {
+            style.setBorderBottom(BorderStyle.NONE);
+            style.setVerticalAlignment(
+                column ? VerticalAlignment.BOTTOM : VerticalAlignment.CENTER);
+          }
+          if (column) {
+            style.setAlignment(HorizontalAlignment.CENTER);
+          }
+          return style;
+        });
   }
 
   /** The upper cell of a pairing: its margin, with the sign of the finding before it. */
   XSSFCellStyle margin(Finding finding, boolean best) {
-    return made.computeIfAbsent("margin " + finding + best, key -> {
-      XSSFCellStyle style = text(12, true, INK, false);
-      style.setQuotePrefixed(false);
-      style.setAlignment(HorizontalAlignment.CENTER);
-      style.setVerticalAlignment(VerticalAlignment.CENTER);
-      style.setDataFormat(book.createDataFormat().getFormat(signedFormat(finding.sign(), "")));
-      fill(style, finding);
-      pairing(style, best);
-      style.setBorderBottom(BorderStyle.NONE);
-      return style;
-    });
+    return made.computeIfAbsent(
+        "margin " + finding + best,
+        key -> {
+          XSSFCellStyle style = text(12, true, INK, false);
+          style.setQuotePrefixed(false);
+          style.setAlignment(HorizontalAlignment.CENTER);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+          style.setDataFormat(book.createDataFormat().getFormat(signedFormat(finding.sign(), "")));
+          fill(style, finding);
+          pairing(style, best);
+          style.setBorderBottom(BorderStyle.NONE);
+          return style;
+        });
   }
 
   /** The lower cell of a pairing: what limits it. */
   XSSFCellStyle reason(Finding finding, boolean best) {
-    return made.computeIfAbsent("reason " + finding + best, key -> {
-      XSSFCellStyle style = text(8, false, INK, true);
-      style.setAlignment(HorizontalAlignment.CENTER);
-      fill(style, finding);
-      pairing(style, best);
-      style.setBorderTop(BorderStyle.NONE);
-      return style;
-    });
+    return made.computeIfAbsent(
+        "reason " + finding + best,
+        key -> {
+          XSSFCellStyle style = text(8, false, INK, true);
+          style.setAlignment(HorizontalAlignment.CENTER);
+          fill(style, finding);
+          pairing(style, best);
+          style.setBorderTop(BorderStyle.NONE);
+          return style;
+        });
   }
 
   /** One entry of the key to the signs. */
   XSSFCellStyle key(Finding finding) {
-    return made.computeIfAbsent("key " + finding, key -> {
-      XSSFCellStyle style = key();
-      fill(style, finding);
-      return style;
-    });
+    return made.computeIfAbsent(
+        "key " + finding,
+        key -> {
+          XSSFCellStyle style = key();
+          fill(style, finding);
+          return style;
+        });
   }
 
   XSSFCellStyle key(String colour) {
-    return made.computeIfAbsent("key " + colour, key -> {
-      XSSFCellStyle style = key();
-      fill(style, colour, FillPatternType.SOLID_FOREGROUND, colour);
-      return style;
-    });
+    return made.computeIfAbsent(
+        "key " + colour,
+        key -> {
+          XSSFCellStyle style = key();
+          fill(style, colour, FillPatternType.SOLID_FOREGROUND, colour);
+          return style;
+        });
   }
 
   /** The key to the best of a row: framed like it. */
   XSSFCellStyle keyBest() {
-    return made.computeIfAbsent("key best", key -> {
-      XSSFCellStyle style = key();
-      frame(style, BorderStyle.THICK, INK);
-      return style;
-    });
+    return made.computeIfAbsent(
+        "key best",
+        key -> {
+          XSSFCellStyle style = key();
+          frame(style, BorderStyle.THICK, INK);
+          return style;
+        });
   }
 
   private XSSFCellStyle key() {
@@ -273,21 +298,24 @@ final class Styles {
   }
 
   private XSSFFont font(int points, boolean bold, String colour) {
-    return fonts.computeIfAbsent(points + " " + bold + colour, key -> {
-      XSSFFont font = book.createFont();
-      font.setFontName("Arial");
-      font.setFontHeightInPoints((short) points);
-      font.setBold(bold);
-      font.setColor(Palette.colour(colour));
-      return font;
-    });
+    return fonts.computeIfAbsent(
+        points + " " + bold + colour,
+        key -> {
+          XSSFFont font = book.createFont();
+          font.setFontName("Arial");
+          font.setFontHeightInPoints((short) points);
+          font.setBold(bold);
+          font.setColor(Palette.colour(colour));
+          return font;
+        });
   }
 
   private static void fill(XSSFCellStyle style, Finding finding) {
     fill(style, Palette.fill(finding), Palette.pattern(finding), Palette.ink(finding));
   }
 
-  private static void fill(XSSFCellStyle style, String ground, FillPatternType pattern, String ink) {
+  private static void fill(
+      XSSFCellStyle style, String ground, FillPatternType pattern, String ink) {
     style.setFillForegroundColor(Palette.colour(ink));
     style.setFillBackgroundColor(Palette.colour(ground));
     style.setFillPattern(pattern);

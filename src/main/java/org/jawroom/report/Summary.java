@@ -16,8 +16,8 @@ import org.jawroom.placement.Recommendation;
 import org.jawroom.shop.Shop;
 
 /**
- * The closing lines for the terminal: counts, the worst pairings, the best vise of each machine, and
- * where the reports lie. The words are ASCII; names may be anything but control characters.
+ * The closing lines for the terminal: counts, the worst pairings, the best vise of each machine,
+ * and where the reports lie. The words are ASCII; names may be anything but control characters.
  */
 public final class Summary {
   private static final int WORST_SHOWN = 5;
@@ -42,7 +42,11 @@ public final class Summary {
    * @param reports the files written
    */
   public static List<String> lines(
-      Shop shop, List<Outcome> outcomes, List<JobOutcome> jobs, PeopleUnit unit, List<Path> reports) {
+      Shop shop,
+      List<Outcome> outcomes,
+      List<JobOutcome> jobs,
+      PeopleUnit unit,
+      List<Path> reports) {
     Summary summary = new Summary(shop, outcomes, unit);
     summary.counts();
     summary.jobs(jobs);
@@ -55,8 +59,13 @@ public final class Summary {
   }
 
   private void counts() {
-    add(outcomes.size() + " pairings: " + shop.machines().size() + " machines x " + shop.vises().size()
-        + " vises");
+    add(
+        outcomes.size()
+            + " pairings: "
+            + shop.machines().size()
+            + " machines x "
+            + shop.vises().size()
+            + " vises");
     for (Finding finding : Finding.values()) {
       long count = outcomes.stream().filter(outcome -> Finding.of(outcome) == finding).count();
       if (count > 0) {
@@ -95,16 +104,28 @@ public final class Summary {
   }
 
   private void worst() {
-    List<Outcome> worst = outcomes.stream()
-        .filter(outcome -> Shown.margin(outcome).orElse(0) < 0)
-        .sorted(Comparator.comparingLong(outcome -> Shown.margin(outcome).getAsLong()))
-        .toList();
+    List<Outcome> worst =
+        outcomes.stream()
+            .filter(outcome -> Shown.margin(outcome).orElse(0) < 0)
+            .sorted(Comparator.comparingLong(outcome -> Shown.margin(outcome).getAsLong()))
+            .toList();
     if (worst.isEmpty()) {
       return;
     }
     add("Worst pairings:");
-    worst.stream().limit(WORST_SHOWN).forEach(outcome -> add("  " + figure(outcome) + "  "
-        + outcome.machine().name() + " x " + outcome.vise().name() + ": " + limit(outcome)));
+    worst.stream()
+        .limit(WORST_SHOWN)
+        .forEach(
+            outcome ->
+                add(
+                    "  "
+                        + figure(outcome)
+                        + "  "
+                        + outcome.machine().name()
+                        + " x "
+                        + outcome.vise().name()
+                        + ": "
+                        + limit(outcome)));
     more(worst.size() - WORST_SHOWN, PairingsSheet.NAME);
   }
 
@@ -116,17 +137,25 @@ public final class Summary {
     int across = shop.vises().size();
     int shown = Math.min(shop.machines().size(), MACHINES_SHOWN);
     for (int machine = 0; machine < shown; machine++) {
-      String best = Standing.best(outcomes.subList(machine * across, (machine + 1) * across))
-          .map(outcome -> outcome.vise().name() + ", " + figure(outcome).strip() + " to spare"
-              + limited(outcome))
-          .orElse("none");
+      String best =
+          Standing.best(outcomes.subList(machine * across, (machine + 1) * across))
+              .map(
+                  outcome ->
+                      outcome.vise().name()
+                          + ", "
+                          + figure(outcome).strip()
+                          + " to spare"
+                          + limited(outcome))
+              .orElse("none");
       add("  " + shop.machines().get(machine).name() + ": " + best);
     }
     more(shop.machines().size() - shown, TallySheet.BY_MACHINE);
   }
 
   private String limited(Outcome outcome) {
-    return Finding.of(outcome) == Finding.LIMITED ? " (" + new Words(unit).opening(outcome) + ")" : "";
+    return Finding.of(outcome) == Finding.LIMITED
+        ? " (" + new Words(unit).opening(outcome) + ")"
+        : "";
   }
 
   private void more(int number, String sheet) {

@@ -16,14 +16,16 @@ import tech.tablesaw.api.Table;
  * Pairings counted in groups.
  *
  * @param counts how many there are of each finding
- * @param leastMargin of the best margins in the group, {@code greatestMargin} likewise; half-nanometres,
- *     empty where no pairing has one
+ * @param leastMargin of the best margins in the group, {@code greatestMargin} likewise;
+ *     half-nanometres, empty where no pairing has one
  */
 record Tally(Map<Finding, Integer> counts, OptionalLong leastMargin, OptionalLong greatestMargin) {
 
   private static final String PAIRING = "pairing";
+
   /** Not "group", which the library takes for itself. */
   private static final String GROUP = "whose";
+
   private static final String FINDING = "finding";
   private static final String MARGIN = "margin";
 
@@ -49,20 +51,21 @@ record Tally(Map<Finding, Integer> counts, OptionalLong leastMargin, OptionalLon
     Map<Integer, Map<Finding, Integer>> counts = counts(table);
     String least = AggregateFunctions.min.functionName() + " [" + MARGIN + "]";
     String greatest = AggregateFunctions.max.functionName() + " [" + MARGIN + "]";
-    for (Row row : table.summarize(MARGIN, AggregateFunctions.min, AggregateFunctions.max).by(GROUP)) {
+    for (Row row :
+        table.summarize(MARGIN, AggregateFunctions.min, AggregateFunctions.max).by(GROUP)) {
       int group = row.getInt(GROUP);
-      tallies.put(
-          group, new Tally(counts.get(group), margin(row, least), margin(row, greatest)));
+      tallies.put(group, new Tally(counts.get(group), margin(row, least), margin(row, greatest)));
     }
     return tallies;
   }
 
   /**
-   * Margins are below 2^53 half-nanometres (4 500 km), so doubles hold them exactly; groups are numbers,
-   * since names may hold anything.
+   * Margins are below 2^53 half-nanometres (4 500 km), so doubles hold them exactly; groups are
+   * numbers, since names may hold anything.
    */
   private static Table table(List<Outcome> outcomes, List<Integer> groups) {
-    IntColumn group = IntColumn.create(GROUP, groups.stream().mapToInt(Integer::intValue).toArray());
+    IntColumn group =
+        IntColumn.create(GROUP, groups.stream().mapToInt(Integer::intValue).toArray());
     IntColumn findings = IntColumn.create(FINDING);
     DoubleColumn margins = DoubleColumn.create(MARGIN);
     for (Outcome outcome : outcomes) {
@@ -82,7 +85,8 @@ record Tally(Map<Finding, Integer> counts, OptionalLong leastMargin, OptionalLon
     Table counted = table.summarize(PAIRING, AggregateFunctions.count).by(GROUP, FINDING);
     String number = AggregateFunctions.count.functionName() + " [" + PAIRING + "]";
     for (Row row : counted) {
-      counts.computeIfAbsent(row.getInt(GROUP), group -> new EnumMap<>(Finding.class))
+      counts
+          .computeIfAbsent(row.getInt(GROUP), group -> new EnumMap<>(Finding.class))
           .put(Finding.values()[row.getInt(FINDING)], (int) row.getNumber(number));
     }
     return counts;

@@ -13,8 +13,8 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
 /**
- * The sheets <i>By machine</i> and <i>By vise</i>: how many pairings come to what, the best partner and
- * the range of margins.
+ * The sheets <i>By machine</i> and <i>By vise</i>: how many pairings come to what, the best partner
+ * and the range of margins.
  */
 final class TallySheet {
   static final String BY_MACHINE = "By machine";
@@ -36,9 +36,12 @@ final class TallySheet {
     List<Group> groups = new ArrayList<>();
     for (int m = 0; m < shop.machines().size(); m++) {
       Machine machine = shop.machines().get(m);
-      groups.add(new Group(
-          machine.name(), words.table(machine), Words.caution(machine),
-          advice.subList(m * across, (m + 1) * across)));
+      groups.add(
+          new Group(
+              machine.name(),
+              words.table(machine),
+              Words.caution(machine),
+              advice.subList(m * across, (m + 1) * across)));
     }
     write(book, styles, BY_MACHINE, "Machine", "Best vise", groups, o -> o.vise().name(), true);
   }
@@ -59,12 +62,20 @@ final class TallySheet {
   }
 
   private static void write(
-      SXSSFWorkbook book, Styles styles, String name, String what, String partner, List<Group> groups,
-      Function<Outcome, String> partnerName, boolean perTable) {
+      SXSSFWorkbook book,
+      Styles styles,
+      String name,
+      String what,
+      String partner,
+      List<Group> groups,
+      Function<Outcome, String> partnerName,
+      boolean perTable) {
     ListSheet list = new ListSheet(book, styles, name, headings(what, partner, perTable), 1);
     list.head(
         name,
-        "How many pairings come to what. Margins in " + styles.unit().plural() + ", rounded toward less; "
+        "How many pairings come to what. Margins in "
+            + styles.unit().plural()
+            + ", rounded toward less; "
             + "the best partner is clear, light enough, within reach and has the largest margin.");
     Map<Integer, Tally> tallies = tallies(groups);
     for (int group = 0; group < groups.size(); group++) {
@@ -108,7 +119,10 @@ final class TallySheet {
   }
 
   private static void entry(
-      ListSheet list, Group group, Tally tally, Function<Outcome, String> partnerName,
+      ListSheet list,
+      Group group,
+      Tally tally,
+      Function<Outcome, String> partnerName,
       boolean perTable) {
     list.entry();
     list.text(group.name());
@@ -122,7 +136,8 @@ final class TallySheet {
       list.text("none");
       list.blank(1);
     } else {
-      list.text(partnerName.apply(best) + (Finding.of(best) == Finding.LIMITED ? " (limited)" : ""));
+      list.text(
+          partnerName.apply(best) + (Finding.of(best) == Finding.LIMITED ? " (limited)" : ""));
       list.length(Shown.margin(best), Rounding.DOWN);
     }
     if (perTable) {
@@ -137,9 +152,7 @@ final class TallySheet {
     pairings.stream()
         .filter(pairing -> pairing.outcome() == best && pairing.sideBySide().isPresent())
         .findFirst()
-        .ifPresentOrElse(
-            pairing -> list.number(PerTable.count(pairing), "0"),
-            () -> list.blank(1));
+        .ifPresentOrElse(pairing -> list.number(PerTable.count(pairing), "0"), () -> list.blank(1));
     list.text(PerTable.most(pairings));
   }
 }

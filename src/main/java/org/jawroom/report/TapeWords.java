@@ -15,8 +15,8 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
- * A placement as a setter lays it out with a tape from the table's left and front edges; to the nearest tenth
- * of a millimetre or hundredth of an inch.
+ * A placement as a setter lays it out with a tape from the table's left and front edges; to the
+ * nearest tenth of a millimetre or hundredth of an inch.
  */
 public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
 
@@ -51,8 +51,8 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
   }
 
   /**
-   * Slots are numbered the way they lie, so of two bolts in different slots the one in the lower stands in
-   * front (y slots: on the left).
+   * Slots are numbered the way they lie, so of two bolts in different slots the one in the lower
+   * stands in front (y slots: on the left).
    */
   public String bolts(List<Integer> slots) {
     boolean alongX = machine.slots().direction() == Axis.X;
@@ -61,24 +61,37 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
     int lowest = Collections.min(slots);
     int highest = Collections.max(slots);
     if (lowest == highest) {
-      String all = switch (slots.size()) {
-        case 1 -> "bolt";
-        case 2 -> "both bolts";
-        default -> "all " + slots.size() + " bolts";
-      };
+      String all =
+          switch (slots.size()) {
+            case 1 -> "bolt";
+            case 2 -> "both bolts";
+            default -> "all " + slots.size() + " bolts";
+          };
       return all + " in slot " + lowest + counted;
     }
     if (slots.size() == 2) {
-      return first + " bolt in slot " + lowest + ", " + (alongX ? "rear" : "right")
-          + " bolt in slot " + highest + counted;
+      return first
+          + " bolt in slot "
+          + lowest
+          + ", "
+          + (alongX ? "rear" : "right")
+          + " bolt in slot "
+          + highest
+          + counted;
     }
     Map<Integer, Long> bolts =
         slots.stream()
-            .collect(Collectors.groupingBy(Function.identity(), TreeMap::new, Collectors.counting()));
+            .collect(
+                Collectors.groupingBy(Function.identity(), TreeMap::new, Collectors.counting()));
     return bolts.entrySet().stream()
-        .map(slot -> slot.getValue() + (slot.getValue() == 1 ? " bolt" : " bolts")
-            + " in slot " + slot.getKey())
-        .collect(Collectors.joining(", ")) + counted;
+            .map(
+                slot ->
+                    slot.getValue()
+                        + (slot.getValue() == 1 ? " bolt" : " bolts")
+                        + " in slot "
+                        + slot.getKey())
+            .collect(Collectors.joining(", "))
+        + counted;
   }
 
   private boolean hasBase() {
@@ -95,7 +108,12 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   private String words(TapeMeasure measure) {
     long distance = measure.distance();
-    return measure.what() + " " + unit.text(Math.abs(distance), Rounding.NEAREST)
-        + (distance >= 0 ? " from" : " beyond") + " the table's " + measure.edge().word() + " edge";
+    return measure.what()
+        + " "
+        + unit.text(Math.abs(distance), Rounding.NEAREST)
+        + (distance >= 0 ? " from" : " beyond")
+        + " the table's "
+        + measure.edge().word()
+        + " edge";
   }
 }

@@ -1,20 +1,23 @@
 package org.jawroom.report;
 
-/** How many lines wrapped text takes; from character counts, so that it comes out the same everywhere. */
+/**
+ * How many lines wrapped text takes; from character counts, so that it comes out the same
+ * everywhere.
+ */
 final class TextLines {
   private TextLines() {}
 
   /**
-   * Lines that {@code text} takes at {@code perLine} characters each, broken between words and after
-   * hyphens, and within a word only where it is longer than a line; 1 at least.
+   * Lines that {@code text} takes at {@code perLine} characters each, broken between words and
+   * after hyphens, and within a word only where it is longer than a line; 1 at least.
    */
   static int count(String text, int perLine) {
     return text.lines().mapToInt(line -> wrapped(line, perLine)).sum() + (text.isEmpty() ? 1 : 0);
   }
 
   /**
-   * Characters of {@code points} that a line holds in a column {@code width} digits of 10 points wide;
-   * letters are on the whole a tenth narrower than digits.
+   * Characters of {@code points} that a line holds in a column {@code width} digits of 10 points
+   * wide; letters are on the whole a tenth narrower than digits.
    */
   static int perLine(int width, int points) {
     return Math.max(1, width * 11 / points);

@@ -29,8 +29,8 @@ record ToMeasure(BlankCell blank, List<Advice> pairings, List<Advice> alone) {
   }
 
   /**
-   * All there is to measure: what settles the most pairings first, then what is missing in the most, then as
-   * the tables have it.
+   * All there is to measure: what settles the most pairings first, then what is missing in the
+   * most, then as the tables have it.
    *
    * @param advice machines then vises
    * @param across how many vises

@@ -11,8 +11,8 @@ import org.jawroom.report.ListSheet.Heading;
 import org.jawroom.shop.Shop;
 
 /**
- * The sheet <i>To measure</i>: which blank to fill in first, and below it how closely the pairings that
- * are too close to call would have to be known.
+ * The sheet <i>To measure</i>: which blank to fill in first, and below it how closely the pairings
+ * that are too close to call would have to be known.
  */
 final class ToMeasureSheet {
   static final String NAME = "To measure";
@@ -27,26 +27,45 @@ final class ToMeasureSheet {
   private ToMeasureSheet(SXSSFWorkbook book, Styles styles) {
     this.styles = styles;
     this.unit = styles.unit();
-    this.list = new ListSheet(book, styles, NAME, List.of(
-        new Heading("Measure", 26), new Heading("of", 26), new Heading("Settles by itself", 10),
-        new Heading("Missing in", 10), new Heading("Row of", 10), new Heading("What it decides", 48),
-        new Heading("Settled by it alone, on or with", 60)), 1, false);
+    this.list =
+        new ListSheet(
+            book,
+            styles,
+            NAME,
+            List.of(
+                new Heading("Measure", 26),
+                new Heading("of", 26),
+                new Heading("Settles by itself", 10),
+                new Heading("Missing in", 10),
+                new Heading("Row of", 10),
+                new Heading("What it decides", 48),
+                new Heading("Settled by it alone, on or with", 60)),
+            1,
+            false);
   }
 
-  static void add(SXSSFWorkbook book, Styles styles, Shop shop, List<Advice> advice, SheetLimits limits) {
+  static void add(
+      SXSSFWorkbook book, Styles styles, Shop shop, List<Advice> advice, SheetLimits limits) {
     ToMeasureSheet sheet = new ToMeasureSheet(book, styles);
     List<ToMeasure> blanks = ToMeasure.of(advice, shop.vises().size());
-    List<Advice> close = advice.stream()
-        .filter(pairing -> pairing.outcome().verdict() == Verdict.MEASURE)
-        .toList();
+    List<Advice> close =
+        advice.stream().filter(pairing -> pairing.outcome().verdict() == Verdict.MEASURE).toList();
     int room = Math.max(0, PairingsSheet.room(limits) - BETWEEN);
     int shown = Math.min(blanks.size(), room);
     sheet.list.head("To measure", remark(shown, blanks.size(), styles.unit()));
     blanks.subList(0, shown).forEach(sheet::blank);
     int below = Math.min(close.size(), room - shown);
-    sheet.list.below("Too close: measure again", closer(below, close.size(), styles.unit()), List.of(
-        "Machine", "Vise", "Misses by", "Machine within ±", "Vise within ±", "It fits",
-        "Every reading that counts, each with its share"));
+    sheet.list.below(
+        "Too close: measure again",
+        closer(below, close.size(), styles.unit()),
+        List.of(
+            "Machine",
+            "Vise",
+            "Misses by",
+            "Machine within ±",
+            "Vise within ±",
+            "It fits",
+            "Every reading that counts, each with its share"));
     close.subList(0, below).forEach(sheet::close);
     sheet.list.finish();
   }
@@ -54,7 +73,9 @@ final class ToMeasureSheet {
   private static String remark(int shown, int all, PeopleUnit unit) {
     return all == 0
         ? "Nothing that decides a pairing is blank."
-        : cut(shown, all) + "First what settles the most pairings. Limits in " + unit.plural()
+        : cut(shown, all)
+            + "First what settles the most pairings. Limits in "
+            + unit.plural()
             + ", rounded toward less clearance; where several blanks are missing, with all others at"
             + " their best.";
   }
@@ -62,7 +83,9 @@ final class ToMeasureSheet {
   private static String closer(int shown, int all, PeopleUnit unit) {
     return all == 0
         ? "No pairing is too close to call."
-        : cut(shown, all) + "In " + unit.plural()
+        : cut(shown, all)
+            + "In "
+            + unit.plural()
             + ". A tolerance stands for all the readings named, each off the wrong way: together they may"
             + " be off by no more.";
   }
@@ -89,9 +112,11 @@ final class ToMeasureSheet {
     list.text(outcome.machine().name());
     list.text(outcome.vise().name());
     list.length(missed(outcome), Rounding.UP);
-    list.fineLength(pairing.toleranceNeeded().map(ToleranceNeeded::machine).orElse(OptionalLong.empty()),
+    list.fineLength(
+        pairing.toleranceNeeded().map(ToleranceNeeded::machine).orElse(OptionalLong.empty()),
         Rounding.DOWN);
-    list.fineLength(pairing.toleranceNeeded().map(ToleranceNeeded::vise).orElse(OptionalLong.empty()),
+    list.fineLength(
+        pairing.toleranceNeeded().map(ToleranceNeeded::vise).orElse(OptionalLong.empty()),
         Rounding.DOWN);
     list.text(ifKnown(pairing));
     list.text(Readings.behind(outcome).map(Readings::words).orElse(""), styles.entry());
@@ -107,9 +132,14 @@ final class ToMeasureSheet {
     String known = pairing.toleranceNeeded().map(new RemedyWords(unit)::known).orElse("");
     Outcome outcome = pairing.outcome();
     String wanted =
-        known.isEmpty() ? "only if both are known better, neither alone is enough" : "if you know " + known;
-    return wanted + "; now the machine to ±" + now(outcome.machine().provenance().tolerance())
-        + ", the vise to ±" + now(outcome.vise().provenance().tolerance());
+        known.isEmpty()
+            ? "only if both are known better, neither alone is enough"
+            : "if you know " + known;
+    return wanted
+        + "; now the machine to ±"
+        + now(outcome.machine().provenance().tolerance())
+        + ", the vise to ±"
+        + now(outcome.vise().provenance().tolerance());
   }
 
   private String now(long tolerance) {

@@ -9,15 +9,16 @@ import org.jawroom.advice.Relation;
 import org.jawroom.placement.Outcome;
 
 /**
- * {@code unknowns.csv}: one row for each blank of an unknown pairing that has a limit, and for each guard
- * whose gap is blank.
+ * {@code unknowns.csv}: one row for each blank of an unknown pairing that has a limit, and for each
+ * guard whose gap is blank.
  */
 public final class UnknownsCsv {
 
   /** The name of the file. */
   public static final String FILE = "unknowns.csv";
 
-  private static final List<String> HEADER = List.of("machine", "vise", "column", "relation", "limit_mm");
+  private static final List<String> HEADER =
+      List.of("machine", "vise", "column", "relation", "limit_mm");
 
   private UnknownsCsv() {}
 
@@ -36,8 +37,12 @@ public final class UnknownsCsv {
     return List.of(
         PlainText.harmless(outcome.machine().name()),
         PlainText.harmless(outcome.vise().name()),
-        blank.guard().isEmpty() ? blank.column().path() : blank.column().path() + " (" + blank.guard() + ")",
+        blank.guard().isEmpty()
+            ? blank.column().path()
+            : blank.column().path() + " (" + blank.guard() + ")",
         blank.relation().code(),
-        blank.relation() == Relation.AT_MOST ? CsvTable.down(blank.limit()) : CsvTable.up(blank.limit()));
+        blank.relation() == Relation.AT_MOST
+            ? CsvTable.down(blank.limit())
+            : CsvTable.up(blank.limit()));
   }
 }

@@ -1,6 +1,9 @@
 package org.jawroom.report;
 
-/** A file is no {@code pairings.csv}; the message says in one clear line why, without the file's name. */
+/**
+ * A file is no {@code pairings.csv}; the message says in one clear line why, without the file's
+ * name.
+ */
 public final class UnreadablePairings extends Exception {
   private static final long serialVersionUID = 1L;
 

@@ -17,13 +17,14 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTBlip;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTOfficeArtExtension;
 
 /**
- * A vector picture beside the bitmap of a sheet, for readers that know how to show it; the library writes none
- * into sheets. The way it is told is that of the SVG extension to Office Open XML drawings ([MS-ODRAWXML]
- * 2.3.3, svgBlip).
+ * A vector picture beside the bitmap of a sheet, for readers that know how to show it; the library
+ * writes none into sheets. The way it is told is that of the SVG extension to Office Open XML
+ * drawings ([MS-ODRAWXML] 2.3.3, svgBlip).
  */
 final class VectorPicture {
   private static final String EXTENSION = "{96DAC541-7B7A-43D3-8B79-37D633B846F1}";
-  private static final String NAMESPACE = "http://schemas.microsoft.com/office/drawing/2016/SVG/main";
+  private static final String NAMESPACE =
+      "http://schemas.microsoft.com/office/drawing/2016/SVG/main";
   private static final String RELATIONS =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 

@@ -13,7 +13,9 @@ import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
-/** Where a part comes nearest to a guard, in words a person at the machine uses; never a bare sign. */
+/**
+ * Where a part comes nearest to a guard, in words a person at the machine uses; never a bare sign.
+ */
 public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   private static final String STANDING = "wherever the axes stand";
@@ -63,18 +65,24 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
     Axis axis = limit.axis();
     boolean guardIsLow = guardIsLow(limit);
     return switch (axis) {
-      // A guard before the part comes nearest where the table stands forward, or where the guard, carried by
+      // A guard before the part comes nearest where the table stands forward, or where the guard,
+      // carried by
       // what carries the spindle, has run back.
-      case Y -> guardIsLow
-          ? along(limit.guard(), tableGoes, "forward", "back")
-          : along(limit.guard(), tableGoes, "back", "forward");
-      case X -> guardIsLow
-          ? along(limit.guard(), tableGoes, "left", "right")
-          : along(limit.guard(), tableGoes, "right", "left");
-      case Z -> guardIsLow
-          ? (tableGoes ? "table at its lowest" : "nose at its highest")
-          : (tableGoes ? "table as high" : "nose as low") + " as the shortest tool lets it, nose "
-              + unit.brief(lowestNose(limit), Rounding.DOWN) + " above the table";
+      case Y ->
+          guardIsLow
+              ? along(limit.guard(), tableGoes, "forward", "back")
+              : along(limit.guard(), tableGoes, "back", "forward");
+      case X ->
+          guardIsLow
+              ? along(limit.guard(), tableGoes, "left", "right")
+              : along(limit.guard(), tableGoes, "right", "left");
+      case Z ->
+          guardIsLow
+              ? (tableGoes ? "table at its lowest" : "nose at its highest")
+              : (tableGoes ? "table as high" : "nose as low")
+                  + " as the shortest tool lets it, nose "
+                  + unit.brief(lowestNose(limit), Rounding.DOWN)
+                  + " above the table";
     };
   }
 
@@ -89,8 +97,8 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
   }
 
   /**
-   * Whether the guard stands before the part, to its left or under it along the limiting axis, or overlaps it
-   * least there.
+   * Whether the guard stands before the part, to its left or under it along the limiting axis, or
+   * overlaps it least there.
    */
   public static boolean guardIsLow(Limit limit) {
     Interval guard = limit.guardBox().along(limit.axis());
@@ -111,7 +119,8 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
     }
     return axis != Axis.Z
         || row.map(Guard::limits)
-            .filter(limits -> Length.isBounded(limits.z().lo()) || Length.isBounded(limits.z().hi()))
+            .filter(
+                limits -> Length.isBounded(limits.z().lo()) || Length.isBounded(limits.z().hi()))
             .isPresent();
   }
 

@@ -48,31 +48,36 @@ record Words(PeopleUnit unit) {
   /** The verdict as a sentence. */
   String sentence(Outcome outcome) {
     return switch (outcome.verdict()) {
-      case FITS -> outcome.bestMargin().isPresent()
-          ? "It fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)."
-          : "Nothing is listed that it could hit. Look before you trust it.";
-      case MEASURE -> "Too close to call: it fits only if your readings are better than you said. Measure"
-          + " again.";
-      case LIMITED -> "It fits over part of its opening only: " + opening(outcome) + " "
-          + unit.word() + ".";
-      case NO_PLACE -> outcome.recommended().isPresent()
-          ? "No place: bolts line up, but it hits something or comes too near wherever it stands."
-          : "No place, whatever the blank dimensions are.";
-      case NO_MOUNT -> "No mount: no bolts of it line up with this table's slots in any turn allowed.";
+      case FITS ->
+          outcome.bestMargin().isPresent()
+              ? "It fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)."
+              : "Nothing is listed that it could hit. Look before you trust it.";
+      case MEASURE ->
+          "Too close to call: it fits only if your readings are better than you said. Measure"
+              + " again.";
+      case LIMITED ->
+          "It fits over part of its opening only: " + opening(outcome) + " " + unit.word() + ".";
+      case NO_PLACE ->
+          outcome.recommended().isPresent()
+              ? "No place: bolts line up, but it hits something or comes too near wherever it stands."
+              : "No place, whatever the blank dimensions are.";
+      case NO_MOUNT ->
+          "No mount: no bolts of it line up with this table's slots in any turn allowed.";
       case UNKNOWN -> "Unknown: not measured: " + columns(outcome.missing()) + ".";
     };
   }
 
   /** What stands under the margin of a pairing, or in its stead: what limits it or why not. */
   String reason(Outcome outcome) {
-    String limit = outcome.recommended().flatMap(Recommendation::limit).map(Words::limit).orElse("");
+    String limit =
+        outcome.recommended().flatMap(Recommendation::limit).map(Words::limit).orElse("");
     return switch (outcome.verdict()) {
-      case FITS -> outcome.bestMargin().isEmpty() ? Finding.NOTHING_LISTED.brief() : clear(outcome, limit);
+      case FITS ->
+          outcome.bestMargin().isEmpty() ? Finding.NOTHING_LISTED.brief() : clear(outcome, limit);
       case LIMITED -> joined("\n", opening(outcome), limit);
       case MEASURE -> joined("\n", Finding.MEASURE.words(), limit);
-      case NO_PLACE -> outcome.recommended().isPresent()
-          ? limit
-          : "no place even with every blank at its best";
+      case NO_PLACE ->
+          outcome.recommended().isPresent() ? limit : "no place even with every blank at its best";
       case NO_MOUNT -> Finding.NO_MOUNT.words();
       case UNKNOWN -> "unknown: " + columns(outcome.missing());
     };
@@ -97,7 +102,10 @@ record Words(PeopleUnit unit) {
     return unit.brief(open.lo(), Rounding.UP) + " to " + unit.brief(open.hi(), Rounding.DOWN);
   }
 
-  /** What else to mind about a pairing; none for one that has no place anyway, save its weight and room. */
+  /**
+   * What else to mind about a pairing; none for one that has no place anyway, save its weight and
+   * room.
+   */
   List<String> marks(Outcome outcome) {
     List<String> marks = new ArrayList<>();
     if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
@@ -120,7 +128,10 @@ record Words(PeopleUnit unit) {
   }
 
   private void addPlaceMarks(Recommendation place, List<String> marks) {
-    place.play().map(Words::tooLittlePlay).filter(axes -> !axes.isEmpty())
+    place
+        .play()
+        .map(Words::tooLittlePlay)
+        .filter(axes -> !axes.isEmpty())
         .ifPresent(axes -> marks.add("play under 2 mm in " + axes));
     if (place.reachShortfall() > 0) {
       marks.add("reach short by " + unit.brief(place.reachShortfall(), Rounding.UP));
@@ -149,8 +160,10 @@ record Words(PeopleUnit unit) {
 
   /** {@code table 900 × 300, travel 600 × 400}. */
   String table(Machine machine) {
-    return "table " + by(machine.tableLength(), machine.tableWidth())
-        + ", travel " + by(machine.travelX(), machine.travelY());
+    return "table "
+        + by(machine.tableLength(), machine.tableWidth())
+        + ", travel "
+        + by(machine.travelX(), machine.travelY());
   }
 
   private String by(long x, long y) {
@@ -159,7 +172,10 @@ record Words(PeopleUnit unit) {
 
   /** {@code jaw 150, opens 0 to 150}. */
   String jaws(Vise vise) {
-    return "jaw " + unit.brief(vise.jaws().width(), Rounding.DOWN) + ", opens " + range(vise.opening());
+    return "jaw "
+        + unit.brief(vise.jaws().width(), Rounding.DOWN)
+        + ", opens "
+        + range(vise.opening());
   }
 
   /** What stands under a vise's name over its column. */
@@ -167,7 +183,9 @@ record Words(PeopleUnit unit) {
     return joined("\n", jaws(vise).replace(", opens", "\nopens"), exact(vise.provenance()));
   }
 
-  /** What to mind about all pairings of a machine: what was not looked for, how well it is known. */
+  /**
+   * What to mind about all pairings of a machine: what was not looked for, how well it is known.
+   */
   static String caution(Machine machine) {
     return joined("\n", LookedFor.words(machine), exact(machine.provenance()));
   }

@@ -8,9 +8,9 @@ final class WrappedLines {
   private WrappedLines() {}
 
   /**
-   * {@code text} in lines of at most {@code columns} characters, broken between words, and within a word
-   * only where it is longer than a line; {@code first} blanks before the first and {@code others} before
-   * every other.
+   * {@code text} in lines of at most {@code columns} characters, broken between words, and within a
+   * word only where it is longer than a line; {@code first} blanks before the first and {@code
+   * others} before every other.
    */
   static List<String> wrapped(String text, int first, int others, int columns) {
     List<String> lines = new ArrayList<>();

@@ -1,8 +1,8 @@
 package org.jawroom.shop;
 
 /**
- * The columns that may be blank and then make a pairing, or a job on it, unknown, in the order in which
- * reports list them: tables in input order, columns in the order of the table.
+ * The columns that may be blank and then make a pairing, or a job on it, unknown, in the order in
+ * which reports list them: tables in input order, columns in the order of the table.
  */
 public enum Column {
   SLOT_WIDTH("machines", "slot_width"),

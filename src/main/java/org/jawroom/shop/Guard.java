@@ -12,10 +12,10 @@ import org.jawroom.geometry.Box;
  * @param carriedBy the axes that carry it ("table" already resolved to the machine's own)
  * @param when in which situation it counts
  * @param side if it is taped as the machine's gaps are, from which side of the table
- * @param gap the taped gap, known or blank, where {@code side} is given (rows with gap {@code none} are
- *     left out on reading); {@link Dimension#NONE} for a box
- * @param limits its limits; z from the table top, or from the spindle nose where it moves against the
- *     table along z. Along the direction of {@code side} without end
+ * @param gap the taped gap, known or blank, where {@code side} is given (rows with gap {@code none}
+ *     are left out on reading); {@link Dimension#NONE} for a box
+ * @param limits its limits; z from the table top, or from the spindle nose where it moves against
+ *     the table along z. Along the direction of {@code side} without end
  * @param clearance its own required clearance; empty: the setting's
  * @param tolerance its own tolerance; empty: the machine's
  */
@@ -32,7 +32,8 @@ public record Guard(
   public Guard {
     Check.named("guard", name);
     if (side.isEmpty() != gap.isNone()) {
-      throw new IllegalArgumentException("guard " + name + " needs both a side and a gap, or neither");
+      throw new IllegalArgumentException(
+          "guard " + name + " needs both a side and a gap, or neither");
     }
     clearance.ifPresent(length -> Check.notNegative("clearance", length));
     tolerance.ifPresent(length -> Check.notNegative("tolerance", length));

@@ -3,10 +3,11 @@ package org.jawroom.shop;
 /**
  * The jaws of a vise.
  *
- * @param both whether both move about the middle (self-centring) rather than one against a fixed one
+ * @param both whether both move about the middle (self-centring) rather than one against a fixed
+ *     one
  * @param width along the jaw, {@code height} above the bed
- * @param platesWidth the widest plates used on it, {@code platesHeight} the tallest; as the jaw where
- *     the row leaves them blank
+ * @param platesWidth the widest plates used on it, {@code platesHeight} the tallest; as the jaw
+ *     where the row leaves them blank
  * @param fixedThickness face to back, plates on; may be blank; not asked of {@code both}
  * @param movingThickness likewise
  */

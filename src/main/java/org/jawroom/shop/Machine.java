@@ -3,7 +3,6 @@ package org.jawroom.shop;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Turn;
 
@@ -15,12 +14,13 @@ import org.jawroom.geometry.Turn;
  * @param travelX between the ends the table really reaches, {@code travelY} likewise
  * @param spindleX where the spindle stands over the table at mid-travel, {@code spindleY} likewise
  * @param ledges what sticks out of the table's sides below the top
- * @param gaps from the table's edges to the nearest thing, taped at the end of travel that brings the
- *     two nearest; known (may be negative), none or blank
- * @param noseMin spindle nose to table top at its lowest, {@code noseMax} at its highest; known or blank
+ * @param gaps from the table's edges to the nearest thing, taped at the end of travel that brings
+ *     the two nearest; known (may be negative), none or blank
+ * @param noseMin spindle nose to table top at its lowest, {@code noseMax} at its highest; known or
+ *     blank
  * @param maxLoad what the table carries, kg; empty if blank
- * @param loadX where the spindle stands over the table while loading, within the reach, {@code loadY}
- *     likewise; defaults already filled in
+ * @param loadX where the spindle stands over the table while loading, within the reach, {@code
+ *     loadY} likewise; defaults already filled in
  * @param turns where a handle can be worked on this machine
  * @param lookedFor which kinds of guard were looked for, as written
  * @param price of a candidate; empty if blank

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * A named set of bolts, all of which must be used.
  *
- * @param own whether it is the row's own pair, the mount {@link #BASE_BOLTS}, whose blanks are columns
- *     of {@code vises}; else a name of {@code mounts}
+ * @param own whether it is the row's own pair, the mount {@link #BASE_BOLTS}, whose blanks are
+ *     columns of {@code vises}; else a name of {@code mounts}
  */
 public record Mount(String name, boolean own, List<Bolt> bolts) {
 

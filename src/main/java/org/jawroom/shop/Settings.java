@@ -32,7 +32,9 @@ public record Settings(
   /** Openings are printed to this grain, 0.01 mm; no least opening may be less. */
   public static final long OPENING_GRAIN = Length.MM / 100;
 
-  /** Clearance 6 mm (about a quarter inch: common practice, no source), hand room 25 mm (ISO 13854). */
+  /**
+   * Clearance 6 mm (about a quarter inch: common practice, no source), hand room 25 mm (ISO 13854).
+   */
   public static final Settings DEFAULTS =
       new Settings(
           false,

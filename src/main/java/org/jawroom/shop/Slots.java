@@ -11,8 +11,8 @@ import org.jawroom.geometry.Axis;
  * @param count how many; 0 or more
  * @param width of the slot's throat, which decides the bolt; may be blank
  * @param pitch centre line to centre line; may be blank (and is not needed for a single slot)
- * @param first from the table's front edge (y slots: left edge) to the first centre line; empty: the
- *     slots stand centred
+ * @param first from the table's front edge (y slots: left edge) to the first centre line; empty:
+ *     the slots stand centred
  * @param positions from the same edge to every centre line, rising; empty: told by count, pitch and
  *     first instead
  * @param length how far bolts reach along the slots; empty: the whole table

@@ -9,7 +9,8 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Turn;
 
 /**
- * A vise, as its row of {@code vises} and its rows of {@code vise_parts} and {@code mounts} tell it.
+ * A vise, as its row of {@code vises} and its rows of {@code vise_parts} and {@code mounts} tell
+ * it.
  *
  * @param simple whether the columns of the row make up its body; else only its {@code parts} do
  * @param opening from the least distance between the jaw faces to the greatest

@@ -11,7 +11,9 @@ final class AxesCell {
   private static final Axes SADDLE = new Axes(false, true, false);
   private static final Axes HEAD = new Axes(false, false, true);
 
-  /** The axes that carry the table of a machine's row; empty, with a fault, if they cannot be read. */
+  /**
+   * The axes that carry the table of a machine's row; empty, with a fault, if they cannot be read.
+   */
   static Optional<Axes> tableMoves(Row row) {
     String word = word(row, "table_moves");
     if (word.equals("none")) {
@@ -19,7 +21,8 @@ final class AxesCell {
     }
     Optional<Axes> axes = letters(word);
     if (axes.isEmpty() && !word.isEmpty()) {
-      row.fault("table_moves", "is not what moves a table; write letters out of x, y, z, as xy, or none");
+      row.fault(
+          "table_moves", "is not what moves a table; write letters out of x, y, z, as xy, or none");
     }
     return axes;
   }

@@ -43,8 +43,7 @@ final class GuardReader {
     Optional<String> kind = row.word("kind");
     Optional<Axes> carriedBy = AxesCell.carriedBy(row, table);
     Optional<When> when = row.word("when").map(word -> When.valueOf(word.toUpperCase(Locale.ROOT)));
-    Optional<Side> side =
-        row.word("side").map(word -> Side.valueOf(word.toUpperCase(Locale.ROOT)));
+    Optional<Side> side = row.word("side").map(word -> Side.valueOf(word.toUpperCase(Locale.ROOT)));
     Dimension gap = row.dimension("gap");
     Optional<Interval> x = between("x_min", "x_max");
     Optional<Interval> y = between("y_min", "y_max");
@@ -69,7 +68,9 @@ final class GuardReader {
             tolerance));
   }
 
-  /** The limits along one axis, without end where blank; empty, with a fault, if they run backwards. */
+  /**
+   * The limits along one axis, without end where blank; empty, with a fault, if they run backwards.
+   */
   private Optional<Interval> between(String min, String max) {
     long lo = row.length(min).orElse(-org.jawroom.geometry.Length.ENDLESS);
     long hi = row.length(max).orElse(org.jawroom.geometry.Length.ENDLESS);
@@ -95,7 +96,8 @@ final class GuardReader {
         .forEach(
             column ->
                 row.fault(
-                    column, "must stay blank where side is " + side.get().word() + "; the gap tells it"));
+                    column,
+                    "must stay blank where side is " + side.get().word() + "; the gap tells it"));
   }
 
   private static Stream<String> limitsToward(Side side) {

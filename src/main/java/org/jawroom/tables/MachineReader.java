@@ -114,7 +114,8 @@ final class MachineReader {
       ledger.tookDefault(row, thing + ": load_x blank, so loaded with the spindle at spindle_x");
     }
     if (loadY.isEmpty()) {
-      ledger.tookDefault(row, thing + ": load_y blank, so loaded with the table nearest the operator");
+      ledger.tookDefault(
+          row, thing + ": load_y blank, so loaded with the table nearest the operator");
     }
   }
 

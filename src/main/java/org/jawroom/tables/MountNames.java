@@ -9,7 +9,9 @@ import org.jawroom.tables.cell.Names;
 final class MountNames {
   private final Map<List<String>, String> spellings = new HashMap<>();
 
-  /** Refuses a mount whose name differs from an earlier one of the same vise only in case or spaces. */
+  /**
+   * Refuses a mount whose name differs from an earlier one of the same vise only in case or spaces.
+   */
   void refuseOtherCase(Row row, String name, Owners.Owner vise) {
     String first = spellings.putIfAbsent(List.of(vise.name(), Names.key(name)), name);
     if (first != null && !first.equals(name)) {

@@ -28,7 +28,9 @@ final class MountReader {
         : Optional.empty();
   }
 
-  /** The mounts of a sound vise row: its own pair first, then the others in the order they appear. */
+  /**
+   * The mounts of a sound vise row: its own pair first, then the others in the order they appear.
+   */
   static List<Mount> mounts(Row vise, List<Named> rows) {
     List<Mount> mounts = new ArrayList<>();
     Dimension spacing = vise.dimension("bolt_spacing");

@@ -46,7 +46,9 @@ final class Owners {
     return all;
   }
 
-  /** The one that {@code name}, found in {@code column} of {@code row}, refers to; a fault if none. */
+  /**
+   * The one that {@code name}, found in {@code column} of {@code row}, refers to; a fault if none.
+   */
   Optional<Owner> find(Row row, String column, String name) {
     Owner owner = owners.get(Names.key(name));
     if (owner == null && complete) {
@@ -66,7 +68,10 @@ final class Owners {
   static final class Uniques {
     private final Map<List<String>, Integer> rows = new HashMap<>();
 
-    /** Whether no earlier row bore these names together; if one did, that is a fault of {@code column}. */
+    /**
+     * Whether no earlier row bore these names together; if one did, that is a fault of {@code
+     * column}.
+     */
     boolean add(Row row, String column, String... names) {
       List<String> key = Stream.of(names).map(Names::key).toList();
       Integer first = rows.putIfAbsent(key, row.number());

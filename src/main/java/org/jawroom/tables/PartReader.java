@@ -15,8 +15,15 @@ final class PartReader {
   /** The model's own parts, but for the handle, which a row may add to. */
   static final List<String> OWN_NAMES =
       List.of(
-          "base", "fixed jaw", "moving jaw", "rear jaw", "front jaw", "screw rear", "screw front",
-          "bolts", "clamps");
+          "base",
+          "fixed jaw",
+          "moving jaw",
+          "rear jaw",
+          "front jaw",
+          "screw rear",
+          "screw front",
+          "bolts",
+          "clamps");
 
   /** Empty, with faults, if the row is unsound. */
   static Optional<VisePart> read(Row row, String name) {
@@ -68,7 +75,9 @@ final class PartReader {
           row.isBlank(min) ? max : min,
           row.isBlank(min)
               ? "is below " + min + ", which is as closed"
-              : "is above " + max + (row.isBlank(max) ? ", which is as closed" : ", " + row.raw(max)));
+              : "is above "
+                  + max
+                  + (row.isBlank(max) ? ", which is as closed" : ", " + row.raw(max)));
       return Optional.empty();
     }
     return Optional.of(new Interval(lo.getAsLong(), hi.getAsLong()));

@@ -31,9 +31,9 @@ import org.jawroom.tables.source.Grid;
 /**
  * One row, with a getter for each kind of cell.
  *
- * <p>A getter that finds a cell wrong tells it as a fault, marks the row unsound and returns what it
- * would for a blank; so does a blank cell of a required column. Build nothing from an unsound row. The
- * default of a column that has a literal one is filled in.
+ * <p>A getter that finds a cell wrong tells it as a fault, marks the row unsound and returns what
+ * it would for a blank; so does a blank cell of a required column. Build nothing from an unsound
+ * row. The default of a column that has a literal one is filled in.
  */
 final class Row {
   private final TableSpec table;
@@ -136,7 +136,8 @@ final class Row {
     ColumnSpec spec = spec(column);
     Optional<Long> length = read(column, cell -> lengthOf(spec, cell));
     if (length.isEmpty() && isBlank(column) && spec.standard().isPresent()) {
-      length = read(column, spec, Cell.standard(spec.standard().get()), cell -> lengthOf(spec, cell));
+      length =
+          read(column, spec, Cell.standard(spec.standard().get()), cell -> lengthOf(spec, cell));
     }
     return length.map(OptionalLong::of).orElse(OptionalLong.empty());
   }
@@ -194,7 +195,8 @@ final class Row {
     List<String> words = java.util.Arrays.stream(Turn.values()).map(Turn::word).toList();
     for (String written : cell(column).map(Cell::text).orElse("").split("[\\s\\p{Zs},;]+")) {
       if (!written.isEmpty()) {
-        known(written, column, words).ifPresent(word -> turns.add(Turn.values()[words.indexOf(word)]));
+        known(written, column, words)
+            .ifPresent(word -> turns.add(Turn.values()[words.indexOf(word)]));
       }
     }
     return isBlank(column) ? EnumSet.allOf(Turn.class) : turns;
@@ -245,7 +247,9 @@ final class Row {
         words.stream().filter(known -> ColumnSpec.normal(known).equals(wanted)).findFirst();
     if (word.isEmpty()) {
       String which = written.equals(CellText.trimmed(raw(column))) ? "" : inside(written);
-      fault(column, which + "is not one of " + String.join(", ", words) + Nearest.hint(written, words));
+      fault(
+          column,
+          which + "is not one of " + String.join(", ", words) + Nearest.hint(written, words));
     }
     return word;
   }
@@ -255,7 +259,9 @@ final class Row {
     return "has " + Fault.shortened(item) + ", which ";
   }
 
-  /** Truth values of a workbook count as the words yes and no, where those are words of the column. */
+  /**
+   * Truth values of a workbook count as the words yes and no, where those are words of the column.
+   */
   private Optional<String> wordOf(ColumnSpec spec, Cell cell) {
     if (cell.kind() != Cell.Kind.TRUTH) {
       return known(cell.text(), spec.name(), spec.words());

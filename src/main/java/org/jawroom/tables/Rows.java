@@ -57,7 +57,9 @@ final class Rows {
     }
     if (rows.isEmpty() && table.isRequired() && !ledger.source.broken().contains(table)) {
       tableFault(
-          worked ? "holds nothing but worked examples" : "holds no rows; a shop needs at least one");
+          worked
+              ? "holds nothing but worked examples"
+              : "holds no rows; a shop needs at least one");
     }
     return rows;
   }
@@ -82,7 +84,9 @@ final class Rows {
     if (message.isEmpty() && column.isEmpty()) {
       List<String> known = table.columns().stream().map(ColumnSpec::name).toList();
       message =
-          "is not a column of " + table.tableName() + Nearest.hint(ColumnSpec.normal(header), known);
+          "is not a column of "
+              + table.tableName()
+              + Nearest.hint(ColumnSpec.normal(header), known);
     }
     if (message.isEmpty() && places.putIfAbsent(column.get().name(), place) != null) {
       message = "is there twice; keep one of the two columns";
@@ -101,7 +105,12 @@ final class Rows {
     for (Map.Entry<Integer, Cell> cell : cells.cells().entrySet()) {
       if (!grid.header().cells().containsKey(cell.getKey())) {
         ledger.faults.add(
-            table, grid.origin(), cells.number(), "", cell.getValue().text(), "stands under no header");
+            table,
+            grid.origin(),
+            cells.number(),
+            "",
+            cell.getValue().text(),
+            "stands under no header");
       }
     }
   }

@@ -78,9 +78,7 @@ final class SettingsReader {
       row.fault("setting", "is already set in " + before.get(0).origin());
       return;
     }
-    row.cell("value")
-        .map(cell -> given(cell, origin, row))
-        .ifPresent(before::add);
+    row.cell("value").map(cell -> given(cell, origin, row)).ifPresent(before::add);
   }
 
   private static Given given(Cell cell, String origin, Row row) {
@@ -148,7 +146,8 @@ final class SettingsReader {
       OptionalLong read = parse(spec, one);
       if (read.isPresent()) {
         value = read;
-        used.put(name, new SettingUsed(name, Lengths.inMillimetres(read.getAsLong()), one.origin()));
+        used.put(
+            name, new SettingUsed(name, Lengths.inMillimetres(read.getAsLong()), one.origin()));
       }
     }
     return value;

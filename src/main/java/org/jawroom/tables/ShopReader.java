@@ -143,7 +143,10 @@ public final class ShopReader {
     for (String name : ledger.source.leftAlone()) {
       ledger.notes.add(
           new Note(
-              Note.Kind.LEFT_ALONE, kind + name, OptionalInt.empty(), "left alone: none of the tables"));
+              Note.Kind.LEFT_ALONE,
+              kind + name,
+              OptionalInt.empty(),
+              "left alone: none of the tables"));
     }
   }
 }

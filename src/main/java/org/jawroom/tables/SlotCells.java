@@ -38,7 +38,8 @@ final class SlotCells {
       return Optional.empty();
     }
     if (!placed && first.isEmpty() && count.getAsInt() > 0) {
-      ledger.tookDefault(row, thing + ": slot_first blank, so its slots taken as centred on the table");
+      ledger.tookDefault(
+          row, thing + ": slot_first blank, so its slots taken as centred on the table");
     }
     return Optional.of(
         new Slots(

@@ -34,7 +34,10 @@ record Applied(Settings settings, Machine machine, Vise vise) {
               machine,
               vise.withHandle(
                   new Handle(
-                      vise.handle().radius(), vise.handle().depth(), vise.handle().onWhileCutting(), false)));
+                      vise.handle().radius(),
+                      vise.handle().depth(),
+                      vise.handle().onWhileCutting(),
+                      false)));
       case TURN -> {
         EnumSet<Turn> turn = EnumSet.of(remedy.turn());
         yield new Applied(settings, machine.withTurns(turn), vise.withTurns(turn));
@@ -73,15 +76,16 @@ record Applied(Settings settings, Machine machine, Vise vise) {
   }
 
   /**
-   * A machine that is the same while loading and lacks so much travel at one end while cutting: every guard
-   * that moves along the axis becomes two rows, one for each situation, so that nothing but the tables is used.
-   * The cutting row is told at a mid-travel moved by half the cut, within a travel shorter by it; the shorter
-   * travel of the whole machine would move the load position too, so the loading rows are told where the load
-   * position has them and move with the table.
+   * A machine that is the same while loading and lacks so much travel at one end while cutting:
+   * every guard that moves along the axis becomes two rows, one for each situation, so that nothing
+   * but the tables is used. The cutting row is told at a mid-travel moved by half the cut, within a
+   * travel shorter by it; the shorter travel of the whole machine would move the load position too,
+   * so the loading rows are told where the load position has them and move with the table.
    */
   private static Machine cut(Machine machine, Side tableToward, long by) {
     Axis axis = tableToward == Side.LEFT || tableToward == Side.RIGHT ? Axis.X : Axis.Y;
-    // The table stands toward the front or left at the spindle's greatest y or x: cut there, the middle of the
+    // The table stands toward the front or left at the spindle's greatest y or x: cut there, the
+    // middle of the
     // travel moves down.
     long shift = tableToward == Side.FRONT || tableToward == Side.LEFT ? -by / 2 : by / 2;
     List<Guard> guards = new ArrayList<>();
@@ -101,16 +105,36 @@ record Applied(Settings settings, Machine machine, Vise vise) {
     long spindleY = machine.spindleY() + (axis == Axis.Y ? shift : 0);
     Dimension none = Dimension.NONE;
     return new Machine(
-        machine.name(), machine.description(), machine.candidate(), machine.tableMoves(),
-        machine.tableLength(), machine.tableWidth(), travelX, travelY, spindleX, spindleY, machine.slots(),
-        machine.ledges(), new Sides<>(none, none, none, none), machine.noseMin(), machine.noseMax(),
-        machine.maxLoad(), spindleX, spindleY, machine.turns(), machine.lookedFor(), machine.provenance(),
-        machine.price(), guards);
+        machine.name(),
+        machine.description(),
+        machine.candidate(),
+        machine.tableMoves(),
+        machine.tableLength(),
+        machine.tableWidth(),
+        travelX,
+        travelY,
+        spindleX,
+        spindleY,
+        machine.slots(),
+        machine.ledges(),
+        new Sides<>(none, none, none, none),
+        machine.noseMin(),
+        machine.noseMax(),
+        machine.maxLoad(),
+        spindleX,
+        spindleY,
+        machine.turns(),
+        machine.lookedFor(),
+        machine.provenance(),
+        machine.price(),
+        guards);
   }
 
   private static Machine moved(Machine machine, Remedy remedy, long by) {
     for (Side side : Side.values()) {
-      if (remedy.guard().equals(List.of("door", "rear cover", "left guard", "right guard").get(side.ordinal()))) {
+      if (remedy
+          .guard()
+          .equals(List.of("door", "rear cover", "left guard", "right guard").get(side.ordinal()))) {
         Dimension gap = machine.gaps().get(side);
         return machine.withGaps(machine.gaps().with(side, Dimension.of(gap.length() + by)));
       }

@@ -26,17 +26,28 @@ final class AsBoxes {
       if (machine.gaps().get(side).isKnown()) {
         Guard gap =
             new Guard(
-                "gap " + side, "", Axes.NONE, side == Side.FRONT ? When.CUTTING : When.ALWAYS,
-                Optional.of(side), machine.gaps().get(side), everywhere, OptionalLong.empty(),
+                "gap " + side,
+                "",
+                Axes.NONE,
+                side == Side.FRONT ? When.CUTTING : When.ALWAYS,
+                Optional.of(side),
+                machine.gaps().get(side),
+                everywhere,
+                OptionalLong.empty(),
                 OptionalLong.empty());
         boxes.add(box(machine, gap));
       }
     }
-    machine.guards().forEach(guard -> boxes.add(guard.side().isPresent() ? box(machine, guard) : guard));
+    machine
+        .guards()
+        .forEach(guard -> boxes.add(guard.side().isPresent() ? box(machine, guard) : guard));
     return boxes;
   }
 
-  /** A taped guard stands half the travel farther off at mid-travel, if it moves against the table at all. */
+  /**
+   * A taped guard stands half the travel farther off at mid-travel, if it moves against the table
+   * at all.
+   */
   private static Guard box(Machine machine, Guard guard) {
     Side side = guard.side().orElseThrow();
     Axis axis = side == Side.LEFT || side == Side.RIGHT ? Axis.X : Axis.Y;
@@ -72,7 +83,14 @@ final class AsBoxes {
 
   static Guard row(Guard guard, String name, Axes carriedBy, When when, Box limits) {
     return new Guard(
-        name, guard.kind(), carriedBy, when, Optional.empty(), Dimension.NONE, limits, guard.clearance(),
+        name,
+        guard.kind(),
+        carriedBy,
+        when,
+        Optional.empty(),
+        Dimension.NONE,
+        limits,
+        guard.clearance(),
         guard.tolerance());
   }
 

@@ -15,7 +15,10 @@ import org.jawroom.shop.Vise;
 import org.jawroom.tables.ShopReader;
 import org.jawroom.tables.source.UnreadableInput;
 
-/** A small shop with two owned mills and two candidates, one of them half unknown, and how it is assessed. */
+/**
+ * A small shop with two owned mills and two candidates, one of them half unknown, and how it is
+ * assessed.
+ */
 public final class AssessShop {
   private AssessShop() {}
 
@@ -42,8 +45,7 @@ public final class AssessShop {
     List<Advice> advice = new ArrayList<>();
     for (Machine machine : shop.machines()) {
       for (Vise vise : shop.vises()) {
-        advice.add(
-            Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise)));
+        advice.add(Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise)));
       }
     }
     List<JobOutcome> jobs = JobPairing.all(shop);

@@ -78,7 +78,8 @@ class AssessorTest {
               .filter(vise -> vise.quantity() > 0)
               .filter(
                   vise ->
-                      ReferencePairing.solve(shop.settings(), machine("known offer"), vise).verdict()
+                      ReferencePairing.solve(shop.settings(), machine("known offer"), vise)
+                              .verdict()
                           == verdict)
               .toList();
       assertEquals(expected, candidate("known offer").vises(verdict), verdict.code());
@@ -94,8 +95,7 @@ class AssessorTest {
               .anyMatch(
                   machine ->
                       Pairing.solve(shop.settings(), machine, vise).verdict() == Verdict.FITS);
-      assertEquals(
-          !fits && vise.quantity() > 0, assessment.homeless().contains(vise), vise.name());
+      assertEquals(!fits && vise.quantity() > 0, assessment.homeless().contains(vise), vise.name());
     }
   }
 
@@ -157,7 +157,10 @@ class AssessorTest {
     assertEquals(List.of(), candidate("known offer").questions());
   }
 
-  /** The limit, typed in with every other blank at its best, changes the answer; 0.05 mm less does not. */
+  /**
+   * The limit, typed in with every other blank at its best, changes the answer; 0.05 mm less does
+   * not.
+   */
   @Test
   void questions_limitsOfGaps_areWhereTheAnswerChanges() {
     int checked = 0;
@@ -239,11 +242,28 @@ class AssessorTest {
   private static Machine known(long noseMax, BigDecimal load) {
     Machine offer = machine("blank offer");
     return new Machine(
-        offer.name(), "", true, offer.tableMoves(), offer.tableLength(), offer.tableWidth(),
-        offer.travelX(), offer.travelY(), offer.spindleX(), offer.spindleY(), offer.slots(),
-        offer.ledges(), offer.gaps().with(Side.REAR, Dimension.of(mm(9999))), offer.noseMin(),
-        Dimension.of(noseMax), Optional.of(load), offer.loadX(), offer.loadY(), offer.turns(),
-        offer.lookedFor(), offer.provenance(), offer.price(),
+        offer.name(),
+        "",
+        true,
+        offer.tableMoves(),
+        offer.tableLength(),
+        offer.tableWidth(),
+        offer.travelX(),
+        offer.travelY(),
+        offer.spindleX(),
+        offer.spindleY(),
+        offer.slots(),
+        offer.ledges(),
+        offer.gaps().with(Side.REAR, Dimension.of(mm(9999))),
+        offer.noseMin(),
+        Dimension.of(noseMax),
+        Optional.of(load),
+        offer.loadX(),
+        offer.loadY(),
+        offer.turns(),
+        offer.lookedFor(),
+        offer.provenance(),
+        offer.price(),
         offer.guards().stream().map(guard -> guard.withGap(Dimension.of(mm(9999)))).toList());
   }
 

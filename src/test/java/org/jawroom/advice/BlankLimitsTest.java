@@ -23,15 +23,21 @@ import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.Test;
 
 /**
- * A shop in which everything is known is told with one gap blank: the limit then found, typed in, makes the
- * pairing fit, and 0.05 mm less does not.
+ * A shop in which everything is known is told with one gap blank: the limit then found, typed in,
+ * makes the pairing fit, and 0.05 mm less does not.
  */
 class BlankLimitsTest {
   private static final long LESS = Length.MM / 20;
   private static final Map<Side, Column> GAPS =
       Map.of(
-          Side.FRONT, Column.FRONT_GAP, Side.REAR, Column.REAR_GAP, Side.LEFT, Column.LEFT_GAP,
-          Side.RIGHT, Column.RIGHT_GAP);
+          Side.FRONT,
+          Column.FRONT_GAP,
+          Side.REAR,
+          Column.REAR_GAP,
+          Side.LEFT,
+          Column.LEFT_GAP,
+          Side.RIGHT,
+          Column.RIGHT_GAP);
 
   private final Map<Relation, Integer> seen = new EnumMap<>(Relation.class);
 

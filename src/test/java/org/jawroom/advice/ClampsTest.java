@@ -15,7 +15,10 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.Test;
 
-/** Base 120 wide and 200 long, clamps 60 to either side: 240 × 200 must lie over the table top, by hand. */
+/**
+ * Base 120 wide and 200 long, clamps 60 to either side: 240 × 200 must lie over the table top, by
+ * hand.
+ */
 class ClampsTest {
 
   @Test
@@ -39,7 +42,9 @@ class ClampsTest {
     machine.slotWidth = Dimension.of(14 * MM);
     Vise vise = vise(flange);
     Machine mill = machine.build();
-    return Advisor.advise(Settings.DEFAULTS, Pairing.solve(Settings.DEFAULTS, mill, vise)).remedies().stream()
+    return Advisor.advise(Settings.DEFAULTS, Pairing.solve(Settings.DEFAULTS, mill, vise))
+        .remedies()
+        .stream()
         .map(Remedy::name)
         .toList();
   }
@@ -63,8 +68,23 @@ class ClampsTest {
     draft.holeV = Dimension.of(10 * MM);
     Vise v = draft.build();
     return new Vise(
-        v.name(), v.description(), v.quantity(), v.simple(), v.jaws(), v.opening(), v.base(), v.screw(),
-        v.handle(), v.turns(), v.mounts(), v.boltGrip(), flange, v.mass(), v.clampForce(), v.price(),
-        v.provenance(), v.parts());
+        v.name(),
+        v.description(),
+        v.quantity(),
+        v.simple(),
+        v.jaws(),
+        v.opening(),
+        v.base(),
+        v.screw(),
+        v.handle(),
+        v.turns(),
+        v.mounts(),
+        v.boltGrip(),
+        flange,
+        v.mass(),
+        v.clampForce(),
+        v.price(),
+        v.provenance(),
+        v.parts());
   }
 }

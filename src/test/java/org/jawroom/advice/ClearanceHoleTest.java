@@ -15,8 +15,22 @@ class ClearanceHoleTest {
 
   @ParameterizedTest
   @CsvSource({
-    "4, 4.5", "5, 5.5", "6, 6.6", "8, 9", "10, 11", "12, 13.5", "14, 15.5", "16, 17.5", "18, 20", "20, 22",
-    "22, 24", "24, 26", "30, 33", "36, 39", "42, 45", "48, 52",
+    "4, 4.5",
+    "5, 5.5",
+    "6, 6.6",
+    "8, 9",
+    "10, 11",
+    "12, 13.5",
+    "14, 15.5",
+    "16, 17.5",
+    "18, 20",
+    "20, 22",
+    "22, 24",
+    "24, 26",
+    "30, 33",
+    "36, 39",
+    "42, 45",
+    "48, 52",
   })
   void of_thread_isThePublishedHole(int thread, String hole) {
     long published = new BigDecimal(hole).multiply(BigDecimal.valueOf(Length.MM)).longValueExact();

@@ -31,8 +31,10 @@ class ExampleRemediesTest {
 
   @Test
   void remedies_fullSwingOnRoomy_areUpperSwingTurnOrARiser() throws Exception {
-    // The sill is not in the list worked by hand, but serves too: the handle, 1 1/4 in = 31.75 deep, hangs
-    // between it and the table's edge with 25 of hand room to either, 81.75 in all where 40 were taped.
+    // The sill is not in the list worked by hand, but serves too: the handle, 1 1/4 in = 31.75
+    // deep, hangs
+    // between it and the table's edge with 25 of hand room to either, 81.75 in all where 40 were
+    // taped.
     assertEquals(
         List.of("upper swing", "turn", "raise 69.85", "move sill 41.75"),
         remedies("roomy", "six inch full swing"));
@@ -66,11 +68,13 @@ class ExampleRemediesTest {
 
   private static Advice advice(Shop shop, String machineName, String viseName) {
     Machine machine =
-        shop.machines().stream().filter(m -> m.name().equals(machineName)).findFirst().orElseThrow();
+        shop.machines().stream()
+            .filter(m -> m.name().equals(machineName))
+            .findFirst()
+            .orElseThrow();
     Vise vise =
         shop.vises().stream().filter(v -> v.name().equals(viseName)).findFirst().orElseThrow();
-    return Advisor.advise(
-        shop.settings(), Pairing.solve(shop.settings(), machine, vise));
+    return Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise));
   }
 
   private static Shop shop() throws Exception {

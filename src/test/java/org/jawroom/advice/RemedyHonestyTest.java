@@ -23,8 +23,9 @@ import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every remedy, applied to the inputs by {@link Applied} and solved again by the solver and by the reference,
- * makes the pairing fit; 0.05 mm less does not. {@code -Dremedies.seeds=500} tries more shops.
+ * Every remedy, applied to the inputs by {@link Applied} and solved again by the solver and by the
+ * reference, makes the pairing fit; 0.05 mm less does not. {@code -Dremedies.seeds=500} tries more
+ * shops.
  */
 class RemedyHonestyTest {
   private static final int SEEDS = Integer.getInteger("remedies.seeds", 40);
@@ -38,11 +39,14 @@ class RemedyHonestyTest {
       for (long seed = 0; seed < SEEDS; seed++) {
         Shop shop = RandomShops.shop(profile, seed);
         Outcome outcome =
-            Pairing.solve(
-                shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop));
+            Pairing.solve(shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop));
         Advice advice = Advisor.advise(shop.settings(), outcome);
         for (Remedy remedy : advice.remedies()) {
-          check(shop, outcome, remedy, profile + " seed " + seed + " " + remedy + "\n" + ShopCsv.text(shop));
+          check(
+              shop,
+              outcome,
+              remedy,
+              profile + " seed " + seed + " " + remedy + "\n" + ShopCsv.text(shop));
         }
         if (outcome.verdict() == Verdict.FITS) {
           assertEquals(List.of(), advice.remedies());

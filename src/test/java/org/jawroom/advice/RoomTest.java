@@ -22,9 +22,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
- * Room worked by hand. Table 600 × 300, travel 400 × 300, clearance 6, hand room 25, tolerance 1; door 80
- * and rear cover 50 beyond the table's edges, left guard 70, right guard 90. The vise that gives the height
- * has its jaws' top at 100 and no handle.
+ * Room worked by hand. Table 600 × 300, travel 400 × 300, clearance 6, hand room 25, tolerance 1;
+ * door 80 and rear cover 50 beyond the table's edges, left guard 70, right guard 90. The vise that
+ * gives the height has its jaws' top at 100 and no handle.
  */
 class RoomTest {
   private final MachineDraft mill = new MachineDraft();
@@ -81,7 +81,8 @@ class RoomTest {
   @Test
   void rooms_rearGapBlank_areAtBestAndWithItAsZero() {
     mill.rearGap = Dimension.BLANK;
-    // At best only its middle must stand over the table: the rear edge at 150 to the door at −230 is 380,
+    // At best only its middle must stand over the table: the rear edge at 150 to the door at −230
+    // is 380,
     // less 6 and 1, twice. With the gap as 0: 300 + 80 + 0 − 12 − 2.
     assertEquals(List.of(atMost(200, 746)), rooms(search(), 200));
     assertEquals(List.of(atMost(200, 366)), rooms(search().atZero(), 200));
@@ -93,20 +94,23 @@ class RoomTest {
     mill.frontGap = Dimension.NONE;
     mill.rearGap = Dimension.NONE;
     assertEquals(
-        List.of(new RoomLimit(mm(200), Relation.ALWAYS, OptionalLong.empty())), rooms(search(), 200));
+        List.of(new RoomLimit(mm(200), Relation.ALWAYS, OptionalLong.empty())),
+        rooms(search(), 200));
   }
 
   @Test
   void rooms_tableStandsStill_leaveHandRoomToTheRear() {
     mill.tableMoves = Axes.NONE;
     mill.loadY = OptionalLong.of(0);
-    // While loading the door is open, but the rear cover stands where it does while cutting: 25 there, not 6.
+    // While loading the door is open, but the rear cover stands where it does while cutting: 25
+    // there, not 6.
     assertEquals(List.of(atMost(200, 300 + 80 + 50 - 6 - 25 - 2)), rooms(search(), 200));
   }
 
   @Test
   void rooms_guardAboveTheTallestVise_isNotInTheWay() {
-    // From 126 up: 100 of height, 25 for a hand on it and 1 of tolerance go under it; lower they don't.
+    // From 126 up: 100 of height, 25 for a hand on it and 1 of tolerance go under it; lower they
+    // don't.
     mill.guards.add(arm(mm(126)));
     assertEquals(List.of(atMost(200, 416)), rooms(search(), 200));
     mill.guards.set(0, arm(mm(126) - mm(1) / 10));
@@ -122,8 +126,14 @@ class RoomTest {
   /** Over the whole table, from a height up. */
   private static Guard arm(long from) {
     return new Guard(
-        "arm", "other", Axes.NONE, When.ALWAYS, Optional.empty(), Dimension.NONE,
-        new Box(Interval.ALL, Interval.ALL, new Interval(from, Length.ENDLESS)), OptionalLong.empty(),
+        "arm",
+        "other",
+        Axes.NONE,
+        When.ALWAYS,
+        Optional.empty(),
+        Dimension.NONE,
+        new Box(Interval.ALL, Interval.ALL, new Interval(from, Length.ENDLESS)),
+        OptionalLong.empty(),
         OptionalLong.empty());
   }
 

@@ -31,12 +31,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The longest vise that a random machine is said to have room for, written as tables, read and solved by both
- * solvers, goes; 0.05 mm longer it does not.
+ * The longest vise that a random machine is said to have room for, written as tables, read and
+ * solved by both solvers, goes; 0.05 mm longer it does not.
  *
- * <p>Its bolts' holes are left blank, so that it may stand anywhere: it is then {@code unknown} where it goes
- * and {@code no place} where it does not. A blank is judged with every tolerance as 0, so the machine's is
- * asked for as clearance instead, which comes to the same.
+ * <p>Its bolts' holes are left blank, so that it may stand anywhere: it is then {@code unknown}
+ * where it goes and {@code no place} where it does not. A blank is judged with every tolerance as
+ * 0, so the machine's is asked for as clearance instead, which comes to the same.
  */
 class RoomTwinTest {
   private static final long MORE = Length.MM / 20;
@@ -64,7 +64,8 @@ class RoomTwinTest {
 
   private void check(Shop shop, ViseSize size, long width, String name) throws IOException {
     Machine machine = withoutOwnTolerances(RandomShops.machine(shop));
-    for (Room room : new RoomSearch(shop.settings(), machine, size).rooms(List.of(width), List.of())) {
+    for (Room room :
+        new RoomSearch(shop.settings(), machine, size).rooms(List.of(width), List.of())) {
       RoomLimit limit = room.longest().get(0);
       Turn turn = room.turns().get(0);
       switch (limit.relation()) {
@@ -72,20 +73,25 @@ class RoomTwinTest {
           limited++;
           long most = limit.most().getAsLong();
           assertEquals("unknown unknown", verdicts(shop, machine, size, turn, most, width), name);
-          assertEquals("no place no place", verdicts(shop, machine, size, turn, most + MORE, width), name);
+          assertEquals(
+              "no place no place", verdicts(shop, machine, size, turn, most + MORE, width), name);
         }
         case NEVER -> {
           never++;
           assertEquals("no place no place", verdicts(shop, machine, size, turn, 0, width), name);
         }
-        default -> assertEquals(
-            "unknown unknown", verdicts(shop, machine, size, turn, 10_000 * Length.MM, width), name);
+        default ->
+            assertEquals(
+                "unknown unknown",
+                verdicts(shop, machine, size, turn, 10_000 * Length.MM, width),
+                name);
       }
     }
   }
 
   /** By the solver and by the reference. */
-  private String verdicts(Shop shop, Machine machine, ViseSize size, Turn turn, long length, long width)
+  private String verdicts(
+      Shop shop, Machine machine, ViseSize size, Turn turn, long length, long width)
       throws IOException {
     long tolerance = machine.provenance().tolerance();
     Settings asking = withMore(shop.settings(), tolerance);
@@ -102,27 +108,45 @@ class RoomTwinTest {
                                     OptionalLong.of(guard.clearance().getAsLong() + tolerance)))
                     .toList());
     Map<String, String> files =
-        new LinkedHashMap<>(ShopCsv.files(new Shop(asking, List.of(exact), shop.vises(), List.of())));
+        new LinkedHashMap<>(
+            ShopCsv.files(new Shop(asking, List.of(exact), shop.vises(), List.of())));
     long hand = Math.max(asking.clearance(), asking.handRoom());
     files.put(
         "vises.csv",
         "vise,jaw_width,jaw_height,bed_height,opening_max,base_width,rear_reach,front_reach,"
             + "fixed_jaw_thickness,moving_jaw_thickness,rear_projection_closed,rear_projection_open,"
             + "front_projection_closed,front_projection_open,handle_radius,bolt_spacing,bolt_u,turns\n"
-            + "block,0,0," + mm(size.bedHeight()) + ",0,0,0,0,0,0,none,none,none,none,none,0,0,"
-            + turn.word() + "\n");
+            + "block,0,0,"
+            + mm(size.bedHeight())
+            + ",0,0,0,0,0,0,none,none,none,none,none,0,0,"
+            + turn.word()
+            + "\n");
     files.put(
         "vise_parts.csv",
         "vise,part,when,w_min,w_max,u_min_closed,u_max_closed,v_min,v_max\n"
-            + "block,body,always,0," + mm(size.topCutting()) + "," + around(length) + ","
-            + around(width) + "\n"
-            + "block,handle,loading," + mm(hand) + "," + mm(Math.max(hand, size.topLoading())) + ","
-            + around(length) + "," + around(width) + "\n");
+            + "block,body,always,0,"
+            + mm(size.topCutting())
+            + ","
+            + around(length)
+            + ","
+            + around(width)
+            + "\n"
+            + "block,handle,loading,"
+            + mm(hand)
+            + ","
+            + mm(Math.max(hand, size.topLoading()))
+            + ","
+            + around(length)
+            + ","
+            + around(width)
+            + "\n");
     files.remove("mounts.csv");
     Shop told = read(files);
-    Verdict ours = Pairing.solve(told.settings(), told.machines().get(0), told.vises().get(0)).verdict();
+    Verdict ours =
+        Pairing.solve(told.settings(), told.machines().get(0), told.vises().get(0)).verdict();
     Verdict theirs =
-        ReferencePairing.solve(told.settings(), told.machines().get(0), told.vises().get(0)).verdict();
+        ReferencePairing.solve(told.settings(), told.machines().get(0), told.vises().get(0))
+            .verdict();
     return ours.code() + " " + theirs.code();
   }
 
@@ -145,15 +169,30 @@ class RoomTwinTest {
             .map(
                 guard ->
                     new Guard(
-                        guard.name(), guard.kind(), guard.carriedBy(), guard.when(), guard.side(),
-                        guard.gap(), guard.limits(), guard.clearance(), OptionalLong.empty()))
+                        guard.name(),
+                        guard.kind(),
+                        guard.carriedBy(),
+                        guard.when(),
+                        guard.side(),
+                        guard.gap(),
+                        guard.limits(),
+                        guard.clearance(),
+                        OptionalLong.empty()))
             .toList());
   }
 
   private static Settings withMore(Settings now, long more) {
     return new Settings(
-        now.inches(), now.decimalComma(), now.clearance() + more, now.handRoom() + more, now.spacing(),
-        now.clampRoom(), now.shortestTool(), now.jawPlay(), now.leastOpening(), now.maxOverhang());
+        now.inches(),
+        now.decimalComma(),
+        now.clearance() + more,
+        now.handRoom() + more,
+        now.spacing(),
+        now.clampRoom(),
+        now.shortestTool(),
+        now.jawPlay(),
+        now.leastOpening(),
+        now.maxOverhang());
   }
 
   private static String around(long length) {

@@ -28,14 +28,18 @@ class GuardSweepTest {
 
   @Test
   void sweep_asymmetricTravel_comesNearestAtTheSpindlesGreatestY() {
-    // Axis letters and directions after ISO 841: the tool moves over the table, so commanding Y = +200 moves
-    // a table 200 toward the operator. Worked example: handle tip at table y = −150, Y from −100 to +300,
-    // door face at machine y = −520: the closest approach is 70, at Y = +300; with the sign wrong, 270.
+    // Axis letters and directions after ISO 841: the tool moves over the table, so commanding Y =
+    // +200 moves
+    // a table 200 toward the operator. Worked example: handle tip at table y = −150, Y from −100 to
+    // +300,
+    // door face at machine y = −520: the closest approach is 70, at Y = +300; with the sign wrong,
+    // 270.
     MachineDraft draft = draft();
     draft.travelY = 400 * MM;
     draft.spindleY = 100 * MM;
     // At mid-travel (Y = 100) the door stands at table y = −520 + 100.
-    Guard door = box(FRAME, When.ALWAYS, Interval.ALL, Interval.of(-ENDLESS, -420 * MM), Interval.ALL);
+    Guard door =
+        box(FRAME, When.ALWAYS, Interval.ALL, Interval.of(-ENDLESS, -420 * MM), Interval.ALL);
     long handleTip = -150 * MM;
 
     assertEquals(70 * MM, handleTip - sweptY(draft.build(), door, Situation.CUTTING).hi());
@@ -71,10 +75,14 @@ class GuardSweepTest {
     draft.frontGap = Dimension.of(10 * MM);
     List<SweptGuard> swept = guards(draft.build());
 
-    assertEquals((150 + 10 + 200) * MM, find(swept, "rear cover", Situation.LOADING).box().y().lo());
+    assertEquals(
+        (150 + 10 + 200) * MM, find(swept, "rear cover", Situation.LOADING).box().y().lo());
     // The door is open.
     assertEquals(
-        0, swept.stream().filter(g -> g.name().equals("door") && g.situation() == Situation.LOADING).count());
+        0,
+        swept.stream()
+            .filter(g -> g.name().equals("door") && g.situation() == Situation.LOADING)
+            .count());
   }
 
   @Test
@@ -87,7 +95,8 @@ class GuardSweepTest {
     assertEquals(Interval.of(-150 * MM, 160 * MM), saddle.x());
     assertEquals(y, saddle.y());
 
-    Box table = box(machine, box(machine.tableMoves(), When.ALWAYS, x, y, Interval.ALL), Situation.CUTTING);
+    Box table =
+        box(machine, box(machine.tableMoves(), When.ALWAYS, x, y, Interval.ALL), Situation.CUTTING);
     assertEquals(x, table.x());
     assertEquals(y, table.y());
   }
@@ -96,9 +105,15 @@ class GuardSweepTest {
   void sweep_sideGuardCarriedByTheSaddle_keepsItsGapAndItsEndsAlongTheEdge() {
     Guard guard =
         new Guard(
-            "cover", "", SADDLE, When.ALWAYS, Optional.of(Side.REAR), Dimension.of(30 * MM),
+            "cover",
+            "",
+            SADDLE,
+            When.ALWAYS,
+            Optional.of(Side.REAR),
+            Dimension.of(30 * MM),
             new Box(Interval.of(-50 * MM, 50 * MM), Interval.ALL, Interval.of(0, ENDLESS)),
-            OptionalLong.empty(), OptionalLong.empty());
+            OptionalLong.empty(),
+            OptionalLong.empty());
 
     Box swept = box(draft().build(), guard, Situation.CUTTING);
 
@@ -112,7 +127,13 @@ class GuardSweepTest {
     draft.tableMoves = new Axes(true, true, true);
     draft.noseMin = Dimension.of(100 * MM);
     draft.noseMax = Dimension.of(500 * MM);
-    Guard guard = box(FRAME, When.ALWAYS, Interval.of(0, MM), Interval.of(0, MM), Interval.of(-5 * MM, ENDLESS));
+    Guard guard =
+        box(
+            FRAME,
+            When.ALWAYS,
+            Interval.of(0, MM),
+            Interval.of(0, MM),
+            Interval.of(-5 * MM, ENDLESS));
 
     assertEquals(495 * MM, box(draft.build(), guard, Situation.LOADING).z().lo());
   }
@@ -142,7 +163,8 @@ class GuardSweepTest {
     Blanks blanks = new Blanks();
 
     List<SweptGuard> swept =
-        MachineGuards.of(settings(OptionalLong.of(MM)), draft.build(), Setup.PLAIN, 80 * MM, blanks).swept();
+        MachineGuards.of(settings(OptionalLong.of(MM)), draft.build(), Setup.PLAIN, 80 * MM, blanks)
+            .swept();
 
     assertEquals("[REAR_GAP, NOSE_MIN]", blanks.columns().toString());
     // A blank nose_min costs the head its cutting situation only.
@@ -165,7 +187,9 @@ class GuardSweepTest {
   }
 
   private static Optional<Long> lowestHead(Machine machine, OptionalLong shortestTool, long bedMm) {
-    return MachineGuards.of(settings(shortestTool), machine, Setup.PLAIN, bedMm * MM, new Blanks()).swept().stream()
+    return MachineGuards.of(settings(shortestTool), machine, Setup.PLAIN, bedMm * MM, new Blanks())
+        .swept()
+        .stream()
         .filter(guard -> guard.name().equals("guard") && guard.situation() == Situation.CUTTING)
         .map(guard -> guard.box().z().lo())
         .findFirst();
@@ -174,8 +198,16 @@ class GuardSweepTest {
   private static Settings settings(OptionalLong shortestTool) {
     Settings d = Settings.DEFAULTS;
     return new Settings(
-        false, false, d.clearance(), d.handRoom(), d.spacing(), d.clampRoom(), shortestTool, d.jawPlay(),
-        d.leastOpening(), OptionalLong.empty());
+        false,
+        false,
+        d.clearance(),
+        d.handRoom(),
+        d.spacing(),
+        d.clampRoom(),
+        shortestTool,
+        d.jawPlay(),
+        d.leastOpening(),
+        OptionalLong.empty());
   }
 
   private static List<SweptGuard> guards(Machine machine) {
@@ -195,13 +227,22 @@ class GuardSweepTest {
 
   private static Box box(Machine machine, Guard guard, Situation situation) {
     NoseHeights heights = new NoseHeights(Settings.DEFAULTS, machine, 0, new Blanks());
-    return new GuardSweep(machine, guard, Setup.PLAIN.stops()).box(situation, heights).orElseThrow();
+    return new GuardSweep(machine, guard, Setup.PLAIN.stops())
+        .box(situation, heights)
+        .orElseThrow();
   }
 
   private static Guard box(Axes carriedBy, When when, Interval x, Interval y, Interval z) {
     return new Guard(
-        "guard", "", carriedBy, when, Optional.empty(), Dimension.NONE, new Box(x, y, z),
-        OptionalLong.empty(), OptionalLong.empty());
+        "guard",
+        "",
+        carriedBy,
+        when,
+        Optional.empty(),
+        Dimension.NONE,
+        new Box(x, y, z),
+        OptionalLong.empty(),
+        OptionalLong.empty());
   }
 
   /** Table 800 × 300, travel 300 × 200, table carried by x and y. */

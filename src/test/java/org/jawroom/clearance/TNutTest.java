@@ -14,13 +14,14 @@ class TNutTest {
   @ParameterizedTest
   @CsvSource({
     "0, 5, 4, 9, 6.5, 3", "1, 6, 5, 10, 8, 4", "2, 8, 6, 13, 10, 6", "3, 10, 8, 15, 12, 6",
-    "4, 12, 10, 18, 14, 7", "5, 14, 12, 22, 16, 8", "6, 18, 16, 28, 20, 10", "7, 22, 20, 35, 28, 14",
-    "8, 28, 24, 44, 36, 18", "9, 36, 30, 54, 44, 22", "10, 42, 36, 65, 52, 26", "11, 48, 42, 75, 60, 30",
+    "4, 12, 10, 18, 14, 7", "5, 14, 12, 22, 16, 8", "6, 18, 16, 28, 20, 10",
+        "7, 22, 20, 35, 28, 14",
+    "8, 28, 24, 44, 36, 18", "9, 36, 30, 54, 44, 22", "10, 42, 36, 65, 52, 26",
+        "11, 48, 42, 75, 60, 30",
     "12, 54, 48, 85, 70, 34"
   })
   void din508_eachRow_isAsPublished(int row, int slot, int thread, double e, double h, double k) {
-    assertEquals(
-        new TNut(slot, thread, tenths(e), tenths(h), tenths(k)), TNut.DIN_508.get(row));
+    assertEquals(new TNut(slot, thread, tenths(e), tenths(h), tenths(k)), TNut.DIN_508.get(row));
     assertEquals(13, TNut.DIN_508.size());
   }
 

@@ -39,13 +39,19 @@ class VisePartsTest {
     draft.handleRadius = Dimension.of(100 * MM);
     draft.handleDepth = Dimension.of(35 * MM);
     assertEquals("", handle(draft, Situation.CUTTING));
-    assertEquals("handle loading 220..255 > 225..260 v -100..100 w 28..140\n", handle(draft, Situation.LOADING));
+    assertEquals(
+        "handle loading 220..255 > 225..260 v -100..100 w 28..140\n",
+        handle(draft, Situation.LOADING));
 
     draft.handleOn = true;
-    assertEquals("handle cutting 220..255 > 225..260 v -100..100 w -60..140\n", handle(draft, Situation.CUTTING));
+    assertEquals(
+        "handle cutting 220..255 > 225..260 v -100..100 w -60..140\n",
+        handle(draft, Situation.CUTTING));
 
     draft.fullSwing = true;
-    assertEquals("handle loading 220..255 > 225..260 v -100..100 w -60..140\n", handle(draft, Situation.LOADING));
+    assertEquals(
+        "handle loading 220..255 > 225..260 v -100..100 w -60..140\n",
+        handle(draft, Situation.LOADING));
   }
 
   @Test
@@ -56,7 +62,9 @@ class VisePartsTest {
     draft.handleRadius = Dimension.of(100 * MM);
     draft.handleDepth = Dimension.of(35 * MM);
 
-    assertEquals("handle loading 200..235 > 200..235 v -100..100 w 28..140\n", handle(draft, Situation.LOADING));
+    assertEquals(
+        "handle loading 200..235 > 200..235 v -100..100 w 28..140\n",
+        handle(draft, Situation.LOADING));
     assertEquals(false, told(draft, Situation.LOADING).contains("screw front"));
   }
 
@@ -78,7 +86,8 @@ class VisePartsTest {
     ViseDraft draft = oneJaw();
     draft.openingMax = draft.openingMin;
 
-    assertEquals(true, told(draft, Situation.CUTTING).contains("screw rear cutting -98..-60 > -98..-60"));
+    assertEquals(
+        true, told(draft, Situation.CUTTING).contains("screw rear cutting -98..-60 > -98..-60"));
   }
 
   @Test
@@ -112,7 +121,8 @@ class VisePartsTest {
     ViseDraft draft = oneJaw();
     draft.rearClosed = Dimension.NONE;
     draft.rearOpen = Dimension.of(38 * MM);
-    assertEquals(true, told(draft, Situation.CUTTING).contains("screw rear cutting -60..-60 > -98..-60"));
+    assertEquals(
+        true, told(draft, Situation.CUTTING).contains("screw rear cutting -60..-60 > -98..-60"));
 
     draft.rearOpen = Dimension.BLANK;
     assertEquals("[REAR_PROJECTION_OPEN]", missing(draft.build()));
@@ -169,7 +179,10 @@ class VisePartsTest {
     SweptGuard cutting = table(Situation.CUTTING);
 
     List<Pair> pairs =
-        Pair.all(Settings.DEFAULTS, ViseParts.of(draft.build(), new Blanks()), List.of(cutting, loading));
+        Pair.all(
+            Settings.DEFAULTS,
+            ViseParts.of(draft.build(), new Blanks()),
+            List.of(cutting, loading));
 
     assertEquals(
         "[handle loading 25, drip tray cutting 6, drip tray loading 6]",
@@ -180,14 +193,14 @@ class VisePartsTest {
   }
 
   private static SweptGuard table(Situation situation) {
-    Box everywhere =
-        new Box(Interval.ALL, Interval.ALL, Interval.ALL);
+    Box everywhere = new Box(Interval.ALL, Interval.ALL, Interval.ALL);
     return new SweptGuard("table", 0, true, situation, everywhere, 6 * MM, 0);
   }
 
   private static VisePart row(String name, When when) {
     Interval u = Interval.of(MM, 2 * MM);
-    return new VisePart(name, when, u, u, Interval.of(0, MM), Interval.of(-MM, MM), OptionalLong.empty());
+    return new VisePart(
+        name, when, u, u, Interval.of(0, MM), Interval.of(-MM, MM), OptionalLong.empty());
   }
 
   private static ViseDraft oneJaw() {
@@ -238,8 +251,17 @@ class VisePartsTest {
   }
 
   private static String line(Part part) {
-    return part.name() + " " + part.situation().word() + " " + mm(part.u().closed()) + " > "
-        + mm(part.u().open()) + " v " + mm(part.v()) + " w " + mm(part.w());
+    return part.name()
+        + " "
+        + part.situation().word()
+        + " "
+        + mm(part.u().closed())
+        + " > "
+        + mm(part.u().open())
+        + " v "
+        + mm(part.v())
+        + " w "
+        + mm(part.w());
   }
 
   private static String mm(Interval interval) {

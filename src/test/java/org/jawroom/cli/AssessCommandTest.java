@@ -24,7 +24,8 @@ class AssessCommandTest {
   @Test
   void assess_nothingNamed_takesEveryCandidate() throws IOException {
     assertEquals(0, assess());
-    assertTrue(out.toString().startsWith("Better buy: known offer. Why: it holds 2 jobs"), out.toString());
+    assertTrue(
+        out.toString().startsWith("Better buy: known offer. Why: it holds 2 jobs"), out.toString());
     assertEquals(List.of("blank offer", "known offer"), candidates());
     assertTrue(Files.exists(folder.resolve("assess.xlsx")));
     assertTrue(Files.exists(folder.resolve("assess.pdf")));
@@ -58,7 +59,8 @@ class AssessCommandTest {
         Path.of(AssessCommandTest.class.getResource("/org/jawroom/golden/example").toURI());
     assertEquals(2, run("assess", example.toString(), "-o", folder.toString()));
     assertEquals(
-        "No machine has the status candidate: name the machines to assess.", err.toString().strip());
+        "No machine has the status candidate: name the machines to assess.",
+        err.toString().strip());
   }
 
   @Test

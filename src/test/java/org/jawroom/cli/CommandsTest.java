@@ -35,14 +35,31 @@ class CommandsTest {
 
     assertEquals(REPORTS, names(reports));
     assertTrue(out.toString().contains("36 pairings: 6 machines x 6 vises"), out.toString());
-    assertTrue(out.toString().contains("Written: " + reports.resolve("pairings.csv")), out.toString());
+    assertTrue(
+        out.toString().contains("Written: " + reports.resolve("pairings.csv")), out.toString());
     assertEquals("", err.toString());
   }
 
   @Test
   void matrix_whateverTheThreads_givesTheSameBytes() throws Exception {
-    assertEquals(0, run("matrix", example().toString(), "-o", folder.resolve("a").toString(), "--threads", "1"));
-    assertEquals(0, run("matrix", example().toString(), "-o", folder.resolve("b").toString(), "--threads", "7"));
+    assertEquals(
+        0,
+        run(
+            "matrix",
+            example().toString(),
+            "-o",
+            folder.resolve("a").toString(),
+            "--threads",
+            "1"));
+    assertEquals(
+        0,
+        run(
+            "matrix",
+            example().toString(),
+            "-o",
+            folder.resolve("b").toString(),
+            "--threads",
+            "7"));
 
     for (String name : REPORTS) {
       assertArrayEquals(
@@ -57,10 +74,20 @@ class CommandsTest {
     Path reports = folder.resolve("reports");
 
     assertEquals(
-        0, run("matrix", example().toString(), "-o", reports.toString(), "--clearance=8mm", "--hand_room=30"));
+        0,
+        run(
+            "matrix",
+            example().toString(),
+            "-o",
+            reports.toString(),
+            "--clearance=8mm",
+            "--hand_room=30"));
 
-    String row = Files.readAllLines(reports.resolve("pairings.csv")).stream()
-        .filter(line -> line.startsWith("exact,six inch,")).findFirst().orElseThrow();
+    String row =
+        Files.readAllLines(reports.resolve("pairings.csv")).stream()
+            .filter(line -> line.startsWith("exact,six inch,"))
+            .findFirst()
+            .orElseThrow();
     // 6.35 asked for leaves 0; 8 leaves 1.65 less at the front and at the rear.
     assertTrue(row.startsWith("exact,six inch,limited,"), row);
     assertTrue(row.contains(",-1.650,door,screw front,") || row.contains(",-1.650,"), row);
@@ -79,7 +106,8 @@ class CommandsTest {
     assertEquals(
         "machines.csv row 2, column table_length: \"1,250\" could be 1.25 or 1250; write 1250 or 1.25",
         lines.get(0));
-    assertTrue(lines.get(1).startsWith("vises.csv row 2, column jaw_width: \"-150\" "), lines.get(1));
+    assertTrue(
+        lines.get(1).startsWith("vises.csv row 2, column jaw_width: \"-150\" "), lines.get(1));
     assertEquals("2 faults. Nothing was written; put them right and run again.", lines.get(2));
     assertFalse(Files.exists(reports));
   }

@@ -54,8 +54,8 @@ class CompareCommandTest {
   }
 
   /**
-   * The door moved in by 0.03 in = 0.762 mm. Where the door alone limits and the vise may be moved both ways
-   * between door and cover, half of that is lost; the golden shop tells what there was.
+   * The door moved in by 0.03 in = 0.762 mm. Where the door alone limits and the vise may be moved
+   * both ways between door and cover, half of that is lost; the golden shop tells what there was.
    */
   @Test
   void compare_aDoorMovedIn_listsWhatItCost() throws IOException {
@@ -94,8 +94,9 @@ class CompareCommandTest {
     report();
     assertEquals(0, compare(reports, example, "--clearance", "8mm", "--unit", "in"));
     assertTrue(
-        out.toString().contains(
-            "  exact x six inch: clear → limited opening\n      margin 0.00 → -0.07 in; "),
+        out.toString()
+            .contains(
+                "  exact x six inch: clear → limited opening\n      margin 0.00 → -0.07 in; "),
         out.toString());
 
     out.getBuffer().setLength(0);
@@ -108,12 +109,16 @@ class CompareCommandTest {
 
   @Test
   void compare_aMeasurementTaken_isNowKnown() throws IOException {
-    edit("machines.csv", "3,14,100,80,,none,none,100,500,300,0", "3,14,100,80,20,none,none,100,500,300,0");
+    edit(
+        "machines.csv",
+        "3,14,100,80,,none,none,100,500,300,0",
+        "3,14,100,80,20,none,none,100,500,300,0");
 
     assertEquals(0, compare(example, changed));
 
     assertTrue(out.toString().contains("      5  now known\n"), out.toString());
-    assertTrue(out.toString().contains("  not-measured x six inch: unknown → clear\n"), out.toString());
+    assertTrue(
+        out.toString().contains("  not-measured x six inch: unknown → clear\n"), out.toString());
   }
 
   @Test
@@ -124,9 +129,10 @@ class CompareCommandTest {
     assertEquals(0, compare(example, changed));
 
     assertTrue(
-        out.toString().endsWith(
-            "Only in the old:\n  machine tighter\n  vise wide bolts\n"
-                + "Only in the new:\n  machine tightest\n  vise wide\n"),
+        out.toString()
+            .endsWith(
+                "Only in the old:\n  machine tighter\n  vise wide bolts\n"
+                    + "Only in the new:\n  machine tightest\n  vise wide\n"),
         out.toString());
   }
 
@@ -153,7 +159,8 @@ class CompareCommandTest {
     assertEquals(3, compare(example, reports));
 
     assertEquals(
-        file + " is no report of jawroom's: it has no columns margin_mm, best_margin_mm, limited_by,"
+        file
+            + " is no report of jawroom's: it has no columns margin_mm, best_margin_mm, limited_by,"
             + " limiting_part, limiting_situation, limiting_opening, usable_from_mm, usable_to_mm, missing",
         err.toString().strip());
     assertEquals("", out.toString());
@@ -170,7 +177,9 @@ class CompareCommandTest {
 
     List<String> lines = err.toString().lines().toList();
     assertEquals("In " + changed + ":", lines.get(0));
-    assertTrue(lines.get(1).startsWith("machines.csv row 2, column table_length: \"-600\" "), lines.get(1));
+    assertTrue(
+        lines.get(1).startsWith("machines.csv row 2, column table_length: \"-600\" "),
+        lines.get(1));
     assertTrue(lines.contains("In " + other + ":"), err.toString());
     assertEquals("", out.toString());
   }
@@ -194,7 +203,9 @@ class CompareCommandTest {
 
     assertTrue(out.toString().contains("     36  unchanged"), out.toString());
     assertEquals(
-        "Note: " + changed + " holds tables too; its pairings.csv was taken as it stands, the tables were"
+        "Note: "
+            + changed
+            + " holds tables too; its pairings.csv was taken as it stands, the tables were"
             + " not solved.",
         err.toString().strip());
   }

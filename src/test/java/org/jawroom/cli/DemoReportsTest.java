@@ -57,10 +57,12 @@ class DemoReportsTest {
     Path picture = folder.resolve("drawing.svg");
     StringWriter said = new StringWriter();
     PrintWriter writer = new PrintWriter(said, true);
-    String[] args =
-        {"draw", "inputs/demo", "small closed mill", "plain 160", "-o", picture.toString()};
+    String[] args = {
+      "draw", "inputs/demo", "small closed mill", "plain 160", "-o", picture.toString()
+    };
     assertEquals(0, Main.run(args, writer, writer), said::toString);
-    // How wide letters run differs by a hair between Java versions, so places are compared to half a point.
+    // How wide letters run differs by a hair between Java versions, so places are compared to half
+    // a point.
     String kept = read(Path.of("src/docs/drawing.svg"));
     String made = read(picture);
     assertEquals(NUMBER.matcher(kept).replaceAll("#"), NUMBER.matcher(made).replaceAll("#"));

@@ -28,7 +28,8 @@ class DrawCommandTest {
   private int draw(String machine, String vise, Path file) {
     return Main.run(
         new String[] {"draw", EXAMPLE, machine, vise, "-o", file.toString()},
-        new PrintWriter(out, true), new PrintWriter(err, true));
+        new PrintWriter(out, true),
+        new PrintWriter(err, true));
   }
 
   @Test
@@ -43,7 +44,8 @@ class DrawCommandTest {
       int fonts = 0;
       for (COSName form : page.getXObjectNames()) {
         PDResources inside =
-            ((org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject) page.getXObject(form)).getResources();
+            ((org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject) page.getXObject(form))
+                .getResources();
         for (COSName name : inside.getFontNames()) {
           assertTrue(inside.getFont(name).isEmbedded(), name.getName());
           fonts++;

@@ -31,7 +31,8 @@ class ExplainCommandTest {
     assertEquals(0, explain(machine, vise));
     try (var in = getClass().getResourceAsStream("/org/jawroom/explain/" + kept)) {
       assertEquals(
-          new String(in.readAllBytes(), StandardCharsets.UTF_8), out.toString().replace("\r\n", "\n"));
+          new String(in.readAllBytes(), StandardCharsets.UTF_8),
+          out.toString().replace("\r\n", "\n"));
     }
     assertTrue(out.toString().lines().allMatch(line -> line.length() <= 80), out.toString());
   }
@@ -48,21 +49,49 @@ class ExplainCommandTest {
 
   @ParameterizedTest
   @CsvSource({
-    "roomy, plain", "tight, six inch", "exact-taped, six inch", "roomy, six inch full swing",
-    "roomy, wide bolts", "not-measured, plain", "roomy, centred",
+    "roomy, plain",
+    "tight, six inch",
+    "exact-taped, six inch",
+    "roomy, six inch full swing",
+    "roomy, wide bolts",
+    "not-measured, plain",
+    "roomy, centred",
   })
-  void explain_jsonOfEveryVerdict_isValidAndInOneOrder(String machine, String vise) throws Exception {
+  void explain_jsonOfEveryVerdict_isValidAndInOneOrder(String machine, String vise)
+      throws Exception {
     assertEquals(0, explain(machine, vise, "--json"));
     String json = out.toString();
     assertTrue(JsonCheck.isValid(json), json);
     List<String> keys =
-        json.lines().filter(line -> line.matches(" {2}\".*")).map(line -> line.split("\"")[1]).toList();
+        json.lines()
+            .filter(line -> line.matches(" {2}\".*"))
+            .map(line -> line.split("\"")[1])
+            .toList();
     assertEquals(
         List.of(
-            "machine", "vise", "verdict", "margin_mm", "best_margin_mm", "usable_from_mm", "usable_to_mm",
-            "room_over_jaws_mm", "load_left_kg", "missing", "recommended", "pairs", "roomiest", "others",
-            "misses", "remedies", "tolerance_needed", "limits", "other_vises", "other_machines", "per_table",
-            "not_looked_for", "caution"),
+            "machine",
+            "vise",
+            "verdict",
+            "margin_mm",
+            "best_margin_mm",
+            "usable_from_mm",
+            "usable_to_mm",
+            "room_over_jaws_mm",
+            "load_left_kg",
+            "missing",
+            "recommended",
+            "pairs",
+            "roomiest",
+            "others",
+            "misses",
+            "remedies",
+            "tolerance_needed",
+            "limits",
+            "other_vises",
+            "other_machines",
+            "per_table",
+            "not_looked_for",
+            "caution"),
         keys);
   }
 
@@ -70,7 +99,9 @@ class ExplainCommandTest {
   void explain_inches_tellsTheSameInInches() throws Exception {
     assertEquals(0, explain("tight", "six inch", "--unit", "in"));
     List<String> lines = out.toString().lines().toList();
-    assertTrue(lines.contains("It fits over part of its opening only: keep open 3 to 6 in."), out.toString());
+    assertTrue(
+        lines.contains("It fits over part of its opening only: keep open 3 to 6 in."),
+        out.toString());
     assertTrue(lines.contains("  fixed-jaw face 7.50 from the table's front edge"), out.toString());
     assertTrue(lines.contains("        jaws at 3, table all the way back"), out.toString());
   }
@@ -88,7 +119,8 @@ class ExplainCommandTest {
   void explain_namesTheWrongWayRound_saysWhichComesFirst() throws Exception {
     assertEquals(2, explain("plain", "roomy"));
     assertEquals(
-        List.of("There is no machine \"plain\" in these tables; a vise is named so: the machine comes first"),
+        List.of(
+            "There is no machine \"plain\" in these tables; a vise is named so: the machine comes first"),
         err.toString().lines().toList());
   }
 

@@ -10,7 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** {@code explain --job} on the golden shop <i>jobs</i>, whose README works every number by hand. */
+/**
+ * {@code explain --job} on the golden shop <i>jobs</i>, whose README works every number by hand.
+ */
 class ExplainJobTest {
   private static final String JOBS = "src/test/resources/org/jawroom/golden/jobs";
 
@@ -34,10 +36,12 @@ class ExplainJobTest {
     assertEquals(0, explain("roomier", "three wide"), err.toString());
     String text = unwrapped();
     assertTrue(text.contains("Held: there is a place"), text);
-    assertTrue(text.contains("Margin at the place below: 0.375 in, from screw front to door."), text);
+    assertTrue(
+        text.contains("Margin at the place below: 0.375 in, from screw front to door."), text);
     assertTrue(text.contains("Where to bolt it; jaws 3 to 3.5"), text);
     assertTrue(
-        text.contains("18 nose at its highest - 4.875 part's top - 8 longest tool = 5.125; 0.25 asked for"),
+        text.contains(
+            "18 nose at its highest - 4.875 part's top - 8 longest tool = 5.125; 0.25 asked for"),
         text);
     assertTrue(text.contains("leave 97.52 kg"), text);
     assertTrue(text.contains("Lock out before reaching in."), text);
@@ -50,21 +54,26 @@ class ExplainJobTest {
     List<String> lines = out.toString().lines().toList();
     assertEquals("Not held. What fails, the first first:", lines.get(3));
     assertEquals(
-        "  the spindle does not reach the whole part where it is clear: short by 1.75", lines.get(4));
+        "  the spindle does not reach the whole part where it is clear: short by 1.75",
+        lines.get(4));
     assertEquals("  no room over the part for the longest tool: short by 0.38", lines.get(5));
-    assertTrue(lines.stream().anyMatch(line -> line.startsWith("Where nothing is hit, but the job is NOT")));
+    assertTrue(
+        lines.stream()
+            .anyMatch(line -> line.startsWith("Where nothing is hit, but the job is NOT")));
   }
 
   @Test
   void explain_jobUnknown_namesTheBlanks() {
     assertEquals(0, explain("not measured", "not told"), err.toString());
     assertTrue(
-        out.toString().contains("Unknown: not measured: rear_gap, nose_max, max_load, tool_length."),
+        out.toString()
+            .contains("Unknown: not measured: rear_gap, nose_max, max_load, tool_length."),
         out.toString());
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"three wide", "tall", "too wide", "heavy", "not weighed", "across", "elsewhere"})
+  @ValueSource(
+      strings = {"three wide", "tall", "too wide", "heavy", "not weighed", "across", "elsewhere"})
   void explain_jsonOfEachJob_isValid(String job) {
     assertEquals(0, explain("roomier", job, "--json"), err.toString());
     assertTrue(JsonCheck.isValid(out.toString()), out.toString());

@@ -24,8 +24,7 @@ class PageCommandTest {
     Path other = folder.resolve("other.html");
     assertEquals(0, run(example(), "-o", one.toString(), "--threads", "1"));
     assertEquals(0, run(example(), "-o", other.toString(), "--threads", "3"));
-    assertEquals(
-        List.of("Written: " + one, "Written: " + other), out.toString().lines().toList());
+    assertEquals(List.of("Written: " + one, "Written: " + other), out.toString().lines().toList());
     assertEquals(Files.readString(one), Files.readString(other));
     assertTrue(Files.readString(one).startsWith("<!DOCTYPE html>"));
   }

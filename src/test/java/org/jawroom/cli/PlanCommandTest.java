@@ -109,14 +109,17 @@ class PlanCommandTest {
 
   @Test
   void keep_aPlanOfOtherTables_notesWhatIsGone() throws Exception {
-    Path kept = Files.writeString(
-        folder.resolve("kept.csv"), "vise,note,machine\nsold,x,ROOMIER\n,,scrapped\n,,tight\n");
+    Path kept =
+        Files.writeString(
+            folder.resolve("kept.csv"), "vise,note,machine\nsold,x,ROOMIER\n,,scrapped\n,,tight\n");
 
     assertEquals(0, plan("--keep", kept.toString()));
 
     assertEquals(
         List.of(
-            "Note: \"sold\" of " + kept + " is no vise of these tables any more, so \"roomier\" changes in any"
+            "Note: \"sold\" of "
+                + kept
+                + " is no vise of these tables any more, so \"roomier\" changes in any"
                 + " case.",
             "Note: \"scrapped\" of " + kept + " is not in this cell; left out."),
         err.toString().lines().toList());
@@ -125,8 +128,9 @@ class PlanCommandTest {
 
   @Test
   void keep_faultyPlan_isRefusedWithEveryFault() throws Exception {
-    Path kept = Files.writeString(
-        folder.resolve("kept.csv"), "machine,vise\ntight,plain\ntight,\n,plain\nroomier\n");
+    Path kept =
+        Files.writeString(
+            folder.resolve("kept.csv"), "machine,vise\ntight,plain\ntight,\n,plain\nroomier\n");
 
     assertEquals(1, plan("--keep", kept.toString()));
 
@@ -151,7 +155,9 @@ class PlanCommandTest {
     assertEquals(0, plan("--time-limit", "0"));
 
     assertFalse(out.toString().contains(BETTER), out.toString());
-    assertTrue(out.toString().contains("A better plan may exist; not proven: the most jobs held"), out.toString());
+    assertTrue(
+        out.toString().contains("A better plan may exist; not proven: the most jobs held"),
+        out.toString());
     assertTrue(out.toString().contains("--time-limit"), out.toString());
     XSSFSheet sheet = workbook().getSheet("Plan");
     assertEquals("Plan: a better plan may exist", sheet.getRow(0).getCell(0).getStringCellValue());
@@ -234,18 +240,22 @@ class PlanCommandTest {
     Files.write(
         machines,
         List.of(
-            rows.get(0) + ",status,price", rows.get(1) + ",candidate,", rows.get(2) + ",candidate,9000"));
+            rows.get(0) + ",status,price",
+            rows.get(1) + ",candidate,",
+            rows.get(2) + ",candidate,9000"));
 
     assertEquals(2, plan("--machines=tight"));
     assertEquals("\"tight\" is a candidate: with --buy it can be bought.", err.toString().strip());
     err.getBuffer().setLength(0);
     assertEquals(2, plan("--machines=roomier", "--buy"));
     assertEquals(
-        "\"roomier\" is a candidate: give it a price, so that it can be bought.", err.toString().strip());
+        "\"roomier\" is a candidate: give it a price, so that it can be bought.",
+        err.toString().strip());
     err.getBuffer().setLength(0);
     assertEquals(0, plan("--buy"));
     assertEquals(
-        "Note: the candidate \"roomier\" has no price, so it cannot be bought.", err.toString().strip());
+        "Note: the candidate \"roomier\" has no price, so it cannot be bought.",
+        err.toString().strip());
     assertTrue(written().contains("\r\ntight,plain,1,3.175,"), written());
     assertTrue(written().contains(",machine,9000\r\n"), written());
   }
@@ -268,9 +278,11 @@ class PlanCommandTest {
 
   private int plan(String... options) {
     out.getBuffer().setLength(0);
-    List<String> args = new ArrayList<>(List.of("plan", tables.toString(), "-o", reports.toString()));
+    List<String> args =
+        new ArrayList<>(List.of("plan", tables.toString(), "-o", reports.toString()));
     args.addAll(Arrays.asList(options));
-    return Main.run(args.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));
+    return Main.run(
+        args.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));
   }
 
   private String written() throws Exception {
@@ -278,7 +290,8 @@ class PlanCommandTest {
   }
 
   private XSSFWorkbook workbook() throws Exception {
-    return new XSSFWorkbook(new ByteArrayInputStream(Files.readAllBytes(reports.resolve("plan.xlsx"))));
+    return new XSSFWorkbook(
+        new ByteArrayInputStream(Files.readAllBytes(reports.resolve("plan.xlsx"))));
   }
 
   private static Path golden(String name) throws Exception {

@@ -17,7 +17,8 @@ class BoxTest {
   })
   void gapTo_belowAtAndAboveTouching_isSignedDistanceOnThatAxis(Axis axis, long shift, long gap) {
     Box other =
-        cube(axis == Axis.X ? shift : 0, axis == Axis.Y ? shift : 0, axis == Axis.Z ? shift : 0, 10);
+        cube(
+            axis == Axis.X ? shift : 0, axis == Axis.Y ? shift : 0, axis == Axis.Z ? shift : 0, 10);
 
     assertEquals(gap, UNIT.gapTo(other));
     assertEquals(gap, other.gapTo(UNIT));
@@ -26,8 +27,10 @@ class BoxTest {
 
   @Test
   void gapTo_apartOnTwoAxes_understatesTheDiagonal() {
-    // A bound by axes never claims more than there is: [0,10]² and [13,20]×[14,20] are 3 and 4 apart along
-    // the axes and 5 apart in truth (3-4-5; separating-axis gaps, Gottschalk, Lin, Manocha, OBBTree, 1996).
+    // A bound by axes never claims more than there is: [0,10]² and [13,20]×[14,20] are 3 and 4
+    // apart along
+    // the axes and 5 apart in truth (3-4-5; separating-axis gaps, Gottschalk, Lin, Manocha,
+    // OBBTree, 1996).
     Box one = new Box(Interval.of(0, 10), Interval.of(0, 10), Interval.of(0, 1));
     Box other = new Box(Interval.of(13, 20), Interval.of(14, 20), Interval.of(0, 1));
 
@@ -38,12 +41,13 @@ class BoxTest {
   @Test
   void gapAxis_equalOnSeveral_prefersYThenXThenZ() {
     assertEquals(Axis.Y, UNIT.gapAxis(cube(12, 12, 12, 5)));
-    assertEquals(Axis.X, UNIT.gapAxis(new Box(Interval.of(12, 13), Interval.of(0, 1), Interval.of(12, 13))));
-    assertEquals(Axis.Z, UNIT.gapAxis(new Box(Interval.of(0, 1), Interval.of(0, 1), Interval.of(12, 13))));
+    assertEquals(
+        Axis.X, UNIT.gapAxis(new Box(Interval.of(12, 13), Interval.of(0, 1), Interval.of(12, 13))));
+    assertEquals(
+        Axis.Z, UNIT.gapAxis(new Box(Interval.of(0, 1), Interval.of(0, 1), Interval.of(12, 13))));
   }
 
   private static Box cube(long x, long y, long z, long size) {
-    return new Box(
-        Interval.of(x, x + size), Interval.of(y, y + size), Interval.of(z, z + size));
+    return new Box(Interval.of(x, x + size), Interval.of(y, y + size), Interval.of(z, z + size));
   }
 }

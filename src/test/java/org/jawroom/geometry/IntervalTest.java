@@ -37,7 +37,8 @@ class IntervalTest {
 
   @Test
   void sweptBy_shifts_isTheIntervalSum() {
-    // Slot 1 to slot 3 over two pitches of 100 ± 0.3: R. E. Moore, Interval Analysis, 1966: [199.4, 200.6].
+    // Slot 1 to slot 3 over two pitches of 100 ± 0.3: R. E. Moore, Interval Analysis, 1966: [199.4,
+    // 200.6].
     Interval pitch = Interval.of(997, 1003);
     assertEquals(Interval.of(1994, 2006), pitch.sweptBy(pitch));
     // And not 0 when an uncertain length is taken from another as uncertain: the dependency trap.

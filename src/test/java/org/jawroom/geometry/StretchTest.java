@@ -52,17 +52,20 @@ class StretchTest {
       long open = bounded(random);
       Interval range = Interval.of(5, 6 + Math.abs(bounded(random)));
       long s = range.lo() + Math.floorMod(random.nextLong(), range.length() + 1);
-      Stretch stretch =
-          new Stretch(Interval.of(closed, closed), Interval.of(open, open), range);
+      Stretch stretch = new Stretch(Interval.of(closed, closed), Interval.of(open, open), range);
 
       BigDecimal exact =
           BigDecimal.valueOf(open - closed).multiply(BigDecimal.valueOf(s - range.lo()));
       BigDecimal length = BigDecimal.valueOf(range.length());
       String input = closed + " " + open + " " + range + " " + s;
       assertEquals(
-          closed + exact.divide(length, 0, RoundingMode.FLOOR).longValueExact(), stretch.lo(s), input);
+          closed + exact.divide(length, 0, RoundingMode.FLOOR).longValueExact(),
+          stretch.lo(s),
+          input);
       assertEquals(
-          closed + exact.divide(length, 0, RoundingMode.CEILING).longValueExact(), stretch.hi(s), input);
+          closed + exact.divide(length, 0, RoundingMode.CEILING).longValueExact(),
+          stretch.hi(s),
+          input);
     }
   }
 

@@ -39,7 +39,6 @@ class TurnTest {
 
   private static Interval hull(long[] points) {
     return Interval.of(
-        Arrays.stream(points).min().orElseThrow(),
-        Arrays.stream(points).max().orElseThrow());
+        Arrays.stream(points).min().orElseThrow(), Arrays.stream(points).max().orElseThrow());
   }
 }

@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -32,9 +31,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every folder beside this class's resources is a small shop with what its pairings must come to in {@code
- * expected.csv}: any columns of {@code pairings.csv}, compared to the letter; an empty cell is not checked,
- * {@code -} must be empty. Where there are jobs, {@code expected-jobs.csv} says the same of them. Each says in its README where its numbers come from.
+ * Every folder beside this class's resources is a small shop with what its pairings must come to in
+ * {@code expected.csv}: any columns of {@code pairings.csv}, compared to the letter; an empty cell
+ * is not checked, {@code -} must be empty. Where there are jobs, {@code expected-jobs.csv} says the
+ * same of them. Each says in its README where its numbers come from.
  */
 class GoldenShopsTest {
   private static final String EXPECTED_JOBS = "expected-jobs.csv";
@@ -51,7 +51,8 @@ class GoldenShopsTest {
   void pairings_ofEachShop_areAsExpected(Path folder) throws Exception {
     List<String> key = List.of("machine", "vise");
 
-    assertEquals(List.of(), differences(folder.resolve("expected.csv"), pairings(shop(folder)), key));
+    assertEquals(
+        List.of(), differences(folder.resolve("expected.csv"), pairings(shop(folder)), key));
   }
 
   static Stream<Path> shopsWithJobs() throws IOException, URISyntaxException {
@@ -72,7 +73,9 @@ class GoldenShopsTest {
     return reading.shop().orElseThrow();
   }
 
-  /** @param key the columns that tell one row from another */
+  /**
+   * @param key the columns that tell one row from another
+   */
   private static List<String> differences(Path file, String text, List<String> key)
       throws IOException {
     Map<String, CSVRecord> found = new HashMap<>();
@@ -86,7 +89,12 @@ class GoldenShopsTest {
         String wanted = cell.getValue().equals("-") ? "" : cell.getValue();
         if (!cell.getValue().isEmpty() && !wanted.equals(its.get(cell.getKey()))) {
           differences.add(
-              key(row, key) + " " + cell.getKey() + ": expected " + wanted + ", found "
+              key(row, key)
+                  + " "
+                  + cell.getKey()
+                  + ": expected "
+                  + wanted
+                  + ", found "
                   + its.get(cell.getKey()));
         }
       }
@@ -101,7 +109,11 @@ class GoldenShopsTest {
             machine ->
                 shop.vises()
                     .forEach(
-                        vise -> advice.add(Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise)))));
+                        vise ->
+                            advice.add(
+                                Advisor.advise(
+                                    shop.settings(),
+                                    Pairing.solve(shop.settings(), machine, vise)))));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PairingsCsv.write(advice, out);
     return out.toString(StandardCharsets.UTF_8);

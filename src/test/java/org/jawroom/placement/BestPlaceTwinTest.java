@@ -28,7 +28,8 @@ class BestPlaceTwinTest {
         }
       }
       BestPlace fast = new BestPlace(seats);
-      String input = "seed " + seed + ": " + seats.stream().map(Seat::region).toList() + " " + reach;
+      String input =
+          "seed " + seed + ": " + seats.stream().map(Seat::region).toList() + " " + reach;
 
       long best = fast.bestMargin();
       BestPlace.Choice choice = fast.recommended(best);
@@ -106,9 +107,6 @@ class BestPlaceTwinTest {
             .thenComparingLong(tried -> -tried.place.y())
             .thenComparingLong(tried -> -tried.place.x())
             .thenComparingInt(Tried::seat);
-    return all.stream()
-        .filter(tried -> !clear || tried.margin >= 0)
-        .min(order)
-        .orElseThrow();
+    return all.stream().filter(tried -> !clear || tried.margin >= 0).min(order).orElseThrow();
   }
 }

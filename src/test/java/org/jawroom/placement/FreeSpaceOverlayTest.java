@@ -22,8 +22,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * The solver's free space against polygon overlay (JTS, a general-purpose library of computational
- * geometry): the same area from the solver's own rectangles taken apart and from the reference's boxes
- * overlaid, and a place found exactly where some is left.
+ * geometry): the same area from the solver's own rectangles taken apart and from the reference's
+ * boxes overlaid, and a place found exactly where some is left.
  */
 class FreeSpaceOverlayTest {
   private static final long SEEDS = 40;
@@ -46,7 +46,10 @@ class FreeSpaceOverlayTest {
       for (Region region : regions) {
         FreeSpaces other =
             others.stream()
-                .filter(o -> o.turn() == region.turn() && o.mount().equals(region.mount().orElseThrow().name()))
+                .filter(
+                    o ->
+                        o.turn() == region.turn()
+                            && o.mount().equals(region.mount().orElseThrow().name()))
                 .findFirst()
                 .orElseThrow();
         compare(region, vise, other, () -> region.turn() + " " + input);
@@ -54,8 +57,7 @@ class FreeSpaceOverlayTest {
     }
   }
 
-  private static void compare(
-      Region region, Vise vise, FreeSpaces other, Supplier<String> input) {
+  private static void compare(Region region, Vise vise, FreeSpaces other, Supplier<String> input) {
     MarginField field = MarginField.of(region.pairs(), region.turn(), vise.opening());
     FreeSpaces ours =
         new FreeSpaces(
@@ -71,8 +73,7 @@ class FreeSpaceOverlayTest {
     double overlay = OverlayFreeSpace.area(other.region(), other.forbidden());
     assertEquals(overlay, ours.cellArea(), 1e-9 * overlay, input);
 
-    Optional<Place> found =
-        new FreeSpace(region.places(), field).find(0, Window.EVERYWHERE);
+    Optional<Place> found = new FreeSpace(region.places(), field).find(0, Window.EVERYWHERE);
     if (overlay > 0) {
       assertTrue(found.isPresent(), input);
     }

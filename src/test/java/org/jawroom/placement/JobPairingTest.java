@@ -29,10 +29,11 @@ import org.junit.jupiter.api.Test;
 /**
  * Jobs worked by hand on one mill and one vise, everything at, above and below its limit.
  *
- * <p>Table 600 × 300, reach ± 200 × ± 150, door 80 before the table's edge at its nearest, so at y = −230;
- * slots at y = −100, 0, 100. The vise, its handle to the front, reaches 220 to the front; its bolts hold with
- * its fixed jaw's face at −50 … −10, 50 … 90 and 150 … 190. Its bed is 60, its jaws' top 100 above the table.
- * With the face at y, door to screw front leaves y − 220 + 230, less 6 of clearance: y + 4.
+ * <p>Table 600 × 300, reach ± 200 × ± 150, door 80 before the table's edge at its nearest, so at y
+ * = −230; slots at y = −100, 0, 100. The vise, its handle to the front, reaches 220 to the front;
+ * its bolts hold with its fixed jaw's face at −50 … −10, 50 … 90 and 150 … 190. Its bed is 60, its
+ * jaws' top 100 above the table. With the face at y, door to screw front leaves y − 220 + 230, less
+ * 6 of clearance: y + 4.
  */
 class JobPairingTest {
   private final MachineDraft mill = new MachineDraft();
@@ -80,7 +81,10 @@ class JobPairingTest {
     job.tool = Dimension.of(mm(120));
   }
 
-  /** The furthest place back in which the part, 50 before the face, is still within the reach: y = 150. */
+  /**
+   * The furthest place back in which the part, 50 before the face, is still within the reach: y =
+   * 150.
+   */
   @Test
   void solve_roomForAll_heldWhereTheMarginIsLargestWithinReach() {
     JobOutcome outcome = solve();
@@ -202,9 +206,10 @@ class JobPairingTest {
   }
 
   /**
-   * The reach cut to ± 60 about y = 110 leaves the part 50 to 170; the faces at 100 … 170 that this asks for
-   * are there. About y = −110 it leaves −170 to −50: the faces at −120 … −50 touch the bolts' at −50, where
-   * the margin is −46; the least that the part sticks out with margin ≥ 0 is at 50.
+   * The reach cut to ± 60 about y = 110 leaves the part 50 to 170; the faces at 100 … 170 that this
+   * asks for are there. About y = −110 it leaves −170 to −50: the faces at −120 … −50 touch the
+   * bolts' at −50, where the margin is −46; the least that the part sticks out with margin ≥ 0 is
+   * at 50.
    */
   @Test
   void solve_clearPlacesOutOfReach_reach() {
@@ -217,33 +222,45 @@ class JobPairingTest {
     assertEquals(mm(50), solve().place().orElseThrow().y());
   }
 
-  /** The door further and further in: first nothing clear is within the reach, then nothing is clear. */
+  /**
+   * The door further and further in: first nothing clear is within the reach, then nothing is
+   * clear.
+   */
   @Test
   void solve_hitEverywhere_hitByTheBestMargin() {
     mill.frontGap = Dimension.of(mm(-90));
-    // Door at y = −60: the screw keeps 6 from it with the face at 166, and so much of the part 16 past 150.
+    // Door at y = −60: the screw keeps 6 from it with the face at 166, and so much of the part 16
+    // past 150.
     assertEquals("reach by 16.0", failing());
     mill.frontGap = Dimension.of(mm(-130));
     // Door at −20: with the face at 190 the screw ends at −30, 10 into it, 16 with the clearance.
     assertEquals("hit by 16.0", failing());
   }
 
-  /** Closed, the screw stands 200 out behind the casting; at a part 50 wide and more, a good deal less. */
+  /**
+   * Closed, the screw stands 200 out behind the casting; at a part 50 wide and more, a good deal
+   * less.
+   */
   @Test
   void solve_closedScrewWouldHit_heldWithinTheOpeningsOfTheJob() {
     vise.frontClosed = Dimension.of(mm(420));
     vise.frontOpen = Dimension.of(mm(0));
-    // 420 − 3·(s − 10) with the jaws s apart: 300 at 50. The face at 150 leaves 150 − 500 + 230 − 6.
+    // 420 − 3·(s − 10) with the jaws s apart: 300 at 50. The face at 150 leaves 150 − 500 + 230 −
+    // 6.
     assertEquals("hit by 86.0", failing());
     vise.frontClosed = Dimension.of(mm(210));
     // 210 − 1.5·40 = 150 at 50; the casting itself 200: 150 − 350 + 230 − 6 = 24. Closed: −36.
     assertEquals(OptionalLong.of(mm(24)), solve().margin());
   }
 
-  /** A post over the table between 130 and 140 high that the bare vise passes under and the part does not. */
+  /**
+   * A post over the table between 130 and 140 high that the bare vise passes under and the part
+   * does not.
+   */
   @Test
   void solve_partTallerThanTheVise_isHit() {
-    mill.guards.add(box("beam", When.ALWAYS, Axes.NONE, Interval.ALL, Interval.of(mm(130), mm(140))));
+    mill.guards.add(
+        box("beam", When.ALWAYS, Axes.NONE, Interval.ALL, Interval.of(mm(130), mm(140))));
     job.height = mm(64);
     assertEquals("", failing());
     assertEquals(OptionalLong.of(0), solve().margin());
@@ -279,7 +296,8 @@ class JobPairingTest {
     vise.holeV = Dimension.of(mm(5));
 
     assertEquals(
-        "machine, too wide by 10.0, grip by 10.0, mount, long tool by 106.0, load by 732 kg", failing());
+        "machine, too wide by 10.0, grip by 10.0, mount, long tool by 106.0, load by 732 kg",
+        failing());
   }
 
   @Test
@@ -295,7 +313,12 @@ class JobPairingTest {
 
     assertEquals(JobVerdict.UNKNOWN, outcome.verdict());
     assertEquals(
-        List.of(Column.FRONT_GAP, Column.MAX_LOAD, Column.VISE_MASS, Column.JOB_MASS, Column.TOOL_LENGTH),
+        List.of(
+            Column.FRONT_GAP,
+            Column.MAX_LOAD,
+            Column.VISE_MASS,
+            Column.JOB_MASS,
+            Column.TOOL_LENGTH),
         outcome.missing());
     assertTrue(outcome.place().isEmpty() && outcome.toolRoom().isEmpty());
   }
@@ -317,11 +340,14 @@ class JobPairingTest {
     assertEquals(List.of(), solve().missing());
   }
 
-  /** Whatever the front gap is, the beam hits the part everywhere; by how much is anybody's guess. */
+  /**
+   * Whatever the front gap is, the beam hits the part everywhere; by how much is anybody's guess.
+   */
   @Test
   void solve_blankButHitAnyway_notHeldWithoutAnAmount() {
     mill.frontGap = Dimension.BLANK;
-    mill.guards.add(box("beam", When.ALWAYS, Axes.NONE, Interval.ALL, Interval.of(mm(90), mm(140))));
+    mill.guards.add(
+        box("beam", When.ALWAYS, Axes.NONE, Interval.ALL, Interval.of(mm(90), mm(140))));
     assertEquals("hit", failing());
     assertTrue(solve().place().isEmpty() && solve().margin().isEmpty());
   }
@@ -359,8 +385,15 @@ class JobPairingTest {
 
   private static Guard box(String name, When when, Axes carriedBy, Interval plan, Interval z) {
     return new Guard(
-        name, "other", carriedBy, when, Optional.empty(), Dimension.NONE, new Box(plan, plan, z),
-        OptionalLong.empty(), OptionalLong.empty());
+        name,
+        "other",
+        carriedBy,
+        when,
+        Optional.empty(),
+        Dimension.NONE,
+        new Box(plan, plan, z),
+        OptionalLong.empty(),
+        OptionalLong.empty());
   }
 
   private JobOutcome solve() {
@@ -371,8 +404,16 @@ class JobPairingTest {
   private Settings settings() {
     Settings d = Settings.DEFAULTS;
     return new Settings(
-        false, false, d.clearance(), d.handRoom(), d.spacing(), d.clampRoom(), shortestTool, d.jawPlay(),
-        d.leastOpening(), d.maxOverhang());
+        false,
+        false,
+        d.clearance(),
+        d.handRoom(),
+        d.spacing(),
+        d.clampRoom(),
+        shortestTool,
+        d.jawPlay(),
+        d.leastOpening(),
+        d.maxOverhang());
   }
 
   private String failing() {
@@ -380,12 +421,17 @@ class JobPairingTest {
   }
 
   private static String words(Shortfall shortfall) {
-    String by = shortfall.by().isPresent()
-        ? " by " + BigDecimal.valueOf(shortfall.by().getAsLong())
-            .divide(BigDecimal.valueOf(Length.MM)).stripTrailingZeros().toPlainString()
-        : "";
+    String by =
+        shortfall.by().isPresent()
+            ? " by "
+                + BigDecimal.valueOf(shortfall.by().getAsLong())
+                    .divide(BigDecimal.valueOf(Length.MM))
+                    .stripTrailingZeros()
+                    .toPlainString()
+            : "";
     by = by.contains(".") || by.isEmpty() ? by : by + ".0";
-    return shortfall.reason().code() + by
+    return shortfall.reason().code()
+        + by
         + shortfall.kilograms().map(kg -> " by " + kg.toPlainString() + " kg").orElse("");
   }
 

@@ -35,11 +35,16 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** {@link MomentGaps} against the margins over all of travel and opening, pair by pair. */
 class MomentGapsTest {
-  /** These fill everything beyond a face, so that whatever overlaps them does so most at one moment. */
-  private static final Set<String> FACES = Set.of("door", "rear cover", "left guard", "right guard");
+  /**
+   * These fill everything beyond a face, so that whatever overlaps them does so most at one moment.
+   */
+  private static final Set<String> FACES =
+      Set.of("door", "rear cover", "left guard", "right guard");
 
   @ParameterizedTest
-  @EnumSource(value = Profile.class, mode = EnumSource.Mode.EXCLUDE,
+  @EnumSource(
+      value = Profile.class,
+      mode = EnumSource.Mode.EXCLUDE,
       names = {"BLANKS", "BLANKS_OF_ALL_KINDS", "BLANKS_WITHOUT_TOOL"})
   void leastGap_overTravelAndOpening_isTheSolvers(Profile profile) {
     int equal = 0;
@@ -98,8 +103,9 @@ class MomentGapsTest {
   }
 
   /**
-   * Where each pair is nearest: along an axis the signed distance is the greater of two that run linearly
-   * with spindle and opening, so it is least at their ends or where both are equal, the middles aligned.
+   * Where each pair is nearest: along an axis the signed distance is the greater of two that run
+   * linearly with spindle and opening, so it is least at their ends or where both are equal, the
+   * middles aligned.
    */
   private static List<Moment> moments(
       Settings settings, Machine machine, Vise vise, Region region, Recommendation place) {
@@ -114,10 +120,11 @@ class MomentGapsTest {
       boolean loading = pair.guard().situation() == Situation.LOADING;
       for (long x : spots(machine, stance, pair, place, Axis.X)) {
         for (long y : spots(machine, stance, pair, place, Axis.Y)) {
-          long[] all = {openings.lo(), openings.hi(), alignedOpening(machine, stance, pair, place, x, y)};
+          long[] all = {
+            openings.lo(), openings.hi(), alignedOpening(machine, stance, pair, place, x, y)
+          };
           for (long opening : all) {
-            moments.add(
-                loading ? Moment.loading(machine, opening) : Moment.cutting(x, y, opening));
+            moments.add(loading ? Moment.loading(machine, opening) : Moment.cutting(x, y, opening));
           }
         }
       }
@@ -142,9 +149,10 @@ class MomentGapsTest {
   private static long alignedOpening(
       Machine machine, GuardStance stance, Pair pair, Recommendation place, long x, long y) {
     Axis axis = place.handleTo().uAxis();
-    long shift = axis == Axis.X
-        ? (stance.movesX() ? x - machine.spindleX() : 0)
-        : (stance.movesY() ? y - machine.spindleY() : 0);
+    long shift =
+        axis == Axis.X
+            ? (stance.movesX() ? x - machine.spindleX() : 0)
+            : (stance.movesY() ? y - machine.spindleY() : 0);
     Interval closed = part(pair, place, place.openings().lo(), axis);
     Interval open = part(pair, place, place.openings().hi(), axis);
     Interval guard = stance.middle().along(axis).plus(shift);
@@ -156,14 +164,16 @@ class MomentGapsTest {
   }
 
   private static Interval part(Pair pair, Recommendation place, long opening, Axis axis) {
-    return pair.part().over(Interval.of(opening, opening), place.handleTo())
+    return pair.part()
+        .over(Interval.of(opening, opening), place.handleTo())
         .at(place.x(), place.y())
         .along(axis);
   }
 
   @Test
   void gaps_toTheDoor_growAsTheTableGoesBack() {
-    // Taped where the table is farthest forward; with the spindle 40 short of that end it is 40 more.
+    // Taped where the table is farthest forward; with the spindle 40 short of that end it is 40
+    // more.
     Shop shop = RandomShops.shop(Profile.PLAIN, 3);
     Machine any = RandomShops.machine(shop);
     Machine machine = any.withGaps(any.gaps().with(Side.FRONT, Dimension.of(70 * MM)));
@@ -177,9 +187,7 @@ class MomentGapsTest {
     long before = doorToBase(gaps, Moment.cutting(machine.spindleX(), front - 40 * MM, opening));
 
     assertEquals(machine.tableMoves().y() ? 40 * MM : 0, before - atTheEnd);
-    assertEquals(
-        machine.tableWidth() / 2 + 70 * MM - vise.base().frontReach().length(),
-        atTheEnd);
+    assertEquals(machine.tableWidth() / 2 + 70 * MM - vise.base().frontReach().length(), atTheEnd);
   }
 
   private static long doorToBase(MomentGaps gaps, Moment moment) {

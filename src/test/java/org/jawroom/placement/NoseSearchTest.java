@@ -36,7 +36,8 @@ class NoseSearchTest {
 
   @Test
   void lowest_guardBelowThePartAtEveryHeight_isNoLimit() {
-    // Hangs 200 to 300 below the nose: at a nose of 191 its top is at −9, 9 below the part's underside.
+    // Hangs 200 to 300 below the nose: at a nose of 191 its top is at −9, 9 below the part's
+    // underside.
     Interval hanging = Interval.of(-300, -200);
     assertEquals(OptionalLong.of(50), lowest(hanging, 0, Interval.of(50, 191)));
     // Higher up it must pass the part: clear over it from 409 on.
@@ -48,19 +49,28 @@ class NoseSearchTest {
   void lowest_noSuchGuard_isEmpty() {
     assertEquals(
         OptionalLong.empty(),
-        NoseSearch.lowest(List.of(), List.of(), Turn.RIGHT, new Place(0, 0), OPENINGS, Interval.of(0, 9)));
+        NoseSearch.lowest(
+            List.of(), List.of(), Turn.RIGHT, new Place(0, 0), OPENINGS, Interval.of(0, 9)));
   }
 
   /** The part stands at x = 0, or where the head begins 40 is {@code shift} nearer. */
   private static OptionalLong lowest(Interval fromNose, long shift, Interval heights) {
-    Rectangle plan = new Rectangle(Interval.of(shift == 0 ? 0 : 40, 1000), Interval.of(-1000, 1000));
+    Rectangle plan =
+        new Rectangle(Interval.of(shift == 0 ? 0 : 40, 1000), Interval.of(-1000, 1000));
     NoseGuard guard = new NoseGuard("head", plan, fromNose, 6, 2);
     Stretch u = Stretch.constant(Interval.of(0, 10), OPENINGS);
     Part cutting =
-        new Part("base", 0, false, Situation.CUTTING, u, Interval.of(0, 10), Interval.of(0, 100), 1);
+        new Part(
+            "base", 0, false, Situation.CUTTING, u, Interval.of(0, 10), Interval.of(0, 100), 1);
     Part loading =
-        new Part("handle", 7, true, Situation.LOADING, u, Interval.of(0, 10), Interval.of(0, 900), 1);
+        new Part(
+            "handle", 7, true, Situation.LOADING, u, Interval.of(0, 10), Interval.of(0, 900), 1);
     return NoseSearch.lowest(
-        List.of(guard), List.of(cutting, loading), Turn.RIGHT, new Place(shift, 0), OPENINGS, heights);
+        List.of(guard),
+        List.of(cutting, loading),
+        Turn.RIGHT,
+        new Place(shift, 0),
+        OPENINGS,
+        heights);
   }
 }

@@ -26,9 +26,9 @@ import org.junit.jupiter.api.Test;
 /**
  * {@link OpeningSearch} against trying every place and every pair of openings.
  *
- * <p>World coordinates are multiples of 24 and the limits' slopes 0, ±1/2 or 1. Then two bounds meet at
- * multiples of 4 along u, and bound the opening at multiples of 2; so the lattice tried holds every vertex,
- * and the widest range on it is the widest there is.
+ * <p>World coordinates are multiples of 24 and the limits' slopes 0, ±1/2 or 1. Then two bounds
+ * meet at multiples of 4 along u, and bound the opening at multiples of 2; so the lattice tried
+ * holds every vertex, and the widest range on it is the widest there is.
  */
 class OpeningTwinTest {
   private static final int UNIT = 24;
@@ -92,8 +92,14 @@ class OpeningTwinTest {
       }
       parts.add(
           new Part(
-              "part " + i, i, false, Situation.CUTTING, new Stretch(closed, open, FULL),
-              interval(random, 3), interval(random, 3), 0));
+              "part " + i,
+              i,
+              false,
+              Situation.CUTTING,
+              new Stretch(closed, open, FULL),
+              interval(random, 3),
+              interval(random, 3),
+              0));
     }
     List<Pair> pairs = new ArrayList<>();
     for (int i = random.nextInt(4) + 1; i > 0; i--) {
@@ -101,8 +107,7 @@ class OpeningTwinTest {
       SweptGuard guard = new SweptGuard("guard " + i, i, false, Situation.CUTTING, box, 0, 0);
       parts.forEach(part -> pairs.add(new Pair(part, guard, 0)));
     }
-    List<Rectangle> places =
-        List.of(new Rectangle(interval(random, 3), interval(random, 3)));
+    List<Rectangle> places = List.of(new Rectangle(interval(random, 3), interval(random, 3)));
     Dimension zero = Dimension.of(0);
     Mount mount = new Mount("mount", false, List.of(new Bolt(zero, zero, zero, zero)));
     Turn turn = Turn.values()[random.nextInt(4)];

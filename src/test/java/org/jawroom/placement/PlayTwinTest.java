@@ -31,7 +31,9 @@ class PlayTwinTest {
                   walk(region, allowed, place, 0, -1),
                   walk(region, allowed, place, 0, 1));
           assertEquals(
-              expected, PlaySearch.from(seat, place, allowed), "seed " + seed + " " + place + " " + region);
+              expected,
+              PlaySearch.from(seat, place, allowed),
+              "seed " + seed + " " + place + " " + region);
         }
       }
     }

@@ -24,8 +24,8 @@ import org.jawroom.shop.When;
 import org.junit.jupiter.api.Test;
 
 /**
- * Counts against exhaustive search on small tables whose every number is a whole millimetre, so that the most
- * vises stand at whole millimetres too.
+ * Counts against exhaustive search on small tables whose every number is a whole millimetre, so
+ * that the most vises stand at whole millimetres too.
  */
 class SideBySideTest {
 
@@ -51,7 +51,10 @@ class SideBySideTest {
     assertTrue(several > 50, "only " + several);
   }
 
-  /** By dynamic programming over every millimetre: one more than the most that stand a pitch before it. */
+  /**
+   * By dynamic programming over every millimetre: one more than the most that stand a pitch before
+   * it.
+   */
   private static int tried(Machine machine, Vise vise) {
     int half = (int) (machine.tableLength() / 2 / MM) + 60;
     int pitch = (int) (vise.base().width().length() / MM) + 6;
@@ -64,7 +67,10 @@ class SideBySideTest {
     return most[most.length - 1];
   }
 
-  /** One slot, one bolt line: the vise's own solver says whether it stands clear with its origin at x. */
+  /**
+   * One slot, one bolt line: the vise's own solver says whether it stands clear with its origin at
+   * x.
+   */
   private static boolean clearAnywhereAcross(Machine machine, Vise vise, long x) {
     return Model.of(Settings.DEFAULTS, machine, vise, Setup.PLAIN).regions().stream()
         .anyMatch(
@@ -88,11 +94,19 @@ class SideBySideTest {
     for (int i = random.nextInt(3); i > 0; i--) {
       long x = (random.nextInt(300) - 150) * MM;
       Interval across = Interval.of(-20 * MM, 20 * MM);
-      Box box = new Box(Interval.of(x, x + random.nextInt(30) * MM), across, Interval.of(0, 90 * MM));
+      Box box =
+          new Box(Interval.of(x, x + random.nextInt(30) * MM), across, Interval.of(0, 90 * MM));
       draft.guards.add(
           new Guard(
-              "post " + i, "", new Axes(true, true, false), When.ALWAYS, Optional.empty(), Dimension.NONE,
-              box, OptionalLong.empty(), OptionalLong.empty()));
+              "post " + i,
+              "",
+              new Axes(true, true, false),
+              When.ALWAYS,
+              Optional.empty(),
+              Dimension.NONE,
+              box,
+              OptionalLong.empty(),
+              OptionalLong.empty()));
     }
     return draft.build();
   }

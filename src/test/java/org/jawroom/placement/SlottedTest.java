@@ -36,7 +36,8 @@ class SlottedTest {
 
   @Test
   void places_boltsAcrossTheSlots_belowAtAndAboveTheirReach() {
-    // Turned right the bolts stand spacing apart across slots 100 apart; holes of 18 leave ± 3 each.
+    // Turned right the bolts stand spacing apart across slots 100 apart; holes of 18 leave ± 3
+    // each.
     assertEquals(0, places(Turn.RIGHT, 207).size());
     assertEquals(1, places(Turn.RIGHT, 206).size());
     // At the limit both bolts stand at the ends of their holes: one single line.
@@ -53,7 +54,8 @@ class SlottedTest {
     draft.tableLength = 300 * MM;
     draft.tableWidth = 600 * MM;
 
-    List<Rectangle> places = Slotted.of(draft.build()).places(pair(180, 70, 52, 18), Turn.RIGHT, M12);
+    List<Rectangle> places =
+        Slotted.of(draft.build()).places(pair(180, 70, 52, 18), Turn.RIGHT, M12);
 
     assertEquals(Interval.of((-300 - 3 + 90) * MM, (300 + 3 - 90) * MM), places.get(0).y());
     assertEquals(Interval.of((-170 - 20) * MM, (-170 + 20) * MM), places.get(0).x());
@@ -65,17 +67,25 @@ class SlottedTest {
     // ± 50 reaches half of the pitch: the three bands touch and are one.
     List<Rectangle> places = Slotted.of(table()).places(pair(180, 0, 112, 18), Turn.FRONT, M12);
 
-    assertEquals(List.of(Interval.of(-150 * MM, 150 * MM)), places.stream().map(Rectangle::y).toList());
+    assertEquals(
+        List.of(Interval.of(-150 * MM, 150 * MM)), places.stream().map(Rectangle::y).toList());
   }
 
   @Test
   void places_shortSlots_endWhereTheyEnd() {
     MachineDraft draft = draft();
     draft.slotLength = OptionalLong.of(174 * MM);
-    assertEquals(0, Slotted.of(draft.build()).places(pair(180, 0, 52, 18), Turn.FRONT, M12).get(0).x().length());
+    assertEquals(
+        0,
+        Slotted.of(draft.build())
+            .places(pair(180, 0, 52, 18), Turn.FRONT, M12)
+            .get(0)
+            .x()
+            .length());
 
     draft.slotLength = OptionalLong.of(174 * MM - 2);
-    assertEquals(List.of(), Slotted.of(draft.build()).places(pair(180, 0, 52, 18), Turn.FRONT, M12));
+    assertEquals(
+        List.of(), Slotted.of(draft.build()).places(pair(180, 0, 52, 18), Turn.FRONT, M12));
   }
 
   @Test
@@ -103,9 +113,11 @@ class SlottedTest {
   void slots_baseBolts_listTheOneAtMinusVFirst() {
     // Turned right, v points along +Y: the bolt at −v is nearer the operator.
     assertEquals(
-        List.of(1, 3), Slotted.of(table()).slots(pair(200, 0, 18, 18), Turn.RIGHT, M12, new Place(0, 0)));
+        List.of(1, 3),
+        Slotted.of(table()).slots(pair(200, 0, 18, 18), Turn.RIGHT, M12, new Place(0, 0)));
     assertEquals(
-        List.of(3, 1), Slotted.of(table()).slots(pair(200, 0, 18, 18), Turn.LEFT, M12, new Place(0, 0)));
+        List.of(3, 1),
+        Slotted.of(table()).slots(pair(200, 0, 18, 18), Turn.LEFT, M12, new Place(0, 0)));
   }
 
   private static List<Rectangle> places(Turn turn, long spacing) {

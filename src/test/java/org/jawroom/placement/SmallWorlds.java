@@ -21,8 +21,8 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Mount;
 
 /**
- * Seeded random regions a few dozen half-nanometres wide, so that every place on the lattice can be tried
- * one by one.
+ * Seeded random regions a few dozen half-nanometres wide, so that every place on the lattice can be
+ * tried one by one.
  */
 final class SmallWorlds {
   static final int HALF = 12;
@@ -33,7 +33,9 @@ final class SmallWorlds {
     this.random = new Random(seed);
   }
 
-  /** A region of one to three rectangles, zero to four parts and guards without number or measure. */
+  /**
+   * A region of one to three rectangles, zero to four parts and guards without number or measure.
+   */
   Region region(Turn turn, int mountIndex, Interval openings) {
     List<Part> parts = new ArrayList<>();
     for (int i = random.nextInt(3) + 1; i > 0; i--) {
@@ -41,15 +43,22 @@ final class SmallWorlds {
       Interval open = Interval.of(u.lo() + random.nextInt(4), u.hi() + 3 + random.nextInt(4));
       parts.add(
           new Part(
-              "part " + i, i, false, Situation.CUTTING, new Stretch(u, open, openings), interval(8),
-              interval(6), random.nextInt(2)));
+              "part " + i,
+              i,
+              false,
+              Situation.CUTTING,
+              new Stretch(u, open, openings),
+              interval(8),
+              interval(6),
+              random.nextInt(2)));
     }
     List<Pair> pairs = new ArrayList<>();
     int guards = random.nextInt(5);
     for (int i = 0; i < guards; i++) {
       Box box = new Box(interval(HALF), interval(HALF), interval(8));
       SweptGuard guard =
-          new SweptGuard("guard " + i, i, false, Situation.CUTTING, box, random.nextInt(3), random.nextInt(2));
+          new SweptGuard(
+              "guard " + i, i, false, Situation.CUTTING, box, random.nextInt(3), random.nextInt(2));
       parts.forEach(part -> pairs.add(new Pair(part, guard, guard.clearance())));
     }
     List<Rectangle> places = new ArrayList<>();
@@ -57,8 +66,10 @@ final class SmallWorlds {
       places.add(new Rectangle(interval(HALF), interval(HALF)));
     }
     Dimension zero = Dimension.of(0);
-    Mount mount = new Mount("mount " + mountIndex, false, List.of(new Bolt(zero, zero, zero, zero)));
-    return new Region(turn, mountIndex, Optional.of(mount), OptionalLong.of(0), places, parts, pairs);
+    Mount mount =
+        new Mount("mount " + mountIndex, false, List.of(new Bolt(zero, zero, zero, zero)));
+    return new Region(
+        turn, mountIndex, Optional.of(mount), OptionalLong.of(0), places, parts, pairs);
   }
 
   Seat seat(Region region, Interval openings, Rectangle reach) {

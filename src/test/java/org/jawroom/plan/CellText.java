@@ -13,10 +13,10 @@ import java.util.stream.Collectors;
 /**
  * A cell and what is asked of it in one line, for tests and their failures.
  *
- * <p>{@code M - 500 | V 2 1@300 | F 0/0=5,2,30 0/1=*,1,20 | J 3:0/0,1/1 1: | buy 300 | keep 0/1}: machines
- * owned, or with their price; vises as stock, with their price if for sale; fits as machine/vise=margin (*:
- * nothing can be hit), most, opening; jobs as quantity and what holds them; {@code buy} alone has no budget;
- * {@code keep} as machine/vise.
+ * <p>{@code M - 500 | V 2 1@300 | F 0/0=5,2,30 0/1=*,1,20 | J 3:0/0,1/1 1: | buy 300 | keep 0/1}:
+ * machines owned, or with their price; vises as stock, with their price if for sale; fits as
+ * machine/vise=margin (*: nothing can be hit), most, opening; jobs as quantity and what holds them;
+ * {@code buy} alone has no budget; {@code keep} as machine/vise.
  */
 record CellText(Cell cell, Wishes wishes) {
 
@@ -24,21 +24,29 @@ record CellText(Cell cell, Wishes wishes) {
     String[] parts = (text + " ").split("\\|");
     List<Place> machines = new ArrayList<>();
     for (String word : words(parts[0])) {
-      machines.add(new Place("m" + machines.size(),
-          word.equals("-") ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(word))));
+      machines.add(
+          new Place(
+              "m" + machines.size(),
+              word.equals("-") ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(word))));
     }
     List<Kind> vises = new ArrayList<>();
     for (String word : words(parts[1])) {
       String[] told = word.split("@");
-      vises.add(new Kind("v" + vises.size(), Integer.parseInt(told[0]),
-          told.length == 1 ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(told[1]))));
+      vises.add(
+          new Kind(
+              "v" + vises.size(),
+              Integer.parseInt(told[0]),
+              told.length == 1 ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(told[1]))));
     }
     List<Fit> fits = new ArrayList<>();
     for (String word : words(parts[2])) {
       String[] told = word.split("[=,]");
-      fits.add(new Fit(pick(told[0]),
-          told[1].equals("*") ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(told[1])),
-          Integer.parseInt(told[2]), Long.parseLong(told[3])));
+      fits.add(
+          new Fit(
+              pick(told[0]),
+              told[1].equals("*") ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(told[1])),
+              Integer.parseInt(told[2]),
+              Long.parseLong(told[3])));
     }
     List<Work> jobs = new ArrayList<>();
     for (String word : words(parts[3])) {
@@ -53,8 +61,11 @@ record CellText(Cell cell, Wishes wishes) {
     for (int part = 4; part < parts.length; part++) {
       List<String> words = words(" " + parts[part].strip());
       if (parts[part].strip().startsWith("buy")) {
-        wishes = wishes.withBuying(
-            words.isEmpty() ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(words.get(0))));
+        wishes =
+            wishes.withBuying(
+                words.isEmpty()
+                    ? OptionalLong.empty()
+                    : OptionalLong.of(Long.parseLong(words.get(0))));
       } else {
         Map<Integer, Integer> keep = new HashMap<>();
         words.forEach(word -> keep.put(pick(word).machine(), pick(word).vise()));
@@ -81,23 +92,43 @@ record CellText(Cell cell, Wishes wishes) {
     StringBuilder text = new StringBuilder("M");
     cell.machines().forEach(machine -> text.append(' ').append(price(machine.price(), "-", "")));
     text.append(" | V");
-    cell.vises().forEach(
-        vise -> text.append(' ').append(vise.stock()).append(price(vise.price(), "", "@")));
+    cell.vises()
+        .forEach(
+            vise -> text.append(' ').append(vise.stock()).append(price(vise.price(), "", "@")));
     text.append(" | F");
-    cell.fits().forEach(fit -> text.append(' ').append(text(fit.pick())).append('=')
-        .append(price(fit.margin(), "*", "")).append(',').append(fit.most()).append(',')
-        .append(fit.opening()));
+    cell.fits()
+        .forEach(
+            fit ->
+                text.append(' ')
+                    .append(text(fit.pick()))
+                    .append('=')
+                    .append(price(fit.margin(), "*", ""))
+                    .append(',')
+                    .append(fit.most())
+                    .append(',')
+                    .append(fit.opening()));
     text.append(" | J");
-    cell.jobs().forEach(job -> text.append(' ').append(job.quantity()).append(':')
-        .append(job.heldBy().stream().map(CellText::text).sorted().collect(Collectors.joining(","))));
+    cell.jobs()
+        .forEach(
+            job ->
+                text.append(' ')
+                    .append(job.quantity())
+                    .append(':')
+                    .append(
+                        job.heldBy().stream()
+                            .map(CellText::text)
+                            .sorted()
+                            .collect(Collectors.joining(","))));
     if (wishes.buy()) {
       text.append(" | buy").append(price(wishes.budget(), "", " "));
     }
     Optional<Map<Integer, Integer>> keep = wishes.keep();
-    keep.ifPresent(kept -> {
-      text.append(" | keep");
-      kept.forEach((machine, vise) -> text.append(' ').append(machine).append('/').append(vise));
-    });
+    keep.ifPresent(
+        kept -> {
+          text.append(" | keep");
+          kept.forEach(
+              (machine, vise) -> text.append(' ').append(machine).append('/').append(vise));
+        });
     return text.toString();
   }
 

@@ -14,8 +14,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
- * Cells too large to try everything: with the tables turned upside down the solver goes other ways, and must
- * reach the same values. {@code -Dplan.mirrors=50} for more.
+ * Cells too large to try everything: with the tables turned upside down the solver goes other ways,
+ * and must reach the same values. {@code -Dplan.mirrors=50} for more.
  */
 class MirrorTest {
 
@@ -43,12 +43,17 @@ class MirrorTest {
     List<Kind> vises = new ArrayList<>();
     List<Fit> fits = new ArrayList<>();
     for (int vise = 0; vise < VISES; vise++) {
-      OptionalLong price = random.nextBoolean() ? OptionalLong.empty() : OptionalLong.of(300 + vise * 50);
+      OptionalLong price =
+          random.nextBoolean() ? OptionalLong.empty() : OptionalLong.of(300 + vise * 50);
       vises.add(new Kind("v" + vise, random.nextInt(3), price));
       for (int machine = 0; machine < MACHINES; machine++) {
         if (random.nextInt(3) > 0) {
-          fits.add(new Fit(
-              new Pick(machine, vise), OptionalLong.of(random.nextInt(40)), 1 + random.nextInt(3), 100));
+          fits.add(
+              new Fit(
+                  new Pick(machine, vise),
+                  OptionalLong.of(random.nextInt(40)),
+                  1 + random.nextInt(3),
+                  100));
         }
       }
     }
@@ -73,8 +78,10 @@ class MirrorTest {
     List<Kind> vises = new ArrayList<>(asked.cell().vises());
     Collections.reverse(machines);
     Collections.reverse(vises);
-    List<Fit> fits = asked.cell().fits().stream()
-        .map(fit -> new Fit(mirrored(fit.pick()), fit.margin(), fit.most(), fit.opening())).toList();
+    List<Fit> fits =
+        asked.cell().fits().stream()
+            .map(fit -> new Fit(mirrored(fit.pick()), fit.margin(), fit.most(), fit.opening()))
+            .toList();
     List<Work> jobs = new ArrayList<>();
     for (Work job : asked.cell().jobs()) {
       Set<Pick> heldBy = new HashSet<>();
@@ -82,8 +89,11 @@ class MirrorTest {
       jobs.add(new Work(job.name(), job.quantity(), heldBy));
     }
     Map<Integer, Integer> keep = new HashMap<>();
-    asked.wishes().keep().orElseThrow().forEach(
-        (machine, vise) -> keep.put(MACHINES - 1 - machine, VISES - 1 - vise));
+    asked
+        .wishes()
+        .keep()
+        .orElseThrow()
+        .forEach((machine, vise) -> keep.put(MACHINES - 1 - machine, VISES - 1 - vise));
     return new CellText(new Cell(machines, vises, fits, jobs), asked.wishes().keeping(keep));
   }
 

@@ -8,8 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
- * Small random cells, against a search that tries everything. More of them:
- * {@code mvn test -Dtest=PlannerTwinTest -Dplan.seeds=20000 -Dplan.first=5000}.
+ * Small random cells, against a search that tries everything. More of them: {@code mvn test
+ * -Dtest=PlannerTwinTest -Dplan.seeds=20000 -Dplan.first=5000}.
  */
 class PlannerTwinTest {
 
@@ -31,15 +31,21 @@ class PlannerTwinTest {
   /** With Gomory cuts, the solver finds no way to hold the third job; there is one. */
   @Test
   void plan_halvesEverywhereInTheRelaxation_findsTheRemedyAllTheSame() {
-    CellText asked = CellText.parse(
-        "M - 400 - | V 2 3 2 3@300 1@500"
-            + " | F 0/0=3,1,250 0/1=-1,3,200 0/3=0,2,0 1/1=2,2,200 1/2=3,2,0 2/0=*,1,0 2/2=-3,3,50 2/3=4,2,0"
-            + " | J 4:0/1,0/3,1/1,1/2 3:0/0,0/1,1/2 1:0/3,2/0 3:0/0,1/1,2/0,2/3 2:0/0,0/3,2/2,2/3");
+    CellText asked =
+        CellText.parse(
+            "M - 400 - | V 2 3 2 3@300 1@500"
+                + " | F 0/0=3,1,250 0/1=-1,3,200 0/3=0,2,0 1/1=2,2,200 1/2=3,2,0 2/0=*,1,0 2/2=-3,3,50 2/3=4,2,0"
+                + " | J 4:0/1,0/3,1/1,1/2 3:0/0,0/1,1/2 1:0/3,2/0 3:0/0,1/1,2/0,2/3 2:0/0,0/3,2/2,2/3");
     Plan plan = Planner.plan(asked.cell(), asked.wishes());
     assertRemedies(asked.cell(), plan, asked.toString());
     assertEquals(
-        List.of(new Unheld(2, Unheld.Remedy.BUY,
-            List.of(new Purchase(Purchase.What.MACHINE, 1, 1, 400)), 400, true)),
+        List.of(
+            new Unheld(
+                2,
+                Unheld.Remedy.BUY,
+                List.of(new Purchase(Purchase.What.MACHINE, 1, 1, 400)),
+                400,
+                true)),
         plan.unheld());
   }
 

@@ -10,12 +10,13 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Published assignment problems put as cells: workers are machines, tasks are kinds of vise with one in
- * stock.
+ * Published assignment problems put as cells: workers are machines, tasks are kinds of vise with
+ * one in stock.
  *
- * <p>A cost becomes an opening of 1000 less the cost, so that the widest total opening is the least sum; for
- * the greatest sum it becomes the opening itself. A cost becomes the margin below zero, all openings equal,
- * so that the largest least margin is the least greatest cost; or the margin itself, for the largest least.
+ * <p>A cost becomes an opening of 1000 less the cost, so that the widest total opening is the least
+ * sum; for the greatest sum it becomes the opening itself. A cost becomes the margin below zero,
+ * all openings equal, so that the largest least margin is the least greatest cost; or the margin
+ * itself, for the largest least.
  */
 class PublishedTest {
 
@@ -23,12 +24,17 @@ class PublishedTest {
   private static final long[][] SCIPY = {{4, 1, 3}, {2, 0, 5}, {3, 2, 2}};
 
   /** The example in the documentation of lp.assign, R package lpSolve, which gives 8. */
-  private static final long[][] LP_ASSIGN = {{2, 7, 7, 1}, {7, 7, 2, 9}, {7, 3, 8, 8}, {2, 2, 10, 2}};
+  private static final long[][] LP_ASSIGN = {
+    {2, 7, 7, 1}, {7, 7, 2, 9}, {7, 3, 8, 8}, {2, 2, 10, 2}
+  };
 
   /** The bottleneck example of the R package couplr, which gives 6, by 1, 2, 3. */
   private static final long[][] COUPLR = {{5, 9, 2}, {10, 3, 7}, {8, 4, 6}};
 
-  /** A public test of a bottleneck assignment: the cheapest total, 5, has a 5 in it; the bottleneck is 4. */
+  /**
+   * A public test of a bottleneck assignment: the cheapest total, 5, has a 5 in it; the bottleneck
+   * is 4.
+   */
   private static final long[][] DIFFERING = {{0, 4}, {4, 5}};
 
   @Test
@@ -86,12 +92,13 @@ class PublishedTest {
       machines.add(new Place("worker " + machine, OptionalLong.empty()));
       for (int vise = 0; vise < costs[machine].length; vise++) {
         long cost = costs[machine][vise];
-        fits.add(new Fit(
-            new Pick(machine, vise), OptionalLong.of(margin * cost), 1, opening + less * cost));
+        fits.add(
+            new Fit(
+                new Pick(machine, vise), OptionalLong.of(margin * cost), 1, opening + less * cost));
       }
     }
-    LongStream.range(0, costs[0].length).forEach(
-        vise -> vises.add(new Kind("task " + vise, 1, OptionalLong.empty())));
+    LongStream.range(0, costs[0].length)
+        .forEach(vise -> vises.add(new Kind("task " + vise, 1, OptionalLong.empty())));
     Plan plan = Planner.plan(new Cell(machines, vises, fits, List.of()), Wishes.none());
     assertTrue(plan.isProven());
     assertEquals("no better plan exists", plan.statement());

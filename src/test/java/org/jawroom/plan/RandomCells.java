@@ -30,9 +30,12 @@ final class RandomCells {
       for (int vise = 0; vise < vises.size(); vise++) {
         if (random.nextDouble() < density) {
           OptionalLong margin =
-              random.nextInt(8) == 0 ? OptionalLong.empty() : OptionalLong.of(random.nextInt(9) - 3);
-          fits.add(new Fit(
-              new Pick(machine, vise), margin, 1 + random.nextInt(3), 50L * random.nextInt(6)));
+              random.nextInt(8) == 0
+                  ? OptionalLong.empty()
+                  : OptionalLong.of(random.nextInt(9) - 3);
+          fits.add(
+              new Fit(
+                  new Pick(machine, vise), margin, 1 + random.nextInt(3), 50L * random.nextInt(6)));
         }
       }
     }
@@ -40,13 +43,18 @@ final class RandomCells {
     double holding = 0.15 + 0.4 * random.nextDouble();
     for (int job = random.nextInt(7); job > 0; job--) {
       Set<Pick> heldBy = new HashSet<>();
-      fits.stream().filter(fit -> random.nextDouble() < holding).forEach(fit -> heldBy.add(fit.pick()));
+      fits.stream()
+          .filter(fit -> random.nextDouble() < holding)
+          .forEach(fit -> heldBy.add(fit.pick()));
       jobs.add(new Work("j" + jobs.size(), 1 + random.nextInt(4), heldBy));
     }
     Wishes wishes = Wishes.none();
     if (random.nextBoolean()) {
-      wishes = wishes.withBuying(
-          random.nextBoolean() ? OptionalLong.empty() : OptionalLong.of(random.nextInt(9) * 100));
+      wishes =
+          wishes.withBuying(
+              random.nextBoolean()
+                  ? OptionalLong.empty()
+                  : OptionalLong.of(random.nextInt(9) * 100));
     }
     if (random.nextBoolean()) {
       Map<Integer, Integer> keep = new HashMap<>();

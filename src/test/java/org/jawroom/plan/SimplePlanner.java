@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
- * Tries every way to give each machine a kind of vise and a count, and compares them all; shares nothing with
- * the planner but its records.
+ * Tries every way to give each machine a kind of vise and a count, and compares them all; shares
+ * nothing with the planner but its records.
  */
 final class SimplePlanner {
 
@@ -60,7 +60,8 @@ final class SimplePlanner {
   /** Extra vises are never bought: what is bought stands one on each machine that has the kind. */
   private boolean isPossible(Trial trial, boolean newMachines, boolean newVises) {
     for (int machine = 0; machine < cell.machines().size(); machine++) {
-      if (trial.fits().get(machine) != null && !newMachines
+      if (trial.fits().get(machine) != null
+          && !newMachines
           && cell.machines().get(machine).price().isPresent()) {
         return false;
       }
@@ -97,7 +98,9 @@ final class SimplePlanner {
   }
 
   private long boughtMachine(Trial trial, int machine) {
-    return trial.fits().get(machine) != null && cell.machines().get(machine).price().isPresent() ? 1 : 0;
+    return trial.fits().get(machine) != null && cell.machines().get(machine).price().isPresent()
+        ? 1
+        : 0;
   }
 
   private long cost(Trial trial) {
@@ -130,9 +133,10 @@ final class SimplePlanner {
     List<Long> aims = new ArrayList<>();
     long equipped = chosen.size();
     boolean jobs = !cell.jobs().isEmpty();
-    aims.add(jobs
-        ? cell.jobs().stream().filter(job -> holds(trial, job)).mapToLong(Work::quantity).sum()
-        : equipped);
+    aims.add(
+        jobs
+            ? cell.jobs().stream().filter(job -> holds(trial, job)).mapToLong(Work::quantity).sum()
+            : equipped);
     if (wishes.buy()) {
       aims.add(-cost(trial));
     }
@@ -150,7 +154,8 @@ final class SimplePlanner {
   }
 
   /**
-   * The aims, then what makes the best one unique: the earliest vises, then the most on the first machines.
+   * The aims, then what makes the best one unique: the earliest vises, then the most on the first
+   * machines.
    */
   private List<Long> numbers(Trial trial) {
     List<Long> numbers = aims(trial);
@@ -174,7 +179,11 @@ final class SimplePlanner {
     for (int machine = 0; machine < trial.fits().size(); machine++) {
       Fit fit = trial.fits().get(machine);
       if (fit != null) {
-        text.append(' ').append(trial.counts().get(machine)).append("x").append(fit.vise()).append("@")
+        text.append(' ')
+            .append(trial.counts().get(machine))
+            .append("x")
+            .append(fit.vise())
+            .append("@")
             .append(machine);
       }
     }
@@ -211,9 +220,10 @@ final class SimplePlanner {
     long[] items = new long[cell.machines().size() + cell.vises().size()];
     for (Purchase one : list) {
       int machines = cell.machines().size();
-      int place = one.what() == Purchase.What.MACHINE
-          ? machines - 1 - one.index()
-          : items.length - 1 - one.index();
+      int place =
+          one.what() == Purchase.What.MACHINE
+              ? machines - 1 - one.index()
+              : items.length - 1 - one.index();
       items[place] += one.count();
     }
     List<Long> numbers = new ArrayList<>();
@@ -227,11 +237,22 @@ final class SimplePlanner {
 
   /** A plan as {@link #best} tells it. */
   static String told(Plan plan) {
-    StringBuilder text = new StringBuilder(
-        plan.stages().stream().filter(stage -> stage.aim() != Aim.ORDER).map(Stage::value).toList()
-            .toString());
-    plan.machines().forEach(one -> text.append(' ').append(one.count()).append("x")
-        .append(one.fit().vise()).append("@").append(one.fit().machine()));
+    StringBuilder text =
+        new StringBuilder(
+            plan.stages().stream()
+                .filter(stage -> stage.aim() != Aim.ORDER)
+                .map(Stage::value)
+                .toList()
+                .toString());
+    plan.machines()
+        .forEach(
+            one ->
+                text.append(' ')
+                    .append(one.count())
+                    .append("x")
+                    .append(one.fit().vise())
+                    .append("@")
+                    .append(one.fit().machine()));
     return text.toString();
   }
 
@@ -253,10 +274,16 @@ final class SimplePlanner {
 
   /** The quantity held at most with what is in the house. */
   long held() {
-    Optional<Long> most = trials.stream()
-        .filter(trial -> isPossible(trial, false, false))
-        .map(trial -> cell.jobs().stream().filter(job -> holds(trial, job)).mapToLong(Work::quantity).sum())
-        .max(Comparator.naturalOrder());
+    Optional<Long> most =
+        trials.stream()
+            .filter(trial -> isPossible(trial, false, false))
+            .map(
+                trial ->
+                    cell.jobs().stream()
+                        .filter(job -> holds(trial, job))
+                        .mapToLong(Work::quantity)
+                        .sum())
+            .max(Comparator.naturalOrder());
     return most.orElseThrow();
   }
 }

@@ -12,11 +12,13 @@ import org.junit.jupiter.api.Test;
 class TimeLimitTest {
 
   /**
-   * Two machines, one vise of each of two kinds, a job for each kind on either machine, a third on neither.
+   * Two machines, one vise of each of two kinds, a job for each kind on either machine, a third on
+   * neither.
    */
-  private static final CellText ASKED = CellText.parse(
-      "M - - | V 1 1 0@700 | F 0/0=5,1,10 0/1=1,1,10 1/0=2,1,10 1/1=4,1,10 0/2=3,1,10"
-          + " | J 1:0/0,1/0 1:0/1,1/1 1:0/2");
+  private static final CellText ASKED =
+      CellText.parse(
+          "M - - | V 1 1 0@700 | F 0/0=5,1,10 0/1=1,1,10 1/0=2,1,10 1/1=4,1,10 0/2=3,1,10"
+              + " | J 1:0/0,1/0 1:0/1,1/1 1:0/2");
 
   @Test
   void plan_noTimeAtAll_isEmptyAndClaimsNothing() {
@@ -29,8 +31,9 @@ class TimeLimitTest {
         "a better plan may exist; not proven: the most jobs held, the most machines equipped, "
             + "the most vises set out",
         plan.statement());
-    assertTrue(plan.unheld().stream().allMatch(
-        one -> one.remedy() == Unheld.Remedy.NOT_SOUGHT && !one.proven()));
+    assertTrue(
+        plan.unheld().stream()
+            .allMatch(one -> one.remedy() == Unheld.Remedy.NOT_SOUGHT && !one.proven()));
   }
 
   @Test
@@ -42,16 +45,23 @@ class TimeLimitTest {
     assertFalse(plan.isProven());
   }
 
-  /** Whenever time runs out, the stages before are proven, and those after are not unless nothing is left. */
+  /**
+   * Whenever time runs out, the stages before are proven, and those after are not unless nothing is
+   * left.
+   */
   @Test
   void plan_timeRunsOutAtEveryQuestion_neverClaimsAWorseValue() {
     Plan whole = Planner.plan(ASKED.cell(), ASKED.wishes());
     assertTrue(whole.isProven() && whole.isUnique());
     for (int questions = 0; questions < 12; questions++) {
       AtomicInteger left = new AtomicInteger(questions);
-      Plan plan = Planner.plan(
-          ASKED.cell(), ASKED.wishes().within(() -> left.getAndDecrement() > 0 ? Long.MAX_VALUE : 0));
-      for (int stage = 0; stage < plan.stages().size() && plan.stages().get(stage).proven(); stage++) {
+      Plan plan =
+          Planner.plan(
+              ASKED.cell(),
+              ASKED.wishes().within(() -> left.getAndDecrement() > 0 ? Long.MAX_VALUE : 0));
+      for (int stage = 0;
+          stage < plan.stages().size() && plan.stages().get(stage).proven();
+          stage++) {
         assertEquals(whole.stages().get(stage), plan.stages().get(stage));
       }
     }
@@ -68,8 +78,9 @@ class TimeLimitTest {
 
   @Test
   void plan_amountsBeyondWhatDoublesTell_isNotCalledProven() {
-    CellText wide = CellText.parse(
-        "M - - | V 1 1 | F 0/0=1,1,9000000001 0/1=1,1,9000000000 1/0=1,1,9000000005 1/1=1,1,9000000002 | J");
+    CellText wide =
+        CellText.parse(
+            "M - - | V 1 1 | F 0/0=1,1,9000000001 0/1=1,1,9000000000 1/0=1,1,9000000005 1/1=1,1,9000000002 | J");
     Plan plan = Planner.plan(wide.cell(), wide.wishes());
     assertEquals(2, plan.machines().size());
     assertFalse(plan.stages().get(1).proven());

@@ -15,9 +15,7 @@ final class Change {
 
   /** A known dimension changed. */
   static Dimension known(Dimension dimension, LongUnaryOperator change) {
-    return dimension.isKnown()
-        ? Dimension.of(change.applyAsLong(dimension.length()))
-        : dimension;
+    return dimension.isKnown() ? Dimension.of(change.applyAsLong(dimension.length())) : dimension;
   }
 
   /** {@code more} added to a known dimension. */

@@ -8,9 +8,28 @@ final class Farther {
 
   static Machine of(Machine m, long by) {
     return new Machine(
-        m.name(), m.description(), m.candidate(), m.tableMoves(), m.tableLength(), m.tableWidth(),
-        m.travelX() + 2 * by, m.travelY() + 2 * by, m.spindleX(), m.spindleY(), m.slots(), m.ledges(),
-        m.gaps(), m.noseMin(), m.noseMax(), m.maxLoad(), m.loadX(), m.loadY(), m.turns(), m.lookedFor(),
-        m.provenance(), m.price(), m.guards());
+        m.name(),
+        m.description(),
+        m.candidate(),
+        m.tableMoves(),
+        m.tableLength(),
+        m.tableWidth(),
+        m.travelX() + 2 * by,
+        m.travelY() + 2 * by,
+        m.spindleX(),
+        m.spindleY(),
+        m.slots(),
+        m.ledges(),
+        m.gaps(),
+        m.noseMin(),
+        m.noseMax(),
+        m.maxLoad(),
+        m.loadX(),
+        m.loadY(),
+        m.turns(),
+        m.lookedFor(),
+        m.provenance(),
+        m.price(),
+        m.guards());
   }
 }

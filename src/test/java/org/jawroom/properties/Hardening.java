@@ -7,7 +7,9 @@ package org.jawroom.properties;
  */
 record Hardening(String name, Step easier, Step harder) {
 
-  /** Changes a shop by a length that is whole nanometres; {@code pick} ≥ 0 chooses among its things. */
+  /**
+   * Changes a shop by a length that is whole nanometres; {@code pick} ≥ 0 chooses among its things.
+   */
   @FunctionalInterface
   interface Step {
     Step NONE = (shop, by, pick) -> {};

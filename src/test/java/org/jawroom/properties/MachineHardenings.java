@@ -10,7 +10,6 @@ import org.jawroom.geometry.Turn;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
 import org.jawroom.shop.Side;
 import org.jawroom.shop.Sides;
 import org.jawroom.shop.When;
@@ -76,8 +75,7 @@ final class MachineHardenings {
             (shop, by, pick) -> shop.settings.shortestTool = OptionalLong.of(0),
             (shop, by, pick) -> shop.mill.noseMin = Change.plus(shop.mill.noseMin, -by)),
         Hardening.of(
-            "a turn less",
-            (shop, by, pick) -> shop.mill.turns = without(shop.mill.turns, pick)),
+            "a turn less", (shop, by, pick) -> shop.mill.turns = without(shop.mill.turns, pick)),
         Hardening.prepared(
             "a slot less",
             (shop, by, pick) -> SlotList.list(shop.mill),
@@ -118,8 +116,8 @@ final class MachineHardenings {
   }
 
   /**
-   * While loading at one place a taped guard stands the farther off, the more travel there is, so that the
-   * margin of what counts only then would grow.
+   * While loading at one place a taped guard stands the farther off, the more travel there is, so
+   * that the margin of what counts only then would grow.
    */
   private static void dropWhatCountsOnlyWhileLoading(ShopDraft shop) {
     shop.vise.handleRadius = Dimension.NONE;

@@ -28,10 +28,29 @@ final class Mirror {
     Machine turned = m.withTurns(turns(m.turns())).withGaps(swapped(m.gaps()));
     List<Guard> guards = m.guards().stream().map(Mirror::guard).toList();
     return new Machine(
-        m.name(), m.description(), m.candidate(), m.tableMoves(), m.tableLength(), m.tableWidth(),
-        m.travelX(), m.travelY(), -m.spindleX(), m.spindleY(), slots(m), swapped(m.ledges()),
-        turned.gaps(), m.noseMin(), m.noseMax(), m.maxLoad(), -m.loadX(), m.loadY(), turned.turns(),
-        m.lookedFor(), m.provenance(), m.price(), guards);
+        m.name(),
+        m.description(),
+        m.candidate(),
+        m.tableMoves(),
+        m.tableLength(),
+        m.tableWidth(),
+        m.travelX(),
+        m.travelY(),
+        -m.spindleX(),
+        m.spindleY(),
+        slots(m),
+        swapped(m.ledges()),
+        turned.gaps(),
+        m.noseMin(),
+        m.noseMax(),
+        m.maxLoad(),
+        -m.loadX(),
+        m.loadY(),
+        turned.turns(),
+        m.lookedFor(),
+        m.provenance(),
+        m.price(),
+        guards);
   }
 
   static Vise vise(Vise v) {
@@ -40,17 +59,37 @@ final class Mirror {
             .map(
                 p ->
                     new VisePart(
-                        p.name(), p.when(), p.uClosed(), p.uOpen(), p.v().negated(), p.w(), p.tolerance()))
+                        p.name(),
+                        p.when(),
+                        p.uClosed(),
+                        p.uOpen(),
+                        p.v().negated(),
+                        p.w(),
+                        p.tolerance()))
             .toList();
     List<Mount> mounts =
         v.mounts().stream()
-            .map(
-                m -> new Mount(m.name(), m.own(), m.bolts().stream().map(Mirror::bolt).toList()))
+            .map(m -> new Mount(m.name(), m.own(), m.bolts().stream().map(Mirror::bolt).toList()))
             .toList();
     return new Vise(
-        v.name(), v.description(), v.quantity(), v.simple(), v.jaws(), v.opening(), v.base(), v.screw(),
-        v.handle(), turns(v.turns()), mounts, v.boltGrip(), v.strapFlange(), v.mass(), v.clampForce(),
-        v.price(), v.provenance(), parts);
+        v.name(),
+        v.description(),
+        v.quantity(),
+        v.simple(),
+        v.jaws(),
+        v.opening(),
+        v.base(),
+        v.screw(),
+        v.handle(),
+        turns(v.turns()),
+        mounts,
+        v.boltGrip(),
+        v.strapFlange(),
+        v.mass(),
+        v.clampForce(),
+        v.price(),
+        v.provenance(),
+        parts);
   }
 
   private static Bolt bolt(Bolt b) {
@@ -61,8 +100,15 @@ final class Mirror {
   private static Guard guard(Guard g) {
     Box box = new Box(g.limits().x().negated(), g.limits().y(), g.limits().z());
     return new Guard(
-        g.name(), g.kind(), g.carriedBy(), g.when(), g.side().map(Mirror::side), g.gap(), box,
-        g.clearance(), g.tolerance());
+        g.name(),
+        g.kind(),
+        g.carriedBy(),
+        g.when(),
+        g.side().map(Mirror::side),
+        g.gap(),
+        box,
+        g.clearance(),
+        g.tolerance());
   }
 
   private static Slots slots(Machine m) {
@@ -70,7 +116,8 @@ final class Mirror {
     if (s.direction() == Axis.X) {
       return s;
     }
-    // Slots along y are told from the left edge: told from the right one, they come in the other order.
+    // Slots along y are told from the left edge: told from the right one, they come in the other
+    // order.
     List<Long> positions = new ArrayList<>();
     s.positions().forEach(at -> positions.add(m.tableLength() - at));
     Collections.reverse(positions);

@@ -123,8 +123,14 @@ class MoreIsNeverBetterTest {
     }
 
     String text(String complaint) {
-      return hardening + ": " + complaint + "\neasier\n" + ShopCsv.text(easier.shop())
-          + "\nharder\n" + ShopCsv.text(harder.shop()) + "\nmade of";
+      return hardening
+          + ": "
+          + complaint
+          + "\neasier\n"
+          + ShopCsv.text(easier.shop())
+          + "\nharder\n"
+          + ShopCsv.text(harder.shop())
+          + "\nmade of";
     }
   }
 }

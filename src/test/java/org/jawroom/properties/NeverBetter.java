@@ -41,8 +41,7 @@ final class NeverBetter {
       return Optional.empty();
     }
     if (bestMargin(harder) > bestMargin(easier)) {
-      return Optional.of(
-          "best margin " + bestMargin(harder) + ", easier " + bestMargin(easier));
+      return Optional.of("best margin " + bestMargin(harder) + ", easier " + bestMargin(easier));
     }
     if (before == Verdict.LIMITED && after == Verdict.LIMITED) {
       long width = harder.usableOpening().orElseThrow().length();

@@ -20,7 +20,10 @@ import org.jawroom.shop.Vise;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** What must hold of any shop, whatever its numbers; {@code -Dproperties.seeds=500} tries more of them. */
+/**
+ * What must hold of any shop, whatever its numbers; {@code -Dproperties.seeds=500} tries more of
+ * them.
+ */
 class PropertiesTest {
   private static final int SEEDS = Integer.getInteger("properties.seeds", 40);
   private static final long MORE = 3 * Length.MM;
@@ -33,8 +36,16 @@ class PropertiesTest {
       Settings s = now.shop.settings();
       Settings asking =
           new Settings(
-              s.inches(), s.decimalComma(), s.clearance() + MORE, s.handRoom() + MORE, s.spacing(),
-              s.clampRoom(), s.shortestTool(), s.jawPlay(), s.leastOpening(), s.maxOverhang());
+              s.inches(),
+              s.decimalComma(),
+              s.clearance() + MORE,
+              s.handRoom() + MORE,
+              s.spacing(),
+              s.clampRoom(),
+              s.shortestTool(),
+              s.jawPlay(),
+              s.leastOpening(),
+              s.maxOverhang());
       now.neverRoomier(Pairing.solve(asking, now.machine, now.vise), "clearance");
       Machine vague =
           now.machine.withProvenance(
@@ -76,7 +87,10 @@ class PropertiesTest {
     }
   }
 
-  /** Boxes only: a taped gap is told at the end of travel, so with more travel it is another machine's. */
+  /**
+   * Boxes only: a taped gap is told at the end of travel, so with more travel it is another
+   * machine's.
+   */
   @ParameterizedTest
   @EnumSource(Profile.class)
   void bestMargin_moreTravelAmongBoxes_isNeverMore(Profile profile) {
@@ -102,8 +116,7 @@ class PropertiesTest {
     for (long seed = 0; seed < SEEDS; seed++) {
       Case now = new Case(profile, seed);
       Outcome mirrored =
-          Pairing.solve(
-              now.shop.settings(), Mirror.machine(now.machine), Mirror.vise(now.vise));
+          Pairing.solve(now.shop.settings(), Mirror.machine(now.machine), Mirror.vise(now.vise));
       assertEquals(told(now.outcome), told(mirrored), now.input("mirror"));
     }
   }
@@ -111,10 +124,14 @@ class PropertiesTest {
   /** What a mirror leaves as it is. */
   private static String told(Outcome outcome) {
     return outcome.verdict()
-        + " " + outcome.bestMargin()
-        + " " + outcome.usableOpening()
-        + " " + outcome.missing().size()
-        + outcome.recommended()
+        + " "
+        + outcome.bestMargin()
+        + " "
+        + outcome.usableOpening()
+        + " "
+        + outcome.missing().size()
+        + outcome
+            .recommended()
             .map(p -> " " + p.y() + " " + p.reachShortfall() + " " + p.limit().map(l -> l.margin()))
             .orElse("");
   }
@@ -146,7 +163,8 @@ class PropertiesTest {
     void neverRoomier(Outcome other, String what) {
       OptionalLong before = outcome.bestMargin();
       OptionalLong after = other.bestMargin();
-      // Whether bolts line up and whether there is anything to hit does not hang on what is changed here.
+      // Whether bolts line up and whether there is anything to hit does not hang on what is changed
+      // here.
       assertEquals(before.isPresent(), after.isPresent(), input(what));
       if (before.isPresent()) {
         assertTrue(after.getAsLong() <= before.getAsLong(), input(what));

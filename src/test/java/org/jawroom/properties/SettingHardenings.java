@@ -24,7 +24,8 @@ final class SettingHardenings {
                             guard.clearance =
                                 OptionalLong.of(
                                     guard.clearance.orElse(shop.settings.clearance) + by)))),
-        Hardening.of("more tolerance of the machine", (shop, by, pick) -> shop.mill.tolerance += by),
+        Hardening.of(
+            "more tolerance of the machine", (shop, by, pick) -> shop.mill.tolerance += by),
         Hardening.of(
             "more tolerance of a guard's own",
             (shop, by, pick) ->
@@ -32,7 +33,8 @@ final class SettingHardenings {
                     Change.guard(
                         guard ->
                             guard.tolerance =
-                                OptionalLong.of(guard.tolerance.orElse(shop.mill.tolerance) + by)))),
+                                OptionalLong.of(
+                                    guard.tolerance.orElse(shop.mill.tolerance) + by)))),
         Hardening.of("more tolerance of the vise", (shop, by, pick) -> shop.vise.tolerance += by),
         Hardening.of(
             "more tolerance of a part's own",

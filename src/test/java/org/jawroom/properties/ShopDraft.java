@@ -13,7 +13,9 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
 
-/** A shop of one machine and one vise, to be changed. Its load position is always given outright. */
+/**
+ * A shop of one machine and one vise, to be changed. Its load position is always given outright.
+ */
 final class ShopDraft {
   final SettingsDraft settings;
   final MachineDraft mill;
@@ -27,9 +29,7 @@ final class ShopDraft {
 
   static ShopDraft of(Shop shop) {
     return new ShopDraft(
-        SettingsDraft.of(shop.settings()),
-        of(shop.machines().get(0)),
-        of(shop.vises().get(0)));
+        SettingsDraft.of(shop.settings()), of(shop.machines().get(0)), of(shop.vises().get(0)));
   }
 
   /** A copy that shares nothing that can change. */

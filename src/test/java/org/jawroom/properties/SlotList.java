@@ -18,7 +18,8 @@ final class SlotList {
       return;
     }
     long pitch = mill.slotPitch.isKnown() ? mill.slotPitch.length() : 0;
-    // Halved once at the end: a middle may lie on a half nanometre, a centre line of whole ones need not.
+    // Halved once at the end: a middle may lie on a half nanometre, a centre line of whole ones
+    // need not.
     long twiceFirst =
         mill.slotFirst.isPresent()
             ? 2 * mill.slotFirst.getAsLong()

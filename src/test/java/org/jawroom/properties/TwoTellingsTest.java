@@ -30,7 +30,9 @@ import org.jawroom.tables.schema.TableSpec;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A shop told in inches and fractions, and the same in bare millimetres, come to the same outcomes. */
+/**
+ * A shop told in inches and fractions, and the same in bare millimetres, come to the same outcomes.
+ */
 class TwoTellingsTest {
   @TempDir private Path folder;
 
@@ -59,8 +61,13 @@ class TwoTellingsTest {
                         vise -> {
                           Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
                           told.add(
-                              outcome.verdict() + " " + outcome.bestMargin() + " " + outcome.recommended()
-                                  + " " + outcome.usableOpening());
+                              outcome.verdict()
+                                  + " "
+                                  + outcome.bestMargin()
+                                  + " "
+                                  + outcome.recommended()
+                                  + " "
+                                  + outcome.usableOpening());
                         }));
     return told;
   }
@@ -95,7 +102,6 @@ class TwoTellingsTest {
   }
 
   private static Path inches() throws URISyntaxException {
-    return Path.of(
-        TwoTellingsTest.class.getResource("/org/jawroom/golden/closed-screw").toURI());
+    return Path.of(TwoTellingsTest.class.getResource("/org/jawroom/golden/closed-screw").toURI());
   }
 }

@@ -84,13 +84,11 @@ final class ViseHardenings {
                 shop.vise.screwDiameter = Change.plus(shop.vise.screwDiameter, 2 * by)),
         Hardening.of(
             "longer handle",
-            (shop, by, pick) ->
-                shop.vise.handleRadius = Change.plus(shop.vise.handleRadius, by)),
+            (shop, by, pick) -> shop.vise.handleRadius = Change.plus(shop.vise.handleRadius, by)),
         Hardening.of(
             "deeper handle",
             (shop, by, pick) -> shop.vise.handleDepth = Change.plus(shop.vise.handleDepth, by)),
-        Hardening.of(
-            "handle on while cutting", (shop, by, pick) -> shop.vise.handleOn = true),
+        Hardening.of("handle on while cutting", (shop, by, pick) -> shop.vise.handleOn = true),
         Hardening.prepared(
             "handle swung full circle",
             (shop, by, pick) -> {
@@ -114,9 +112,7 @@ final class ViseHardenings {
                     OptionalLong.of(shop.vise.boltGrip.orElse(shop.vise.bedHeight)),
             (shop, by, pick) ->
                 shop.vise.boltGrip = OptionalLong.of(shop.vise.boltGrip.getAsLong() + by)),
-        Hardening.of(
-            "larger parts",
-            (shop, by, pick) -> shop.vise.parts.replaceAll(larger(by))),
+        Hardening.of("larger parts", (shop, by, pick) -> shop.vise.parts.replaceAll(larger(by))),
         Hardening.of(
             "parts that count always",
             (shop, by, pick) -> shop.vise.parts.replaceAll(ViseHardenings::always)),
@@ -160,7 +156,13 @@ final class ViseHardenings {
 
   private static VisePart always(VisePart part) {
     return new VisePart(
-        part.name(), When.ALWAYS, part.uClosed(), part.uOpen(), part.v(), part.w(), part.tolerance());
+        part.name(),
+        When.ALWAYS,
+        part.uClosed(),
+        part.uOpen(),
+        part.v(),
+        part.w(),
+        part.tolerance());
   }
 
   private static VisePart block(long by) {

@@ -16,8 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * The solver and the reference on the same random shops: everything told must be the same, to the half
- * nanometre. {@code -Dagreement.seeds=1000} tries more of them, {@code -Dagreement.first=5000} others.
+ * The solver and the reference on the same random shops: everything told must be the same, to the
+ * half nanometre. {@code -Dagreement.seeds=1000} tries more of them, {@code -Dagreement.first=5000}
+ * others.
  */
 class AgreementTest {
   private static final int SEEDS = Integer.getInteger("agreement.seeds", 60);
@@ -80,10 +81,6 @@ class AgreementTest {
 
   /** Whether the model says which edge faces the guard; where both do equally, it does not. */
   private static boolean namesAnEdge(ReferenceOutcome expected) {
-    return expected
-        .recommended()
-        .flatMap(Place::limiting)
-        .flatMap(Limiting::opening)
-        .isPresent();
+    return expected.recommended().flatMap(Place::limiting).flatMap(Limiting::opening).isPresent();
   }
 }

@@ -27,8 +27,16 @@ final class ExampleShop {
     Settings d = Settings.DEFAULTS;
     Settings settings =
         new Settings(
-            false, false, in(0.25), d.handRoom(), in(0.25), d.clampRoom(), d.shortestTool(),
-            d.jawPlay(), d.leastOpening(), d.maxOverhang());
+            false,
+            false,
+            in(0.25),
+            d.handRoom(),
+            in(0.25),
+            d.clampRoom(),
+            d.shortestTool(),
+            d.jawPlay(),
+            d.leastOpening(),
+            d.maxOverhang());
     return new Shop(settings, machines(), vises(), List.of());
   }
 
@@ -54,7 +62,16 @@ final class ExampleShop {
     MachineDraft roomy = metric("roomy");
     roomy.rearGap = dimMm(50);
     roomy.guards.add(
-        box("hose arm", "other", Axes.NONE, When.CUTTING, mm(180), mm(240), mm(60), mm(90), mm(10)));
+        box(
+            "hose arm",
+            "other",
+            Axes.NONE,
+            When.CUTTING,
+            mm(180),
+            mm(240),
+            mm(60),
+            mm(90),
+            mm(10)));
     roomy.guards.add(
         new Guard(
             "head",
@@ -92,7 +109,14 @@ final class ExampleShop {
   }
 
   private static Guard box(
-      String name, String kind, Axes carriedBy, When when, long x0, long x1, long y0, long z0,
+      String name,
+      String kind,
+      Axes carriedBy,
+      When when,
+      long x0,
+      long x1,
+      long y0,
+      long z0,
       long clearance) {
     return new Guard(
         name,
@@ -102,7 +126,9 @@ final class ExampleShop {
         Optional.empty(),
         Dimension.NONE,
         new Box(
-            new Interval(x0, x1), new Interval(y0, Length.ENDLESS), new Interval(z0, Length.ENDLESS)),
+            new Interval(x0, x1),
+            new Interval(y0, Length.ENDLESS),
+            new Interval(z0, Length.ENDLESS)),
         OptionalLong.of(clearance),
         OptionalLong.empty());
   }
@@ -161,7 +187,12 @@ final class ExampleShop {
     wide.boltSpacing = dimMm(190);
     wide.holeU = dimMm(18);
     return List.of(
-        plain.build(), sixInch.build(), withHandle.build(), fullSwing.build(), centred(), wide.build());
+        plain.build(),
+        sixInch.build(),
+        withHandle.build(),
+        fullSwing.build(),
+        centred(),
+        wide.build());
   }
 
   private static ViseDraft plain(String name) {

@@ -18,8 +18,7 @@ public record Fraction(BigInteger num, BigInteger den) implements Comparable<Fra
   }
 
   public Fraction minus(Fraction other) {
-    return of(
-        num.multiply(other.den).subtract(other.num.multiply(den)), den.multiply(other.den));
+    return of(num.multiply(other.den).subtract(other.num.multiply(den)), den.multiply(other.den));
   }
 
   public long floor() {

@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.TreeSet;
 
 /**
- * A product of closed intervals less open rectangles, taken apart along every line on which anything
- * changes. "Ours" when free space is compared with anything else: it needs nothing but the rectangles.
+ * A product of closed intervals less open rectangles, taken apart along every line on which
+ * anything changes. "Ours" when free space is compared with anything else: it needs nothing but the
+ * rectangles.
  */
 public final class FreeCells {
   private FreeCells() {}
@@ -62,8 +63,10 @@ public final class FreeCells {
       long from, long to, List<Span> ys, List<Rect> forbidden, List<Rect> cells) {
     List<Rect> here = new ArrayList<>();
     for (Rect rect : forbidden) {
-      boolean covers = from == to ? rect.xLo() < from && from < rect.xHi()
-          : rect.xLo() <= from && to <= rect.xHi();
+      boolean covers =
+          from == to
+              ? rect.xLo() < from && from < rect.xHi()
+              : rect.xLo() <= from && to <= rect.xHi();
       if (covers && rect.yLo() < rect.yHi()) {
         here.add(rect);
       }

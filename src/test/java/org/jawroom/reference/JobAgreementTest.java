@@ -24,8 +24,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * The solver and the reference on the same jobs of random shops: everything told must be the same, to the
- * half-nanometre. {@code -Dagreement.seeds=1000} tries more of them, {@code -Dagreement.first=5000} others.
+ * The solver and the reference on the same jobs of random shops: everything told must be the same,
+ * to the half-nanometre. {@code -Dagreement.seeds=1000} tries more of them, {@code
+ * -Dagreement.first=5000} others.
  */
 class JobAgreementTest {
   private static final int SEEDS = Integer.getInteger("agreement.seeds", 25);
@@ -117,7 +118,8 @@ class JobAgreementTest {
 
   private static String words(Shortfall shortfall) {
     String by = shortfall.by().isPresent() ? " " + shortfall.by().getAsLong() : "";
-    return shortfall.reason().code() + by
+    return shortfall.reason().code()
+        + by
         + shortfall.kilograms().map(kg -> " " + kg.toPlainString()).orElse("");
   }
 }

@@ -12,13 +12,13 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * Moves everything and looks: table, spindle, nose and jaws are stepped through all they may do, and at
- * each step every part is held against every guard as they stand, in the frame of the machine. No
- * sweeping: that is what it is there to check.
+ * Moves everything and looks: table, spindle, nose and jaws are stepped through all they may do,
+ * and at each step every part is held against every guard as they stand, in the frame of the
+ * machine. No sweeping: that is what it is there to check.
  *
- * <p>Steps are no longer than the part and the guard together, so nothing is stepped over; the ends of
- * every motion are among them. For a placement with margin ≥ 0 the least margin found is then exactly
- * the claimed one: never below, and not above.
+ * <p>Steps are no longer than the part and the guard together, so nothing is stepped over; the ends
+ * of every motion are among them. For a placement with margin ≥ 0 the least margin found is then
+ * exactly the claimed one: never below, and not above.
  */
 public final class MovingTwin {
   private static final int MOST_STEPS = 400;
@@ -41,7 +41,13 @@ public final class MovingTwin {
   private Found least = new Found(Long.MAX_VALUE, "nowhere");
 
   private MovingTwin(
-      Settings settings, Machine machine, Vise vise, Turn turn, String mount, long x, long y,
+      Settings settings,
+      Machine machine,
+      Vise vise,
+      Turn turn,
+      String mount,
+      long x,
+      long y,
       Span openings) {
     this.settings = settings;
     this.machine = machine;
@@ -61,7 +67,13 @@ public final class MovingTwin {
 
   /** The least margin at a placement, everything known, while cutting and while loading. */
   public static Found watch(
-      Settings settings, Machine machine, Vise vise, Turn turn, String mount, long x, long y,
+      Settings settings,
+      Machine machine,
+      Vise vise,
+      Turn turn,
+      String mount,
+      long x,
+      long y,
       Span openings) {
     MovingTwin twin = new MovingTwin(settings, machine, vise, turn, mount, x, y, openings);
     twin.cut(false, 0, 0);
@@ -74,8 +86,16 @@ public final class MovingTwin {
    * limit, with the nose anywhere from {@code low} to {@code high}.
    */
   public static Found watchNose(
-      Settings settings, Machine machine, Vise vise, Turn turn, String mount, long x, long y,
-      Span openings, long low, long high) {
+      Settings settings,
+      Machine machine,
+      Vise vise,
+      Turn turn,
+      String mount,
+      long x,
+      long y,
+      Span openings,
+      long low,
+      long high) {
     MovingTwin twin = new MovingTwin(settings, machine, vise, turn, mount, x, y, openings);
     twin.cut(true, low, high);
     return twin.least;
@@ -113,8 +133,7 @@ public final class MovingTwin {
     for (Guard guard : machine.guards()) {
       if (guard.when().countsWhileLoading()) {
         long nose = machine.noseMax().isKnown() ? machine.noseMax().length() : 0;
-        against(
-            guard.name(), thing(guard), clearance(guard), tolerance(guard), false, nose, nose);
+        against(guard.name(), thing(guard), clearance(guard), tolerance(guard), false, nose, nose);
       }
     }
   }
@@ -135,7 +154,9 @@ public final class MovingTwin {
     return Length.isBounded(guard.limits().z().lo()) || Length.isBounded(guard.limits().z().hi());
   }
 
-  /** Where the table (and what goes with it) stands in the machine, spindle {@code off} its middle. */
+  /**
+   * Where the table (and what goes with it) stands in the machine, spindle {@code off} its middle.
+   */
   private long tableAt(Axis axis, long off) {
     return machine.tableMoves().has(axis) ? -off : 0;
   }
@@ -167,7 +188,9 @@ public final class MovingTwin {
     return thing;
   }
 
-  /** Fills everything beyond a face that comes within {@code gap} of the table's edge, no nearer. */
+  /**
+   * Fills everything beyond a face that comes within {@code gap} of the table's edge, no nearer.
+   */
   private Span beyond(Thing thing, Axis axis, boolean low, long gap) {
     long half = (axis == Axis.X ? machine.travelX() : machine.travelY()) / 2;
     long edge = (axis == Axis.X ? machine.tableLength() : machine.tableWidth()) / 2;
@@ -221,7 +244,12 @@ public final class MovingTwin {
   }
 
   private void against(
-      String name, Thing thing, long clearance, long tolerance, boolean cutting, long noseLow,
+      String name,
+      Thing thing,
+      long clearance,
+      long tolerance,
+      boolean cutting,
+      long noseLow,
       long noseHigh) {
     for (RefPart part : parts) {
       if (part.w(cutting) == null) {
@@ -238,7 +266,12 @@ public final class MovingTwin {
   }
 
   private void step(
-      String name, Thing thing, RefPart part, long need, boolean cutting, long noseLow,
+      String name,
+      Thing thing,
+      RefPart part,
+      long need,
+      boolean cutting,
+      long noseLow,
       long noseHigh) {
     Span w = part.w(cutting);
     long min = vise.opening().lo();
@@ -246,7 +279,9 @@ public final class MovingTwin {
     boolean still = part.loClosed() == part.loOpen() && part.hiClosed() == part.hiOpen();
     Span u = part.u(openings.lo(), openings.hi(), min, max);
     List<Long> openingSteps =
-        still ? List.of(openings.lo()) : steps(openings, part.hi(min, min, max) - part.lo(min, min, max));
+        still
+            ? List.of(openings.lo())
+            : steps(openings, part.hi(min, min, max) - part.lo(min, min, max));
     for (long s : openingSteps) {
       Span us = part.u(s, s, min, max);
       Span px = facing.x(us, part.v()).shifted(x);
@@ -295,7 +330,9 @@ public final class MovingTwin {
     return steps(new Span(-half, half), partSize + size(thing.at[axis.ordinal()]));
   }
 
-  /** Both ends and evenly between, no step longer than {@code longest} (half a millimetre at least). */
+  /**
+   * Both ends and evenly between, no step longer than {@code longest} (half a millimetre at least).
+   */
   private static List<Long> steps(Span range, long longest) {
     long length = range.hi() - range.lo();
     long count = 1 + length / Math.max(longest, Length.MM / 2);

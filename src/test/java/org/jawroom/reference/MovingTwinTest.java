@@ -33,7 +33,13 @@ class MovingTwinTest {
 
       MovingTwin.Found found =
           MovingTwin.watch(
-              shop.settings(), machine, vise, place.turn(), place.mount(), place.x(), place.y(),
+              shop.settings(),
+              machine,
+              vise,
+              place.turn(),
+              place.mount(),
+              place.x(),
+              place.y(),
               openings);
 
       assertEquals(
@@ -54,10 +60,17 @@ class MovingTwinTest {
     assertTrue(all > 0 || profile == Profile.BLANKS, () -> "nothing watched for " + profile);
   }
 
-  private static MovingTwin.Found nose(
-      Shop shop, Place place, Span openings, long low, long high) {
+  private static MovingTwin.Found nose(Shop shop, Place place, Span openings, long low, long high) {
     return MovingTwin.watchNose(
-        shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), place.turn(),
-        place.mount(), place.x(), place.y(), openings, low, high);
+        shop.settings(),
+        RandomShops.machine(shop),
+        RandomShops.vise(shop),
+        place.turn(),
+        place.mount(),
+        place.x(),
+        place.y(),
+        openings,
+        low,
+        high);
   }
 }

@@ -11,9 +11,9 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * Free space by polygon overlay (JTS): the region as polygons less the union of the forbidden
- * rectangles. Half-nanometres are whole numbers far below 2^53, and all edges run along the axes, so no
- * coordinate is ever rounded. Polygons know nothing of free lines and points: an area of 0 may still
- * hold places where things just touch.
+ * rectangles. Half-nanometres are whole numbers far below 2^53, and all edges run along the axes,
+ * so no coordinate is ever rounded. Polygons know nothing of free lines and points: an area of 0
+ * may still hold places where things just touch.
  */
 public final class OverlayFreeSpace {
   private static final PrecisionModel WHOLE = new PrecisionModel(1);

@@ -40,11 +40,13 @@ class OverlayFreeSpaceTest {
       for (long seed = 0; seed < 25; seed++) {
         Shop shop = RandomShops.shop(profile, seed);
         for (FreeSpaces spaces :
-            FreeSpaces.of(
-                shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), 0)) {
+            FreeSpaces.of(shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), 0)) {
           double overlay = OverlayFreeSpace.area(spaces.region(), spaces.forbidden());
           assertEquals(
-              overlay, spaces.cellArea(), 1e-9 * overlay, () -> spaces.turn() + "\n" + ShopCsv.text(shop));
+              overlay,
+              spaces.cellArea(),
+              1e-9 * overlay,
+              () -> spaces.turn() + "\n" + ShopCsv.text(shop));
           compared += overlay > 0 ? 1 : 0;
         }
       }

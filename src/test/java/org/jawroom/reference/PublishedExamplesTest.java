@@ -61,14 +61,21 @@ class PublishedExamplesTest {
 
   private static Guard box(Axes carriedBy, Interval x, Interval y, Interval z) {
     return new Guard(
-        "post", "other", carriedBy, When.CUTTING, Optional.empty(), Dimension.NONE,
-        new Box(x, y, z), OptionalLong.empty(), OptionalLong.empty());
+        "post",
+        "other",
+        carriedBy,
+        When.CUTTING,
+        Optional.empty(),
+        Dimension.NONE,
+        new Box(x, y, z),
+        OptionalLong.empty(),
+        OptionalLong.empty());
   }
 
   /**
    * ISO 841:2001, transcribed: coordinates are those of a tool moving over a still workpiece, so +Y
-   * brings the table toward the operator. Worked with an asymmetric travel, −100 … +300: handle tip at
-   * table y = −150, door face at machine y = −520, closest 70 (the wrong sign would say 270).
+   * brings the table toward the operator. Worked with an asymmetric travel, −100 … +300: handle tip
+   * at table y = −150, door face at machine y = −520, closest 70 (the wrong sign would say 270).
    */
   @Test
   void guard_travelNotSymmetric_nearestWithTableTowardOperator() {
@@ -87,7 +94,9 @@ class PublishedExamplesTest {
     assertEquals(mm(70), new Span(mm(-150), 0).gap(face));
   }
 
-  /** The same, taped: at Y = +300 the table's front edge stands at machine −500, 20 from the door. */
+  /**
+   * The same, taped: at Y = +300 the table's front edge stands at machine −500, 20 from the door.
+   */
   @Test
   void gap_tapedWithTableTowardOperator_isTheDoorAtItsNearest() {
     MachineDraft mill = bareMill();
@@ -120,9 +129,10 @@ class PublishedExamplesTest {
   }
 
   /**
-   * T. Lozano-Pérez, "Spatial Planning: A Configuration Space Approach", IEEE Trans. Computers C-32(2),
-   * 1983: the forbidden places of a reference point are the obstacle grown by the body turned about.
-   * Numbers worked by hand: obstacle [100, 140] × [50, 70], body [−10, 50] × [−20, 30].
+   * T. Lozano-Pérez, "Spatial Planning: A Configuration Space Approach", IEEE Trans. Computers
+   * C-32(2), 1983: the forbidden places of a reference point are the obstacle grown by the body
+   * turned about. Numbers worked by hand: obstacle [100, 140] × [50, 70], body [−10, 50] × [−20,
+   * 30].
    */
   @Test
   void forbidden_bodyAndObstacle_isObstacleGrownByTheBodyTurnedAbout() {
@@ -146,24 +156,22 @@ class PublishedExamplesTest {
     mill.guards.add(box(carriedBy, mmSpan(100, 140), mmSpan(50, 70), Interval.ALL));
     Vise vise = onePart(mmSpan(-10, 50), mmSpan(-20, 30), mmSpan(0, 50));
     RefModel model = new RefModel(NOTHING_REQUIRED, mill.build(), vise, false);
-    RefPair pair =
-        new RefPair(model.guards.get(0), model.body.get(0), true, 0, 0);
+    RefPair pair = new RefPair(model.guards.get(0), model.body.get(0), true, 0, 0);
     // Turned so that u points along +X and v along +Y.
     return pair.field(new Facing(1, 0, 0, 1), new Span(mm(-10), mm(50))).below(0);
   }
 
   /**
-   * Gaps along the axes say less than the distance, never more: [0, 10]² and [13, 20] × [14, 20] are 5
-   * apart, but 3 along one axis and 4 along the other (the separating-axis test: S. Gottschalk et al.,
-   * OBBTree, SIGGRAPH 96; numbers worked by hand).
+   * Gaps along the axes say less than the distance, never more: [0, 10]² and [13, 20] × [14, 20]
+   * are 5 apart, but 3 along one axis and 4 along the other (the separating-axis test: S.
+   * Gottschalk et al., OBBTree, SIGGRAPH 96; numbers worked by hand).
    */
   @Test
   void margin_boxesDiagonallyApart_isTheLargerAxisGap() {
     Block post = new Block(span(13, 20), span(14, 20), Span.ALL);
     RefGuard guard = new RefGuard("post", post, null, 0, 0, null);
     Span all = new Span(0, mm(10));
-    RefPart part =
-        new RefPart("block", 0, mm(10), 0, mm(10), all, new Span(0, mm(5)), null, 0);
+    RefPart part = new RefPart("block", 0, mm(10), 0, mm(10), all, new Span(0, mm(5)), null, 0);
     RefPair pair = new RefPair(guard, part, true, 0, 0);
 
     assertEquals(mm(4), pair.field(new Facing(1, 0, 0, 1), all).margin(0, 0));
@@ -183,7 +191,9 @@ class PublishedExamplesTest {
     assertEquals(mm(thread), RefMount.thread(mm(slot)));
   }
 
-  /** Widths outside the series are met in practice (common practice, no source): the smaller thread. */
+  /**
+   * Widths outside the series are met in practice (common practice, no source): the smaller thread.
+   */
   @ParameterizedTest
   @CsvSource({"4.999999,0", "5.999999,4", "15.875,12", "16,12", "17.999999,12", "20,16", "100,48"})
   void thread_widthBetweenTwo_isTheSmaller(double slot, long thread) {
@@ -228,12 +238,20 @@ class PublishedExamplesTest {
     mill.travelY = mm(300);
     mill.guards.add(
         new Guard(
-            "rail", "other", mill.tableMoves, When.ALWAYS, Optional.of(Side.REAR),
-            Dimension.of(mm(15)), new Box(Interval.ALL, Interval.ALL, Interval.ALL),
-            OptionalLong.empty(), OptionalLong.empty()));
+            "rail",
+            "other",
+            mill.tableMoves,
+            When.ALWAYS,
+            Optional.of(Side.REAR),
+            Dimension.of(mm(15)),
+            new Box(Interval.ALL, Interval.ALL, Interval.ALL),
+            OptionalLong.empty(),
+            OptionalLong.empty()));
     RefGuard rail =
         RefMachine.guards(
-                NOTHING_REQUIRED, mill.build(), new ViseDraft().build(),
+                NOTHING_REQUIRED,
+                mill.build(),
+                new ViseDraft().build(),
                 EnumSet.noneOf(Column.class))
             .get(0);
 

@@ -38,8 +38,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * What a plan says of purchases, tried: what is said to do is added to the tables, which are read and solved
- * again; and no cheaper single thing does it. On random shops; a failure prints the shop as tables.
+ * What a plan says of purchases, tried: what is said to do is added to the tables, which are read
+ * and solved again; and no cheaper single thing does it. On random shops; a failure prints the shop
+ * as tables.
  */
 class PurchaseClaimTest {
   /** More of them: {@code -Dpurchases.seeds=200}. */
@@ -100,7 +101,8 @@ class PurchaseClaimTest {
       assertFalse(holdsAll(wanted), () -> ShopCsv.text(shop));
       if (unheld.remedy() == Unheld.Remedy.BUY) {
         remedied++;
-        assertTrue(holdsAll(with(wanted, unheld.purchases())), () -> unheld + "\n" + ShopCsv.text(shop));
+        assertTrue(
+            holdsAll(with(wanted, unheld.purchases())), () -> unheld + "\n" + ShopCsv.text(shop));
         assertEquals(sum(shop, unheld.purchases()), unheld.cost(), () -> ShopCsv.text(shop));
       }
       long below = unheld.remedy() == Unheld.Remedy.BUY ? unheld.cost() : Long.MAX_VALUE;
@@ -126,7 +128,8 @@ class PurchaseClaimTest {
     }
     Reading reading = ShopReader.read(tables, Map.of());
     assertEquals(List.of(), reading.faults());
-    Shop read = ShopCell.planned(reading.shop().orElseThrow(), reading.shop().orElseThrow().machines());
+    Shop read =
+        ShopCell.planned(reading.shop().orElseThrow(), reading.shop().orElseThrow().machines());
     List<CellPairing> pairings = new ArrayList<>();
     for (Machine machine : read.machines()) {
       for (Vise vise : read.vises()) {
@@ -140,14 +143,17 @@ class PurchaseClaimTest {
   private CellPairing solved(Shop read, Machine machine, Vise vise) {
     Machine mill = RandomCell.machine(machine, machine.name(), false, Optional.empty());
     Vise kind = RandomCell.vise(vise, vise.name(), 1, Optional.empty());
-    CellPairing bare = BARE.computeIfAbsent(
-        List.of(read.settings(), mill, kind),
-        key -> CellPairing.solve(read.settings(), mill, kind, List.of()));
+    CellPairing bare =
+        BARE.computeIfAbsent(
+            List.of(read.settings(), mill, kind),
+            key -> CellPairing.solve(read.settings(), mill, kind, List.of()));
     List<JobOutcome> jobs =
         read.jobs().stream()
-            .map(job -> JOBS.computeIfAbsent(
-                List.of(read.settings(), mill, kind, job),
-                key -> JobPairing.solve(read.settings(), mill, kind, job)))
+            .map(
+                job ->
+                    JOBS.computeIfAbsent(
+                        List.of(read.settings(), mill, kind, job),
+                        key -> JobPairing.solve(read.settings(), mill, kind, job)))
             .toList();
     return new CellPairing(bare.outcome(), bare.sideBySide(), jobs);
   }
@@ -201,7 +207,8 @@ class PurchaseClaimTest {
 
   private static void add(
       List<Purchase> things, Purchase.What what, int index, Optional<BigDecimal> price, long cost) {
-    price.map(ShopCell::coins)
+    price
+        .map(ShopCell::coins)
         .filter(coins -> coins < cost)
         .ifPresent(coins -> things.add(new Purchase(what, index, 1, coins)));
   }
@@ -210,9 +217,10 @@ class PurchaseClaimTest {
   private static long sum(Shop shop, List<Purchase> purchases) {
     BigDecimal sum = BigDecimal.ZERO;
     for (Purchase one : purchases) {
-      Optional<BigDecimal> price = one.what() == Purchase.What.VISE
-          ? shop.vises().get(one.index()).price()
-          : shop.machines().get(one.index()).price();
+      Optional<BigDecimal> price =
+          one.what() == Purchase.What.VISE
+              ? shop.vises().get(one.index()).price()
+              : shop.machines().get(one.index()).price();
       sum = sum.add(price.orElseThrow().multiply(BigDecimal.valueOf(one.count())));
     }
     return sum.multiply(BigDecimal.valueOf(100)).longValueExact();

@@ -29,11 +29,15 @@ final class RandomCell {
       boolean candidate = pair > 0 && random.nextInt(3) == 0;
       machines.add(
           machine(
-              one.machines().get(0), "mill " + pair, candidate,
+              one.machines().get(0),
+              "mill " + pair,
+              candidate,
               candidate ? Optional.of(price(random)) : Optional.empty()));
       vises.add(
           vise(
-              one.vises().get(0), "vise " + pair, random.nextInt(2),
+              one.vises().get(0),
+              "vise " + pair,
+              random.nextInt(2),
               random.nextInt(4) > 0 ? Optional.of(price(random)) : Optional.empty()));
       jobs.add(job(one.jobs().get(0), "job " + pair, 1 + random.nextInt(5)));
     }
@@ -46,21 +50,64 @@ final class RandomCell {
 
   static Machine machine(Machine m, String name, boolean candidate, Optional<BigDecimal> price) {
     return new Machine(
-        name, m.description(), candidate, m.tableMoves(), m.tableLength(), m.tableWidth(), m.travelX(),
-        m.travelY(), m.spindleX(), m.spindleY(), m.slots(), m.ledges(), m.gaps(), m.noseMin(), m.noseMax(),
-        m.maxLoad(), m.loadX(), m.loadY(), m.turns(), m.lookedFor(), m.provenance(), price, m.guards());
+        name,
+        m.description(),
+        candidate,
+        m.tableMoves(),
+        m.tableLength(),
+        m.tableWidth(),
+        m.travelX(),
+        m.travelY(),
+        m.spindleX(),
+        m.spindleY(),
+        m.slots(),
+        m.ledges(),
+        m.gaps(),
+        m.noseMin(),
+        m.noseMax(),
+        m.maxLoad(),
+        m.loadX(),
+        m.loadY(),
+        m.turns(),
+        m.lookedFor(),
+        m.provenance(),
+        price,
+        m.guards());
   }
 
   static Vise vise(Vise v, String name, int quantity, Optional<BigDecimal> price) {
     return new Vise(
-        name, v.description(), quantity, v.simple(), v.jaws(), v.opening(), v.base(), v.screw(),
-        v.handle(), v.turns(), v.mounts(), v.boltGrip(), v.strapFlange(), v.mass(), v.clampForce(), price,
-        v.provenance(), v.parts());
+        name,
+        v.description(),
+        quantity,
+        v.simple(),
+        v.jaws(),
+        v.opening(),
+        v.base(),
+        v.screw(),
+        v.handle(),
+        v.turns(),
+        v.mounts(),
+        v.boltGrip(),
+        v.strapFlange(),
+        v.mass(),
+        v.clampForce(),
+        price,
+        v.provenance(),
+        v.parts());
   }
 
   private static Job job(Job j, String name, int quantity) {
     return new Job(
-        name, j.length(), j.width(), j.height(), j.grip(), j.mass(), j.toolLength(), j.jawsAlong(),
-        List.of(), quantity);
+        name,
+        j.length(),
+        j.width(),
+        j.height(),
+        j.grip(),
+        j.mass(),
+        j.toolLength(),
+        j.jawsAlong(),
+        List.of(),
+        quantity);
   }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
 import org.jawroom.reference.RandomShops.Profile;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -35,13 +34,14 @@ final class RandomJobs {
     Vise vise = RandomShops.vise(shop);
     JobDraft job = new JobDraft();
     job.name = name;
-    job.width = switch (dice.pick(10)) {
-      case 0 -> vise.opening().hi();
-      case 1 -> vise.opening().lo();
-      case 2 -> Math.max(0, vise.opening().lo() - dice.mm(1, 20));
-      case 3 -> vise.opening().hi() + dice.mm(0, 20);
-      default -> vise.opening().lo() + share(vise.opening().length(), dice.pick(21));
-    };
+    job.width =
+        switch (dice.pick(10)) {
+          case 0 -> vise.opening().hi();
+          case 1 -> vise.opening().lo();
+          case 2 -> Math.max(0, vise.opening().lo() - dice.mm(1, 20));
+          case 3 -> vise.opening().hi() + dice.mm(0, 20);
+          default -> vise.opening().lo() + share(vise.opening().length(), dice.pick(21));
+        };
     job.length = dice.chance(70) ? dice.mm(10, 160) : dice.mm(100, 500);
     job.height = dice.chance(70) ? dice.mm(5, 80) : dice.mm(50, 250);
     job.grip = dice.perhaps(50, 0, dice.chance(20) ? 90 : 20);
@@ -68,7 +68,15 @@ final class RandomJobs {
   private static Settings settings(Settings d, Dice dice) {
     long play = dice.among(List.of(10L, 10L, 0L, 3L, 40L, 500L)) * Length.MM;
     return new Settings(
-        d.inches(), d.decimalComma(), d.clearance(), d.handRoom(), d.spacing(), d.clampRoom(),
-        d.shortestTool(), play, d.leastOpening(), d.maxOverhang());
+        d.inches(),
+        d.decimalComma(),
+        d.clearance(),
+        d.handRoom(),
+        d.spacing(),
+        d.clampRoom(),
+        d.shortestTool(),
+        play,
+        d.leastOpening(),
+        d.maxOverhang());
   }
 }

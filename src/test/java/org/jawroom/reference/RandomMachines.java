@@ -74,8 +74,7 @@ final class RandomMachines {
       }
     }
     if (dice.chance(30)) {
-      mill.ledges =
-          new Sides<>(dice.mm(0, 60), dice.mm(0, 60), dice.mm(0, 60), dice.mm(0, 60));
+      mill.ledges = new Sides<>(dice.mm(0, 60), dice.mm(0, 60), dice.mm(0, 60), dice.mm(0, 60));
     }
     mill.frontGap = gap();
     mill.rearGap = gap();

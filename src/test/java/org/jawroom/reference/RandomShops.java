@@ -12,7 +12,9 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
-/** Seeded random shops of one machine and one vise: the same profile and seed give the same shop. */
+/**
+ * Seeded random shops of one machine and one vise: the same profile and seed give the same shop.
+ */
 public final class RandomShops {
 
   /** What a shop is made to have in it. */
@@ -138,8 +140,7 @@ public final class RandomShops {
     } else {
       long half = dice.mm(-40, 30);
       mill.leftGap = Dimension.of(half);
-      mill.rightGap =
-          Dimension.of(room + dice.mm(-20, 60) - mill.tableLength - half);
+      mill.rightGap = Dimension.of(room + dice.mm(-20, 60) - mill.tableLength - half);
     }
   }
 

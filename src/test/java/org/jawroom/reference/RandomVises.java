@@ -59,8 +59,7 @@ final class RandomVises {
     vise.movingJaw = dice.dimension(20, 60);
     vise.mass = dice.chance(70) ? Optional.of(new BigDecimal("31.5")) : Optional.empty();
     if (dice.chance(50)) {
-      vise.turns =
-          dice.chance(60) ? EnumSet.of(Turn.FRONT) : RandomMachines.someTurns(dice);
+      vise.turns = dice.chance(60) ? EnumSet.of(Turn.FRONT) : RandomMachines.someTurns(dice);
     }
     if (has(Feature.TOLERANCES)) {
       vise.tolerance = dice.among(List.of(0L, Length.MM / 2, Length.MM, 3 * Length.MM / 2));
@@ -93,7 +92,8 @@ final class RandomVises {
     boolean tight = has(Feature.KEYED);
     long pitch = mill.slotPitch.isKnown() ? mill.slotPitch.length() : dice.mm(40, 100);
     vise.boltSpacing =
-        Dimension.of(dice.chance(tight ? 70 : 40) ? pitch * (1 + dice.pick(3)) : 2 * dice.mm(40, 110));
+        Dimension.of(
+            dice.chance(tight ? 70 : 40) ? pitch * (1 + dice.pick(3)) : 2 * dice.mm(40, 110));
     vise.boltU = dice.dimension(-10, 100);
     vise.holeU = hole(d, tight ? 2 : 60);
     vise.holeV = hole(d, tight ? 2 : 12);

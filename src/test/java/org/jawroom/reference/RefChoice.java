@@ -72,7 +72,9 @@ final class RefChoice {
     return Math.max(0, Math.max(reach.lo() - work.lo() - at, at + work.hi() - reach.hi()));
   }
 
-  /** Of {@code free}, the place where the work area sticks out least: it is centred if it could be. */
+  /**
+   * Of {@code free}, the place where the work area sticks out least: it is centred if it could be.
+   */
   private static long leastOut(Span free, Span work, Span reach) {
     long low = reach.lo() - work.lo();
     long high = reach.hi() - work.hi();

@@ -79,7 +79,8 @@ final class RefDetails {
         pair.part().name(),
         axis,
         pair.cutting() ? Situation.CUTTING : Situation.LOADING,
-        opening(pair.part(), axis, axis == Axis.X ? px : py, axis == Axis.X ? guard.x() : guard.y()),
+        opening(
+            pair.part(), axis, axis == Axis.X ? px : py, axis == Axis.X ? guard.x() : guard.y()),
         pair.required(),
         pair.tolerance());
   }
@@ -118,8 +119,7 @@ final class RefDetails {
   }
 
   private List<Long> play(List<Integer> slots) {
-    RefRegion held =
-        model.overhanging(spot.region().mount().holdsIn(spot.region().turn(), slots));
+    RefRegion held = model.overhanging(spot.region().mount().holdsIn(spot.region().turn(), slots));
     Span x = only(held.xs());
     Span y = only(held.ys());
     long left = spot.x() - x.lo();

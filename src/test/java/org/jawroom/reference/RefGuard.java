@@ -7,8 +7,8 @@ package org.jawroom.reference;
  *     loading} likewise
  * @param clearance its own or else the setting's
  * @param tolerance its own or else the machine's
- * @param rising its box over the travel while cutting, z measured from the nose; {@code null} unless it
- *     moves along z, has a z limit and is marked to count while cutting
+ * @param rising its box over the travel while cutting, z measured from the nose; {@code null}
+ *     unless it moves along z, has a z limit and is marked to count while cutting
  */
 record RefGuard(
     String name, Block cutting, Block loading, long clearance, long tolerance, Block rising) {

@@ -30,9 +30,11 @@ final class RefMachine {
     this.missing = missing;
   }
 
-  /** All guards that need no blank column; the blank columns that others need go into {@code missing}. */
-  static List<RefGuard> guards(
-      Settings settings, Machine machine, Vise vise, Set<Column> missing) {
+  /**
+   * All guards that need no blank column; the blank columns that others need go into {@code
+   * missing}.
+   */
+  static List<RefGuard> guards(Settings settings, Machine machine, Vise vise, Set<Column> missing) {
     RefMachine reader = new RefMachine(settings, machine, vise, missing);
     reader.taped(Side.FRONT, "door", Column.FRONT_GAP);
     reader.taped(Side.REAR, "rear cover", Column.REAR_GAP);
@@ -166,9 +168,7 @@ final class RefMachine {
       return at;
     }
     long half = travel(axis) / 2;
-    return cutting
-        ? new Span(at.lo() - half, at.hi() + half)
-        : at.shifted(loadShift(axis));
+    return cutting ? new Span(at.lo() - half, at.hi() + half) : at.shifted(loadShift(axis));
   }
 
   /** The block, filling everything beyond a face taped at its nearest. */

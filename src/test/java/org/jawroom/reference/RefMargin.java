@@ -11,9 +11,9 @@ import org.jawroom.reference.RefPair.Field;
 /**
  * The largest margin over a region.
  *
- * <p>The place without margin t grows with t; the last t with anything left is one at which something
- * just closes: an edge reaches an end of the region, two opposite edges meet, or a pair that z alone
- * kept clear comes in. All of those are listed, sorted, and searched.
+ * <p>The place without margin t grows with t; the last t with anything left is one at which
+ * something just closes: an edge reaches an end of the region, two opposite edges meet, or a pair
+ * that z alone kept clear comes in. All of those are listed, sorted, and searched.
  */
 final class RefMargin {
   /** Nothing can be hit. */
@@ -92,8 +92,7 @@ final class RefMargin {
     region.ys().forEach(span -> ends(span, lowY, highY, found));
     meetings(lowX, highX, found);
     meetings(lowY, highY, found);
-    long[] sorted =
-        found.build().filter(Length::isBounded).sorted().distinct().toArray();
+    long[] sorted = found.build().filter(Length::isBounded).sorted().distinct().toArray();
     // Below every candidate all is as it is just below the least.
     long[] withLeast = new long[sorted.length + 1];
     System.arraycopy(sorted, 0, withLeast, 1, sorted.length);

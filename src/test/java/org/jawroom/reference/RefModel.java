@@ -14,12 +14,12 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * One pairing laid out: guards, parts and regions. Parts, guards and bolts that need a blank column are
- * left out, and mounts with a blank let the vise stand anywhere; {@link #missing} says which columns.
+ * One pairing laid out: guards, parts and regions. Parts, guards and bolts that need a blank column
+ * are left out, and mounts with a blank let the vise stand anywhere; {@link #missing} says which
+ * columns.
  */
 final class RefModel {
-  private static final List<Turn> TURNS =
-      List.of(Turn.FRONT, Turn.RIGHT, Turn.REAR, Turn.LEFT);
+  private static final List<Turn> TURNS = List.of(Turn.FRONT, Turn.RIGHT, Turn.REAR, Turn.LEFT);
   private static final long ANYWHERE = 10_000 * Length.MM;
 
   final Settings settings;
@@ -32,12 +32,17 @@ final class RefModel {
   private final boolean exactly;
   private final Optional<RefJob> job;
 
-  /** @param exactly whether every tolerance is taken as 0 */
+  /**
+   * @param exactly whether every tolerance is taken as 0
+   */
   RefModel(Settings settings, Machine machine, Vise vise, boolean exactly) {
     this(settings, machine, vise, exactly, Optional.empty());
   }
 
-  /** With a job's part in the jaws, which is the work area then, and only the turns that the job allows. */
+  /**
+   * With a job's part in the jaws, which is the work area then, and only the turns that the job
+   * allows.
+   */
   RefModel(Settings settings, Machine machine, Vise vise, RefJob job) {
     this(settings, machine, vise, false, Optional.of(job));
   }

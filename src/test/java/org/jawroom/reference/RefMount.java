@@ -22,7 +22,8 @@ import org.jawroom.shop.Vise;
  * @param refused whether no bolt of known thread goes through, or there is no slot it could use
  * @param thread of its bolts, half-nanometres; −1 if the slot's width is blank
  */
-record RefMount(Machine machine, Mount mount, int index, boolean blank, boolean refused, long thread) {
+record RefMount(
+    Machine machine, Mount mount, int index, boolean blank, boolean refused, long thread) {
 
   /** DIN 508 (transcribed): slot width and the thread that goes with it, mm. */
   private static final long[][] THREADS = {

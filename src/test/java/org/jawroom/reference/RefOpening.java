@@ -12,13 +12,13 @@ import org.jawroom.reference.RefPair.Field;
 /**
  * The widest usable opening of a region, exact.
  *
- * <p>Only limits along the jaws' axis depend on the opening. So across it there are finitely many lines
- * worth trying (ends of the region and far edges of what is forbidden), and on each line, for a place p
- * along it, every obstacle asks one of two things: stay on this side of it or on that. Either is always
- * so, never so, or so from some opening on ({@code s0 ≥ r}) or up to some opening ({@code s1 ≤ r}),
- * r running linearly with p. The widest opening is then found at a place where the region ends, where a
- * demand begins or ceases, or where two demands of one kind cross (rounded both ways, since places lie
- * on the lattice). All of those are tried.
+ * <p>Only limits along the jaws' axis depend on the opening. So across it there are finitely many
+ * lines worth trying (ends of the region and far edges of what is forbidden), and on each line, for
+ * a place p along it, every obstacle asks one of two things: stay on this side of it or on that.
+ * Either is always so, never so, or so from some opening on ({@code s0 ≥ r}) or up to some opening
+ * ({@code s1 ≤ r}), r running linearly with p. The widest opening is then found at a place where
+ * the region ends, where a demand begins or ceases, or where two demands of one kind cross (rounded
+ * both ways, since places lie on the lattice). All of those are tried.
  */
 final class RefOpening {
 
@@ -57,8 +57,8 @@ final class RefOpening {
   }
 
   /**
-   * A demand that an edge, {@code closed} at the least opening and {@code open} at the greatest, be at
-   * most {@code k + sign·p}.
+   * A demand that an edge, {@code closed} at the least opening and {@code open} at the greatest, be
+   * at most {@code k + sign·p}.
    */
   private record Demand(long k, int sign, long closed, long open) {
     long limit(long p) {
@@ -196,7 +196,8 @@ final class RefOpening {
     BigInteger runA = BigInteger.valueOf(a.open - a.closed);
     BigInteger runB = BigInteger.valueOf(b.open - b.closed);
     BigInteger slope =
-        runB.multiply(BigInteger.valueOf(a.sign)).subtract(runA.multiply(BigInteger.valueOf(b.sign)));
+        runB.multiply(BigInteger.valueOf(a.sign))
+            .subtract(runA.multiply(BigInteger.valueOf(b.sign)));
     if (slope.signum() != 0) {
       BigInteger level =
           BigInteger.valueOf(b.k - b.closed)

@@ -29,8 +29,7 @@ record RefPair(RefGuard guard, RefPart part, boolean cutting, long required, lon
   record Field(long aX, long bX, long aY, long bY, long flat) {
 
     long margin(long x, long y) {
-      return Math.max(
-          Math.max(Math.max(aX - x, x - bX), Math.max(aY - y, y - bY)), flat);
+      return Math.max(Math.max(Math.max(aX - x, x - bX), Math.max(aY - y, y - bY)), flat);
     }
 
     /** Where the margin is below {@code t}: open; {@code null} if nowhere because of z. */

@@ -6,8 +6,8 @@ import java.math.BigInteger;
  * A part in the vise frame.
  *
  * @param loClosed its u limits at the least opening, then at the greatest
- * @param cutting its w limits while cutting, {@code null} where it does not count then; {@code loading}
- *     likewise
+ * @param cutting its w limits while cutting, {@code null} where it does not count then; {@code
+ *     loading} likewise
  */
 record RefPart(
     String name,

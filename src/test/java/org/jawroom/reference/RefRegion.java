@@ -6,8 +6,8 @@ import java.util.List;
 import org.jawroom.geometry.Turn;
 
 /**
- * Where the vise frame's origin may stand for one turn and mount: any x of {@code xs}, any y of {@code
- * ys}.
+ * Where the vise frame's origin may stand for one turn and mount: any x of {@code xs}, any y of
+ * {@code ys}.
  */
 record RefRegion(Turn turn, RefMount mount, List<Span> xs, List<Span> ys) {
 

@@ -33,8 +33,7 @@ class RefSearchTest {
       String text = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
       for (int i = 0; i < 200; i++) {
         RefRegion region = model.regions.get(random.nextInt(model.regions.size()));
-        Spot tried =
-            new Spot(region, within(random, region.xs()), within(random, region.ys()));
+        Spot tried = new Spot(region, within(random, region.xs()), within(random, region.ys()));
 
         assertTrue(margin(model, tried) <= most, () -> tried + " has more room\n" + text);
         assertFalse(better(model, choice, tried, best), () -> tried + " not " + best + "\n" + text);
@@ -106,7 +105,6 @@ class RefSearchTest {
   }
 
   private static RefModel model(Shop shop) {
-    return new RefModel(
-        shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), false);
+    return new RefModel(shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), false);
   }
 }

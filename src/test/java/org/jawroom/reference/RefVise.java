@@ -22,7 +22,10 @@ final class RefVise {
     this.missing = missing;
   }
 
-  /** All parts that need no blank column; the blank columns that others need go into {@code missing}. */
+  /**
+   * All parts that need no blank column; the blank columns that others need go into {@code
+   * missing}.
+   */
   static List<RefPart> body(Vise vise, Set<Column> missing) {
     RefVise reader = new RefVise(vise, missing);
     if (vise.simple()) {
@@ -112,7 +115,13 @@ final class RefVise {
       long thick = known(Column.SCREW_DIAMETER, vise.screw().diameter());
       long axis = known(Column.SCREW_HEIGHT, vise.screw().height());
       always(
-          "screw rear", -rear - closed, -rear, -rear - open, -rear, around(0, thick), around(axis, thick));
+          "screw rear",
+          -rear - closed,
+          -rear,
+          -rear - open,
+          -rear,
+          around(0, thick),
+          around(axis, thick));
     }
     Projection before = vise.screw().front();
     if (!before.isNone()) {

@@ -40,7 +40,8 @@ public final class ReferenceJob {
   /**
    * What the reference says of a job.
    *
-   * @param fails {@code reason amount}, the amount in half-nanometres or kg, in the order of the page
+   * @param fails {@code reason amount}, the amount in half-nanometres or kg, in the order of the
+   *     page
    * @param place with its margin; of an unknown nothing but {@code missing} is told
    * @param toolRoom from the tip of the longest tool to the part, {@code loadRoom} kg left
    */
@@ -65,15 +66,26 @@ public final class ReferenceJob {
     Optional<BigDecimal> loadRoom = load();
     if (fails.isEmpty() && !missing.isEmpty()) {
       return new Answer(
-          "unknown", fails, Optional.empty(), OptionalLong.empty(), Optional.empty(),
-          OptionalLong.empty(), List.copyOf(missing));
+          "unknown",
+          fails,
+          Optional.empty(),
+          OptionalLong.empty(),
+          Optional.empty(),
+          OptionalLong.empty(),
+          List.copyOf(missing));
     }
     OptionalLong stickOut = OptionalLong.empty();
     if (place.isPresent() && place.get().noseNotBelow().isPresent()) {
       stickOut = OptionalLong.of(Math.max(0, place.get().noseNotBelow().getAsLong() - part.top()));
     }
     return new Answer(
-        fails.isEmpty() ? "held" : "not held", fails, place, toolRoom, loadRoom, stickOut, List.of());
+        fails.isEmpty() ? "held" : "not held",
+        fails,
+        place,
+        toolRoom,
+        loadRoom,
+        stickOut,
+        List.of());
   }
 
   private void withoutAPlace() {
@@ -121,7 +133,8 @@ public final class ReferenceJob {
 
   private OptionalLong tools() {
     OptionalLong room = OptionalLong.empty();
-    if (all(blank(machine.noseMax(), Column.NOSE_MAX), blank(job.toolLength(), Column.TOOL_LENGTH))) {
+    if (all(
+        blank(machine.noseMax(), Column.NOSE_MAX), blank(job.toolLength(), Column.TOOL_LENGTH))) {
       long tip = machine.noseMax().length() - job.toolLength().length();
       room = OptionalLong.of(tip - part.top());
       if (tip < part.top() + settings.clearance()) {

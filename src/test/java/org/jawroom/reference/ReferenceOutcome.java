@@ -49,8 +49,8 @@ public record ReferenceOutcome(
   /**
    * The pair that limits it.
    *
-   * @param opening empty where the two sides of the axis are equally near, so that the model names no
-   *     facing edge
+   * @param opening empty where the two sides of the axis are equally near, so that the model names
+   *     no facing edge
    */
   public record Limiting(
       String guard,

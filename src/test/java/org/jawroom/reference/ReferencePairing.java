@@ -42,8 +42,7 @@ public final class ReferencePairing {
     Optional<Usable> usable = Optional.empty();
     if (verdict == Verdict.FITS) {
       usable =
-          Optional.of(
-              new Usable(Fraction.of(openings.lo()), Fraction.of(openings.hi()), openings));
+          Optional.of(new Usable(Fraction.of(openings.lo()), Fraction.of(openings.hi()), openings));
     } else if (verdict == Verdict.LIMITED) {
       usable = Optional.of(usable(model));
       openings = usable.get().printed();
@@ -109,8 +108,7 @@ public final class ReferencePairing {
       return OptionalLong.empty();
     }
     long jaw = Math.max(model.vise.jaws().height(), model.vise.jaws().platesHeight());
-    return OptionalLong.of(
-        model.machine.noseMax().length() - model.vise.base().bedHeight() - jaw);
+    return OptionalLong.of(model.machine.noseMax().length() - model.vise.base().bedHeight() - jaw);
   }
 
   private static Optional<java.math.BigDecimal> load(RefModel model) {

@@ -39,8 +39,7 @@ public final class ShopCsv {
     }
 
     String text() {
-      StringBuilder text =
-          new StringBuilder(String.join(",", rows.get(0).keySet())).append('\n');
+      StringBuilder text = new StringBuilder(String.join(",", rows.get(0).keySet())).append('\n');
       for (Map<String, String> row : rows) {
         text.append(String.join(",", row.values())).append('\n');
       }
@@ -53,7 +52,8 @@ public final class ShopCsv {
   /** File name → text; tables without rows are left out. */
   public static Map<String, String> files(Shop shop) {
     Map<String, Table> tables = new LinkedHashMap<>();
-    for (String name : List.of("settings", "machines", "guards", "vises", "vise_parts", "mounts", "jobs")) {
+    for (String name :
+        List.of("settings", "machines", "guards", "vises", "vise_parts", "mounts", "jobs")) {
       tables.put(name, new Table());
     }
     settings(shop.settings(), tables.get("settings"));

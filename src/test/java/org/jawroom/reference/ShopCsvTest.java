@@ -35,7 +35,8 @@ class ShopCsvTest {
       assertEquals(shop.machines(), reading.shop().get().machines(), () -> text);
       assertEquals(shop.vises(), reading.shop().get().vises(), () -> text);
       assertEquals(shop.jobs(), reading.shop().get().jobs(), () -> text);
-      assertEquals(shop.settings().jawPlay(), reading.shop().get().settings().jawPlay(), () -> text);
+      assertEquals(
+          shop.settings().jawPlay(), reading.shop().get().settings().jawPlay(), () -> text);
     }
   }
 

@@ -35,7 +35,10 @@ final class ToldPlace {
     }
   }
 
-  /** @param edge whether the model says which edge faces the guard; where both do equally, it does not */
+  /**
+   * @param edge whether the model says which edge faces the guard; where both do equally, it does
+   *     not
+   */
   static void put(Map<String, Object> told, Recommendation place, boolean edge) {
     told.put("turn", place.handleTo());
     told.put("mount", place.mount());

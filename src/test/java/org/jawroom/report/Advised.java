@@ -12,7 +12,6 @@ import org.jawroom.advice.BlankLimit;
 import org.jawroom.advice.Relation;
 import org.jawroom.advice.Remedy;
 import org.jawroom.advice.RemedyKind;
-import org.jawroom.placement.SideBySide;
 import org.jawroom.advice.ToleranceNeeded;
 import org.jawroom.advice.Way;
 import org.jawroom.clearance.JawEnd;
@@ -24,6 +23,7 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Turn;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Roomiest;
+import org.jawroom.placement.SideBySide;
 import org.jawroom.shop.Column;
 
 /** Advice in the making: lengths in millimetres as text, nothing advised that is not said. */
@@ -56,37 +56,53 @@ final class Advised {
   }
 
   Advised move(String guard, Way way, String amount, String then) {
-    remedies.add(new Remedy(
-        RemedyKind.MOVE, guard, Optional.of(way), OptionalLong.of(mm(amount)),
-        new Roomiest(Turn.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard)))));
+    remedies.add(
+        new Remedy(
+            RemedyKind.MOVE,
+            guard,
+            Optional.of(way),
+            OptionalLong.of(mm(amount)),
+            new Roomiest(Turn.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard)))));
     return this;
   }
 
-  private Advised remedy(RemedyKind kind, String guard, String amount, Turn turn, Optional<Limit> then) {
+  private Advised remedy(
+      RemedyKind kind, String guard, String amount, Turn turn, Optional<Limit> then) {
     OptionalLong length = amount.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(amount));
     remedies.add(
-        new Remedy(kind, guard, Optional.empty(), length, new Roomiest(turn, "base bolts", 0, 0, then)));
+        new Remedy(
+            kind, guard, Optional.empty(), length, new Roomiest(turn, "base bolts", 0, 0, then)));
     return this;
   }
 
   Advised blank(Column column, String guard, Relation relation, String limit) {
-    limits.add(new BlankLimit(
-        column, guard, relation, limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit))));
+    limits.add(
+        new BlankLimit(
+            column,
+            guard,
+            relation,
+            limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit))));
     return this;
   }
 
   Advised together(String... positions) {
-    sideBySide = Optional.of(positions.length == 0
-        ? SideBySide.NONE
-        : new SideBySide(
-            Arrays.stream(positions).map(Invented::mm).toList(), Optional.of(Turn.FRONT), "base bolts"));
+    sideBySide =
+        Optional.of(
+            positions.length == 0
+                ? SideBySide.NONE
+                : new SideBySide(
+                    Arrays.stream(positions).map(Invented::mm).toList(),
+                    Optional.of(Turn.FRONT),
+                    "base bolts"));
     return this;
   }
 
   Advised needs(String machine, String vise) {
-    needed = Optional.of(new ToleranceNeeded(
-        machine.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(machine)),
-        vise.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(vise))));
+    needed =
+        Optional.of(
+            new ToleranceNeeded(
+                machine.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(machine)),
+                vise.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(vise))));
     return this;
   }
 
@@ -97,7 +113,15 @@ final class Advised {
   private static Limit limit(String margin, String guard) {
     Box box = new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
     return new Limit(
-        mm(margin) + mm("7"), mm("6"), mm("1"), guard, "screw rear", Axis.Y, Situation.CUTTING,
-        JawEnd.CLOSED, box, box);
+        mm(margin) + mm("7"),
+        mm("6"),
+        mm("1"),
+        guard,
+        "screw rear",
+        Axis.Y,
+        Situation.CUTTING,
+        JawEnd.CLOSED,
+        box,
+        box);
   }
 }

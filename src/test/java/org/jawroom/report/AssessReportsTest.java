@@ -53,17 +53,24 @@ class AssessReportsTest {
   void csv_facts_areTheAssessments() throws Exception {
     write(AssessShop.assess(AssessShop.read()), PeopleUnit.INCH);
     List<List<String>> rows = csv().stream().map(CSVRecord::toList).toList();
-    assertTrue(rows.contains(List.of("known offer", "better", "buy", "yes", "", "jobs")), rows::toString);
     assertTrue(
-        rows.contains(List.of("known offer", "jobs", "only here", "2", "", "tall block;wide plate")));
+        rows.contains(List.of("known offer", "better", "buy", "yes", "", "jobs")), rows::toString);
+    assertTrue(
+        rows.contains(
+            List.of("known offer", "jobs", "only here", "2", "", "tall block;wide plate")));
     assertTrue(rows.contains(List.of("known offer", "nuts", "14.000", "fits", "", "small mill")));
-    assertTrue(rows.contains(List.of("known offer", "bolt", "hole", "13.500", "mm", "ISO 273 medium")));
+    assertTrue(
+        rows.contains(List.of("known offer", "bolt", "hole", "13.500", "mm", "ISO 273 medium")));
     // Whatever people see, programs see mm: 450 + 210 + 80 − 2 × 6 − 2 × 1.
     assertTrue(
         rows.stream()
-            .anyMatch(row -> row.get(1).equals("room") && row.get(2).startsWith("front; ")
-                && row.get(2).endsWith("wide, longest") && row.get(3).equals("726.000")
-                && row.get(0).equals("known offer")),
+            .anyMatch(
+                row ->
+                    row.get(1).equals("room")
+                        && row.get(2).startsWith("front; ")
+                        && row.get(2).endsWith("wide, longest")
+                        && row.get(3).equals("726.000")
+                        && row.get(0).equals("known offer")),
         rows::toString);
   }
 
@@ -85,7 +92,8 @@ class AssessReportsTest {
   void pdf_fourMachines_takeTwoPages() throws Exception {
     Shop shop = AssessShop.read();
     write(
-        AssessShop.assess(shop, "small mill", "narrow mill", "blank offer", "known offer"), PeopleUnit.INCH);
+        AssessShop.assess(shop, "small mill", "narrow mill", "blank offer", "known offer"),
+        PeopleUnit.INCH);
     try (PDDocument document = pdf()) {
       assertEquals(2, document.getNumberOfPages());
     }
@@ -99,22 +107,29 @@ class AssessReportsTest {
       book.sheetIterator().forEachRemaining(sheet -> names.add(sheet.getSheetName()));
       assertEquals(List.of("Candidates", "Ask the seller", "Inputs", "Cautions"), names);
       List<List<String>> rows = new ArrayList<>();
-      book.getSheet("Candidates").forEach(
-          row -> {
-            List<String> cells = new ArrayList<>();
-            row.forEach(cell -> cells.add(cell.getStringCellValue()));
-            rows.add(cells);
-          });
+      book.getSheet("Candidates")
+          .forEach(
+              row -> {
+                List<String> cells = new ArrayList<>();
+                row.forEach(cell -> cells.add(cell.getStringCellValue()));
+                rows.add(cells);
+              });
       assertTrue(
           rows.contains(
               List.of(
-                  "Fact ▼   Machine ►", "blank offer", "known offer – the better buy", "small mill",
+                  "Fact ▼   Machine ►",
+                  "blank offer",
+                  "known offer – the better buy",
+                  "small mill",
                   "narrow mill")),
           rows::toString);
       assertTrue(
           rows.contains(
               List.of(
-                  "held that no owned machine holds (itself aside)", "0", "2: tall block, wide plate", "2",
+                  "held that no owned machine holds (itself aside)",
+                  "0",
+                  "2: tall block, wide plate",
+                  "2",
                   "0")),
           rows::toString);
     }
@@ -147,8 +162,11 @@ class AssessReportsTest {
     }
     try (XSSFWorkbook book = book();
         PDDocument document = pdf()) {
-      book.sheetIterator().forEachRemaining(
-          sheet -> Opened.eachCell(sheet, cell -> assertFalse(cell.getCellType() == CellType.FORMULA)));
+      book.sheetIterator()
+          .forEachRemaining(
+              sheet ->
+                  Opened.eachCell(
+                      sheet, cell -> assertFalse(cell.getCellType() == CellType.FORMULA)));
       assertFalse(new PDFTextStripper().getText(document).contains("\u202E"));
       assertEquals(0, document.getPage(0).getAnnotations().size());
     }
@@ -158,17 +176,51 @@ class AssessReportsTest {
 
   private static Machine renamed(Machine it) {
     return new Machine(
-        HOSTILE + it.name(), it.description(), it.candidate(), it.tableMoves(), it.tableLength(),
-        it.tableWidth(), it.travelX(), it.travelY(), it.spindleX(), it.spindleY(), it.slots(), it.ledges(),
-        it.gaps(), it.noseMin(), it.noseMax(), it.maxLoad(), it.loadX(), it.loadY(), it.turns(),
-        it.lookedFor(), it.provenance(), it.price(), it.guards());
+        HOSTILE + it.name(),
+        it.description(),
+        it.candidate(),
+        it.tableMoves(),
+        it.tableLength(),
+        it.tableWidth(),
+        it.travelX(),
+        it.travelY(),
+        it.spindleX(),
+        it.spindleY(),
+        it.slots(),
+        it.ledges(),
+        it.gaps(),
+        it.noseMin(),
+        it.noseMax(),
+        it.maxLoad(),
+        it.loadX(),
+        it.loadY(),
+        it.turns(),
+        it.lookedFor(),
+        it.provenance(),
+        it.price(),
+        it.guards());
   }
 
   private static Vise renamed(Vise it) {
     return new Vise(
-        HOSTILE + it.name(), it.description(), it.quantity(), it.simple(), it.jaws(), it.opening(),
-        it.base(), it.screw(), it.handle(), it.turns(), it.mounts(), it.boltGrip(), it.strapFlange(),
-        it.mass(), it.clampForce(), it.price(), it.provenance(), it.parts());
+        HOSTILE + it.name(),
+        it.description(),
+        it.quantity(),
+        it.simple(),
+        it.jaws(),
+        it.opening(),
+        it.base(),
+        it.screw(),
+        it.handle(),
+        it.turns(),
+        it.mounts(),
+        it.boltGrip(),
+        it.strapFlange(),
+        it.mass(),
+        it.clampForce(),
+        it.price(),
+        it.provenance(),
+        it.parts());
   }
 
   private void write(Assessment assessment, PeopleUnit unit) throws IOException {

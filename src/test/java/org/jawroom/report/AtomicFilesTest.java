@@ -16,7 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 class AtomicFilesTest {
   @TempDir Path directory;
 
-  private static Map<String, AtomicFiles.Content> files(AtomicFiles.Content a, AtomicFiles.Content b) {
+  private static Map<String, AtomicFiles.Content> files(
+      AtomicFiles.Content a, AtomicFiles.Content b) {
     Map<String, AtomicFiles.Content> files = new LinkedHashMap<>();
     files.put("a", a);
     files.put("b", b);
@@ -53,10 +54,11 @@ class AtomicFilesTest {
   @Test
   void publish_contentThatFails_leavesTheOldFilesWhole() throws IOException {
     AtomicFiles.publish(directory, files(text("old a"), text("old b")));
-    AtomicFiles.Content failing = out -> {
-      out.write('x');
-      throw new IOException("full");
-    };
+    AtomicFiles.Content failing =
+        out -> {
+          out.write('x');
+          throw new IOException("full");
+        };
     assertThrows(
         IOException.class, () -> AtomicFiles.publish(directory, files(text("1"), failing)));
     assertEquals("old a", Files.readString(directory.resolve("a")));
@@ -64,14 +66,17 @@ class AtomicFilesTest {
     assertEquals(List.of("a", "b"), names());
   }
 
-  /** The second target turns into a directory that cannot be replaced, after the checks were made. */
+  /**
+   * The second target turns into a directory that cannot be replaced, after the checks were made.
+   */
   @Test
   void publish_moveThatFails_putsBackWhatWasMoved() throws IOException {
     Files.writeString(directory.resolve("a"), "old a");
-    AtomicFiles.Content spoiler = out -> {
-      out.write('2');
-      Files.createDirectories(directory.resolve("b/full"));
-    };
+    AtomicFiles.Content spoiler =
+        out -> {
+          out.write('2');
+          Files.createDirectories(directory.resolve("b/full"));
+        };
     assertThrows(
         IOException.class, () -> AtomicFiles.publish(directory, files(text("1"), spoiler)));
     assertEquals("old a", Files.readString(directory.resolve("a")));

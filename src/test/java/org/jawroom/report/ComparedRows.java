@@ -9,7 +9,9 @@ import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.placement.Verdict;
 
-/** Rows for the tests of comparing, written short: millimetres as text, empty for a cell that is. */
+/**
+ * Rows for the tests of comparing, written short: millimetres as text, empty for a cell that is.
+ */
 final class ComparedRows {
   private ComparedRows() {}
 
@@ -20,13 +22,22 @@ final class ComparedRows {
   /** {@code usable} as {@code from-to}. */
   static PairingRow row(
       String machine, String vise, Verdict verdict, String best, String margin, String usable) {
-    Optional<PairingRow.Limiting> limiting = margin.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new PairingRow.Limiting("door", "screw front", Situation.CUTTING, JawEnd.OPEN));
+    Optional<PairingRow.Limiting> limiting =
+        margin.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                new PairingRow.Limiting("door", "screw front", Situation.CUTTING, JawEnd.OPEN));
     String[] ends = usable.split("-");
     return new PairingRow(
-        machine, vise, verdict, length(margin), length(best), limiting,
-        usable.isEmpty() ? Optional.empty() : Optional.of(new PairingRow.Usable(mm(ends[0]), mm(ends[1]))),
+        machine,
+        vise,
+        verdict,
+        length(margin),
+        length(best),
+        limiting,
+        usable.isEmpty()
+            ? Optional.empty()
+            : Optional.of(new PairingRow.Usable(mm(ends[0]), mm(ends[1]))),
         verdict == Verdict.UNKNOWN ? List.of("machines.rear_gap", "vises.base_width") : List.of());
   }
 

@@ -15,24 +15,24 @@ class ComparisonTest {
 
   @ParameterizedTest
   @CsvSource({
-      "FITS, 5, LIMITED, -1, WORSE",
-      "FITS, 5, MEASURE, -1, WORSE",
-      "LIMITED, -9, MEASURE, -1, WORSE",
-      "FITS, 5, UNKNOWN, '', WORSE",
-      "MEASURE, -1, UNKNOWN, '', WORSE",
-      "MEASURE, -1, NO_PLACE, -9, WORSE",
-      "NO_PLACE, -1, NO_MOUNT, '', WORSE",
-      "NO_MOUNT, '', NO_PLACE, -1, BETTER",
-      "NO_PLACE, -9, LIMITED, -8, BETTER",
-      "NO_PLACE, -9, FITS, '', BETTER",
-      "MEASURE, -1, LIMITED, -1, BETTER",
-      "LIMITED, -9, FITS, 0, BETTER",
-      // More clearance asked for: no place any more over the full opening even with exact readings.
-      "MEASURE, -1, LIMITED, -3, OTHERWISE",
-      "NO_PLACE, -9, UNKNOWN, '', OTHERWISE",
-      "NO_MOUNT, '', UNKNOWN, '', OTHERWISE",
-      "UNKNOWN, '', FITS, 5, NOW_KNOWN",
-      "UNKNOWN, '', NO_MOUNT, '', NOW_KNOWN",
+    "FITS, 5, LIMITED, -1, WORSE",
+    "FITS, 5, MEASURE, -1, WORSE",
+    "LIMITED, -9, MEASURE, -1, WORSE",
+    "FITS, 5, UNKNOWN, '', WORSE",
+    "MEASURE, -1, UNKNOWN, '', WORSE",
+    "MEASURE, -1, NO_PLACE, -9, WORSE",
+    "NO_PLACE, -1, NO_MOUNT, '', WORSE",
+    "NO_MOUNT, '', NO_PLACE, -1, BETTER",
+    "NO_PLACE, -9, LIMITED, -8, BETTER",
+    "NO_PLACE, -9, FITS, '', BETTER",
+    "MEASURE, -1, LIMITED, -1, BETTER",
+    "LIMITED, -9, FITS, 0, BETTER",
+    // More clearance asked for: no place any more over the full opening even with exact readings.
+    "MEASURE, -1, LIMITED, -3, OTHERWISE",
+    "NO_PLACE, -9, UNKNOWN, '', OTHERWISE",
+    "NO_MOUNT, '', UNKNOWN, '', OTHERWISE",
+    "UNKNOWN, '', FITS, 5, NOW_KNOWN",
+    "UNKNOWN, '', NO_MOUNT, '', NOW_KNOWN",
   })
   void change_ofTheVerdict_followsTheOrder(
       Verdict old, String oldBest, Verdict now, String newBest, Change expected) {
@@ -41,17 +41,17 @@ class ComparisonTest {
 
   @ParameterizedTest
   @CsvSource({
-      "FITS, 5, 5, UNCHANGED",
-      "FITS, 5, 4.999, WORSE",
-      "FITS, 5, 5.001, BETTER",
-      "NO_PLACE, -5, -5.001, WORSE",
-      "MEASURE, -0.002, -0.001, BETTER",
-      // A fits without a margin was held against nothing, a no place without one is hopeless at best.
-      "FITS, 5, '', OTHERWISE",
-      "FITS, '', 5, OTHERWISE",
-      "FITS, '', '', UNCHANGED",
-      "NO_PLACE, '', -5, OTHERWISE",
-      "UNKNOWN, '', '', UNCHANGED",
+    "FITS, 5, 5, UNCHANGED",
+    "FITS, 5, 4.999, WORSE",
+    "FITS, 5, 5.001, BETTER",
+    "NO_PLACE, -5, -5.001, WORSE",
+    "MEASURE, -0.002, -0.001, BETTER",
+    // A fits without a margin was held against nothing, a no place without one is hopeless at best.
+    "FITS, 5, '', OTHERWISE",
+    "FITS, '', 5, OTHERWISE",
+    "FITS, '', '', UNCHANGED",
+    "NO_PLACE, '', -5, OTHERWISE",
+    "UNKNOWN, '', '', UNCHANGED",
   })
   void change_underTheSameVerdict_followsTheBestMargin(
       Verdict verdict, String old, String now, Change expected) {
@@ -60,24 +60,30 @@ class ComparisonTest {
 
   @ParameterizedTest
   @CsvSource({
-      // best, usable opening and the margin within it, of the old and the new
-      "-5, 10-100, 0.001, -5, 10-100, 0.001, UNCHANGED",
-      "-5, 10-100, 0.001, -5, 10-100, 0.002, BETTER",
-      "-5, 10-100, 0.002, -5, 10-100, 0.001, WORSE",
-      "-5, 10-100, 0.001, -5, 9-100, 0, BETTER",
-      "-5, 10-100, 0.001, -5, 10-99, 3, WORSE",
-      "-5, 10-100, 0.001, -4, 10-100, 0, BETTER",
-      "-5, 10-100, 0.001, -4, 9-100, 0, BETTER",
-      "-5, 10-100, 0.001, -6, 11-100, 1, WORSE",
-      "-5, 10-100, 0.001, -6, 9-100, 0.001, OTHERWISE",
-      "-5, 10-100, 0.001, -5, 5-90, 0.001, OTHERWISE",
-      "-5, 10-100, 0.001, -6, 5-90, 0.001, OTHERWISE",
+    // best, usable opening and the margin within it, of the old and the new
+    "-5, 10-100, 0.001, -5, 10-100, 0.001, UNCHANGED",
+    "-5, 10-100, 0.001, -5, 10-100, 0.002, BETTER",
+    "-5, 10-100, 0.002, -5, 10-100, 0.001, WORSE",
+    "-5, 10-100, 0.001, -5, 9-100, 0, BETTER",
+    "-5, 10-100, 0.001, -5, 10-99, 3, WORSE",
+    "-5, 10-100, 0.001, -4, 10-100, 0, BETTER",
+    "-5, 10-100, 0.001, -4, 9-100, 0, BETTER",
+    "-5, 10-100, 0.001, -6, 11-100, 1, WORSE",
+    "-5, 10-100, 0.001, -6, 9-100, 0.001, OTHERWISE",
+    "-5, 10-100, 0.001, -5, 5-90, 0.001, OTHERWISE",
+    "-5, 10-100, 0.001, -6, 5-90, 0.001, OTHERWISE",
   })
   void change_ofTwoLimited_weighsOpeningAndMargin(
-      String oldBest, String oldUsable, String oldMargin, String newBest, String newUsable,
-      String newMargin, Change expected) {
+      String oldBest,
+      String oldUsable,
+      String oldMargin,
+      String newBest,
+      String newUsable,
+      String newMargin,
+      Change expected) {
     assertEquals(
-        expected, change(limited(oldBest, oldMargin, oldUsable), limited(newBest, newMargin, newUsable)));
+        expected,
+        change(limited(oldBest, oldMargin, oldUsable), limited(newBest, newMargin, newUsable)));
   }
 
   @Test
@@ -92,13 +98,37 @@ class ComparisonTest {
   void pairs_thatGotWorse_startWithTheVerdictThatLostMost() {
     List<PairingRow> old = new ArrayList<>();
     List<PairingRow> now = new ArrayList<>();
-    add(old, now, row("M", "little less", Verdict.FITS, "5"), row("M", "little less", Verdict.FITS, "4.9"));
-    add(old, now, row("M", "much less", Verdict.FITS, "50"), row("M", "much less", Verdict.FITS, "4"));
-    add(old, now, row("M", "to limited", Verdict.FITS, "5"), row("M", "to limited", Verdict.LIMITED, "-1"));
-    add(old, now, row("M", "no mount", Verdict.FITS, "5"), row("M", "no mount", Verdict.NO_MOUNT, ""));
-    add(old, now, row("M", "deeper", Verdict.FITS, "5"), row("M", "deeper", Verdict.LIMITED, "-30"));
+    add(
+        old,
+        now,
+        row("M", "little less", Verdict.FITS, "5"),
+        row("M", "little less", Verdict.FITS, "4.9"));
+    add(
+        old,
+        now,
+        row("M", "much less", Verdict.FITS, "50"),
+        row("M", "much less", Verdict.FITS, "4"));
+    add(
+        old,
+        now,
+        row("M", "to limited", Verdict.FITS, "5"),
+        row("M", "to limited", Verdict.LIMITED, "-1"));
+    add(
+        old,
+        now,
+        row("M", "no mount", Verdict.FITS, "5"),
+        row("M", "no mount", Verdict.NO_MOUNT, ""));
+    add(
+        old,
+        now,
+        row("M", "deeper", Verdict.FITS, "5"),
+        row("M", "deeper", Verdict.LIMITED, "-30"));
     add(old, now, row("M", "gain", Verdict.FITS, "5"), row("M", "gain", Verdict.FITS, "6"));
-    add(old, now, row("M", "great gain", Verdict.FITS, "5"), row("M", "great gain", Verdict.FITS, "9"));
+    add(
+        old,
+        now,
+        row("M", "great gain", Verdict.FITS, "5"),
+        row("M", "great gain", Verdict.FITS, "9"));
     Comparison comparison = Comparison.of(old, now);
 
     assertEquals(
@@ -115,7 +145,8 @@ class ComparisonTest {
     PairingRow alone = row("C", "w", Verdict.FITS, "5");
     Comparison comparison = Comparison.of(List.of(both, gone), List.of(alone, both, added));
 
-    assertEquals(List.of(both), comparison.pairs(Change.UNCHANGED).stream().map(ComparedPair::now).toList());
+    assertEquals(
+        List.of(both), comparison.pairs(Change.UNCHANGED).stream().map(ComparedPair::now).toList());
     assertEquals(List.of(gone), comparison.only(Change.ONLY_OLD));
     assertEquals(List.of("B"), comparison.machinesOnly(Change.ONLY_OLD));
     assertEquals(List.of(), comparison.visesOnly(Change.ONLY_OLD));
@@ -128,7 +159,8 @@ class ComparisonTest {
     return new ComparedPair(old, now).change();
   }
 
-  private static void add(List<PairingRow> olds, List<PairingRow> news, PairingRow old, PairingRow now) {
+  private static void add(
+      List<PairingRow> olds, List<PairingRow> news, PairingRow old, PairingRow now) {
     olds.add(old);
     news.add(now);
   }

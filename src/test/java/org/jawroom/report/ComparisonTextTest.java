@@ -16,14 +16,20 @@ class ComparisonTextTest {
       Comparison.of(
           List.of(
               row("A", "v", Verdict.FITS, "12.049", "12.049", "0-152.4"),
-              row("A", "w", Verdict.FITS, "5.049"), row("B", "v", Verdict.MEASURE, "-0.5"),
-              row("B", "w", Verdict.UNKNOWN, ""), row("C", "v", Verdict.NO_PLACE, "-7"),
-              row("C", "w", Verdict.FITS, "3"), row("gone", "v", Verdict.FITS, "1")),
+              row("A", "w", Verdict.FITS, "5.049"),
+              row("B", "v", Verdict.MEASURE, "-0.5"),
+              row("B", "w", Verdict.UNKNOWN, ""),
+              row("C", "v", Verdict.NO_PLACE, "-7"),
+              row("C", "w", Verdict.FITS, "3"),
+              row("gone", "v", Verdict.FITS, "1")),
           List.of(
               row("A", "v", Verdict.LIMITED, "-0.051", "0.001", "76.21-152.4"),
-              row("A", "w", Verdict.FITS, "5.001"), row("B", "v", Verdict.FITS, "0.5"),
-              row("B", "w", Verdict.NO_MOUNT, ""), row("C", "v", Verdict.UNKNOWN, ""),
-              row("C", "w", Verdict.FITS, "3"), row("A", "=x", Verdict.FITS, "1.2")));
+              row("A", "w", Verdict.FITS, "5.001"),
+              row("B", "v", Verdict.FITS, "0.5"),
+              row("B", "w", Verdict.NO_MOUNT, ""),
+              row("C", "v", Verdict.UNKNOWN, ""),
+              row("C", "w", Verdict.FITS, "3"),
+              row("A", "=x", Verdict.FITS, "1.2")));
 
   @Test
   void lines_ofEveryKindOfChange_areGroupedWithTheWorstFirst() {
@@ -87,8 +93,10 @@ class ComparisonTextTest {
   void lines_inInches_areRoundedTowardLess() {
     // 0.999 in and 1.009 in; 2.999 in drawn in to 3.00, 5.999 in to 5.99.
     List<String> lines =
-        lines(limited("-25.3746", "0.0254", "76.1746-152.3746"),
-            limited("-25.6286", "0.2794", "76.4286-152.3746"), PeopleUnit.INCH);
+        lines(
+            limited("-25.3746", "0.0254", "76.1746-152.3746"),
+            limited("-25.6286", "0.2794", "76.4286-152.3746"),
+            PeopleUnit.INCH);
     assertEquals(
         List.of(
             "      margin -1.00 → -1.01 in; within the usable opening 0.00 → 0.01 in; usable",
@@ -99,7 +107,10 @@ class ComparisonTextTest {
   @Test
   void lines_ofAnOpeningChangedByLessThanIsShown_tellItExactly() {
     List<String> lines =
-        lines(limited("-5", "0.001", "76.21-152.4"), limited("-5", "0.002", "76.22-152.4"), PeopleUnit.MM);
+        lines(
+            limited("-5", "0.001", "76.21-152.4"),
+            limited("-5", "0.002", "76.22-152.4"),
+            PeopleUnit.MM);
     assertEquals(
         List.of(
             "      margin -5.0 mm as before; usable 76.210 to 152.400 → 76.220 to 152.400 mm;",

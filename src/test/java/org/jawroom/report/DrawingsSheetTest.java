@@ -35,8 +35,10 @@ class DrawingsSheetTest {
     shop = Drawn.shop("src/test/resources/org/jawroom/golden/example");
     advice =
         shop.machines().stream()
-            .flatMap(machine -> shop.vises().stream()
-                .map(vise -> Pairing.solve(shop.settings(), machine, vise)))
+            .flatMap(
+                machine ->
+                    shop.vises().stream()
+                        .map(vise -> Pairing.solve(shop.settings(), machine, vise)))
             .map(outcome -> Advisor.advise(shop.settings(), outcome))
             .toList();
     outcomes = advice.stream().map(Advice::outcome).toList();
@@ -44,8 +46,7 @@ class DrawingsSheetTest {
 
   private XSSFWorkbook book(int drawings) throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    MatrixWorkbook.write(
-        shop, advice, List.of(), Invented.facts(PeopleUnit.MM), drawings, out);
+    MatrixWorkbook.write(shop, advice, List.of(), Invented.facts(PeopleUnit.MM), drawings, out);
     return new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()));
   }
 
@@ -80,12 +81,17 @@ class DrawingsSheetTest {
         String blip = ((XSSFPicture) shape).getCTPicture().getBlipFill().getBlip().xmlText();
         String id = blip.replaceAll("(?s).*svgBlip[^>]* [a-z0-9]+:embed=\"([^\"]+)\".*", "$1");
         var relation = drawing.getPackagePart().getRelationship(id);
-        PackagePart part = book.getPackage().getPart(
-            PackagingURIHelper.createPartName(relation.getTargetURI()));
+        PackagePart part =
+            book.getPackage().getPart(PackagingURIHelper.createPartName(relation.getTargetURI()));
         String svg = new String(part.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertTrue(svg.contains("<svg ") && svg.contains("id='plan-table'"), svg);
         assertTrue(
-            ((XSSFPicture) shape).getCTPicture().getNvPicPr().getCNvPr().getDescr().contains(" on "));
+            ((XSSFPicture) shape)
+                .getCTPicture()
+                .getNvPicPr()
+                .getCNvPr()
+                .getDescr()
+                .contains(" on "));
       }
     }
   }

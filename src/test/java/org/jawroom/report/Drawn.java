@@ -22,7 +22,10 @@ import org.w3c.dom.NodeList;
 /** An SVG read back: what its groups hold, and how its points stand for lengths. */
 record Drawn(Document svg, Outcome outcome) {
 
-  /** A rectangle in half-nanometres of a view: right from {@code left} to {@code right}, up likewise. */
+  /**
+   * A rectangle in half-nanometres of a view: right from {@code left} to {@code right}, up
+   * likewise.
+   */
   record Area(double left, double right, double low, double high) {}
 
   static Shop shop(String folder) throws Exception {
@@ -39,7 +42,8 @@ record Drawn(Document svg, Outcome outcome) {
         if (picture.isPresent()) {
           all.add(
               new Drawn(
-                  DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                  DocumentBuilderFactory.newInstance()
+                      .newDocumentBuilder()
                       .parse(new ByteArrayInputStream(SvgFile.of(picture.get()))),
                   outcome));
         }
@@ -73,19 +77,26 @@ record Drawn(Document svg, Outcome outcome) {
   /** The areas of the groups of a view that bear this name. */
   List<Area> named(String view, String name) {
     List<Area> areas = new ArrayList<>();
-    groups().forEach((id, group) -> {
-      NodeList titles = group.getElementsByTagName("title");
-      if (id.startsWith(view) && titles.getLength() > 0
-          && titles.item(0).getTextContent().equals(name)) {
-        areas.add(area(id));
-      }
-    });
+    groups()
+        .forEach(
+            (id, group) -> {
+              NodeList titles = group.getElementsByTagName("title");
+              if (id.startsWith(view)
+                  && titles.getLength() > 0
+                  && titles.item(0).getTextContent().equals(name)) {
+                areas.add(area(id));
+              }
+            });
     return areas;
   }
 
   Area area(String id) {
     Element box = rectangle(id);
-    return area(id.startsWith("plan"), number(box, "x"), number(box, "y"), number(box, "width"),
+    return area(
+        id.startsWith("plan"),
+        number(box, "x"),
+        number(box, "y"),
+        number(box, "width"),
         number(box, "height"));
   }
 

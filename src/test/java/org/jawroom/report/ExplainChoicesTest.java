@@ -21,7 +21,9 @@ import org.jawroom.placement.Roomiest;
 import org.jawroom.placement.Verdict;
 import org.junit.jupiter.api.Test;
 
-/** Why another turn is worse, in the order of preference: margin under 0, then reach, then margin. */
+/**
+ * Why another turn is worse, in the order of preference: margin under 0, then reach, then margin.
+ */
 class ExplainChoicesTest {
 
   @Test
@@ -62,7 +64,8 @@ class ExplainChoicesTest {
 
   @Test
   void to_turnsOfOneReason_areOneLine() {
-    Outcome outcome = new Made(Invented.machine("mill"), Invented.vise("vise"), Verdict.NO_MOUNT).done();
+    Outcome outcome =
+        new Made(Invented.machine("mill"), Invented.vise("vise"), Verdict.NO_MOUNT).done();
     assertEquals(
         "handle to the front, rear or left: base bolts 0.41 mm short of a slot at the left bolt",
         text(outcome, List.of(), List.of(miss(Turn.FRONT), miss(Turn.REAR), miss(Turn.LEFT))));
@@ -76,11 +79,22 @@ class ExplainChoicesTest {
     Box box = new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
     Limit limit =
         new Limit(
-            mm(margin) + mm("6"), mm("6"), 0, "table", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY, box,
+            mm(margin) + mm("6"),
+            mm("6"),
+            0,
+            "table",
+            "base",
+            Axis.Y,
+            Situation.CUTTING,
+            JawEnd.ANY,
+            box,
             box);
     return new Alternative(
-        Turn.RIGHT, "base bolts", new Roomiest(Turn.RIGHT, "base bolts", 0, 0, Optional.of(limit)),
-        OptionalLong.of(limit.margin()), mm(shortfall));
+        Turn.RIGHT,
+        "base bolts",
+        new Roomiest(Turn.RIGHT, "base bolts", 0, 0, Optional.of(limit)),
+        OptionalLong.of(limit.margin()),
+        mm(shortfall));
   }
 
   private static String told(String chosen, Alternative other) {
@@ -95,7 +109,12 @@ class ExplainChoicesTest {
   private static String text(Outcome outcome, List<Alternative> others, List<Miss> misses) {
     Explanation explanation =
         new Explanation(
-            new Advised(outcome).done(), List.of(), Optional.empty(), others, misses, Optional.empty());
+            new Advised(outcome).done(),
+            List.of(),
+            Optional.empty(),
+            others,
+            misses,
+            Optional.empty());
     ExplainLines lines = new ExplainLines();
     new ExplainChoices(PeopleUnit.MM, explanation).to(lines);
     return String.join(" ", lines.all().stream().skip(2).map(String::strip).toList());

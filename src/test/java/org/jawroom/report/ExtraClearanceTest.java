@@ -66,16 +66,16 @@ class ExtraClearanceTest {
   private static String fill(XSSFWorkbook book, Cell cell) {
     EvaluationConditionalFormatRule rule = rule(book, cell);
     return rule == null
-        ? ((XSSFColor) cell.getCellStyle().getFillForegroundColorColor())
-            .getARGBHex()
-        : ((XSSFColor)
-                rule.getRule().getPatternFormatting().getFillBackgroundColorColor())
+        ? ((XSSFColor) cell.getCellStyle().getFillForegroundColorColor()).getARGBHex()
+        : ((XSSFColor) rule.getRule().getPatternFormatting().getFillBackgroundColorColor())
             .getARGBHex();
   }
 
   private Outcome margin(Verdict verdict, String margin) {
-    Made made = new Made(machine, vise, verdict).best(margin)
-        .limit(margin, "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY);
+    Made made =
+        new Made(machine, vise, verdict)
+            .best(margin)
+            .limit(margin, "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY);
     return verdict == Verdict.LIMITED ? made.best("-9").usable("10", "20").done() : made.done();
   }
 
@@ -93,28 +93,41 @@ class ExtraClearanceTest {
   void extra_raised_dropsWhatHasLess() throws IOException {
     assertEquals(
         "▼▲c▲c▲c●",
-        signs(PeopleUnit.MM, 2.3, fits("2.2999995"), fits("2.3"), fits("2.4"), fits("5.3"), fits("5.4")));
+        signs(
+            PeopleUnit.MM,
+            2.3,
+            fits("2.2999995"),
+            fits("2.3"),
+            fits("2.4"),
+            fits("5.3"),
+            fits("5.4")));
   }
 
   @Test
   void extra_inInches_keepsThreeMillimetresClose() throws IOException {
     assertEquals(
         "▼▲c▲c●",
-        signs(PeopleUnit.INCH, 0.5, fits("12.6999995"), fits("12.7"), fits("15.7"), fits("15.748")));
+        signs(
+            PeopleUnit.INCH, 0.5, fits("12.6999995"), fits("12.7"), fits("15.7"), fits("15.748")));
   }
 
   @Test
   void extra_raised_keepsTheSignOfALimitedOpeningThatIsClose() throws IOException {
     assertEquals(
         "▼↔c↔",
-        signs(PeopleUnit.MM, 2, margin(Verdict.LIMITED, "1.9"), margin(Verdict.LIMITED, "2"),
+        signs(
+            PeopleUnit.MM,
+            2,
+            margin(Verdict.LIMITED, "1.9"),
+            margin(Verdict.LIMITED, "2"),
             margin(Verdict.LIMITED, "5.1")));
   }
 
   @Test
   void extra_raised_leavesWhatDoesNotStayAnywayAlone() throws IOException {
     assertEquals(
-        "≈×", signs(PeopleUnit.MM, 2, margin(Verdict.MEASURE, "-1"), margin(Verdict.NO_PLACE, "-3")));
+        "≈×",
+        signs(PeopleUnit.MM, 2, margin(Verdict.MEASURE, "-1"), margin(Verdict.NO_PLACE, "-3")));
   }
 
   @Test

@@ -31,8 +31,14 @@ class FiguresTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"12.3456, 12.345", "12.345, 12.345", "12, 12.000", "-0.0001, -0.001", "0, 0.000",
-    "1E+2, 100.000"})
+  @CsvSource({
+    "12.3456, 12.345",
+    "12.345, 12.345",
+    "12, 12.000",
+    "-0.0001, -0.001",
+    "0, 0.000",
+    "1E+2, 100.000"
+  })
   void kilograms_roundDown(BigDecimal mass, String text) {
     assertEquals(text, Figures.kilograms(mass));
   }
@@ -43,7 +49,8 @@ class FiguresTest {
     "-1, -0.1, 0.0, -0.1, 0", "24000000, 12.0, 12.0, 12, 12", "24000001, 12.0, 12.1, 12, 12.1",
     "20000000, 10.0, 10.0, 10, 10", "-200000, -0.1, -0.1, -0.1, -0.1"
   })
-  void peopleMillimetres_areTenths(long length, String down, String up, String briefDown, String briefUp) {
+  void peopleMillimetres_areTenths(
+      long length, String down, String up, String briefDown, String briefUp) {
     assertEquals(down, PeopleUnit.MM.text(length, Rounding.DOWN));
     assertEquals(up, PeopleUnit.MM.text(length, Rounding.UP));
     assertEquals(briefDown, PeopleUnit.MM.brief(length, Rounding.DOWN));
@@ -52,8 +59,13 @@ class FiguresTest {
 
   @ParameterizedTest
   @CsvSource({
-    "507999, 0.00, 0.01", "508000, 0.01, 0.01", "508001, 0.01, 0.02", "-1, -0.01, 0.00",
-    "152400000, 3.00, 3.00", "-508000, -0.01, -0.01", "-508001, -0.02, -0.01"
+    "507999, 0.00, 0.01",
+    "508000, 0.01, 0.01",
+    "508001, 0.01, 0.02",
+    "-1, -0.01, 0.00",
+    "152400000, 3.00, 3.00",
+    "-508000, -0.01, -0.01",
+    "-508001, -0.02, -0.01"
   })
   void peopleInches_areHundredths(long length, String down, String up) {
     assertEquals(down, PeopleUnit.INCH.text(length, Rounding.DOWN));

@@ -48,17 +48,44 @@ final class Invented {
   }
 
   static Machine machine(
-      String name, String description, String length, String travel, List<String> lookedFor,
-      Provenance provenance, List<Guard> guards) {
+      String name,
+      String description,
+      String length,
+      String travel,
+      List<String> lookedFor,
+      Provenance provenance,
+      List<Guard> guards) {
     return new Machine(
-        name, description, false, new Axes(true, true, false), mm(length), mm("350"), mm(travel),
-        mm("400"), 0, 0,
-        new Slots(Axis.X, 3, known("14"), known("100"), OptionalLong.empty(), List.of(),
+        name,
+        description,
+        false,
+        new Axes(true, true, false),
+        mm(length),
+        mm("350"),
+        mm(travel),
+        mm("400"),
+        0,
+        0,
+        new Slots(
+            Axis.X,
+            3,
+            known("14"),
+            known("100"),
+            OptionalLong.empty(),
+            List.of(),
             OptionalLong.empty()),
         new Sides<>(0L, 0L, 0L, 0L),
-        new Sides<>(known("80"), known("50"), Dimension.NONE, Dimension.NONE), known("100"), known("500"),
-        Optional.of(new BigDecimal("300")), 0, 0, EnumSet.allOf(Turn.class), lookedFor, provenance,
-        Optional.empty(), guards);
+        new Sides<>(known("80"), known("50"), Dimension.NONE, Dimension.NONE),
+        known("100"),
+        known("500"),
+        Optional.of(new BigDecimal("300")),
+        0,
+        0,
+        EnumSet.allOf(Turn.class),
+        lookedFor,
+        provenance,
+        Optional.empty(),
+        guards);
   }
 
   static Vise vise(String name) {
@@ -69,16 +96,28 @@ final class Invented {
       String name, String jaw, String least, String most, Dimension handle, Provenance provenance) {
     Bolt bolt = new Bolt(known("70"), known("90"), known("52"), known("18"));
     return new Vise(
-        name, "", 1, true,
+        name,
+        "",
+        1,
+        true,
         new Jaws(false, mm(jaw), mm("40"), mm(jaw), mm("40"), known("25"), known("60")),
         new Interval(mm(least), mm(most)),
         new Base(mm("60"), known("170"), known("60"), known("200")),
         new Screw(
-            new Projection(known("38"), Dimension.NONE), new Projection(known("20"), known("20")),
-            known("40"), known("24")),
-        new Handle(handle, handle, false, false), EnumSet.allOf(Turn.class),
-        List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt, bolt))), OptionalLong.empty(), false,
-        Optional.of(new BigDecimal("32")), Optional.empty(), Optional.empty(), provenance, List.of());
+            new Projection(known("38"), Dimension.NONE),
+            new Projection(known("20"), known("20")),
+            known("40"),
+            known("24")),
+        new Handle(handle, handle, false, false),
+        EnumSet.allOf(Turn.class),
+        List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt, bolt))),
+        OptionalLong.empty(),
+        false,
+        Optional.of(new BigDecimal("32")),
+        Optional.empty(),
+        Optional.empty(),
+        provenance,
+        List.of());
   }
 
   static RunFacts facts(PeopleUnit unit) {
@@ -87,11 +126,15 @@ final class Invented {
             new FileRead("machines.csv", "sha256 " + "1f6c0d8ab3f0e9b7".repeat(4)),
             new FileRead("vises.csv", "sha256 " + "90a1b2c3d4e5f607".repeat(4))),
         List.of(
-            new Setting("Required clearance", "6 mm"), new Setting("Hand room", "25 mm"),
+            new Setting("Required clearance", "6 mm"),
+            new Setting("Hand room", "25 mm"),
             new Setting("Least opening that is of use", "25 mm"),
-            new Setting("Shortest tool", "not given: heads are told as a number, not in the verdict")),
+            new Setting(
+                "Shortest tool", "not given: heads are told as a number, not in the verdict")),
         List.of("machines, row 3: spindle_x taken as 0", "machines, row 3: load_y taken as 200 mm"),
         List.of("vises, row 4: the screw is thicker than its height above the underside allows"),
-        List.of("machines, row 6: rear_gap", "vises, row 9: screw_height"), unit, "jawroom 0.1.0");
+        List.of("machines, row 6: rear_gap", "vises, row 9: screw_height"),
+        unit,
+        "jawroom 0.1.0");
   }
 }

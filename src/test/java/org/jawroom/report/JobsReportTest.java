@@ -39,7 +39,8 @@ class JobsReportTest {
         shop.machines().stream()
             .flatMap(
                 machine ->
-                    shop.vises().stream().map(vise -> Pairing.solve(shop.settings(), machine, vise)))
+                    shop.vises().stream()
+                        .map(vise -> Pairing.solve(shop.settings(), machine, vise)))
             .toList();
     jobs = JobPairing.all(shop);
   }
@@ -57,7 +58,8 @@ class JobsReportTest {
     List<String> lines = csv().lines().toList();
 
     assertEquals(1 + 11 * 3 * 2, lines.size());
-    assertTrue(lines.get(2).startsWith("three wide,roomier,long screw,held,0.000,front,"), lines.get(2));
+    assertTrue(
+        lines.get(2).startsWith("three wide,roomier,long screw,held,0.000,front,"), lines.get(2));
     assertTrue(lines.get(3).startsWith("three wide,short travel,plain,not held,"), lines.get(3));
     assertTrue(lines.get(7).startsWith("just under,roomier,plain,held,"), lines.get(7));
   }
@@ -89,8 +91,7 @@ class JobsReportTest {
   @Test
   void sheet_tooManyForIt_cutAndSaid() throws IOException {
     SheetLimits limits = new SheetLimits(JobsSheet.FIRST_JOB + 5, 3, 100);
-    try (XSSFWorkbook book =
-        Opened.open(shop, advice(), Invented.facts(PeopleUnit.MM), limits)) {
+    try (XSSFWorkbook book = Opened.open(shop, advice(), Invented.facts(PeopleUnit.MM), limits)) {
       Sheet sheet = book.getSheet(JobsSheet.NAME);
 
       assertEquals(
@@ -140,7 +141,8 @@ class JobsReportTest {
   @Test
   void nearest_ofSeveral_failsLatestAndByTheLeast() {
     List<JobOutcome> justUnder = jobs.subList(6, 10);
-    // Long screw on roomier is hit; plain and long screw on short travel are out of reach, and so later.
+    // Long screw on roomier is hit; plain and long screw on short travel are out of reach, and so
+    // later.
     assertEquals("short travel", JobWords.nearest(justUnder).orElseThrow().machine().name());
     assertEquals("plain", JobWords.nearest(justUnder).orElseThrow().vise().name());
   }

@@ -29,18 +29,37 @@ class ListSheetsTest {
   private final Vise w = vise("w");
   private final Vise x = vise("x");
   private final Shop shop = new Shop(Settings.DEFAULTS, List.of(a, b), List.of(v, w, x), List.of());
-  private final List<Advice> advice = List.of(
-      new Advised(limits(new Made(a, v, Verdict.FITS).best("9.99"), "7.77").at(Turn.REAR, "12.34", "-0.06")
-          .usable("0.01", "150.07").shortfall("0.01").overhang("2").play("1.19", "2", "3", "4").nose("99.91")
-          .room("-0.01").load("12.39").done())
-          .together("-400.06", "-133.3", "133.3", "400.04", "500", "600", "700", "800", "900", "1000").done(),
-      new Advised(limits(new Made(a, w, Verdict.LIMITED).best("-5"), "1").usable("10", "50").done())
-          .together("0.05").done(),
-      new Advised(new Made(a, x, Verdict.NO_MOUNT).load("-1").done()).together().done(),
-      new Advised(limits(new Made(b, v, Verdict.NO_PLACE).best("-3.31"), "-3.31").at(Turn.LEFT, "0", "0")
-          .done()).together().done(),
-      new Advised(new Made(b, w, Verdict.NO_PLACE).done()).done(),
-      new Advised(new Made(b, x, Verdict.UNKNOWN).missing(Column.REAR_GAP, Column.HOLE_U).done()).done());
+  private final List<Advice> advice =
+      List.of(
+          new Advised(
+                  limits(new Made(a, v, Verdict.FITS).best("9.99"), "7.77")
+                      .at(Turn.REAR, "12.34", "-0.06")
+                      .usable("0.01", "150.07")
+                      .shortfall("0.01")
+                      .overhang("2")
+                      .play("1.19", "2", "3", "4")
+                      .nose("99.91")
+                      .room("-0.01")
+                      .load("12.39")
+                      .done())
+              .together(
+                  "-400.06", "-133.3", "133.3", "400.04", "500", "600", "700", "800", "900", "1000")
+              .done(),
+          new Advised(
+                  limits(new Made(a, w, Verdict.LIMITED).best("-5"), "1").usable("10", "50").done())
+              .together("0.05")
+              .done(),
+          new Advised(new Made(a, x, Verdict.NO_MOUNT).load("-1").done()).together().done(),
+          new Advised(
+                  limits(new Made(b, v, Verdict.NO_PLACE).best("-3.31"), "-3.31")
+                      .at(Turn.LEFT, "0", "0")
+                      .done())
+              .together()
+              .done(),
+          new Advised(new Made(b, w, Verdict.NO_PLACE).done()).done(),
+          new Advised(
+                  new Made(b, x, Verdict.UNKNOWN).missing(Column.REAR_GAP, Column.HOLE_U).done())
+              .done());
 
   private static Made limits(Made made, String margin) {
     return made.limit(margin, "door", "screw front", Axis.Y, Situation.LOADING, JawEnd.OPEN);
@@ -98,7 +117,9 @@ class ListSheetsTest {
     String mind = "not looked for: tool changer, nozzle, sill, column, cover";
     assertEquals(
         List.of(
-            "A|" + facts + "|3.0|1.0|0.0|1.0|0.0|0.0|1.0|0.0|w (limited)|1.0|1.0|"
+            "A|"
+                + facts
+                + "|3.0|1.0|0.0|1.0|0.0|0.0|1.0|0.0|w (limited)|1.0|1.0|"
                 + "10 × v (too heavy together)|-5.0|9.9|"
                 + mind,
             "B|" + facts + "|3.0|0.0|0.0|0.0|0.0|2.0|0.0|1.0|none|||none|-3.4|-3.4|" + mind),

@@ -32,15 +32,25 @@ class LookedForTest {
   void words_everyKindSaid_inAnyWriting() {
     assertEquals(
         "all usual guards looked for",
-        LookedFor.words(machine(
-            List.of(" HEAD", "Tool-Changer", "nozzle", "sill", "column", "cover", "lamp"), List.of())));
+        LookedFor.words(
+            machine(
+                List.of(" HEAD", "Tool-Changer", "nozzle", "sill", "column", "cover", "lamp"),
+                List.of())));
   }
 
   @Test
   void words_aKindThatIsListed_wasLookedFor() {
-    Guard head = new Guard(
-        "spindle head", "head", Axes.NONE, When.ALWAYS, Optional.empty(), Dimension.NONE,
-        new Box(Interval.ALL, Interval.ALL, Interval.ALL), OptionalLong.empty(), OptionalLong.empty());
+    Guard head =
+        new Guard(
+            "spindle head",
+            "head",
+            Axes.NONE,
+            When.ALWAYS,
+            Optional.empty(),
+            Dimension.NONE,
+            new Box(Interval.ALL, Interval.ALL, Interval.ALL),
+            OptionalLong.empty(),
+            OptionalLong.empty());
     assertEquals(
         "not looked for: tool changer, nozzle, sill, column",
         LookedFor.words(machine(List.of("cover"), List.of(head))));

@@ -55,17 +55,26 @@ final class Made {
     return this;
   }
 
-  Made limit(String margin, String guard, String part, Axis axis, Situation situation, JawEnd jaws) {
+  Made limit(
+      String margin, String guard, String part, Axis axis, Situation situation, JawEnd jaws) {
     return limit(margin, "6", "1", guard, part, axis, situation, jaws);
   }
 
   Made limit(
-      String margin, String required, String tolerance, String guard, String part, Axis axis,
-      Situation situation, JawEnd jaws) {
+      String margin,
+      String required,
+      String tolerance,
+      String guard,
+      String part,
+      Axis axis,
+      Situation situation,
+      JawEnd jaws) {
     Box box = new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
     long gap = mm(margin) + mm(required) + mm(tolerance);
-    limit = Optional.of(
-        new Limit(gap, mm(required), mm(tolerance), guard, part, axis, situation, jaws, box, box));
+    limit =
+        Optional.of(
+            new Limit(
+                gap, mm(required), mm(tolerance), guard, part, axis, situation, jaws, box, box));
     placed = true;
     return this;
   }
@@ -140,10 +149,22 @@ final class Made {
   }
 
   Outcome done() {
-    Optional<Recommendation> place = placed
-        ? Optional.of(new Recommendation(handleTo, x, y, mount, slots, vise.opening(), limit,
-            shortfall, overhang, play, nose))
-        : Optional.empty();
+    Optional<Recommendation> place =
+        placed
+            ? Optional.of(
+                new Recommendation(
+                    handleTo,
+                    x,
+                    y,
+                    mount,
+                    slots,
+                    vise.opening(),
+                    limit,
+                    shortfall,
+                    overhang,
+                    play,
+                    nose))
+            : Optional.empty();
     return new Outcome(machine, vise, verdict, best, place, usable, room, load, tooShort, missing);
   }
 }

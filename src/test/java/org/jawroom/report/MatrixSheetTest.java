@@ -40,8 +40,8 @@ class MatrixSheetTest {
   private final Vise vise = vise("plain");
 
   private Sheet matrix(PeopleUnit unit, Outcome outcome) throws IOException {
-    Shop shop = new Shop(
-        Settings.DEFAULTS, List.of(outcome.machine()), List.of(outcome.vise()), List.of());
+    Shop shop =
+        new Shop(Settings.DEFAULTS, List.of(outcome.machine()), List.of(outcome.vise()), List.of());
     try (XSSFWorkbook book = Opened.open(shop, Advised.bare(List.of(outcome)), unit)) {
       return book.getSheet(MatrixSheet.NAME);
     }
@@ -62,21 +62,24 @@ class MatrixSheetTest {
   }
 
   private Made made(Verdict verdict, String margin) {
-    return new Made(machine, vise, verdict).best(margin)
+    return new Made(machine, vise, verdict)
+        .best(margin)
         .limit(margin, "rear cover", "screw rear", Axis.Y, Situation.CUTTING, JawEnd.CLOSED);
   }
 
   @Test
   void fits_isTheFlooredMarginAndWhatLimits() throws IOException {
     assertPairing(
-        made(Verdict.FITS, "12.3999995").done(), 12.3,
+        made(Verdict.FITS, "12.3999995").done(),
+        12.3,
         "rear cover · screw rear, closed\n► best for this machine");
   }
 
   @Test
   void fits_placedForReach_tellsTheMarginThereToo() throws IOException {
     assertPairing(
-        made(Verdict.FITS, "6.99").best("33.075").shortfall("4.01").done(), 33.0,
+        made(Verdict.FITS, "6.99").best("33.075").shortfall("4.01").done(),
+        33.0,
         "6.9 as placed: rear cover · screw rear, closed\n! reach short by 4.1\n► best for this machine");
   }
 
@@ -97,8 +100,7 @@ class MatrixSheetTest {
   @Test
   void limited_isTheMarginOverTheUsableOpening() throws IOException {
     assertPairing(
-        made(Verdict.LIMITED, "0.05").best("-11.475").usable("76.2", "152.4")
-            .done(),
+        made(Verdict.LIMITED, "0.05").best("-11.475").usable("76.2", "152.4").done(),
         0.0,
         "keep open 76.2 to 152.4\nrear cover · screw rear, closed\n► best for this machine");
   }
@@ -106,58 +108,72 @@ class MatrixSheetTest {
   @Test
   void limited_opening_isDrawnInForPeople() throws IOException {
     assertPairing(
-        made(Verdict.LIMITED, "1").best("-11").usable("45.31", "150.07").done(), 1.0,
+        made(Verdict.LIMITED, "1").best("-11").usable("45.31", "150.07").done(),
+        1.0,
         "keep open 45.4 to 150\nrear cover · screw rear, closed\n► best for this machine");
   }
 
   @Test
   void measure_isNegativeAndNeverBest() throws IOException {
     assertPairing(
-        made(Verdict.MEASURE, "-0.0000005").done(), -0.1,
+        made(Verdict.MEASURE, "-0.0000005").done(),
+        -0.1,
         "too close: measure\nrear cover · screw rear, closed");
   }
 
   @Test
   void noPlace_isTheNegativeMargin() throws IOException {
-    assertPairing(made(Verdict.NO_PLACE, "-20.875").done(), -20.9, "rear cover · screw rear, closed");
+    assertPairing(
+        made(Verdict.NO_PLACE, "-20.875").done(), -20.9, "rear cover · screw rear, closed");
   }
 
   @Test
   void noPlaceWhateverTheBlanks_hasNoNumber() throws IOException {
     assertSign(
-        new Made(machine, vise, Verdict.NO_PLACE).done(), "×",
+        new Made(machine, vise, Verdict.NO_PLACE).done(),
+        "×",
         "no place even with every blank at its best");
   }
 
   @Test
   void noMount_saysThatBoltsDoNotLineUp() throws IOException {
     assertSign(
-        new Made(machine, vise, Verdict.NO_MOUNT).load("-0.5").done(), "≠",
+        new Made(machine, vise, Verdict.NO_MOUNT).load("-0.5").done(),
+        "≠",
         "bolts don't line up\n! too heavy");
   }
 
   @Test
   void unknown_namesTheBlanks() throws IOException {
     assertSign(
-        new Made(machine, vise, Verdict.UNKNOWN).missing(Column.REAR_GAP, Column.GUARD_GAP).done(), "?",
+        new Made(machine, vise, Verdict.UNKNOWN).missing(Column.REAR_GAP, Column.GUARD_GAP).done(),
+        "?",
         "unknown: rear_gap, gap of a guard");
   }
 
   @Test
   void marks_areAllTold() throws IOException {
     Vise handled = vise("handled", "150", "0", "150", known("120"), CALIPER);
-    Outcome outcome = new Made(machine, handled, Verdict.FITS).best("5")
-        .limit("5", "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
-        .play("0.9", "1.0999995", "1", "1").room("0").load("-0.0001").shortestToolTooShort().done();
+    Outcome outcome =
+        new Made(machine, handled, Verdict.FITS)
+            .best("5")
+            .limit("5", "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
+            .play("0.9", "1.0999995", "1", "1")
+            .room("0")
+            .load("-0.0001")
+            .shortestToolTooShort()
+            .done();
     assertPairing(
-        outcome, 5.0,
+        outcome,
+        5.0,
         "door · handle, loading\n! too heavy\n! no room over the jaws\n! shortest tool does not clear the"
             + " bed\n! handle must be off\n! play under 2 mm in x");
   }
 
   @Test
   void headings_tellSizesAndWhatWasNotLookedFor() throws IOException {
-    Machine bare = machine("mill B", "", "900", "600", List.of("Head", "tool_changer"), NOT_TOLD, List.of());
+    Machine bare =
+        machine("mill B", "", "900", "600", List.of("Head", "tool_changer"), NOT_TOLD, List.of());
     Vise wide = vise("wide", "160", "4.01", "152.46", Dimension.NONE, NOT_TOLD);
     Sheet sheet = matrix(PeopleUnit.MM, new Made(bare, wide, Verdict.NO_MOUNT).done());
     assertEquals("mill B", sheet.getRow(MARGINS).getCell(0).getStringCellValue());

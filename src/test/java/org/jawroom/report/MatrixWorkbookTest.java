@@ -58,8 +58,16 @@ class MatrixWorkbookTest {
   void sheets_areInTheirOrder() throws IOException {
     try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       assertEquals(
-          List.of("Matrix", "Pairings", "No place", "Remedies", "To measure", "By machine", "By vise",
-              "Inputs", "Cautions"),
+          List.of(
+              "Matrix",
+              "Pairings",
+              "No place",
+              "Remedies",
+              "To measure",
+              "By machine",
+              "By vise",
+              "Inputs",
+              "Cautions"),
           sheets(book));
     }
   }
@@ -77,16 +85,19 @@ class MatrixWorkbookTest {
 
   @Test
   void write_twiceInOtherZonesAndLocales_givesTheSameBytes() throws IOException {
-    byte[] first = Opened.bytes(
-        sample.shop, sample.advice, Invented.facts(PeopleUnit.INCH), SheetLimits.XLSX);
+    byte[] first =
+        Opened.bytes(sample.shop, sample.advice, Invented.facts(PeopleUnit.INCH), SheetLimits.XLSX);
     TimeZone zone = TimeZone.getDefault();
     Locale locale = Locale.getDefault();
     try {
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-      byte[] second = Opened.bytes(
-          new SampleShop().shop, new SampleShop().advice, Invented.facts(PeopleUnit.INCH),
-          SheetLimits.XLSX);
+      byte[] second =
+          Opened.bytes(
+              new SampleShop().shop,
+              new SampleShop().advice,
+              Invented.facts(PeopleUnit.INCH),
+              SheetLimits.XLSX);
       assertArrayEquals(first, second);
     } finally {
       TimeZone.setDefault(zone);
@@ -96,8 +107,8 @@ class MatrixWorkbookTest {
 
   @Test
   void write_entries_bearNoTimeOfTheirOwn() throws IOException {
-    byte[] bytes = Opened.bytes(
-        sample.shop, sample.advice, Invented.facts(PeopleUnit.MM), SheetLimits.XLSX);
+    byte[] bytes =
+        Opened.bytes(sample.shop, sample.advice, Invented.facts(PeopleUnit.MM), SheetLimits.XLSX);
     Set<String> times = new HashSet<>();
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
@@ -109,32 +120,60 @@ class MatrixWorkbookTest {
 
   /** Starts named by OWASP, "CSV Injection", and what a cell or its file might trip over. */
   @ParameterizedTest
-  @ValueSource(strings = {
-    "=1+2", "+1+2", "-1+2", "@SUM(1,2)", "\t=1", "\r=1", "\n=1", "＝1", "=HYPERLINK(\"http://x\",\"y\")",
-    "=cmd|'/C calc'!A0", "<b>&amp;", "_x003D_1", "tab\tand\u0001control", "&8&A"
-  })
+  @ValueSource(
+      strings = {
+        "=1+2",
+        "+1+2",
+        "-1+2",
+        "@SUM(1,2)",
+        "\t=1",
+        "\r=1",
+        "\n=1",
+        "＝1",
+        "=HYPERLINK(\"http://x\",\"y\")",
+        "=cmd|'/C calc'!A0",
+        "<b>&amp;",
+        "_x003D_1",
+        "tab\tand\u0001control",
+        "&8&A"
+      })
   void write_textFromUsers_isNeverAFormula(String text) throws IOException {
-    Shop shop = new Shop(
-        Settings.DEFAULTS,
-        List.of(machine(text, text, "900", "600", List.of(text), CALIPER, List.of())),
-        List.of(vise(text)), List.of());
-    Outcome outcome = new Made(shop.machines().get(0), shop.vises().get(0), Verdict.FITS).best("1")
-        .limit("1", text, text, Axis.X, Situation.CUTTING, JawEnd.ANY).mount(text).done();
-    RunFacts facts = new RunFacts(
-        List.of(new FileRead(text, text)), List.of(new Setting(text, text)), List.of(text),
-        List.of(text), List.of(text), PeopleUnit.MM, text);
-    try (XSSFWorkbook book = Opened.open(shop, Advised.bare(List.of(outcome)), facts, SheetLimits.XLSX)) {
+    Shop shop =
+        new Shop(
+            Settings.DEFAULTS,
+            List.of(machine(text, text, "900", "600", List.of(text), CALIPER, List.of())),
+            List.of(vise(text)),
+            List.of());
+    Outcome outcome =
+        new Made(shop.machines().get(0), shop.vises().get(0), Verdict.FITS)
+            .best("1")
+            .limit("1", text, text, Axis.X, Situation.CUTTING, JawEnd.ANY)
+            .mount(text)
+            .done();
+    RunFacts facts =
+        new RunFacts(
+            List.of(new FileRead(text, text)),
+            List.of(new Setting(text, text)),
+            List.of(text),
+            List.of(text),
+            List.of(text),
+            PeopleUnit.MM,
+            text);
+    try (XSSFWorkbook book =
+        Opened.open(shop, Advised.bare(List.of(outcome)), facts, SheetLimits.XLSX)) {
       List<String> formulas = new ArrayList<>();
       List<String> texts = new ArrayList<>();
       for (Sheet sheet : book) {
-        Opened.eachCell(sheet, cell -> {
-          if (cell.getCellType() == CellType.FORMULA) {
-            formulas.add(cell.getCellFormula());
-          } else if (cell.getCellType() == CellType.STRING && isFormulaStart(cell)) {
-            texts.add(cell.getStringCellValue());
-            assertTrue(cell.getCellStyle().getQuotePrefixed(), "stays text when edited");
-          }
-        });
+        Opened.eachCell(
+            sheet,
+            cell -> {
+              if (cell.getCellType() == CellType.FORMULA) {
+                formulas.add(cell.getCellFormula());
+              } else if (cell.getCellType() == CellType.STRING && isFormulaStart(cell)) {
+                texts.add(cell.getStringCellValue());
+                assertTrue(cell.getCellStyle().getQuotePrefixed(), "stays text when edited");
+              }
+            });
       }
       assertEquals(List.of("COUNTIF(B8:B9,\">=\"&$B$2)"), formulas);
       if ("=+-@".indexOf(text.charAt(0)) >= 0) {
@@ -161,25 +200,36 @@ class MatrixWorkbookTest {
       assertEquals(12, matrix.getLastRowNum());
       assertEquals(5, matrix.getRow(MatrixSheet.FIRST_MARGIN).getLastCellNum());
       assertEquals(3, matrix.getHyperlinkList().size());
-      // The second machine's first pairing is the 15th: beyond the rows of Pairings, so without a link.
+      // The second machine's first pairing is the 15th: beyond the rows of Pairings, so without a
+      // link.
       assertNull(matrix.getRow(MatrixSheet.FIRST_MARGIN + 2).getCell(1).getHyperlink());
       Sheet pairings = book.getSheet("Pairings");
       assertEquals(12, pairings.getLastRowNum());
-      assertTrue(pairings.getRow(1).getCell(2).getStringCellValue()
-          .startsWith("ONLY THE FIRST 10 OF 112 PAIRINGS FIT ON THIS SHEET"));
+      assertTrue(
+          pairings
+              .getRow(1)
+              .getCell(2)
+              .getStringCellValue()
+              .startsWith("ONLY THE FIRST 10 OF 112 PAIRINGS FIT ON THIS SHEET"));
     }
   }
 
   @Test
   void write_diskThatFailsBeneathTheLibrary_isAnIoException() {
-    TempFileCreationStrategy full = new DefaultTempFileCreationStrategy() {
-      @Override
-      public File createTempFile(String prefix, String suffix) throws IOException {
-        throw new IOException("no space left");
-      }
-    };
-    IOException failure = TempFile.withStrategy(full, () -> assertThrows(
-        IOException.class, () -> Opened.open(sample.shop, sample.advice, PeopleUnit.MM)));
+    TempFileCreationStrategy full =
+        new DefaultTempFileCreationStrategy() {
+          @Override
+          public File createTempFile(String prefix, String suffix) throws IOException {
+            throw new IOException("no space left");
+          }
+        };
+    IOException failure =
+        TempFile.withStrategy(
+            full,
+            () ->
+                assertThrows(
+                    IOException.class,
+                    () -> Opened.open(sample.shop, sample.advice, PeopleUnit.MM)));
     assertEquals("no space left", failure.getMessage());
   }
 
@@ -187,8 +237,7 @@ class MatrixWorkbookTest {
   void write_otherThanOneOutcomePerPairing_isABug() {
     List<Advice> few = sample.advice.subList(1, sample.advice.size());
     assertThrows(
-        IllegalArgumentException.class,
-        () -> Opened.open(sample.shop, few, PeopleUnit.MM));
+        IllegalArgumentException.class, () -> Opened.open(sample.shop, few, PeopleUnit.MM));
   }
 
   @Test
@@ -202,10 +251,15 @@ class MatrixWorkbookTest {
   @Test
   void inputs_tellWhatTheRunWasMadeOf() throws IOException {
     try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
-      List<String> lines = StreamSupport.stream(book.getSheet("Inputs").spliterator(), false)
-          .map(row -> row.getCell(0).getStringCellValue()
-              + (row.getCell(1) == null ? "" : " | " + row.getCell(1).getStringCellValue()))
-          .toList();
+      List<String> lines =
+          StreamSupport.stream(book.getSheet("Inputs").spliterator(), false)
+              .map(
+                  row ->
+                      row.getCell(0).getStringCellValue()
+                          + (row.getCell(1) == null
+                              ? ""
+                              : " | " + row.getCell(1).getStringCellValue()))
+              .toList();
       RunFacts facts = Invented.facts(PeopleUnit.MM);
       List<String> expected = new ArrayList<>(List.of("Inputs", "Made by | jawroom 0.1.0"));
       expected.add("Settings in force");
@@ -224,9 +278,14 @@ class MatrixWorkbookTest {
 
   @Test
   void reports_write_putsAllFilesInPlace(@TempDir Path directory) throws IOException {
-    List<Path> written = Reports.write(
-        directory.resolve("out"), sample.shop, sample.advice, List.of(),
-        Invented.facts(PeopleUnit.MM), 0);
+    List<Path> written =
+        Reports.write(
+            directory.resolve("out"),
+            sample.shop,
+            sample.advice,
+            List.of(),
+            Invented.facts(PeopleUnit.MM),
+            0);
     assertEquals(
         Stream.of("pairings.csv", "remedies.csv", "unknowns.csv", "matrix.xlsx")
             .map(name -> directory.resolve("out").resolve(name))

@@ -53,9 +53,10 @@ final class Opened {
   private static String row(Row row) {
     List<String> cells = new ArrayList<>();
     for (Cell cell : row) {
-      cells.add(cell.getCellType() == CellType.NUMERIC
-          ? String.valueOf(cell.getNumericCellValue())
-          : cell.getStringCellValue());
+      cells.add(
+          cell.getCellType() == CellType.NUMERIC
+              ? String.valueOf(cell.getNumericCellValue())
+              : cell.getStringCellValue());
     }
     return String.join("|", cells);
   }

@@ -18,12 +18,12 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Turn;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.placement.Verdict;
-import org.jawroom.report.Drawn.Area;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.ShopCsv;
+import org.jawroom.report.Drawn.Area;
+import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,8 +52,11 @@ class PairingDrawingTest {
 
   static Stream<Arguments> drawings() {
     return DRAWINGS.stream()
-        .map(drawn -> Arguments.of(
-            drawn.outcome().machine().name() + " × " + drawn.outcome().vise().name(), drawn));
+        .map(
+            drawn ->
+                Arguments.of(
+                    drawn.outcome().machine().name() + " × " + drawn.outcome().vise().name(),
+                    drawn));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -75,8 +78,10 @@ class PairingDrawingTest {
       if (!machine.slots().positions().isEmpty()) {
         expected = front + machine.slots().positions().get(slot - 1);
       } else if (machine.slots().first().isPresent()) {
-        expected = front + machine.slots().first().getAsLong()
-            + (slot - 1.0) * machine.slots().pitch().length();
+        expected =
+            front
+                + machine.slots().first().getAsLong()
+                + (slot - 1.0) * machine.slots().pitch().length();
       } else if (machine.slots().count() == 1) {
         expected = 0;
       } else {
@@ -131,7 +136,8 @@ class PairingDrawingTest {
         (limit.gap() >= 0 ? "gap " : "overlap ")
             + BigDecimal.valueOf(Math.abs(limit.gap()))
                 .divide(
-                    BigDecimal.valueOf(Length.MM), 2,
+                    BigDecimal.valueOf(Length.MM),
+                    2,
                     limit.gap() >= 0 ? RoundingMode.FLOOR : RoundingMode.CEILING)
                 .stripTrailingZeros()
                 .toPlainString();
@@ -145,7 +151,8 @@ class PairingDrawingTest {
   @MethodSource("drawings")
   void limitingPart_ofEachPairing_isDrawnAtTheEndThatLimits(String name, Drawn drawn) {
     Recommendation place = drawn.outcome().recommended().orElseThrow();
-    if (place.limit().isEmpty() || place.limit().get().opening() == JawEnd.ANY
+    if (place.limit().isEmpty()
+        || place.limit().get().opening() == JawEnd.ANY
         || place.limit().get().part().equals("bolts")) {
       return;
     }
@@ -156,9 +163,11 @@ class PairingDrawingTest {
     // Only edges along u move with the jaws, so the axis is x or y.
     assertTrue(
         drawn.named("plan-part", limit.part()).stream()
-            .map(area -> limit.axis() == Axis.X
-                ? (guardAbove ? area.right() : area.left())
-                : (guardAbove ? area.high() : area.low()))
+            .map(
+                area ->
+                    limit.axis() == Axis.X
+                        ? (guardAbove ? area.right() : area.left())
+                        : (guardAbove ? area.high() : area.low()))
             .anyMatch(edge -> Math.abs(edge - face) < NEAR),
         "no " + limit.part() + " reaches " + face);
   }
@@ -184,20 +193,33 @@ class PairingDrawingTest {
   void titleBlock_ofEachPairing_saysNamesVerdictAndCaution(String name, Drawn drawn) {
     String words = String.join(" ", drawn.texts());
     assertTrue(
-        words.contains(drawn.outcome().vise().name() + " on " + drawn.outcome().machine().name()), words);
+        words.contains(drawn.outcome().vise().name() + " on " + drawn.outcome().machine().name()),
+        words);
     Map<Verdict, String> told =
         Map.of(
-            Verdict.FITS, "clear", Verdict.LIMITED, "clear over part of the opening only",
-            Verdict.MEASURE, "too close: measure", Verdict.NO_PLACE, "no place");
+            Verdict.FITS,
+            "clear",
+            Verdict.LIMITED,
+            "clear over part of the opening only",
+            Verdict.MEASURE,
+            "too close: measure",
+            Verdict.NO_PLACE,
+            "no place");
     boolean listed = drawn.outcome().recommended().orElseThrow().limit().isPresent();
     assertTrue(
-        words.contains(listed ? told.get(drawn.outcome().verdict()) : "nothing listed to hit"), words);
+        words.contains(listed ? told.get(drawn.outcome().verdict()) : "nothing listed to hit"),
+        words);
     assertTrue(words.contains("Does not replace the check on the machine."), words);
     assertTrue(words.contains("Lock out before reaching in."), words);
-    assertTrue(words.contains("clearance asked: 6.35 mm") || words.contains("clearance asked: 6 mm"), words);
+    assertTrue(
+        words.contains("clearance asked: 6.35 mm") || words.contains("clearance asked: 6 mm"),
+        words);
   }
 
-  /** The same for shops of every kind: slots along y, clutter, inches, shape parts, both jaws moving. */
+  /**
+   * The same for shops of every kind: slots along y, clutter, inches, shape parts, both jaws
+   * moving.
+   */
   @ParameterizedTest
   @EnumSource(RandomShops.Profile.class)
   void drawings_ofRandomShops_holdTheSame(RandomShops.Profile profile) throws Exception {

@@ -27,27 +27,44 @@ class PairingRowsTest {
   private static final String HEADER =
       "machine,vise,verdict,margin_mm,best_margin_mm,limited_by,limiting_part,limiting_situation,"
           + "limiting_opening,usable_from_mm,usable_to_mm,missing";
-  private static final String ROW = "mill A,plain,fits,1.000,2.000,door,base,cutting,any,0.000,150.000,";
+  private static final String ROW =
+      "mill A,plain,fits,1.000,2.000,door,base,cutting,any,0.000,150.000,";
 
   @Test
   void of_everyVerdict_tellsWhatTheFileTells() throws Exception {
-    Outcome limited = new Made(machine("mill A"), vise("plain"), Verdict.LIMITED).best("-11.4750005")
-        .limit("0.0019995", "rear cover", "screw rear", Axis.X, Situation.LOADING, JawEnd.OPEN)
-        .usable("45.3", "150.07").done();
-    Outcome unknown = new Made(machine("mill, \"B\""), vise("plain"), Verdict.UNKNOWN)
-        .missing(Column.REAR_GAP, Column.GUARD_GAP).done();
+    Outcome limited =
+        new Made(machine("mill A"), vise("plain"), Verdict.LIMITED)
+            .best("-11.4750005")
+            .limit("0.0019995", "rear cover", "screw rear", Axis.X, Situation.LOADING, JawEnd.OPEN)
+            .usable("45.3", "150.07")
+            .done();
+    Outcome unknown =
+        new Made(machine("mill, \"B\""), vise("plain"), Verdict.UNKNOWN)
+            .missing(Column.REAR_GAP, Column.GUARD_GAP)
+            .done();
 
     assertEquals(
         List.of(
             new PairingRow(
-                "mill A", "plain", Verdict.LIMITED, OptionalLong.of(mm("0.001")),
+                "mill A",
+                "plain",
+                Verdict.LIMITED,
+                OptionalLong.of(mm("0.001")),
                 OptionalLong.of(mm("-11.476")),
                 Optional.of(
-                    new PairingRow.Limiting("rear cover", "screw rear", Situation.LOADING, JawEnd.OPEN)),
-                Optional.of(new PairingRow.Usable(mm("45.3"), mm("150.07"))), List.of()),
+                    new PairingRow.Limiting(
+                        "rear cover", "screw rear", Situation.LOADING, JawEnd.OPEN)),
+                Optional.of(new PairingRow.Usable(mm("45.3"), mm("150.07"))),
+                List.of()),
             new PairingRow(
-                "mill, \"B\"", "plain", Verdict.UNKNOWN, OptionalLong.empty(), OptionalLong.empty(),
-                Optional.empty(), Optional.empty(), List.of("machines.rear_gap", "guards.gap"))),
+                "mill, \"B\"",
+                "plain",
+                Verdict.UNKNOWN,
+                OptionalLong.empty(),
+                OptionalLong.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of("machines.rear_gap", "guards.gap"))),
         PairingRows.of(Advised.bare(List.of(limited, unknown))));
   }
 
@@ -67,7 +84,8 @@ class PairingRowsTest {
     assertEquals(
         plain,
         read(
-            HEADER.replace("machine,vise", "vise,machine") + "\n"
+            HEADER.replace("machine,vise", "vise,machine")
+                + "\n"
                 + ROW.replace("mill A,plain", "plain,mill A")));
     assertEquals(plain, read("\ufeff" + HEADER + "\n\n" + ROW + "\n\n"));
   }
@@ -80,22 +98,24 @@ class PairingRowsTest {
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', value = {
-      "2.000 | 2,5 | row 2 has 13 cells, but the header has 12",
-      "2.000 | two | row 2, column best_margin_mm: \"two\" is no number of millimetres",
-      "2.000 | 2e3 | row 2, column best_margin_mm: \"2e3\" is no number of millimetres",
-      "2.000 | NaN | row 2, column best_margin_mm: \"NaN\" is no number of millimetres",
-      "2.000 | 1234567890 | row 2, column best_margin_mm: \"1234567890\" is no number of millimetres",
-      "fits | good | row 2, column verdict: \"good\" is none of fits, measure, limited, no place,"
-          + " no mount, unknown",
-      "cutting | '' | row 2, column limiting_situation: is none of cutting, loading",
-      "any | wide | row 2, column limiting_opening: \"wide\" is none of closed, open, any",
-      "base | '' | row 2, column limiting_part: is blank",
-      "plain | '' | row 2, column vise: is blank",
-      "150.000 | '' | row 2, column usable_to_mm: is blank, but its other end is not",
-      "0.000, | , | row 2, column usable_from_mm: is blank, but its other end is not",
-      "plain | \"plain | it has quotes that do not pair up",
-  })
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "2.000 | 2,5 | row 2 has 13 cells, but the header has 12",
+        "2.000 | two | row 2, column best_margin_mm: \"two\" is no number of millimetres",
+        "2.000 | 2e3 | row 2, column best_margin_mm: \"2e3\" is no number of millimetres",
+        "2.000 | NaN | row 2, column best_margin_mm: \"NaN\" is no number of millimetres",
+        "2.000 | 1234567890 | row 2, column best_margin_mm: \"1234567890\" is no number of millimetres",
+        "fits | good | row 2, column verdict: \"good\" is none of fits, measure, limited, no place,"
+            + " no mount, unknown",
+        "cutting | '' | row 2, column limiting_situation: is none of cutting, loading",
+        "any | wide | row 2, column limiting_opening: \"wide\" is none of closed, open, any",
+        "base | '' | row 2, column limiting_part: is blank",
+        "plain | '' | row 2, column vise: is blank",
+        "150.000 | '' | row 2, column usable_to_mm: is blank, but its other end is not",
+        "0.000, | , | row 2, column usable_from_mm: is blank, but its other end is not",
+        "plain | \"plain | it has quotes that do not pair up",
+      })
   void read_cellThatCannotBeOurs_isToldByRowAndColumn(String old, String now, String message) {
     assertEquals(message, refused(HEADER + "\n" + ROW.replaceFirst(old, now) + "\n"));
   }
@@ -103,7 +123,8 @@ class PairingRowsTest {
   @Test
   void read_headerThatCannotBeOurs_isTold() {
     assertEquals("it is empty", refused(""));
-    assertEquals("it has no column verdict", refused(HEADER.replace("verdict", "result") + "\n" + ROW));
+    assertEquals(
+        "it has no column verdict", refused(HEADER.replace("verdict", "result") + "\n" + ROW));
     assertEquals(
         "it has no columns margin_mm, missing",
         refused(HEADER.replace(",margin_mm", "").replace(",missing", "")));

@@ -80,12 +80,24 @@ class PairingsCsvTest {
             + "309.999,267.999,",
         new Made(machine, vise, Verdict.FITS)
             .best("33.0749995")
-            .limit("6.9749995", "6.0000005", "1.2500005", "rear cover", "screw rear", Axis.Y,
-                Situation.CUTTING, JawEnd.CLOSED)
-            .at(Turn.FRONT, "12.3455", "-35.0005").usable("0.0000005", "150.0699995")
-            .shortfall("2.0000005").overhang("3.0000005")
-            .play("40.0009995", "41.9999995", "0.9999995", "3").nose("181.4000005")
-            .room("309.9999995").load("267.9999").done());
+            .limit(
+                "6.9749995",
+                "6.0000005",
+                "1.2500005",
+                "rear cover",
+                "screw rear",
+                Axis.Y,
+                Situation.CUTTING,
+                JawEnd.CLOSED)
+            .at(Turn.FRONT, "12.3455", "-35.0005")
+            .usable("0.0000005", "150.0699995")
+            .shortfall("2.0000005")
+            .overhang("3.0000005")
+            .play("40.0009995", "41.9999995", "0.9999995", "3")
+            .nose("181.4000005")
+            .room("309.9999995")
+            .load("267.9999")
+            .done());
   }
 
   @Test
@@ -93,8 +105,14 @@ class PairingsCsvTest {
     assertRow(
         "mill A,plain,fits,,,,,,,,,,right,0.000,-35.000,base bolts,1;3,0.000,150.070,0.000,,"
             + "100.000,100.000,3.000,3.000,,310.000,268.000,",
-        new Made(machine, vise, Verdict.FITS).at(Turn.RIGHT, "0", "-35").usable("0", "150.07").overhang("")
-            .play("100", "100", "3", "3").room("310").load("268").done());
+        new Made(machine, vise, Verdict.FITS)
+            .at(Turn.RIGHT, "0", "-35")
+            .usable("0", "150.07")
+            .overhang("")
+            .play("100", "100", "3", "3")
+            .room("310")
+            .load("268")
+            .done());
   }
 
   @Test
@@ -102,9 +120,14 @@ class PairingsCsvTest {
     assertRow(
         "mill A,plain,measure,-1.588,-1.588,door,handle,y,loading,any,25.000,1.588,left,"
             + "1.000,2.000,base bolts,1;3,,,0.000,0.000,,,,,,310.000,-4.001,",
-        new Made(machine, vise, Verdict.MEASURE).best("-1.5875")
-            .limit("-1.5875", "25", "1.5875", "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
-            .at(Turn.LEFT, "1", "2").room("310").load("-4.0001").done());
+        new Made(machine, vise, Verdict.MEASURE)
+            .best("-1.5875")
+            .limit(
+                "-1.5875", "25", "1.5875", "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
+            .at(Turn.LEFT, "1", "2")
+            .room("310")
+            .load("-4.0001")
+            .done());
   }
 
   @Test
@@ -112,10 +135,16 @@ class PairingsCsvTest {
     assertRow(
         "mill A,plain,limited,0.001,-11.475,rear cover,screw rear,x,cutting,open,6.000,1.000,rear,"
             + "0.000,0.000,swivel,1;3,45.300,150.070,0.000,0.000,1.000,1.000,1.000,1.000,,310.000,268.000,",
-        new Made(machine, vise, Verdict.LIMITED).best("-11.475")
+        new Made(machine, vise, Verdict.LIMITED)
+            .best("-11.475")
             .limit("0.001", "rear cover", "screw rear", Axis.X, Situation.CUTTING, JawEnd.OPEN)
-            .at(Turn.REAR, "0", "0").mount("swivel").usable("45.3", "150.07").play("1", "1", "1", "1")
-            .room("310").load("268").done());
+            .at(Turn.REAR, "0", "0")
+            .mount("swivel")
+            .usable("45.3", "150.07")
+            .play("1", "1", "1", "1")
+            .room("310")
+            .load("268")
+            .done());
   }
 
   @Test
@@ -123,9 +152,13 @@ class PairingsCsvTest {
     assertRow(
         "mill A,plain,no place,-20.876,-20.876,table,handle,z,loading,any,6.000,1.000,front,"
             + "0.000,0.000,base bolts,1;3,,,5.000,0.000,,,,,,-1.000,268.000,",
-        new Made(machine, vise, Verdict.NO_PLACE).best("-20.8750005")
+        new Made(machine, vise, Verdict.NO_PLACE)
+            .best("-20.8750005")
             .limit("-20.8750005", "table", "handle", Axis.Z, Situation.LOADING, JawEnd.ANY)
-            .shortfall("5").room("-1").load("268").done());
+            .shortfall("5")
+            .room("-1")
+            .load("268")
+            .done());
   }
 
   @Test
@@ -147,7 +180,8 @@ class PairingsCsvTest {
     assertRow(
         "mill A,plain,unknown,,,,,,,,,,,,,,,,,,,,,,,,,,machines.rear_gap;guards.gap;vises.base_width",
         new Made(machine, vise, Verdict.UNKNOWN)
-            .missing(Column.REAR_GAP, Column.GUARD_GAP, Column.BASE_WIDTH).done());
+            .missing(Column.REAR_GAP, Column.GUARD_GAP, Column.BASE_WIDTH)
+            .done());
   }
 
   @Test
@@ -158,7 +192,8 @@ class PairingsCsvTest {
 
   @Test
   void write_inALocaleWithOtherDigits_isTheSame() throws IOException {
-    Outcome outcome = new Made(machine, vise, Verdict.FITS).best("1234.5").at(Turn.FRONT, "1", "2").done();
+    Outcome outcome =
+        new Made(machine, vise, Verdict.FITS).best("1234.5").at(Turn.FRONT, "1", "2").done();
     String plain = csv(outcome);
     Locale before = Locale.getDefault();
     try {
@@ -172,9 +207,14 @@ class PairingsCsvTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"=1+2", "+cmd", "-2+3", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "＝1"})
-  void write_textThatCouldStartAFormula_isNeutralisedInEveryTextColumn(String text) throws IOException {
-    Outcome outcome = new Made(machine(text), vise(text), Verdict.FITS).best("-3")
-        .limit("-3", text, text, Axis.X, Situation.CUTTING, JawEnd.ANY).mount(text).done();
+  void write_textThatCouldStartAFormula_isNeutralisedInEveryTextColumn(String text)
+      throws IOException {
+    Outcome outcome =
+        new Made(machine(text), vise(text), Verdict.FITS)
+            .best("-3")
+            .limit("-3", text, text, Axis.X, Situation.CUTTING, JawEnd.ANY)
+            .mount(text)
+            .done();
     try (CSVParser parser = CSVParser.parse(new StringReader(csv(outcome)), CSVFormat.RFC4180)) {
       CSVRecord row = parser.getRecords().get(1);
       for (int column : new int[] {0, 1, 5, 6, 15}) {

@@ -10,7 +10,8 @@ class PlainTextTest {
 
   /** Starts named by OWASP, "CSV Injection" (owasp.org/www-community/attacks/CSV_Injection). */
   @ParameterizedTest
-  @ValueSource(strings = {"=1+2", "+1", "-1", "@SUM(1)", "\tx", "\rx", "\nx", "＝1", "＋1", "－1", "＠x"})
+  @ValueSource(
+      strings = {"=1+2", "+1", "-1", "@SUM(1)", "\tx", "\rx", "\nx", "＝1", "＋1", "－1", "＠x"})
   void harmless_startOfAFormula_getsAnApostrophe(String text) {
     assertEquals("'" + text, PlainText.harmless(text));
   }

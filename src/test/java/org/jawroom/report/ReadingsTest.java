@@ -36,32 +36,83 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Which columns a margin comes from, by the formulas of the model. */
 class ReadingsTest {
   private static final Slots CENTRED = machine("A").slots();
-  private static final Slots FROM_FRONT = new Slots(
-      Axis.X, 3, known("14"), known("100"), OptionalLong.of(mm("75")), List.of(), OptionalLong.empty());
-  private static final Slots BY_POSITIONS = new Slots(
-      Axis.X, 3, known("14"), Dimension.BLANK, OptionalLong.empty(), List.of(mm("75"), mm("170"), mm("280")),
-      OptionalLong.empty());
+  private static final Slots FROM_FRONT =
+      new Slots(
+          Axis.X,
+          3,
+          known("14"),
+          known("100"),
+          OptionalLong.of(mm("75")),
+          List.of(),
+          OptionalLong.empty());
+  private static final Slots BY_POSITIONS =
+      new Slots(
+          Axis.X,
+          3,
+          known("14"),
+          Dimension.BLANK,
+          OptionalLong.empty(),
+          List.of(mm("75"), mm("170"), mm("280")),
+          OptionalLong.empty());
 
-  private Machine machine = machine("A", "", "900", "600", List.of(), CALIPER, List.of(
-      new Guard(
-          "hose arm", "", Axes.NONE, When.ALWAYS, Optional.empty(), Dimension.NONE,
-          new Box(Interval.of(0, 2), Interval.of(0, 2), Interval.of(0, 2)), OptionalLong.empty(),
-          OptionalLong.empty()),
-      new Guard(
-          "head", "", new Axes(true, true, true), When.ALWAYS, Optional.empty(), Dimension.NONE,
-          new Box(Interval.of(0, 2), Interval.of(0, 2), Interval.of(0, 2)), OptionalLong.empty(),
-          OptionalLong.empty())));
+  private Machine machine =
+      machine(
+          "A",
+          "",
+          "900",
+          "600",
+          List.of(),
+          CALIPER,
+          List.of(
+              new Guard(
+                  "hose arm",
+                  "",
+                  Axes.NONE,
+                  When.ALWAYS,
+                  Optional.empty(),
+                  Dimension.NONE,
+                  new Box(Interval.of(0, 2), Interval.of(0, 2), Interval.of(0, 2)),
+                  OptionalLong.empty(),
+                  OptionalLong.empty()),
+              new Guard(
+                  "head",
+                  "",
+                  new Axes(true, true, true),
+                  When.ALWAYS,
+                  Optional.empty(),
+                  Dimension.NONE,
+                  new Box(Interval.of(0, 2), Interval.of(0, 2), Interval.of(0, 2)),
+                  OptionalLong.empty(),
+                  OptionalLong.empty())));
   private Vise vise = vise("v", "150", "0", "150.07", known("120"), CALIPER);
 
   /** The guard's face lies beyond the part along the axis (front guards: before it). */
   private String behind(
-      String guard, boolean beyond, String part, Axis axis, Situation situation, JawEnd jaws, Turn turn,
+      String guard,
+      boolean beyond,
+      String part,
+      Axis axis,
+      Situation situation,
+      JawEnd jaws,
+      Turn turn,
       Made made) {
     Interval face = beyond ? Interval.of(10, 10) : Interval.of(-10, -10);
     Interval end = Interval.of(0, 0);
-    Limit limit = new Limit(
-        10, 0, 0, guard, part, axis, situation, jaws, new Box(end, end, end), new Box(face, face, face));
-    return Readings.behind(made.at(turn, "0", "0").limit(limit).done()).orElseThrow().words()
+    Limit limit =
+        new Limit(
+            10,
+            0,
+            0,
+            guard,
+            part,
+            axis,
+            situation,
+            jaws,
+            new Box(end, end, end),
+            new Box(face, face, face));
+    return Readings.behind(made.at(turn, "0", "0").limit(limit).done())
+        .orElseThrow()
+        .words()
         .replace("\n", " / ");
   }
 
@@ -75,7 +126,8 @@ class ReadingsTest {
   }
 
   private String rear(Made made) {
-    return behind("rear cover", true, "base", Axis.Y, Situation.CUTTING, JawEnd.ANY, Turn.FRONT, made);
+    return behind(
+        "rear cover", true, "base", Axis.Y, Situation.CUTTING, JawEnd.ANY, Turn.FRONT, made);
   }
 
   @Test
@@ -113,7 +165,15 @@ class ReadingsTest {
   void behind_alongTheSlots_isWhereItStandsAndNoBolt() {
     assertEquals(
         "machine: left_gap, half of table_length, where it stands along the slots / vise: half of base_width",
-        behind("left guard", false, "base", Axis.X, Situation.CUTTING, JawEnd.ANY, Turn.FRONT, made()));
+        behind(
+            "left guard",
+            false,
+            "base",
+            Axis.X,
+            Situation.CUTTING,
+            JawEnd.ANY,
+            Turn.FRONT,
+            made()));
   }
 
   @Test
@@ -122,26 +182,36 @@ class ReadingsTest {
         "machine: rear_gap, half of table_width, half of travel_y, load_y, spindle_y, slot_pitch / "
             + "vise: half of bolt_spacing, bolt_hole_v, handle_radius",
         behind(
-            "rear cover", true, "handle", Axis.Y, Situation.LOADING, JawEnd.ANY, Turn.LEFT, made()));
+            "rear cover",
+            true,
+            "handle",
+            Axis.Y,
+            Situation.LOADING,
+            JawEnd.ANY,
+            Turn.LEFT,
+            made()));
   }
 
   @Test
   void behind_boxGuard_isItsFaceAndHalfTheTravel() {
     assertEquals(
         "machine: y_min of hose arm, half of travel_y, slot_pitch / vise: bolt_u, bolt_hole_u, rear_reach",
-        behind("hose arm", true, "base", Axis.Y, Situation.CUTTING, JawEnd.ANY, Turn.FRONT, made()));
+        behind(
+            "hose arm", true, "base", Axis.Y, Situation.CUTTING, JawEnd.ANY, Turn.FRONT, made()));
     machine = with(FROM_FRONT, machine.ledges());
     assertEquals(
         "machine: y_max of hose arm, half of table_width, load_y, spindle_y, slot_first, slot_pitch / "
             + "vise: bolt_u, bolt_hole_u, front_reach",
-        behind("hose arm", false, "base", Axis.Y, Situation.LOADING, JawEnd.ANY, Turn.FRONT, made()));
+        behind(
+            "hose arm", false, "base", Axis.Y, Situation.LOADING, JawEnd.ANY, Turn.FRONT, made()));
   }
 
   @Test
   void behind_head_isItsLowEndAndTheNose() {
     assertEquals(
         "machine: z_min of head, nose_min or the shortest tool / vise: bed_height, jaw_height",
-        behind("head", true, "moving jaw", Axis.Z, Situation.CUTTING, JawEnd.ANY, Turn.FRONT, made()));
+        behind(
+            "head", true, "moving jaw", Axis.Z, Situation.CUTTING, JawEnd.ANY, Turn.FRONT, made()));
     assertEquals(
         "machine: z_min of head, nose_max / vise: screw_height, handle_radius",
         behind("head", true, "handle", Axis.Z, Situation.LOADING, JawEnd.ANY, Turn.FRONT, made()));
@@ -151,43 +221,61 @@ class ReadingsTest {
   void behind_table_isItsTopOrItsEdgeWithTheLedge() {
     assertEquals(
         "machine: none / vise: screw_height, half of screw_diameter",
-        behind("table", false, "handle", Axis.Z, Situation.LOADING, JawEnd.ANY, Turn.FRONT, made()));
+        behind(
+            "table", false, "handle", Axis.Z, Situation.LOADING, JawEnd.ANY, Turn.FRONT, made()));
     machine = with(CENTRED, new Sides<>(mm("20"), 0L, 0L, 0L));
     assertEquals(
         "machine: half of table_width, front_ledge, slot_pitch / "
             + "vise: bolt_u, bolt_hole_u, front_reach, front_projection_closed",
-        behind("table", true, "handle", Axis.Y, Situation.LOADING, JawEnd.CLOSED, Turn.FRONT, made()));
+        behind(
+            "table", true, "handle", Axis.Y, Situation.LOADING, JawEnd.CLOSED, Turn.FRONT, made()));
   }
 
-  /** The part's ends in the vise frame, through each turn: u points −y, +x, +y, −x; v +x, +y, −x, −y. */
+  /**
+   * The part's ends in the vise frame, through each turn: u points −y, +x, +y, −x; v +x, +y, −x,
+   * −y.
+   */
   @ParameterizedTest
-  @CsvSource(delimiter = '|', value = {
-    "FRONT | Y | true | base | rear_reach",
-    "FRONT | Y | false | base | front_reach",
-    "REAR | Y | true | base | front_reach",
-    "RIGHT | X | true | base | front_reach",
-    "LEFT | X | true | base | rear_reach",
-    "RIGHT | X | false | screw rear | rear_reach, rear_projection_open",
-    "RIGHT | X | true | screw rear | rear_reach",
-    "RIGHT | X | true | moving jaw | opening_max, moving_jaw_thickness",
-    "RIGHT | X | false | moving jaw | opening_max",
-    "RIGHT | X | false | fixed jaw | fixed_jaw_thickness",
-    "RIGHT | X | true | handle | front_reach, front_projection_open, handle_depth",
-    "FRONT | X | true | stop | v_max of stop",
-    "REAR | X | true | stop | v_min of stop",
-    "LEFT | X | true | stop | u_min_open of stop",
-    "RIGHT | X | true | stop | u_max_open of stop",
-    "FRONT | X | true | screw front | half of screw_diameter",
-    "FRONT | X | true | fixed jaw | half of jaw_width",
-    "FRONT | Z | false | stop | w_min of stop"
-  })
-  void behind_eachEnd_isToldInTheViseFrame(Turn turn, Axis axis, boolean beyond, String part, String ends) {
-    vise = with(List.of(new VisePart(
-        "stop", When.ALWAYS, Interval.of(0, 2), Interval.of(0, 2), Interval.of(0, 2), Interval.of(0, 2),
-        OptionalLong.empty())), vise.mounts());
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "FRONT | Y | true | base | rear_reach",
+        "FRONT | Y | false | base | front_reach",
+        "REAR | Y | true | base | front_reach",
+        "RIGHT | X | true | base | front_reach",
+        "LEFT | X | true | base | rear_reach",
+        "RIGHT | X | false | screw rear | rear_reach, rear_projection_open",
+        "RIGHT | X | true | screw rear | rear_reach",
+        "RIGHT | X | true | moving jaw | opening_max, moving_jaw_thickness",
+        "RIGHT | X | false | moving jaw | opening_max",
+        "RIGHT | X | false | fixed jaw | fixed_jaw_thickness",
+        "RIGHT | X | true | handle | front_reach, front_projection_open, handle_depth",
+        "FRONT | X | true | stop | v_max of stop",
+        "REAR | X | true | stop | v_min of stop",
+        "LEFT | X | true | stop | u_min_open of stop",
+        "RIGHT | X | true | stop | u_max_open of stop",
+        "FRONT | X | true | screw front | half of screw_diameter",
+        "FRONT | X | true | fixed jaw | half of jaw_width",
+        "FRONT | Z | false | stop | w_min of stop"
+      })
+  void behind_eachEnd_isToldInTheViseFrame(
+      Turn turn, Axis axis, boolean beyond, String part, String ends) {
+    vise =
+        with(
+            List.of(
+                new VisePart(
+                    "stop",
+                    When.ALWAYS,
+                    Interval.of(0, 2),
+                    Interval.of(0, 2),
+                    Interval.of(0, 2),
+                    Interval.of(0, 2),
+                    OptionalLong.empty())),
+            vise.mounts());
     String words =
         behind("hose arm", beyond, part, axis, Situation.CUTTING, JawEnd.OPEN, turn, made());
-    assertEquals(ends, words.substring(words.indexOf("vise: ") + 6).replace("bolt_u, bolt_hole_u, ", ""));
+    assertEquals(
+        ends, words.substring(words.indexOf("vise: ") + 6).replace("bolt_u, bolt_hole_u, ", ""));
   }
 
   @Test
@@ -200,7 +288,13 @@ class ReadingsTest {
     assertEquals(
         "machine: rear_gap, half of table_width, slot_pitch / vise: v of plate, hole_v of plate",
         behind(
-            "rear cover", true, "bolts", Axis.Y, Situation.CUTTING, JawEnd.ANY, Turn.RIGHT,
+            "rear cover",
+            true,
+            "bolts",
+            Axis.Y,
+            Situation.CUTTING,
+            JawEnd.ANY,
+            Turn.RIGHT,
             made().mount("plate")));
   }
 
@@ -211,16 +305,50 @@ class ReadingsTest {
 
   private Machine with(Slots slots, Sides<Long> ledges) {
     return new Machine(
-        machine.name(), "", false, machine.tableMoves(), machine.tableLength(), machine.tableWidth(),
-        machine.travelX(), machine.travelY(), 0, 0, slots, ledges, machine.gaps(), machine.noseMin(),
-        machine.noseMax(), machine.maxLoad(), 0, 0, machine.turns(), List.of(), CALIPER, Optional.empty(),
+        machine.name(),
+        "",
+        false,
+        machine.tableMoves(),
+        machine.tableLength(),
+        machine.tableWidth(),
+        machine.travelX(),
+        machine.travelY(),
+        0,
+        0,
+        slots,
+        ledges,
+        machine.gaps(),
+        machine.noseMin(),
+        machine.noseMax(),
+        machine.maxLoad(),
+        0,
+        0,
+        machine.turns(),
+        List.of(),
+        CALIPER,
+        Optional.empty(),
         machine.guards());
   }
 
   private Vise with(List<VisePart> parts, List<Mount> mounts) {
     return new Vise(
-        vise.name(), "", 1, true, vise.jaws(), vise.opening(), vise.base(), vise.screw(), vise.handle(),
-        vise.turns(), mounts, vise.boltGrip(), false, vise.mass(), vise.clampForce(), vise.price(),
-        CALIPER, parts);
+        vise.name(),
+        "",
+        1,
+        true,
+        vise.jaws(),
+        vise.opening(),
+        vise.base(),
+        vise.screw(),
+        vise.handle(),
+        vise.turns(),
+        mounts,
+        vise.boltGrip(),
+        false,
+        vise.mass(),
+        vise.clampForce(),
+        vise.price(),
+        CALIPER,
+        parts);
   }
 }

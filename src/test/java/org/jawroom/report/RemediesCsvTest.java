@@ -42,11 +42,15 @@ class RemediesCsvTest {
             + "A,v,clearance,1.200,0.000,door\r\n"
             + "B,v,upper swing,,1.000,door\r\n",
         csv(
-            pairing("A", "v").remedy(RemedyKind.HANDLE_OFF, "", "0.12", "door")
+            pairing("A", "v")
+                .remedy(RemedyKind.HANDLE_OFF, "", "0.12", "door")
                 .turn(Turn.LEFT, "3", "rear cover")
-                .remedy(RemedyKind.TRAVEL_FRONT, "12.01", "0", "door").remedy(RemedyKind.CLAMPS, "")
-                .remedy(RemedyKind.RAISE, "69.85", "0", "table").move("door", Way.FRONT, "38.1", "0.009")
-                .remedy(RemedyKind.CLEARANCE, "1.2", "0", "door").done(),
+                .remedy(RemedyKind.TRAVEL_FRONT, "12.01", "0", "door")
+                .remedy(RemedyKind.CLAMPS, "")
+                .remedy(RemedyKind.RAISE, "69.85", "0", "table")
+                .move("door", Way.FRONT, "38.1", "0.009")
+                .remedy(RemedyKind.CLEARANCE, "1.2", "0", "door")
+                .done(),
             pairing("A", "w").done(),
             pairing("B", "v").remedy(RemedyKind.UPPER_SWING, "", "1", "door").done()));
   }

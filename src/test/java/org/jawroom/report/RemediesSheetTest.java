@@ -45,7 +45,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RemediesSheetTest {
   private final Vise v = vise("v");
 
-  private static List<String> rows(Shop shop, PeopleUnit unit, Advice... advice) throws IOException {
+  private static List<String> rows(Shop shop, PeopleUnit unit, Advice... advice)
+      throws IOException {
     try (XSSFWorkbook book = Opened.open(shop, List.of(advice), unit)) {
       return Opened.rows(book.getSheet("Remedies"));
     }
@@ -60,7 +61,8 @@ class RemediesSheetTest {
     Advice advice = advised.done();
     Shop shop = shop(List.of(advice.outcome().machine()), List.of(advice.outcome().vise()));
     return rows(shop, unit, advice).stream()
-        .map(row -> row.split("\\|")).map(cells -> cells[3] + "|" + cells[6])
+        .map(row -> row.split("\\|"))
+        .map(cells -> cells[3] + "|" + cells[6])
         .toList();
   }
 
@@ -69,16 +71,43 @@ class RemediesSheetTest {
   }
 
   private static Outcome fits(Machine machine, Vise vise, String margin) {
-    return new Made(machine, vise, Verdict.FITS).best(margin)
-        .limit(margin, "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY).done();
+    return new Made(machine, vise, Verdict.FITS)
+        .best(margin)
+        .limit(margin, "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY)
+        .done();
   }
 
   private static Machine with(
-      Machine m, boolean candidate, Axes tableMoves, long loadY, EnumSet<Turn> turns, List<Guard> guards) {
+      Machine m,
+      boolean candidate,
+      Axes tableMoves,
+      long loadY,
+      EnumSet<Turn> turns,
+      List<Guard> guards) {
     return new Machine(
-        m.name(), m.description(), candidate, tableMoves, m.tableLength(), m.tableWidth(), m.travelX(),
-        m.travelY(), m.spindleX(), m.spindleY(), m.slots(), m.ledges(), m.gaps(), m.noseMin(), m.noseMax(),
-        m.maxLoad(), m.loadX(), loadY, turns, m.lookedFor(), m.provenance(), m.price(), guards);
+        m.name(),
+        m.description(),
+        candidate,
+        tableMoves,
+        m.tableLength(),
+        m.tableWidth(),
+        m.travelX(),
+        m.travelY(),
+        m.spindleX(),
+        m.spindleY(),
+        m.slots(),
+        m.ledges(),
+        m.gaps(),
+        m.noseMin(),
+        m.noseMax(),
+        m.maxLoad(),
+        m.loadX(),
+        loadY,
+        turns,
+        m.lookedFor(),
+        m.provenance(),
+        m.price(),
+        guards);
   }
 
   private static Machine with(Machine m, Axes tableMoves) {
@@ -87,9 +116,24 @@ class RemediesSheetTest {
 
   private static Vise with(Vise v, int quantity) {
     return new Vise(
-        v.name(), v.description(), quantity, v.simple(), v.jaws(), v.opening(), v.base(), v.screw(),
-        v.handle(), v.turns(), v.mounts(), v.boltGrip(), v.strapFlange(), v.mass(), v.clampForce(),
-        v.price(), v.provenance(), v.parts());
+        v.name(),
+        v.description(),
+        quantity,
+        v.simple(),
+        v.jaws(),
+        v.opening(),
+        v.base(),
+        v.screw(),
+        v.handle(),
+        v.turns(),
+        v.mounts(),
+        v.boltGrip(),
+        v.strapFlange(),
+        v.mass(),
+        v.clampForce(),
+        v.price(),
+        v.provenance(),
+        v.parts());
   }
 
   @Test
@@ -97,15 +141,31 @@ class RemediesSheetTest {
     Machine a = machine("A");
     Machine b = machine("B");
     Vise w = vise("w");
-    Advice limited = new Advised(
-        new Made(a, v, Verdict.LIMITED).best("-5").usable("76.21", "150.07")
-            .limit("0.49", "rear cover", "screw rear", Axis.Y, Situation.CUTTING, JawEnd.CLOSED).done())
-        .remedy(RemedyKind.UPPER_SWING, "", "0.29", "door")
-        .remedy(RemedyKind.CLEARANCE, "1.2", "0", "door").done();
-    Advice measure = new Advised(
-        new Made(b, v, Verdict.MEASURE).best("-0.2")
-            .limit("-0.2", "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY).done())
-        .needs("0.3", "0.12").remedy(RemedyKind.CLAMPS, "").done();
+    Advice limited =
+        new Advised(
+                new Made(a, v, Verdict.LIMITED)
+                    .best("-5")
+                    .usable("76.21", "150.07")
+                    .limit(
+                        "0.49",
+                        "rear cover",
+                        "screw rear",
+                        Axis.Y,
+                        Situation.CUTTING,
+                        JawEnd.CLOSED)
+                    .done())
+            .remedy(RemedyKind.UPPER_SWING, "", "0.29", "door")
+            .remedy(RemedyKind.CLEARANCE, "1.2", "0", "door")
+            .done();
+    Advice measure =
+        new Advised(
+                new Made(b, v, Verdict.MEASURE)
+                    .best("-0.2")
+                    .limit("-0.2", "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY)
+                    .done())
+            .needs("0.3", "0.12")
+            .remedy(RemedyKind.CLAMPS, "")
+            .done();
     Advice none = new Advised(new Made(b, w, Verdict.NO_MOUNT).done()).done();
     assertEquals(
         List.of(
@@ -122,8 +182,12 @@ class RemediesSheetTest {
             "B|v|≈ too close: measure|strap clamps instead of bolts||||none|none",
             "B|w|≠ bolts don't line up|no single change does it||||none|A (7.7)"),
         rows(
-            shop(List.of(a, b), List.of(v, w)), PeopleUnit.MM, limited,
-            new Advised(fits(a, w, "7.77")).done(), measure, none));
+            shop(List.of(a, b), List.of(v, w)),
+            PeopleUnit.MM,
+            limited,
+            new Advised(fits(a, w, "7.77")).done(),
+            measure,
+            none));
   }
 
   @Test
@@ -144,7 +208,9 @@ class RemediesSheetTest {
     assertEquals(
         List.of(),
         rows(
-            shop(List.of(a), List.of(v, vise("w"))), PeopleUnit.MM, new Advised(fits(a, v, "1")).done(),
+            shop(List.of(a), List.of(v, vise("w"))),
+            PeopleUnit.MM,
+            new Advised(fits(a, v, "1")).done(),
             new Advised(new Made(a, vise("w"), Verdict.UNKNOWN).done()).done()));
   }
 
@@ -181,7 +247,8 @@ class RemediesSheetTest {
   }
 
   private Advised stops(Machine machine) {
-    return new Advised(noPlace(machine)).remedy(RemedyKind.TRAVEL_FRONT, "12", "0", "door")
+    return new Advised(noPlace(machine))
+        .remedy(RemedyKind.TRAVEL_FRONT, "12", "0", "door")
         .remedy(RemedyKind.TRAVEL_BACK, "12.01", "0", "door")
         .remedy(RemedyKind.TRAVEL_LEFT, "1", "0", "door")
         .remedy(RemedyKind.TRAVEL_RIGHT, "1", "0", "door");
@@ -190,26 +257,47 @@ class RemediesSheetTest {
   /** Travel is 400, so the spindle stands at most at 200; at 190 it stands 10 from that end. */
   @ParameterizedTest
   @CsvSource({
-    "TRAVEL_FRONT, 190, 10, false", "TRAVEL_FRONT, 190, 10.01, true", "TRAVEL_BACK, 190, 10.01, false",
+    "TRAVEL_FRONT, 190, 10, false", "TRAVEL_FRONT, 190, 10.01, true",
+        "TRAVEL_BACK, 190, 10.01, false",
     "TRAVEL_BACK, -190, 10.01, true", "TRAVEL_BACK, -190, 10, false", "TRAVEL_LEFT, 190, 200, false"
   })
   void mind_travel_warnsWhereItIsLoadedBeyondTheStop(
       RemedyKind kind, String loadY, String amount, boolean warned) throws IOException {
-    Machine m = with(
-        machine("A"), false, new Axes(true, true, false), mm(loadY), EnumSet.allOf(Turn.class), List.of());
-    String row = told(PeopleUnit.MM, new Advised(noPlace(m)).remedy(kind, amount, "0", "door")).get(0);
+    Machine m =
+        with(
+            machine("A"),
+            false,
+            new Axes(true, true, false),
+            mm(loadY),
+            EnumSet.allOf(Turn.class),
+            List.of());
+    String row =
+        told(PeopleUnit.MM, new Advised(noPlace(m)).remedy(kind, amount, "0", "door")).get(0);
     assertEquals(warned, row.endsWith("; it is loaded beyond that stop: look at loading too"), row);
   }
 
   @Test
   void change_others_areInWords() throws IOException {
     Guard bar = box("hose arm");
-    Guard sill = new Guard(
-        "sill", "", Axes.NONE, When.ALWAYS, Optional.of(Side.FRONT), known("30"),
-        new Box(Interval.ALL, Interval.ALL, Interval.ALL), OptionalLong.empty(), OptionalLong.empty());
-    Machine m = with(
-        machine("A"), false, new Axes(true, true, false), 0, EnumSet.of(Turn.FRONT, Turn.RIGHT),
-        List.of(bar, sill));
+    Guard sill =
+        new Guard(
+            "sill",
+            "",
+            Axes.NONE,
+            When.ALWAYS,
+            Optional.of(Side.FRONT),
+            known("30"),
+            new Box(Interval.ALL, Interval.ALL, Interval.ALL),
+            OptionalLong.empty(),
+            OptionalLong.empty());
+    Machine m =
+        with(
+            machine("A"),
+            false,
+            new Axes(true, true, false),
+            0,
+            EnumSet.of(Turn.FRONT, Turn.RIGHT),
+            List.of(bar, sill));
     assertEquals(
         List.of(
             "take the handle off before cutting|",
@@ -224,10 +312,15 @@ class RemediesSheetTest {
             "set the hose arm 3 mm higher|then measure it again"),
         told(
             PeopleUnit.MM,
-            new Advised(noPlace(m)).remedy(RemedyKind.HANDLE_OFF, "", "0", "door")
-                .turn(Turn.LEFT, "0", "door").turn(Turn.RIGHT, "0", "door").remedy(RemedyKind.RAISE, "69.85", "0", "table")
-                .move("door", Way.FRONT, "38.1", "0").move("sill", Way.FRONT, "1", "0")
-                .move("hose arm", Way.LEFT, "2", "0").move("hose arm", Way.REAR, "2.5", "0")
+            new Advised(noPlace(m))
+                .remedy(RemedyKind.HANDLE_OFF, "", "0", "door")
+                .turn(Turn.LEFT, "0", "door")
+                .turn(Turn.RIGHT, "0", "door")
+                .remedy(RemedyKind.RAISE, "69.85", "0", "table")
+                .move("door", Way.FRONT, "38.1", "0")
+                .move("sill", Way.FRONT, "1", "0")
+                .move("hose arm", Way.LEFT, "2", "0")
+                .move("hose arm", Way.REAR, "2.5", "0")
                 .move("hose arm", Way.UP, "3", "0")));
   }
 
@@ -243,14 +336,20 @@ class RemediesSheetTest {
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', value = {
-    "0 | 50.09 | keep the jaws open no more than 50: a stop",
-    "10.01 | 50.09 | keep the jaws open 10.1 to 50: a spacer and a stop",
-    "10 | 150.07 | keep the jaws open 10 or more: a spacer"
-  })
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "0 | 50.09 | keep the jaws open no more than 50: a stop",
+        "10.01 | 50.09 | keep the jaws open 10.1 to 50: a spacer and a stop",
+        "10 | 150.07 | keep the jaws open 10 or more: a spacer"
+      })
   void keepOpen_saysWhichEndMatters(String from, String to, String words) throws IOException {
-    Outcome outcome = new Made(machine("A"), v, Verdict.LIMITED).best("-1").usable(from, to)
-        .limit("1", "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY).done();
+    Outcome outcome =
+        new Made(machine("A"), v, Verdict.LIMITED)
+            .best("-1")
+            .usable(from, to)
+            .limit("1", "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY)
+            .done();
     assertEquals(
         words + "|no change: it holds only while the jaws stay there",
         told(PeopleUnit.MM, new Advised(outcome)).get(0));
@@ -258,20 +357,27 @@ class RemediesSheetTest {
 
   @Test
   void elsewhere_namesTheThreeRoomiestThatAreInTheHouse() throws IOException {
-    List<Vise> vises = List.of(v, vise("p"), vise("q"), with(vise("sold"), 0), vise("r"), vise("s"));
+    List<Vise> vises =
+        List.of(v, vise("p"), vise("q"), with(vise("sold"), 0), vise("r"), vise("s"));
     Machine a = machine("A");
     Machine b = with(machine("B"), true, Axes.NONE, 0, EnumSet.allOf(Turn.class), List.of());
     Outcome heavy = new Made(a, vises.get(5), Verdict.FITS).best("99").load("-1").done();
-    List<String> rows = rows(
-        shop(List.of(a, b), vises), PeopleUnit.MM,
-        new Advised(noPlace(a)).done(), new Advised(fits(a, vises.get(1), "3")).done(),
-        new Advised(fits(a, vises.get(2), "9.99")).done(), new Advised(fits(a, vises.get(3), "50")).done(),
-        new Advised(fits(a, vises.get(4), "4")).done(), new Advised(heavy).done(),
-        new Advised(fits(b, v, "8")).done(), new Advised(noPlace(b)).done(),
-        new Advised(fits(b, vises.get(2), "2")).done(), new Advised(fits(b, vises.get(3), "2")).done(),
-        new Advised(fits(b, vises.get(4), "2.5")).done(), new Advised(fits(b, vises.get(5), "2")).done());
-    assertEquals("A|v|× no place|no single change does it||||q (9.9), r (4), p (3)|none", rows.get(0));
-    assertEquals("B|v|× no place|no single change does it||||v (8), r (2.5), q (2)|A (3)", rows.get(1));
+    List<String> rows =
+        rows(
+            shop(List.of(a, b), vises), PeopleUnit.MM,
+            new Advised(noPlace(a)).done(), new Advised(fits(a, vises.get(1), "3")).done(),
+            new Advised(fits(a, vises.get(2), "9.99")).done(),
+                new Advised(fits(a, vises.get(3), "50")).done(),
+            new Advised(fits(a, vises.get(4), "4")).done(), new Advised(heavy).done(),
+            new Advised(fits(b, v, "8")).done(), new Advised(noPlace(b)).done(),
+            new Advised(fits(b, vises.get(2), "2")).done(),
+                new Advised(fits(b, vises.get(3), "2")).done(),
+            new Advised(fits(b, vises.get(4), "2.5")).done(),
+                new Advised(fits(b, vises.get(5), "2")).done());
+    assertEquals(
+        "A|v|× no place|no single change does it||||q (9.9), r (4), p (3)|none", rows.get(0));
+    assertEquals(
+        "B|v|× no place|no single change does it||||v (8), r (2.5), q (2)|A (3)", rows.get(1));
   }
 
   @Test
@@ -300,8 +406,9 @@ class RemediesSheetTest {
             less ? "FFFFF0A8" : null,
             words.getCellStyle().getFillForegroundColorColor() == null
                 ? null
-                : ((org.apache.poi.xssf.usermodel.XSSFColor) words.getCellStyle()
-                    .getFillForegroundColorColor()).getARGBHex());
+                : ((org.apache.poi.xssf.usermodel.XSSFColor)
+                        words.getCellStyle().getFillForegroundColorColor())
+                    .getARGBHex());
       }
       assertTrue(apart > 5, "there are some");
       assertNotEquals(apart, last, "and others");
@@ -317,14 +424,21 @@ class RemediesSheetTest {
       XSSFSheet sheet = book.getSheet("Remedies");
       assertEquals(12, sheet.getLastRowNum());
       assertEquals(3, sheet.getHyperlinkList().size());
-      assertTrue(sheet.getRow(1).getCell(2).getStringCellValue().startsWith("ONLY THE FIRST 10 OF "));
+      assertTrue(
+          sheet.getRow(1).getCell(2).getStringCellValue().startsWith("ONLY THE FIRST 10 OF "));
     }
   }
 
   private static Guard box(String name) {
     return new Guard(
-        name, "", Axes.NONE, When.ALWAYS, Optional.empty(), Dimension.NONE,
-        new Box(Interval.of(0, mm("10")), Interval.ALL, Interval.ALL), OptionalLong.empty(),
+        name,
+        "",
+        Axes.NONE,
+        When.ALWAYS,
+        Optional.empty(),
+        Dimension.NONE,
+        new Box(Interval.of(0, mm("10")), Interval.ALL, Interval.ALL),
+        OptionalLong.empty(),
         OptionalLong.of(CALIPER.tolerance()));
   }
 }

@@ -32,12 +32,15 @@ final class SampleShop {
   private static final List<String> ALL =
       List.of("head", "tool changer", "nozzle", "sill", "column", "cover");
   private static final List<String> GUARDS =
-      List.of("rear cover", "door", "left guard", "coolant nozzle bracket, upper", "table", "hose arm");
+      List.of(
+          "rear cover", "door", "left guard", "coolant nozzle bracket, upper", "table", "hose arm");
 
   final Shop shop;
   final List<Outcome> outcomes = new ArrayList<>();
+
   /** Drawn apart, so that the outcomes stay as they are. */
   final List<Advice> advice = new ArrayList<>();
+
   private final Random lot = new Random(7);
   private final Random adviceLot = new Random(11);
 
@@ -57,8 +60,14 @@ final class SampleShop {
         machine("mill B", "", "660", "406.4", List.of(), NOT_TOLD, List.of()),
         machine("old knee mill by the window", "", "1066.8", "762", ALL, CALIPER, List.of()),
         machine("M4", "", "500", "350", List.of("head", "sill"), NOT_TOLD, List.of()),
-        machine("vertical centre, hall 2, bay 11 (the one with the long table)", "", "1300", "1000",
-            List.of("head", "tool changer", "nozzle"), CALIPER, List.of()),
+        machine(
+            "vertical centre, hall 2, bay 11 (the one with the long table)",
+            "",
+            "1300",
+            "1000",
+            List.of("head", "tool changer", "nozzle"),
+            CALIPER,
+            List.of()),
         machine("toolroom mill", "", "700", "400", ALL, NOT_TOLD, List.of()),
         machine("M7", "", "600", "400", List.of("column"), CALIPER, List.of()),
         machine("candidate 2", "", "850", "610", List.of(), NOT_TOLD, List.of()));
@@ -67,13 +76,31 @@ final class SampleShop {
   private static List<Vise> vises() {
     List<Vise> vises = new ArrayList<>();
     String[] names = {
-      "plain 100", "plain 150", "six inch", "six inch with swivel base", "centred 120", "v6",
-      "long-opening vise 200 with hard plates", "low profile", "double station A", "double station B",
-      "toolmaker's", "angle vise", "Schraubstock-Sonderausführung-mit-Aufspannplatte", "small one"};
+      "plain 100",
+      "plain 150",
+      "six inch",
+      "six inch with swivel base",
+      "centred 120",
+      "v6",
+      "long-opening vise 200 with hard plates",
+      "low profile",
+      "double station A",
+      "double station B",
+      "toolmaker's",
+      "angle vise",
+      "Schraubstock-Sonderausführung-mit-Aufspannplatte",
+      "small one"
+    };
     for (int i = 0; i < names.length; i++) {
       Dimension handle = i % 3 == 0 ? known("120") : Dimension.NONE;
-      vises.add(vise(names[i], 100 + 10 * (i % 6) + "", "0", 120 + 17 * (i % 7) + ".4", handle,
-          i % 4 == 0 ? NOT_TOLD : CALIPER));
+      vises.add(
+          vise(
+              names[i],
+              100 + 10 * (i % 6) + "",
+              "0",
+              120 + 17 * (i % 7) + ".4",
+              handle,
+              i % 4 == 0 ? NOT_TOLD : CALIPER));
     }
     return vises;
   }
@@ -85,14 +112,20 @@ final class SampleShop {
     }
     if (draw < 4) {
       return new Made(machine, vise, Verdict.UNKNOWN)
-          .missing(draw == 2
-              ? new Column[] {Column.REAR_GAP}
-              : new Column[] {Column.REAR_GAP, Column.BASE_WIDTH, Column.SCREW_HEIGHT})
+          .missing(
+              draw == 2
+                  ? new Column[] {Column.REAR_GAP}
+                  : new Column[] {Column.REAR_GAP, Column.BASE_WIDTH, Column.SCREW_HEIGHT})
           .done();
     }
     if (draw == 4) {
-      return new Made(machine, vise, Verdict.FITS).at(Turn.FRONT, "0", "-35")
-          .play("100", "100", "3", "3").usable("0", "150.07").room("280").load("200").done();
+      return new Made(machine, vise, Verdict.FITS)
+          .at(Turn.FRONT, "0", "-35")
+          .play("100", "100", "3", "3")
+          .usable("0", "150.07")
+          .room("280")
+          .load("200")
+          .done();
     }
     if (draw == 5 && lot.nextBoolean()) {
       return new Made(machine, vise, Verdict.NO_PLACE).room("280").load("200").done();
@@ -101,26 +134,35 @@ final class SampleShop {
   }
 
   private Outcome placed(Machine machine, Vise vise, int draw) {
-    Verdict verdict = draw < 8 ? Verdict.NO_PLACE
-        : draw < 10 ? Verdict.MEASURE : draw < 13 ? Verdict.LIMITED : Verdict.FITS;
+    Verdict verdict =
+        draw < 8
+            ? Verdict.NO_PLACE
+            : draw < 10 ? Verdict.MEASURE : draw < 13 ? Verdict.LIMITED : Verdict.FITS;
     boolean negative = verdict == Verdict.NO_PLACE || verdict == Verdict.MEASURE;
     int size = verdict == Verdict.MEASURE ? 15 : lot.nextInt(3) == 0 ? 30 : 400;
     String margin = new BigDecimal(lot.nextInt(size * 1000) + 1).movePointLeft(4).toPlainString();
     boolean loading = lot.nextInt(4) == 0;
-    Made made = new Made(machine, vise, verdict)
-        .limit((negative ? "-" : "") + margin, GUARDS.get(lot.nextInt(GUARDS.size())),
-            loading ? "handle" : lot.nextBoolean() ? "screw rear" : "moving jaw",
-            lot.nextBoolean() ? Axis.X : Axis.Y, loading ? Situation.LOADING : Situation.CUTTING,
-            JawEnd.values()[lot.nextInt(3)])
-        .at(Turn.values()[lot.nextInt(4)], "12.345", "-35").overhang("3.2")
-        .shortfall(lot.nextInt(5) == 0 ? "22.3" : "0")
-        .room(lot.nextInt(12) == 0 ? "-12" : "310").load(lot.nextInt(12) == 0 ? "-14.2" : "120");
+    Made made =
+        new Made(machine, vise, verdict)
+            .limit(
+                (negative ? "-" : "") + margin,
+                GUARDS.get(lot.nextInt(GUARDS.size())),
+                loading ? "handle" : lot.nextBoolean() ? "screw rear" : "moving jaw",
+                lot.nextBoolean() ? Axis.X : Axis.Y,
+                loading ? Situation.LOADING : Situation.CUTTING,
+                JawEnd.values()[lot.nextInt(3)])
+            .at(Turn.values()[lot.nextInt(4)], "12.345", "-35")
+            .overhang("3.2")
+            .shortfall(lot.nextInt(5) == 0 ? "22.3" : "0")
+            .room(lot.nextInt(12) == 0 ? "-12" : "310")
+            .load(lot.nextInt(12) == 0 ? "-14.2" : "120");
     if (!negative) {
       made.play("40", "31.07", "3", lot.nextInt(6) == 0 ? "-0" : "3").nose("181.4");
     }
     return switch (verdict) {
       case LIMITED -> made.best("-4.2").usable("76.2", vise.opening().hi() / 2000000 + "").done();
-      case FITS -> made.best(lot.nextInt(4) == 0 ? "1" + margin : margin).usable("0", "150.07").done();
+      case FITS ->
+          made.best(lot.nextInt(4) == 0 ? "1" + margin : margin).usable("0", "150.07").done();
       default -> made.best("-" + margin).done();
     };
   }
@@ -133,7 +175,8 @@ final class SampleShop {
       case MEASURE -> {
         remedies(advised);
         together(advised, 0);
-        advised.needs(adviceLot.nextBoolean() ? "0.27" : "", adviceLot.nextInt(3) > 0 ? "0.05" : "");
+        advised.needs(
+            adviceLot.nextBoolean() ? "0.27" : "", adviceLot.nextInt(3) > 0 ? "0.05" : "");
       }
       case LIMITED, NO_PLACE, NO_MOUNT -> {
         remedies(advised);
@@ -156,18 +199,20 @@ final class SampleShop {
     switch (column) {
       case REAR_GAP -> {
         int draw = adviceLot.nextInt(5);
-        Relation relation = draw == 0 ? Relation.NEVER : draw == 1 ? Relation.ALWAYS : Relation.AT_LEAST;
+        Relation relation =
+            draw == 0 ? Relation.NEVER : draw == 1 ? Relation.ALWAYS : Relation.AT_LEAST;
         advised.blank(column, "", relation, relation == Relation.AT_LEAST ? limit : "");
       }
       case BASE_WIDTH -> advised.blank(column, "", Relation.AT_MOST, limit);
-      default -> { }
+      default -> {}
     }
   }
 
   private void remedies(Advised advised) {
     for (RemedyKind kind : RemedyKind.values()) {
       if (adviceLot.nextInt(5) == 0) {
-        String amount = new BigDecimal(adviceLot.nextInt(9000) + 1).movePointLeft(2).toPlainString();
+        String amount =
+            new BigDecimal(adviceLot.nextInt(9000) + 1).movePointLeft(2).toPlainString();
         String then = new BigDecimal(adviceLot.nextInt(50)).movePointLeft(2).toPlainString();
         String guard = GUARDS.get(adviceLot.nextInt(GUARDS.size()));
         switch (kind) {

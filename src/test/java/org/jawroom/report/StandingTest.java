@@ -17,8 +17,10 @@ import org.junit.jupiter.api.Test;
 class StandingTest {
 
   private static Made made(Verdict verdict, String margin) {
-    Made made = new Made(machine("m"), vise("v"), verdict).best(margin)
-        .limit(margin, "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY);
+    Made made =
+        new Made(machine("m"), vise("v"), verdict)
+            .best(margin)
+            .limit(margin, "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY);
     return verdict == Verdict.LIMITED ? made.best("-1") : made;
   }
 
@@ -33,7 +35,8 @@ class StandingTest {
 
   @Test
   void best_clearBeforeLimited() {
-    assertBest(made(Verdict.FITS, "1").shortfall("50").done(),
+    assertBest(
+        made(Verdict.FITS, "1").shortfall("50").done(),
         made(Verdict.LIMITED, "9").usable("0", "99").done());
   }
 
@@ -44,13 +47,15 @@ class StandingTest {
 
   @Test
   void best_amongTheClear_isTheLargestMargin() {
-    assertBest(made(Verdict.FITS, "2").usable("0", "50").done(),
+    assertBest(
+        made(Verdict.FITS, "2").usable("0", "50").done(),
         made(Verdict.FITS, "1").usable("0", "99").done());
   }
 
   @Test
   void best_amongTheLimited_isTheWidestOpening() {
-    assertBest(made(Verdict.LIMITED, "1").usable("0", "99").done(),
+    assertBest(
+        made(Verdict.LIMITED, "1").usable("0", "99").done(),
         made(Verdict.LIMITED, "2").usable("0", "98").done());
   }
 
@@ -58,7 +63,8 @@ class StandingTest {
   void best_ofEqualOnes_isTheFirst() {
     Outcome first = made(Verdict.FITS, "1").nose("100").done();
     assertEquals(
-        Optional.of(first), Standing.best(List.of(first, made(Verdict.FITS, "1").nose("200").done())));
+        Optional.of(first),
+        Standing.best(List.of(first, made(Verdict.FITS, "1").nose("200").done())));
   }
 
   @Test

@@ -27,17 +27,20 @@ class SummaryTest {
   private final Vise w = vise("six inch");
 
   private static Outcome made(Machine machine, Vise vise, Verdict verdict, String margin) {
-    Made made = new Made(machine, vise, verdict).best(margin)
-        .limit(margin, "door", "screw front", Axis.Y, Situation.CUTTING, JawEnd.OPEN);
+    Made made =
+        new Made(machine, vise, verdict)
+            .best(margin)
+            .limit(margin, "door", "screw front", Axis.Y, Situation.CUTTING, JawEnd.OPEN);
     return verdict == Verdict.LIMITED ? made.best("-1").usable("10", "50").done() : made.done();
   }
 
   @Test
   void lines_tellCountsWorstBestAndWhere() {
     Shop shop = new Shop(Settings.DEFAULTS, List.of(a, b), List.of(v, w), List.of());
-    List<Outcome> outcomes = List.of(
-        made(a, v, Verdict.LIMITED, "2.19"), made(a, w, Verdict.MEASURE, "-0.01"),
-        made(b, v, Verdict.NO_PLACE, "-20.875"), new Made(b, w, Verdict.UNKNOWN).done());
+    List<Outcome> outcomes =
+        List.of(
+            made(a, v, Verdict.LIMITED, "2.19"), made(a, w, Verdict.MEASURE, "-0.01"),
+            made(b, v, Verdict.NO_PLACE, "-20.875"), new Made(b, w, Verdict.UNKNOWN).done());
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
@@ -75,6 +78,7 @@ class SummaryTest {
     assertEquals(2 + 1 + 5 + 1 + 1 + 20 + 1, lines.size());
     assertTrue(lines.contains("  and 25 more: see Pairings in matrix.xlsx"));
     assertTrue(lines.contains("  and 10 more: see By machine in matrix.xlsx"));
-    assertTrue(lines.contains("     -1.19 in  m29 x plain: door - screw front, open"), lines::toString);
+    assertTrue(
+        lines.contains("     -1.19 in  m29 x plain: door - screw front, open"), lines::toString);
   }
 }

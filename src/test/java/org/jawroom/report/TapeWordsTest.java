@@ -68,9 +68,11 @@ class TapeWordsTest {
   void edges_viseMadeOfParts_takeTheMiddleOfItsJaws() {
     vise.simple = false;
     assertEquals(
-        "middle of the jaws 300.0 from the table's left edge", tape().edges(Turn.FRONT, 0, 0).get(0));
+        "middle of the jaws 300.0 from the table's left edge",
+        tape().edges(Turn.FRONT, 0, 0).get(0));
     assertEquals(
-        "middle of the jaws 150.0 from the table's front edge", tape().edges(Turn.LEFT, 0, 0).get(1));
+        "middle of the jaws 150.0 from the table's front edge",
+        tape().edges(Turn.LEFT, 0, 0).get(1));
   }
 
   @Test
@@ -79,27 +81,41 @@ class TapeWordsTest {
     vise.baseWidth = Dimension.of(7 * INCH + INCH / 2);
     TapeWords inches = new TapeWords(PeopleUnit.INCH, machine.build(), vise.build());
     assertEquals(
-        "base's left side 11.25 from the table's left edge", inches.edges(Turn.FRONT, INCH / 250, 0).get(0));
+        "base's left side 11.25 from the table's left edge",
+        inches.edges(Turn.FRONT, INCH / 250, 0).get(0));
     assertEquals(
-        "base's left side 11.26 from the table's left edge", inches.edges(Turn.FRONT, INCH / 125, 0).get(0));
+        "base's left side 11.26 from the table's left edge",
+        inches.edges(Turn.FRONT, INCH / 125, 0).get(0));
   }
 
   @Test
   void of_bolts_countsSlotsFromTheFrontOrTheLeft() {
     assertEquals("both bolts in slot 2 (of 3, counted from the front)", bolts(2, 2));
-    assertEquals("front bolt in slot 1, rear bolt in slot 3 (of 3, counted from the front)", bolts(3, 1));
+    assertEquals(
+        "front bolt in slot 1, rear bolt in slot 3 (of 3, counted from the front)", bolts(3, 1));
     assertEquals("bolt in slot 1 (of 3, counted from the front)", bolts(1));
     assertEquals("all 4 bolts in slot 2 (of 3, counted from the front)", bolts(2, 2, 2, 2));
-    assertEquals("2 bolts in slot 1, 1 bolt in slot 3 (of 3, counted from the front)", bolts(1, 3, 1));
+    assertEquals(
+        "2 bolts in slot 1, 1 bolt in slot 3 (of 3, counted from the front)", bolts(1, 3, 1));
     machine.slotDirection = Axis.Y;
-    assertEquals("left bolt in slot 1, right bolt in slot 3 (of 3, counted from the left)", bolts(1, 3));
+    assertEquals(
+        "left bolt in slot 1, right bolt in slot 3 (of 3, counted from the left)", bolts(1, 3));
   }
 
   private String bolts(Integer... slots) {
     Recommendation place =
         new Recommendation(
-            Turn.FRONT, 0, 0, "base bolts", List.of(slots), Interval.of(0, MM), Optional.empty(), 0,
-            OptionalLong.empty(), Optional.empty(), OptionalLong.empty());
+            Turn.FRONT,
+            0,
+            0,
+            "base bolts",
+            List.of(slots),
+            Interval.of(0, MM),
+            Optional.empty(),
+            0,
+            OptionalLong.empty(),
+            Optional.empty(),
+            OptionalLong.empty());
     List<String> lines = tape().of(place);
     assertEquals("handle to the front, mount: base bolts", lines.get(0));
     return lines.get(1);

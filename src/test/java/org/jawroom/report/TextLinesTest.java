@@ -10,8 +10,18 @@ class TextLinesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'', 1", "abcde, 1", "abcdef, 2", "ab cd, 1", "abc de, 2", "abcdefghijk, 3", "abcdefg hij, 3",
-    "a abcdefg, 3", "ab-cd, 1", "abc-def, 2", "abc-de-f, 2", "abcd-e-fghi, 3"
+    "'', 1",
+    "abcde, 1",
+    "abcdef, 2",
+    "ab cd, 1",
+    "abc de, 2",
+    "abcdefghijk, 3",
+    "abcdefg hij, 3",
+    "a abcdefg, 3",
+    "ab-cd, 1",
+    "abc-def, 2",
+    "abc-de-f, 2",
+    "abcd-e-fghi, 3"
   })
   void count_ofLinesOfFive(String text, int lines) {
     assertEquals(lines, TextLines.count(text, 5));

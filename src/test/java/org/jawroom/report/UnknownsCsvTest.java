@@ -37,10 +37,12 @@ class UnknownsCsvTest {
             + "A,v,vises.base_width,<=,170.000\r\n"
             + "B,v,machines.rear_gap,never,\r\n",
         csv(
-            pairing("A", "v").blank(Column.REAR_GAP, "", Relation.AT_LEAST, "41.28")
+            pairing("A", "v")
+                .blank(Column.REAR_GAP, "", Relation.AT_LEAST, "41.28")
                 .blank(Column.GUARD_GAP, "hose arm", Relation.AT_LEAST, "-3")
                 .blank(Column.GUARD_GAP, "sill", Relation.ALWAYS, "")
-                .blank(Column.BASE_WIDTH, "", Relation.AT_MOST, "170").done(),
+                .blank(Column.BASE_WIDTH, "", Relation.AT_MOST, "170")
+                .done(),
             pairing("A", "w").done(),
             pairing("B", "v").blank(Column.REAR_GAP, "", Relation.NEVER, "").done()));
   }
@@ -50,8 +52,10 @@ class UnknownsCsvTest {
     assertEquals(
         HEADER + "A,v,machines.rear_gap,>=,41.281\r\n" + "A,v,vises.base_width,<=,169.999\r\n",
         csv(
-            pairing("A", "v").blank(Column.REAR_GAP, "", Relation.AT_LEAST, "41.2800005")
-                .blank(Column.BASE_WIDTH, "", Relation.AT_MOST, "169.9999995").done()));
+            pairing("A", "v")
+                .blank(Column.REAR_GAP, "", Relation.AT_LEAST, "41.2800005")
+                .blank(Column.BASE_WIDTH, "", Relation.AT_MOST, "169.9999995")
+                .done()));
   }
 
   @Test

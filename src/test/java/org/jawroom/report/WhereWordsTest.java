@@ -20,8 +20,9 @@ import org.jawroom.shop.When;
 import org.junit.jupiter.api.Test;
 
 /**
- * Directions after ISO 841: the axis letters tell where the tool is over the table, so a table that moves
- * goes the other way; what stands before the vise is nearest with the table forward, at the spindle's greatest y.
+ * Directions after ISO 841: the axis letters tell where the tool is over the table, so a table that
+ * moves goes the other way; what stands before the vise is nearest with the table forward, at the
+ * spindle's greatest y.
  */
 class WhereWordsTest {
   private static final Interval NEAR = Interval.of(0, 10 * MM);
@@ -65,7 +66,8 @@ class WhereWordsTest {
   @Test
   void of_loading_saysTheLoadPositionWhereItMatters() {
     draft.guards.add(guard(new Axes(false, false, true)));
-    assertEquals("at any opening, loading, table at the load position", loading("rear cover", Axis.Y));
+    assertEquals(
+        "at any opening, loading, table at the load position", loading("rear cover", Axis.Y));
     assertEquals("at any opening, loading, wherever the axes stand", loading("table", Axis.Y));
     assertEquals("at any opening, loading, nose at its highest", loading("arm", Axis.Z));
     draft.tableMoves = new Axes(true, true, true);
@@ -82,16 +84,20 @@ class WhereWordsTest {
     Interval openings = Interval.of(20 * MM, 80 * MM);
     assertEquals("jaws at 20, wherever the axes stand", jaws(JawEnd.CLOSED, openings));
     assertEquals("jaws at 80, wherever the axes stand", jaws(JawEnd.OPEN, openings));
-    assertEquals("jaws closed, wherever the axes stand", jaws(JawEnd.CLOSED, Interval.of(0, 80 * MM)));
-    assertEquals("jaws fully open, wherever the axes stand", jaws(JawEnd.OPEN, Interval.of(0, 100 * MM)));
+    assertEquals(
+        "jaws closed, wherever the axes stand", jaws(JawEnd.CLOSED, Interval.of(0, 80 * MM)));
+    assertEquals(
+        "jaws fully open, wherever the axes stand", jaws(JawEnd.OPEN, Interval.of(0, 100 * MM)));
   }
 
   private String where(String guard, Axis axis, Interval place) {
-    return words(limit(guard, axis, place, Situation.CUTTING, JawEnd.ANY), Interval.of(0, 100 * MM));
+    return words(
+        limit(guard, axis, place, Situation.CUTTING, JawEnd.ANY), Interval.of(0, 100 * MM));
   }
 
   private String loading(String guard, Axis axis) {
-    return words(limit(guard, axis, ABOVE, Situation.LOADING, JawEnd.ANY), Interval.of(0, 100 * MM));
+    return words(
+        limit(guard, axis, ABOVE, Situation.LOADING, JawEnd.ANY), Interval.of(0, 100 * MM));
   }
 
   private String jaws(JawEnd end, Interval openings) {
@@ -104,7 +110,8 @@ class WhereWordsTest {
     return new WhereWords(PeopleUnit.MM, draft.build(), vise.build()).of(limit, openings);
   }
 
-  private static Limit limit(String guard, Axis axis, Interval place, Situation situation, JawEnd opening) {
+  private static Limit limit(
+      String guard, Axis axis, Interval place, Situation situation, JawEnd opening) {
     Box part = new Box(NEAR, NEAR, NEAR);
     Box box =
         switch (axis) {
@@ -117,8 +124,14 @@ class WhereWordsTest {
 
   private static Guard guard(Axes carriedBy) {
     return new Guard(
-        "arm", "", carriedBy, When.ALWAYS, Optional.empty(), Dimension.NONE,
-        new Box(Interval.ALL, Interval.ALL, Interval.of(0, 10 * MM)), OptionalLong.empty(),
+        "arm",
+        "",
+        carriedBy,
+        When.ALWAYS,
+        Optional.empty(),
+        Dimension.NONE,
+        new Box(Interval.ALL, Interval.ALL, Interval.of(0, 10 * MM)),
+        OptionalLong.empty(),
         OptionalLong.empty());
   }
 }

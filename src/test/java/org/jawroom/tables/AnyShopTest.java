@@ -15,18 +15,63 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Whatever stands in the cells, a reading holds a shop or faults: no record's constructor ever has to
- * refuse anything.
+ * Whatever stands in the cells, a reading holds a shop or faults: no record's constructor ever has
+ * to refuse anything.
  */
 class AnyShopTest {
   private static final int SHOPS = 150;
 
   private static final List<String> TEXTS =
       List.of(
-          "", " ", "0", "1", "3", "-1", "2.5", "40", "151", "1000", "none", "?", "1,250", "1/4", "6 1/2 in",
-          "100 m", "-100 m", "101 m", "x", "xyz", "head", "table", "saddle", "frame", "front", "rear left",
-          "both", "parts", "on", "full", "yes", "tape", "mill", "vise", "other", "handle", "door", "e.g. a",
-          "=1", "45; 125", "45; 45", ";", "mill; other", "cutting", "4-Jan", "in", "mm", "75 lb", "\u2028");
+          "",
+          " ",
+          "0",
+          "1",
+          "3",
+          "-1",
+          "2.5",
+          "40",
+          "151",
+          "1000",
+          "none",
+          "?",
+          "1,250",
+          "1/4",
+          "6 1/2 in",
+          "100 m",
+          "-100 m",
+          "101 m",
+          "x",
+          "xyz",
+          "head",
+          "table",
+          "saddle",
+          "frame",
+          "front",
+          "rear left",
+          "both",
+          "parts",
+          "on",
+          "full",
+          "yes",
+          "tape",
+          "mill",
+          "vise",
+          "other",
+          "handle",
+          "door",
+          "e.g. a",
+          "=1",
+          "45; 125",
+          "45; 45",
+          ";",
+          "mill; other",
+          "cutting",
+          "4-Jan",
+          "in",
+          "mm",
+          "75 lb",
+          "\u2028");
 
   @TempDir Path folder;
 

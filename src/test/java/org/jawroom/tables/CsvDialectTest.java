@@ -49,9 +49,15 @@ class CsvDialectTest {
   @Test
   void blankLines_areSkippedButCounted() throws Exception {
     assertEquals(
-        List.of("machines.csv row 7, column rear_gap: \"x\" is no number; leave the cell blank if it is not"
-            + " known"),
-        faults("\n , \n" + HEADER + "\n,,,,,,,,\n" + MILL + MILL.replace("12.5", "x").replace("mill", "b")));
+        List.of(
+            "machines.csv row 7, column rear_gap: \"x\" is no number; leave the cell blank if it is not"
+                + " known"),
+        faults(
+            "\n , \n"
+                + HEADER
+                + "\n,,,,,,,,\n"
+                + MILL
+                + MILL.replace("12.5", "x").replace("mill", "b")));
   }
 
   @Test
@@ -169,7 +175,8 @@ class CsvDialectTest {
   void settings_withoutValueColumn_areRefused() throws Exception {
     write("settings", "setting\nclearance\n");
     assertEquals(
-        List.of("settings.csv row 1, column value: is missing from the header"), faults(HEADER + MILL));
+        List.of("settings.csv row 1, column value: is missing from the header"),
+        faults(HEADER + MILL));
   }
 
   @Test
@@ -178,14 +185,16 @@ class CsvDialectTest {
         List.of("machines.csv row 2: has a cell of more than 32767 characters"),
         faults(HEADER + "x".repeat(32_768) + "\n" + MILL));
     assertEquals(
-        List.of("machines.csv row 1: has more than 16384 cells"), faults(",".repeat(16_384) + "\n" + MILL));
+        List.of("machines.csv row 1: has more than 16384 cells"),
+        faults(",".repeat(16_384) + "\n" + MILL));
   }
 
   @Test
   void rows_moreThanAnyShopNeeds_areAFault() throws Exception {
     write("jobs", "job,part_length,part_width,part_height\n" + "e.g. job,1,1,1\n".repeat(100_002));
     assertEquals(
-        List.of("jobs.csv row 100002: is beyond the 100000 rows that a table may have; split it off"),
+        List.of(
+            "jobs.csv row 100002: is beyond the 100000 rows that a table may have; split it off"),
         faults(HEADER + MILL));
   }
 

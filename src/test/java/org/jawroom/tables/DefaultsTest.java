@@ -85,7 +85,8 @@ class DefaultsTest {
             new Mount(
                 Mount.BASE_BOLTS,
                 true,
-                List.of(new Bolt(blank, blank, blank, blank), new Bolt(blank, blank, blank, blank)))),
+                List.of(
+                    new Bolt(blank, blank, blank, blank), new Bolt(blank, blank, blank, blank)))),
         vise.mounts());
     assertEquals(OptionalLong.empty(), vise.boltGrip());
     assertFalse(vise.strapFlange());
@@ -119,7 +120,9 @@ class DefaultsTest {
   void tolerance_fromSourceUnlessGiven(String source, String tolerance, long halfNanometres)
       throws Exception {
     Machine mill =
-        shop(TestShop.in(folder).machine("mill", "source", source, "tolerance", tolerance).vise("v"))
+        shop(TestShop.in(folder)
+                .machine("mill", "source", source, "tolerance", tolerance)
+                .vise("v"))
             .machines()
             .get(0);
     assertEquals(halfNanometres, mill.provenance().tolerance());
@@ -149,12 +152,20 @@ class DefaultsTest {
   @Test
   void slotPositions_standInsteadOfCount() throws Exception {
     Machine mill =
-        shop(
-                TestShop.in(folder)
-                    .machine(
-                        "mill", "unit", "in", "slot_count", "", "slot_pitch", "", "slot_positions",
-                        "45 mm; 5; 8 1/2\"", "slot_direction", "Y")
-                    .vise("v"))
+        shop(TestShop.in(folder)
+                .machine(
+                    "mill",
+                    "unit",
+                    "in",
+                    "slot_count",
+                    "",
+                    "slot_pitch",
+                    "",
+                    "slot_positions",
+                    "45 mm; 5; 8 1/2\"",
+                    "slot_direction",
+                    "Y")
+                .vise("v"))
             .machines()
             .get(0);
     assertEquals(List.of(45 * MM, 127 * MM, 215_900_000L * 2), mill.slots().positions());
@@ -202,11 +213,10 @@ class DefaultsTest {
   @Test
   void guard_gaps_blankNoneAndBelowZero() throws Exception {
     List<Guard> guards =
-        shop(
-                TestShop.sound(folder)
-                    .guard("mill", "not taped", "side", "rear")
-                    .guard("MILL", "not there", "side", "left", "gap", "NONE")
-                    .guard("mill", "under", "side", "right", "gap", "-5", "y_max", "3"))
+        shop(TestShop.sound(folder)
+                .guard("mill", "not taped", "side", "rear")
+                .guard("MILL", "not there", "side", "left", "gap", "NONE")
+                .guard("mill", "under", "side", "right", "gap", "-5", "y_max", "3"))
             .machines()
             .get(0)
             .guards();
@@ -221,13 +231,12 @@ class DefaultsTest {
   @Test
   void reach_isWorkedOutFromTheLengthOverall() throws Exception {
     List<Vise> vises =
-        shop(
-                TestShop.in(folder)
-                    .machine("mill")
-                    .vise("rear told", "rear_reach", "60", "base_length", "260")
-                    .vise("front told", "front_reach", "200", "base_length", "260")
-                    .vise("neither", "base_length", "260")
-                    .vise("all", "rear_reach", "60", "front_reach", "200", "base_length", "260"))
+        shop(TestShop.in(folder)
+                .machine("mill")
+                .vise("rear told", "rear_reach", "60", "base_length", "260")
+                .vise("front told", "front_reach", "200", "base_length", "260")
+                .vise("neither", "base_length", "260")
+                .vise("all", "rear_reach", "60", "front_reach", "200", "base_length", "260"))
             .vises();
     for (int i : new int[] {0, 1, 3}) {
       assertEquals(Dimension.of(60 * MM), vises.get(i).base().rearReach());
@@ -242,7 +251,16 @@ class DefaultsTest {
     TestShop shop =
         TestShop.in(folder)
             .machine("mill")
-            .vise("pair", "bolt_spacing", "101", "bolt_u", "-7", "bolt_hole_u", "20", "bolt_hole_v", "18")
+            .vise(
+                "pair",
+                "bolt_spacing",
+                "101",
+                "bolt_u",
+                "-7",
+                "bolt_hole_u",
+                "20",
+                "bolt_hole_v",
+                "18")
             .vise("unbolted", "bolt_spacing", "none")
             .mount("pair", "wide", "u", "1", "v", "2", "hole_u", "20", "hole_v", "")
             .mount("pair", "narrow", "u", "3", "v", "4")
@@ -250,7 +268,8 @@ class DefaultsTest {
     List<Mount> mounts = shop(shop).vises().get(0).mounts();
     assertEquals(
         List.of(
-            new Mount(Mount.BASE_BOLTS, true, List.of(bolt(-7, -50.5, 20, 18), bolt(-7, 50.5, 20, 18))),
+            new Mount(
+                Mount.BASE_BOLTS, true, List.of(bolt(-7, -50.5, 20, 18), bolt(-7, 50.5, 20, 18))),
             new Mount(
                 "wide",
                 false,
@@ -268,12 +287,11 @@ class DefaultsTest {
   @Test
   void parts_openLimitsBlank_areAsClosed() throws Exception {
     List<VisePart> parts =
-        shop(
-                TestShop.in(folder)
-                    .machine("mill")
-                    .vise("vise", "shape", "parts")
-                    .part("vise", "HANDLE", "when", "loading", "tolerance", "1")
-                    .part("vise", "nut", "u_max_open", "30"))
+        shop(TestShop.in(folder)
+                .machine("mill")
+                .vise("vise", "shape", "parts")
+                .part("vise", "HANDLE", "when", "loading", "tolerance", "1")
+                .part("vise", "nut", "u_max_open", "30"))
             .vises()
             .get(0)
             .parts();
@@ -286,12 +304,23 @@ class DefaultsTest {
   @Test
   void job_isRead() throws Exception {
     List<Job> jobs =
-        shop(
-                TestShop.sound(folder)
-                    .machine("other")
-                    .job("plain")
-                    .job("full", "grip", "5", "mass", "2 kg", "tool_length", "4 in", "jaws_along", "Y",
-                        "machines", "Other; mill", "quantity", "40000"))
+        shop(TestShop.sound(folder)
+                .machine("other")
+                .job("plain")
+                .job(
+                    "full",
+                    "grip",
+                    "5",
+                    "mass",
+                    "2 kg",
+                    "tool_length",
+                    "4 in",
+                    "jaws_along",
+                    "Y",
+                    "machines",
+                    "Other; mill",
+                    "quantity",
+                    "40000"))
             .jobs();
     assertEquals(OptionalLong.empty(), jobs.get(0).grip());
     assertEquals(Dimension.BLANK, jobs.get(0).toolLength());
@@ -336,12 +365,11 @@ class DefaultsTest {
   @Test
   void settings_decimalComma_holdsForEveryTable() throws Exception {
     Machine mill =
-        shop(
-                TestShop.in(folder)
-                    .machine("mill", "rear_gap", "1,250", "max_load", "2,5 lb")
-                    .vise("vise")
-                    .setting("clearance", "6,5")
-                    .setting("decimal", "Comma"))
+        shop(TestShop.in(folder)
+                .machine("mill", "rear_gap", "1,250", "max_load", "2,5 lb")
+                .vise("vise")
+                .setting("clearance", "6,5")
+                .setting("decimal", "Comma"))
             .machines()
             .get(0);
     assertEquals(Dimension.of(MM * 5 / 4), mill.gaps().rear());
@@ -404,10 +432,14 @@ class DefaultsTest {
             .job("job")
             .read()
             .origins();
-    assertEquals("machines.csv row 2", origins.find(TableSpec.MACHINES, "MILL").orElseThrow().toString());
-    assertEquals("guards.csv row 2", origins.find(TableSpec.GUARDS, "mill", "arm").orElseThrow().toString());
-    assertEquals("vise_parts.csv row 2", origins.find(TableSpec.VISE_PARTS, "vise", "box").get().toString());
-    assertEquals("mounts.csv row 2", origins.find(TableSpec.MOUNTS, "vise", "wide").get().toString());
+    assertEquals(
+        "machines.csv row 2", origins.find(TableSpec.MACHINES, "MILL").orElseThrow().toString());
+    assertEquals(
+        "guards.csv row 2", origins.find(TableSpec.GUARDS, "mill", "arm").orElseThrow().toString());
+    assertEquals(
+        "vise_parts.csv row 2", origins.find(TableSpec.VISE_PARTS, "vise", "box").get().toString());
+    assertEquals(
+        "mounts.csv row 2", origins.find(TableSpec.MOUNTS, "vise", "wide").get().toString());
     assertEquals("jobs.csv row 2", origins.find(TableSpec.JOBS, "job").orElseThrow().toString());
     assertEquals(Optional.empty(), origins.find(TableSpec.JOBS, "other"));
   }
@@ -415,7 +447,9 @@ class DefaultsTest {
   @Test
   void turns_anySeparator() throws Exception {
     Vise vise =
-        shop(TestShop.in(folder).machine("mill").vise("v", "turns", "Front, rear;left")).vises().get(0);
+        shop(TestShop.in(folder).machine("mill").vise("v", "turns", "Front, rear;left"))
+            .vises()
+            .get(0);
     assertEquals(Set.of(Turn.FRONT, Turn.REAR, Turn.LEFT), vise.turns());
   }
 

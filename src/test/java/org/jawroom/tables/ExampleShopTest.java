@@ -50,8 +50,7 @@ class ExampleShopTest {
             List.of(),
             OptionalLong.empty()),
         exact.slots());
-    assertEquals(
-        new Sides<>(inches(44), inches(8), Dimension.NONE, Dimension.NONE), exact.gaps());
+    assertEquals(new Sides<>(inches(44), inches(8), Dimension.NONE, Dimension.NONE), exact.gaps());
     assertEquals(inches(64), exact.noseMin());
     assertEquals(6 * Length.INCH, exact.loadY());
     assertEquals(0, exact.loadX());
@@ -73,7 +72,10 @@ class ExampleShopTest {
                 When.CUTTING,
                 Optional.empty(),
                 Dimension.NONE,
-                new Box(mm(180, 240), new Interval(60 * Length.MM, end), new Interval(90 * Length.MM, end)),
+                new Box(
+                    mm(180, 240),
+                    new Interval(60 * Length.MM, end),
+                    new Interval(90 * Length.MM, end)),
                 OptionalLong.of(10 * Length.MM),
                 OptionalLong.empty()),
             new Guard(
@@ -133,8 +135,16 @@ class ExampleShopTest {
         new SettingUsed("clearance", "6.35 mm", "settings.csv row 2"), reading.settings().get(2));
     assertEquals(
         List.of(
-            "unit", "decimal", "clearance", "hand_room", "spacing", "clamp_room", "shortest_tool",
-            "jaw_play", "least_opening", "max_overhang"),
+            "unit",
+            "decimal",
+            "clearance",
+            "hand_room",
+            "spacing",
+            "clamp_room",
+            "shortest_tool",
+            "jaw_play",
+            "least_opening",
+            "max_overhang"),
         reading.settings().stream().map(SettingUsed::name).toList());
   }
 

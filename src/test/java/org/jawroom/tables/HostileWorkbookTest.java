@@ -23,7 +23,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Workbooks made to hurt: each is read by a Java of its own with little memory, and ends in few words. */
+/**
+ * Workbooks made to hurt: each is read by a Java of its own with little memory, and ends in few
+ * words.
+ */
 class HostileWorkbookTest {
   private static final String SHEET = "xl/worksheets/sheet1.xml";
   private static final String HEAD =
@@ -40,49 +43,82 @@ class HostileWorkbookTest {
 
   static Stream<Arguments> bombs() {
     return Stream.of(
-        Arguments.of("a cell of 100 MB", SHEET, (Part) out -> {
-          text(out, HEAD + "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>");
-          filled(out, 100_000_000);
-          text(out, "</t></is></c></row>" + TAIL);
-        }),
-        Arguments.of("a million columns", SHEET, (Part) out -> {
-          text(out, HEAD + "<row r=\"1\">");
-          repeated(out, "<c t=\"inlineStr\"><is><t>x</t></is></c>", 1_000_000);
-          text(out, "</row>" + TAIL);
-        }),
-        Arguments.of("two million rows", SHEET, (Part) out -> {
-          text(out, HEAD);
-          repeated(out, "<row><c><v>1</v></c></row>", 2_000_000);
-          text(out, TAIL);
-        }),
-        Arguments.of("elements without end", SHEET, (Part) out -> {
-          text(out, HEAD + "<row r=\"1\">");
-          repeated(out, "<c>", 5_000_000);
-        }),
-        Arguments.of("shared texts of 1 GB", "xl/sharedStrings.xml", (Part) out -> {
-          text(out, "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">");
-          for (int i = 0; i < 10; i++) {
-            text(out, "<si><t>");
-            filled(out, 100_000_000);
-            text(out, "</t></si>");
-          }
-          text(out, "</sst>");
-        }),
-        Arguments.of("many shared texts", "xl/sharedStrings.xml", (Part) out -> {
-          text(out, "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">");
-          repeated(out, "<si><t>abc</t></si>", 20_000_000);
-          text(out, "</sst>");
-        }),
+        Arguments.of(
+            "a cell of 100 MB",
+            SHEET,
+            (Part)
+                out -> {
+                  text(out, HEAD + "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>");
+                  filled(out, 100_000_000);
+                  text(out, "</t></is></c></row>" + TAIL);
+                }),
+        Arguments.of(
+            "a million columns",
+            SHEET,
+            (Part)
+                out -> {
+                  text(out, HEAD + "<row r=\"1\">");
+                  repeated(out, "<c t=\"inlineStr\"><is><t>x</t></is></c>", 1_000_000);
+                  text(out, "</row>" + TAIL);
+                }),
+        Arguments.of(
+            "two million rows",
+            SHEET,
+            (Part)
+                out -> {
+                  text(out, HEAD);
+                  repeated(out, "<row><c><v>1</v></c></row>", 2_000_000);
+                  text(out, TAIL);
+                }),
+        Arguments.of(
+            "elements without end",
+            SHEET,
+            (Part)
+                out -> {
+                  text(out, HEAD + "<row r=\"1\">");
+                  repeated(out, "<c>", 5_000_000);
+                }),
+        Arguments.of(
+            "shared texts of 1 GB",
+            "xl/sharedStrings.xml",
+            (Part)
+                out -> {
+                  text(
+                      out,
+                      "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">");
+                  for (int i = 0; i < 10; i++) {
+                    text(out, "<si><t>");
+                    filled(out, 100_000_000);
+                    text(out, "</t></si>");
+                  }
+                  text(out, "</sst>");
+                }),
+        Arguments.of(
+            "many shared texts",
+            "xl/sharedStrings.xml",
+            (Part)
+                out -> {
+                  text(
+                      out,
+                      "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">");
+                  repeated(out, "<si><t>abc</t></si>", 20_000_000);
+                  text(out, "</sst>");
+                }),
         Arguments.of("styles of 1 GB", "xl/styles.xml", (Part) out -> filled(out, 1_000_000_000)),
-        Arguments.of("types of 1 GB", "[Content_Types].xml", (Part) out -> filled(out, 1_000_000_000)),
-        Arguments.of("entities that swell", SHEET, (Part) out -> {
-          text(out, "<?xml version=\"1.0\"?><!DOCTYPE w [<!ENTITY a \"aaaaaaaaaa\">");
-          for (char c = 'b'; c < 'l'; c++) {
-            char before = (char) (c - 1);
-            text(out, "<!ENTITY " + c + " \"" + ("&" + before + ";").repeat(10) + "\">");
-          }
-          text(out, "]><w>&k;</w>");
-        }));
+        Arguments.of(
+            "types of 1 GB", "[Content_Types].xml", (Part) out -> filled(out, 1_000_000_000)),
+        Arguments.of(
+            "entities that swell",
+            SHEET,
+            (Part)
+                out -> {
+                  text(out, "<?xml version=\"1.0\"?><!DOCTYPE w [<!ENTITY a \"aaaaaaaaaa\">");
+                  for (char c = 'b'; c < 'l'; c++) {
+                    char before = (char) (c - 1);
+                    text(out, "<!ENTITY " + c + " \"" + ("&" + before + ";").repeat(10) + "\">");
+                  }
+                  text(out, "]><w>&k;</w>");
+                }));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -106,11 +142,17 @@ class HostileWorkbookTest {
     Path secret = Files.writeString(folder.resolve("secret.txt"), "hush-hush");
     Path file = folder.resolve("entity.xlsx");
     with(
-        file, SHEET,
-        out -> text(out,
-            "<?xml version=\"1.0\"?><!DOCTYPE worksheet [<!ENTITY e SYSTEM \"" + secret.toUri() + "\">]>"
-                + HEAD.substring(HEAD.indexOf("?>") + 2)
-                + "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>&e;</t></is></c></row>" + TAIL));
+        file,
+        SHEET,
+        out ->
+            text(
+                out,
+                "<?xml version=\"1.0\"?><!DOCTYPE worksheet [<!ENTITY e SYSTEM \""
+                    + secret.toUri()
+                    + "\">]>"
+                    + HEAD.substring(HEAD.indexOf("?>") + 2)
+                    + "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>&e;</t></is></c></row>"
+                    + TAIL));
 
     ToolRun run = ToolRun.of(256, "check", file.toString());
 

@@ -87,7 +87,10 @@ class MachineRefusalTest {
             "machines.csv row 2, column slot_pitch: \"100\" must stay blank where slot_positions is filled",
             "machines.csv row 2, column slot_positions: \"45; 125; 125\" does not rise from each slot to the"
                 + " next"),
-        TestShop.in(folder).machine("mill", "slot_positions", "45; 125; 125").vise("vise").faults());
+        TestShop.in(folder)
+            .machine("mill", "slot_positions", "45; 125; 125")
+            .vise("vise")
+            .faults());
   }
 
   @Test
@@ -164,9 +167,7 @@ class MachineRefusalTest {
         message.equals("NO FAULT")
             ? List.of()
             : List.of("guards.csv row 2, column " + column + ": \"" + text + "\" " + message);
-    assertEquals(
-        expected,
-        TestShop.sound(folder).guard("mill", "arm", cells).faults());
+    assertEquals(expected, TestShop.sound(folder).guard("mill", "arm", cells).faults());
   }
 
   @Test
@@ -191,7 +192,8 @@ class MachineRefusalTest {
   @Test
   void guard_nameTwiceOnOneMachine_isRefused() throws Exception {
     assertEquals(
-        List.of("guards.csv row 4, column guard: \"ARM\" is already the name of row 2 (case does not count)"),
+        List.of(
+            "guards.csv row 4, column guard: \"ARM\" is already the name of row 2 (case does not count)"),
         TestShop.sound(folder)
             .machine("other")
             .guard("mill", "arm", "x_min", "0")

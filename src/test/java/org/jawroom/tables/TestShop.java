@@ -37,17 +37,50 @@ final class TestShop {
     return row(
         "machines",
         with(
-            cells, "machine", name, "table_moves", "xy", "table_length", "600", "table_width", "300",
-            "travel_x", "400", "travel_y", "300", "slot_count", "3", "slot_width", "14", "slot_pitch",
-            "100", "front_gap", "80", "rear_gap", "50", "left_gap", "none", "right_gap", "none"));
+            cells,
+            "machine",
+            name,
+            "table_moves",
+            "xy",
+            "table_length",
+            "600",
+            "table_width",
+            "300",
+            "travel_x",
+            "400",
+            "travel_y",
+            "300",
+            "slot_count",
+            "3",
+            "slot_width",
+            "14",
+            "slot_pitch",
+            "100",
+            "front_gap",
+            "80",
+            "rear_gap",
+            "50",
+            "left_gap",
+            "none",
+            "right_gap",
+            "none"));
   }
 
   TestShop vise(String name, String... cells) {
     return row(
         "vises",
         with(
-            cells, "vise", name, "jaw_width", "150", "jaw_height", "40", "bed_height", "60",
-            "opening_max", "150"));
+            cells,
+            "vise",
+            name,
+            "jaw_width",
+            "150",
+            "jaw_height",
+            "40",
+            "bed_height",
+            "60",
+            "opening_max",
+            "150"));
   }
 
   TestShop guard(String machine, String name, String... cells) {
@@ -58,8 +91,23 @@ final class TestShop {
     return row(
         "vise_parts",
         with(
-            cells, "vise", vise, "part", name, "u_min_closed", "0", "u_max_closed", "10", "v_min", "-5",
-            "v_max", "5", "w_min", "0", "w_max", "20"));
+            cells,
+            "vise",
+            vise,
+            "part",
+            name,
+            "u_min_closed",
+            "0",
+            "u_max_closed",
+            "10",
+            "v_min",
+            "-5",
+            "v_max",
+            "5",
+            "w_min",
+            "0",
+            "w_max",
+            "20"));
   }
 
   TestShop mount(String vise, String name, String... cells) {

@@ -17,16 +17,41 @@ class ViseRefusalTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "jaw_width", "jaw_height", "plates_width", "plates_height", "bed_height", "opening_min",
-        "opening_max", "base_width", "rear_reach", "front_reach", "base_length", "fixed_jaw_thickness",
-        "moving_jaw_thickness", "rear_projection_closed", "rear_projection_open", "front_projection_closed",
-        "front_projection_open", "screw_height", "screw_diameter", "handle_radius", "handle_depth",
-        "bolt_spacing", "bolt_hole_u", "bolt_hole_v", "bolt_grip", "tolerance"
+        "jaw_width",
+        "jaw_height",
+        "plates_width",
+        "plates_height",
+        "bed_height",
+        "opening_min",
+        "opening_max",
+        "base_width",
+        "rear_reach",
+        "front_reach",
+        "base_length",
+        "fixed_jaw_thickness",
+        "moving_jaw_thickness",
+        "rear_projection_closed",
+        "rear_projection_open",
+        "front_projection_closed",
+        "front_projection_open",
+        "screw_height",
+        "screw_diameter",
+        "handle_radius",
+        "handle_depth",
+        "bolt_spacing",
+        "bolt_hole_u",
+        "bolt_hole_v",
+        "bolt_grip",
+        "tolerance"
       })
   void size_belowZero_isRefused(String column) throws Exception {
     assertEquals(
         List.of(
-            "vises.csv row 2, column " + column + ": \"-1\" is below 0, which " + column + " cannot be"),
+            "vises.csv row 2, column "
+                + column
+                + ": \"-1\" is below 0, which "
+                + column
+                + " cannot be"),
         TestShop.in(folder).machine("mill").vise("vise", column, "-1").faults());
   }
 

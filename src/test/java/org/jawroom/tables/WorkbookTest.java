@@ -42,8 +42,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WorkbookTest {
   private static final List<String> MACHINES =
       List.of(
-          "machine", "table_moves", "table_length", "table_width", "travel_x", "travel_y", "slot_count",
-          "rear_gap", "max_load", "measured");
+          "machine",
+          "table_moves",
+          "table_length",
+          "table_width",
+          "travel_x",
+          "travel_y",
+          "slot_count",
+          "rear_gap",
+          "max_load",
+          "measured");
 
   @TempDir Path folder;
   private final XSSFWorkbook workbook = new XSSFWorkbook();
@@ -58,7 +66,15 @@ class WorkbookTest {
     mill = fill(machines, 2, "mill", "xy", 600, 300, "400 mm", 300, 3);
     Sheet vises = workbook.createSheet("vises");
     fill(
-        vises, 0, "vise", "jaw_width", "jaw_height", "bed_height", "opening_max", "strap_flange", "handle");
+        vises,
+        0,
+        "vise",
+        "jaw_width",
+        "jaw_height",
+        "bed_height",
+        "opening_max",
+        "strap_flange",
+        "handle");
     vise = fill(vises, 1, "vise", 150, 40, 60, 150);
   }
 
@@ -93,7 +109,10 @@ class WorkbookTest {
     assertEquals(Dimension.of(13 * Length.INCH / 2), machine().gaps().rear());
   }
 
-  /** Programs often write formulas and leave the computing to the spreadsheet; that must never read as 0. */
+  /**
+   * Programs often write formulas and leave the computing to the spreadsheet; that must never read
+   * as 0.
+   */
   @Test
   void formula_neverComputed_isRefusedAndNotZero() throws Exception {
     cell("rear_gap").setCellFormula("2*25");
@@ -184,8 +203,7 @@ class WorkbookTest {
   @Test
   void sheet_missing_isRefused() throws Exception {
     workbook.removeSheetAt(1);
-    assertEquals(
-        List.of("sheet vises: is missing; a shop needs machines and vises"), faults());
+    assertEquals(List.of("sheet vises: is missing; a shop needs machines and vises"), faults());
   }
 
   @Test
@@ -208,7 +226,8 @@ class WorkbookTest {
       }
     }
     assertEquals(
-        file + " could not be read: it is protected by a password; save it without one", refusal(file));
+        file + " could not be read: it is protected by a password; save it without one",
+        refusal(file));
   }
 
   @Test
@@ -231,7 +250,8 @@ class WorkbookTest {
     Path empty = Files.writeString(folder.resolve("empty.xlsx"), "");
     assertEquals(empty + " could not be read: it is no XLSX workbook", refusal(empty));
     Path csv = Files.writeString(folder.resolve("machines.csv"), "machine");
-    assertEquals(csv + " is a single CSV file; name the folder that holds the tables", refusal(csv));
+    assertEquals(
+        csv + " is a single CSV file; name the folder that holds the tables", refusal(csv));
   }
 
   @Test
@@ -250,7 +270,8 @@ class WorkbookTest {
     Random random = new Random(7);
     Path file = folder.resolve("damaged.xlsx");
     for (int i = 0; i < 60; i++) {
-      byte[] damaged = i % 5 == 0 ? Arrays.copyOf(sound, random.nextInt(sound.length)) : sound.clone();
+      byte[] damaged =
+          i % 5 == 0 ? Arrays.copyOf(sound, random.nextInt(sound.length)) : sound.clone();
       for (int hit = 0; hit < 3 && damaged.length > 0; hit++) {
         damaged[random.nextInt(damaged.length)] = (byte) random.nextInt();
       }

@@ -37,7 +37,9 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
     long thread = nut(outcome.machine().slots().width().length()).thread();
     return new Item(
         "Bolts:",
-        "head, washer and end no more than " + mm(2 * thread * Length.MM, Rounding.DOWN) + " above the "
+        "head, washer and end no more than "
+            + mm(2 * thread * Length.MM, Rounding.DOWN)
+            + " above the "
             + (vise().boltGrip().isPresent() ? "flange." : "vise's bed."));
   }
 
@@ -51,16 +53,28 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
   }
 
   private String tNut(long slot, TNut nut) {
-    String width = unit == PeopleUnit.MM
-        ? mm(slot, Rounding.NEAREST)
-        : unit.fine(slot, Rounding.NEAREST) + " in (" + mm(slot, Rounding.NEAREST) + ")";
+    String width =
+        unit == PeopleUnit.MM
+            ? mm(slot, Rounding.NEAREST)
+            : unit.fine(slot, Rounding.NEAREST) + " in (" + mm(slot, Rounding.NEAREST) + ")";
     int bolts = place.slots().size();
-    String what = bolts + " × DIN 508, slot " + nut.slot() + ", M" + nut.thread() + " (base "
-        + tenths(nut.baseWidth()) + " wide, " + tenths(nut.height()) + " mm high), in slots " + width
-        + " wide; bolts or studs and washers of class 8.8.";
+    String what =
+        bolts
+            + " × DIN 508, slot "
+            + nut.slot()
+            + ", M"
+            + nut.thread()
+            + " (base "
+            + tenths(nut.baseWidth())
+            + " wide, "
+            + tenths(nut.height())
+            + " mm high), in slots "
+            + width
+            + " wide; bolts or studs and washers of class 8.8.";
     return SlotThroat.of(slot).isPresent()
         ? what
-        : what + " No slot of the series: the next smaller nut is counted on. Has the slot's own nut"
+        : what
+            + " No slot of the series: the next smaller nut is counted on. Has the slot's own nut"
             + " another thread, mind the bolts' room.";
   }
 
@@ -68,17 +82,30 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
     BoltLength length =
         BoltLength.of(nut, vise().boltGrip(), vise().provenance().tolerance(), slot);
     if (!length.possible()) {
-      return "the flange is known to ± " + mm(vise().provenance().tolerance(), Rounding.UP)
+      return "the flange is known to ± "
+          + mm(vise().provenance().tolerance(), Rounding.UP)
           + " only: measure it before you order.";
     }
     String flange = vise().boltGrip().isPresent() ? "" : "flange + ";
-    String range = flange + "t + " + mm(length.addLeast(), Rounding.UP) + " to " + flange + "t + "
-        + mm(length.addMost(), Rounding.DOWN);
+    String range =
+        flange
+            + "t + "
+            + mm(length.addLeast(), Rounding.UP)
+            + " to "
+            + flange
+            + "t + "
+            + mm(length.addMost(), Rounding.DOWN);
     String t = ", t: how deep the nut's top, pulled up, is below the table.";
-    String blank = vise().boltGrip().isPresent() ? "" : " bolt_grip is blank: measure the flange too.";
+    String blank =
+        vise().boltGrip().isPresent() ? "" : " bolt_grip is blank: measure the flange too.";
     String order = vise().boltGrip().isPresent() ? order(length, nut) : "";
-    return range + t + blank + order
-        + " Engage " + nut.thread() + " mm or more; never out under the nut, it breaks the slot's lip: try"
+    return range
+        + t
+        + blank
+        + order
+        + " Engage "
+        + nut.thread()
+        + " mm or more; never out under the nut, it breaks the slot's lip: try"
         + " by hand.";
   }
 
@@ -86,10 +113,20 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
     List<BoltLength.Choice> choices = length.choices();
     return choices.isEmpty()
         ? ""
-        : " Order M" + nut.thread() + " × " + choices.stream()
-            .map(choice -> choice.millimetres() + " for t " + figure(choice.depth().lo())
-                + (choice.depth().length() == 0 ? "" : " to " + figure(choice.depth().hi())))
-            .collect(Collectors.joining(", ")) + " (slots to ISO 299); between, cut to length.";
+        : " Order M"
+            + nut.thread()
+            + " × "
+            + choices.stream()
+                .map(
+                    choice ->
+                        choice.millimetres()
+                            + " for t "
+                            + figure(choice.depth().lo())
+                            + (choice.depth().length() == 0
+                                ? ""
+                                : " to " + figure(choice.depth().hi())))
+                .collect(Collectors.joining(", "))
+            + " (slots to ISO 299); between, cut to length.";
   }
 
   private String torque(TNut nut) {
@@ -98,10 +135,12 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
       return "no published value at hand for M" + nut.thread() + ": take the bolt maker's.";
     }
     long newtonMetres = torque.getAsLong();
-    String feet = unit == PeopleUnit.INCH
-        ? " (" + newtonMetres * POUND_FEET / 10_000 + " lbf ft)"
-        : "";
-    return newtonMetres + " N m" + feet + " at most, to start with: K F d, K 0.15 (thread oiled), F 75 % of"
+    String feet =
+        unit == PeopleUnit.INCH ? " (" + newtonMetres * POUND_FEET / 10_000 + " lbf ft)" : "";
+    return newtonMetres
+        + " N m"
+        + feet
+        + " at most, to start with: K F d, K 0.15 (thread oiled), F 75 % of"
         + " the proof load of class 8.8 (ISO 898-1). A slot's lip may bear less: the machine maker's limit"
         + " comes first.";
   }

@@ -9,15 +9,17 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 
 /**
- * How long the bolt must be that goes through flange and washer into the T-nut, under its head, as a function
- * of t: how far the nut's top stands below the table top with the nut pulled up against the lips.
+ * How long the bolt must be that goes through flange and washer into the T-nut, under its head, as
+ * a function of t: how far the nut's top stands below the table top with the nut pulled up against
+ * the lips.
  *
- * <p>With G the flange (± its tolerance e), w the washer, d the thread and h the nut's height, the bolt goes
- * into the nut by length − w − G − t. It must engage at least d and must not come out under the nut, where it
- * would lift the nut and break the slot's lip: t + w + (G + e) + d ≤ length ≤ t + w + (G − e) + h.
+ * <p>With G the flange (± its tolerance e), w the washer, d the thread and h the nut's height, the
+ * bolt goes into the nut by length − w − G − t. It must engage at least d and must not come out
+ * under the nut, where it would lift the nut and break the slot's lip: t + w + (G + e) + d ≤ length
+ * ≤ t + w + (G − e) + h.
  *
- * @param addLeast what the least length has over t, {@code addMost} the greatest; in the wrong order where
- *     the flange is not known well enough for any length to be right
+ * @param addLeast what the least length has over t, {@code addMost} the greatest; in the wrong
+ *     order where the flange is not known well enough for any length to be right
  * @param depth of the nut's top by the series of slots; empty for a slot outside it
  */
 record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {
@@ -25,7 +27,8 @@ record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {
   /** Common lengths of bolts in mm: ISO 888, from memory, no source seen. */
   private static final List<Integer> COMMON =
       List.of(
-          20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100, 110, 120, 130, 140, 150, 160, 180, 200);
+          20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100, 110, 120, 130, 140, 150, 160,
+          180, 200);
 
   private static final long TENTH = Length.MM / 10;
 
@@ -43,7 +46,9 @@ record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {
         thick + off + d,
         thick - off + h,
         SlotThroat.of(slotWidth)
-            .map(throat -> Interval.of(throat.least() * TENTH - neck, throat.most() * TENTH - neck)));
+            .map(
+                throat ->
+                    Interval.of(throat.least() * TENTH - neck, throat.most() * TENTH - neck)));
   }
 
   /** Whether some length is right at every depth. */

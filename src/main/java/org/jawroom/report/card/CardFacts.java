@@ -2,7 +2,6 @@ package org.jawroom.report.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jawroom.advice.Explanation;
 import org.jawroom.clearance.Limit;
@@ -101,10 +100,12 @@ public record CardFacts(
   private static List<String> alarms(PeopleUnit unit, Outcome outcome) {
     List<String> alarms = new ArrayList<>(new OpeningLimits(unit, outcome).words());
     if (outcome.verdict() == Verdict.MEASURE) {
-      alarms.add("NOT A GO: it fits only if the readings are better than told. Measure again, correct the"
-          + " tables, make a new card. Do not run on this one." + Readings.behind(outcome)
-              .map(readings -> " What adds up: " + readings.words().replace("\n", "; ") + ".")
-              .orElse(""));
+      alarms.add(
+          "NOT A GO: it fits only if the readings are better than told. Measure again, correct the"
+              + " tables, make a new card. Do not run on this one."
+              + Readings.behind(outcome)
+                  .map(readings -> " What adds up: " + readings.words().replace("\n", "; ") + ".")
+                  .orElse(""));
     }
     if (outcome.verdict() == Verdict.FITS && outcome.bestMargin().isEmpty()) {
       alarms.add("Nothing is listed that it could hit. Look before you trust it.");
@@ -119,38 +120,52 @@ public record CardFacts(
     return alarms;
   }
 
-  private static List<Item> placing(PeopleUnit unit, Explanation explanation, Recommendation place) {
+  private static List<Item> placing(
+      PeopleUnit unit, Explanation explanation, Recommendation place) {
     Outcome outcome = explanation.advice().outcome();
     TapeWords tape = new TapeWords(unit, outcome.machine(), outcome.vise());
     List<Item> items = new ArrayList<>();
-    items.add(Item.of(place.play()
-        .map(CardFacts::ranges)
-        .orElse("No range: nothing is to spare there.")));
-    items.add(new Item(
-        "Handle:",
-        "to the " + place.handleTo().word()
-            + new Steps(outcome.vise(), place).handle().map(how -> ", " + how).orElse("") + "."));
+    items.add(
+        Item.of(
+            place.play().map(CardFacts::ranges).orElse("No range: nothing is to spare there.")));
+    items.add(
+        new Item(
+            "Handle:",
+            "to the "
+                + place.handleTo().word()
+                + new Steps(outcome.vise(), place).handle().map(how -> ", " + how).orElse("")
+                + "."));
     items.add(new Item("Bolts:", tape.bolts(place.slots()) + "; mount: " + place.mount() + "."));
     items.add(Steps.keys());
-    items.add(new Item("Roomiest place:", explanation.roomiest()
-        .map(roomiest -> roomiest(unit, roomiest, tape))
-        .orElse("this one.")));
+    items.add(
+        new Item(
+            "Roomiest place:",
+            explanation
+                .roomiest()
+                .map(roomiest -> roomiest(unit, roomiest, tape))
+                .orElse("this one.")));
     items.add(new Weight(unit, outcome).item());
     return items;
   }
 
   private static String ranges(Play play) {
-    String tight = play.left() + play.right() < LEAST_PLAY
-        ? " left to right"
-        : play.front() + play.rear() < LEAST_PLAY ? " front to rear" : "";
+    String tight =
+        play.left() + play.right() < LEAST_PLAY
+            ? " left to right"
+            : play.front() + play.rear() < LEAST_PLAY ? " front to rear" : "";
     return "A range holds only while the other measure is at its best."
         + (tight.isEmpty() ? "" : " Under 2 mm of play" + tight + ": hard to tap square.");
   }
 
   private static String roomiest(PeopleUnit unit, Roomiest roomiest, TapeWords tape) {
-    return "handle to the " + roomiest.handleTo().word() + ", mount: " + roomiest.mount() + ", "
+    return "handle to the "
+        + roomiest.handleTo().word()
+        + ", mount: "
+        + roomiest.mount()
+        + ", "
         + String.join(", ", tape.edges(roomiest.handleTo(), roomiest.x(), roomiest.y()))
-        + roomiest.limit()
+        + roomiest
+            .limit()
             .map(limit -> "; margin " + unit.brief(limit.margin(), Rounding.DOWN))
             .orElse("")
         + ". The spindle reaches less of the work there; this card does not hold there.";

@@ -37,13 +37,15 @@ final class CardLayout {
     List<Block> below =
         List.of(
             new Columns(
-                section("Bolts", facts.bolts(), half()), section("Limits to set", facts.limits(), half()),
+                section("Bolts", facts.bolts(), half()),
+                section("Limits to set", facts.limits(), half()),
                 half() + BETWEEN),
             checks(),
             new Columns(steps(half()), cautions(half()), half() + BETWEEN),
             footer());
     double others =
-        above.stream().mapToDouble(Block::height).sum() + below.stream().mapToDouble(Block::height).sum()
+        above.stream().mapToDouble(Block::height).sum()
+            + below.stream().mapToDouble(Block::height).sum()
             + gap * (above.size() + below.size());
     double left = room - others;
     if (left < Math.max(placing.height(), LEAST_PICTURE)) {
@@ -69,14 +71,19 @@ final class CardLayout {
     double stampWidth = letters.width(stamp, true, stampSize) + 2 * padding + 1;
     Block stampBox =
         new Framed(
-            Prose.bold(letters, stamp, stampSize, stampWidth - 2 * padding), stampWidth, padding, 1.5, 1);
+            Prose.bold(letters, stamp, stampSize, stampWidth - 2 * padding),
+            stampWidth,
+            padding,
+            1.5,
+            1);
     double wide = width - stampWidth - BETWEEN;
     Block title =
         new Stack(
             List.of(
                 prose(
                     Item.of("Setup card. Lengths in " + facts.unit() + " unless told otherwise."),
-                    type.small(), wide),
+                    type.small(),
+                    wide),
                 Prose.bold(letters, facts.vise() + " on " + facts.machine(), type.title(), wide)),
             1);
     return new Columns(title, stampBox, width - stampWidth);
@@ -98,9 +105,10 @@ final class CardLayout {
     double box = (wide - padding) / 2;
     List<Block> boxes = facts.tape().stream().map(range -> tape(range, box - 2 * padding)).toList();
     double high = boxes.stream().mapToDouble(Block::height).max().orElse(0);
-    List<Block> framed = boxes.stream()
-        .map(inside -> (Block) new Framed(new AtLeast(inside, high), box, padding, 1, 1))
-        .toList();
+    List<Block> framed =
+        boxes.stream()
+            .map(inside -> (Block) new Framed(new AtLeast(inside, high), box, padding, 1, 1))
+            .toList();
     blocks.add(new Columns(framed.get(0), framed.get(1), box + padding));
     facts.placing().forEach(item -> blocks.add(prose(item, type.body(), wide)));
     return new Stack(blocks, type.gap());
@@ -111,8 +119,11 @@ final class CardLayout {
     lines.add(prose(Item.of(range.what()), type.body(), wide));
     lines.add(Prose.bold(letters, range.best(), type.figure(), wide));
     lines.add(prose(Item.of(range.from()), type.body(), wide));
-    range.range().ifPresent(
-        may -> lines.add(prose(new Item(may + ",", "best " + range.best()), type.body(), wide)));
+    range
+        .range()
+        .ifPresent(
+            may ->
+                lines.add(prose(new Item(may + ",", "best " + range.best()), type.body(), wide)));
     return new Stack(lines, 1);
   }
 
@@ -152,7 +163,8 @@ final class CardLayout {
   }
 
   private Block signature(String label, double wide) {
-    return new Signature(prose(Item.of(label), type.small(), wide), wide, Math.max(17, 2 * type.body()));
+    return new Signature(
+        prose(Item.of(label), type.small(), wide), wide, Math.max(17, 2 * type.body()));
   }
 
   private Block heading(String text, double wide) {

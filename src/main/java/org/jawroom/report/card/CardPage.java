@@ -7,7 +7,10 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 
-/** Puts a card on one page: in the largest type that fits, names cut short only where the least does not. */
+/**
+ * Puts a card on one page: in the largest type that fits, names cut short only where the least does
+ * not.
+ */
 final class CardPage {
   private static final double MARGIN = 28;
   private static final double GAP = 6;

@@ -7,7 +7,8 @@ import java.util.function.UnaryOperator;
  *
  * @param pair the two that come near each other
  * @param where how jaws and axes stand then, and which way to measure
- * @param expectedMm range and tolerance, {@code 23.5 to 26.5} {@code ± 1.5}; {@code expectedInch} the same
+ * @param expectedMm range and tolerance, {@code 23.5 to 26.5} {@code ± 1.5}; {@code expectedInch}
+ *     the same
  * @param gauge how to check it
  * @param least {@code less than 6 mm} {@code (0.24 in): stop, do not run}
  */

@@ -40,8 +40,8 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   }
 
   /**
-   * What makes a place of its own: cutting is always as tight as loading for all but the handle, which is
-   * worked in the one and may hang in the other.
+   * What makes a place of its own: cutting is always as tight as loading for all but the handle,
+   * which is worked in the one and may hang in the other.
    */
   private static List<Object> placeOf(Limit limit) {
     return isHandle(limit)
@@ -62,11 +62,12 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   /** Table back, forward, left, right, then heights; loading after cutting. */
   private static int table(Limit limit) {
     boolean low = WhereWords.guardIsLow(limit);
-    int way = switch (limit.axis()) {
-      case Y -> low ? 1 : 0;
-      case X -> low ? 2 : 3;
-      case Z -> 4;
-    };
+    int way =
+        switch (limit.axis()) {
+          case Y -> low ? 1 : 0;
+          case X -> low ? 2 : 3;
+          case Z -> 4;
+        };
     return limit.situation() == Situation.LOADING ? way + 5 : way;
   }
 
@@ -97,7 +98,8 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
     long lo = limit.gap() - limit.tolerance();
     long hi = limit.gap() + limit.tolerance();
     return new Item(
-        (lo < 0 ? "0 (may touch)" : unit.text(lo, Rounding.DOWN)) + " to "
+        (lo < 0 ? "0 (may touch)" : unit.text(lo, Rounding.DOWN))
+            + " to "
             + unit.text(Math.max(0, hi), Rounding.UP),
         "± " + unit.brief(limit.tolerance(), Rounding.UP));
   }
@@ -120,10 +122,15 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   private boolean isDoor(Limit limit) {
     return limit.guard().equals(GapGuards.name(Side.FRONT))
         || explanation.advice().outcome().machine().guards().stream()
-            .anyMatch(guard -> guard.name().equals(limit.guard()) && guard.kind().equalsIgnoreCase("door"));
+            .anyMatch(
+                guard ->
+                    guard.name().equals(limit.guard()) && guard.kind().equalsIgnoreCase("door"));
   }
 
-  /** Behind the vise, over or under something, or down at the bolts: where no rule can be held and read. */
+  /**
+   * Behind the vise, over or under something, or down at the bolts: where no rule can be held and
+   * read.
+   */
   private static boolean isHidden(Limit limit) {
     return limit.axis() == Axis.Z
         || limit.axis() == Axis.Y && !WhereWords.guardIsLow(limit)

@@ -9,7 +9,8 @@ import java.io.IOException;
  * @param thick of its line
  * @param gray of its ground, 1 for white
  */
-record Framed(Block inside, double width, double padding, double thick, double gray) implements Block {
+record Framed(Block inside, double width, double padding, double thick, double gray)
+    implements Block {
 
   @Override
   public double height() {

@@ -15,6 +15,8 @@ public record Item(String label, String text) {
   }
 
   static List<Item> all(List<Item> items, UnaryOperator<String> change) {
-    return items.stream().map(item -> new Item(change.apply(item.label), change.apply(item.text))).toList();
+    return items.stream()
+        .map(item -> new Item(change.apply(item.label), change.apply(item.text)))
+        .toList();
   }
 }

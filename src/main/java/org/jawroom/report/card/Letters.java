@@ -29,7 +29,8 @@ final class Letters {
     return text.codePoints()
             .mapToDouble(letter -> widths.computeIfAbsent(letter, one -> width(one, isBold)))
             .sum()
-        / 1000 * size;
+        / 1000
+        * size;
   }
 
   private float width(int letter, boolean isBold) {
@@ -40,11 +41,16 @@ final class Letters {
     }
   }
 
-  /** With a dot for every letter that the typeface lacks, or that steers the text rather than being seen. */
+  /**
+   * With a dot for every letter that the typeface lacks, or that steers the text rather than being
+   * seen.
+   */
   String printable(String text) {
     StringBuilder shown = new StringBuilder();
     text.codePoints()
-        .mapToObj(letter -> printable.computeIfAbsent(letter, one -> Typeface.shown(Character.toString(one))))
+        .mapToObj(
+            letter ->
+                printable.computeIfAbsent(letter, one -> Typeface.shown(Character.toString(one))))
         .forEach(shown::append);
     return shown.toString();
   }

@@ -24,14 +24,20 @@ record NoseLimits(PeopleUnit unit, Outcome outcome, Recommendation place) {
     if (place.noseNotBelow().isPresent()) {
       long lowest = place.noseNotBelow().getAsLong();
       long stickOut = lowest - outcome.vise().base().bedHeight();
-      return "not below " + up(lowest) + " " + unit.word() + " above the table top"
+      return "not below "
+          + up(lowest)
+          + " "
+          + unit.word()
+          + " above the table top"
           + (stickOut > 0
               ? "; a tool that touches the vise's bed sticks out " + up(stickOut) + " at least."
               : ".");
     }
     Machine machine = outcome.machine();
     return machine.noseMin().isKnown() && machine.noseMax().isKnown()
-        ? "even at its highest, " + String.join(", ", withNose()) + " may come too near somewhere in the"
+        ? "even at its highest, "
+            + String.join(", ", withNose())
+            + " may come too near somewhere in the"
             + " travel: jog there slowly and set limits before you run."
         : "its heights are blank, so nobody knows how low it may come: jog and look.";
   }

@@ -6,7 +6,10 @@ import org.jawroom.placement.Outcome;
 import org.jawroom.report.RunFacts;
 import org.jawroom.shop.Provenance;
 
-/** Which tables a card was made from, and when they were measured: another fingerprint, another card. */
+/**
+ * Which tables a card was made from, and when they were measured: another fingerprint, another
+ * card.
+ */
 final class Origin {
 
   /** As many letters of a fingerprint as people compare by eye. */
@@ -21,9 +24,16 @@ final class Origin {
         new Item(
             "Tables (SHA-256):",
             run.files().stream()
-                .map(file -> file.name() + " "
-                    + file.fingerprint().substring(0, Math.min(FINGERPRINT, file.fingerprint().length())))
-                .collect(Collectors.joining(", ")) + "; jawroom " + run.toolVersion()));
+                    .map(
+                        file ->
+                            file.name()
+                                + " "
+                                + file.fingerprint()
+                                    .substring(
+                                        0, Math.min(FINGERPRINT, file.fingerprint().length())))
+                    .collect(Collectors.joining(", "))
+                + "; jawroom "
+                + run.toolVersion()));
   }
 
   private static String when(Provenance provenance) {

@@ -12,8 +12,8 @@ import org.jawroom.report.Rounding;
 import org.jawroom.report.WhereWords;
 
 /**
- * Gaps that close, as the table moves, to less than a hand: ISO 13854, values as quoted after EN 349 (finger
- * 25, hand, wrist or fist 100 mm).
+ * Gaps that close, as the table moves, to less than a hand: ISO 13854, values as quoted after EN
+ * 349 (finger 25, hand, wrist or fist 100 mm).
  */
 record PinchGaps(PeopleUnit unit, Explanation explanation) {
   static final long FINGER = 25 * Length.MM;
@@ -25,12 +25,13 @@ record PinchGaps(PeopleUnit unit, Explanation explanation) {
   List<String> words() {
     Outcome outcome = explanation.advice().outcome();
     WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
-    List<Limit> closing = explanation.pairs().stream()
-        .filter(limit -> limit.situation() == Situation.CUTTING)
-        .filter(limit -> where.moves(limit.guard(), limit.axis()))
-        .filter(limit -> least(limit) < HAND)
-        .sorted((one, other) -> Long.compare(least(one), least(other)))
-        .toList();
+    List<Limit> closing =
+        explanation.pairs().stream()
+            .filter(limit -> limit.situation() == Situation.CUTTING)
+            .filter(limit -> where.moves(limit.guard(), limit.axis()))
+            .filter(limit -> least(limit) < HAND)
+            .sorted((one, other) -> Long.compare(least(one), least(other)))
+            .toList();
     List<String> words = new ArrayList<>();
     closing.stream().map(this::words).distinct().forEach(words::add);
     return words.size() <= MOST ? words : words.subList(0, MOST);
@@ -42,7 +43,10 @@ record PinchGaps(PeopleUnit unit, Explanation explanation) {
 
   private String words(Limit limit) {
     long least = Math.max(0, least(limit));
-    return WhereWords.pair(limit) + " closes to " + unit.brief(least, Rounding.DOWN) + " "
+    return WhereWords.pair(limit)
+        + " closes to "
+        + unit.brief(least, Rounding.DOWN)
+        + " "
         + (least < FINGER ? "(less than a finger)" : "(less than a hand)");
   }
 }

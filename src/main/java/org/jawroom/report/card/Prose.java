@@ -29,7 +29,8 @@ record Prose(List<Line> lines, double size, double indent, String marker) implem
   }
 
   /** With a number or a bullet before it. */
-  static Prose marked(Letters letters, String marker, double indent, Item item, double size, double width) {
+  static Prose marked(
+      Letters letters, String marker, double indent, Item item, double size, double width) {
     Breaker breaker = new Breaker(letters, size, width - indent);
     breaker.add(letters.printable(item.label()), true);
     breaker.add(letters.printable(item.text()), false);

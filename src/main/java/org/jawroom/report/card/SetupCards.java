@@ -20,6 +20,7 @@ public final class SetupCards {
 
   /** Half a page wide, so that its letters stay as large as they are drawn. */
   private static final double PICTURE_WIDTH = 258;
+
   private static final double PICTURE_HEIGHT = 205;
 
   private SetupCards() {}
@@ -52,7 +53,11 @@ public final class SetupCards {
       for (Explanation explanation : explanations) {
         Picture picture =
             PairingDrawing.bare(
-                    run.unit(), settings, explanation.advice().outcome(), PICTURE_WIDTH, PICTURE_HEIGHT)
+                    run.unit(),
+                    settings,
+                    explanation.advice().outcome(),
+                    PICTURE_WIDTH,
+                    PICTURE_HEIGHT)
                 .orElseThrow();
         PDFormXObject form = faces.form(picture);
         CardPage.add(document, letters, paper, CardFacts.of(explanation, run), form);

@@ -8,14 +8,15 @@ final class ShortNames {
   private ShortNames() {}
 
   /**
-   * Every one of {@code names} that stands in {@code text}, the longest first, cut to {@code longest}
-   * letters.
+   * Every one of {@code names} that stands in {@code text}, the longest first, cut to {@code
+   * longest} letters.
    */
   static String cut(String text, List<String> names, int longest) {
-    List<String> tooLong = names.stream()
-        .filter(name -> length(name) > longest)
-        .sorted(Comparator.comparingInt(String::length).reversed())
-        .toList();
+    List<String> tooLong =
+        names.stream()
+            .filter(name -> length(name) > longest)
+            .sorted(Comparator.comparingInt(String::length).reversed())
+            .toList();
     String shorter = text;
     for (String name : tooLong) {
       shorter = shorter.replace(name, cut(name, longest));
@@ -24,8 +25,8 @@ final class ShortNames {
   }
 
   /**
-   * Its first and last letters about an ellipsis, {@code longest} in all; as it stands if no longer than
-   * that.
+   * Its first and last letters about an ellipsis, {@code longest} in all; as it stands if no longer
+   * than that.
    */
   static String cut(String text, int longest) {
     if (length(text) <= longest) {
@@ -33,7 +34,8 @@ final class ShortNames {
     }
     int tail = longest / 3;
     int head = longest - 1 - tail;
-    return text.substring(0, text.offsetByCodePoints(0, head)) + "…"
+    return text.substring(0, text.offsetByCodePoints(0, head))
+        + "…"
         + text.substring(text.offsetByCodePoints(text.length(), -tail));
   }
 

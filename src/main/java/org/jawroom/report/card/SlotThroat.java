@@ -14,9 +14,10 @@ import org.jawroom.geometry.Length;
 record SlotThroat(int slot, int wider, int least, int most) {
 
   /**
-   * ISO 299 widths with the throat D1 = h − c. To 12 mm as ANSI/ASME B5.1M-1985 prints it in millimetres (5
-   * mm: from the least of BS 2485 to the greatest of B5.1M, which disagree about c); above it worked out of h
-   * and c of both. H12 after ISO 286. All as reprinted; ISO 299 itself was not seen.
+   * ISO 299 widths with the throat D1 = h − c. To 12 mm as ANSI/ASME B5.1M-1985 prints it in
+   * millimetres (5 mm: from the least of BS 2485 to the greatest of B5.1M, which disagree about c);
+   * above it worked out of h and c of both. H12 after ISO 286. All as reprinted; ISO 299 itself was
+   * not seen.
    */
   static final List<SlotThroat> SERIES =
       List.of(

@@ -8,23 +8,31 @@ import org.jawroom.placement.Recommendation;
 import org.jawroom.shop.Vise;
 
 /**
- * How it is set up: steps common in the trade. Reading the fixed jaw only, one bolt as a pivot, sweeping
- * again after tightening: several manuals; tapping out half the error: common practice, no source. What the
- * indicator may show: 0.013 mm for precision work from one text, 0.025 mm common practice, no source.
+ * How it is set up: steps common in the trade. Reading the fixed jaw only, one bolt as a pivot,
+ * sweeping again after tightening: several manuals; tapping out half the error: common practice, no
+ * source. What the indicator may show: 0.013 mm for precision work from one text, 0.025 mm common
+ * practice, no source.
  */
 record Steps(Vise vise, Recommendation place) {
 
   List<String> lines() {
     List<String> lines = new ArrayList<>();
-    lines.add("Lock out. Clean table top, slots and the vise's underside; stone off burrs only, never the"
-        + " surface; wipe dry.");
+    lines.add(
+        "Lock out. Clean table top, slots and the vise's underside; stone off burrs only, never the"
+            + " surface; wipe dry.");
     lines.add("Slide the T-nuts in: they run free, and each bolt turns in by hand.");
     lines.add("Set the vise down as taped above, handle to the " + place.handleTo().word() + ".");
     lines.add("Snug one bolt as a pivot; leave the others loose.");
-    lines.add("Spindle off, indicator in it, " + tip() + ". Sweep along " + jaw().name() + " by moving the"
-        + " axis; tap out half of what it shows; repeat.");
-    lines.add("Tighten in turn, in two or three rounds, to the torque told. Sweep again: 0.025 mm (0.001 in)"
-        + " over the jaw is ordinary, 0.013 mm (0.0005 in) precision work.");
+    lines.add(
+        "Spindle off, indicator in it, "
+            + tip()
+            + ". Sweep along "
+            + jaw().name()
+            + " by moving the"
+            + " axis; tap out half of what it shows; repeat.");
+    lines.add(
+        "Tighten in turn, in two or three rounds, to the torque told. Sweep again: 0.025 mm (0.001 in)"
+            + " over the jaw is ordinary, 0.013 mm (0.0005 in) precision work.");
     lines.add("Take the handle off. Check every gap in the table above.");
     return lines;
   }
@@ -53,6 +61,7 @@ record Steps(Vise vise, Recommendation place) {
     if (!vise.simple() || vise.handle().radius().isNone()) {
       return Optional.empty();
     }
-    return Optional.of(vise.handle().fullSwing() ? "worked all the way round" : "worked over the top only");
+    return Optional.of(
+        vise.handle().fullSwing() ? "worked all the way round" : "worked over the top only");
   }
 }

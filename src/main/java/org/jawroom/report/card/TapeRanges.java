@@ -13,30 +13,42 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
-/** Where the vise stands, from the table's left and front edges, and how far off the best it may stand. */
+/**
+ * Where the vise stands, from the table's left and front edges, and how far off the best it may
+ * stand.
+ */
 record TapeRanges(PeopleUnit unit, Machine machine, Vise vise) {
 
   /** Along x, then along y; with the play around each, drawn in to what people see. */
   List<TapeRange> of(Recommendation place) {
-    return new TapeWords(unit, machine, vise).measures(place.handleTo(), place.x(), place.y()).stream()
-        .map(measure -> range(measure, place.play()))
-        .toList();
+    return new TapeWords(unit, machine, vise)
+        .measures(place.handleTo(), place.x(), place.y()).stream()
+            .map(measure -> range(measure, place.play()))
+            .toList();
   }
 
   private TapeRange range(TapeMeasure measure, Optional<Play> play) {
     boolean left = measure.edge() == Side.LEFT;
-    Optional<Interval> drawnIn = play.flatMap(
-        to -> left
-            ? drawnIn(measure.distance(), to.left(), to.right())
-            : drawnIn(measure.distance(), to.front(), to.rear()));
+    Optional<Interval> drawnIn =
+        play.flatMap(
+            to ->
+                left
+                    ? drawnIn(measure.distance(), to.left(), to.right())
+                    : drawnIn(measure.distance(), to.front(), to.rear()));
     long nearest = unit.rounded(measure.distance(), Rounding.NEAREST);
     // Rounded to the nearest, it might stand just outside the range.
-    long best = drawnIn.map(range -> Math.min(Math.max(nearest, range.lo()), range.hi())).orElse(nearest);
+    long best =
+        drawnIn.map(range -> Math.min(Math.max(nearest, range.lo()), range.hi())).orElse(nearest);
     return new TapeRange(
         measure.what(),
         "from the table's " + measure.edge().word() + " edge",
         figure(best),
-        play.map(any -> drawnIn.filter(range -> range.lo() < range.hi()).map(this::words).orElse("no play")));
+        play.map(
+            any ->
+                drawnIn
+                    .filter(range -> range.lo() < range.hi())
+                    .map(this::words)
+                    .orElse("no play")));
   }
 
   private Optional<Interval> drawnIn(long best, long less, long more) {

@@ -4,8 +4,8 @@ import java.util.Map;
 import java.util.OptionalLong;
 
 /**
- * The short formula T = K F d for a bolt of class 8.8, as several handbooks print it (citing Shigley): F the
- * preload, K the nut factor.
+ * The short formula T = K F d for a bolt of class 8.8, as several handbooks print it (citing
+ * Shigley): F the preload, K the nut factor.
  */
 final class Tightening {
 
@@ -13,23 +13,25 @@ final class Tightening {
   static final int SHARE_PERCENT = 75;
 
   /**
-   * K in hundredths: the low end of what is printed for oiled steel (0.15 to 0.20), so that the preload is
-   * not more than meant; a drier thread holds less.
+   * K in hundredths: the low end of what is printed for oiled steel (0.15 to 0.20), so that the
+   * preload is not more than meant; a drier thread holds less.
    */
   static final int OILED = 15;
 
   /**
-   * Thread in mm to proof load in N, coarse thread, class 8.8: ISO 898-1 as several tables reprint it. Other
-   * threads were not seen there.
+   * Thread in mm to proof load in N, coarse thread, class 8.8: ISO 898-1 as several tables reprint
+   * it. Other threads were not seen there.
    */
   static final Map<Integer, Integer> PROOF_LOAD_8_8 =
       Map.of(
-          8, 21_200, 10, 33_700, 12, 48_900, 14, 66_700, 16, 91_000, 18, 115_000, 20, 147_000, 22, 182_000,
-          24, 212_000);
+          8, 21_200, 10, 33_700, 12, 48_900, 14, 66_700, 16, 91_000, 18, 115_000, 20, 147_000, 22,
+          182_000, 24, 212_000);
 
   private Tightening() {}
 
-  /** The starting value in whole N m, rounded down; empty for a thread without a proof load at hand. */
+  /**
+   * The starting value in whole N m, rounded down; empty for a thread without a proof load at hand.
+   */
   static OptionalLong startingTorque(int thread) {
     return torque(thread, SHARE_PERCENT, OILED);
   }

@@ -8,18 +8,26 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;
 
-/** The travel that the clearances count on, as soft limits to set and as ends to check with a tape. */
+/**
+ * The travel that the clearances count on, as soft limits to set and as ends to check with a tape.
+ */
 record TravelLimits(PeopleUnit unit, Machine machine) {
 
   List<Item> items() {
     List<Item> items = new ArrayList<>();
-    items.add(new Item(
-        "Soft limits or stops:",
-        "no wider than X " + down(machine.travelX()) + ", Y " + down(machine.travelY())
-            + " in all: the spindle's axis from "
-            + ends(machine.spindleX(), machine.reachX(), machine.tableLength() / 2) + " from the table's left"
-            + " edge and from " + ends(machine.spindleY(), machine.reachY(), machine.tableWidth() / 2)
-            + " from its front edge."));
+    items.add(
+        new Item(
+            "Soft limits or stops:",
+            "no wider than X "
+                + down(machine.travelX())
+                + ", Y "
+                + down(machine.travelY())
+                + " in all: the spindle's axis from "
+                + ends(machine.spindleX(), machine.reachX(), machine.tableLength() / 2)
+                + " from the table's left"
+                + " edge and from "
+                + ends(machine.spindleY(), machine.reachY(), machine.tableWidth() / 2)
+                + " from its front edge."));
     List<String> gaps = new ArrayList<>();
     for (Side side : Side.values()) {
       Dimension gap = machine.gaps().get(side);
@@ -28,9 +36,12 @@ record TravelLimits(PeopleUnit unit, Machine machine) {
       }
     }
     if (!gaps.isEmpty()) {
-      items.add(new Item(
-          "Ends of travel:",
-          "beside the table's edges there must be left, as taped: " + String.join(", ", gaps) + "."));
+      items.add(
+          new Item(
+              "Ends of travel:",
+              "beside the table's edges there must be left, as taped: "
+                  + String.join(", ", gaps)
+                  + "."));
     }
     return items;
   }

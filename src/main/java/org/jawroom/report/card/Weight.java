@@ -24,21 +24,30 @@ record Weight(PeopleUnit unit, Outcome outcome) {
       return "not told. Weigh it, or take two people or a hoist.";
     }
     return figure(mass.get())
-        + (mass.get().compareTo(ONE_PERSON) >= 0 ? ": two people or a hoist." : ": one person can lift it.");
+        + (mass.get().compareTo(ONE_PERSON) >= 0
+            ? ": two people or a hoist."
+            : ": one person can lift it.");
   }
 
   /** By how much it is too heavy for the table. */
   Optional<String> tooHeavy() {
-    return outcome.loadLeft()
+    return outcome
+        .loadLeft()
         .filter(left -> left.signum() < 0)
-        .map(left -> "Too heavy for this table by " + figure(left.negate()) + ": do not set it down.");
+        .map(
+            left ->
+                "Too heavy for this table by " + figure(left.negate()) + ": do not set it down.");
   }
 
   /** Rounded up. */
   private String figure(BigDecimal mass) {
-    String kilograms = mass.setScale(1, RoundingMode.CEILING).stripTrailingZeros().toPlainString() + " kg";
+    String kilograms =
+        mass.setScale(1, RoundingMode.CEILING).stripTrailingZeros().toPlainString() + " kg";
     return unit == PeopleUnit.MM
         ? kilograms
-        : mass.divide(KILOGRAMS_A_POUND, 0, RoundingMode.CEILING).toPlainString() + " lb (" + kilograms + ")";
+        : mass.divide(KILOGRAMS_A_POUND, 0, RoundingMode.CEILING).toPlainString()
+            + " lb ("
+            + kilograms
+            + ")";
   }
 }

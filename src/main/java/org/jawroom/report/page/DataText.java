@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Maps, lists, numbers, booleans, null and text as JSON on one line, made to stand within an HTML script
- * element: no character in it can end that element, and none can steer or reverse what is shown.
+ * Maps, lists, numbers, booleans, null and text as JSON on one line, made to stand within an HTML
+ * script element: no character in it can end that element, and none can steer or reverse what is
+ * shown.
  */
 final class DataText {
   private final StringBuilder text = new StringBuilder();
@@ -58,7 +59,11 @@ final class DataText {
       text.append('\\').append((char) letter);
     } else if (Character.isISOControl(letter) || Character.getType(letter) == Character.FORMAT) {
       text.append('?');
-    } else if (letter == '<' || letter == '>' || letter == '&' || letter == 0x2028 || letter == 0x2029
+    } else if (letter == '<'
+        || letter == '>'
+        || letter == '&'
+        || letter == 0x2028
+        || letter == 0x2029
         || Character.getType(letter) == Character.SURROGATE) {
       text.append("\\u").append(HexFormat.of().toHexDigits((char) letter));
     } else {

@@ -19,14 +19,17 @@ import org.jawroom.shop.Settings;
 final class MachineData {
   private MachineData() {}
 
-  /** @param drawn whether some pairing of it can be drawn, so that nothing of it is blank */
+  /**
+   * @param drawn whether some pairing of it can be drawn, so that nothing of it is blank
+   */
   static Map<String, Object> of(Settings settings, Machine machine, boolean drawn) {
-    Facts facts = new Facts()
-        .with("name", machine.name())
-        .with("about", machine.description())
-        .with("candidate", machine.candidate())
-        .with("facts", Told.inBoth(words -> words.facts(machine)))
-        .with("cautions", PairingWords.cautions(machine));
+    Facts facts =
+        new Facts()
+            .with("name", machine.name())
+            .with("about", machine.description())
+            .with("candidate", machine.candidate())
+            .with("facts", Told.inBoth(words -> words.facts(machine)))
+            .with("cautions", PairingWords.cautions(machine));
     if (drawn) {
       draw(settings, machine, facts);
     }
@@ -65,26 +68,30 @@ final class MachineData {
   private static List<Object> guards(Settings settings, Machine machine) {
     Map<String, Integer> when = new LinkedHashMap<>();
     Map<String, GuardStance> stances = new LinkedHashMap<>();
-    // The height of the bed bears only on how low the nose comes, which the page works out for itself.
+    // The height of the bed bears only on how low the nose comes, which the page works out for
+    // itself.
     for (GuardStance stance : GuardStance.all(settings, machine, 0)) {
       String name = stance.swept().name();
       stances.putIfAbsent(name, stance);
       when.merge(name, stance.swept().situation() == Situation.CUTTING ? 1 : 2, Integer::sum);
     }
     List<Object> guards = new ArrayList<>();
-    stances.forEach((name, stance) -> guards.add(new Facts()
-        .with("name", name)
-        .with("when", when.get(name))
-        .with("x", Told.ends(stance.middle().x()))
-        .with("y", Told.ends(stance.middle().y()))
-        .with("z", Told.ends(stance.fromNose().orElse(stance.swept().box().z())))
-        .with("movesX", stance.movesX())
-        .with("movesY", stance.movesY())
-        .with("withNose", stance.fromNose().isPresent())
-        .with("table", stance.swept().table())
-        .with("clearance", stance.swept().clearance())
-        .with("tolerance", stance.swept().tolerance())
-        .map()));
+    stances.forEach(
+        (name, stance) ->
+            guards.add(
+                new Facts()
+                    .with("name", name)
+                    .with("when", when.get(name))
+                    .with("x", Told.ends(stance.middle().x()))
+                    .with("y", Told.ends(stance.middle().y()))
+                    .with("z", Told.ends(stance.fromNose().orElse(stance.swept().box().z())))
+                    .with("movesX", stance.movesX())
+                    .with("movesY", stance.movesY())
+                    .with("withNose", stance.fromNose().isPresent())
+                    .with("table", stance.swept().table())
+                    .with("clearance", stance.swept().clearance())
+                    .with("tolerance", stance.swept().tolerance())
+                    .map()));
     return guards;
   }
 }

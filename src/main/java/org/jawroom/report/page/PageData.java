@@ -22,7 +22,9 @@ import org.jawroom.shop.Shop;
 final class PageData {
   private PageData() {}
 
-  /** @param advice one for each pairing, machines then vises in the order of {@code shop} */
+  /**
+   * @param advice one for each pairing, machines then vises in the order of {@code shop}
+   */
   static Map<String, Object> of(Shop shop, List<Advice> advice, RunFacts facts) {
     Settings settings = shop.settings();
     List<Object> pairings = new ArrayList<>();
@@ -70,15 +72,22 @@ final class PageData {
   /** Each with its sign, the verdict's word and what it says in full. */
   private static Map<String, Object> findings(List<Advice> advice) {
     Map<String, Object> told = new LinkedHashMap<>();
-    PairingWords.findings().forEach((name, words) -> advice.stream()
-        .map(Advice::outcome)
-        .filter(outcome -> PairingWords.finding(outcome).equals(name))
-        .findFirst()
-        .ifPresent(outcome -> told.put(name, new Facts()
-            .with("sign", words.get(0))
-            .with("word", outcome.verdict().code())
-            .with("words", words.get(1))
-            .map())));
+    PairingWords.findings()
+        .forEach(
+            (name, words) ->
+                advice.stream()
+                    .map(Advice::outcome)
+                    .filter(outcome -> PairingWords.finding(outcome).equals(name))
+                    .findFirst()
+                    .ifPresent(
+                        outcome ->
+                            told.put(
+                                name,
+                                new Facts()
+                                    .with("sign", words.get(0))
+                                    .with("word", outcome.verdict().code())
+                                    .with("words", words.get(1))
+                                    .map())));
     return told;
   }
 

@@ -22,14 +22,23 @@ public final class PageFile {
   /** In the order in which they build on each other. */
   private static final List<String> SCRIPTS =
       List.of(
-          "model.js", "words.js", "dom.js", "controls.js", "matrix.js", "scene.js", "drawing.js", "drag.js",
-          "readout.js", "pairing.js", "page.js");
+          "model.js",
+          "words.js",
+          "dom.js",
+          "controls.js",
+          "matrix.js",
+          "scene.js",
+          "drawing.js",
+          "drag.js",
+          "readout.js",
+          "pairing.js",
+          "page.js");
 
   private PageFile() {}
 
   /**
-   * Writes {@code file}; its directory is made if need be. It appears under its name only when it is
-   * complete; if anything fails, what stood there before is left whole.
+   * Writes {@code file}; its directory is made if need be. It appears under its name only when it
+   * is complete; if anything fails, what stood there before is left whole.
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
    * @throws IOException if it could not be written
@@ -46,7 +55,9 @@ public final class PageFile {
   static String html(Shop shop, List<Advice> advice, RunFacts facts) {
     String style = resource("page.css");
     String script =
-        SCRIPTS.stream().map(PageFile::resource).collect(Collectors.joining("", "'use strict';\n", ""));
+        SCRIPTS.stream()
+            .map(PageFile::resource)
+            .collect(Collectors.joining("", "'use strict';\n", ""));
     return resource("page.html")
         .replace("{script-hash}", hash(script))
         .replace("{style-hash}", hash(style))

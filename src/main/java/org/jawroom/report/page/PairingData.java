@@ -22,15 +22,16 @@ final class PairingData {
 
   static Map<String, Object> of(Advice advice, Model model) {
     Outcome outcome = advice.outcome();
-    Facts facts = new Facts()
-        .with("finding", PairingWords.finding(outcome))
-        .with("margin", boxed(PairingWords.margin(outcome)))
-        .with("best", boxed(outcome.bestMargin()))
-        .with("sentence", Told.inBoth(words -> words.sentence(outcome)))
-        .with("reason", Told.inBoth(words -> words.reason(outcome).replace("\n", "; ")))
-        .with("marks", Told.linesInBoth(words -> words.marks(outcome)))
-        .with("changes", Told.linesInBoth(words -> words.changes(advice)))
-        .with("missing", outcome.missing().stream().map(Column::path).toList());
+    Facts facts =
+        new Facts()
+            .with("finding", PairingWords.finding(outcome))
+            .with("margin", boxed(PairingWords.margin(outcome)))
+            .with("best", boxed(outcome.bestMargin()))
+            .with("sentence", Told.inBoth(words -> words.sentence(outcome)))
+            .with("reason", Told.inBoth(words -> words.reason(outcome).replace("\n", "; ")))
+            .with("marks", Told.linesInBoth(words -> words.marks(outcome)))
+            .with("changes", Told.linesInBoth(words -> words.changes(advice)))
+            .with("missing", outcome.missing().stream().map(Column::path).toList());
     if (outcome.verdict() == Verdict.NO_MOUNT) {
       facts.with("misses", Told.linesInBoth(words -> words.misses(outcome, model.misses())));
     }
@@ -69,10 +70,12 @@ final class PairingData {
         .map();
   }
 
-  /** [turn, mount, thread, x from, x to, y from, y to, …]: a turn and mount, and where they hold. */
+  /**
+   * [turn, mount, thread, x from, x to, y from, y to, …]: a turn and mount, and where they hold.
+   */
   private static List<Object> seat(Bolted seat) {
-    List<Object> told = new ArrayList<>(
-        List.of(seat.turn().word(), seat.mountIndex(), seat.thread()));
+    List<Object> told =
+        new ArrayList<>(List.of(seat.turn().word(), seat.mountIndex(), seat.thread()));
     for (Rectangle places : seat.places()) {
       told.addAll(List.of(places.x().lo(), places.x().hi(), places.y().lo(), places.y().hi()));
     }

@@ -49,8 +49,11 @@ final class Told {
     private final Map<String, Object> map = new LinkedHashMap<>();
 
     Facts with(String key, Object value) {
-      boolean idle = value == null || Boolean.FALSE.equals(value) || "".equals(value)
-          || value instanceof List<?> list && list.isEmpty();
+      boolean idle =
+          value == null
+              || Boolean.FALSE.equals(value)
+              || "".equals(value)
+              || value instanceof List<?> list && list.isEmpty();
       if (!idle) {
         map.put(key, value);
       }

@@ -20,13 +20,16 @@ import org.jawroom.shop.Vise;
 final class ViseData {
   private ViseData() {}
 
-  /** @param threads of the bolts it is drawn with on some machine; then nothing of it is blank */
+  /**
+   * @param threads of the bolts it is drawn with on some machine; then nothing of it is blank
+   */
   static Map<String, Object> of(Vise vise, SortedSet<Long> threads) {
-    Facts facts = new Facts()
-        .with("name", vise.name())
-        .with("about", vise.description())
-        .with("facts", Told.inBoth(words -> words.facts(vise)))
-        .with("cautions", PairingWords.cautions(vise));
+    Facts facts =
+        new Facts()
+            .with("name", vise.name())
+            .with("about", vise.description())
+            .with("facts", Told.inBoth(words -> words.facts(vise)))
+            .with("cautions", PairingWords.cautions(vise));
     if (!threads.isEmpty()) {
       boolean base = vise.simple() && vise.base().width().isKnown();
       Map<String, Object> bolts = new LinkedHashMap<>();
@@ -71,7 +74,13 @@ final class ViseData {
 
   private static Part in(Situation situation, Part part) {
     return new Part(
-        part.name(), part.rank(), part.handle(), situation, part.u(), part.v(), part.w(),
+        part.name(),
+        part.rank(),
+        part.handle(),
+        situation,
+        part.u(),
+        part.v(),
+        part.w(),
         part.tolerance());
   }
 

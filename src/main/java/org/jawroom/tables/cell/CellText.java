@@ -45,7 +45,9 @@ public final class CellText {
     return plain.toString();
   }
 
-  /** What is wrong with {@code plain} whatever number it should have been; nothing if it may be one. */
+  /**
+   * What is wrong with {@code plain} whatever number it should have been; nothing if it may be one.
+   */
   static void refuseHopeless(String plain) throws BadCell {
     if (plain.length() > LONGEST_NUMBER) {
       throw new BadCell("is too long for a number");

@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import org.jawroom.geometry.Length;
 
 /**
- * Lengths as people write them: {@code 165}, {@code 165 mm}, {@code 16.5cm}, {@code 6.5in}, {@code 6
- * 1/2"}, {@code 6-1/2 in}, {@code 1/4}.
+ * Lengths as people write them: {@code 165}, {@code 165 mm}, {@code 16.5cm}, {@code 6.5in}, {@code
+ * 6 1/2"}, {@code 6-1/2 in}, {@code 1/4}.
  */
 public final class Lengths {
   private Lengths() {}
@@ -17,7 +17,8 @@ public final class Lengths {
   /**
    * A length read.
    *
-   * @param value half-nanometres: the exact number rounded to a whole nanometre, halves toward +infinity
+   * @param value half-nanometres: the exact number rounded to a whole nanometre, halves toward
+   *     +infinity
    * @param bare whether no unit was written behind it
    */
   public record Read(long value, boolean bare) {}
@@ -29,8 +30,7 @@ public final class Lengths {
   private static final String NOT_A_LENGTH =
       "is not a length; write a number, with a unit if you like, as 165, 165 mm, 6.5in or 6 1/2\"";
 
-  private static final BigInteger LARGEST =
-      BigInteger.valueOf(Length.LARGEST / Length.NANOMETRE);
+  private static final BigInteger LARGEST = BigInteger.valueOf(Length.LARGEST / Length.NANOMETRE);
 
   /** A fraction in lowest or any other terms; {@code under} is above 0. */
   private record Ratio(BigInteger over, BigInteger under) {}
@@ -95,7 +95,8 @@ public final class Lengths {
       return new Ratio(over, under);
     }
     if (over.compareTo(under) >= 0) {
-      throw new BadCell("has a fraction of 1 or more behind its whole number; write one of the two");
+      throw new BadCell(
+          "has a fraction of 1 or more behind its whole number; write one of the two");
     }
     return new Ratio(new BigInteger(fraction.group(1)).multiply(under).add(over), under);
   }

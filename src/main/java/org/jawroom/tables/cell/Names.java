@@ -21,10 +21,12 @@ public final class Names {
     // Plain spaces only: a tab at the end is a character to refuse, not space to trim.
     String name = text.replaceAll("^\\p{Zs}+|\\p{Zs}+$", "");
     if (name.codePoints().anyMatch(Names::isUnseen)) {
-      throw new BadCell("holds a line break, a tab or another character that nobody sees; retype it");
+      throw new BadCell(
+          "holds a line break, a tab or another character that nobody sees; retype it");
     }
     if (FORMULA_STARTS.indexOf(name.charAt(0)) >= 0) {
-      throw new BadCell("begins with " + name.charAt(0) + ", which spreadsheets take for a formula");
+      throw new BadCell(
+          "begins with " + name.charAt(0) + ", which spreadsheets take for a formula");
     }
     if (name.codePointCount(0, name.length()) > LONGEST) {
       throw new BadCell("is longer than 100 characters");
@@ -35,7 +37,10 @@ public final class Names {
     return name;
   }
 
-  /** As names are compared: case, the kind and number of spaces, and how accents are coded do not count. */
+  /**
+   * As names are compared: case, the kind and number of spaces, and how accents are coded do not
+   * count.
+   */
   public static String key(String name) {
     String spaced = CellText.trimmed(name).replaceAll("[\\s\\p{Zs}]+", " ");
     return Normalizer.normalize(spaced, Normalizer.Form.NFC)

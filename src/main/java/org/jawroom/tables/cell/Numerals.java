@@ -71,10 +71,10 @@ public final class Numerals {
     String swapped = plain.replace(wrong, right);
     if (plain.matches("[+-]?[1-9]\\d{0,2}" + w + "\\d{3}")) {
       String small = swapped.replaceAll("0+$", "").replaceAll(r + "$", "");
-      throw new BadCell(
-          "could be " + small + " or " + bare + "; write " + bare + " or " + small);
+      throw new BadCell("could be " + small + " or " + bare + "; write " + bare + " or " + small);
     }
-    if (plain.matches("[+-]?\\d{1,3}(" + w + "\\d{3})+(" + r + "\\d*)?") && !plain.matches("[+-]?0.*")) {
+    if (plain.matches("[+-]?\\d{1,3}(" + w + "\\d{3})+(" + r + "\\d*)?")
+        && !plain.matches("[+-]?0.*")) {
       throw new BadCell("has thousands separators; write " + bare);
     }
     if (plain.matches("[+-]?\\d*" + w + "\\d*")) {

@@ -22,8 +22,7 @@ public final class Prices {
     if (price.stripTrailingZeros().scale() > 2) {
       // A price told too low would let a plan promise more than the money buys.
       String up = price.setScale(2, RoundingMode.CEILING).toPlainString();
-      throw new BadCell(
-          "has more than two decimals; write " + (comma ? up.replace('.', ',') : up));
+      throw new BadCell("has more than two decimals; write " + (comma ? up.replace('.', ',') : up));
     }
     if (price.compareTo(HIGHEST) > 0) {
       throw new BadCell("is too large; the highest price is " + HIGHEST.toPlainString());

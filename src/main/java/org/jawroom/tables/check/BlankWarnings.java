@@ -17,18 +17,21 @@ import org.jawroom.shop.Vise;
 
 /** Blank dimensions, and the verdicts that they leave unknown. */
 final class BlankWarnings {
-  private static final String UNTIL = "that is not hopeless anyway stays unknown until it is measured";
+  private static final String UNTIL =
+      "that is not hopeless anyway stays unknown until it is measured";
 
   private BlankWarnings() {}
 
   static List<Warning> of(Machine machine, Settings settings) {
     Set<String> deciding = new LinkedHashSet<>();
     addIf(deciding, machine.slots().width().isBlank(), "slot_width");
-    addIf(deciding, machine.slots().needsPitch() && machine.slots().pitch().isBlank(), "slot_pitch");
+    addIf(
+        deciding, machine.slots().needsPitch() && machine.slots().pitch().isBlank(), "slot_pitch");
     for (Side side : Side.values()) {
       addIf(deciding, machine.gaps().get(side).isBlank(), side.word() + "_gap");
     }
-    List<Guard> overhead = machine.guards().stream().filter(g -> countsFromNose(machine, g)).toList();
+    List<Guard> overhead =
+        machine.guards().stream().filter(g -> countsFromNose(machine, g)).toList();
     boolean sweeps =
         settings.shortestTool().isPresent()
             && overhead.stream().anyMatch(guard -> guard.when().countsWhileCutting());
@@ -128,8 +131,14 @@ final class BlankWarnings {
   private static void addBolt(Set<String> deciding, Mount mount, Bolt bolt) {
     addIf(deciding, bolt.v().isBlank(), "bolt_spacing");
     addIf(deciding, bolt.u().isBlank(), "bolt_u");
-    addIf(deciding, bolt.holeU().isBlank(), mount.own() ? "bolt_hole_u" : "hole_u of " + mount.name());
-    addIf(deciding, bolt.holeV().isBlank(), mount.own() ? "bolt_hole_v" : "hole_v of " + mount.name());
+    addIf(
+        deciding,
+        bolt.holeU().isBlank(),
+        mount.own() ? "bolt_hole_u" : "hole_u of " + mount.name());
+    addIf(
+        deciding,
+        bolt.holeV().isBlank(),
+        mount.own() ? "bolt_hole_v" : "hole_v of " + mount.name());
   }
 
   private static boolean countsFromNose(Machine machine, Guard guard) {

@@ -15,9 +15,9 @@ import org.jawroom.shop.Side;
 /**
  * Guards that stand in the table, and heights that may have been measured from the wrong place.
  *
- * <p>A guard stands in the table if, every axis at mid-travel, it overlaps the table's flat top seen from
- * above (touching does not count) and reaches below its surface; one whose heights count from the
- * spindle nose, if it does so with the nose at its lowest.
+ * <p>A guard stands in the table if, every axis at mid-travel, it overlaps the table's flat top
+ * seen from above (touching does not count) and reaches below its surface; one whose heights count
+ * from the spindle nose, if it does so with the nose at its lowest.
  */
 final class GuardWarnings {
   private static final String UP_AND_DOWN = "Does the table or the knee go up and down here?";
@@ -55,8 +55,7 @@ final class GuardWarnings {
       return Optional.empty();
     }
     String column = guard.side().isPresent() ? "gap" : "z_min";
-    return Optional.of(
-        Warning.guard(machine.name(), guard.name(), column, IN_THE_TABLE));
+    return Optional.of(Warning.guard(machine.name(), guard.name(), column, IN_THE_TABLE));
   }
 
   private static boolean isOverFromSide(Machine machine, Guard guard) {

@@ -14,8 +14,8 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
- * Vises whose handle, or a part, hangs down past the table's edge, and what that asks of a machine's
- * rows: its ledges, and at the front its sill.
+ * Vises whose handle, or a part, hangs down past the table's edge, and what that asks of a
+ * machine's rows: its ledges, and at the front its sill.
  */
 final class HandleWarnings {
   private HandleWarnings() {}
@@ -59,7 +59,10 @@ final class HandleWarnings {
     return warnings;
   }
 
-  /** Whether the handle, in one situation or the other, or a part reaches below the vise's underside. */
+  /**
+   * Whether the handle, in one situation or the other, or a part reaches below the vise's
+   * underside.
+   */
   private static boolean hangs(Vise vise) {
     if (vise.parts().stream().anyMatch(part -> part.w().lo() < 0)) {
       return true;

@@ -46,7 +46,9 @@ final class MachineWarnings {
       "and source are blank, so every number counts as exact. Give what it was measured with, or how"
           + " far it may be off";
 
-  /** The kinds of guard that {@code looked_for} does not name, whatever the case, in a fixed order. */
+  /**
+   * The kinds of guard that {@code looked_for} does not name, whatever the case, in a fixed order.
+   */
   static List<String> notLookedFor(Machine machine) {
     Set<String> looked =
         machine.lookedFor().stream()

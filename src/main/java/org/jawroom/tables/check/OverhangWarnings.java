@@ -18,11 +18,11 @@ import org.jawroom.shop.Vise;
 /**
  * Vises whose base must hang far over a table's edge to be bolted down at all.
  *
- * <p>The rule: of all places where the bolts of some mount stand in slots, in any turn that vise and
- * machine allow, guards left aside, take the one where the base hangs least over an edge at the end of its
- * length. If even there it hangs over by more than a quarter of the base's length, say so. Bolts are taken
- * to have no thickness, so that the overhang told is never too large. Nothing is said where a dimension
- * that it needs is blank, or where the bolts reach no slots.
+ * <p>The rule: of all places where the bolts of some mount stand in slots, in any turn that vise
+ * and machine allow, guards left aside, take the one where the base hangs least over an edge at the
+ * end of its length. If even there it hangs over by more than a quarter of the base's length, say
+ * so. Bolts are taken to have no thickness, so that the overhang told is never too large. Nothing
+ * is said where a dimension that it needs is blank, or where the bolts reach no slots.
  */
 final class OverhangWarnings {
   private OverhangWarnings() {}
@@ -55,7 +55,9 @@ final class OverhangWarnings {
                 + " it is bolted. Check bolt_u, the reaches and the slots"));
   }
 
-  /** The least overhang over an edge at the end of the base's length; empty: bolts reach no slots. */
+  /**
+   * The least overhang over an edge at the end of the base's length; empty: bolts reach no slots.
+   */
   private static OptionalLong least(Machine machine, Vise vise, Turn turn, Mount mount) {
     if (!isKnown(mount)) {
       return OptionalLong.empty();
@@ -92,8 +94,12 @@ final class OverhangWarnings {
     return turn.uAxis() == slots.direction() ? along : across;
   }
 
-  /** For each line, where the vise's origin may stand so that the bolt comes within {@code reach} of it. */
-  private static List<Interval> runs(List<Long> lines, Turn turn, Bolt bolt, Axis axis, long reach) {
+  /**
+   * For each line, where the vise's origin may stand so that the bolt comes within {@code reach} of
+   * it.
+   */
+  private static List<Interval> runs(
+      List<Long> lines, Turn turn, Bolt bolt, Axis axis, long reach) {
     long u = bolt.u().length();
     long v = bolt.v().length();
     long offset = axis == Axis.X ? turn.x(u, v) : turn.y(u, v);
@@ -123,8 +129,7 @@ final class OverhangWarnings {
     for (Interval one : some) {
       for (Interval other : others) {
         if (one.meets(other)) {
-          common.add(
-              Interval.of(Math.max(one.lo(), other.lo()), Math.min(one.hi(), other.hi())));
+          common.add(Interval.of(Math.max(one.lo(), other.lo()), Math.min(one.hi(), other.hi())));
         }
       }
     }

@@ -11,8 +11,8 @@ import org.jawroom.shop.Vise;
 
 /**
  * Sizes that look like another unit than their row's: inches read as millimetres come out tiny,
- * millimetres read as inches huge. The limits are ours, wide enough for any mill and vise we can think
- * of.
+ * millimetres read as inches huge. The limits are ours, wide enough for any mill and vise we can
+ * think of.
  */
 final class SizeWarnings {
 

@@ -7,13 +7,13 @@ import java.util.stream.LongStream;
 import org.jawroom.geometry.Length;
 
 /**
- * The published series of T-slots: the metric one of ISO 299 with the pitches of BS 2485, and the inch
- * throats of ANSI/ASME B5.1M.
+ * The published series of T-slots: the metric one of ISO 299 with the pitches of BS 2485, and the
+ * inch throats of ANSI/ASME B5.1M.
  *
- * <p>A width belongs to a series if it lies between the nominal width and the widest that an ordinary,
- * holding slot may be: H12 (ISO 286) in millimetres, 0.010 in in inches. Inch widths are published to
- * three places, so that 11/16 in counts as 0.688: they may be 0.001 in less. A pitch may be off by what
- * BS 2485 allows. No inch pitches are transcribed here.
+ * <p>A width belongs to a series if it lies between the nominal width and the widest that an
+ * ordinary, holding slot may be: H12 (ISO 286) in millimetres, 0.010 in in inches. Inch widths are
+ * published to three places, so that 11/16 in counts as 0.688: they may be 0.001 in less. A pitch
+ * may be off by what BS 2485 allows. No inch pitches are transcribed here.
  */
 final class SlotSeries {
 
@@ -30,7 +30,8 @@ final class SlotSeries {
     }
 
     boolean hasPitch(long measured) {
-      return pitches.stream().anyMatch(pitch -> Math.abs(measured - pitch) <= pitchTolerance(pitch));
+      return pitches.stream()
+          .anyMatch(pitch -> Math.abs(measured - pitch) <= pitchTolerance(pitch));
     }
   }
 
@@ -55,7 +56,9 @@ final class SlotSeries {
 
   /** Throat widths of the inch series. */
   static final List<Long> INCH_THROATS =
-      LongStream.of(282, 344, 438, 562, 688, 812, 1062, 1312, 1562).map(mils -> mils * MIL).boxed()
+      LongStream.of(282, 344, 438, 562, 688, 812, 1062, 1312, 1562)
+          .map(mils -> mils * MIL)
+          .boxed()
           .toList();
 
   private SlotSeries() {}

@@ -19,7 +19,8 @@ final class ViseWarnings {
     List<Warning> warnings = new ArrayList<>();
     if (vise.simple()) {
       thickness(vise, "fixed_jaw_thickness", vise.jaws().fixedThickness()).ifPresent(warnings::add);
-      thickness(vise, "moving_jaw_thickness", vise.jaws().movingThickness()).ifPresent(warnings::add);
+      thickness(vise, "moving_jaw_thickness", vise.jaws().movingThickness())
+          .ifPresent(warnings::add);
       vise.mounts().forEach(mount -> outside(vise, mount).ifPresent(warnings::add));
     }
     if (vise.turns().size() == Turn.values().length) {
@@ -31,8 +32,7 @@ final class ViseWarnings {
                   + " turns you would use"));
     }
     if (vise.provenance().assumedExact()) {
-      warnings.add(
-          Warning.vise(vise.name(), "tolerance", MachineWarnings.TAKEN_AS_0));
+      warnings.add(Warning.vise(vise.name(), "tolerance", MachineWarnings.TAKEN_AS_0));
     }
     return warnings;
   }
@@ -64,7 +64,9 @@ final class ViseWarnings {
         mount.bolts().stream()
             .map(Bolt::u)
             .filter(Dimension::isKnown)
-            .anyMatch(u -> isPast(u.length(), base.frontReach()) || isPast(-u.length(), base.rearReach()));
+            .anyMatch(
+                u ->
+                    isPast(u.length(), base.frontReach()) || isPast(-u.length(), base.rearReach()));
     if (!beside && !beyond) {
       return Optional.empty();
     }

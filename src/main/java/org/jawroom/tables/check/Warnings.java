@@ -11,8 +11,8 @@ public final class Warnings {
   private Warnings() {}
 
   /**
-   * Every warning, in a fixed order: each machine with its slots and guards, each vise, then what a vise
-   * and a machine say together. Pure; empty where nothing looks wrong.
+   * Every warning, in a fixed order: each machine with its slots and guards, each vise, then what a
+   * vise and a machine say together. Pure; empty where nothing looks wrong.
    */
   public static List<Warning> of(Shop shop) {
     List<Warning> warnings = new ArrayList<>();
@@ -40,8 +40,7 @@ public final class Warnings {
   /** Those of blank dimensions alone. */
   public static List<Warning> ofBlanks(Shop shop) {
     List<Warning> warnings = new ArrayList<>();
-    shop.machines()
-        .forEach(machine -> warnings.addAll(BlankWarnings.of(machine, shop.settings())));
+    shop.machines().forEach(machine -> warnings.addAll(BlankWarnings.of(machine, shop.settings())));
     shop.vises().forEach(vise -> warnings.addAll(BlankWarnings.of(vise)));
     return warnings;
   }

@@ -43,7 +43,15 @@ public record ColumnSpec(
 
   static ColumnSpec unknown(String name, CellKind kind, String help) {
     return new ColumnSpec(
-        name, kind, Need.UNKNOWN_IF_BLANK, false, List.of(), Optional.empty(), "unknown", true, help);
+        name,
+        kind,
+        Need.UNKNOWN_IF_BLANK,
+        false,
+        List.of(),
+        Optional.empty(),
+        "unknown",
+        true,
+        help);
   }
 
   /** A blank stands for {@code standard}, literally. */

@@ -28,7 +28,14 @@ final class GuardColumns {
                   "kind", WORD, "empty", "What sort of thing it is; never changes a number.")
               .outOf(
                   List.of(
-                      "door", "sill", "cover", "guard", "column", "head", "tool changer", "nozzle",
+                      "door",
+                      "sill",
+                      "cover",
+                      "guard",
+                      "column",
+                      "head",
+                      "tool changer",
+                      "nozzle",
                       "other"))
               .forEveryone(),
           ColumnSpec.standard(
@@ -59,9 +66,15 @@ final class GuardColumns {
           ColumnSpec.optional("z_min", LENGTH, "no end that way", "Lower" + HEIGHT),
           ColumnSpec.optional("z_max", LENGTH, "no end that way", "Upper" + HEIGHT),
           ColumnSpec.optional(
-              "clearance", SIZE, "the setting clearance", "How far everything must stay off this one."),
+              "clearance",
+              SIZE,
+              "the setting clearance",
+              "How far everything must stay off this one."),
           ColumnSpec.optional(
-              "tolerance", SIZE, "the mill's", "How far its face may be off as measured from the slots."),
+              "tolerance",
+              SIZE,
+              "the mill's",
+              "How far its face may be off as measured from the slots."),
           ColumnSpec.optional(
                   "unit",
                   UNIT,

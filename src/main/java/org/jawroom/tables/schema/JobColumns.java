@@ -23,10 +23,14 @@ final class JobColumns {
               "grip", SIZE, "it rests on the bed", "How deep the blank sits below the jaws' tops."),
           ColumnSpec.unknown("mass", MASS, "Of the blank.").notForEveryone(),
           ColumnSpec.unknown(
-                  "tool_length", SIZE, "The longest tool it needs, spindle nose to tip, holder included.")
+                  "tool_length",
+                  SIZE,
+                  "The longest tool it needs, spindle nose to tip, holder included.")
               .notForEveryone(),
           ColumnSpec.word(
-              "jaws_along", List.of("any", "x", "y"), "Which way the program wants the jaws to run."),
+              "jaws_along",
+              List.of("any", "x", "y"),
+              "Which way the program wants the jaws to run."),
           ColumnSpec.optional("machines", LIST, "all", "The mills that may run it, ; between."),
           ColumnSpec.standard("quantity", COUNT, "1", "How many pieces."),
           ColumnSpec.optional(

@@ -112,12 +112,14 @@ final class MachineColumns {
           ColumnSpec.unknown(
                   "front_gap",
                   LENGTH,
-                  "Table fully FORWARD, door shut: from the table's front edge to the door's inside." + GAP)
+                  "Table fully FORWARD, door shut: from the table's front edge to the door's inside."
+                      + GAP)
               .orNone(),
           ColumnSpec.unknown(
                   "rear_gap",
                   LENGTH,
-                  "Table fully BACK: from the table's rear edge to the cover or column behind." + GAP)
+                  "Table fully BACK: from the table's rear edge to the cover or column behind."
+                      + GAP)
               .orNone(),
           ColumnSpec.unknown(
                   "left_gap",
@@ -139,7 +141,8 @@ final class MachineColumns {
                   LENGTH,
                   "Spindle nose to table top with the spindle as HIGH as it goes; not the z travel.")
               .notForEveryone(),
-          ColumnSpec.unknown("max_load", MASS, "What the table may carry in all, vise and work together.")
+          ColumnSpec.unknown(
+                  "max_load", MASS, "What the table may carry in all, vise and work together.")
               .notForEveryone(),
           ColumnSpec.optional(
               "load_x",

@@ -29,9 +29,10 @@ final class PartColumns {
       List.of(
           OWNER,
           ColumnSpec.required(
-              "part", NAME, "What to call it. No two alike on one vise; handle counts as the handle."),
-          ColumnSpec.when(
-              "Whether it is there only while cutting, only while loading, or always."),
+              "part",
+              NAME,
+              "What to call it. No two alike on one vise; handle counts as the handle."),
+          ColumnSpec.when("Whether it is there only while cutting, only while loading, or always."),
           ColumnSpec.required("u_min_closed", LENGTH, "Rear" + U + "closed (at opening_min)."),
           ColumnSpec.required("u_max_closed", LENGTH, "Front" + U + "closed (at opening_min)."),
           ColumnSpec.optional("u_min_open", LENGTH, "as u_min_closed", "Rear" + U + "fully open."),
@@ -55,7 +56,9 @@ final class PartColumns {
       List.of(
           OWNER,
           ColumnSpec.required(
-              "mount", NAME, "Bolts of one name are used together, all of them; one row for each bolt."),
+              "mount",
+              NAME,
+              "Bolts of one name are used together, all of them; one row for each bolt."),
           ColumnSpec.required(
               "u",
               LENGTH,
@@ -66,6 +69,7 @@ final class PartColumns {
               "Middle of the jaw width to the hole's centre, to the right positive when you look along the"
                   + " vise from the handle's end."),
           ColumnSpec.unknown("hole_u", SIZE, "The hole over all, along the opening."),
-          ColumnSpec.unknown("hole_v", SIZE, "The hole over all, across the vise (round: as hole_u)."),
+          ColumnSpec.unknown(
+              "hole_v", SIZE, "The hole over all, across the vise (round: as hole_u)."),
           ROW_UNIT);
 }

@@ -37,9 +37,13 @@ public final class SettingColumns {
               SIZE,
               "25 mm",
               "The least clearance around a handle while loading: room for a finger (ISO 13854)."),
-          ColumnSpec.optional("spacing", SIZE, "as clearance", "The least between two vises on one table."),
+          ColumnSpec.optional(
+              "spacing", SIZE, "as clearance", "The least between two vises on one table."),
           ColumnSpec.standard(
-              "clamp_room", SIZE, "60 mm", "How much a strap clamp takes on either side of a base."),
+              "clamp_room",
+              SIZE,
+              "60 mm",
+              "How much a strap clamp takes on either side of a base."),
           ColumnSpec.optional(
               "shortest_tool",
               SIZE,

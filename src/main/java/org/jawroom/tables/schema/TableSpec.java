@@ -10,16 +10,21 @@ import java.util.Optional;
 /** The tables, in the order in which their faults are told. */
 public enum TableSpec {
   MACHINES(true, MachineColumns.ALL, "One row for each mill."),
-  GUARDS(false, GuardColumns.ALL, "Anything else on a mill that could be hit: sills, covers, arms, heads."),
+  GUARDS(
+      false,
+      GuardColumns.ALL,
+      "Anything else on a mill that could be hit: sills, covers, arms, heads."),
   VISES(true, ViseColumns.ALL, "One row for each kind of vise."),
-  VISE_PARTS(false, PartColumns.PARTS, "Boxes that stand out of a vise, or make up its whole body."),
+  VISE_PARTS(
+      false, PartColumns.PARTS, "Boxes that stand out of a vise, or make up its whole body."),
   MOUNTS(false, PartColumns.MOUNTS, "Bolt holes beyond a vise's own pair, one row for each hole."),
   JOBS(false, JobColumns.ALL, "The work to be held."),
-  SETTINGS(false, SettingColumns.COLUMNS, "What holds for the whole shop, one row for each setting.");
+  SETTINGS(
+      false, SettingColumns.COLUMNS, "What holds for the whole shop, one row for each setting.");
 
   /**
-   * How the name of a worked example row begins, in any case. Such a row, and every row that refers to
-   * such a name, is skipped on reading.
+   * How the name of a worked example row begins, in any case. Such a row, and every row that refers
+   * to such a name, is skipped on reading.
    */
   public static final String WORKED = "e.g. ";
 

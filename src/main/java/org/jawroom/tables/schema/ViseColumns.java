@@ -35,13 +35,17 @@ final class ViseColumns {
                   List.of("one", "both"),
                   "one: a moving jaw against a fixed one. both: self-centring, the two move together.")
               .forEveryone(),
-          ColumnSpec.required("jaw_width", SIZE, "Along the jaw, side to side; not how far it opens."),
+          ColumnSpec.required(
+              "jaw_width", SIZE, "Along the jaw, side to side; not how far it opens."),
           ColumnSpec.required(
               "jaw_height",
               SIZE,
               "From the bed on which work rests up to the jaws' top; not from the table."),
           ColumnSpec.optional(
-              "plates_width", SIZE, "as jaw_width", "The widest jaw plates used on it, side to side."),
+              "plates_width",
+              SIZE,
+              "as jaw_width",
+              "The widest jaw plates used on it, side to side."),
           ColumnSpec.optional(
               "plates_height",
               SIZE,
@@ -51,7 +55,8 @@ final class ViseColumns {
               "bed_height",
               SIZE,
               "From the table to the bed on which work rests between the jaws, swivel plate and all."),
-          ColumnSpec.standard("opening_min", SIZE, "0", "The least distance between the jaw faces."),
+          ColumnSpec.standard(
+              "opening_min", SIZE, "0", "The least distance between the jaw faces."),
           ColumnSpec.required(
               "opening_max",
               SIZE,
@@ -151,7 +156,9 @@ final class ViseColumns {
               SIZE,
               "The hole or notch over all, along the opening; a notch open at its end: to that end."),
           ColumnSpec.unknown(
-              "bolt_hole_v", SIZE, "The hole or notch over all, across the vise (round: as bolt_hole_u)."),
+              "bolt_hole_v",
+              SIZE,
+              "The hole or notch over all, across the vise (round: as bolt_hole_u)."),
           ColumnSpec.optional(
               "bolt_grip",
               SIZE,

@@ -1,14 +1,15 @@
 /**
  * Which tables there are, which columns they have, and what a person should put into each.
  *
- * <p>One source for everything that must know it: the reader, the templates and the handbook. {@link
- * org.jawroom.tables.schema.TableSpec} lists the tables in the order in which faults are told, each
- * with its {@link org.jawroom.tables.schema.ColumnSpec}s in the order of the page. The settings have a
- * table of two columns; what may stand in it is listed by {@link
+ * <p>One source for everything that must know it: the reader, the templates and the handbook.
+ * {@link org.jawroom.tables.schema.TableSpec} lists the tables in the order in which faults are
+ * told, each with its {@link org.jawroom.tables.schema.ColumnSpec}s in the order of the page. The
+ * settings have a table of two columns; what may stand in it is listed by {@link
  * org.jawroom.tables.schema.SettingColumns}.
  *
- * <p><b>Blank is never zero.</b> A column either must be filled, or is unknown when blank, or has the
- * default that {@link org.jawroom.tables.schema.ColumnSpec#blankMeans} tells. {@code none} says outright
- * that the thing is not there, and only where {@link org.jawroom.tables.schema.ColumnSpec#noneAllowed}.
+ * <p><b>Blank is never zero.</b> A column either must be filled, or is unknown when blank, or has
+ * the default that {@link org.jawroom.tables.schema.ColumnSpec#blankMeans} tells. {@code none} says
+ * outright that the thing is not there, and only where {@link
+ * org.jawroom.tables.schema.ColumnSpec#noneAllowed}.
  */
 package org.jawroom.tables.schema;

@@ -10,8 +10,8 @@ import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.apache.poi.openxml4j.util.ZipEntrySource;
 
 /**
- * The parts of a workbook, unpacked only while they are read, and none beyond what a workbook of ours can need: a
- * small file may unpack to any size.
+ * The parts of a workbook, unpacked only while they are read, and none beyond what a workbook of
+ * ours can need: a small file may unpack to any size.
  */
 final class BoundedZip implements ZipEntrySource {
 
@@ -29,7 +29,9 @@ final class BoundedZip implements ZipEntrySource {
   BoundedZip(byte[] bytes) throws IOException {
     zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
     int parts = 0;
-    for (Enumeration<ZipArchiveEntry> all = zip.getEntries(); all.hasMoreElements(); all.nextElement()) {
+    for (Enumeration<ZipArchiveEntry> all = zip.getEntries();
+        all.hasMoreElements();
+        all.nextElement()) {
       if (++parts > MOST_PARTS) {
         zip.close();
         throw new IOException("more than " + MOST_PARTS + " parts");
@@ -50,7 +52,8 @@ final class BoundedZip implements ZipEntrySource {
   @Override
   public InputStream getInputStream(ZipArchiveEntry entry) throws IOException {
     boolean streamed =
-        entry.getName().startsWith("xl/worksheets/sheet") || entry.getName().equals("xl/sharedStrings.xml");
+        entry.getName().startsWith("xl/worksheets/sheet")
+            || entry.getName().equals("xl/sharedStrings.xml");
     return new Bounded(zip.getInputStream(entry), streamed ? LARGEST_STREAMED : LARGEST_OTHER);
   }
 

@@ -5,7 +5,8 @@ import org.jawroom.tables.cell.CellText;
 /**
  * One cell that is not empty.
  *
- * @param text as typed; of a number the shortest decimals that give it; of a formula its cached value
+ * @param text as typed; of a number the shortest decimals that give it; of a formula its cached
+ *     value
  * @param kind what it was in the file
  * @param trouble why it cannot be read, whatever stands there; empty if it can
  */

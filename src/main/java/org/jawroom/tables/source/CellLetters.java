@@ -15,7 +15,10 @@ final class CellLetters {
     letters.append(text, start, Math.min(room, length));
   }
 
-  /** What was gathered; characters that XML cannot hold stand in it as {@code _x000D_} and are put back. */
+  /**
+   * What was gathered; characters that XML cannot hold stand in it as {@code _x000D_} and are put
+   * back.
+   */
   String text() {
     String text = letters.toString();
     return text.contains("_x") ? new XSSFRichTextString(text).getString() : text;

@@ -10,8 +10,8 @@ final class CsvDelimiter {
   private static final char[] CANDIDATES = {',', ';', '\t'};
 
   /**
-   * The candidate that makes most known columns of the header; of equal ones the one that makes most
-   * cells, then the comma.
+   * The candidate that makes most known columns of the header; of equal ones the one that makes
+   * most cells, then the comma.
    */
   static char of(String text, TableSpec table) {
     String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");

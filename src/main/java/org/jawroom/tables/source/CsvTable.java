@@ -20,8 +20,8 @@ import org.apache.commons.csv.CSVRecord;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * One CSV file: UTF-8, with or without byte order mark; comma, semicolon or tab, told from the header;
- * cells quoted where needed; lines ended in any way; blank lines skipped.
+ * One CSV file: UTF-8, with or without byte order mark; comma, semicolon or tab, told from the
+ * header; cells quoted where needed; lines ended in any way; blank lines skipped.
  */
 final class CsvTable {
   private final TableSpec table;
@@ -47,7 +47,8 @@ final class CsvTable {
   }
 
   private Optional<String> decoded(byte[] bytes) {
-    // One that reports malformed bytes rather than replacing them, which is the default of newDecoder.
+    // One that reports malformed bytes rather than replacing them, which is the default of
+    // newDecoder.
     CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
     ByteBuffer in = ByteBuffer.wrap(bytes);
     CharBuffer out = CharBuffer.allocate(bytes.length);

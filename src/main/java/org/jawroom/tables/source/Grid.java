@@ -21,7 +21,8 @@ public record Grid(TableSpec table, String origin, Row header, List<Row> rows) {
   /** Far more than any shop needs; what stands beyond is not read. */
   static final int MOST_ROWS = 100_000;
 
-  static final String TOO_MANY_ROWS = "is beyond the 100000 rows that a table may have; split it off";
+  static final String TOO_MANY_ROWS =
+      "is beyond the 100000 rows that a table may have; split it off";
 
   public Grid {
     rows = List.copyOf(rows);
@@ -30,8 +31,8 @@ public record Grid(TableSpec table, String origin, Row header, List<Row> rows) {
   /**
    * One row.
    *
-   * @param number as people see it in the file: of a workbook the sheet's, of CSV the line on which the
-   *     record starts, the first being 1
+   * @param number as people see it in the file: of a workbook the sheet's, of CSV the line on which
+   *     the record starts, the first being 1
    * @param width how many cells it has, blank ones too
    * @param cells those that are not blank, by column, the first being 0
    */

@@ -21,7 +21,9 @@ final class SharedTexts extends DefaultHandler {
   private boolean inText;
   private long all;
 
-  /** @throws IllegalArgumentException if there is none of that number */
+  /**
+   * @throws IllegalArgumentException if there is none of that number
+   */
   String get(int index) {
     if (index < 0 || index >= texts.size()) {
       throw new IllegalArgumentException("no shared text " + index);
@@ -35,7 +37,7 @@ final class SharedTexts extends DefaultHandler {
       case "si" -> letters.clear();
       case "rPh" -> phonetic++;
       case "t" -> inText = phonetic == 0;
-      default -> { }
+      default -> {}
     }
   }
 
@@ -59,7 +61,7 @@ final class SharedTexts extends DefaultHandler {
       }
       case "rPh" -> phonetic--;
       case "t" -> inText = false;
-      default -> { }
+      default -> {}
     }
   }
 }

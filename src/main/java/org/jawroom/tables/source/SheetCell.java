@@ -25,22 +25,27 @@ record SheetCell(String type, int format, String formatText, boolean formula, St
   /** The first day number that no date goes with. */
   private static final double YEAR_10000 = 2_958_466;
 
-  /** @param texts those shared, {@code from1904} how the workbook counts days */
+  /**
+   * @param texts those shared, {@code from1904} how the workbook counts days
+   */
   Cell read(SharedTexts texts, boolean from1904) {
     if (value.isEmpty() && formula && !type.equals("str")) {
       // Never 0: programs that write formulas often leave it to the spreadsheet to compute them.
       return Cell.bad(
-          "", "is a formula whose value was never computed; open the workbook and save it, or type the value");
+          "",
+          "is a formula whose value was never computed; open the workbook and save it, or type the value");
     }
     return switch (type) {
       case "s" -> Cell.text(value.isEmpty() ? "" : texts.get(Integer.parseInt(value.trim())));
       case "str", "inlineStr" -> Cell.text(value);
-      case "b" -> value.isEmpty()
-          ? Cell.text("")
-          : new Cell(value.trim().equals("0") ? "FALSE" : "TRUE", Cell.Kind.TRUTH, "");
+      case "b" ->
+          value.isEmpty()
+              ? Cell.text("")
+              : new Cell(value.trim().equals("0") ? "FALSE" : "TRUE", Cell.Kind.TRUTH, "");
       case "e" ->
           Cell.bad(value, "is an error of the spreadsheet; mend the formula or type the value");
-      case "d" -> value.isEmpty() ? Cell.text("") : new Cell(value, Cell.Kind.DATE, DateText.MESSAGE);
+      case "d" ->
+          value.isEmpty() ? Cell.text("") : new Cell(value, Cell.Kind.DATE, DateText.MESSAGE);
       case "", "n" -> value.isEmpty() ? Cell.text("") : number(Double.parseDouble(value), from1904);
       default -> throw new IllegalArgumentException("cell of type " + type);
     };
@@ -63,8 +68,8 @@ record SheetCell(String type, int format, String formatText, boolean formula, St
   }
 
   /**
-   * The decimals that were typed, without exponent: the fewest, from the 15 digits that spreadsheets
-   * keep upward, that give this very number.
+   * The decimals that were typed, without exponent: the fewest, from the 15 digits that
+   * spreadsheets keep upward, that give this very number.
    */
   private static String plain(double value) {
     BigDecimal exact = new BigDecimal(value);

@@ -12,7 +12,8 @@ import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * One sheet of a workbook, read by events, row after row; its header is the first row that is not blank.
+ * One sheet of a workbook, read by events, row after row; its header is the first row that is not
+ * blank.
  *
  * <p>Rows and cells that do not tell where they stand follow the one before, as ECMA-376 has it.
  */
@@ -74,8 +75,7 @@ final class SheetTable extends DefaultHandler {
       return Optional.empty();
     }
     Grid.Row header = rows.get(rows.firstKey());
-    return Optional.of(
-        new Grid(table, origin, header, rows.values().stream().skip(1).toList()));
+    return Optional.of(new Grid(table, origin, header, rows.values().stream().skip(1).toList()));
   }
 
   @Override
@@ -87,7 +87,7 @@ final class SheetTable extends DefaultHandler {
       case "f" -> formula = true;
       case "rPh" -> phonetic++;
       case "v", "t" -> inValue = phonetic == 0;
-      default -> { }
+      default -> {}
     }
   }
 
@@ -130,7 +130,7 @@ final class SheetTable extends DefaultHandler {
       case "rPh" -> phonetic--;
       case "c" -> endCell();
       case "row" -> endRow();
-      default -> { }
+      default -> {}
     }
   }
 

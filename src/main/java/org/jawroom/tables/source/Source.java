@@ -31,7 +31,9 @@ public record Source(
     leftAlone = List.copyOf(leftAlone);
   }
 
-  /** Reads a folder of CSV files or an XLSX workbook; a table that is missing is not yet a fault. */
+  /**
+   * Reads a folder of CSV files or an XLSX workbook; a table that is missing is not yet a fault.
+   */
   public static Source read(Path input, FaultList faults) throws UnreadableInput {
     if (Files.isDirectory(input)) {
       return CsvFolder.read(input, faults);
@@ -68,8 +70,7 @@ public record Source(
     boolean isFirst(TableSpec table, String origin) {
       String first = origins.putIfAbsent(table, origin);
       if (first != null) {
-        faults.add(
-            table, origin, "", "is the same table as " + first + "; keep one of the two");
+        faults.add(table, origin, "", "is the same table as " + first + "; keep one of the two");
       }
       return first == null;
     }

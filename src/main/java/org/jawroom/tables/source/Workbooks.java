@@ -106,8 +106,7 @@ final class Workbooks {
   }
 
   private static UnreadableInput damaged(Path file, Exception e) {
-    return new UnreadableInput(
-        file + " could not be read: it is damaged, or no XLSX workbook", e);
+    return new UnreadableInput(file + " could not be read: it is damaged, or no XLSX workbook", e);
   }
 
   private static void refuseOtherFormats(Path file, byte[] bytes) throws UnreadableInput {

@@ -30,7 +30,8 @@ final class GapSketch {
     sketch.left(225, 148);
     sketch.right(675, 148);
     sketch.pen.footnote(
-        0, "Dashed: the table at mid-travel. The dot: the spindle. Overrun when homing counts as travel.");
+        0,
+        "Dashed: the table at mid-travel. The dot: the spindle. Overrun when homing counts as travel.");
     return sketch.pen.png();
   }
 
@@ -62,11 +63,9 @@ final class GapSketch {
     pen.wall(x + ROOM_X, x + ROOM_X + WALL, y - ROOM_Y, y + ROOM_Y);
     pen.note(x + ROOM_X - 48, y - ROOM_Y + 12, INK, "door");
     pen.note(x + ROOM_X - 48, y + ROOM_Y - 14, INK, "rear cover");
-    pen.body(
-        CASTING, x + dx - TABLE_X, x + dx + TABLE_X, y + dy - TABLE_Y, y + dy + TABLE_Y);
+    pen.body(CASTING, x + dx - TABLE_X, x + dx + TABLE_X, y + dy - TABLE_Y, y + dy + TABLE_Y);
     for (int slot = -1; slot <= 1; slot++) {
-      pen.extension(
-          x + dx - TABLE_X, y + dy + slot * 14, x + dx + TABLE_X, y + dy + slot * 14);
+      pen.extension(x + dx - TABLE_X, y + dy + slot * 14, x + dx + TABLE_X, y + dy + slot * 14);
     }
     pen.ghost(x - TABLE_X, x + TABLE_X, y - TABLE_Y, y + TABLE_Y);
     pen.round(FAINT, x, y, 4);

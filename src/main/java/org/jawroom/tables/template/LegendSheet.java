@@ -121,7 +121,8 @@ final class LegendSheet {
     for (TableSpec table : TableSpec.values()) {
       row(8);
       XSSFRow heading = row(20);
-      List<String> headings = List.of(table.tableName(), "column", "what stands in it", table.help());
+      List<String> headings =
+          List.of(table.tableName(), "column", "what stands in it", table.help());
       for (int at = 0; at < headings.size(); at++) {
         put(heading, at, styles.heading(Need.OPTIONAL), headings.get(at));
       }

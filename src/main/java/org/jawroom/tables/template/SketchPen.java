@@ -18,9 +18,9 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 
 /**
- * Draws a dimensioned sketch. Places are in the drawing's own units, x to the right and y up; the sizes of
- * letters and arrows are in pixels of the finished picture, whatever the scale. Drawings are pictures, not
- * computations: nothing is read back from them.
+ * Draws a dimensioned sketch. Places are in the drawing's own units, x to the right and y up; the
+ * sizes of letters and arrows are in pixels of the finished picture, whatever the scale. Drawings
+ * are pictures, not computations: nothing is read back from them.
  */
 final class SketchPen {
   static final Color CASTING = new Color(0xDD, 0xE4, 0xE8);
@@ -121,7 +121,10 @@ final class SketchPen {
     for (double d = 0; d < reach; d += 7) {
       g.draw(
           new Line2D.Double(
-              shape.getX() + d, shape.getY(), shape.getX() + d - shape.getHeight(), shape.getMaxY()));
+              shape.getX() + d,
+              shape.getY(),
+              shape.getX() + d - shape.getHeight(),
+              shape.getMaxY()));
     }
     g.setClip(clip);
     stroke(1.6);
@@ -184,8 +187,7 @@ final class SketchPen {
     // A short dimension has its arrows outside, pointing in.
     double way = isShort(length) ? -1 : 1;
     double tail = way < 0 ? 1.8 * ARROW : 0;
-    g.draw(
-        new Line2D.Double(x1 - tail * ux, y1 - tail * uy, x2 + tail * ux, y2 + tail * uy));
+    g.draw(new Line2D.Double(x1 - tail * ux, y1 - tail * uy, x2 + tail * ux, y2 + tail * uy));
     head(x1, y1, way * ux, way * uy);
     head(x2, y2, -way * ux, -way * uy);
   }

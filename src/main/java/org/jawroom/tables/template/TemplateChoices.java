@@ -50,7 +50,8 @@ final class TemplateChoices {
     }
   }
 
-  private static DataValidationConstraint explicit(DataValidationHelper helper, List<String> words) {
+  private static DataValidationConstraint explicit(
+      DataValidationHelper helper, List<String> words) {
     return helper.createExplicitListConstraint(words.toArray(String[]::new));
   }
 
@@ -68,7 +69,8 @@ final class TemplateChoices {
     validation.setSuppressDropDownArrow(true);
     validation.setShowErrorBox(only);
     validation.setErrorStyle(DataValidation.ErrorStyle.STOP);
-    validation.createErrorBox("Not one of the words", "Pick one of the list, or leave the cell blank.");
+    validation.createErrorBox(
+        "Not one of the words", "Pick one of the list, or leave the cell blank.");
     sheet.addValidationData(validation);
   }
 }

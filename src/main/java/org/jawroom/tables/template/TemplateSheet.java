@@ -41,13 +41,16 @@ final class TemplateSheet {
     groupShut(sheet, order.everyone().size(), columns.size());
     sheet.createFreezePane(1, 1);
     sheet.addIgnoredErrors(
-        new CellRangeAddress(0, ROWS, 0, columns.size() - 1), IgnoredErrorType.NUMBER_STORED_AS_TEXT);
+        new CellRangeAddress(0, ROWS, 0, columns.size() - 1),
+        IgnoredErrorType.NUMBER_STORED_AS_TEXT);
     sheet.getPrintSetup().setLandscape(true);
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setFitHeight((short) 0);
   }
 
-  /** By hand: the library's own grouping writes overlapping columns where each has its own width. */
+  /**
+   * By hand: the library's own grouping writes overlapping columns where each has its own width.
+   */
   private static void groupShut(XSSFSheet sheet, int from, int to) {
     if (from == to) {
       return;

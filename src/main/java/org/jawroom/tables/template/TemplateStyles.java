@@ -68,8 +68,8 @@ final class TemplateStyles {
   }
 
   /**
-   * Of an empty cell: text, so that 1/4 stays 1/4 and no name turns into a date; a spreadsheet's own
-   * numbers only where nothing but a number can stand.
+   * Of an empty cell: text, so that 1/4 stays 1/4 and no name turns into a date; a spreadsheet's
+   * own numbers only where nothing but a number can stand.
    */
   XSSFCellStyle entry(CellKind kind) {
     return kind.isPlainNumber() ? number : text;
@@ -119,8 +119,10 @@ final class TemplateStyles {
     XSSFFont font = workbook.createFont();
     font.setFontName("Calibri");
     font.setFontHeightInPoints((short) points);
-    font.setColor(new XSSFColor(new byte[] {(byte) colour.getRed(), (byte) colour.getGreen(),
-        (byte) colour.getBlue()}, null));
+    font.setColor(
+        new XSSFColor(
+            new byte[] {(byte) colour.getRed(), (byte) colour.getGreen(), (byte) colour.getBlue()},
+            null));
     return font;
   }
 }

@@ -107,7 +107,8 @@ final class ViseSketch {
     pen.footnote(
         1, "Orange: turns or slides. Take each projection twice, jaws CLOSED and jaws fully OPEN.");
     pen.footnote(
-        0, "jaws = both (self-centring): reaches and bolt_u count from the middle between the jaw faces.");
+        0,
+        "jaws = both (self-centring): reaches and bolt_u count from the middle between the jaw faces.");
     return pen.png();
   }
 

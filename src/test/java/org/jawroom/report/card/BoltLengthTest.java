@@ -16,7 +16,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class BoltLengthTest {
 
-  /** By hand: washer 2.5, flange 20, M12 in a nut 16 high, its neck 8: the top 12 − 8 to 19 − 8 deep. */
+  /**
+   * By hand: washer 2.5, flange 20, M12 in a nut 16 high, its neck 8: the top 12 − 8 to 19 − 8
+   * deep.
+   */
   @Test
   void of_m12ThroughTwentyOfFlange_engagesADiameterAndStaysInTheNut() {
     BoltLength length = BoltLength.of(nut(14), OptionalLong.of(20 * MM), 0, 14 * MM);
@@ -25,8 +28,7 @@ class BoltLengthTest {
     assertEquals(Optional.of(Interval.of(4 * MM, 11 * MM)), length.depth());
     assertEquals(
         List.of(
-            new BoltLength.Choice(40, tenths(40, 55)),
-            new BoltLength.Choice(45, tenths(65, 105))),
+            new BoltLength.Choice(40, tenths(40, 55)), new BoltLength.Choice(45, tenths(65, 105))),
         length.choices());
   }
 
@@ -62,8 +64,7 @@ class BoltLengthTest {
       long h = nut.height() * (MM / 10);
       for (long grip = 8 * MM; grip <= 60 * MM; grip += MM / 2) {
         for (long off : new long[] {-MM / 2, MM / 2}) {
-          BoltLength length =
-              BoltLength.of(nut, OptionalLong.of(grip), MM / 2, nut.slot() * MM);
+          BoltLength length = BoltLength.of(nut, OptionalLong.of(grip), MM / 2, nut.slot() * MM);
           for (BoltLength.Choice choice : length.choices()) {
             long into = choice.millimetres() * MM - (grip + off) - Washer.thickness(d);
             assertTrue(into - choice.depth().hi() >= d, nut + " " + grip + " " + choice);
@@ -77,17 +78,28 @@ class BoltLengthTest {
   }
 
   /**
-   * How deep at least a DIN 508 nut's top stands in its slot: D1 of BS 2485 and ANSI/ASME B5.1M, nuts of DIN
-   * 508 from an open data file, as transcribed.
+   * How deep at least a DIN 508 nut's top stands in its slot: D1 of BS 2485 and ANSI/ASME B5.1M,
+   * nuts of DIN 508 from an open data file, as transcribed.
    */
   @ParameterizedTest
   @CsvSource({
-    "5, 0", "6, 1", "8, 3", "10, 3", "12, 4", "14, 4", "18, 6", "22, 6", "28, 8", "36, 11", "42, 13", "48,"
-        + " 14",
+    "5, 0",
+    "6, 1",
+    "8, 3",
+    "10, 3",
+    "12, 4",
+    "14, 4",
+    "18, 6",
+    "22, 6",
+    "28, 8",
+    "36, 11",
+    "42, 13",
+    "48," + " 14",
     "54, 14",
   })
   void depth_ofEverySlot_nutStaysBelowTheTable(int slot, long least) {
-    long lo = BoltLength.of(nut(slot), OptionalLong.empty(), 0, slot * MM).depth().orElseThrow().lo();
+    long lo =
+        BoltLength.of(nut(slot), OptionalLong.empty(), 0, slot * MM).depth().orElseThrow().lo();
     assertEquals(least * MM, lo);
   }
 

@@ -30,7 +30,8 @@ class CardFactsTest {
   void of_exampleShop_readsAsKept(String kept, String machine, String vise, PeopleUnit unit)
       throws Exception {
     try (var in = getClass().getResourceAsStream("/org/jawroom/card/" + kept)) {
-      assertEquals(new String(in.readAllBytes(), StandardCharsets.UTF_8), told(facts(machine, vise, unit)));
+      assertEquals(
+          new String(in.readAllBytes(), StandardCharsets.UTF_8), told(facts(machine, vise, unit)));
     }
   }
 
@@ -41,17 +42,21 @@ class CardFactsTest {
         () -> CardFacts.of(Explained.hopeless(), Explained.run(PeopleUnit.MM)));
   }
 
-  /** Over every card of the shop: the range holds the exact gap, and less than asked is never allowed. */
+  /**
+   * Over every card of the shop: the range holds the exact gap, and less than asked is never
+   * allowed.
+   */
   @Test
   void of_everyPairing_expectationHoldsTheGap() throws Exception {
     int checked = 0;
     for (Explanation explanation : Explained.all(shop())) {
       for (Checkpoint row : CardFacts.of(explanation, Explained.run(PeopleUnit.MM)).checkpoints()) {
         String[] ends = row.expectedMm().label().split(" to ");
-        Limit limit = explanation.pairs().stream()
-            .filter(pair -> row.pair().equals(pair.part() + " to " + pair.guard()))
-            .findFirst()
-            .orElseThrow();
+        Limit limit =
+            explanation.pairs().stream()
+                .filter(pair -> row.pair().equals(pair.part() + " to " + pair.guard()))
+                .findFirst()
+                .orElseThrow();
         double gap = limit.gap() / 2e6;
         double tolerance = limit.tolerance() / 2e6;
         double lo = ends[0].startsWith("0 (") ? 0 : Double.parseDouble(ends[0]);
@@ -92,8 +97,12 @@ class CardFactsTest {
     Explanation explanation =
         Explained.one(Explained.shop(Path.of("inputs/demo")), "bridge mill", "production 200");
     assertEquals(
-        List.of("screw front to door", "base to door", "moving jaw to door", "handle to door", "handle to"
-            + " table"),
+        List.of(
+            "screw front to door",
+            "base to door",
+            "moving jaw to door",
+            "handle to door",
+            "handle to" + " table"),
         CardFacts.of(explanation, Explained.run(PeopleUnit.MM)).checkpoints().stream()
             .map(Checkpoint::pair)
             .toList());
@@ -109,20 +118,49 @@ class CardFactsTest {
 
   private static String told(CardFacts facts) {
     StringBuilder text = new StringBuilder();
-    text.append(facts.vise()).append(" on ").append(facts.machine()).append(": ").append(facts.stamp())
-        .append(", lengths in ").append(facts.unit()).append('\n');
+    text.append(facts.vise())
+        .append(" on ")
+        .append(facts.machine())
+        .append(": ")
+        .append(facts.stamp())
+        .append(", lengths in ")
+        .append(facts.unit())
+        .append('\n');
     section(text, "alarms", facts.alarms());
-    section(text, "tape", facts.tape().stream()
-        .map(range -> range.what() + " " + range.best() + " " + range.from()
-            + range.range().map(may -> ": " + may).orElse(""))
-        .toList());
+    section(
+        text,
+        "tape",
+        facts.tape().stream()
+            .map(
+                range ->
+                    range.what()
+                        + " "
+                        + range.best()
+                        + " "
+                        + range.from()
+                        + range.range().map(may -> ": " + may).orElse(""))
+            .toList());
     section(text, "placing", items(facts.placing()));
     section(text, "bolts", items(facts.bolts()));
     section(text, "limits", items(facts.limits()));
-    section(text, "checkpoints", facts.checkpoints().stream()
-        .map(row -> row.pair() + ": " + row.where() + " | " + item(row.expectedMm()) + " | "
-            + item(row.expectedInch()) + " | " + row.gauge() + " | " + item(row.least()))
-        .toList());
+    section(
+        text,
+        "checkpoints",
+        facts.checkpoints().stream()
+            .map(
+                row ->
+                    row.pair()
+                        + ": "
+                        + row.where()
+                        + " | "
+                        + item(row.expectedMm())
+                        + " | "
+                        + item(row.expectedInch())
+                        + " | "
+                        + row.gauge()
+                        + " | "
+                        + item(row.least()))
+            .toList());
     section(text, "steps", facts.steps());
     section(text, "cautions", facts.cautions());
     section(text, "origin", items(facts.origin()));
@@ -130,8 +168,9 @@ class CardFactsTest {
   }
 
   private static void section(StringBuilder text, String name, List<String> lines) {
-    text.append(name).append('\n').append(lines.stream().map(line -> " "
-        + " " + line + "\n").collect(Collectors.joining()));
+    text.append(name)
+        .append('\n')
+        .append(lines.stream().map(line -> " " + " " + line + "\n").collect(Collectors.joining()));
   }
 
   private static List<String> items(List<Item> items) {

@@ -35,7 +35,9 @@ final class Explained {
     return reading.shop().orElseThrow(() -> new AssertionError(reading.faults().toString()));
   }
 
-  /** Every pairing that has a card; without remedies and misses, which take long and no card tells. */
+  /**
+   * Every pairing that has a card; without remedies and misses, which take long and no card tells.
+   */
   static List<Explanation> all(Shop shop) {
     List<Explanation> all = new ArrayList<>();
     for (Machine machine : shop.machines()) {
@@ -55,21 +57,23 @@ final class Explained {
             .inspect(outcome.recommended().orElseThrow());
     return new Explanation(
         new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty()),
-        inspection.pairs(), inspection.roomiest(), List.of(), List.of(),
+        inspection.pairs(),
+        inspection.roomiest(),
+        List.of(),
+        List.of(),
         Optional.of(inspection.reachShort()));
   }
 
   static Explanation one(Shop shop, String machine, String vise) {
     return briefly(
-        shop.settings(),
-        Pairing.solve(
-            shop.settings(),
-            machine(shop, machine),
-            vise(shop, vise)));
+        shop.settings(), Pairing.solve(shop.settings(), machine(shop, machine), vise(shop, vise)));
   }
 
   private static Machine machine(Shop shop, String name) {
-    return shop.machines().stream().filter(machine -> machine.name().equals(name)).findFirst().orElseThrow();
+    return shop.machines().stream()
+        .filter(machine -> machine.name().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Vise vise(Shop shop, String name) {
@@ -89,6 +93,11 @@ final class Explained {
         List.of(
             new RunFacts.FileRead("machines.csv", "0123456789abcdef".repeat(4)),
             new RunFacts.FileRead("vises.csv", "fedcba9876543210".repeat(4))),
-        List.of(), List.of(), List.of(), List.of(), unit, "0.1");
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        unit,
+        "0.1");
   }
 }

@@ -34,10 +34,13 @@ class LimitsTest {
     vise.openingMax = 150 * MM;
     usable = Optional.of(Interval.of(76 * MM + 1, 120 * MM - 1));
     assertEquals(
-        List.of("Do not close below 76.1 mm: tag the vise.", "Do not open beyond 119.9 mm: tag the vise."),
+        List.of(
+            "Do not close below 76.1 mm: tag the vise.",
+            "Do not open beyond 119.9 mm: tag the vise."),
         new OpeningLimits(PeopleUnit.MM, outcome(Verdict.LIMITED)).words());
     assertEquals(
-        List.of("Do not close below 3 in: tag the vise.", "Do not open beyond 4.72 in: tag the vise."),
+        List.of(
+            "Do not close below 3 in: tag the vise.", "Do not open beyond 4.72 in: tag the vise."),
         new OpeningLimits(PeopleUnit.INCH, outcome(Verdict.LIMITED)).words());
   }
 
@@ -64,12 +67,13 @@ class LimitsTest {
 
   @Test
   void nose_notTold_saysWhy() {
-    assertEquals("nothing that goes with it is listed, no head either: watch it"
-        + " yourself.", nose(OptionalLong.empty()));
+    assertEquals(
+        "nothing that goes with it is listed, no head either: watch it" + " yourself.",
+        nose(OptionalLong.empty()));
     head();
     assertEquals(
-        "its heights are blank, so nobody knows how low it may come: jog and"
-            + " look.", nose(OptionalLong.empty()));
+        "its heights are blank, so nobody knows how low it may come: jog and" + " look.",
+        nose(OptionalLong.empty()));
     machine.noseMin = Dimension.of(100 * MM);
     machine.noseMax = Dimension.of(400 * MM);
     assertEquals(
@@ -127,22 +131,45 @@ class LimitsTest {
   private void head() {
     machine.guards.add(
         new Guard(
-            "head", "head", new Axes(false, false, true), When.ALWAYS, Optional.empty(), Dimension.NONE,
-            new Box(Interval.ALL, Interval.ALL, Interval.of(0, 1L << 60)), OptionalLong.empty(),
+            "head",
+            "head",
+            new Axes(false, false, true),
+            When.ALWAYS,
+            Optional.empty(),
+            Dimension.NONE,
+            new Box(Interval.ALL, Interval.ALL, Interval.of(0, 1L << 60)),
+            OptionalLong.empty(),
             OptionalLong.empty()));
   }
 
   private String nose(OptionalLong notBelow) {
     Recommendation place =
         new Recommendation(
-            Turn.FRONT, 0, 0, "base bolts", List.of(1, 1), Interval.of(0, MM), Optional.empty(), 0,
-            OptionalLong.empty(), Optional.empty(), notBelow);
+            Turn.FRONT,
+            0,
+            0,
+            "base bolts",
+            List.of(1, 1),
+            Interval.of(0, MM),
+            Optional.empty(),
+            0,
+            OptionalLong.empty(),
+            Optional.empty(),
+            notBelow);
     return new NoseLimits(PeopleUnit.MM, outcome(Verdict.FITS), place).item().text();
   }
 
   private Outcome outcome(Verdict verdict) {
     return new Outcome(
-        machine.build(), vise.build(), verdict, OptionalLong.empty(), Optional.empty(), usable,
-        OptionalLong.empty(), loadLeft, false, List.of());
+        machine.build(),
+        vise.build(),
+        verdict,
+        OptionalLong.empty(),
+        Optional.empty(),
+        usable,
+        OptionalLong.empty(),
+        loadLeft,
+        false,
+        List.of());
   }
 }

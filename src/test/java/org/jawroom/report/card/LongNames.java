@@ -48,8 +48,15 @@ final class LongNames {
     for (Side side : Side.values()) {
       machine.guards.add(
           new Guard(
-              name("guard " + side.word()), "other", Axes.NONE, When.ALWAYS, Optional.of(side),
-              Dimension.of(40 * MM), EVERYWHERE, OptionalLong.empty(), OptionalLong.empty()));
+              name("guard " + side.word()),
+              "other",
+              Axes.NONE,
+              When.ALWAYS,
+              Optional.of(side),
+              Dimension.of(40 * MM),
+              EVERYWHERE,
+              OptionalLong.empty(),
+              OptionalLong.empty()));
     }
     ViseDraft vise = new ViseDraft();
     vise.name = name("vise");
@@ -71,12 +78,18 @@ final class LongNames {
   private VisePart part(String what, long from, long to) {
     Interval u = Interval.of(from * MM, to * MM);
     return new VisePart(
-        name(what), When.ALWAYS, u, u, Interval.around(0, 50 * MM), Interval.of(0, 100 * MM),
+        name(what),
+        When.ALWAYS,
+        u,
+        u,
+        Interval.around(0, 50 * MM),
+        Interval.of(0, 100 * MM),
         OptionalLong.empty());
   }
 
   private static Bolt bolt(long v) {
-    return new Bolt(Dimension.of(0), Dimension.of(v * MM), Dimension.of(40 * MM), Dimension.of(18 * MM));
+    return new Bolt(
+        Dimension.of(0), Dimension.of(v * MM), Dimension.of(40 * MM), Dimension.of(18 * MM));
   }
 
   /** A hundred letters, what it is first, so that no two are the same. */

@@ -22,7 +22,10 @@ import org.jawroom.reference.ViseDraft;
 import org.jawroom.report.PeopleUnit;
 import org.junit.jupiter.api.Test;
 
-/** Finger 25, hand 100 mm: ISO 13854, as three pages quote it after EN 349 (unchanged since, from memory). */
+/**
+ * Finger 25, hand 100 mm: ISO 13854, as three pages quote it after EN 349 (unchanged since, from
+ * memory).
+ */
 class PinchGapsTest {
   private static final Box BOX =
       new Box(Interval.of(0, MM), Interval.of(0, MM), Interval.of(0, MM));
@@ -30,11 +33,14 @@ class PinchGapsTest {
   @Test
   void words_gapsAroundFingerAndHand_areToldByWhatFits() {
     assertEquals(List.of(), words(closing("base", 100 * MM)));
-    assertEquals(List.of("base to door closes to 99.9 (less than a"
-        + " hand)"), words(closing("base", 100 * MM - 1)));
-    assertEquals(List.of("base to door closes to 25 (less than a hand)"), words(closing("base", 25 * MM)));
-    assertEquals(List.of("base to door closes to 24.9 (less than a"
-        + " finger)"), words(closing("base", 25 * MM - 1)));
+    assertEquals(
+        List.of("base to door closes to 99.9 (less than a" + " hand)"),
+        words(closing("base", 100 * MM - 1)));
+    assertEquals(
+        List.of("base to door closes to 25 (less than a hand)"), words(closing("base", 25 * MM)));
+    assertEquals(
+        List.of("base to door closes to 24.9 (less than a" + " finger)"),
+        words(closing("base", 25 * MM - 1)));
   }
 
   @Test
@@ -53,29 +59,48 @@ class PinchGapsTest {
   void words_more_areTheThreeThatCloseMost() {
     assertEquals(
         List.of(
-            "d to door closes to 20 (less than a finger)", "b to door closes to 30 (less than a hand)",
+            "d to door closes to 20 (less than a finger)",
+            "b to door closes to 30 (less than a hand)",
             "c to door closes to 40 (less than a hand)"),
-        words(closing("a", 50 * MM), closing("b", 30 * MM), closing("c", 40 * MM), closing("d", 20 * MM)));
+        words(
+            closing("a", 50 * MM),
+            closing("b", 30 * MM),
+            closing("c", 40 * MM),
+            closing("d", 20 * MM)));
   }
 
   private static Limit closing(String part, long gap) {
     return limit(part, "door", gap, 0, Situation.CUTTING);
   }
 
-  private static Limit limit(String part, String guard, long gap, long tolerance, Situation situation) {
+  private static Limit limit(
+      String part, String guard, long gap, long tolerance, Situation situation) {
     return new Limit(gap, 6 * MM, tolerance, guard, part, Axis.Y, situation, JawEnd.ANY, BOX, BOX);
   }
 
   private static List<String> words(Limit... pairs) {
     Outcome outcome =
         new Outcome(
-            new MachineDraft().build(), new ViseDraft().build(), Verdict.FITS, OptionalLong.empty(),
-            Optional.empty(), Optional.empty(), OptionalLong.empty(), Optional.empty(), false, List.of());
+            new MachineDraft().build(),
+            new ViseDraft().build(),
+            Verdict.FITS,
+            OptionalLong.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            OptionalLong.empty(),
+            Optional.empty(),
+            false,
+            List.of());
     Advice advice = new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty());
     return new PinchGaps(
             PeopleUnit.MM,
             new Explanation(
-                advice, Arrays.asList(pairs), Optional.empty(), List.of(), List.of(), Optional.empty()))
+                advice,
+                Arrays.asList(pairs),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty()))
         .words();
   }
 }

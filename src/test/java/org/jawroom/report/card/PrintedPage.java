@@ -19,7 +19,8 @@ import org.jawroom.shop.Settings;
 /** A page as a reader of PDFs finds it: its text, and where each letter stands. */
 record PrintedPage(String text, List<TextPosition> letters, PDRectangle sheet, List<PDFont> fonts) {
 
-  static byte[] bytes(CardPaper paper, List<Explanation> explanations, RunFacts run) throws IOException {
+  static byte[] bytes(CardPaper paper, List<Explanation> explanations, RunFacts run)
+      throws IOException {
     return SetupCards.bytes(paper, Settings.DEFAULTS, explanations, run);
   }
 
@@ -59,8 +60,11 @@ record PrintedPage(String text, List<TextPosition> letters, PDRectangle sheet, L
   private record Spot(String letter, double left, double right, double top, double foot) {
     static Spot of(TextPosition letter) {
       return new Spot(
-          letter.getUnicode(), letter.getXDirAdj(), letter.getXDirAdj() + letter.getWidthDirAdj(),
-          letter.getYDirAdj() - 0.7 * letter.getYScale(), letter.getYDirAdj());
+          letter.getUnicode(),
+          letter.getXDirAdj(),
+          letter.getXDirAdj() + letter.getWidthDirAdj(),
+          letter.getYDirAdj() - 0.7 * letter.getYScale(),
+          letter.getYDirAdj());
     }
 
     /** By more than a hair: the next letter of a word begins where the last ends. */
@@ -73,14 +77,18 @@ record PrintedPage(String text, List<TextPosition> letters, PDRectangle sheet, L
   /** Letters that stand outside the sheet, or over another letter. */
   List<String> misplaced() {
     List<String> found = new ArrayList<>();
-    List<Spot> spots = letters.stream()
-        .filter(letter -> !letter.getUnicode().isBlank())
-        .map(Spot::of)
-        .sorted(Comparator.comparingDouble(Spot::foot))
-        .toList();
+    List<Spot> spots =
+        letters.stream()
+            .filter(letter -> !letter.getUnicode().isBlank())
+            .map(Spot::of)
+            .sorted(Comparator.comparingDouble(Spot::foot))
+            .toList();
     for (int i = 0; i < spots.size(); i++) {
       Spot one = spots.get(i);
-      if (one.left < 0 || one.right > sheet.getWidth() || one.top < 0 || one.foot > sheet.getHeight()) {
+      if (one.left < 0
+          || one.right > sheet.getWidth()
+          || one.top < 0
+          || one.foot > sheet.getHeight()) {
         found.add(one + " is off the sheet");
       }
       // No letter is higher than this.

@@ -17,7 +17,8 @@ class ShortNamesTest {
   void cut_wordsWithLongNames_leavesTheRest() {
     assertEquals(
         "arm to coolan…eft: stop",
-        ShortNames.cut("arm to coolant nozzle left: stop", List.of("arm", "coolant nozzle left"), 10));
+        ShortNames.cut(
+            "arm to coolant nozzle left: stop", List.of("arm", "coolant nozzle left"), 10));
   }
 
   @Test

@@ -21,11 +21,14 @@ class TapeRangesTest {
 
   @Test
   void of_playEachWay_isBestAndBothEnds() {
-    List<TapeRange> ranges = ranges(PeopleUnit.MM, -14 * MM, 30 * MM, new Play(26 * MM, 26 * MM, 5 * MM, 0));
+    List<TapeRange> ranges =
+        ranges(PeopleUnit.MM, -14 * MM, 30 * MM, new Play(26 * MM, 26 * MM, 5 * MM, 0));
     assertEquals(
         List.of(
-            new TapeRange("base's left side", "from the table's left edge", "236", Optional.of("210 to 262")),
-            new TapeRange("fixed-jaw face", "from the table's front edge", "130", Optional.of("125 to 130"))),
+            new TapeRange(
+                "base's left side", "from the table's left edge", "236", Optional.of("210 to 262")),
+            new TapeRange(
+                "fixed-jaw face", "from the table's front edge", "130", Optional.of("125 to 130"))),
         ranges);
   }
 
@@ -47,7 +50,8 @@ class TapeRangesTest {
 
   @Test
   void of_noPlay_saysSo() {
-    assertEquals(Optional.of("no play"), ranges(PeopleUnit.MM, 0, 0, new Play(0, 0, 0, 0)).get(0).range());
+    assertEquals(
+        Optional.of("no play"), ranges(PeopleUnit.MM, 0, 0, new Play(0, 0, 0, 0)).get(0).range());
   }
 
   @Test
@@ -74,8 +78,17 @@ class TapeRangesTest {
     vise.baseWidth = Dimension.of(100 * MM);
     Recommendation place =
         new Recommendation(
-            Turn.FRONT, x, y, "base bolts", List.of(1, 1), Interval.of(0, MM), Optional.empty(), 0,
-            OptionalLong.empty(), Optional.of(play), OptionalLong.empty());
+            Turn.FRONT,
+            x,
+            y,
+            "base bolts",
+            List.of(1, 1),
+            Interval.of(0, MM),
+            Optional.empty(),
+            0,
+            OptionalLong.empty(),
+            Optional.of(play),
+            OptionalLong.empty());
     return new TapeRanges(unit, machine.build(), vise.build()).of(place);
   }
 }

@@ -23,8 +23,8 @@ import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
 /**
- * A headless Chromium as Debian's packages {@code chromium} and {@code chromium-driver} install it. Where
- * either is missing the test is skipped and says so; nothing is downloaded.
+ * A headless Chromium as Debian's packages {@code chromium} and {@code chromium-driver} install it.
+ * Where either is missing the test is skipped and says so; nothing is downloaded.
  */
 final class Browser implements AutoCloseable {
 
@@ -43,7 +43,9 @@ final class Browser implements AutoCloseable {
     this.profile = profile;
   }
 
-  /** Before each test, so that every one of them is counted as skipped where there is no browser. */
+  /**
+   * Before each test, so that every one of them is counted as skipped where there is no browser.
+   */
   static void assumeThere() {
     for (String program : List.of(CHROMIUM, CHROMEDRIVER)) {
       Assumptions.assumeTrue(
@@ -66,9 +68,16 @@ final class Browser implements AutoCloseable {
     options.setBinary(chromium.get().toFile());
     options.setCapability("goog:loggingPrefs", logs);
     options.addArguments(
-        "--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-        "--disable-background-networking", "--disable-component-update", "--disable-sync",
-        "--disable-dev-shm-usage", "--user-data-dir=" + profile);
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--disable-dev-shm-usage",
+        "--user-data-dir=" + profile);
     ChromeDriverService service =
         new ChromeDriverService.Builder()
             .usingDriverExecutable(chromedriver.get().toFile())

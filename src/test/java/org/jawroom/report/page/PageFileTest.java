@@ -42,8 +42,11 @@ class PageFileTest {
     String html = ShopPage.example().html();
     String policy = only("http-equiv=\"Content-Security-Policy\" content=\"([^\"]*)\"", html);
     assertEquals(
-        "default-src 'none'; script-src '" + hash(only("<script>(.*?)</script>", html)) + "'; style-src '"
-            + hash(only("<style>(.*?)</style>", html)) + "'; base-uri 'none'; form-action 'none'",
+        "default-src 'none'; script-src '"
+            + hash(only("<script>(.*?)</script>", html))
+            + "'; style-src '"
+            + hash(only("<style>(.*?)</style>", html))
+            + "'; base-uri 'none'; form-action 'none'",
         policy);
   }
 
@@ -53,10 +56,15 @@ class PageFileTest {
     // The one address names a language; it is never fetched.
     String without = html.replace("http://www.w3.org/2000/svg", "");
     assertFalse(without.contains("http:") || without.contains("https:"));
-    assertFalse(Pattern.compile("<[^>]*\\s(on\\w+|src|href|style)\\s*=", Pattern.CASE_INSENSITIVE)
-        .matcher(html.substring(0, html.indexOf("id=\"data\""))).find());
-    assertFalse(html.contains("innerHTML") || html.contains("insertAdjacentHTML")
-        || html.contains("document.write") || html.contains("eval("));
+    assertFalse(
+        Pattern.compile("<[^>]*\\s(on\\w+|src|href|style)\\s*=", Pattern.CASE_INSENSITIVE)
+            .matcher(html.substring(0, html.indexOf("id=\"data\"")))
+            .find());
+    assertFalse(
+        html.contains("innerHTML")
+            || html.contains("insertAdjacentHTML")
+            || html.contains("document.write")
+            || html.contains("eval("));
     assertTrue(html.contains(Cautions.BRIEF));
   }
 
@@ -74,7 +82,8 @@ class PageFileTest {
     }
     ShopPage page = ShopPage.of(new Shop(Settings.DEFAULTS, machines, vises, List.of()));
     assertEquals(800, page.advice().size());
-    long drawn = page.outcomes().stream().filter(outcome -> outcome.recommended().isPresent()).count();
+    long drawn =
+        page.outcomes().stream().filter(outcome -> outcome.recommended().isPresent()).count();
     assertTrue(drawn > 200, "too few drawn to tell: " + drawn);
     int size = page.html().getBytes(StandardCharsets.UTF_8).length;
     assertTrue(size < MOST, "page of " + size + " bytes");

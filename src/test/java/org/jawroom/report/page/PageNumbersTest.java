@@ -38,7 +38,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The page's numbers, reckoned in a real browser, against the solver's: equal to the half-nanometre. */
+/**
+ * The page's numbers, reckoned in a real browser, against the solver's: equal to the
+ * half-nanometre.
+ */
 class PageNumbersTest {
   private static final String GAPS =
       "const data = JSON.parse(document.getElementById('data').textContent);"
@@ -93,7 +96,9 @@ class PageNumbersTest {
   @Test
   void moments_underAShortestTool_areTheSolversExactly() throws Exception {
     compareMoments(
-        ShopPage.read(Path.of("inputs", "demo"), Map.of("shortest_tool", "60 mm", "unit", "in")), 200, 3);
+        ShopPage.read(Path.of("inputs", "demo"), Map.of("shortest_tool", "60 mm", "unit", "in")),
+        200,
+        3);
   }
 
   @Test
@@ -101,15 +106,32 @@ class PageNumbersTest {
     Settings settings = withTool(Settings.DEFAULTS, 45 * Length.MM + 1);
     compareMoments(
         ShopPage.random(
-            settings, 5, Profile.INCH, Profile.SLOTS_ALONG_Y, Profile.OTHER_MOVES, Profile.SHAPE_PARTS,
-            Profile.EXTRA_MOUNTS, Profile.CLUTTERED, Profile.LOAD_GIVEN, Profile.BOTH_JAWS),
-        300, 4);
+            settings,
+            5,
+            Profile.INCH,
+            Profile.SLOTS_ALONG_Y,
+            Profile.OTHER_MOVES,
+            Profile.SHAPE_PARTS,
+            Profile.EXTRA_MOUNTS,
+            Profile.CLUTTERED,
+            Profile.LOAD_GIVEN,
+            Profile.BOTH_JAWS),
+        300,
+        4);
   }
 
   private static Settings withTool(Settings d, long tool) {
     return new Settings(
-        d.inches(), d.decimalComma(), d.clearance(), d.handRoom(), d.spacing(), d.clampRoom(),
-        OptionalLong.of(tool), d.jawPlay(), d.leastOpening(), d.maxOverhang());
+        d.inches(),
+        d.decimalComma(),
+        d.clearance(),
+        d.handRoom(),
+        d.spacing(),
+        d.clampRoom(),
+        OptionalLong.of(tool),
+        d.jawPlay(),
+        d.leastOpening(),
+        d.maxOverhang());
   }
 
   private void compareMoments(ShopPage page, int count, long seed) throws IOException {
@@ -120,7 +142,9 @@ class PageNumbersTest {
       Position at = positions.get(i);
       MomentGaps gaps =
           MomentGaps.of(
-              page.shop().settings(), at.outcome.machine(), at.outcome.vise().base().bedHeight(),
+              page.shop().settings(),
+              at.outcome.machine(),
+              at.outcome.vise().base().bedHeight(),
               at.seat.parts());
       List<Limit> expected = gaps.at(at.moment, at.seat.turn(), at.x, at.y);
       assertEquals(told(expected), found.get(i), "seed " + seed + ": " + at);
@@ -164,7 +188,10 @@ class PageNumbersTest {
     Settings settings = page.shop().settings();
     MachineGuards guards =
         MachineGuards.of(
-            settings, at.outcome.machine(), Setup.PLAIN, at.outcome.vise().base().bedHeight(),
+            settings,
+            at.outcome.machine(),
+            Setup.PLAIN,
+            at.outcome.vise().base().bedHeight(),
             new Blanks());
     return new Swept(Pair.all(settings, at.seat.parts(), guards.swept()));
   }
@@ -180,17 +207,24 @@ class PageNumbersTest {
     int compared = 0;
     for (int i = 0; i < page.advice().size(); i++) {
       Outcome outcome = page.outcomes().get(i);
-      if (outcome.recommended().flatMap(Recommendation::limit).filter(l -> l.gap() >= 0).isEmpty()) {
+      if (outcome
+          .recommended()
+          .flatMap(Recommendation::limit)
+          .filter(l -> l.gap() >= 0)
+          .isEmpty()) {
         continue;
       }
-      Object margin = browser.run(
-          "Pairing.show(arguments[0], arguments[1]);"
-              + "const data = JSON.parse(document.getElementById('data').textContent);"
-              + "return String(Model.gaps(data, data.machines[arguments[0]], data.vises[arguments[1]],"
-              + " Pairing.shown())[0].margin)",
-          i / page.shop().vises().size(), i % page.shop().vises().size());
+      Object margin =
+          browser.run(
+              "Pairing.show(arguments[0], arguments[1]);"
+                  + "const data = JSON.parse(document.getElementById('data').textContent);"
+                  + "return String(Model.gaps(data, data.machines[arguments[0]], data.vises[arguments[1]],"
+                  + " Pairing.shown())[0].margin)",
+              i / page.shop().vises().size(),
+              i % page.shop().vises().size());
       assertEquals(
-          String.valueOf(outcome.recommended().get().limit().get().margin()), margin,
+          String.valueOf(outcome.recommended().get().limit().get().margin()),
+          margin,
           outcome.vise().name() + " on " + outcome.machine().name());
       compared++;
     }
@@ -201,15 +235,17 @@ class PageNumbersTest {
   void slots_inTheRecommendedPlaces_areThoseReported() throws Exception {
     for (ShopPage page : List.of(ShopPage.demo(), ShopPage.example())) {
       browser.open(page.write(folder));
-      List<?> found = (List<?>) browser.run(
-          "const data = JSON.parse(document.getElementById('data').textContent);"
-              + "return data.pairings.map((told, i) => { if (told.at === undefined) { return ''; }"
-              + "const machine = data.machines[Math.floor(i / data.vises.length)];"
-              + "const seat = told.seats.map(Model.seat)"
-              + ".find((one) => one.turn === told.turn && one.mount === told.mount);"
-              + "return Model.slots(machine, data.vises[i % data.vises.length],"
-              + " { turn: seat.turn, mount: seat.mount, thread: seat.thread, x: told.at[0], y: told.at[1],"
-              + " opening: told.openings[0] }).join(';'); });");
+      List<?> found =
+          (List<?>)
+              browser.run(
+                  "const data = JSON.parse(document.getElementById('data').textContent);"
+                      + "return data.pairings.map((told, i) => { if (told.at === undefined) { return ''; }"
+                      + "const machine = data.machines[Math.floor(i / data.vises.length)];"
+                      + "const seat = told.seats.map(Model.seat)"
+                      + ".find((one) => one.turn === told.turn && one.mount === told.mount);"
+                      + "return Model.slots(machine, data.vises[i % data.vises.length],"
+                      + " { turn: seat.turn, mount: seat.mount, thread: seat.thread, x: told.at[0], y: told.at[1],"
+                      + " opening: told.openings[0] }).join(';'); });");
       List<String> expected =
           page.outcomes().stream()
               .map(outcome -> outcome.recommended().map(Recommendation::slots).orElse(List.of()))
@@ -286,9 +322,17 @@ class PageNumbersTest {
 
   private static String told(List<Limit> limits) {
     return limits.stream()
-        .map(limit -> String.join("|", limit.guard(), limit.part(), String.valueOf(limit.gap()),
-            String.valueOf(limit.required()), String.valueOf(limit.tolerance()),
-            String.valueOf(limit.margin()), limit.axis().letter()))
+        .map(
+            limit ->
+                String.join(
+                    "|",
+                    limit.guard(),
+                    limit.part(),
+                    String.valueOf(limit.gap()),
+                    String.valueOf(limit.required()),
+                    String.valueOf(limit.tolerance()),
+                    String.valueOf(limit.margin()),
+                    limit.axis().letter()))
         .collect(Collectors.joining("\n"));
   }
 }

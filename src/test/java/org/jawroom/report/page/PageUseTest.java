@@ -69,7 +69,8 @@ class PageUseTest {
   private static void go(String machine, String vise) throws InterruptedException {
     List<String> machines = page.shop().machines().stream().map(m -> m.name()).toList();
     List<String> vises = page.shop().vises().stream().map(v -> v.name()).toList();
-    browser.run("location.hash = arguments[0]",
+    browser.run(
+        "location.hash = arguments[0]",
         "#" + (machines.indexOf(machine) + 1) + "/" + (vises.indexOf(vise) + 1));
     browser.until("the pairing open", "!document.getElementById('pairing').hidden");
     browser.settled();
@@ -92,13 +93,18 @@ class PageUseTest {
 
   @Test
   void matrix_cellsAndKey_countWhatTheOutcomesAre() {
-    Map<String, Long> expected = page.outcomes().stream()
-        .collect(Collectors.groupingBy(PairingWords::finding, Collectors.counting()));
-    expected.forEach((finding, number) -> {
-      assertEquals(number, count("#matrix .cell.f-" + finding), finding);
-      assertEquals(String.valueOf(number),
-          browser.find(By.cssSelector("#key [data-finding=" + finding + "]")).getDomAttribute("data-count"));
-    });
+    Map<String, Long> expected =
+        page.outcomes().stream()
+            .collect(Collectors.groupingBy(PairingWords::finding, Collectors.counting()));
+    expected.forEach(
+        (finding, number) -> {
+          assertEquals(number, count("#matrix .cell.f-" + finding), finding);
+          assertEquals(
+              String.valueOf(number),
+              browser
+                  .find(By.cssSelector("#key [data-finding=" + finding + "]"))
+                  .getDomAttribute("data-count"));
+        });
     assertEquals(page.outcomes().size(), count("#matrix .cell"));
     assertEquals("plain 125 on knee mill: fits, margin 28.5 mm", label("knee mill", "plain 125"));
     quiet();
@@ -113,19 +119,23 @@ class PageUseTest {
   @Test
   void matrix_extraClearance_greysWhatHasLess() {
     long least = 5_500_000L * 2;
-    long staying = page.outcomes().stream()
-        .filter(outcome -> PairingWords.margin(outcome).orElse(-1) >= least)
-        .count();
-    long shorter = page.outcomes().stream()
-        .filter(outcome -> PairingWords.margin(outcome).orElse(-1) >= 0)
-        .count() - staying;
+    long staying =
+        page.outcomes().stream()
+            .filter(outcome -> PairingWords.margin(outcome).orElse(-1) >= least)
+            .count();
+    long shorter =
+        page.outcomes().stream()
+                .filter(outcome -> PairingWords.margin(outcome).orElse(-1) >= 0)
+                .count()
+            - staying;
     for (int press = 0; press < 11; press++) {
       browser.find(By.cssSelector("[aria-label='Extra clearance wanted: more']")).click();
     }
     assertEquals("5.5 mm", browser.find(By.cssSelector("#extra output")).getText());
     assertEquals(shorter, count("#matrix .cell.short"));
     assertTrue(browser.text("shown").contains(staying + " have a margin of 5.5 mm or more"));
-    assertTrue(label("small closed mill", "plain 125").endsWith("less than the extra clearance wanted"));
+    assertTrue(
+        label("small closed mill", "plain 125").endsWith("less than the extra clearance wanted"));
     browser.byId("extra-wanted").sendKeys(Keys.HOME);
     assertEquals(0, count("#matrix .cell.short"));
     quiet();
@@ -136,7 +146,8 @@ class PageUseTest {
     WebElement search = browser.byId("search");
     search.sendKeys("knee plain");
     assertEquals(2 * 4, count("#matrix .cell"));
-    assertTrue(browser.text("shown").startsWith("Shown: 2 of 12 machines, 4 of 16 vises, 8 pairings."));
+    assertTrue(
+        browser.text("shown").startsWith("Shown: 2 of 12 machines, 4 of 16 vises, 8 pairings."));
     search.sendKeys(" zzz");
     assertEquals(0, count("#matrix .cell"));
     assertEquals("Nothing is named “zzz”.", browser.text("shown"));
@@ -152,12 +163,15 @@ class PageUseTest {
     assertEquals("bench mill", heads("tbody").get(0));
     assertEquals("bridge mill", heads("tbody").get(1));
     choose("sort-vises", "fits");
-    List<Long> fitting = heads("thead").stream()
-        .map(vise -> page.outcomes().stream()
-            .filter(outcome -> outcome.vise().name().equals(vise))
-            .filter(outcome -> outcome.verdict().code().equals("fits"))
-            .count())
-        .toList();
+    List<Long> fitting =
+        heads("thead").stream()
+            .map(
+                vise ->
+                    page.outcomes().stream()
+                        .filter(outcome -> outcome.vise().name().equals(vise))
+                        .filter(outcome -> outcome.verdict().code().equals("fits"))
+                        .count())
+            .toList();
     assertEquals(fitting.stream().sorted((a, b) -> Long.compare(b, a)).toList(), fitting);
     choose("sort-machines", "input");
     assertEquals("knee mill", heads("tbody").get(1));
@@ -196,7 +210,8 @@ class PageUseTest {
   @Test
   void pairing_opened_showsTheTightestMomentAsTheMatrixHasIt() throws InterruptedException {
     go("small closed mill", "plain 125");
-    assertTrue(browser.text("now").startsWith("Now: just clear, margin 0.50 mm"), browser.text("now"));
+    assertTrue(
+        browser.text("now").startsWith("Now: just clear, margin 0.50 mm"), browser.text("now"));
     assertTrue(browser.text("here").contains("margin 0.50 mm"), browser.text("here"));
     assertEquals(8, count("#gaps tbody tr"));
     assertTrue(count("#plan .dim.s-just") + count("#side .dim.s-just") > 0);
@@ -233,7 +248,8 @@ class PageUseTest {
     browser.find(By.cssSelector("input[name=situation][value='2'] + span")).click();
     assertEquals(480_000_000L, shown().get("spindleY"));
     assertFalse(browser.byId("spindle-x").isEnabled());
-    assertTrue(browser.text("jog-reason").startsWith("While loading the axes stand at the load position"));
+    assertTrue(
+        browser.text("jog-reason").startsWith("While loading the axes stand at the load position"));
     assertTrue(browser.text("moment").contains("loading"));
     browser.find(By.cssSelector("input[name=situation][value='1'] + span")).click();
     assertTrue(browser.byId("spindle-x").isEnabled());
@@ -247,7 +263,11 @@ class PageUseTest {
     Map<?, ?> before = shown();
     WebElement base = browser.find(By.cssSelector("#plan .p-base"));
     browser.run("arguments[0].scrollIntoView({block: 'center'})", base);
-    new Actions(browser.driver()).moveToElement(base, 0, 20).clickAndHold().moveByOffset(60, 2).release()
+    new Actions(browser.driver())
+        .moveToElement(base, 0, 20)
+        .clickAndHold()
+        .moveByOffset(60, 2)
+        .release()
         .perform();
     Map<?, ?> after = shown();
     assertTrue((Long) after.get("x") > (Long) before.get("x"), after.toString());
@@ -270,7 +290,12 @@ class PageUseTest {
     Map<?, ?> before = shown();
     WebElement cross = browser.find(By.cssSelector("#plan .spindle-ring"));
     browser.run("arguments[0].scrollIntoView({block: 'center'})", cross);
-    new Actions(browser.driver()).moveToElement(cross).clickAndHold().moveByOffset(50, 0).release().perform();
+    new Actions(browser.driver())
+        .moveToElement(cross)
+        .clickAndHold()
+        .moveByOffset(50, 0)
+        .release()
+        .perform();
     assertTrue((Long) shown().get("spindleX") > (Long) before.get("spindleX"));
     assertEquals(before.get("x"), shown().get("x"));
     quiet();
@@ -279,24 +304,30 @@ class PageUseTest {
   private static void finger(WebElement on, int right, int down) {
     PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger");
     Sequence drag = new Sequence(finger, 0);
-    drag.addAction(finger.createPointerMove(Duration.ZERO, PointerInput.Origin.fromElement(on), 0, 20));
+    drag.addAction(
+        finger.createPointerMove(Duration.ZERO, PointerInput.Origin.fromElement(on), 0, 20));
     drag.addAction(finger.createPointerDown(0));
-    drag.addAction(finger.createPointerMove(
-        Duration.ofMillis(100), PointerInput.Origin.pointer(), right, down));
+    drag.addAction(
+        finger.createPointerMove(
+            Duration.ofMillis(100), PointerInput.Origin.pointer(), right, down));
     drag.addAction(finger.createPointerUp(0));
     browser.driver().perform(List.of(drag));
   }
 
   /** Whether the solver's own places hold where the page let the vise go. */
   private static boolean isAPlace(Map<?, ?> state) {
-    return Boolean.TRUE.equals(browser.run(
-        "const data = JSON.parse(document.getElementById('data').textContent);"
-            + "const [m, v] = location.hash.slice(1).split('/').map((n) => n - 1);"
-            + "return data.pairings[m * data.vises.length + v].seats.map(Model.seat)"
-            + ".filter((one) => one.turn === arguments[0] && one.mount === arguments[1])"
-            + ".some((one) => one.places.some((p) => p.x[0] <= arguments[2] && arguments[2] <= p.x[1]"
-            + " && p.y[0] <= arguments[3] && arguments[3] <= p.y[1]))",
-        state.get("turn"), state.get("mount"), state.get("x"), state.get("y")));
+    return Boolean.TRUE.equals(
+        browser.run(
+            "const data = JSON.parse(document.getElementById('data').textContent);"
+                + "const [m, v] = location.hash.slice(1).split('/').map((n) => n - 1);"
+                + "return data.pairings[m * data.vises.length + v].seats.map(Model.seat)"
+                + ".filter((one) => one.turn === arguments[0] && one.mount === arguments[1])"
+                + ".some((one) => one.places.some((p) => p.x[0] <= arguments[2] && arguments[2] <= p.x[1]"
+                + " && p.y[0] <= arguments[3] && arguments[3] <= p.y[1]))",
+            state.get("turn"),
+            state.get("mount"),
+            state.get("x"),
+            state.get("y")));
   }
 
   @Test
@@ -323,10 +354,12 @@ class PageUseTest {
     browser.settled();
     assertTrue(browser.text("now").contains(" in, "), browser.text("now"));
     choose("to-vise", "2");
-    browser.until("the next pairing",
+    browser.until(
+        "the next pairing",
         "document.getElementById('pairing-title').textContent === 'plain 160 on bridge mill'");
     choose("to-machine", "1");
-    browser.until("the next pairing",
+    browser.until(
+        "the next pairing",
         "document.getElementById('pairing-title').textContent === 'plain 160 on knee mill'");
     browser.find(By.cssSelector(".back")).click();
     browser.until("the matrix back", "!document.getElementById('overview').hidden");
@@ -342,7 +375,8 @@ class PageUseTest {
     go("long knee mill", "swivelling old vise");
     assertEquals(0, count("#plan"));
     assertTrue(browser.text("pairing").contains("Not measured"));
-    assertTrue(browser.text("pairing").contains("vises.rear_projection_closed"), browser.text("pairing"));
+    assertTrue(
+        browser.text("pairing").contains("vises.rear_projection_closed"), browser.text("pairing"));
     quiet();
   }
 
@@ -351,8 +385,10 @@ class PageUseTest {
     browser.size(360, 740);
     browser.open(file);
     assertNothingSideways("matrix");
-    assertEquals(true, browser.run(
-        "const box = document.getElementById('matrix-box'); return box.scrollWidth > box.clientWidth"));
+    assertEquals(
+        true,
+        browser.run(
+            "const box = document.getElementById('matrix-box'); return box.scrollWidth > box.clientWidth"));
     for (String vise : List.of("plain 125", "eight inch", "centring 125", "plain 160")) {
       go("small closed mill", vise);
       assertNothingSideways(vise);
@@ -363,7 +399,8 @@ class PageUseTest {
   private static void assertNothingSideways(String where) {
     assertEquals(
         browser.run("return document.documentElement.clientWidth"),
-        browser.run("return document.documentElement.scrollWidth"), where);
+        browser.run("return document.documentElement.scrollWidth"),
+        where);
   }
 
   @Test
@@ -385,8 +422,11 @@ class PageUseTest {
   }
 
   private static void assertPrintsOnOnePage(String title) throws IOException {
-    Map<String, Object> printed = browser.driver().executeCdpCommand(
-        "Page.printToPDF", Map.of("printBackground", true, "preferCSSPageSize", true));
+    Map<String, Object> printed =
+        browser
+            .driver()
+            .executeCdpCommand(
+                "Page.printToPDF", Map.of("printBackground", true, "preferCSSPageSize", true));
     byte[] bytes = Base64.getDecoder().decode((String) printed.get("data"));
     try (PDDocument document = Loader.loadPDF(bytes)) {
       assertEquals(1, document.getNumberOfPages(), title);

@@ -34,7 +34,8 @@ record ShopPage(Shop shop, List<Advice> advice) {
     List<Advice> advice =
         IntStream.range(0, shop.machines().size() * across)
             .parallel()
-            .mapToObj(i -> advise(shop, shop.machines().get(i / across), shop.vises().get(i % across)))
+            .mapToObj(
+                i -> advise(shop, shop.machines().get(i / across), shop.vises().get(i % across)))
             .toList();
     return new ShopPage(shop, advice);
   }
@@ -81,8 +82,13 @@ record ShopPage(Shop shop, List<Advice> advice) {
 
   RunFacts facts() {
     return new RunFacts(
-        List.of(), List.of(new RunFacts.Setting("unit", "as told")), List.of(), List.of(), List.of(),
-        shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM, "test");
+        List.of(),
+        List.of(new RunFacts.Setting("unit", "as told")),
+        List.of(),
+        List.of(),
+        List.of(),
+        shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM,
+        "test");
   }
 
   String html() {

@@ -170,8 +170,10 @@ class LengthsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "abc", "NaN", "Infinity", "-Infinity", "--5", "+-5", "6 - 1/2", "6.5 1/2", "1/2/3x", "mm", "5 5",
-        "1..5", "0x10", "5-", "\u0661", "\uff15", "1/4/", "1'250", "\u00bd", "5 mm 3", "/4", "1e3 mm"
+        "abc", "NaN", "Infinity", "-Infinity", "--5", "+-5", "6 - 1/2", "6.5 1/2", "1/2/3x", "mm",
+            "5 5",
+        "1..5", "0x10", "5-", "\u0661", "\uff15", "1/4/", "1'250", "\u00bd", "5 mm 3", "/4",
+            "1e3 mm"
       })
   void parse_noLength_isRefused(String text) {
     assertEquals(
@@ -183,8 +185,17 @@ class LengthsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "4-Jan", "Jan-4", "04. Jan", "4-Jan-2026", "2026-01-04", "01/04/2026", "4.1.2026", "4-M\u00e4r",
-        "Jan 4, 2026", "2026-01-04 00:00:00", "2026-01-04T00:00"
+        "4-Jan",
+        "Jan-4",
+        "04. Jan",
+        "4-Jan-2026",
+        "2026-01-04",
+        "01/04/2026",
+        "4.1.2026",
+        "4-M\u00e4r",
+        "Jan 4, 2026",
+        "2026-01-04 00:00:00",
+        "2026-01-04T00:00"
       })
   void parse_date_isRefused(String text) {
     assertEquals(DateText.MESSAGE, refusal(text, false));
@@ -203,6 +214,7 @@ class LengthsTest {
   }
 
   private static String refusal(String text, boolean comma) {
-    return assertThrows(BadCell.class, () -> Lengths.parse(text, Unit.MM, comma), text).getMessage();
+    return assertThrows(BadCell.class, () -> Lengths.parse(text, Unit.MM, comma), text)
+        .getMessage();
   }
 }

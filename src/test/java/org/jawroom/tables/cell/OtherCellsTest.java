@@ -73,8 +73,13 @@ class OtherCellsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {
-        "vise", " six inch ", "\u5927\u864e\u94b3", "\u0645\u0644\u0632\u0645\u0629", "6\" vise",
+  @ValueSource(
+      strings = {
+        "vise",
+        " six inch ",
+        "\u5927\u864e\u94b3",
+        "\u0645\u0644\u0632\u0645\u0629",
+        "6\" vise",
         "a=b"
       })
   void name_ofAnyScript_isTrimmed(String text) throws BadCell {
@@ -84,10 +89,29 @@ class OtherCellsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "=1+1", "+a", "-a", "@a", "\uff1da", "\uff0ba", "\uff0da", "\uff20a", " =a",
-        "a\tb", "a\nb", "a\rb", "a\t",
-        "\ta", "a\u202eb", "a\u200eb", "a\u2066b", "a\u0000b",
-        "a\u001bb", "a\u2028b", "\ufeffa", "\ud800", "none"
+        "=1+1",
+        "+a",
+        "-a",
+        "@a",
+        "\uff1da",
+        "\uff0ba",
+        "\uff0da",
+        "\uff20a",
+        " =a",
+        "a\tb",
+        "a\nb",
+        "a\rb",
+        "a\t",
+        "\ta",
+        "a\u202eb",
+        "a\u200eb",
+        "a\u2066b",
+        "a\u0000b",
+        "a\u001bb",
+        "a\u2028b",
+        "\ufeffa",
+        "\ud800",
+        "none"
       })
   void name_thatMightMislead_isRefused(String text) {
     assertThrows(BadCell.class, () -> Names.parse(text));

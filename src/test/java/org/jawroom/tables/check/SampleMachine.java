@@ -60,23 +60,61 @@ final class SampleMachine {
 
   static Guard box(String name, String kind, Axes carriedBy, Interval x, Interval y, Interval z) {
     return new Guard(
-        name, kind, carriedBy, When.ALWAYS, Optional.empty(), Dimension.NONE, new Box(x, y, z),
-        OptionalLong.empty(), OptionalLong.empty());
+        name,
+        kind,
+        carriedBy,
+        When.ALWAYS,
+        Optional.empty(),
+        Dimension.NONE,
+        new Box(x, y, z),
+        OptionalLong.empty(),
+        OptionalLong.empty());
   }
 
   static Guard taped(String name, String kind, Side side, Dimension gap, Interval z) {
     return new Guard(
-        name, kind, Axes.NONE, When.ALWAYS, Optional.of(side), gap,
-        new Box(Interval.ALL, Interval.ALL, z), OptionalLong.empty(), OptionalLong.empty());
+        name,
+        kind,
+        Axes.NONE,
+        When.ALWAYS,
+        Optional.of(side),
+        gap,
+        new Box(Interval.ALL, Interval.ALL, z),
+        OptionalLong.empty(),
+        OptionalLong.empty());
   }
 
   Machine build() {
     return new Machine(
-        "mill", "", false, moves, half(length), half(width), half(travelX), half(400), 0, 0,
+        "mill",
+        "",
+        false,
+        moves,
+        half(length),
+        half(width),
+        half(travelX),
+        half(400),
+        0,
+        0,
         new Slots(
-            Axis.X, slotCount, slotWidth, slotPitch, OptionalLong.empty(), List.of(),
+            Axis.X,
+            slotCount,
+            slotWidth,
+            slotPitch,
+            OptionalLong.empty(),
+            List.of(),
             OptionalLong.empty()),
-        ledges, gaps, noseMin, noseMax, Optional.empty(), 0, half(200), turns, lookedFor, provenance,
-        Optional.empty(), guards);
+        ledges,
+        gaps,
+        noseMin,
+        noseMax,
+        Optional.empty(),
+        0,
+        half(200),
+        turns,
+        lookedFor,
+        provenance,
+        Optional.empty(),
+        guards);
   }
 }

@@ -44,16 +44,24 @@ final class SampleVise {
 
   Vise build() {
     return new Vise(
-        name, "", 1, true,
-        new Jaws(
-            false, half(jawWidth), half(40), half(jawWidth), half(40), fixedThickness, mm(50)),
+        name,
+        "",
+        1,
+        true,
+        new Jaws(false, half(jawWidth), half(40), half(jawWidth), half(40), fixedThickness, mm(50)),
         Interval.of(0, half(150)),
         new Base(half(60), baseWidth, rearReach, frontReach),
         new Screw(rear, front, screwHeight, screwDiameter),
-        handle, turns,
+        handle,
+        turns,
         List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt(-1), bolt(1)))),
-        OptionalLong.empty(), false, Optional.empty(), Optional.empty(),
-        Optional.empty(), provenance, parts);
+        OptionalLong.empty(),
+        false,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        provenance,
+        parts);
   }
 
   private Bolt bolt(int sign) {

@@ -16,9 +16,9 @@ class SlotSeriesTest {
   private static final long MICROMETRE = Length.MM / 1000;
 
   /**
-   * BS 2485, transcribed from a published table of it: throat, pitches (bracketed ones included). The
-   * table prints 62 for the middle pitch of the 6 mm slot; its neighbours and the R10 series make it 32.
-   * H12 of the throat: ISO 286, transcribed; in micrometres.
+   * BS 2485, transcribed from a published table of it: throat, pitches (bracketed ones included).
+   * The table prints 62 for the middle pitch of the 6 mm slot; its neighbours and the R10 series
+   * make it 32. H12 of the throat: ISO 286, transcribed; in micrometres.
    */
   @ParameterizedTest
   @CsvSource({
@@ -53,7 +53,10 @@ class SlotSeriesTest {
     assertEquals(13, SlotSeries.METRIC.size());
   }
 
-  /** ANSI/ASME B5.1M-1985, transcribed from a published table of it: throat in thousandths; + 0.010 in. */
+  /**
+   * ANSI/ASME B5.1M-1985, transcribed from a published table of it: throat in thousandths; + 0.010
+   * in.
+   */
   @ParameterizedTest
   @ValueSource(ints = {282, 344, 438, 562, 688, 812, 1062, 1312, 1562})
   void inchThroat_eachRow_isAsPublished(int mils) {
@@ -87,7 +90,14 @@ class SlotSeriesTest {
 
   /** Pitch tolerances of BS 2485, transcribed from a published table of it; in micrometres. */
   @ParameterizedTest
-  @CsvSource({"5, 25, 200", "8, 32, 300", "14, 100, 300", "18, 125, 500", "36, 250, 500", "54, 320, 800"})
+  @CsvSource({
+    "5, 25, 200",
+    "8, 32, 300",
+    "14, 100, 300",
+    "18, 125, 500",
+    "36, 250, 500",
+    "54, 320, 800"
+  })
   void pitch_atItsTolerance_countsAndBeyondNot(int throat, int pitch, int tolerance) {
     SlotSeries.Row row = SlotSeries.metric(throat * Length.MM).orElseThrow();
     long off = tolerance * MICROMETRE;

@@ -124,7 +124,13 @@ class WarningsTest {
   void guard_reachingIntoTheTable_isNamed() {
     machine.guards =
         List.of(
-            box("arm", "other", new Axes(false, true, false), span(-50, 50), upFrom(199), upFrom(-1)),
+            box(
+                "arm",
+                "other",
+                new Axes(false, true, false),
+                span(-50, 50),
+                upFrom(199),
+                upFrom(-1)),
             box("clear above", "other", Axes.NONE, span(-50, 50), upFrom(199), Interval.ALL));
     assertEquals(
         List.of(
@@ -139,7 +145,13 @@ class WarningsTest {
   void guard_touchingTheTableTopOrEdge_isBelieved() {
     machine.guards =
         List.of(
-            box("on top", "other", new Axes(true, true, false), span(-50, 50), upFrom(0), upFrom(0)),
+            box(
+                "on top",
+                "other",
+                new Axes(true, true, false),
+                span(-50, 50),
+                upFrom(0),
+                upFrom(0)),
             box("behind", "other", Axes.NONE, span(-50, 50), upFrom(200), Interval.ALL));
     assertEquals(List.of(), lines());
   }
@@ -192,7 +204,8 @@ class WarningsTest {
 
   @Test
   void head_thatNeverMovesUpOrDown_asksForTheKnee() {
-    machine.guards = List.of(box("ram", "Head", Axes.NONE, span(-90, 90), upFrom(210), Interval.ALL));
+    machine.guards =
+        List.of(box("ram", "Head", Axes.NONE, span(-90, 90), upFrom(210), Interval.ALL));
     assertLine(
         "guards, mill / ram, carried_by: a head that never moves up or down against the table. Does the"
             + " table or the knee go up and down here? If it is the head, write carried_by head; if the"
@@ -232,7 +245,12 @@ class WarningsTest {
     vise.parts =
         List.of(
             new VisePart(
-                "chute", When.ALWAYS, span(0, 10), span(0, 10), span(0, 10), span(-1, 10),
+                "chute",
+                When.ALWAYS,
+                span(0, 10),
+                span(0, 10),
+                span(0, 10),
+                span(-1, 10),
                 OptionalLong.empty()));
     vise.turns = EnumSet.of(Turn.LEFT, Turn.RIGHT);
     machine.ledges = new Sides<>(0L, 0L, 0L, 0L);
@@ -326,8 +344,16 @@ class WarningsTest {
     Settings d = Settings.DEFAULTS;
     settings =
         new Settings(
-            d.inches(), d.decimalComma(), d.clearance(), d.handRoom(), d.spacing(), d.clampRoom(),
-            OptionalLong.of(half(100)), d.jawPlay(), d.leastOpening(), d.maxOverhang());
+            d.inches(),
+            d.decimalComma(),
+            d.clearance(),
+            d.handRoom(),
+            d.spacing(),
+            d.clampRoom(),
+            OptionalLong.of(half(100)),
+            d.jawPlay(),
+            d.leastOpening(),
+            d.maxOverhang());
     assertLine(
         "machines, mill, nose_min: nose_min blank: every pairing on this machine that is not hopeless"
             + " anyway stays unknown until it is measured");
@@ -372,7 +398,8 @@ class WarningsTest {
     vise.boltU = mm(0);
     machine.width = 130;
     machine.slotCount = 1;
-    // The bolts may stand 10 off the slot at y = 0, so that the base ends at −290, 225 past the edge.
+    // The bolts may stand 10 off the slot at y = 0, so that the base ends at −290, 225 past the
+    // edge.
     assertLine(
         "vises, vise, bolt_u: on mill at least 225 mm (8.858 in) of its base, more than a quarter of its"
             + " length, hangs over the table's edge wherever it is bolted. Check bolt_u, the reaches and"
@@ -381,7 +408,8 @@ class WarningsTest {
 
   @Test
   void overhang_ofAQuarterAtLeast_isNotYetTold() {
-    // Bolts at the base's middle, 10 of play; 300 long over 130: 85 on either side, 75 is a quarter.
+    // Bolts at the base's middle, 10 of play; 300 long over 130: 85 on either side, 75 is a
+    // quarter.
     vise.rearReach = mm(150);
     vise.frontReach = mm(150);
     vise.boltU = mm(0);

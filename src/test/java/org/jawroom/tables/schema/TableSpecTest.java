@@ -19,7 +19,8 @@ class TableSpecTest {
   @ParameterizedTest
   @EnumSource(Column.class)
   void column_thatMakesAPairingUnknown_mayBeBlank(Column column) {
-    ColumnSpec spec = TableSpec.named(column.table()).orElseThrow().column(column.column()).orElseThrow();
+    ColumnSpec spec =
+        TableSpec.named(column.table()).orElseThrow().column(column.column()).orElseThrow();
     assertEquals(Need.UNKNOWN_IF_BLANK, spec.need());
   }
 
@@ -40,8 +41,16 @@ class TableSpecTest {
             .collect(Collectors.toSet());
     assertEquals(
         Set.of(
-            "front_gap", "rear_gap", "left_gap", "right_gap", "gap", "rear_projection_closed",
-            "rear_projection_open", "front_projection_closed", "front_projection_open", "handle_radius",
+            "front_gap",
+            "rear_gap",
+            "left_gap",
+            "right_gap",
+            "gap",
+            "rear_projection_closed",
+            "rear_projection_open",
+            "front_projection_closed",
+            "front_projection_open",
+            "handle_radius",
             "bolt_spacing"),
         allowed);
   }

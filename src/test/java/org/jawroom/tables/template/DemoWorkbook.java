@@ -17,7 +17,9 @@ import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.Need;
 import org.jawroom.tables.schema.TableSpec;
 
-/** Makes {@code inputs/demo.xlsx} out of the tables in {@code inputs/demo}; run after changing them. */
+/**
+ * Makes {@code inputs/demo.xlsx} out of the tables in {@code inputs/demo}; run after changing them.
+ */
 final class DemoWorkbook {
   static final Path TABLES = Path.of("inputs", "demo");
   static final Path WORKBOOK = Path.of("inputs", "demo.xlsx");

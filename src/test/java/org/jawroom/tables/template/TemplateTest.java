@@ -124,7 +124,9 @@ class TemplateTest {
       assertTrue(comment.contains(column.help()), comment);
     }
     assertEquals(
-        table.columns().stream().map(ColumnSpec::name).collect(Collectors.toCollection(TreeSet::new)),
+        table.columns().stream()
+            .map(ColumnSpec::name)
+            .collect(Collectors.toCollection(TreeSet::new)),
         names);
   }
 
@@ -149,7 +151,11 @@ class TemplateTest {
       if (column.kind() == CellKind.WORD) {
         DataValidation offered =
             sheet.getDataValidations().stream()
-                .filter(v -> v.getRegions().getCellRangeAddress(0).isInRange(1, heading.getColumnIndex()))
+                .filter(
+                    v ->
+                        v.getRegions()
+                            .getCellRangeAddress(0)
+                            .isInRange(1, heading.getColumnIndex()))
                 .findFirst()
                 .orElseThrow();
         assertEquals(
@@ -164,7 +170,10 @@ class TemplateTest {
     assertEquals(5, workbook.getAllPictures().size());
     assertEquals(
         5,
-        workbook.getSheet(LegendSheet.NAME).getDrawingPatriarch().getCTDrawing()
+        workbook
+            .getSheet(LegendSheet.NAME)
+            .getDrawingPatriarch()
+            .getCTDrawing()
             .sizeOfOneCellAnchorArray());
   }
 
