@@ -42,6 +42,11 @@ public enum Turn {
     return uSign;
   }
 
+  /** +1 if v points up its axis, −1 if against it. */
+  public int vSign() {
+    return vSign;
+  }
+
   /** The x of the vise-frame point (u, v), the vise standing at the origin. */
   public long x(long u, long v) {
     return uAxis == Axis.X ? uSign * u : vSign * v;

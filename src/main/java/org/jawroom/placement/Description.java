@@ -29,7 +29,7 @@ record Description(Settings settings, Machine machine, Vise vise, MachineGuards 
         region.mount().orElseThrow().name(),
         slots,
         openings,
-        seat.space().field().limit(place.x(), place.y()),
+        seat.space().limit(place.x(), place.y()),
         seat.shortfall(place),
         Overhang.at(machine, vise, region.turn(), place),
         choice.margin() < 0 ? Optional.empty() : Optional.of(play(seat, place, slotted, slots)),
@@ -46,7 +46,7 @@ record Description(Settings settings, Machine machine, Vise vise, MachineGuards 
                 held ->
                     Overhang.allowed(settings, machine, vise, region.turn()).flatMap(held::meet))
             .orElseThrow();
-    return PlaySearch.from(seat, place, allowed);
+    return seat.space().play(place, allowed);
   }
 
   private OptionalLong noseNotBelow(Region region, Place place, Interval openings) {

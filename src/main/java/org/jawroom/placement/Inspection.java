@@ -7,7 +7,6 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.BoltParts;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.MachineGuards;
-import org.jawroom.clearance.MarginField;
 import org.jawroom.clearance.Part;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -42,8 +41,7 @@ public final class Inspection {
   /** Every part–guard pair at the recommended place, from tightest to loosest. */
   public List<Limit> pairs() {
     Region region = own();
-    return MarginField.of(region.pairs(), region.turn(), recommended.openings())
-        .limits(recommended.x(), recommended.y());
+    return region.field(recommended.openings()).limits(recommended.x(), recommended.y());
   }
 
   /**

@@ -9,9 +9,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.clearance.JobPart;
 import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.MarginField;
-import org.jawroom.clearance.Pair;
-import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
@@ -191,9 +188,7 @@ public final class JobPairing {
   }
 
   private Region withPart(Region region, Job job) {
-    List<Part> parts = new ArrayList<>(region.parts());
-    parts.addAll(JobPart.of(vise, job));
-    return region.with(parts, Pair.all(settings, parts, model.guards().swept()));
+    return region.with(JobPart.of(vise, job));
   }
 
   /** Those in which the jaws run as the job asks. */
@@ -213,7 +208,7 @@ public final class JobPairing {
         .filter(region -> region.turn() == place.handleTo())
         .filter(region -> region.mount().orElseThrow().name().equals(place.mount()))
         .map(region -> withPart(region, job))
-        .map(region -> MarginField.of(region.pairs(), region.turn(), place.openings()))
+        .map(region -> region.field(place.openings()))
         .map(field -> field.limits(place.x(), place.y()))
         .findFirst()
         .orElseThrow();

@@ -3,8 +3,9 @@ package org.jawroom.placement;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.MarginField;
+import org.jawroom.clearance.Obstacles;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
@@ -53,8 +54,7 @@ record Judgement(
 
   private static Judgement of(Verdict verdict, long best, BestPlace places, Interval full) {
     BestPlace.Choice choice = places.recommended(best);
-    OptionalLong told =
-        choice.seat().region().pairs().isEmpty() ? OptionalLong.empty() : OptionalLong.of(best);
+    OptionalLong told = best == Length.ENDLESS ? OptionalLong.empty() : OptionalLong.of(best);
     return new Judgement(verdict, told, Optional.of(choice), full);
   }
 
@@ -70,8 +70,9 @@ record Judgement(
             region ->
                 new FreeSpace(
                     region.places(),
-                    MarginField.withoutTolerance(region.pairs(), region.turn(), full)))
-        .anyMatch(space -> space.find(0, Window.EVERYWHERE).isPresent());
+                    Obstacles.withoutTolerance(
+                        region.swept().over(full), region.guards(), region.turn())))
+        .anyMatch(space -> space.isClear(0, Window.EVERYWHERE));
   }
 
   /**

@@ -7,6 +7,8 @@ import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Setup;
+import org.jawroom.clearance.SweptGuards;
+import org.jawroom.clearance.SweptParts;
 import org.jawroom.clearance.ViseParts;
 import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Column;
@@ -22,7 +24,7 @@ public final class Model {
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
-  private final List<Part> body;
+  private final SweptParts body;
   private final MachineGuards guards;
   private final List<Region> regions;
   private final List<Column> blanks;
@@ -31,7 +33,7 @@ public final class Model {
       Settings settings,
       Machine machine,
       Vise vise,
-      List<Part> body,
+      SweptParts body,
       MachineGuards guards,
       List<Region> regions,
       List<Column> blanks) {
@@ -50,8 +52,10 @@ public final class Model {
         ViseParts.of(vise, blanks).stream().map(part -> part.raised(setup.riser())).toList();
     long bedHeight = vise.base().bedHeight() + setup.riser();
     MachineGuards guards = MachineGuards.of(settings, machine, setup, bedHeight, blanks);
-    List<Region> regions = Regions.of(settings, machine, setup, vise, body, guards, blanks);
-    return new Model(settings, machine, vise, body, guards, regions, blanks.columns());
+    SweptParts swept = SweptParts.of(body, vise.opening());
+    SweptGuards sorted = SweptGuards.of(guards.swept(), settings.handRoom());
+    List<Region> regions = Regions.of(settings, machine, setup, vise, swept, sorted, blanks);
+    return new Model(settings, machine, vise, swept, guards, regions, blanks.columns());
   }
 
   /**
@@ -59,7 +63,8 @@ public final class Model {
    * base.
    */
   public Model clamped() {
-    List<Region> clamps = ClampRegions.of(settings, machine, vise, body, guards);
+    SweptGuards sorted = SweptGuards.of(guards.swept(), settings.handRoom());
+    List<Region> clamps = ClampRegions.of(settings, machine, vise, body, sorted);
     return new Model(settings, machine, vise, body, guards, clamps, blanks);
   }
 

@@ -3,7 +3,7 @@ package org.jawroom.placement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import org.jawroom.clearance.MarginField;
+import org.jawroom.clearance.Obstacles;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.PairBounds;
 import org.jawroom.geometry.Axis;
@@ -28,8 +28,10 @@ final class OpeningSearch {
     OpeningRange best = OpeningRange.EMPTY;
     for (Region region : regions) {
       FreeSpace least =
-          new FreeSpace(region.places(), MarginField.core(region.pairs(), region.turn(), full));
-      if (least.find(0, Window.EVERYWHERE).isPresent()) {
+          new FreeSpace(
+              region.places(),
+              Obstacles.of(region.swept().over(full).core(), region.guards(), region.turn()));
+      if (least.isClear(0, Window.EVERYWHERE)) {
         best = widest(region, full, best);
       }
     }
@@ -39,7 +41,8 @@ final class OpeningSearch {
   private static OpeningRange widest(Region region, Interval full, OpeningRange bestSoFar) {
     Turn turn = region.turn();
     Axis across = turn.uAxis().across();
-    List<PairBounds> bounds = MarginField.of(region.pairs(), turn, full).bounds();
+    List<PairBounds> bounds = region.field(full).bounds();
+    List<Pair> pairs = region.pairs();
     OpeningRange best = bestSoFar;
     for (Rectangle places : region.places()) {
       Interval q = places.along(across);
@@ -55,7 +58,7 @@ final class OpeningSearch {
         List<Pair> facing = new ArrayList<>();
         for (int i = 0; i < bounds.size(); i++) {
           if (faces(bounds.get(i), across, at)) {
-            facing.add(region.pairs().get(i));
+            facing.add(pairs.get(i));
           }
         }
         OpeningLine line = OpeningLine.of(facing, turn, turn.uSign() > 0 ? p : p.negated());

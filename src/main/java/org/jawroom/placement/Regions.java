@@ -7,10 +7,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.BoltParts;
-import org.jawroom.clearance.MachineGuards;
-import org.jawroom.clearance.Pair;
-import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Setup;
+import org.jawroom.clearance.SweptGuards;
+import org.jawroom.clearance.SweptParts;
 import org.jawroom.clearance.TNut;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -40,8 +39,8 @@ final class Regions {
   private final Machine machine;
   private final Setup setup;
   private final Vise vise;
-  private final List<Part> body;
-  private final MachineGuards guards;
+  private final SweptParts body;
+  private final SweptGuards guards;
   private final OptionalLong thread;
 
   private Regions(
@@ -49,8 +48,8 @@ final class Regions {
       Machine machine,
       Setup setup,
       Vise vise,
-      List<Part> body,
-      MachineGuards guards) {
+      SweptParts body,
+      SweptGuards guards) {
     this.settings = settings;
     this.machine = machine;
     this.setup = setup;
@@ -66,8 +65,8 @@ final class Regions {
       Machine machine,
       Setup setup,
       Vise vise,
-      List<Part> body,
-      MachineGuards guards,
+      SweptParts body,
+      SweptGuards guards,
       Blanks blanks) {
     Regions builder = new Regions(settings, machine, setup, vise, body, guards);
     List<Region> regions = new ArrayList<>();
@@ -83,12 +82,13 @@ final class Regions {
     if (refused(mount)) {
       return;
     }
-    List<Part> parts = new ArrayList<>(body);
-    if (complete) {
-      BoltParts.of(vise, mount, thread.getAsLong())
-          .forEach(bolt -> parts.add(bolt.raised(setup.riser())));
-    }
-    List<Pair> pairs = Pair.all(settings, parts, guards.swept());
+    SweptParts parts =
+        complete
+            ? body.with(
+                BoltParts.of(vise, mount, thread.getAsLong()).stream()
+                    .map(bolt -> bolt.raised(setup.riser()))
+                    .toList())
+            : body;
     OptionalLong boltedBy = complete ? thread : OptionalLong.empty();
     for (Turn turn : Turn.values()) {
       if (vise.turns().contains(turn) && machine.turns().contains(turn)) {
@@ -99,7 +99,7 @@ final class Regions {
                     : List.of(anywhere(turn)),
                 turn);
         if (!places.isEmpty()) {
-          regions.add(new Region(turn, index, Optional.of(mount), boltedBy, places, parts, pairs));
+          regions.add(new Region(turn, index, Optional.of(mount), boltedBy, places, parts, guards));
         }
       }
     }

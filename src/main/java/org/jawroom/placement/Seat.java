@@ -1,6 +1,5 @@
 package org.jawroom.placement;
 
-import org.jawroom.clearance.MarginField;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.shop.Machine;
@@ -24,8 +23,28 @@ record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach)
         new Rectangle(
             Interval.around(machine.spindleX(), machine.reachX()),
             Interval.around(machine.spindleY(), machine.reachY()));
-    MarginField field = MarginField.of(region.pairs(), region.turn(), openings);
-    return new Seat(region, new FreeSpace(region.places(), field), workArea, reach);
+    return new Seat(region, region.space(openings), workArea, reach);
+  }
+
+  /** The least shortfall of a place in a window that is not empty. */
+  long leastShortfall(Window window) {
+    return shortfall(
+        new Place(
+            nearest(window.xLo(), window.xHi(), midX()),
+            nearest(window.yLo(), window.yHi(), midY())));
+  }
+
+  /** The least that a place in a window that is not empty is off mid-travel along x. */
+  long leastOffX(Window window) {
+    return Math.abs(nearest(window.xLo(), window.xHi(), midX()) - midX());
+  }
+
+  long leastOffY(Window window) {
+    return Math.abs(nearest(window.yLo(), window.yHi(), midY()) - midY());
+  }
+
+  private static long nearest(long lo, long hi, long to) {
+    return Math.max(lo, Math.min(hi, to));
   }
 
   long shortfall(Place place) {

@@ -77,7 +77,7 @@ class SideBySideTest {
             region -> {
               Seat seat = Seat.of(region, machine, vise, vise.opening());
               Window line = new Window(x, x, Window.EVERYWHERE.yLo(), Window.EVERYWHERE.yHi());
-              return seat.space().find(0, line).isPresent();
+              return seat.space().isClear(0, line);
             });
   }
 
