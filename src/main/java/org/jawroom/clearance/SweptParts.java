@@ -27,12 +27,13 @@ public final class SweptParts {
   private final Ends[] ends;
   private final Ends[][] reaches;
 
-  private SweptParts(List<Part> parts, Interval openings, Ends[] ends) {
+  private SweptParts(
+      List<Part> parts, Interval openings, Kind[] kinds, Ends[] ends, Ends[][] reaches) {
     this.parts = parts;
     this.openings = openings;
+    this.kinds = kinds;
     this.ends = ends;
-    this.kinds = parts.stream().map(Kind::of).toArray(Kind[]::new);
-    this.reaches = new Ends[][] {reaches(false), reaches(true)};
+    this.reaches = reaches;
   }
 
   /** The six limits of a box in the vise frame, and how far each of them may be off. */
@@ -87,13 +88,26 @@ public final class SweptParts {
   }
 
   public static SweptParts of(List<Part> parts, Interval openings) {
-    List<Part> sorted = parts.stream().sorted(PRECEDENCE).toList();
+    List<Part> sorted = new ArrayList<>(parts);
+    sorted.sort(PRECEDENCE);
     Ends[] ends = new Ends[sorted.size()];
     for (int i = 0; i < ends.length; i++) {
       Interval u = sorted.get(i).u().over(openings);
       ends[i] = ends(sorted.get(i), u.lo(), u.hi());
     }
-    return new SweptParts(sorted, openings, ends);
+    return of(sorted, openings, ends);
+  }
+
+  private static SweptParts of(List<Part> sorted, Interval openings, Ends[] ends) {
+    Kind[] kinds = new Kind[ends.length];
+    Ends[][] reaches = {{Ends.NONE, Ends.NONE, Ends.NONE}, {Ends.NONE, Ends.NONE, Ends.NONE}};
+    for (int i = 0; i < ends.length; i++) {
+      kinds[i] = Kind.of(sorted.get(i));
+      int kind = kinds[i].ordinal();
+      reaches[0][kind] = reaches[0][kind].hull(ends[i], 0);
+      reaches[1][kind] = reaches[1][kind].hull(ends[i], ends[i].tolerance());
+    }
+    return new SweptParts(List.copyOf(sorted), openings, kinds, ends, reaches);
   }
 
   /** The same and these. */
@@ -123,7 +137,7 @@ public final class SweptParts {
               Math.max(u.lo(openings.lo()), u.lo(openings.hi())),
               Math.min(u.hi(openings.lo()), u.hi(openings.hi())));
     }
-    return new SweptParts(parts, openings, shrunk);
+    return of(parts, openings, shrunk);
   }
 
   /** The parts, by rank and then by situation. */
@@ -150,15 +164,6 @@ public final class SweptParts {
   /** How far the parts of a kind reach, with their tolerances or without. */
   Ends reach(Kind kind, boolean withTolerance) {
     return reaches[withTolerance ? 1 : 0][kind.ordinal()];
-  }
-
-  private Ends[] reaches(boolean withTolerance) {
-    Ends[] reach = {Ends.NONE, Ends.NONE, Ends.NONE};
-    for (int i = 0; i < ends.length; i++) {
-      int kind = kinds[i].ordinal();
-      reach[kind] = reach[kind].hull(ends[i], withTolerance ? ends[i].tolerance() : 0);
-    }
-    return reach;
   }
 
   private static Ends ends(Part part, long uLo, long uHi) {

@@ -1,5 +1,7 @@
 package org.jawroom.geometry;
 
+import java.util.List;
+
 /**
  * How a vise stands on the table, named by where its handle points.
  *
@@ -21,6 +23,9 @@ public enum Turn {
   RIGHT(Axis.X, 1, 1),
   REAR(Axis.Y, 1, -1),
   LEFT(Axis.X, -1, -1);
+
+  /** All of them, in the order of preference; not a new array each time. */
+  public static final List<Turn> ALL = List.of(values());
 
   private final Axis uAxis;
   private final int uSign;

@@ -2,6 +2,7 @@ package org.jawroom.placement;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 
 /**
@@ -23,6 +24,16 @@ final class BestPlace {
 
   BestPlace(List<Seat> seats) {
     this.seats = List.copyOf(seats);
+  }
+
+  /** Of a vise in regions, over a range of openings. */
+  static BestPlace over(
+      List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval openings) {
+    List<Seat> seats = new ArrayList<>(regions.size());
+    for (Region region : regions) {
+      seats.add(Seat.of(region, machine, vise, openings));
+    }
+    return new BestPlace(seats);
   }
 
   /** A seat and a place of it. */

@@ -12,22 +12,20 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Sides;
-import org.jawroom.shop.Vise;
 
 /** A closer look at a recommended placement and at what else there was to choose from. */
 public final class Inspection {
-  private final Machine machine;
-  private final Vise vise;
+  private final PreparedMachine machine;
+  private final PreparedVise vise;
   private final MachineGuards guards;
   private final List<Region> regions;
   private final Recommendation recommended;
 
   Inspection(
-      Machine machine,
-      Vise vise,
+      PreparedMachine machine,
+      PreparedVise vise,
       MachineGuards guards,
       List<Region> regions,
       Recommendation recommended) {
@@ -96,7 +94,7 @@ public final class Inspection {
     Interval openings = recommended.openings();
     Place place = new Place(recommended.x(), recommended.y());
     Seat seat = seat(region);
-    Slotted slotted = Slotted.of(machine);
+    Slotted slotted = machine.slotted();
     return new Layout(
         openings,
         region.parts().stream()

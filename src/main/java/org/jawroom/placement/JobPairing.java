@@ -36,13 +36,15 @@ public final class JobPairing {
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
+  private final PreparedMachine prepared;
   private final Model model;
 
   private JobPairing(Settings settings, Machine machine, Vise vise) {
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
-    this.model = Model.of(settings, machine, vise, Setup.PLAIN);
+    this.prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
+    this.model = Model.of(prepared, PreparedVise.of(vise, 0, prepared.threads()));
   }
 
   /** Everything there is to say of {@code job} held by {@code vise} on {@code machine}; pure. */
@@ -158,8 +160,7 @@ public final class JobPairing {
       BestPlace places, Interval openings, List<Shortfall> shortfalls) {
     long best = places.bestMargin();
     BestPlace.Choice choice = places.recommended(best);
-    Recommendation place =
-        new Description(settings, machine, vise, model.guards()).of(choice, openings);
+    Recommendation place = model.description().of(choice, openings);
     if (best < 0) {
       shortfalls.add(Shortfall.of(JobReason.HIT, -best));
     } else if (place.reachShortfall() > 0) {
@@ -181,7 +182,7 @@ public final class JobPairing {
                 region ->
                     Seat.of(
                         withPart(region, job),
-                        machine,
+                        prepared,
                         Footprint.part(vise, job, region.turn()),
                         openings(job)))
             .toList());

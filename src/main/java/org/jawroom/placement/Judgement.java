@@ -6,9 +6,7 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.Obstacles;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
 
 /**
  * The verdict over given regions, and the place it rests on.
@@ -23,12 +21,12 @@ record Judgement(
     Optional<BestPlace.Choice> choice,
     Interval openings) {
 
-  static Judgement of(Settings settings, Machine machine, Vise vise, List<Region> regions) {
-    Interval full = vise.opening();
+  static Judgement of(PreparedMachine machine, PreparedVise vise, List<Region> regions) {
+    Interval full = vise.vise().opening();
     if (regions.isEmpty()) {
       return new Judgement(Verdict.NO_MOUNT, OptionalLong.empty(), Optional.empty(), full);
     }
-    BestPlace places = over(regions, machine, vise, full);
+    BestPlace places = BestPlace.over(regions, machine, vise, full);
     long best = places.bestMargin();
     if (best >= 0) {
       return of(Verdict.FITS, best, places, full);
@@ -36,8 +34,8 @@ record Judgement(
     if (clearWithoutTolerance(regions, full)) {
       return of(Verdict.MEASURE, best, places, full);
     }
-    return usable(settings, regions, full)
-        .map(widest -> limited(widest, over(regions, machine, vise, widest), best))
+    return usable(machine.settings(), regions, full)
+        .map(widest -> limited(widest, BestPlace.over(regions, machine, vise, widest), best))
         .orElseGet(() -> of(Verdict.NO_PLACE, best, places, full));
   }
 
@@ -56,12 +54,6 @@ record Judgement(
     BestPlace.Choice choice = places.recommended(best);
     OptionalLong told = best == Length.ENDLESS ? OptionalLong.empty() : OptionalLong.of(best);
     return new Judgement(verdict, told, Optional.of(choice), full);
-  }
-
-  private static BestPlace over(
-      List<Region> regions, Machine machine, Vise vise, Interval openings) {
-    return new BestPlace(
-        regions.stream().map(region -> Seat.of(region, machine, vise, openings)).toList());
   }
 
   private static boolean clearWithoutTolerance(List<Region> regions, Interval full) {

@@ -2,8 +2,6 @@ package org.jawroom.placement;
 
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
 
 /**
  * A region with its free space over one opening range, and how well its places suit the spindle.
@@ -13,17 +11,13 @@ import org.jawroom.shop.Vise;
  */
 record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach) {
 
-  static Seat of(Region region, Machine machine, Vise vise, Interval openings) {
-    return of(region, machine, Footprint.workArea(vise, region.turn()), openings);
+  static Seat of(Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
+    return of(region, machine, vise.workArea(region.turn()), openings);
   }
 
   /** The same with another work area, that of a job. */
-  static Seat of(Region region, Machine machine, Rectangle workArea, Interval openings) {
-    Rectangle reach =
-        new Rectangle(
-            Interval.around(machine.spindleX(), machine.reachX()),
-            Interval.around(machine.spindleY(), machine.reachY()));
-    return new Seat(region, region.space(openings), workArea, reach);
+  static Seat of(Region region, PreparedMachine machine, Rectangle workArea, Interval openings) {
+    return new Seat(region, region.space(openings), workArea, machine.reach());
   }
 
   /** The least shortfall of a place in a window that is not empty. */
