@@ -47,8 +47,8 @@ class OpeningTwinTest {
         assertEquals(OpeningRange.EMPTY, fast, input);
       } else {
         found++;
-        assertEquals(0, fast.from().times(FULL.length()).compareTo(Fraction.whole(slow[0])), input);
-        assertEquals(0, fast.to().times(FULL.length()).compareTo(Fraction.whole(slow[1])), input);
+        assertEquals(0, fast.from().compareTo(Fraction.of(slow[0], FULL.length())), input);
+        assertEquals(0, fast.to().compareTo(Fraction.of(slow[1], FULL.length())), input);
       }
     }
     assertEquals(true, found > 50 && found < 250, "a fair mix, but found " + found);
