@@ -1,7 +1,6 @@
 package org.jawroom.clearance;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
@@ -32,6 +31,8 @@ public record Obstacles(
 
   /** Longs to an obstacle in {@link #within}. */
   public static final int STRIDE = 5;
+
+  private static final long[] NONE = {};
 
   public static Obstacles of(SweptParts parts, SweptGuards guards, Turn turn) {
     return of(parts, guards, turn, true);
@@ -77,7 +78,7 @@ public record Obstacles(
     for (SweptGuard guard : guards.boxes()) {
       near.add(guard);
     }
-    return Arrays.copyOf(near.found, near.count);
+    return near.count == near.found.length ? near.found : Arrays.copyOf(near.found, near.count);
   }
 
   /**
@@ -85,36 +86,36 @@ public record Obstacles(
    * cutting; empty if there is no pair.
    */
   public Optional<Limit> limit(long x, long y) {
-    List<SweptGuard> all = guards.all();
-    SweptGuard guard = null;
+    SweptGuard first = null;
     int part = -1;
     long least = Long.MAX_VALUE;
-    for (int from = 0, to; from < all.size(); from = to) {
-      // A guard counts once in each of its situations; its parts come in order of both.
-      to = from + 1;
-      while (to < all.size() && all.get(to).rank() == all.get(from).rank()) {
-        to++;
-      }
-      for (int i = 0; i < parts.count(); i++) {
-        for (int j = from; j < to; j++) {
-          if (meet(i, all.get(j))) {
-            long margin = margin(i, all.get(j), x, y);
-            if (margin < least) {
-              least = margin;
-              guard = all.get(j);
-              part = i;
+    for (SweptGuard guard : guards.all()) {
+      for (Kind kind : Kind.ALL) {
+        // If the parts of a kind all together are not nearer, none of them is.
+        if (kind.situation() == guard.situation()
+            && margin(parts.reach(kind, true), guard, kind, x, y) <= least) {
+          for (int i = 0; i < parts.count(); i++) {
+            if (parts.kind(i) == kind && meet(i, guard)) {
+              long margin = margin(parts.ends(i), guard, kind, x, y) - parts.ends(i).tolerance();
+              // A guard comes once in each of its situations; its parts come before those.
+              boolean earlier = first != null && guard.rank() == first.rank() && i < part;
+              if (margin < least || margin == least && earlier) {
+                least = margin;
+                first = guard;
+                part = i;
+              }
             }
           }
         }
       }
     }
-    return guard == null
+    return first == null
         ? Optional.empty()
         : Optional.of(
             Limit.of(
                 parts.parts().get(part),
-                guard,
-                guards.required(parts.kind(part), guard),
+                first,
+                guards.required(parts.kind(part), first),
                 turn,
                 parts.openings(),
                 x,
@@ -126,16 +127,14 @@ public record Obstacles(
         && (!guard.table() || Pair.meetsTable(parts.parts().get(part)));
   }
 
-  private long margin(int i, SweptGuard guard, long x, long y) {
-    SweptParts.Ends part = parts.ends(i);
+  private long margin(SweptParts.Ends part, SweptGuard guard, Kind kind, long x, long y) {
     Box box = guard.box();
     long alongX = Math.max(box.x().lo() - part.xHi(turn) - x, x + part.xLo(turn) - box.x().hi());
     long alongY = Math.max(box.y().lo() - part.yHi(turn) - y, y + part.yLo(turn) - box.y().hi());
     long alongZ = Math.max(box.z().lo() - part.wHi(), part.wLo() - box.z().hi());
     return Math.max(alongZ, Math.max(alongX, alongY))
-        - guards.required(parts.kind(i), guard)
-        - guard.tolerance()
-        - part.tolerance();
+        - guards.required(kind, guard)
+        - guard.tolerance();
   }
 
   /** Collects obstacles. */
@@ -146,7 +145,7 @@ public record Obstacles(
     private final long yLo;
     private final long yHi;
     private final long bound;
-    private long[] found = new long[16 * STRIDE];
+    private long[] found = NONE;
     private int count;
 
     Near(Axis first, long xLo, long xHi, long yLo, long yHi, long bound) {
@@ -202,7 +201,7 @@ public record Obstacles(
 
     private void keep(long a, long b, long c, long d, long f) {
       if (count == found.length) {
-        found = Arrays.copyOf(found, 2 * count);
+        found = Arrays.copyOf(found, Math.max(8 * STRIDE, 2 * count));
       }
       found[count] = a;
       found[count + 1] = b;

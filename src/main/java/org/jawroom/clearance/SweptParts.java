@@ -132,10 +132,12 @@ public final class SweptParts {
     for (int i = 0; i < shrunk.length; i++) {
       Stretch u = parts.get(i).u();
       shrunk[i] =
-          ends(
-              parts.get(i),
-              Math.max(u.lo(openings.lo()), u.lo(openings.hi())),
-              Math.min(u.hi(openings.lo()), u.hi(openings.hi())));
+          u.isConstant()
+              ? ends[i]
+              : ends(
+                  parts.get(i),
+                  Math.max(u.lo(openings.lo()), u.lo(openings.hi())),
+                  Math.min(u.hi(openings.lo()), u.hi(openings.hi())));
     }
     return of(parts, openings, shrunk);
   }

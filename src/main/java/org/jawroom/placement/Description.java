@@ -35,17 +35,18 @@ record Description(PreparedMachine machine, PreparedVise vise, MachineGuards gua
 
   private Play play(Seat seat, Place place, Slotted slotted, List<Integer> slots) {
     Region region = seat.region();
-    Rectangle allowed =
+    Rectangle held =
         slotted
             .placesIn(
                 slots, region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow())
-            .flatMap(
-                held ->
-                    Overhang.allowed(
-                            machine.settings(), machine.machine(), vise.vise(), region.turn())
-                        .flatMap(held::meet))
             .orElseThrow();
-    return seat.space().play(place, allowed);
+    if (machine.settings().maxOverhang().isPresent()) {
+      held =
+          Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), region.turn())
+              .flatMap(held::meet)
+              .orElseThrow();
+    }
+    return seat.space().play(place, held);
   }
 
   private OptionalLong noseNotBelow(Region region, Place place, Interval openings) {

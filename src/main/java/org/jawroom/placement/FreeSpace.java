@@ -1,5 +1,6 @@
 package org.jawroom.placement;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.Limit;
@@ -39,7 +40,7 @@ final class FreeSpace {
   private final long pMost;
   private final long qLeast;
   private final long qMost;
-  private final long[] near;
+  private long[] near;
   private final long bound;
 
   FreeSpace(List<Rectangle> places, Obstacles obstacles) {
@@ -51,23 +52,40 @@ final class FreeSpace {
     this.qLeast = alongX ? obstacles.front() : obstacles.left();
     this.qMost = alongX ? obstacles.rear() : obstacles.right();
     this.strips = new long[4 * places.size()];
-    long xLo = Long.MAX_VALUE;
-    long xHi = Long.MIN_VALUE;
-    long yLo = Long.MAX_VALUE;
-    long yHi = Long.MIN_VALUE;
     for (int i = 0; i < places.size(); i++) {
-      Rectangle place = places.get(i);
-      strips[4 * i] = place.along(along).lo();
-      strips[4 * i + 1] = place.along(along).hi();
-      strips[4 * i + 2] = place.along(along.across()).lo();
-      strips[4 * i + 3] = place.along(along.across()).hi();
-      xLo = Math.min(xLo, place.x().lo());
-      xHi = Math.max(xHi, place.x().hi());
-      yLo = Math.min(yLo, place.y().lo());
-      yHi = Math.max(yHi, place.y().hi());
+      Interval p = places.get(i).along(along);
+      Interval q = places.get(i).along(along.across());
+      strips[4 * i] = p.lo();
+      strips[4 * i + 1] = p.hi();
+      strips[4 * i + 2] = q.lo();
+      strips[4 * i + 3] = q.hi();
     }
     this.bound = wallBound(Window.EVERYWHERE);
-    this.near = sortedByA(obstacles.within(along, xLo, xHi, yLo, yHi, bound));
+  }
+
+  /**
+   * The obstacles that matter here, by rising a; found when first asked for, since often the walls
+   * alone decide.
+   */
+  private long[] near() {
+    if (near == null) {
+      long pLo = Long.MAX_VALUE;
+      long pHi = Long.MIN_VALUE;
+      long qLo = Long.MAX_VALUE;
+      long qHi = Long.MIN_VALUE;
+      for (int i = 0; i < strips.length; i += 4) {
+        pLo = Math.min(pLo, strips[i]);
+        pHi = Math.max(pHi, strips[i + 1]);
+        qLo = Math.min(qLo, strips[i + 2]);
+        qHi = Math.max(qHi, strips[i + 3]);
+      }
+      near =
+          sortedByA(
+              alongX
+                  ? obstacles.within(Axis.X, pLo, pHi, qLo, qHi, bound)
+                  : obstacles.within(Axis.Y, qLo, qHi, pLo, pHi, bound));
+    }
+    return near;
   }
 
   private static Axis alongStrips(List<Rectangle> places) {
@@ -89,6 +107,7 @@ final class FreeSpace {
 
   /** The margin at a place of the region; {@link Length#ENDLESS} if nothing can be hit. */
   long margin(long x, long y) {
+    long[] near = near();
     long p = alongX ? x : y;
     long q = alongX ? y : x;
     long least = wallMargin(p, q);
@@ -169,6 +188,7 @@ final class FreeSpace {
     if (pLo > pHi || qLo > qHi) {
       return null;
     }
+    long[] near = near();
     long p = leastFree(t, pLo, pHi, qLo);
     if (p <= pHi) {
       return place(p, qLo);
@@ -187,6 +207,7 @@ final class FreeSpace {
 
   /** The least free p from {@code pLo} on at {@code q}; more than {@code pHi} if there is none. */
   private long leastFree(long t, long pLo, long pHi, long q) {
+    long[] near = near();
     long p = pLo;
     for (int i = 0; i < near.length && near[i] - t < p && p <= pHi; i += STRIDE) {
       if (near[i + 4] < t && near[i + 2] - t < q && q < near[i + 3] + t) {
@@ -222,6 +243,7 @@ final class FreeSpace {
    * stays on the side on which it is now farthest off, within {@code window}.
    */
   Window around(Place place, long margin, Window window) {
+    long[] near = near();
     long p = alongX ? place.x() : place.y();
     long q = alongX ? place.y() : place.x();
     int strip = strip(p, q);
@@ -260,6 +282,7 @@ final class FreeSpace {
   }
 
   private Place step(Place from, Window window) {
+    long[] near = near();
     long p = alongX ? from.x() : from.y();
     long q = alongX ? from.y() : from.x();
     int strip = strip(p, q);
@@ -293,6 +316,7 @@ final class FreeSpace {
 
   /** The side of an obstacle on which (p, q) is farthest off; none if by no more than {@code f}. */
   private int farthest(int i, long p, long q, long f) {
+    long[] near = near();
     int side = NEITHER;
     long most = f;
     if (near[i] - p > most) {
@@ -317,6 +341,7 @@ final class FreeSpace {
    *     overhang is too great
    */
   Play play(Place place, Rectangle allowed) {
+    long[] near = near();
     long p = alongX ? place.x() : place.y();
     long q = alongX ? place.y() : place.x();
     Interval alongP = alongX ? allowed.x() : allowed.y();
@@ -378,25 +403,36 @@ final class FreeSpace {
     return alongX ? window.yHi() : window.xHi();
   }
 
-  /** Sorts obstacles by their a, equal ones in the order in which they came. */
+  /** Obstacles by rising a; what is there twice, while cutting and while loading, once. */
   private static long[] sortedByA(long[] obstacles) {
     // Few as a rule, and then already nearly in order: guards and parts come side by side.
-    for (int i = STRIDE; i < obstacles.length; i += STRIDE) {
+    int count = 0;
+    for (int i = 0; i < obstacles.length; i += STRIDE) {
       long a = obstacles[i];
       long b = obstacles[i + 1];
       long c = obstacles[i + 2];
       long d = obstacles[i + 3];
       long f = obstacles[i + 4];
-      int j = i;
-      for (; j > 0 && obstacles[j - STRIDE] > a; j -= STRIDE) {
-        System.arraycopy(obstacles, j - STRIDE, obstacles, j, STRIDE);
+      int j = count;
+      while (j > 0 && obstacles[j - STRIDE] > a) {
+        j -= STRIDE;
       }
+      if (j > 0
+          && obstacles[j - STRIDE] == a
+          && obstacles[j - 4] == b
+          && obstacles[j - 3] == c
+          && obstacles[j - 2] == d
+          && obstacles[j - 1] == f) {
+        continue;
+      }
+      System.arraycopy(obstacles, j, obstacles, j + STRIDE, count - j);
       obstacles[j] = a;
       obstacles[j + 1] = b;
       obstacles[j + 2] = c;
       obstacles[j + 3] = d;
       obstacles[j + 4] = f;
+      count += STRIDE;
     }
-    return obstacles;
+    return count == obstacles.length ? obstacles : Arrays.copyOf(obstacles, count);
   }
 }

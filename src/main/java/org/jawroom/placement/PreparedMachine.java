@@ -1,5 +1,6 @@
 package org.jawroom.placement;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
@@ -9,6 +10,7 @@ import org.jawroom.clearance.SweptGuards;
 import org.jawroom.clearance.TNut;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -20,6 +22,7 @@ final class PreparedMachine {
   private final Setup setup;
   private final OptionalLong thread;
   private final Rectangle reach;
+  private final EnumSet<Turn> turns = EnumSet.noneOf(Turn.class);
   private final Slotted slotted;
   private final Guards anyBed;
 
@@ -33,6 +36,7 @@ final class PreparedMachine {
         new Rectangle(
             Interval.around(machine.spindleX(), machine.reachX()),
             Interval.around(machine.spindleY(), machine.reachY()));
+    this.turns.addAll(machine.turns());
     this.slotted =
         machine.slots().needsPitch() && machine.slots().pitch().isBlank()
             ? null
@@ -80,6 +84,11 @@ final class PreparedMachine {
   /** The same as a list. */
   List<Long> threads() {
     return thread.isPresent() ? List.of(thread.getAsLong()) : List.of();
+  }
+
+  /** Whether a handle may point so. */
+  boolean allows(Turn turn) {
+    return turns.contains(turn);
   }
 
   /** Of the spindle over the table. */

@@ -2,6 +2,7 @@ package org.jawroom.placement;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.Blanks;
@@ -23,6 +24,7 @@ final class PreparedVise {
   private final SweptParts body;
   private final List<Long> threads;
   private final List<SweptParts[]> bolted = new ArrayList<>();
+  private final EnumSet<Turn> turns = EnumSet.noneOf(Turn.class);
   private final Rectangle[] workAreas;
   private final List<Optional<Rectangle>> bases = new ArrayList<>();
 
@@ -37,6 +39,7 @@ final class PreparedVise {
               .map(mount -> hasBlank(mount) ? body : withBolts(mount, thread))
               .toArray(SweptParts[]::new));
     }
+    this.turns.addAll(vise.turns());
     this.workAreas = new Rectangle[Turn.ALL.size()];
     for (Turn turn : Turn.ALL) {
       workAreas[turn.ordinal()] = Footprint.workArea(vise, turn);
@@ -82,6 +85,11 @@ final class PreparedVise {
       }
     }
     throw new IllegalArgumentException("not prepared for bolts of " + thread);
+  }
+
+  /** Whether it may be turned so. */
+  boolean allows(Turn turn) {
+    return turns.contains(turn);
   }
 
   Rectangle workArea(Turn turn) {

@@ -66,7 +66,7 @@ final class Regions {
     SweptParts parts = complete ? vise.bolted(index, thread.getAsLong()) : vise.body();
     OptionalLong boltedBy = complete ? thread : OptionalLong.empty();
     for (Turn turn : Turn.ALL) {
-      if (vise.vise().turns().contains(turn) && machine.machine().turns().contains(turn)) {
+      if (vise.allows(turn) && machine.allows(turn)) {
         List<Rectangle> places =
             withinOverhang(
                 complete

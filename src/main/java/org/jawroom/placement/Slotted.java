@@ -155,13 +155,15 @@ final class Slotted {
 
   /** The places across the slots at which the first bolts of a mount stand in the slots listed. */
   private Optional<Interval> acrossIn(List<Integer> slots, Mount mount, Turn turn, long thread) {
-    Optional<Interval> across = Optional.of(Interval.ALL);
+    long lo = -Length.ENDLESS;
+    long hi = Length.ENDLESS;
     for (int i = 0; i < slots.size(); i++) {
-      Interval held =
-          turned(mount.bolts().get(i), turn, thread).acrossIn(centres.get(slots.get(i) - 1));
-      across = across.flatMap(places -> places.meet(held));
+      Turned bolt = turned(mount.bolts().get(i), turn, thread);
+      long held = centres.get(slots.get(i) - 1) - bolt.across();
+      lo = Math.max(lo, held - bolt.playAcross());
+      hi = Math.min(hi, held + bolt.playAcross());
     }
-    return across;
+    return lo <= hi ? Optional.of(Interval.of(lo, hi)) : Optional.empty();
   }
 
   /**
