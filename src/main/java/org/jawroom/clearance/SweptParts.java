@@ -119,7 +119,7 @@ public final class SweptParts {
 
   /** The same parts over another range of openings. */
   public SweptParts over(Interval range) {
-    return range.equals(openings) ? this : of(parts, range);
+    return range == openings || range.equals(openings) ? this : of(parts, range);
   }
 
   /**

@@ -3,13 +3,16 @@ package org.jawroom.placement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.clearance.JobPart;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Setup;
+import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.shop.Column;
@@ -176,20 +179,22 @@ public final class JobPairing {
   }
 
   private BestPlace places(Job job, List<Region> regions) {
-    return new BestPlace(
-        regions.stream()
-            .map(
-                region ->
-                    Seat.of(
-                        withPart(region, job),
-                        prepared,
-                        Footprint.part(vise, job, region.turn()),
-                        openings(job)))
-            .toList());
+    Map<SweptParts, SweptParts> withPart = new HashMap<>();
+    List<Seat> seats = new ArrayList<>(regions.size());
+    for (Region region : regions) {
+      SweptParts parts = withPart.computeIfAbsent(region.swept(), swept -> withPart(swept, job));
+      seats.add(
+          Seat.of(
+              region.with(parts),
+              prepared,
+              Footprint.part(vise, job, region.turn()),
+              openings(job)));
+    }
+    return new BestPlace(seats);
   }
 
-  private Region withPart(Region region, Job job) {
-    return region.with(JobPart.of(vise, job));
+  private SweptParts withPart(SweptParts swept, Job job) {
+    return swept.with(JobPart.of(vise, job)).over(openings(job));
   }
 
   /** Those in which the jaws run as the job asks. */
@@ -208,7 +213,7 @@ public final class JobPairing {
     return regions(job).stream()
         .filter(region -> region.turn() == place.handleTo())
         .filter(region -> region.mount().orElseThrow().name().equals(place.mount()))
-        .map(region -> withPart(region, job))
+        .map(region -> region.with(withPart(region.swept(), job)))
         .map(region -> region.field(place.openings()))
         .map(field -> field.limits(place.x(), place.y()))
         .findFirst()

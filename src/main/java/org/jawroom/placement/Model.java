@@ -40,6 +40,23 @@ public final class Model {
     return of(prepared, PreparedVise.of(vise, setup.riser(), prepared.threads()));
   }
 
+  /**
+   * The same vise, on the same riser, on a changed machine under another setup.
+   *
+   * @param changed with the same slots as the machine it was
+   */
+  public Model on(Machine changed, Setup setup) {
+    PreparedMachine prepared = PreparedMachine.of(machine.settings(), changed, setup);
+    return setup.riser() == machine.setup().riser()
+        ? of(prepared, vise)
+        : of(prepared, PreparedVise.of(vise.vise(), setup.riser(), prepared.threads()));
+  }
+
+  /** A changed vise on the same machine. */
+  public Model with(Vise changed) {
+    return of(machine, PreparedVise.of(changed, machine.setup().riser(), machine.threads()));
+  }
+
   static Model of(PreparedMachine machine, PreparedVise vise) {
     PreparedMachine.Guards guards = machine.guards(vise.bedHeight());
     Blanks blanks = new Blanks();

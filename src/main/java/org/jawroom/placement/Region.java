@@ -32,9 +32,9 @@ record Region(
     SweptParts swept,
     SweptGuards guards) {
 
-  /** The same with more parts. */
-  Region with(List<Part> more) {
-    return new Region(turn, mountIndex, mount, thread, places, swept.with(more), guards);
+  /** The same with other parts. */
+  Region with(SweptParts parts) {
+    return new Region(turn, mountIndex, mount, thread, places, parts, guards);
   }
 
   List<Part> parts() {
