@@ -67,9 +67,8 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
         along == Axis.X ? (plus ? Side.LEFT : Side.RIGHT) : (plus ? Side.FRONT : Side.REAR);
     List<Bound> walls = new ArrayList<>();
     List<Facing> boxes = new ArrayList<>();
-    for (int i = 0; i < parts.count(); i++) {
-      Part part = parts.parts().get(i);
-      Kind kind = parts.kind(i);
+    for (Part part : parts.parts()) {
+      Kind kind = Kind.of(part);
       long front = guards.face(kind, ahead, true);
       long back = guards.face(kind, behind, true);
       if (Length.isBounded(front)) {

@@ -3,11 +3,9 @@ package org.jawroom.clearance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Stretch;
-import org.jawroom.geometry.Turn;
 
 /**
  * What the parts of a vise sweep over one range of openings, in the vise frame, laid out for quick
@@ -18,96 +16,40 @@ import org.jawroom.geometry.Turn;
  * fill everything beyond a face.
  */
 public final class SweptParts {
+
+  /** Longs to a part in {@link #rows}: its six limits, its tolerance, its place in the list. */
+  static final int ROW = 8;
+
+  static final int U_LO = 0;
+  static final int U_HI = 1;
+  static final int V_LO = 2;
+  static final int V_HI = 3;
+  static final int W_LO = 4;
+  static final int W_HI = 5;
+  static final int TOLERANCE = 6;
+  static final int INDEX = 7;
+
   private static final Comparator<Part> PRECEDENCE =
       Comparator.comparingInt(Part::rank).thenComparing(Part::situation);
 
   private final List<Part> parts;
   private final Interval openings;
-  private final Kind[] kinds;
-  private final Ends[] ends;
-  private final Ends[][] reaches;
+  private final long[][] rows;
+  private final long[][] reachesBare;
+  private final long[][] reaches;
 
-  private SweptParts(
-      List<Part> parts, Interval openings, Kind[] kinds, Ends[] ends, Ends[][] reaches) {
-    this.parts = parts;
+  private SweptParts(List<Part> sorted, Interval openings, boolean core) {
+    this.parts = List.copyOf(sorted);
     this.openings = openings;
-    this.kinds = kinds;
-    this.ends = ends;
-    this.reaches = reaches;
-  }
-
-  /** The six limits of a box in the vise frame, and how far each of them may be off. */
-  record Ends(long uLo, long uHi, long vLo, long vHi, long wLo, long wHi, long tolerance) {
-
-    /** Reaches nowhere: no face is near it. */
-    private static final Ends NONE =
-        new Ends(
-            Length.ENDLESS,
-            -Length.ENDLESS,
-            Length.ENDLESS,
-            -Length.ENDLESS,
-            Length.ENDLESS,
-            -Length.ENDLESS,
-            0);
-
-    /** The lowest x with the vise standing at the origin. */
-    long xLo(Turn turn) {
-      return turn.uAxis() == Axis.X
-          ? (turn.uSign() > 0 ? uLo : -uHi)
-          : (turn.vSign() > 0 ? vLo : -vHi);
-    }
-
-    long xHi(Turn turn) {
-      return turn.uAxis() == Axis.X
-          ? (turn.uSign() > 0 ? uHi : -uLo)
-          : (turn.vSign() > 0 ? vHi : -vLo);
-    }
-
-    long yLo(Turn turn) {
-      return turn.uAxis() == Axis.Y
-          ? (turn.uSign() > 0 ? uLo : -uHi)
-          : (turn.vSign() > 0 ? vLo : -vHi);
-    }
-
-    long yHi(Turn turn) {
-      return turn.uAxis() == Axis.Y
-          ? (turn.uSign() > 0 ? uHi : -uLo)
-          : (turn.vSign() > 0 ? vHi : -vLo);
-    }
-
-    private Ends hull(Ends other, long grown) {
-      return new Ends(
-          Math.min(uLo, other.uLo - grown),
-          Math.max(uHi, other.uHi + grown),
-          Math.min(vLo, other.vLo - grown),
-          Math.max(vHi, other.vHi + grown),
-          Math.min(wLo, other.wLo - grown),
-          Math.max(wHi, other.wHi + grown),
-          0);
-    }
+    this.rows = rows(parts, openings, core);
+    this.reachesBare = reaches(rows, false);
+    this.reaches = reaches(rows, true);
   }
 
   public static SweptParts of(List<Part> parts, Interval openings) {
     List<Part> sorted = new ArrayList<>(parts);
     sorted.sort(PRECEDENCE);
-    Ends[] ends = new Ends[sorted.size()];
-    for (int i = 0; i < ends.length; i++) {
-      Interval u = sorted.get(i).u().over(openings);
-      ends[i] = ends(sorted.get(i), u.lo(), u.hi());
-    }
-    return of(sorted, openings, ends);
-  }
-
-  private static SweptParts of(List<Part> sorted, Interval openings, Ends[] ends) {
-    Kind[] kinds = new Kind[ends.length];
-    Ends[][] reaches = {{Ends.NONE, Ends.NONE, Ends.NONE}, {Ends.NONE, Ends.NONE, Ends.NONE}};
-    for (int i = 0; i < ends.length; i++) {
-      kinds[i] = Kind.of(sorted.get(i));
-      int kind = kinds[i].ordinal();
-      reaches[0][kind] = reaches[0][kind].hull(ends[i], 0);
-      reaches[1][kind] = reaches[1][kind].hull(ends[i], ends[i].tolerance());
-    }
-    return new SweptParts(List.copyOf(sorted), openings, kinds, ends, reaches);
+    return new SweptParts(sorted, openings, false);
   }
 
   /** The same and these. */
@@ -119,7 +61,7 @@ public final class SweptParts {
 
   /** The same parts over another range of openings. */
   public SweptParts over(Interval range) {
-    return range == openings || range.equals(openings) ? this : of(parts, range);
+    return range == openings || range.equals(openings) ? this : new SweptParts(parts, range, false);
   }
 
   /**
@@ -128,18 +70,7 @@ public final class SweptParts {
    * clear even so is clear at no opening.
    */
   public SweptParts core() {
-    Ends[] shrunk = new Ends[ends.length];
-    for (int i = 0; i < shrunk.length; i++) {
-      Stretch u = parts.get(i).u();
-      shrunk[i] =
-          u.isConstant()
-              ? ends[i]
-              : ends(
-                  parts.get(i),
-                  Math.max(u.lo(openings.lo()), u.lo(openings.hi())),
-                  Math.min(u.hi(openings.lo()), u.hi(openings.hi())));
-    }
-    return of(parts, openings, shrunk);
+    return new SweptParts(parts, openings, true);
   }
 
   /** The parts, by rank and then by situation. */
@@ -151,25 +82,68 @@ public final class SweptParts {
     return openings;
   }
 
-  int count() {
-    return ends.length;
+  /** The parts of a kind, {@link #ROW} longs each. */
+  long[] rows(Kind kind) {
+    return rows[kind.ordinal()];
   }
 
-  Ends ends(int i) {
-    return ends[i];
+  /**
+   * How far the parts of a kind reach all together, tolerances added or not: a row. Where there are
+   * none, nowhere: no face is near.
+   */
+  long[] reach(Kind kind, boolean withTolerance) {
+    return (withTolerance ? reaches : reachesBare)[kind.ordinal()];
   }
 
-  Kind kind(int i) {
-    return kinds[i];
+  private static long[][] rows(List<Part> parts, Interval openings, boolean core) {
+    int[] counts = new int[Kind.ALL.size()];
+    for (Part part : parts) {
+      counts[Kind.of(part).ordinal()] += ROW;
+    }
+    long[][] rows = new long[counts.length][];
+    for (int kind = 0; kind < counts.length; kind++) {
+      rows[kind] = new long[counts[kind]];
+    }
+    for (int i = parts.size() - 1; i >= 0; i--) {
+      Part part = parts.get(i);
+      int kind = Kind.of(part).ordinal();
+      counts[kind] -= ROW;
+      write(part, i, openings, core, rows[kind], counts[kind]);
+    }
+    return rows;
   }
 
-  /** How far the parts of a kind reach, with their tolerances or without. */
-  Ends reach(Kind kind, boolean withTolerance) {
-    return reaches[withTolerance ? 1 : 0][kind.ordinal()];
+  private static void write(
+      Part part, int index, Interval openings, boolean core, long[] row, int at) {
+    Stretch u = part.u();
+    long lo = u.lo(openings.lo());
+    long hi = u.hi(openings.lo());
+    long loOpen = u.lo(openings.hi());
+    long hiOpen = u.hi(openings.hi());
+    row[at + U_LO] = core ? Math.max(lo, loOpen) : Math.min(lo, loOpen);
+    row[at + U_HI] = core ? Math.min(hi, hiOpen) : Math.max(hi, hiOpen);
+    row[at + V_LO] = part.v().lo();
+    row[at + V_HI] = part.v().hi();
+    row[at + W_LO] = part.w().lo();
+    row[at + W_HI] = part.w().hi();
+    row[at + TOLERANCE] = part.tolerance();
+    row[at + INDEX] = index;
   }
 
-  private static Ends ends(Part part, long uLo, long uHi) {
-    return new Ends(
-        uLo, uHi, part.v().lo(), part.v().hi(), part.w().lo(), part.w().hi(), part.tolerance());
+  private static long[][] reaches(long[][] rows, boolean withTolerance) {
+    long[][] reaches = new long[rows.length][ROW];
+    for (int kind = 0; kind < rows.length; kind++) {
+      long[] reach = reaches[kind];
+      for (int end = U_LO; end <= W_HI; end += 2) {
+        reach[end] = Length.ENDLESS;
+        reach[end + 1] = -Length.ENDLESS;
+        for (int at = 0; at < rows[kind].length; at += ROW) {
+          long off = withTolerance ? rows[kind][at + TOLERANCE] : 0;
+          reach[end] = Math.min(reach[end], rows[kind][at + end] - off);
+          reach[end + 1] = Math.max(reach[end + 1], rows[kind][at + end + 1] + off);
+        }
+      }
+    }
+    return reaches;
   }
 }

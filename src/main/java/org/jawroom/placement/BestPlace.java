@@ -36,6 +36,16 @@ final class BestPlace {
     return new BestPlace(seats);
   }
 
+  /** The same for questions decided below 0; see {@link FreeSpace#belowZero}. */
+  static BestPlace belowZero(
+      List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval openings) {
+    List<Seat> seats = new ArrayList<>(regions.size());
+    for (Region region : regions) {
+      seats.add(Seat.belowZero(region, machine, vise, openings));
+    }
+    return new BestPlace(seats);
+  }
+
   /** A seat and a place of it. */
   record Choice(Seat seat, Place place) {
     long margin() {
@@ -50,7 +60,12 @@ final class BestPlace {
 
   /** Whether some place has margin ≥ 0. */
   boolean isClear() {
-    return seats.stream().anyMatch(seat -> seat.space().isClear(0, Window.EVERYWHERE));
+    for (Seat seat : mostPromisingFirst()) {
+      if (seat.space().isClear(0, Window.EVERYWHERE)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether some place has margin ≥ 0 with the whole work area within the spindle's reach. */

@@ -44,6 +44,10 @@ final class FreeSpace {
   private final long bound;
 
   FreeSpace(List<Rectangle> places, Obstacles obstacles) {
+    this(places, obstacles, Length.ENDLESS);
+  }
+
+  private FreeSpace(List<Rectangle> places, Obstacles obstacles, long cap) {
     Axis along = alongStrips(places);
     this.obstacles = obstacles;
     this.alongX = along == Axis.X;
@@ -60,7 +64,7 @@ final class FreeSpace {
       strips[4 * i + 2] = q.lo();
       strips[4 * i + 3] = q.hi();
     }
-    this.bound = wallBound(Window.EVERYWHERE);
+    this.bound = Math.min(cap, wallBound(Window.EVERYWHERE));
   }
 
   /**
@@ -79,13 +83,23 @@ final class FreeSpace {
         qLo = Math.min(qLo, strips[i + 2]);
         qHi = Math.max(qHi, strips[i + 3]);
       }
+      Interval p = Interval.of(pLo, pHi);
+      Interval q = Interval.of(qLo, qHi);
       near =
           sortedByA(
               alongX
-                  ? obstacles.within(Axis.X, pLo, pHi, qLo, qHi, bound)
-                  : obstacles.within(Axis.Y, qLo, qHi, pLo, pHi, bound));
+                  ? obstacles.within(Axis.X, p, q, bound)
+                  : obstacles.within(Axis.Y, q, p, bound));
     }
     return near;
+  }
+
+  /**
+   * The same for questions that are decided below 0: whether some place has margin ≥ 0 and, where
+   * none has, everything else. It leaves out what is never hit, so a margin above 0 may be less.
+   */
+  static FreeSpace belowZero(List<Rectangle> places, Obstacles obstacles) {
+    return new FreeSpace(places, obstacles, 0);
   }
 
   private static Axis alongStrips(List<Rectangle> places) {
@@ -403,36 +417,45 @@ final class FreeSpace {
     return alongX ? window.yHi() : window.xHi();
   }
 
-  /** Obstacles by rising a; what is there twice, while cutting and while loading, once. */
+  /**
+   * Obstacles by rising a; what is there twice, while cutting and while loading, as a rule once.
+   */
   private static long[] sortedByA(long[] obstacles) {
-    // Few as a rule, and then already nearly in order: guards and parts come side by side.
+    if (obstacles.length > STRIDE) {
+      sort(obstacles, obstacles.clone(), 0, obstacles.length / STRIDE);
+    }
     int count = 0;
     for (int i = 0; i < obstacles.length; i += STRIDE) {
-      long a = obstacles[i];
-      long b = obstacles[i + 1];
-      long c = obstacles[i + 2];
-      long d = obstacles[i + 3];
-      long f = obstacles[i + 4];
-      int j = count;
-      while (j > 0 && obstacles[j - STRIDE] > a) {
-        j -= STRIDE;
+      if (count == 0 || !equal(obstacles, i, count - STRIDE)) {
+        System.arraycopy(obstacles, i, obstacles, count, STRIDE);
+        count += STRIDE;
       }
-      if (j > 0
-          && obstacles[j - STRIDE] == a
-          && obstacles[j - 4] == b
-          && obstacles[j - 3] == c
-          && obstacles[j - 2] == d
-          && obstacles[j - 1] == f) {
-        continue;
-      }
-      System.arraycopy(obstacles, j, obstacles, j + STRIDE, count - j);
-      obstacles[j] = a;
-      obstacles[j + 1] = b;
-      obstacles[j + 2] = c;
-      obstacles[j + 3] = d;
-      obstacles[j + 4] = f;
-      count += STRIDE;
     }
     return count == obstacles.length ? obstacles : Arrays.copyOf(obstacles, count);
+  }
+
+  private static boolean equal(long[] obstacles, int one, int other) {
+    return Arrays.equals(obstacles, one, one + STRIDE, obstacles, other, other + STRIDE);
+  }
+
+  /** Sorts obstacles {@code from} to {@code to} of {@code into}, as which {@code of} begins. */
+  private static void sort(long[] into, long[] of, int from, int to) {
+    if (to - from < 2) {
+      return;
+    }
+    int middle = (from + to) >>> 1;
+    sort(of, into, from, middle);
+    sort(of, into, middle, to);
+    int one = from * STRIDE;
+    int other = middle * STRIDE;
+    for (int at = from * STRIDE; at < to * STRIDE; at += STRIDE) {
+      boolean first = other == to * STRIDE || one < middle * STRIDE && of[one] <= of[other];
+      System.arraycopy(of, first ? one : other, into, at, STRIDE);
+      if (first) {
+        one += STRIDE;
+      } else {
+        other += STRIDE;
+      }
+    }
   }
 }

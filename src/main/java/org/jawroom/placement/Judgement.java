@@ -26,17 +26,19 @@ record Judgement(
     if (regions.isEmpty()) {
       return new Judgement(Verdict.NO_MOUNT, OptionalLong.empty(), Optional.empty(), full);
     }
-    BestPlace places = BestPlace.over(regions, machine, vise, full);
-    long best = places.bestMargin();
-    if (best >= 0) {
-      return of(Verdict.FITS, best, places, full);
+    BestPlace places = BestPlace.belowZero(regions, machine, vise, full);
+    if (places.isClear()) {
+      places = BestPlace.over(regions, machine, vise, full);
+      return of(Verdict.FITS, places.bestMargin(), places, full);
     }
+    long best = places.bestMargin();
     if (clearWithoutTolerance(regions, full)) {
       return of(Verdict.MEASURE, best, places, full);
     }
-    return usable(machine.settings(), regions, full)
-        .map(widest -> limited(widest, BestPlace.over(regions, machine, vise, widest), best))
-        .orElseGet(() -> of(Verdict.NO_PLACE, best, places, full));
+    Optional<Interval> widest = usable(machine.settings(), regions, full);
+    return widest.isPresent()
+        ? limited(widest.get(), BestPlace.over(regions, machine, vise, widest.get()), best)
+        : of(Verdict.NO_PLACE, best, places, full);
   }
 
   boolean isHopeless() {
@@ -60,7 +62,7 @@ record Judgement(
     return regions.stream()
         .map(
             region ->
-                new FreeSpace(
+                FreeSpace.belowZero(
                     region.places(),
                     Obstacles.withoutTolerance(
                         region.swept().over(full), region.guards(), region.turn())))

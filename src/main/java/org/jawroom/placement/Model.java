@@ -89,7 +89,7 @@ public final class Model {
 
   /** Whether some place has margin ≥ 0 over the full opening range. */
   public boolean fits() {
-    return places().isClear();
+    return BestPlace.belowZero(regions, machine, vise, vise.vise().opening()).isClear();
   }
 
   /**

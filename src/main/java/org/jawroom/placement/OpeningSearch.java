@@ -34,7 +34,7 @@ final class OpeningSearch {
     for (Region region : regions) {
       SweptParts core = cores.computeIfAbsent(region.swept().over(full), SweptParts::core);
       FreeSpace most =
-          new FreeSpace(region.places(), Obstacles.of(core, region.guards(), region.turn()));
+          FreeSpace.belowZero(region.places(), Obstacles.of(core, region.guards(), region.turn()));
       if (most.isClear(0, Window.EVERYWHERE)) {
         best = widest(region, best);
       }

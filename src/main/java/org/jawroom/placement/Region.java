@@ -51,6 +51,11 @@ record Region(
     return new FreeSpace(places, Obstacles.of(swept.over(openings), guards, turn));
   }
 
+  /** See {@link FreeSpace#belowZero}. */
+  FreeSpace spaceBelowZero(Interval openings) {
+    return FreeSpace.belowZero(places, Obstacles.of(swept.over(openings), guards, turn));
+  }
+
   /** The margin over a range of openings, pair by pair. */
   MarginField field(Interval openings) {
     return MarginField.of(pairs(), turn, openings);

@@ -15,6 +15,13 @@ record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach)
     return of(region, machine, vise.workArea(region.turn()), openings);
   }
 
+  /** The same for questions decided below 0; see {@link FreeSpace#belowZero}. */
+  static Seat belowZero(
+      Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
+    return new Seat(
+        region, region.spaceBelowZero(openings), vise.workArea(region.turn()), machine.reach());
+  }
+
   /** The same with another work area, that of a job. */
   static Seat of(Region region, PreparedMachine machine, Rectangle workArea, Interval openings) {
     return new Seat(region, region.space(openings), workArea, machine.reach());
