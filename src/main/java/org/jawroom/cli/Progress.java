@@ -17,6 +17,7 @@ final class Progress {
   }
 
   /** Shown where the process is talking to a person. */
+  @SuppressWarnings("SystemConsoleNull") // from Java 22 on it asks TERM alone, which is enough
   static Progress on(PrintWriter err) {
     return new Progress(err, System.console() != null && !"dumb".equals(System.getenv("TERM")));
   }

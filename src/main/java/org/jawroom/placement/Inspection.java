@@ -55,6 +55,7 @@ public final class Inspection {
    * The recommended place of each other turn and mount over the same openings, in the order of
    * preference.
    */
+  @SuppressWarnings("ReferenceEquality") // that one, not one like it
   public List<Alternative> others() {
     List<Alternative> others = new ArrayList<>();
     for (Region region : regions) {

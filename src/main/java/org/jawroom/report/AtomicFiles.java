@@ -81,7 +81,7 @@ public final class AtomicFiles {
       try {
         return Files.createFile(candidate);
       } catch (FileAlreadyExistsException taken) {
-        continue;
+        // The next number then.
       }
     }
   }

@@ -160,7 +160,7 @@ final class MatrixSheet {
     count.setCellStyle(styles.count());
     if (machines > 0 && vises > 0) {
       count.setCellFormula(ExtraClearance.countFormula(lastRow(), vises));
-      count.setCellValue(staying());
+      count.setCellValue((double) staying());
     }
     Cells.text(
         counted,
@@ -224,6 +224,7 @@ final class MatrixSheet {
     int lines = smallLines(facts, HEAD_WIDTH);
     for (int vise = 0; vise < vises; vise++) {
       Outcome outcome = pairings.get(vise);
+      @SuppressWarnings("ReferenceEquality") // that one, not one like it
       boolean isBest = outcome == best;
       links.add(margin(margins, vise + 1, outcome, isBest), index * shop.vises().size() + vise);
       String reason = reason(outcome, isBest);

@@ -71,7 +71,8 @@ record Tally(Map<Finding, Integer> counts, OptionalLong leastMargin, OptionalLon
     for (Outcome outcome : outcomes) {
       findings.append(Finding.of(outcome).ordinal());
       if (outcome.bestMargin().isPresent()) {
-        margins.append(outcome.bestMargin().getAsLong());
+        // Of a long the column would make a float, which is too coarse for half-nanometres.
+        margins.append((double) outcome.bestMargin().getAsLong());
       } else {
         margins.appendMissing();
       }

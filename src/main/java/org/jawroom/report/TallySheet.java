@@ -148,6 +148,7 @@ final class TallySheet {
     list.text(group.caution());
   }
 
+  @SuppressWarnings("ReferenceEquality") // that one, not one like it
   private static void perTable(ListSheet list, List<Advice> pairings, Outcome best) {
     pairings.stream()
         .filter(pairing -> pairing.outcome() == best && pairing.sideBySide().isPresent())

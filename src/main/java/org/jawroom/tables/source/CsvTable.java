@@ -11,8 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -95,7 +95,7 @@ final class CsvTable {
       fault(line, "has more than 16384 cells");
       return;
     }
-    SortedMap<Integer, Cell> filled = new TreeMap<>();
+    NavigableMap<Integer, Cell> filled = new TreeMap<>();
     for (int i = 0; i < cells.size(); i++) {
       Cell cell = Cell.text(cells.get(i));
       if (cell.text().length() > Grid.LONGEST_CELL) {
