@@ -12,6 +12,7 @@ import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.Reports;
 import org.jawroom.report.RunFacts;
 import org.jawroom.report.Summary;
+import org.jawroom.report.Totals;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
@@ -94,7 +95,9 @@ final class MatrixCommand implements Callable<Integer> {
     RunFacts facts = Facts.of(reading, shop, outcomes);
     List<Path> written = Reports.write(output, shop, advice, jobs, facts, drawings);
     PeopleUnit unit = facts.unit();
-    Summary.lines(shop, outcomes, jobs, unit, written).forEach(out::println);
+    Totals totals = new Totals(shop);
+    advice.forEach(totals::add);
+    Summary.lines(totals, jobs, unit, written).forEach(out::println);
     if (!facts.warnings().isEmpty()) {
       out.println(
           facts.warnings().size()

@@ -89,8 +89,9 @@ public final class MatrixWorkbook {
     NoPlaceSheet.add(book, styles, outcomes, limits);
     RemediesSheet.add(book, styles, shop, advice, limits);
     ToMeasureSheet.add(book, styles, shop, advice, limits);
-    TallySheet.addByMachine(book, styles, shop, advice);
-    TallySheet.addByVise(book, styles, shop, advice);
+    Totals totals = Totals.of(shop, advice);
+    TallySheet.addByMachine(book, styles, totals, true);
+    TallySheet.addByVise(book, styles, totals);
     if (drawings > 0) {
       DrawingsSheet.add(book, styles, shop.settings(), outcomes, shop.vises().size(), drawn);
     }

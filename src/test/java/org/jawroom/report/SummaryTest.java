@@ -59,7 +59,10 @@ class SummaryTest {
               "  B?[2J: none",
               "Written: " + Path.of("out", "pairings.csv")),
           Summary.lines(
-              shop, outcomes, List.of(), PeopleUnit.MM, List.of(Path.of("out", "pairings.csv"))));
+              Totals.of(shop, Advised.bare(outcomes)),
+              List.of(),
+              PeopleUnit.MM,
+              List.of(Path.of("out", "pairings.csv"))));
     } finally {
       Locale.setDefault(before);
     }
@@ -74,7 +77,9 @@ class SummaryTest {
       outcomes.add(made(machines.get(i), v, Verdict.NO_PLACE, "-" + (i + 1)));
     }
     Shop shop = new Shop(Settings.DEFAULTS, machines, List.of(v), List.of());
-    List<String> lines = Summary.lines(shop, outcomes, List.of(), PeopleUnit.INCH, List.of());
+    List<String> lines =
+        Summary.lines(
+            Totals.of(shop, Advised.bare(outcomes)), List.of(), PeopleUnit.INCH, List.of());
     assertEquals(2 + 1 + 5 + 1 + 1 + 20 + 1, lines.size());
     assertTrue(lines.contains("  and 25 more: see Pairings in matrix.xlsx"));
     assertTrue(lines.contains("  and 10 more: see By machine in matrix.xlsx"));
