@@ -25,9 +25,13 @@ public final class Summary {
   private final Shop shop;
   private final Totals totals;
   private final PeopleUnit unit;
+  private final boolean workbook;
+  private final boolean detailed;
   private final List<String> lines = new ArrayList<>();
 
-  private Summary(Totals totals, PeopleUnit unit) {
+  private Summary(Totals totals, PeopleUnit unit, List<Path> reports) {
+    this.workbook = reports.stream().anyMatch(report -> report.endsWith(MatrixWorkbook.FILE));
+    this.detailed = workbook && totals.pairings() <= Reports.DETAILED;
     this.shop = totals.shop();
     this.totals = totals;
     this.unit = unit;
@@ -41,7 +45,7 @@ public final class Summary {
    */
   public static List<String> lines(
       Totals totals, List<JobOutcome> jobs, PeopleUnit unit, List<Path> reports) {
-    Summary summary = new Summary(totals, unit);
+    Summary summary = new Summary(totals, unit, reports);
     summary.counts();
     summary.jobs(jobs);
     summary.worst();
@@ -70,7 +74,7 @@ public final class Summary {
 
   /** Of each job the best that is said of it anywhere. */
   private void jobs(List<JobOutcome> jobs) {
-    if (shop.jobs().isEmpty()) {
+    if (jobs.isEmpty()) {
       return;
     }
     Map<JobVerdict, Long> best = new EnumMap<>(JobVerdict.class);
@@ -115,7 +119,7 @@ public final class Summary {
               + ": "
               + limit(outcome));
     }
-    more(worst.missed() - worst.kept().size(), PairingsSheet.NAME);
+    more(worst.missed() - worst.kept().size(), detailed ? PairingsSheet.NAME : "");
   }
 
   private void best() {
@@ -140,7 +144,7 @@ public final class Summary {
               .orElse("none");
       add("  " + shop.machines().get(machine).name() + ": " + best);
     }
-    more(shop.machines().size() - shown, TallySheet.BY_MACHINE);
+    more(shop.machines().size() - shown, workbook ? TallySheet.BY_MACHINE : "");
   }
 
   private String limited(Outcome outcome) {
@@ -149,9 +153,16 @@ public final class Summary {
         : "";
   }
 
+  /**
+   * @param sheet the sheet that tells them; empty if none does
+   */
   private void more(long number, String sheet) {
     if (number > 0) {
-      add("  and " + number + " more: see " + sheet + " in " + MatrixWorkbook.FILE);
+      add(
+          "  and "
+              + number
+              + " more: see "
+              + (sheet.isEmpty() ? PairingsCsv.FILE : sheet + " in " + MatrixWorkbook.FILE));
     }
   }
 

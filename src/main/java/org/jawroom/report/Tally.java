@@ -11,11 +11,13 @@ final class Tally {
   private OptionalLong least = OptionalLong.empty();
   private OptionalLong greatest = OptionalLong.empty();
   private Advice best;
+  private long bestIndex;
   private Advice most;
   private long total;
   private long clear;
 
-  void add(Advice pairing) {
+  /** Counts in the pairing of that index. */
+  void add(long index, Advice pairing) {
     Outcome outcome = pairing.outcome();
     total++;
     counts[Finding.of(outcome).ordinal()]++;
@@ -30,6 +32,7 @@ final class Tally {
     if (Standing.canBeBest(outcome)
         && (best == null || Standing.isBetter(outcome, best.outcome()))) {
       best = pairing;
+      bestIndex = index;
     }
     if (PerTable.count(pairing) > (most == null ? 0 : PerTable.count(most))) {
       most = pairing;
@@ -62,6 +65,11 @@ final class Tally {
   /** The best pairing ({@link Standing}). */
   Optional<Advice> best() {
     return Optional.ofNullable(best);
+  }
+
+  /** The index of {@link #best}, where there is one. */
+  long bestIndex() {
+    return bestIndex;
   }
 
   /** The pairing of which the most stand on one table, the first of equals. */

@@ -2,6 +2,8 @@ package org.jawroom.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.Outcome;
 import org.jawroom.shop.Shop;
@@ -47,11 +49,11 @@ public final class Totals {
         || !outcome.vise().name().equals(shop.vises().get(vise).name())) {
       throw new IllegalArgumentException("pairing " + pairings + " is another");
     }
-    pairings++;
-    all.add(pairing);
-    machines.get(machine).add(pairing);
-    vises.get(vise).add(pairing);
+    all.add(pairings, pairing);
+    machines.get(machine).add(pairings, pairing);
+    vises.get(vise).add(pairings, pairing);
     worst.add(outcome);
+    pairings++;
   }
 
   Shop shop() {
@@ -75,6 +77,15 @@ public final class Totals {
   /** That of the vise of that index. */
   Tally vise(int index) {
     return vises.get(index);
+  }
+
+  /** The best pairing of each machine and of each vise, each once, in input order. */
+  List<Advice> chosen() {
+    Map<Long, Advice> chosen = new TreeMap<>();
+    for (List<Tally> groups : List.of(machines, vises)) {
+      groups.forEach(tally -> tally.best().ifPresent(b -> chosen.put(tally.bestIndex(), b)));
+    }
+    return List.copyOf(chosen.values());
   }
 
   Worst worst() {

@@ -104,8 +104,7 @@ class JobsReportTest {
 
   @Test
   void reports_withJobs_haveTheirFile(@TempDir Path directory) throws IOException {
-    List<Path> written =
-        Reports.write(directory, shop, advice(), jobs, Invented.facts(PeopleUnit.MM), 0);
+    List<Path> written = Opened.reports(directory, shop, advice(), jobs);
 
     assertTrue(written.contains(directory.resolve("jobs.csv")));
     assertEquals(csv(), Files.readString(directory.resolve("jobs.csv")));
@@ -115,7 +114,7 @@ class JobsReportTest {
   void reports_withoutJobs_haveNeitherFileNorSheet(@TempDir Path directory) throws IOException {
     Shop idle = new Shop(shop.settings(), shop.machines(), shop.vises(), List.of());
 
-    Reports.write(directory, idle, advice(), List.of(), Invented.facts(PeopleUnit.MM), 0);
+    Opened.reports(directory, idle, advice(), List.of());
 
     assertFalse(Files.exists(directory.resolve("jobs.csv")));
     try (XSSFWorkbook book =
