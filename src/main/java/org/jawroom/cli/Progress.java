@@ -27,8 +27,8 @@ final class Progress {
     return new Progress(err, true);
   }
 
-  void show(int done, int all) {
-    int now = all == 0 ? WIDTH : (int) ((long) done * WIDTH / all);
+  void show(long done, long all) {
+    int now = all == 0 ? WIDTH : (int) (done * WIDTH / all);
     if (shown && now != filled) {
       filled = now;
       err.print(

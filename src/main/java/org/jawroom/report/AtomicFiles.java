@@ -1,6 +1,7 @@
 package org.jawroom.report;
 
 import java.io.BufferedOutputStream;
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -19,20 +20,29 @@ import java.util.Map;
  * names and moved only when all are complete; if anything fails, whatever stood there before stands
  * there still.
  */
-public final class AtomicFiles {
+public final class AtomicFiles implements Closeable {
 
   /** Writes the content of one file. */
   public interface Content {
     void writeTo(OutputStream out) throws IOException;
   }
 
+  private static final int BUFFER = 1 << 16;
+
   private final Path directory;
   private final Map<Path, Path> written = new LinkedHashMap<>();
+  private final List<OutputStream> open = new ArrayList<>();
   private final Map<Path, Path> kept = new LinkedHashMap<>();
   private final List<Path> moved = new ArrayList<>();
 
-  private AtomicFiles(Path directory) {
+  /**
+   * No file yet; makes the directory if need be.
+   *
+   * @throws IOException if it cannot be made
+   */
+  public AtomicFiles(Path directory) throws IOException {
     this.directory = directory;
+    Files.createDirectories(directory);
   }
 
   /**
@@ -42,18 +52,14 @@ public final class AtomicFiles {
    * @throws IOException if a file could not be written or moved; then none has changed
    */
   public static List<Path> publish(Path directory, Map<String, Content> files) throws IOException {
-    Files.createDirectories(directory);
-    AtomicFiles publication = new AtomicFiles(directory);
-    try {
+    try (AtomicFiles publication = new AtomicFiles(directory)) {
       for (Map.Entry<String, Content> file : files.entrySet()) {
-        publication.write(directory.resolve(file.getKey()), file.getValue());
+        try (OutputStream out = publication.add(file.getKey())) {
+          file.getValue().writeTo(out);
+        }
       }
-      publication.keepOld();
-      publication.moveAll();
-    } finally {
-      publication.clean();
+      return publication.publish();
     }
-    return files.keySet().stream().map(directory::resolve).toList();
   }
 
   /** Writes one file, making its directory if need be. */
@@ -62,16 +68,53 @@ public final class AtomicFiles {
     publish(whole.getParent(), Map.of(whole.getFileName().toString(), content));
   }
 
-  private void write(Path target, Content content) throws IOException {
+  /**
+   * Begins a file; several may be open at once.
+   *
+   * @return where to write it, buffered
+   * @throws IOException if it cannot be written, or a directory is named so
+   */
+  public OutputStream add(String name) throws IOException {
+    Path target = directory.resolve(name);
     if (Files.isDirectory(target)) {
       throw new FileAlreadyExistsException(target.toString(), null, "is a directory");
     }
     Path temporary = free(target, "part");
     written.put(target, temporary);
-    try (OutputStream out =
-        new BufferedOutputStream(Files.newOutputStream(temporary, StandardOpenOption.WRITE))) {
-      content.writeTo(out);
+    OutputStream out =
+        new BufferedOutputStream(
+            Files.newOutputStream(temporary, StandardOpenOption.WRITE), BUFFER);
+    open.add(out);
+    return out;
+  }
+
+  /**
+   * Ends all files and puts them in their places.
+   *
+   * @return where they are, in the order they were begun
+   * @throws IOException if a file could not be written or moved; then none has changed
+   */
+  public List<Path> publish() throws IOException {
+    for (OutputStream out : open) {
+      out.close();
     }
+    keepOld();
+    moveAll();
+    return List.copyOf(written.keySet());
+  }
+
+  /** Takes away whatever is not in its place. */
+  @Override
+  public void close() throws IOException {
+    for (OutputStream out : open) {
+      try {
+        out.close();
+      } catch (IOException full) {
+        // What it held is given up; publish() has thrown the same where it was wanted.
+        continue;
+      }
+    }
+    clean();
   }
 
   /** Made by hand: the JDK's temporary files may be read by their owner alone. */
