@@ -10,6 +10,7 @@ import org.jawroom.placement.Layout;
 import org.jawroom.placement.Model;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Pairing;
+import org.jawroom.placement.ShopPairings;
 import org.jawroom.placement.SideBySide;
 import org.jawroom.placement.Verdict;
 import org.jawroom.shop.Machine;
@@ -24,6 +25,15 @@ public final class Advisor {
   /** What the reports of a shop tell of the pairing whose outcome is {@code outcome}; pure. */
   public static Advice advise(Settings settings, Outcome outcome) {
     return advise(settings, outcome, plain(settings, outcome.machine(), outcome.vise()));
+  }
+
+  /**
+   * The same of a pairing of a shop, with its outcome.
+   *
+   * @param machine the place of the machine in input order, from 0; {@code vise} likewise
+   */
+  public static Advice advise(Settings settings, ShopPairings pairings, int machine, int vise) {
+    return advise(settings, pairings.solve(machine, vise), pairings.model(machine, vise));
   }
 
   /** Everything there is to say of {@code vise} on {@code machine}; pure. */

@@ -1,9 +1,6 @@
 package org.jawroom.cli;
 
-import java.util.List;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
 
 /**
  * The pairings of a shop, machines then vises in input order, cut into runs of vises on one
@@ -32,14 +29,18 @@ record Runs(Shop shop, int length) {
     return (long) shop.machines().size() * shop.vises().size();
   }
 
-  /** The machine of a run. */
-  Machine machine(int run) {
-    return shop.machines().get(run / ofMachine());
+  /** The place of a run's machine in input order, from 0. */
+  int machine(int run) {
+    return run / ofMachine();
   }
 
-  /** The vises of a run. */
-  List<Vise> vises(int run) {
-    int first = run % ofMachine() * length;
-    return shop.vises().subList(first, Math.min(shop.vises().size(), first + length));
+  /** The place of a run's first vise in input order, from 0. */
+  int firstVise(int run) {
+    return run % ofMachine() * length;
+  }
+
+  /** The place after that of its last. */
+  int endOfVises(int run) {
+    return Math.min(shop.vises().size(), firstVise(run) + length);
   }
 }

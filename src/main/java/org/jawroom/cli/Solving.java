@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
@@ -13,11 +12,8 @@ import org.jawroom.cell.CellPairing;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobPairing;
 import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Settings;
+import org.jawroom.placement.ShopPairings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
 
 /**
  * Solves every pairing of a shop on several threads; what comes of it does not depend on how many.
@@ -31,12 +27,22 @@ final class Solving {
 
   private Solving() {}
 
+  /** What is to be found out of a pairing, told by the places of both in input order. */
+  private interface Question<A> {
+    A of(int machine, int vise);
+  }
+
   /** A run of pairings as it is handed on. */
   private record Solved<T>(int pairings, T what) {}
 
   /** Each outcome and what to do about it, machines then vises in input order. */
   static List<Advice> all(Shop shop, int threads, Progress progress) {
-    return collected(shop, threads, progress, (machine, vise) -> advise(shop, machine, vise));
+    ShopPairings pairings = ShopPairings.of(shop);
+    return collected(
+        shop,
+        threads,
+        progress,
+        (machine, vise) -> Advisor.advise(shop.settings(), pairings, machine, vise));
   }
 
   /**
@@ -53,10 +59,11 @@ final class Solving {
       Function<List<Advice>, T> prepared,
       Pipeline.Taker<T> taker)
       throws IOException {
-    BiFunction<Machine, Vise, Advice> question =
+    ShopPairings pairings = ShopPairings.of(shop);
+    Question<Advice> question =
         remedies
-            ? (machine, vise) -> advise(shop, machine, vise)
-            : (machine, vise) -> bare(shop.settings(), machine, vise);
+            ? (machine, vise) -> Advisor.advise(shop.settings(), pairings, machine, vise)
+            : (machine, vise) -> bare(pairings.solve(machine, vise));
     stream(new Runs(shop, remedies ? SLOW : QUICK), threads, progress, question, prepared, taker);
   }
 
@@ -65,12 +72,10 @@ final class Solving {
     if (shop.jobs().isEmpty()) {
       return List.of();
     }
+    ShopPairings pairings = ShopPairings.of(shop);
     return JobPairing.jobsFirst(
         collected(
-            shop,
-            threads,
-            progress,
-            (machine, vise) -> JobPairing.solve(shop.settings(), machine, vise, shop.jobs())),
+            shop, threads, progress, (machine, vise) -> pairings.jobs(machine, vise, shop.jobs())),
         shop.jobs().size());
   }
 
@@ -80,11 +85,16 @@ final class Solving {
         shop,
         threads,
         progress,
-        (machine, vise) -> CellPairing.solve(shop.settings(), machine, vise, shop.jobs()));
+        (machine, vise) ->
+            CellPairing.solve(
+                shop.settings(),
+                shop.machines().get(machine),
+                shop.vises().get(vise),
+                shop.jobs()));
   }
 
   private static <A> List<A> collected(
-      Shop shop, int threads, Progress progress, BiFunction<Machine, Vise, A> question) {
+      Shop shop, int threads, Progress progress, Question<A> question) {
     List<A> answers = new ArrayList<>();
     try {
       stream(
@@ -99,7 +109,7 @@ final class Solving {
       Runs runs,
       int threads,
       Progress progress,
-      BiFunction<Machine, Vise, A> question,
+      Question<A> question,
       Function<List<A>, T> prepared,
       Pipeline.Taker<T> taker)
       throws IOException {
@@ -110,10 +120,9 @@ final class Solving {
           runs.count(),
           threads,
           run -> {
-            Machine machine = runs.machine(run);
-            List<A> answers = new ArrayList<>(runs.vises(run).size());
-            for (Vise vise : runs.vises(run)) {
-              answers.add(question.apply(machine, vise));
+            List<A> answers = new ArrayList<>();
+            for (int vise = runs.firstVise(run); vise < runs.endOfVises(run); vise++) {
+              answers.add(question.of(runs.machine(run), vise));
             }
             return new Solved<>(answers.size(), prepared.apply(answers));
           },
@@ -127,12 +136,7 @@ final class Solving {
     }
   }
 
-  private static Advice advise(Shop shop, Machine machine, Vise vise) {
-    return Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise));
-  }
-
-  private static Advice bare(Settings settings, Machine machine, Vise vise) {
-    Outcome outcome = Pairing.solve(settings, machine, vise);
+  private static Advice bare(Outcome outcome) {
     return new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty());
   }
 }

@@ -426,7 +426,9 @@ final class FreeSpace {
     }
     int count = 0;
     for (int i = 0; i < obstacles.length; i += STRIDE) {
-      if (count == 0 || !equal(obstacles, i, count - STRIDE)) {
+      if (count == 0
+          || obstacles[i] != obstacles[count - STRIDE]
+          || !equal(obstacles, i, count - STRIDE)) {
         System.arraycopy(obstacles, i, obstacles, count, STRIDE);
         count += STRIDE;
       }

@@ -42,23 +42,33 @@ public final class JobPairing {
   private final PreparedMachine prepared;
   private final Model model;
 
-  private JobPairing(Settings settings, Machine machine, Vise vise) {
-    this.settings = settings;
-    this.machine = machine;
-    this.vise = vise;
-    this.prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
-    this.model = Model.of(prepared, PreparedVise.of(vise, 0, prepared.threads()));
+  private JobPairing(PreparedMachine machine, PreparedVise vise) {
+    this.settings = machine.settings();
+    this.machine = machine.machine();
+    this.vise = vise.vise();
+    this.prepared = machine;
+    this.model = Model.of(machine, vise);
+  }
+
+  private static JobPairing of(Settings settings, Machine machine, Vise vise) {
+    PreparedMachine prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
+    return new JobPairing(prepared, PreparedVise.of(vise, 0, prepared.threads()));
   }
 
   /** Everything there is to say of {@code job} held by {@code vise} on {@code machine}; pure. */
   public static JobOutcome solve(Settings settings, Machine machine, Vise vise, Job job) {
-    return new JobPairing(settings, machine, vise).solve(job);
+    return JobPairing.of(settings, machine, vise).solve(job);
   }
 
   /** The same for several jobs, in their order; what they have in common is worked out once. */
   public static List<JobOutcome> solve(
       Settings settings, Machine machine, Vise vise, List<Job> jobs) {
-    JobPairing pairing = new JobPairing(settings, machine, vise);
+    JobPairing pairing = JobPairing.of(settings, machine, vise);
+    return jobs.stream().map(pairing::solve).toList();
+  }
+
+  static List<JobOutcome> solve(PreparedMachine machine, PreparedVise vise, List<Job> jobs) {
+    JobPairing pairing = new JobPairing(machine, vise);
     return jobs.stream().map(pairing::solve).toList();
   }
 
@@ -88,7 +98,7 @@ public final class JobPairing {
 
   /** The same as {@link #solve} with every pair at the place. */
   public static JobExplanation explain(Settings settings, Machine machine, Vise vise, Job job) {
-    JobPairing pairing = new JobPairing(settings, machine, vise);
+    JobPairing pairing = JobPairing.of(settings, machine, vise);
     JobOutcome outcome = pairing.solve(job);
     return new JobExplanation(
         outcome, outcome.place().map(place -> pairing.pairs(job, place)).orElse(List.of()));

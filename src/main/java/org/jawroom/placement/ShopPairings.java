@@ -3,6 +3,7 @@ package org.jawroom.placement;
 import java.util.List;
 import java.util.TreeSet;
 import org.jawroom.clearance.Setup;
+import org.jawroom.shop.Job;
 import org.jawroom.shop.Shop;
 
 /**
@@ -37,5 +38,15 @@ public final class ShopPairings {
    */
   public Outcome solve(int machine, int vise) {
     return Pairing.solve(machines.get(machine), vises.get(vise));
+  }
+
+  /** The same as {@link Model#of} with nothing added. */
+  public Model model(int machine, int vise) {
+    return Model.of(machines.get(machine), vises.get(vise));
+  }
+
+  /** The same as {@link JobPairing#solve}. */
+  public List<JobOutcome> jobs(int machine, int vise, List<Job> jobs) {
+    return JobPairing.solve(machines.get(machine), vises.get(vise), jobs);
   }
 }

@@ -1,0 +1,251 @@
+package org.jawroom.clearance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.Turn;
+import org.junit.jupiter.api.Test;
+
+/**
+ * {@link Obstacles}, with guards merged into walls and pairs folded and left out, against {@link
+ * MarginField}, which takes every pair as it is. The worlds are a few half-nanometres wide, so that
+ * equal margins are common.
+ */
+class ObstaclesTwinTest {
+  private static final Interval OPENINGS = Interval.of(0, 6);
+  private static final int SEEDS = 3_000;
+
+  @Test
+  void limit_smallWorlds_isThatOfThePairs() {
+    int limited = 0;
+    for (int seed = 0; seed < SEEDS; seed++) {
+      World world = new World(seed);
+      MarginField pairs = world.field(world.openings);
+      Obstacles obstacles = Obstacles.of(world.swept(), world.sweptGuards(), world.turn);
+      for (int i = 0; i < 8; i++) {
+        long x = world.within(12);
+        long y = world.within(12);
+        assertEquals(pairs.limit(x, y), obstacles.limit(x, y), () -> world + " at " + x + ", " + y);
+        limited += obstacles.limit(x, y).isPresent() ? 1 : 0;
+      }
+    }
+    assertTrue(limited > 7 * SEEDS, "only " + limited);
+  }
+
+  @Test
+  void within_smallWorlds_keepsWhateverMakesTheMarginLessThanTheBound() {
+    int kept = 0;
+    int left = 0;
+    for (int seed = 0; seed < SEEDS; seed++) {
+      World world = new World(seed);
+      MarginField pairs = world.field(world.openings);
+      Obstacles obstacles = Obstacles.of(world.swept(), world.sweptGuards(), world.turn);
+      Interval x = world.interval(12);
+      Interval y = world.interval(12);
+      long bound = world.within(14);
+      Axis first = world.random.nextBoolean() ? Axis.X : Axis.Y;
+      long[] near = obstacles.within(first, x, y, bound);
+      kept += near.length / Obstacles.STRIDE;
+      left +=
+          obstacles.within(first, x, y, Length.ENDLESS).length / Obstacles.STRIDE
+              - near.length / Obstacles.STRIDE;
+      for (long px = x.lo(); px <= x.hi(); px++) {
+        for (long py = y.lo(); py <= y.hi(); py++) {
+          long expected = Math.min(bound, pairs.margin(px, py));
+          long actual = Math.min(bound, margin(obstacles, first, near, px, py));
+          String input = world + " at " + px + ", " + py + " within " + x + " " + y + " " + bound;
+          assertEquals(expected, actual, input);
+        }
+      }
+    }
+    assertTrue(kept > SEEDS && left > SEEDS, kept + " kept, " + left + " left out");
+  }
+
+  @Test
+  void withoutTolerance_smallWorlds_isThatOfExactPartsAndGuards() {
+    for (int seed = 0; seed < SEEDS; seed++) {
+      World world = new World(seed);
+      MarginField exact = world.exact().field(world.openings);
+      Obstacles obstacles =
+          Obstacles.withoutTolerance(world.swept(), world.sweptGuards(), world.turn);
+      long x = world.within(12);
+      long y = world.within(12);
+      long[] near = obstacles.within(Axis.X, Interval.of(x, x), Interval.of(y, y), Length.ENDLESS);
+      assertEquals(exact.margin(x, y), margin(obstacles, Axis.X, near, x, y), world::toString);
+    }
+  }
+
+  /** What is clear of even one opening is clear of what a part covers at all of them. */
+  @Test
+  void core_smallWorlds_isNoLessThanTheMarginAtAnyOpening() {
+    int more = 0;
+    for (int seed = 0; seed < SEEDS; seed++) {
+      World world = new World(seed);
+      Obstacles core = Obstacles.of(world.swept().core(), world.sweptGuards(), world.turn);
+      long x = world.within(12);
+      long y = world.within(12);
+      long[] near = core.within(Axis.X, Interval.of(x, x), Interval.of(y, y), Length.ENDLESS);
+      long most = margin(core, Axis.X, near, x, y);
+      for (long s = world.openings.lo(); s <= world.openings.hi(); s++) {
+        long at = world.field(Interval.of(s, s)).margin(x, y);
+        assertTrue(most >= at, world + " at " + x + ", " + y + ", opening " + s);
+        more += most > at ? 1 : 0;
+      }
+    }
+    assertTrue(more > SEEDS / 10, "only " + more);
+  }
+
+  /** The least of walls and obstacles as they are defined. */
+  private static long margin(Obstacles obstacles, Axis first, long[] near, long x, long y) {
+    long margin = Length.ENDLESS;
+    margin = Math.min(margin, x - obstacles.left());
+    margin = Math.min(margin, obstacles.right() - x);
+    margin = Math.min(margin, y - obstacles.front());
+    margin = Math.min(margin, obstacles.rear() - y);
+    for (int i = 0; i < near.length; i += Obstacles.STRIDE) {
+      PairBounds pair = new PairBounds(near[i], near[i + 1], near[i + 2], near[i + 3], near[i + 4]);
+      margin = Math.min(margin, first == Axis.X ? pair.margin(x, y) : pair.margin(y, x));
+    }
+    return margin;
+  }
+
+  /** Random parts of every kind and guards of every shape. */
+  private static final class World {
+    private final long seed;
+    private final Random random;
+    private final Turn turn;
+    private final Interval openings;
+    private final long handRoom;
+    private final List<Part> parts;
+    private final List<SweptGuard> guards;
+
+    World(long seed) {
+      this.seed = seed;
+      this.random = new Random(seed);
+      this.turn = Turn.values()[random.nextInt(4)];
+      this.openings = random.nextInt(3) == 0 ? Interval.of(1, 4) : OPENINGS;
+      this.handRoom = random.nextInt(4);
+      this.parts = new ArrayList<>();
+      for (int rank = 0; rank < 1 + random.nextInt(4); rank++) {
+        addPart(rank);
+      }
+      this.guards = new ArrayList<>();
+      for (int rank = 0; rank < 1 + random.nextInt(4); rank++) {
+        addGuard(rank);
+      }
+    }
+
+    private World(World other, List<Part> parts, List<SweptGuard> guards) {
+      this.seed = other.seed;
+      this.random = other.random;
+      this.turn = other.turn;
+      this.openings = other.openings;
+      this.handRoom = other.handRoom;
+      this.parts = parts;
+      this.guards = guards;
+    }
+
+    private void addPart(int rank) {
+      boolean handle = random.nextInt(3) == 0;
+      Interval u = interval(8);
+      Interval open = interval(8);
+      Stretch stretch = new Stretch(u, random.nextBoolean() ? u : open, OPENINGS);
+      Interval v = interval(8);
+      Interval w = interval(6);
+      int tolerance = random.nextInt(2);
+      int both = random.nextInt(3);
+      for (Situation situation : Situation.values()) {
+        if (both != situation.ordinal()) {
+          parts.add(new Part("part " + rank, rank, handle, situation, stretch, v, w, tolerance));
+        }
+      }
+    }
+
+    private void addGuard(int rank) {
+      boolean table = random.nextInt(6) == 0;
+      int shape = random.nextInt(8);
+      Interval x = shape == 0 || shape == 1 ? Interval.ALL : side();
+      Interval y = shape == 2 || shape == 3 ? Interval.ALL : side();
+      Interval z = random.nextBoolean() ? Interval.ALL : interval(8);
+      int both = random.nextInt(3);
+      int shift = random.nextInt(3);
+      for (Situation situation : Situation.values()) {
+        if (both != situation.ordinal()) {
+          Box box = new Box(x, y, z).at(situation.ordinal() * shift, 0);
+          guards.add(
+              new SweptGuard(
+                  "guard " + rank,
+                  rank,
+                  table,
+                  situation,
+                  box,
+                  random.nextInt(4),
+                  random.nextInt(2)));
+        }
+      }
+    }
+
+    /** Now and then without end on one side. */
+    private Interval side() {
+      Interval interval = interval(12);
+      return switch (random.nextInt(4)) {
+        case 0 -> Interval.of(-Length.ENDLESS, interval.hi());
+        case 1 -> Interval.of(interval.lo(), Length.ENDLESS);
+        default -> interval;
+      };
+    }
+
+    Interval interval(int half) {
+      long lo = within(half);
+      return Interval.of(lo, lo + random.nextInt(half));
+    }
+
+    long within(int half) {
+      return random.nextInt(2 * half) - half;
+    }
+
+    /** The same with no tolerance anywhere. */
+    World exact() {
+      return new World(
+          this,
+          parts.stream()
+              .map(
+                  p ->
+                      new Part(
+                          p.name(), p.rank(), p.handle(), p.situation(), p.u(), p.v(), p.w(), 0))
+              .toList(),
+          guards.stream()
+              .map(
+                  g ->
+                      new SweptGuard(
+                          g.name(), g.rank(), g.table(), g.situation(), g.box(), g.clearance(), 0))
+              .toList());
+    }
+
+    SweptParts swept() {
+      return SweptParts.of(parts, OPENINGS).over(openings);
+    }
+
+    SweptGuards sweptGuards() {
+      return SweptGuards.of(guards, handRoom);
+    }
+
+    MarginField field(Interval range) {
+      return MarginField.of(Pair.all(handRoom, parts, guards), turn, range);
+    }
+
+    @Override
+    public String toString() {
+      return "seed " + seed + ": " + turn + " " + openings + " hand " + handRoom + " " + parts + " "
+          + guards;
+    }
+  }
+}
