@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
  */
 class ObstaclesTwinTest {
   private static final Interval OPENINGS = Interval.of(0, 6);
-  private static final int SEEDS = 3_000;
+  private static final int SEEDS = 1_500;
 
   @Test
   void limit_smallWorlds_isThatOfThePairs() {
