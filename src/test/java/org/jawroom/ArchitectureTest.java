@@ -88,6 +88,46 @@ class ArchitectureTest {
                   "org.jawroom.advice.."));
 
   @ArchTest
+  static final ArchRule geometry_knowsNothingElse =
+      classes()
+          .that(resideInAPackage("org.jawroom.geometry.."))
+          .should()
+          .onlyDependOnClassesThat(
+              resideInAnyPackage(
+                  "java.lang..", "java.util", "java.math", "org.jawroom.geometry.."));
+
+  @ArchTest
+  static final ArchRule shop_knowsGeometryOnly =
+      classes()
+          .that(resideInAPackage("org.jawroom.shop.."))
+          .should()
+          .onlyDependOnClassesThat(
+              resideInAnyPackage(
+                  "java.lang..",
+                  "java.util",
+                  "java.util.function",
+                  "java.util.stream",
+                  "java.math",
+                  "org.jawroom.geometry..",
+                  "org.jawroom.shop.."));
+
+  @ArchTest
+  static final ArchRule solver_looksAtNoClock =
+      noClasses()
+          .that(
+              resideInAnyPackage(
+                  "org.jawroom.geometry..",
+                  "org.jawroom.shop..",
+                  "org.jawroom.clearance..",
+                  "org.jawroom.placement..",
+                  "org.jawroom.advice..",
+                  "org.jawroom.cell.."))
+          .should()
+          .callMethod(System.class, "nanoTime")
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis");
+
+  @ArchTest
   static final ArchRule cell_usesNothingButTheLanguage =
       classes()
           .that(resideInAPackage("org.jawroom.cell.."))
@@ -146,13 +186,25 @@ class ArchitectureTest {
           .dependOnClassesThat(resideInAPackage("picocli.."));
 
   @ArchTest
-  static final ArchRule cli_leavesSheetsToOthers =
+  static final ArchRule sheets_stayInTablesAndReport =
       noClasses()
-          .that(resideInAPackage("org.jawroom.cli.."))
+          .that(
+              resideInAPackage("org.jawroom..")
+                  .and(not(resideInAnyPackage("org.jawroom.tables..", "org.jawroom.report.."))))
           .should()
           .dependOnClassesThat(
               resideInAnyPackage(
                   "org.apache.poi..", "org.apache.commons.csv..", "tech.tablesaw.."));
+
+  @ArchTest
+  static final ArchRule pens_stayInDrawingAndReport =
+      noClasses()
+          .that(
+              resideInAPackage("org.jawroom..")
+                  .and(not(resideInAnyPackage("org.jawroom.drawing..", "org.jawroom.report.."))))
+          .should()
+          .dependOnClassesThat(
+              resideInAnyPackage("org.jfree..", "org.apache.pdfbox..", "de.rototor.."));
 
   @ArchTest
   static final ArchRule report_knowsNothingOfItsSubpackages =
@@ -164,4 +216,8 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule packages_haveNoCycles =
       slices().matching("org.jawroom.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule subpackages_haveNoCycles =
+      slices().matching("org.jawroom.(**)").should().beFreeOfCycles();
 }

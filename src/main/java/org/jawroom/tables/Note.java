@@ -1,6 +1,7 @@
 package org.jawroom.tables;
 
 import java.util.OptionalInt;
+import org.jawroom.tables.source.Fault;
 
 /**
  * Something people should know about how the inputs were read, that is no fault.
@@ -26,6 +27,6 @@ public record Note(Kind kind, String origin, OptionalInt row, String text) {
   @Override
   public String toString() {
     String place = row.isPresent() ? origin + " row " + row.getAsInt() : origin;
-    return place + ": " + text;
+    return Fault.visible(place + ": " + text);
   }
 }

@@ -50,4 +50,14 @@ class BoxTest {
   private static Box cube(long x, long y, long z, long size) {
     return new Box(Interval.of(x, x + size), Interval.of(y, y + size), Interval.of(z, z + size));
   }
+
+  @Test
+  void at_shift_movesInThePlaneOnly() {
+    Box box = new Box(Interval.of(0, 1), Interval.of(2, 3), Interval.of(4, 5));
+    assertEquals(
+        new Box(Interval.of(10, 11), Interval.of(-18, -17), Interval.of(4, 5)), box.at(10, -20));
+    assertEquals(Interval.of(0, 1), box.along(Axis.X));
+    assertEquals(Interval.of(2, 3), box.along(Axis.Y));
+    assertEquals(Interval.of(4, 5), box.along(Axis.Z));
+  }
 }

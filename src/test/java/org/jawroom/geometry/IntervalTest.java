@@ -69,4 +69,15 @@ class IntervalTest {
     assertEquals(1, reach.shortfall(new Rectangle(Interval.of(-1, 100), Interval.of(0, 50))));
     assertEquals(7, reach.shortfall(new Rectangle(Interval.of(-1, 103), Interval.of(-7, 52))));
   }
+
+  @Test
+  void made_fromOthers_isWhatItSays() {
+    assertEquals(Interval.of(7, 13), Interval.around(10, 3));
+    assertEquals(5, FIVE_TO_TEN.length());
+    assertEquals(Interval.of(2, 7), FIVE_TO_TEN.plus(-3));
+    assertEquals(Interval.of(-10, -5), FIVE_TO_TEN.negated());
+    assertEquals(Interval.of(4, 12), FIVE_TO_TEN.grown(1, 2));
+    assertEquals(Interval.of(3, 10), FIVE_TO_TEN.hull(Interval.of(3, 4)));
+    assertEquals(Interval.of(5, 11), FIVE_TO_TEN.hull(Interval.of(6, 11)));
+  }
 }

@@ -73,4 +73,13 @@ class StretchTest {
     long most = random.nextBoolean() ? Length.LARGEST : 1000;
     return Math.floorMod(random.nextLong(), 2 * most + 1) - most;
   }
+
+  @Test
+  void isConstant_onlyIfBothEndsStay() {
+    Interval end = Interval.of(0, 5);
+    assertEquals(true, Stretch.constant(end, RANGE).isConstant());
+    assertEquals(false, new Stretch(end, Interval.of(0, 6), RANGE).isConstant());
+    assertEquals(false, new Stretch(end, Interval.of(1, 5), RANGE).isConstant());
+    assertEquals(end, Stretch.constant(end, RANGE).over(RANGE));
+  }
 }

@@ -41,4 +41,17 @@ class TurnTest {
     return Interval.of(
         Arrays.stream(points).min().orElseThrow(), Arrays.stream(points).max().orElseThrow());
   }
+
+  @ParameterizedTest
+  @EnumSource(Turn.class)
+  void uAxisAndSign_eachTurn_areWhereAStepAlongULeads(Turn turn) {
+    assertEquals(turn.uAxis() == Axis.X ? turn.uSign() : 0, turn.x(1, 0));
+    assertEquals(turn.uAxis() == Axis.Y ? turn.uSign() : 0, turn.y(1, 0));
+  }
+
+  @Test
+  void word_eachTurn_isThatOfTheTables() {
+    assertEquals("front", Turn.FRONT.word());
+    assertEquals("left", Turn.LEFT.word());
+  }
 }

@@ -38,7 +38,7 @@ public record Fault(
   }
 
   /** Characters that would break the line or turn it round are spelled out. */
-  static String visible(String text) {
+  public static String visible(String text) {
     StringBuilder line = new StringBuilder();
     text.codePoints()
         .forEach(

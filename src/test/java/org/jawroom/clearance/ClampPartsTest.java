@@ -1,0 +1,78 @@
+package org.jawroom.clearance;
+
+import static org.jawroom.geometry.Length.MM;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Stretch;
+import org.jawroom.reference.ViseDraft;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Vise;
+import org.junit.jupiter.api.Test;
+
+/** What is put beside a vise's own parts: strap clamps, and bolts without a told grip. */
+class ClampPartsTest {
+
+  @Test
+  void of_simpleVise_standOnBothSidesOfTheBase() {
+    List<Part> expected = new ArrayList<>();
+    for (Interval v : List.of(mm(-145, -85), mm(85, 145))) {
+      for (Situation situation : Situation.values()) {
+        expected.add(
+            new Part(
+                "clamps",
+                Integer.MAX_VALUE,
+                false,
+                situation,
+                Stretch.constant(mm(-60, 200), mm(10, 150)),
+                v,
+                mm(0, 70),
+                2 * MM));
+      }
+    }
+    assertEquals(expected, ClampParts.of(vise(), 60 * MM));
+  }
+
+  @Test
+  void bolts_withoutAGrip_standOnTheBedsHeight() {
+    Vise vise = vise();
+    Part bolt = BoltParts.of(vise, vise.mounts().get(0), 12 * MM).get(0);
+    assertEquals(
+        new Part(
+            "bolts",
+            Integer.MAX_VALUE,
+            false,
+            Situation.CUTTING,
+            Stretch.constant(mm(60, 80), mm(10, 150)),
+            mm(-104, -76),
+            mm(0, 70 + 24),
+            2 * MM),
+        bolt);
+  }
+
+  private static Vise vise() {
+    ViseDraft draft = new ViseDraft();
+    draft.jawWidth = 150 * MM;
+    draft.jawHeight = 45 * MM;
+    draft.bedHeight = 70 * MM;
+    draft.openingMin = 10 * MM;
+    draft.openingMax = 150 * MM;
+    draft.baseWidth = Dimension.of(170 * MM);
+    draft.rearReach = Dimension.of(60 * MM);
+    draft.frontReach = Dimension.of(200 * MM);
+    draft.boltSpacing = Dimension.of(180 * MM);
+    draft.boltU = Dimension.of(70 * MM);
+    draft.holeU = Dimension.of(8 * MM);
+    draft.holeV = Dimension.of(16 * MM);
+    draft.boltGrip = OptionalLong.empty();
+    draft.tolerance = 2 * MM;
+    return draft.build();
+  }
+
+  private static Interval mm(long lo, long hi) {
+    return Interval.of(lo * MM, hi * MM);
+  }
+}

@@ -1,0 +1,181 @@
+package org.jawroom.clearance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Settings;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class MarginFieldTest {
+  private static final Interval RANGE = Interval.of(0, 40);
+  private static final Interval WIDE = Interval.of(-1000, 1000);
+
+  /** Between the jaw's back (10 closed, 50 open) and a guard that begins at 80 along u. */
+  @ParameterizedTest
+  @CsvSource({"FRONT, Y", "RIGHT, X", "REAR, Y", "LEFT, X"})
+  void limit_eachTurn_isTheFaceTowardTheHandle(Turn turn, Axis axis) {
+    Box wall = beyond(turn, 80);
+    Limit limit = limit(part(Interval.of(0, 10), Interval.of(0, 50)), wall, turn, 0, 0);
+    assertEquals(axis, limit.axis());
+    assertEquals(30, limit.gap());
+    assertEquals(JawEnd.OPEN, limit.opening());
+    // Required 5; tolerances 2 and 1, both off the wrong way.
+    assertEquals(30 - 5 - 3, limit.margin());
+    assertEquals(wall, limit.guardBox());
+    assertEquals(50, limit.partBox().along(axis).length());
+  }
+
+  @Test
+  void limit_endOfTheOpening_isTheOneThatGivesTheFacingEdge() {
+    Box front = beyond(Turn.RIGHT, 80);
+    assertEquals(JawEnd.OPEN, end(part(Interval.of(0, 10), Interval.of(0, 50)), front));
+    assertEquals(JawEnd.CLOSED, end(part(Interval.of(0, 50), Interval.of(0, 10)), front));
+    assertEquals(JawEnd.ANY, end(part(Interval.of(0, 50), Interval.of(20, 50)), front));
+    Box rear = new Box(Interval.of(-500, -60), WIDE, WIDE);
+    assertEquals(JawEnd.OPEN, end(part(Interval.of(0, 10), Interval.of(-50, 10)), rear));
+    assertEquals(JawEnd.CLOSED, end(part(Interval.of(-50, 10), Interval.of(0, 10)), rear));
+    // Along an axis that is not u, the opening gives nothing.
+    Box aside = new Box(WIDE, Interval.of(90, 200), WIDE);
+    assertEquals(JawEnd.ANY, end(part(Interval.of(0, 10), Interval.of(0, 50)), aside));
+    // As far in from either side: the edge toward the guard's low face counts.
+    Box around = new Box(Interval.of(-10, 60), WIDE, WIDE);
+    assertEquals(JawEnd.OPEN, end(part(Interval.of(0, 10), Interval.of(0, 50)), around));
+  }
+
+  @Test
+  void limit_equalMargins_takesGuardThenPartThenCutting() {
+    Part base = part("base", 0, Situation.CUTTING);
+    Part screw = part("screw", 5, Situation.CUTTING);
+    Part baseLoading = part("base", 0, Situation.LOADING);
+    SweptGuard first = guard("first", 1, Situation.CUTTING);
+    SweptGuard second = guard("second", 2, Situation.CUTTING);
+    SweptGuard loading = guard("first", 1, Situation.LOADING);
+    List<Pair> pairs =
+        Pair.all(
+            Settings.DEFAULTS, List.of(screw, baseLoading, base), List.of(second, loading, first));
+
+    MarginField field = MarginField.of(pairs, Turn.RIGHT, RANGE);
+
+    assertEquals(
+        List.of(
+            "first base cutting",
+            "first base loading",
+            "first screw cutting",
+            "second base cutting",
+            "second screw cutting"),
+        field.limits(0, 0).stream()
+            .map(limit -> limit.guard() + " " + limit.part() + " " + limit.situation().word())
+            .toList());
+    assertEquals(field.limits(0, 0).get(0), field.limit(0, 0).orElseThrow());
+  }
+
+  @Test
+  void limits_unequalMargins_beginWithTheTightest() {
+    Part part = part(Interval.of(0, 10), Interval.of(0, 50));
+    SweptGuard far = swept(beyond(Turn.RIGHT, 90), 1);
+    SweptGuard near = swept(beyond(Turn.RIGHT, 80), 2);
+    MarginField field =
+        MarginField.of(List.of(new Pair(part, far, 5), new Pair(part, near, 5)), Turn.RIGHT, RANGE);
+    assertEquals(22, field.margin(0, 0));
+    assertEquals(List.of(22L, 32L), field.limits(0, 0).stream().map(Limit::margin).toList());
+    assertEquals(22, field.limit(0, 0).orElseThrow().margin());
+    assertEquals(2, field.bounds().size());
+  }
+
+  @Test
+  void margin_withoutTolerance_isThatMuchMore() {
+    Pair pair =
+        new Pair(part(Interval.of(0, 10), Interval.of(0, 50)), swept(beyond(Turn.RIGHT, 80), 1), 5);
+    assertEquals(22, MarginField.of(List.of(pair), Turn.RIGHT, RANGE).margin(0, 0));
+    assertEquals(25, MarginField.withoutTolerance(List.of(pair), Turn.RIGHT, RANGE).margin(0, 0));
+  }
+
+  @Test
+  void field_withoutPairs_isFreeAndHasNoLimit() {
+    MarginField none = MarginField.of(List.of(), Turn.FRONT, RANGE);
+    assertEquals(Length.ENDLESS, none.margin(3, 4));
+    assertEquals(Optional.empty(), none.limit(3, 4));
+    assertEquals(List.of(), none.limits(3, 4));
+  }
+
+  /** What the core refuses at a place, every single opening refuses there. */
+  @Test
+  void core_anyPlace_isNeverBelowTheMarginAtAnyOpening() {
+    Random random = new Random(20260301);
+    int tight = 0;
+    for (int i = 0; i < 2_000; i++) {
+      Turn turn = Turn.values()[random.nextInt(4)];
+      Part part = part(interval(random), interval(random));
+      Box box = new Box(interval(random), interval(random), interval(random));
+      List<Pair> pairs = List.of(new Pair(part, swept(box, 1), random.nextInt(4)));
+      MarginField core = MarginField.core(pairs, turn, RANGE);
+      long x = random.nextInt(120) - 60;
+      long y = random.nextInt(120) - 60;
+      long best = Long.MIN_VALUE;
+      for (long s = RANGE.lo(); s <= RANGE.hi(); s++) {
+        long margin = MarginField.of(pairs, turn, Interval.of(s, s)).margin(x, y);
+        best = Math.max(best, margin);
+        assertTrue(margin <= core.margin(x, y), () -> part + " " + box + " " + turn);
+      }
+      tight += best == core.margin(x, y) ? 1 : 0;
+    }
+    // A bound so wide that it says nothing would never be met.
+    assertTrue(tight > 1_000, "met " + tight + " times");
+  }
+
+  private static JawEnd end(Part part, Box guard) {
+    return limit(part, guard, Turn.RIGHT, 0, 0).opening();
+  }
+
+  private static Limit limit(Part part, Box guard, Turn turn, long x, long y) {
+    List<Pair> pairs = List.of(new Pair(part, swept(guard, 1), 5));
+    return MarginField.of(pairs, turn, RANGE).limit(x, y).orElseThrow();
+  }
+
+  /** Everything farther than {@code from} toward the handle. */
+  private static Box beyond(Turn turn, long from) {
+    Interval u = Interval.of(from, 500);
+    return new Box(turn.x(u, WIDE), turn.y(u, WIDE), WIDE);
+  }
+
+  private static Part part(Interval closed, Interval open) {
+    return new Part(
+        "jaw",
+        2,
+        false,
+        Situation.CUTTING,
+        new Stretch(closed, open, RANGE),
+        Interval.of(-20, 20),
+        Interval.of(0, 30),
+        1);
+  }
+
+  private static Part part(String name, int rank, Situation situation) {
+    Stretch u = Stretch.constant(Interval.of(0, 10), RANGE);
+    return new Part(name, rank, false, situation, u, Interval.of(0, 1), Interval.of(0, 1), 0);
+  }
+
+  private static SweptGuard guard(String name, int rank, Situation situation) {
+    return new SweptGuard(name, rank, false, situation, beyond(Turn.RIGHT, 20), 5, 0);
+  }
+
+  private static SweptGuard swept(Box box, int rank) {
+    return new SweptGuard("guard", rank, false, Situation.CUTTING, box, 5, 2);
+  }
+
+  private static Interval interval(Random random) {
+    int lo = random.nextInt(60) - 30;
+    return Interval.of(lo, lo + random.nextInt(30));
+  }
+}

@@ -1,0 +1,48 @@
+package org.jawroom.clearance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.Sides;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class SetupTest {
+
+  @Test
+  void of_belowNothing_isRefused() {
+    assertThrows(IllegalArgumentException.class, () -> Setup.onRiser(-1));
+    assertEquals(Setup.PLAIN, Setup.onRiser(0));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Side.class)
+  void stopped_atOneEnd_cutsThatOneAlone(Side side) {
+    assertThrows(IllegalArgumentException.class, () -> Setup.stopped(side, -1));
+    Setup stopped = Setup.stopped(side, 7);
+    for (Side other : Side.values()) {
+      assertEquals(other == side ? 7 : 0, stopped.stops().get(other));
+    }
+    assertEquals(new Setup(0, new Sides<>(0L, 0L, 0L, 0L)), Setup.stopped(side, 0));
+  }
+
+  /** A riser lifts every w of a part, and nothing else of it. */
+  @Test
+  void raised_part_standsThatMuchHigher() {
+    Interval range = Interval.of(0, 10);
+    Stretch u = new Stretch(Interval.of(0, 5), Interval.of(3, 9), range);
+    Part part =
+        new Part(
+            "swivel", 9, true, Situation.LOADING, u, Interval.of(-1, 1), Interval.of(-4, 6), 2);
+    assertEquals(
+        new Part(
+            "swivel", 9, true, Situation.LOADING, u, Interval.of(-1, 1), Interval.of(16, 26), 2),
+        part.raised(20));
+    assertEquals(Interval.of(16, 26), part.raised(20).over(range, Turn.REAR).z());
+  }
+}
