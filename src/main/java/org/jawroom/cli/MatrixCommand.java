@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.Outcome;
+import org.jawroom.report.JobsCsv;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.Reports;
 import org.jawroom.report.RunFacts;
@@ -87,6 +88,7 @@ final class MatrixCommand implements Callable<Integer> {
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
+    Input.keep(spec, input, reading, output.resolve(JobsCsv.FILE));
     Shop shop = reading.shop().get();
     List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
