@@ -145,6 +145,11 @@ final class Moves {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException notHere) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    } catch (FileSystemException refused) {
+      // Nobody knows the name that it has meanwhile.
+      throw refused.getReason() == null
+          ? refused
+          : new FileSystemException(to.toString(), null, refused.getReason());
     }
   }
 }

@@ -166,6 +166,41 @@ class FormulaInjectionTest {
     assertTrue(cells >= all.size(), "the names came out in " + cells + " cells");
   }
 
+  /** Files are named by whoever runs the tool, never by a table, so that no name can lead away. */
+  @Test
+  void names_thatArePaths_nameNoFile() throws Exception {
+    for (String name : List.of("../../../escaped", "/escaped", "C:\\escaped", "CON", "escaped.")) {
+      Path tables = new Tables().named(name).described("plain").write("paths");
+      Path reports = folder.resolve("paths-out");
+      String[] pair = {tables.toString(), Tables.name(1), Tables.name(3)};
+      run(0, "plan", pair[0], "-o", reports.toString(), "--cards");
+      run(0, "card", pair[0], pair[1], pair[2], "-o", reports.resolve("card.pdf").toString());
+      run(0, "draw", pair[0], pair[1], pair[2], "-o", reports.resolve("d.svg").toString());
+      assertEquals(
+          List.of("card.pdf", "cards.pdf", "d.svg", "plan.csv", "plan.xlsx"), names(reports));
+      assertEquals(List.of("paths", "paths-out"), names(folder));
+    }
+  }
+
+  /** As long as a file system lets a name be, and longer. */
+  @Test
+  void draw_intoAFileOfALongName_isWrittenOrOneLine() throws Exception {
+    Path tables = new Tables().named("mill").described("plain").write("tables");
+    Path longest = folder.resolve("n".repeat(251) + ".svg");
+    run(0, "draw", tables.toString(), Tables.name(1), Tables.name(3), "-o", longest.toString());
+    assertTrue(Files.isRegularFile(longest));
+    String longer = folder.resolve("n".repeat(252) + ".svg").toString();
+    String line = run(3, "draw", tables.toString(), Tables.name(1), Tables.name(3), "-o", longer);
+    assertEquals(longer + " could not be written: File name too long\n", line);
+    assertEquals(2, names(folder).size());
+  }
+
+  private static List<String> names(Path directory) throws IOException {
+    try (Stream<Path> all = Files.list(directory)) {
+      return all.map(path -> path.getFileName().toString()).sorted().toList();
+    }
+  }
+
   private void runAll(Path tables) throws Exception {
     String machine = Tables.name(1);
     String vise = Tables.name(3);
