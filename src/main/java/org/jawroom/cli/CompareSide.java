@@ -1,8 +1,6 @@
 package org.jawroom.cli;
 
-import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +13,7 @@ import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.UnreadablePairings;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
+import org.jawroom.tables.source.FileRead;
 import org.jawroom.tables.source.UnreadableInput;
 
 /**
@@ -42,14 +41,9 @@ record CompareSide(Path path, Optional<List<PairingRow>> report, Optional<Readin
 
   private static List<PairingRow> rows(Path file) throws UnreadableInput {
     try {
-      return PairingRows.read(Files.readAllBytes(file));
+      return PairingRows.read(FileRead.bytes(file));
     } catch (UnreadablePairings wrong) {
       throw new UnreadableInput(file + " is no report of jawroom's: " + wrong.getMessage(), wrong);
-    } catch (NoSuchFileException gone) {
-      throw new UnreadableInput(file + " could not be read: there is no such file", gone);
-    } catch (IOException failure) {
-      throw new UnreadableInput(
-          file + " could not be read: it could not be opened to its end", failure);
     }
   }
 

@@ -1,9 +1,6 @@
 package org.jawroom.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -15,6 +12,7 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.source.FileRead;
 import org.jawroom.tables.source.UnreadableInput;
 
 /** Reads what stands where now, out of a plan made earlier or written by hand. */
@@ -29,7 +27,7 @@ final class KeptPlan {
    */
   static Optional<Map<Integer, Integer>> read(Path file, Shop shop, PrintWriter err)
       throws UnreadableInput {
-    PlanRows rows = PlanRows.read(bytes(file));
+    PlanRows rows = PlanRows.read(FileRead.bytes(file));
     if (!rows.faults().isEmpty()) {
       rows.faults().forEach(fault -> err.println(file + ": " + fault));
       err.println("Nothing was written; put the plan to keep right and run again.");
@@ -59,16 +57,5 @@ final class KeptPlan {
       }
     }
     return Optional.of(kinds);
-  }
-
-  private static byte[] bytes(Path file) throws UnreadableInput {
-    try {
-      return Files.readAllBytes(file);
-    } catch (NoSuchFileException gone) {
-      throw new UnreadableInput(file + " could not be read: there is no such file", gone);
-    } catch (IOException failure) {
-      throw new UnreadableInput(
-          file + " could not be read: it could not be opened to its end", failure);
-    }
   }
 }

@@ -29,12 +29,20 @@ public final class Main {
   /** Runs a command; see the package for the exit status it returns. */
   static int run(String[] args, PrintWriter out, PrintWriter err) {
     CommandLine command = new CommandLine(new Jawroom());
-    command.setOut(out);
-    command.setErr(err);
+    command.setOut(PlainWriter.around(out));
+    command.setErr(PlainWriter.around(err));
+    command.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     command.setCaseInsensitiveEnumValuesAllowed(true);
     command.setParameterExceptionHandler(Main::wrongUse);
     command.setExecutionExceptionHandler(Main::failed);
-    return command.execute(withDashes(args));
+    try {
+      return command.execute(withDashes(args));
+    } catch (OutOfMemoryError tooMuch) {
+      err.println(
+          "These tables need more memory than Java has; give it more, as java -Xmx2g -jar jawroom.jar,"
+              + " or split them.");
+      return ExitStatus.UNREADABLE;
+    }
   }
 
   /**

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jawroom.report.JobsCsv;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
@@ -85,6 +86,9 @@ final class MatrixCommand implements Callable<Integer> {
     Reading reading = Input.read(input, settings.given());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
+    }
+    if (!output.equals("-")) {
+      Input.keep(spec, input, reading, Path.of(output).resolve(JobsCsv.FILE));
     }
     Shop shop = reading.shop().get();
     Optional<Part> part = options.part(shop, err);

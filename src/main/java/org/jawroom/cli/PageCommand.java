@@ -68,6 +68,7 @@ final class PageCommand implements Callable<Integer> {
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
+    Input.keep(spec, input, reading, output);
     Shop shop = reading.shop().get();
     List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();

@@ -8,11 +8,12 @@ import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
+import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.cell.Nearest;
 
 /**
  * Finds the machines, vises and jobs that a command names; where none is written so, case does not
- * count.
+ * count, nor what else is as good as the same.
  */
 record Pairs(Shop shop, PrintWriter err) {
 
@@ -52,7 +53,7 @@ record Pairs(Shop shop, PrintWriter err) {
     return exact >= 0
         ? Optional.of(exact)
         : IntStream.range(0, names.size())
-            .filter(i -> names.get(i).equalsIgnoreCase(name))
+            .filter(i -> Names.key(names.get(i)).equals(Names.key(name)))
             .boxed()
             .findFirst();
   }

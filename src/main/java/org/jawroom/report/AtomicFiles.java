@@ -4,9 +4,9 @@ import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -14,11 +14,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
- * Puts several files into a directory together. They are written beside their places under other
- * names and moved only when all are complete; if anything fails, whatever stood there before stands
- * there still.
+ * Puts several files into a directory together, one run after another. They are written beside
+ * their places under other names and moved only when all are complete; if anything fails, whatever
+ * stood there before stands there still. If the process is killed, the old files stay, or the next
+ * run makes the moves that were left: each file is whole at every moment.
  */
 public final class AtomicFiles implements Closeable {
 
@@ -30,19 +32,37 @@ public final class AtomicFiles implements Closeable {
   private static final int BUFFER = 1 << 16;
 
   private final Path directory;
-  private final Map<Path, Path> written = new LinkedHashMap<>();
+  private final FolderLock lock;
   private final List<OutputStream> open = new ArrayList<>();
-  private final Map<Path, Path> kept = new LinkedHashMap<>();
-  private final List<Path> moved = new ArrayList<>();
+
+  /** Names, to the names under which the new and the old content are kept meanwhile. */
+  private final Map<String, String> written = new LinkedHashMap<>();
+
+  private final Map<String, String> kept = new LinkedHashMap<>();
 
   /**
-   * No file yet; makes the directory if need be.
+   * No file yet; makes the directory if need be, and waits while another run writes there.
    *
-   * @throws IOException if it cannot be made
+   * @throws IOException if it cannot be made or written into
    */
   public AtomicFiles(Path directory) throws IOException {
     this.directory = directory;
-    Files.createDirectories(directory);
+    if (!Files.isDirectory(directory)) {
+      Files.createDirectories(directory);
+    }
+    this.lock = FolderLock.on(directory);
+    boolean begun = false;
+    try {
+      Moves.finish(directory);
+      if (lock.isHeld()) {
+        clearLeftovers(directory);
+      }
+      begun = true;
+    } finally {
+      if (!begun) {
+        lock.close();
+      }
+    }
   }
 
   /**
@@ -76,11 +96,13 @@ public final class AtomicFiles implements Closeable {
    */
   public OutputStream add(String name) throws IOException {
     Path target = directory.resolve(name);
-    if (Files.isDirectory(target)) {
-      throw new FileAlreadyExistsException(target.toString(), null, "is a directory");
+    boolean there = Files.exists(target, LinkOption.NOFOLLOW_LINKS);
+    if (there && !Files.isRegularFile(target) && !Files.isSymbolicLink(target)) {
+      String what = Files.isDirectory(target) ? "a directory" : "no ordinary file";
+      throw new FileAlreadyExistsException(target.toString(), null, "is " + what);
     }
-    Path temporary = free(target, "part");
-    written.put(target, temporary);
+    Path temporary = free("part");
+    written.put(name, temporary.getFileName().toString());
     OutputStream out =
         new BufferedOutputStream(
             Files.newOutputStream(temporary, StandardOpenOption.WRITE), BUFFER);
@@ -98,9 +120,12 @@ public final class AtomicFiles implements Closeable {
     for (OutputStream out : open) {
       out.close();
     }
+    for (String temporary : written.values()) {
+      Moves.force(directory.resolve(temporary));
+    }
     keepOld();
     moveAll();
-    return List.copyOf(written.keySet());
+    return written.keySet().stream().map(directory::resolve).toList();
   }
 
   /** Takes away whatever is not in its place. */
@@ -114,15 +139,29 @@ public final class AtomicFiles implements Closeable {
         continue;
       }
     }
-    clean();
+    try {
+      clean();
+    } finally {
+      lock.close();
+    }
+  }
+
+  /** What runs have left that were killed before they could move anything. */
+  private static void clearLeftovers(Path directory) throws IOException {
+    List<Path> leftovers;
+    try (Stream<Path> all = Files.list(directory)) {
+      leftovers = all.filter(path -> Moves.isOurs(path.getFileName().toString())).toList();
+    }
+    for (Path leftover : leftovers) {
+      Files.deleteIfExists(leftover);
+    }
   }
 
   /** Made by hand: the JDK's temporary files may be read by their owner alone. */
-  private Path free(Path target, String suffix) throws IOException {
+  private Path free(String suffix) throws IOException {
     for (int number = 0; ; number++) {
-      Path candidate = directory.resolve("." + target.getFileName() + "." + number + "." + suffix);
       try {
-        return Files.createFile(candidate);
+        return Files.createFile(directory.resolve(Moves.name(number, suffix)));
       } catch (FileAlreadyExistsException taken) {
         // The next number then.
       }
@@ -130,56 +169,70 @@ public final class AtomicFiles implements Closeable {
   }
 
   private void keepOld() throws IOException {
-    for (Path target : written.keySet()) {
-      if (Files.exists(target)) {
-        Path copy = free(target, "old");
-        kept.put(target, copy);
-        Files.copy(
-            target, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
+    for (String name : written.keySet()) {
+      Path target = directory.resolve(name);
+      if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+        Path copy = free("old");
+        kept.put(name, copy.getFileName().toString());
+        keep(target, copy);
       }
+    }
+  }
+
+  /** By another name if the file system can, since that takes no room. */
+  private static void keep(Path target, Path copy) throws IOException {
+    try {
+      Files.delete(copy);
+      Files.createLink(copy, target);
+    } catch (IOException | UnsupportedOperationException notHere) {
+      Files.copy(
+          target,
+          copy,
+          StandardCopyOption.REPLACE_EXISTING,
+          StandardCopyOption.COPY_ATTRIBUTES,
+          LinkOption.NOFOLLOW_LINKS);
     }
   }
 
   private void moveAll() throws IOException {
+    List<Moves.Move> moves = new ArrayList<>();
+    written.forEach((name, temporary) -> moves.add(new Moves.Move(temporary, name)));
     try {
-      for (Map.Entry<Path, Path> file : written.entrySet()) {
-        move(file.getValue(), file.getKey());
-        moved.add(file.getKey());
-      }
+      Moves.make(directory, moves);
     } catch (IOException failure) {
-      putBack(failure);
+      try {
+        putBack();
+      } catch (IOException another) {
+        // What is written down may still be made, once its cause is mended.
+        written.clear();
+        kept.clear();
+        failure.addSuppressed(another);
+      }
       throw failure;
     }
   }
 
-  private void putBack(IOException failure) {
-    for (Path target : moved) {
-      try {
-        if (kept.containsKey(target)) {
-          move(kept.get(target), target);
-        } else {
-          Files.delete(target);
-        }
-      } catch (IOException another) {
-        failure.addSuppressed(another);
-      }
-    }
-  }
-
-  private static void move(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException notHere) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-    }
+  private void putBack() throws IOException {
+    List<Moves.Move> back = new ArrayList<>();
+    written.forEach(
+        (name, temporary) -> {
+          boolean moved = !Files.exists(directory.resolve(temporary), LinkOption.NOFOLLOW_LINKS);
+          if (moved) {
+            back.add(
+                kept.containsKey(name)
+                    ? new Moves.Move(kept.get(name), name)
+                    : new Moves.Move(name, temporary));
+          }
+        });
+    Moves.make(directory, back);
   }
 
   private void clean() throws IOException {
-    for (Path temporary : written.values()) {
-      Files.deleteIfExists(temporary);
+    for (String temporary : written.values()) {
+      Files.deleteIfExists(directory.resolve(temporary));
     }
-    for (Path copy : kept.values()) {
-      Files.deleteIfExists(copy);
+    for (String copy : kept.values()) {
+      Files.deleteIfExists(directory.resolve(copy));
     }
   }
 }

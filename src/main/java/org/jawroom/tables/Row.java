@@ -116,7 +116,17 @@ final class Row {
     if (date.isPresent() && spec(column).kind() == CellKind.TEXT) {
       return date.get().text();
     }
-    return cell(column).map(cell -> CellText.trimmed(cell.text())).orElse("");
+    return CellText.trimmed(freeText(column));
+  }
+
+  /** Empty, with a fault, if it holds what may not stand in a text. */
+  private String freeText(String column) {
+    try {
+      return Names.freeText(cell(column).map(Cell::text).orElse(""));
+    } catch (BadCell bad) {
+      fault(column, bad.getMessage());
+      return "";
+    }
   }
 
   /** One of the column's words, in its own spelling. */
@@ -205,7 +215,7 @@ final class Row {
   /** The items between {@code separators}, a set of characters, trimmed; blank ones left out. */
   List<String> list(String column, String separators) {
     List<String> items = new ArrayList<>();
-    for (String item : cell(column).map(Cell::text).orElse("").split("[" + separators + "]")) {
+    for (String item : freeText(column).split("[" + separators + "]")) {
       String trimmed = CellText.trimmed(item);
       if (trimmed.equalsIgnoreCase("none")) {
         fault(column, "is not allowed here; leave the cell blank");

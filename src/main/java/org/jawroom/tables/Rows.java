@@ -19,6 +19,9 @@ import org.jawroom.tables.source.Grid;
 
 /** The rows of one table, its header matched to the columns it should have. */
 final class Rows {
+  /** Cells of one row, beyond which only their number is told. */
+  private static final int MOST_TOLD = 20;
+
   private final TableSpec table;
   private final Ledger ledger;
   private final Map<String, Integer> places = new HashMap<>();
@@ -66,6 +69,12 @@ final class Rows {
 
   private void matchHeader(Grid grid) {
     table.columns().stream().filter(this::mustBeThere).map(ColumnSpec::name).forEach(missing::add);
+    int filled = grid.header().cells().size();
+    if (filled > MOST_TOLD + table.columns().size()) {
+      String message = "has " + filled + " filled cells, far more than the table has columns";
+      ledger.faults.add(table, grid.origin(), grid.header().number(), "", "", message);
+      return;
+    }
     grid.header().cells().forEach((place, cell) -> matchColumn(grid, place, cell));
     missing.removeAll(places.keySet());
     if (places.containsKey("slot_positions")) {
@@ -102,17 +111,22 @@ final class Rows {
   }
 
   private void refuseStrays(Grid grid, Grid.Row cells) {
-    for (Map.Entry<Integer, Cell> cell : cells.cells().entrySet()) {
-      if (!grid.header().cells().containsKey(cell.getKey())) {
-        ledger.faults.add(
-            table,
-            grid.origin(),
-            cells.number(),
-            "",
-            cell.getValue().text(),
-            "stands under no header");
-      }
+    List<Cell> strays =
+        cells.cells().entrySet().stream()
+            .filter(cell -> !grid.header().cells().containsKey(cell.getKey()))
+            .map(Map.Entry::getValue)
+            .toList();
+    strays.stream()
+        .limit(MOST_TOLD)
+        .forEach(cell -> refuseStray(grid, cells, cell.text(), "stands under no header"));
+    if (strays.size() > MOST_TOLD) {
+      int more = strays.size() - MOST_TOLD;
+      refuseStray(grid, cells, "", "has " + more + " more cells under no header");
     }
+  }
+
+  private void refuseStray(Grid grid, Grid.Row cells, String found, String message) {
+    ledger.faults.add(table, grid.origin(), cells.number(), "", found, message);
   }
 
   /** Whether it is a worked example, or refers to one. */

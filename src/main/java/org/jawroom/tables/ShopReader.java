@@ -139,14 +139,10 @@ public final class ShopReader {
   }
 
   private void noteLeftAlone() {
-    String kind = ledger.source.workbook() ? "sheet " : "";
     for (String name : ledger.source.leftAlone()) {
       ledger.notes.add(
           new Note(
-              Note.Kind.LEFT_ALONE,
-              kind + name,
-              OptionalInt.empty(),
-              "left alone: none of the tables"));
+              Note.Kind.LEFT_ALONE, name, OptionalInt.empty(), "left alone: none of the tables"));
     }
   }
 }

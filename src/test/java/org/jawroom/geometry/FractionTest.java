@@ -133,17 +133,4 @@ class FractionTest {
     assertEquals(more, Fraction.max(less, more));
     assertEquals(more, Fraction.max(more, less));
   }
-
-  @Test
-  void minus_equalDenominators_keepsThem() {
-    assertEquals(Fraction.of(2, 7), Fraction.of(5, 7).minus(Fraction.of(3, 7)));
-    assertEquals(Fraction.of(4, 1), Fraction.whole(9).minus(Fraction.whole(5)));
-  }
-
-  @Test
-  void floorAndCeil_beyondALong_areRefused() {
-    Fraction huge = Fraction.whole(Long.MAX_VALUE).times(2);
-    assertThrows(ArithmeticException.class, huge::floor);
-    assertThrows(ArithmeticException.class, huge::ceil);
-  }
 }

@@ -16,8 +16,23 @@ class PlainTextTest {
     assertEquals("'" + text, PlainText.harmless(text));
   }
 
+  @Test
+  void harmless_startAfterQuotesSpacesOrSemicolon_getsAnApostropheBeforeIt() {
+    assertEquals("\"'=1", PlainText.harmless("\"=1"));
+    assertEquals("\u00a0 '@x", PlainText.harmless("\u00a0 @x"));
+    assertEquals("a;'=cmd|' /C x'!A0;'+1", PlainText.harmless("a;=cmd|' /C x'!A0;+1"));
+    assertEquals("'\t'=1", PlainText.harmless("\t=1"));
+  }
+
+  @Test
+  void shown_unseenCharacters_areQuestionMarksInCsvAndCells() {
+    assertEquals("a?b?c\nd", PlainText.harmless("a\u202eb\u0000c\nd"));
+    assertEquals("a?b?c\nd??", PlainText.forCell("a\u202eb\ud800c\nd\udb40\udc41\uffff"));
+    assertEquals("\u0915\u094d\u200d\u0937", PlainText.forCell("\u0915\u094d\u200d\u0937"));
+  }
+
   @ParameterizedTest
-  @ValueSource(strings = {"", "mill A", "a=b", "6-inch", "'quoted", "≠"})
+  @ValueSource(strings = {"", "mill A", "a=b", "6-inch", "1;3", "6\" - old", "'quoted", "≠"})
   void harmless_anythingElse_staysAsItIs(String text) {
     assertEquals(text, PlainText.harmless(text));
   }

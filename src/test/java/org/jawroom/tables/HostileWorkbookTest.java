@@ -2,6 +2,7 @@ package org.jawroom.tables;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -12,11 +13,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
+import org.jawroom.tables.source.UnreadableInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,6 +108,26 @@ class HostileWorkbookTest {
                   repeated(out, "<si><t>abc</t></si>", 20_000_000);
                   text(out, "</sst>");
                 }),
+        Arguments.of(
+            "shared texts nested without end",
+            "xl/sharedStrings.xml",
+            (Part)
+                out -> {
+                  text(
+                      out,
+                      "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><si>");
+                  repeated(out, "<r>", 5_000_000);
+                }),
+        Arguments.of(
+            "many columns in many rows",
+            SHEET,
+            (Part)
+                out -> {
+                  text(out, HEAD);
+                  repeated(
+                      out, "<row>" + "<c t=\"b\"><v>1</v></c>".repeat(1_000) + "</row>", 5_000);
+                  text(out, TAIL);
+                }),
         Arguments.of("styles of 1 GB", "xl/styles.xml", (Part) out -> filled(out, 1_000_000_000)),
         Arguments.of(
             "types of 1 GB", "[Content_Types].xml", (Part) out -> filled(out, 1_000_000_000)),
@@ -161,6 +185,65 @@ class HostileWorkbookTest {
         List.of(file + " could not be read: it is damaged, or no XLSX workbook"),
         run.err().lines().toList());
     assertFalse((run.out() + run.err()).contains("hush"), run.toString());
+  }
+
+  /** Macros are no part of a table: they stay where they are, and one line says so. */
+  @Test
+  void workbook_withMacros_isReadAsDataAndSaysSo() throws Exception {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (XSSFWorkbook workbook = new XSSFWorkbook(XSSFWorkbookType.XLSM)) {
+      workbook.createSheet("machines").createRow(0).createCell(0).setCellValue("machine");
+      workbook.setVBAProject(new ByteArrayInputStream(new byte[100]));
+      workbook.write(bytes);
+    }
+    for (String name : List.of("shop.xlsm", "shop.xlsx")) {
+      Path file = Files.write(folder.resolve(name), bytes.toByteArray());
+      Reading reading = ShopReader.read(file, Map.of());
+      assertEquals(
+          List.of("macros: left alone: none of the tables"),
+          reading.notes(Note.Kind.LEFT_ALONE).stream().map(Note::toString).toList());
+      assertTrue(
+          reading.faults().toString().contains("sheet machines row 1"),
+          reading.faults().toString());
+    }
+  }
+
+  @Test
+  void link_toAWorkbook_isFollowedAndADanglingOneIsUnreadable() throws Exception {
+    Path file = folder.resolve("shop.xlsx");
+    with(file, SHEET, out -> text(out, HEAD + TAIL));
+    Path link = Files.createSymbolicLink(folder.resolve("link.xlsx"), file);
+    assertEquals(
+        ShopReader.read(file, Map.of()).faults(), ShopReader.read(link, Map.of()).faults());
+    Files.delete(file);
+    assertEquals(
+        link + " could not be read: there is no such file or folder",
+        assertThrows(UnreadableInput.class, () -> ShopReader.read(link, Map.of())).getMessage());
+  }
+
+  /** A sheet's name may hold what it likes; a terminal must not take it for orders. */
+  @Test
+  void sheet_namedToSteerATerminal_isShownHarmless() throws Exception {
+    Path file = folder.resolve("shop.xlsx");
+    with(
+        file,
+        "xl/workbook.xml",
+        out ->
+            text(
+                out,
+                "<workbook xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
+                    + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">"
+                    + "<sheets><sheet name=\"vi&#x202E;ses &#x9b;31m\" sheetId=\"1\" r:id=\"rId3\"/>"
+                    + "</sheets></workbook>"));
+    ToolRun run = ToolRun.of(256, "check", file.toString());
+    assertTrue(
+        (run.out() + run.err())
+            .chars()
+            .noneMatch(
+                one ->
+                    Character.isISOControl(one) && one != '\n'
+                        || Character.getType(one) == Character.FORMAT),
+        run.toString());
   }
 
   /** A sound workbook but for one part. */

@@ -131,7 +131,7 @@ class MachineRefusalTest {
         List.of(
             "machines.csv row 3, column machine: \"=1\" begins with =, which spreadsheets take for a formula",
             "machines.csv row 4, column machine: \"a\\u000Ab\" holds a line break, a tab or another character"
-                + " that nobody sees; retype it"),
+                + " that nobody sees (U+000A); retype it"),
         TestShop.sound(folder).machine("=1").machine("a\nb").faults());
   }
 

@@ -6,38 +6,51 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 
 /** The tool run in a Java of its own, as from a shell. */
-record ToolRun(int status, String out, String err) {
+public record ToolRun(int status, String out, String err) {
+
+  /** Far longer than any of it takes: what takes longer hangs. */
+  private static final int SECONDS = 120;
 
   /**
    * @param megabytes of memory for its objects
    */
-  static ToolRun of(int megabytes, String... arguments) throws IOException, InterruptedException {
+  public static ToolRun of(int megabytes, String... arguments)
+      throws IOException, InterruptedException {
     Path out = Files.createTempFile("out", ".txt");
     Path err = Files.createTempFile("err", ".txt");
     try {
-      List<String> command =
-          new ArrayList<>(
-              List.of(
-                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                  "-Xmx" + megabytes + "m",
-                  "-Djava.awt.headless=true",
-                  "-cp",
-                  System.getProperty("java.class.path"),
-                  "org.jawroom.cli.Main"));
-      command.addAll(List.of(arguments));
       Process process =
-          new ProcessBuilder(command)
+          command(megabytes, arguments)
               .redirectOutput(out.toFile())
               .redirectError(err.toFile())
               .start();
-      int status = process.waitFor();
-      return new ToolRun(status, read(out), read(err));
+      if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
+        process.destroyForcibly().waitFor();
+        throw new AssertionError("hangs: " + String.join(" ", arguments) + "\n" + read(err));
+      }
+      return new ToolRun(process.exitValue(), read(out), read(err));
     } finally {
       Files.delete(out);
       Files.delete(err);
     }
+  }
+
+  /** Not yet started. */
+  public static ProcessBuilder command(int megabytes, String... arguments) {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx" + megabytes + "m",
+                "-Djava.awt.headless=true",
+                "-cp",
+                System.getProperty("java.class.path"),
+                "org.jawroom.cli.Main"));
+    command.addAll(List.of(arguments));
+    return new ProcessBuilder(command);
   }
 
   private static String read(Path file) throws IOException {

@@ -61,7 +61,10 @@ public enum TableSpec {
 
   /** The column whose header this is, whatever its case and whatever joins its words. */
   public Optional<ColumnSpec> column(String header) {
-    return Optional.ofNullable(byName.get(ColumnSpec.normal(header)));
+    // Nearly always it is spelled as it should be, and telling joints apart takes long.
+    ColumnSpec asSpelled = byName.get(header);
+    return Optional.ofNullable(
+        asSpelled != null ? asSpelled : byName.get(ColumnSpec.normal(header)));
   }
 
   /** The table of this name, whatever its case and whatever joins its words. */

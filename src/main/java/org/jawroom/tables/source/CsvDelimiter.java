@@ -13,8 +13,7 @@ final class CsvDelimiter {
    * The candidate that makes most known columns of the header; of equal ones the one that makes
    * most cells, then the comma.
    */
-  static char of(String text, TableSpec table) {
-    String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+  static char of(String header, TableSpec table) {
     char best = CANDIDATES[0];
     long most = -1;
     for (char candidate : CANDIDATES) {

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jawroom.tables.schema.TableSpec;
 
-/** A folder of CSV files, one a table. */
+/** A folder of CSV files, or links to such, one a table. */
 final class CsvFolder {
   private CsvFolder() {}
 
@@ -28,6 +28,7 @@ final class CsvFolder {
         leftAlone.add(name);
         continue;
       }
+      // Whatever bears the name of a table must be one: a guard left out would be hit.
       byte[] bytes = FileRead.bytes(file);
       files.add(FileRead.of(name, bytes));
       if (gathering.isFirst(table.get(), name)) {
@@ -41,7 +42,6 @@ final class CsvFolder {
     try (Stream<Path> entries = Files.list(folder)) {
       return entries
           .filter(path -> path.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ENDING))
-          .filter(Files::isRegularFile)
           .sorted()
           .toList();
     } catch (IOException e) {

@@ -1,13 +1,8 @@
 package org.jawroom.tables.source;
 
 import java.io.IOException;
-import java.io.StringReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CoderResult;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -24,6 +19,10 @@ import org.jawroom.tables.schema.TableSpec;
  * header; cells quoted where needed; lines ended in any way; blank lines skipped.
  */
 final class CsvTable {
+  private static final String UNPAIRED =
+      "has quotes that do not pair up, so nothing from here on was read; a cell that begins with \""
+          + " must end with one, and a \" inside it is written twice";
+
   private final TableSpec table;
   private final String origin;
   private final FaultList faults;
@@ -31,8 +30,11 @@ final class CsvTable {
   /** False once something could not be read. */
   private boolean whole = true;
 
-  /** True once there are so many rows that the rest is not read. */
+  /** True once there is so much that the rest is not read. */
   private boolean full;
+
+  /** With the header, and those that could not be kept. */
+  private int filledRows;
 
   CsvTable(TableSpec table, String origin, FaultList faults) {
     this.table = table;
@@ -42,44 +44,34 @@ final class CsvTable {
 
   /** Adds what can be read of it to {@code gathering}; whatever cannot is a fault. */
   void read(byte[] bytes, Source.Gathering gathering) {
-    Optional<Grid> grid = decoded(bytes).flatMap(this::grid);
-    gathering.add(table, grid, whole);
-  }
-
-  private Optional<String> decoded(byte[] bytes) {
-    // One that reports malformed bytes rather than replacing them, which is the default of
-    // newDecoder.
-    CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
-    ByteBuffer in = ByteBuffer.wrap(bytes);
-    CharBuffer out = CharBuffer.allocate(bytes.length);
-    CoderResult result = decoder.decode(in, out, true);
-    String text = out.flip().toString();
-    if (result.isError()) {
-      fault(1 + lineEnds(text), "is not UTF-8 from here on; save the file as CSV in UTF-8");
-      return Optional.empty();
+    CsvText text = new CsvText(bytes);
+    CsvText.Trouble trouble = text.trouble();
+    if (trouble.line() > 0) {
+      fault(trouble.line(), trouble.message());
+      gathering.add(table, Optional.empty(), whole);
+    } else {
+      gathering.add(table, grid(text, gathering.room), whole);
     }
-    return Optional.of(text.startsWith("\ufeff") ? text.substring(1) : text);
   }
 
-  private Optional<Grid> grid(String text) {
-    char delimiter = CsvDelimiter.of(text, table);
+  private Optional<Grid> grid(CsvText text, Room room) {
+    char delimiter = CsvDelimiter.of(text.header(), table);
     CSVFormat format =
         CSVFormat.DEFAULT.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
     List<Grid.Row> rows = new ArrayList<>();
     long line = 0;
-    try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
+    try (Reader bounded = new CsvBounds(text.reader(), delimiter);
+        CSVParser parser = CSVParser.parse(bounded, format)) {
       Iterator<CSVRecord> records = parser.iterator();
       line = 1;
       // Without a sound header, no row after it could be understood.
       while (!full && (whole || !rows.isEmpty()) && records.hasNext()) {
-        add(records.next(), (int) line, rows, delimiter);
+        add(records.next(), (int) line, rows, delimiter, room);
         line = parser.getCurrentLineNumber() + 1;
       }
     } catch (IOException | UncheckedIOException e) {
-      fault(
-          (int) line,
-          "has quotes that do not pair up, so nothing from here on was read; a cell that begins with \""
-              + " must end with one, and a \" inside it is written twice");
+      Throwable cause = e instanceof UncheckedIOException ? e.getCause() : e;
+      fault((int) line, cause instanceof CsvBounds.Beyond ? cause.getMessage() : UNPAIRED);
     }
     if (rows.isEmpty() && whole) {
       fault(0, "is empty; give it a header row, or take it away");
@@ -90,16 +82,12 @@ final class CsvTable {
   }
 
   /** Adds the row unless it is blank, or its cells cannot be told apart, which is a fault. */
-  private void add(CSVRecord cells, int line, List<Grid.Row> rows, char delimiter) {
-    if (cells.size() > Grid.MOST_COLUMNS) {
-      fault(line, "has more than 16384 cells");
-      return;
-    }
+  private void add(CSVRecord cells, int line, List<Grid.Row> rows, char delimiter, Room room) {
     NavigableMap<Integer, Cell> filled = new TreeMap<>();
     for (int i = 0; i < cells.size(); i++) {
       Cell cell = Cell.text(cells.get(i));
       if (cell.text().length() > Grid.LONGEST_CELL) {
-        fault(line, "has a cell of more than 32767 characters");
+        fault(line, Grid.TOO_LONG_A_CELL);
         return;
       }
       if (!cell.isBlank()) {
@@ -107,6 +95,11 @@ final class CsvTable {
       }
     }
     if (filled.isEmpty()) {
+      return;
+    }
+    if (++filledRows > Grid.MOST_ROWS + 1) {
+      fault(line, Grid.TOO_MANY_ROWS);
+      full = true;
       return;
     }
     if (!rows.isEmpty() && cells.size() > rows.get(0).width()) {
@@ -118,8 +111,8 @@ final class CsvTable {
               cells.size(), rows.get(0).width(), sign));
       return;
     }
-    if (rows.size() > Grid.MOST_ROWS) {
-      fault(line, Grid.TOO_MANY_ROWS);
+    if (!filled.values().stream().allMatch(room::take)) {
+      fault(line, Room.FULL);
       full = true;
       return;
     }
@@ -129,9 +122,5 @@ final class CsvTable {
   private void fault(int row, String message) {
     whole = false;
     faults.add(table, origin, row, "", "", message);
-  }
-
-  private static int lineEnds(String text) {
-    return (int) text.replace("\r\n", "\n").chars().filter(c -> c == '\n' || c == '\r').count();
   }
 }

@@ -49,7 +49,8 @@ public record Fault(
                       || type == Character.FORMAT
                       || type == Character.LINE_SEPARATOR
                       || type == Character.PARAGRAPH_SEPARATOR
-                      || type == Character.SURROGATE;
+                      || type == Character.SURROGATE
+                      || type == Character.UNASSIGNED;
               if (unseen) {
                 line.append(String.format("\\u%04X", letter));
               } else {

@@ -5,19 +5,30 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 
-/** Collects faults, and gives them in the order of tables, rows and columns. */
+/**
+ * Collects faults, and gives them in the order of tables, rows and columns. Of those beyond more
+ * than anybody reads it keeps only how many there are.
+ */
 public final class FaultList {
+
+  private static final int MOST = 1_000;
 
   private record Placed(int table, int row, int column, Fault fault) {}
 
   private final List<Placed> placed = new ArrayList<>();
+  private int more;
 
   /** About one cell, or with an empty {@code column} about one row. */
   public void add(
       TableSpec table, String origin, int row, String column, String found, String message) {
+    if (placed.size() == MOST) {
+      more++;
+      return;
+    }
     placed.add(
         new Placed(
             table.ordinal(),
@@ -41,13 +52,23 @@ public final class FaultList {
   }
 
   public List<Fault> sorted() {
-    return placed.stream()
-        .sorted(
-            Comparator.comparingInt(Placed::table)
-                .thenComparingInt(Placed::row)
-                .thenComparingInt(Placed::column))
-        .map(Placed::fault)
-        .toList();
+    Stream<Fault> sorted =
+        placed.stream()
+            .sorted(
+                Comparator.comparingInt(Placed::table)
+                    .thenComparingInt(Placed::row)
+                    .thenComparingInt(Placed::column))
+            .map(Placed::fault);
+    return more == 0 ? sorted.toList() : Stream.concat(sorted, Stream.of(rest())).toList();
+  }
+
+  private Fault rest() {
+    return new Fault(
+        "all tables",
+        OptionalInt.empty(),
+        Optional.empty(),
+        "",
+        more + " more faults are not listed");
   }
 
   private static int columnOrder(TableSpec table, String column) {

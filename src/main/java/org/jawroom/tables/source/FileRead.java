@@ -29,7 +29,18 @@ public record FileRead(String name, String sha256) {
     }
   }
 
-  static byte[] bytes(Path file) throws UnreadableInput {
+  /**
+   * All of a file. One that is no ordinary file might never end, or never begin: it is refused
+   * unopened. Links are followed.
+   */
+  public static byte[] bytes(Path file) throws UnreadableInput {
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new UnreadableInput(
+          file
+              + " could not be read: it is "
+              + (Files.isDirectory(file) ? "a folder" : "a device or a pipe")
+              + ", no ordinary file");
+    }
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(LARGEST + 1);
       if (bytes.length > LARGEST) {
@@ -37,7 +48,11 @@ public record FileRead(String name, String sha256) {
       }
       return bytes;
     } catch (NoSuchFileException e) {
-      throw new UnreadableInput(file + " could not be read: there is no such file", e);
+      throw new UnreadableInput(
+          file
+              + " could not be read: there is no such file"
+              + (Files.isSymbolicLink(file) ? " where the link points" : ""),
+          e);
     } catch (IOException e) {
       throw new UnreadableInput(file + " could not be read: " + e.getMessage(), e);
     }

@@ -21,6 +21,10 @@ public record Grid(TableSpec table, String origin, Row header, List<Row> rows) {
   /** Far more than any shop needs; what stands beyond is not read. */
   static final int MOST_ROWS = 100_000;
 
+  static final String TOO_MANY_COLUMNS = "has more than 16384 cells";
+
+  static final String TOO_LONG_A_CELL = "has a cell of more than 32767 characters";
+
   static final String TOO_MANY_ROWS =
       "is beyond the 100000 rows that a table may have; split it off";
 

@@ -29,6 +29,7 @@ final class SheetTable extends DefaultHandler {
   private final SharedTexts texts;
   private final StylesTable styles;
   private final boolean from1904;
+  private final Room room;
   private final FaultList faults;
 
   private final NavigableMap<Integer, Grid.Row> rows = new TreeMap<>();
@@ -49,12 +50,14 @@ final class SheetTable extends DefaultHandler {
       SharedTexts texts,
       StylesTable styles,
       boolean from1904,
+      Room room,
       FaultList faults) {
     this.table = table;
     this.origin = "sheet " + sheet;
     this.texts = texts;
     this.styles = styles;
     this.from1904 = from1904;
+    this.room = room;
     this.faults = faults;
   }
 
@@ -96,8 +99,7 @@ final class SheetTable extends DefaultHandler {
     column = -1;
     filled = new TreeMap<>();
     if (rows.size() > Grid.MOST_ROWS) {
-      faults.add(table, origin, row + 1, "", "", Grid.TOO_MANY_ROWS);
-      whole = false;
+      fault(Grid.TOO_MANY_ROWS);
       throw new Enough();
     }
   }
@@ -124,7 +126,7 @@ final class SheetTable extends DefaultHandler {
   }
 
   @Override
-  public void endElement(String uri, String name, String qualified) {
+  public void endElement(String uri, String name, String qualified) throws SAXException {
     switch (name) {
       case "v", "t" -> inValue = false;
       case "rPh" -> phonetic--;
@@ -134,7 +136,7 @@ final class SheetTable extends DefaultHandler {
     }
   }
 
-  private void endCell() {
+  private void endCell() throws SAXException {
     XSSFCellStyle look = styles.getNumCellStyles() == 0 ? null : styles.getStyleAt(style);
     Cell cell =
         new SheetCell(
@@ -145,8 +147,10 @@ final class SheetTable extends DefaultHandler {
                 letters.text())
             .read(texts, from1904);
     if (cell.text().length() > Grid.LONGEST_CELL) {
-      faults.add(table, origin, row + 1, "", "", "has a cell of more than 32767 characters");
-      whole = false;
+      fault(Grid.TOO_LONG_A_CELL);
+    } else if (!cell.isBlank() && !room.take(cell)) {
+      fault(Room.FULL);
+      throw new Enough();
     } else if (!cell.isBlank()) {
       filled.put(column, cell);
     }
@@ -156,5 +160,11 @@ final class SheetTable extends DefaultHandler {
     if (!filled.isEmpty()) {
       rows.put(row, new Grid.Row(row + 1, filled.lastKey() + 1, filled));
     }
+  }
+
+  /** Of the row as a whole. */
+  private void fault(String message) {
+    faults.add(table, origin, row + 1, "", "", message);
+    whole = false;
   }
 }

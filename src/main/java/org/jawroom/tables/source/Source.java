@@ -16,7 +16,7 @@ import org.jawroom.tables.schema.TableSpec;
  * @param grids the tables found, each once
  * @param broken the tables that are there but could not be read to their end; faults tell why
  * @param files the files read
- * @param leftAlone sheets, or CSV files, that are none of ours
+ * @param leftAlone sheets, macros, or CSV files, that are none of ours, as people call them
  * @param workbook whether it is a workbook rather than a folder
  */
 public record Source(
@@ -59,6 +59,7 @@ public record Source(
   static final class Gathering {
     final Map<TableSpec, Grid> grids = new EnumMap<>(TableSpec.class);
     final Set<TableSpec> broken = EnumSet.noneOf(TableSpec.class);
+    final Room room = new Room();
     private final Map<TableSpec, String> origins = new EnumMap<>(TableSpec.class);
     private final FaultList faults;
 

@@ -28,6 +28,9 @@ import org.xml.sax.helpers.DefaultHandler;
 final class Workbooks {
   private Workbooks() {}
 
+  /** Whatever the workbook calls itself: never run, and nothing is read from them. */
+  private static final String MACROS = "application/vnd.ms-office.vbaProject";
+
   static Source read(Path file, FaultList faults) throws UnreadableInput {
     byte[] bytes = FileRead.bytes(file);
     refuseOtherFormats(file, bytes);
@@ -50,14 +53,18 @@ final class Workbooks {
           String name = sheets.getSheetName();
           Optional<TableSpec> table = TableSpec.named(name);
           if (table.isEmpty()) {
-            leftAlone.add(name);
+            leftAlone.add("sheet " + name);
           } else if (gathering.isFirst(table.get(), "sheet " + name)) {
-            SheetTable rows = new SheetTable(table.get(), name, texts, styles, from1904, faults);
+            SheetTable rows =
+                new SheetTable(table.get(), name, texts, styles, from1904, gathering.room, faults);
             parse(sheet, rows);
             Optional<Grid> grid = rows.grid();
             gathering.add(table.get(), grid, rows.isWhole());
           }
         }
+      }
+      if (!parts.getPartsByContentType(MACROS).isEmpty()) {
+        leftAlone.add("macros");
       }
     } catch (IOException | OpenXML4JException | SAXException | ParserConfigurationException e) {
       throw damaged(file, e);

@@ -80,7 +80,15 @@ class OtherCellsTest {
         "\u5927\u864e\u94b3",
         "\u0645\u0644\u0632\u0645\u0629",
         "6\" vise",
-        "a=b"
+        "6\" - old",
+        "a=b",
+        "a; b",
+        "\u0915\u094d\u200d\u0937",
+        "\u2699\ufe0f",
+        "CON",
+        "../mill",
+        "C:\\mill",
+        "mill."
       })
   void name_ofAnyScript_isTrimmed(String text) throws BadCell {
     assertEquals(text.strip(), Names.parse(text));
@@ -98,6 +106,24 @@ class OtherCellsTest {
         "\uff0da",
         "\uff20a",
         " =a",
+        "\"=a",
+        "' @a",
+        "a;=1",
+        "a; \"+1",
+        "a;\uff0d1",
+        "a\u00adb",
+        "a\u200bb",
+        "a\u200db",
+        "\u200da",
+        "a\ufe0fb",
+        "a\u034fb",
+        "a\u3164b",
+        "\u2800",
+        "a\ufeffb",
+        "a\uffffb",
+        "a\udb40\udc41b",
+        "a\u0301\u0302\u0303\u0304\u0305",
+        "a\u009bb",
         "a\tb",
         "a\nb",
         "a\rb",
@@ -127,6 +153,7 @@ class OtherCellsTest {
   @Test
   void key_caseSpacesAndAccentCoding_doNotCount() {
     assertEquals(Names.key("Caf\u00e9  Mill"), Names.key(" cafe\u0301\u00a0mill"));
+    assertEquals(Names.key("\u0915\u094d\u200d\u0937"), Names.key("\u0915\u094d\u0937"));
     assertNotEquals(Names.key("mill 1"), Names.key("mill 2"));
   }
 

@@ -1,0 +1,87 @@
+package org.jawroom.tables.cell;
+
+/**
+ * Characters that nobody sees: by them two texts look alike, or what stands beside is turned round.
+ *
+ * <p>Those of Unicode's general categories Cc, Cf, Cs, Zl and Zp, its noncharacters, and those that
+ * are ignored by default (DerivedCoreProperties, Default_Ignorable_Code_Point). Scripts and
+ * pictures need some of them between their letters: joiners and variation selectors after a
+ * character beyond ASCII are let through. So are marks over a letter, but no more than any language
+ * puts there.
+ */
+final class Unseen {
+  private Unseen() {}
+
+  /** Taller heaps run over the lines above and below; four stand on some Hebrew letters. */
+  private static final int MOST_MARKS = 4;
+
+  private static final String JOINERS = "\u200c\u200d\ufe0e\ufe0f";
+
+  /**
+   * Ignored by default but in none of the categories above, each first and last; one more blank.
+   */
+  private static final int[][] IGNORED = {
+    {0x034F, 0x034F}, {0x115F, 0x1160}, {0x17B4, 0x17B5}, {0x180B, 0x180F}, {0x2065, 0x2065},
+    {0x3164, 0x3164}, {0xFE00, 0xFE0D}, {0xFFA0, 0xFFA0}, {0xFFF0, 0xFFF8}, {0x2800, 0x2800},
+    {0xE0000, 0xE0FFF}
+  };
+
+  /**
+   * Refuses {@code text} if there is such a character in it.
+   *
+   * @param allowed those that may be there
+   */
+  static void refuse(String text, String allowed) throws BadCell {
+    int before = 'a';
+    int marks = 0;
+    for (int letter : text.codePoints().toArray()) {
+      boolean joins = JOINERS.indexOf(letter) >= 0 && before > 0x7F;
+      if (isUnseen(letter) && !joins && allowed.indexOf(letter) < 0) {
+        throw new BadCell(
+            String.format(
+                "holds a line break, a tab or another character that nobody sees (U+%04X); retype it",
+                letter));
+      }
+      marks = isMark(letter) ? marks + 1 : 0;
+      if (marks > MOST_MARKS) {
+        throw new BadCell("heaps more than " + MOST_MARKS + " marks over one letter");
+      }
+      before = letter;
+    }
+  }
+
+  /** Without what is let through though nobody sees it. */
+  static String without(String text) {
+    return text.replaceAll("[" + JOINERS + "]", "");
+  }
+
+  private static boolean isUnseen(int letter) {
+    return switch (Character.getType(letter)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          true;
+      default -> isIgnored(letter) || JOINERS.indexOf(letter) >= 0 || isNoncharacter(letter);
+    };
+  }
+
+  private static boolean isIgnored(int letter) {
+    for (int[] range : IGNORED) {
+      if (letter >= range[0] && letter <= range[1]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isNoncharacter(int letter) {
+    return (letter & 0xFFFE) == 0xFFFE || letter >= 0xFDD0 && letter <= 0xFDEF;
+  }
+
+  private static boolean isMark(int letter) {
+    int type = Character.getType(letter);
+    return type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK;
+  }
+}

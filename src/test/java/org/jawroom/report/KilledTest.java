@@ -1,0 +1,234 @@
+package org.jawroom.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * What is found after a process was killed while it published sets of files, and what is made of
+ * it.
+ */
+class KilledTest {
+  private static final int KILLS = 10;
+
+  @TempDir private Path folder;
+
+  /** A kill may fall anywhere: between sets, within a file, between moves. */
+  @Test
+  void publish_killedAtAnyMoment_leavesWholeFilesAndTheNextRunAWholeSet() throws Exception {
+    AtomicFiles.publish(folder, PublishLoop.set(0));
+    Random random = new Random(5);
+    for (int kill = 0; kill < KILLS; kill++) {
+      int before = onlySet();
+      Process loop = loop(before + 1);
+      await(() -> Files.exists(folder.resolve(".jawroom-lock")) || onlySetIsBeyond(before));
+      TimeUnit.MICROSECONDS.sleep(random.nextInt(60_000));
+      loop.destroyForcibly().waitFor();
+
+      Set<Integer> sets = sets();
+      assertTrue(
+          sets.stream().mapToInt(one -> one).max().orElseThrow()
+                  - sets.stream().mapToInt(one -> one).min().orElseThrow()
+              <= 1,
+          sets.toString());
+      List<String> others = others();
+      assertTrue(others.stream().allMatch(name -> name.startsWith(".jawroom-")), others.toString());
+
+      Moves.finish(folder);
+      int after = onlySet();
+      assertTrue(after >= before, after + " after " + before);
+    }
+    AtomicFiles.publish(folder, PublishLoop.set(-1));
+    assertEquals(-1, onlySet());
+    assertEquals(List.of(), others());
+  }
+
+  /** At each step after the list was written, as far as a kill can have let it come. */
+  @Test
+  void finish_afterAnyNumberOfMoves_makesTheRest() throws Exception {
+    for (int made = 0; made <= 3; made++) {
+      List<String> lines = new ArrayList<>();
+      for (int file = 0; file < 3; file++) {
+        String text = file < made ? null : "new " + file;
+        Files.writeString(folder.resolve("r " + file), text == null ? "new " + file : "old");
+        if (text != null) {
+          Files.writeString(folder.resolve(".jawroom-" + file + ".part"), text);
+        }
+        lines.add(".jawroom-" + file + ".part/r+" + file);
+      }
+      lines.add("end");
+      Files.write(folder.resolve(".jawroom-moves"), lines);
+      Files.writeString(folder.resolve(".jawroom-7.old"), "left over");
+
+      AtomicFiles.publish(folder.resolve("other"), out -> out.write('x'));
+
+      for (int file = 0; file < 3; file++) {
+        assertEquals("new " + file, Files.readString(folder.resolve("r " + file)));
+      }
+      try (Stream<Path> all = Files.list(folder)) {
+        assertEquals(4, all.count());
+      }
+    }
+  }
+
+  /** A list that somebody else put there moves nothing beyond its folder. */
+  @Test
+  void finish_ofAListThatIsNotOurs_isRefusedAndMovesNothing() throws Exception {
+    Path inner = Files.createDirectory(folder.resolve("inner"));
+    Files.writeString(inner.resolve(".jawroom-0.part"), "x");
+    for (String lines :
+        List.of(
+            ".jawroom-0.part/..%2Fescaped\nend\n",
+            ".jawroom-0.part/" + "%2Fescaped\nend\n",
+            ".jawroom-0.part/..\nend\n",
+            "secret/taken\nend\n",
+            ".jawroom-0.part/a/b\nend\n",
+            ".jawroom-0.part/%\nend\n",
+            ".jawroom-0.part/cut short\n",
+            "")) {
+      Files.writeString(inner.resolve(".jawroom-moves"), lines);
+      FileSystemException refused =
+          assertThrows(
+              FileSystemException.class,
+              () -> AtomicFiles.publish(inner.resolve("a"), out -> out.write('x')));
+      assertEquals(
+          "is not as jawroom writes it; look at it, and take it away", refused.getReason());
+      assertTrue(Files.exists(inner.resolve(".jawroom-0.part")), lines);
+    }
+    try (Stream<Path> all = Files.list(folder)) {
+      assertEquals(List.of(inner), all.toList());
+    }
+  }
+
+  @Test
+  void publish_byTwoAtOnce_leavesOneWholeSet() throws Exception {
+    AtomicFiles.publish(folder, PublishLoop.set(0));
+    Process one = loop(1);
+    Process two = loop(1_000_000);
+    int sets = 0;
+    int last = 0;
+    for (int i = 0; i < 200 || sets < 5; i++) {
+      Thread.sleep(10);
+      int now = PublishLoop.setOf(folder.resolve("report0"));
+      sets += now == last ? 0 : 1;
+      last = now;
+      assertTrue(one.isAlive() && two.isAlive(), "neither fails because of the other");
+    }
+    one.destroyForcibly().waitFor();
+    two.destroyForcibly().waitFor();
+    Moves.finish(folder);
+    onlySet();
+  }
+
+  /** Somebody has the old report open, locked as far as this system locks. */
+  @Test
+  void publish_overAFileThatIsOpenAndLocked_leavesItsReaderTheOldOne() throws Exception {
+    Path report = Files.writeString(folder.resolve("report"), "old");
+    try (FileChannel open =
+            FileChannel.open(report, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        FileLock lock = open.lock()) {
+      assertTrue(lock.isValid());
+      String now = "new";
+      try {
+        AtomicFiles.publish(report, out -> out.write("new".getBytes()));
+      } catch (FileSystemException systemThatHoldsOpenFiles) {
+        now = "old";
+      }
+      assertEquals(3, open.size());
+      lock.release();
+      assertEquals(now, Files.readString(report));
+    }
+    assertEquals(List.of("report"), others());
+  }
+
+  @Test
+  void publish_contentThatFailsAfterAnyByte_leavesTheOldSet() throws Exception {
+    AtomicFiles.publish(folder, PublishLoop.set(0));
+    for (int bytes = 0; bytes < 20_000; bytes += 997) {
+      int full = bytes;
+      var set = PublishLoop.set(1);
+      set.put(
+          "report2",
+          out -> {
+            out.write(new byte[full]);
+            throw new IOException("No space left on device");
+          });
+      assertThrows(IOException.class, () -> AtomicFiles.publish(folder, set));
+      assertEquals(0, onlySet());
+      assertEquals(List.of(), others());
+    }
+  }
+
+  private Process loop(int first) throws IOException {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-Xshare:auto",
+            "-XX:TieredStopAtLevel=1",
+            "-cp",
+            System.getProperty("java.class.path"),
+            PublishLoop.class.getName(),
+            folder.toString(),
+            Integer.toString(first))
+        .redirectErrorStream(true)
+        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+        .start();
+  }
+
+  private interface Condition {
+    boolean holds() throws IOException;
+  }
+
+  private static void await(Condition condition) throws Exception {
+    for (int i = 0; i < 60_000; i++) {
+      if (condition.holds()) {
+        return;
+      }
+      Thread.sleep(1);
+    }
+    throw new AssertionError("nothing was published");
+  }
+
+  private boolean onlySetIsBeyond(int before) throws IOException {
+    return PublishLoop.setOf(folder.resolve("report0")) > before;
+  }
+
+  private int onlySet() throws IOException {
+    Set<Integer> sets = sets();
+    assertEquals(1, sets.size(), sets.toString());
+    return sets.iterator().next();
+  }
+
+  private Set<Integer> sets() throws IOException {
+    Set<Integer> sets = new TreeSet<>();
+    for (int file = 0; file < PublishLoop.FILES; file++) {
+      sets.add(PublishLoop.setOf(folder.resolve("report" + file)));
+    }
+    return sets;
+  }
+
+  private List<String> others() throws IOException {
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.map(path -> path.getFileName().toString())
+          .filter(name -> !name.matches("report[0-9]"))
+          .sorted()
+          .toList();
+    }
+  }
+}
