@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Rectangle;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
@@ -184,6 +185,77 @@ class GuardSweepTest {
     assertEquals(Interval.of(-403 * MM, 404 * MM), table.x());
     assertEquals(Interval.of(-151 * MM, 152 * MM), table.y());
     assertEquals(Interval.of(-Length.ENDLESS, 0), table.z());
+  }
+
+  /** Stops cut the travel where the table stands toward that side: the spindle the other way. */
+  @Test
+  void sweep_travelCut_leavesOutThatEndWhileCuttingOnly() {
+    Guard post = box(FRAME, When.ALWAYS, Interval.of(0, 0), Interval.of(0, 0), Interval.ALL);
+    for (Side side : Side.values()) {
+      GuardSweep sweep =
+          new GuardSweep(draft().build(), post, Setup.stopped(side, 30 * MM).stops());
+      assertEquals(
+          new Rectangle(
+              Interval.of(
+                  (side == Side.RIGHT ? -120 : -150) * MM, (side == Side.LEFT ? 120 : 150) * MM),
+              Interval.of(
+                  (side == Side.REAR ? -70 : -100) * MM, (side == Side.FRONT ? 70 : 100) * MM)),
+          sweep.plan(Situation.CUTTING));
+      assertEquals(Interval.of(100 * MM, 100 * MM), sweep.plan(Situation.LOADING).y());
+    }
+  }
+
+  @Test
+  void of_blankGapOfAGuardThatGoesWithTheNose_namesTheNoseTooWhereItCounts() {
+    assertEquals("[NOSE_MIN, NOSE_MAX, GUARD_GAP]", missingFor(HEAD, When.ALWAYS, 5 * MM));
+    assertEquals("[NOSE_MIN, NOSE_MAX, GUARD_GAP]", missingFor(HEAD, When.CUTTING, 5 * MM));
+    assertEquals("[NOSE_MAX, GUARD_GAP]", missingFor(HEAD, When.LOADING, 5 * MM));
+    // One that stands at every height, or stays at its own, needs no nose.
+    assertEquals("[GUARD_GAP]", missingFor(HEAD, When.ALWAYS, -ENDLESS));
+    assertEquals("[GUARD_GAP]", missingFor(FRAME, When.ALWAYS, 5 * MM));
+  }
+
+  private static String missingFor(Axes carriedBy, When when, long zMin) {
+    MachineDraft draft = draft();
+    draft.guards.add(
+        new Guard(
+            "cover",
+            "",
+            carriedBy,
+            when,
+            Optional.of(Side.REAR),
+            Dimension.BLANK,
+            new Box(Interval.ALL, Interval.ALL, Interval.of(zMin, ENDLESS)),
+            OptionalLong.empty(),
+            OptionalLong.empty()));
+    Blanks blanks = new Blanks();
+    MachineGuards.of(settings(OptionalLong.of(MM)), draft.build(), Setup.PLAIN, 80 * MM, blanks);
+    return blanks.columns().toString();
+  }
+
+  @Test
+  void stances_ofGuards_standAtMidTravelAndTellWhatGoesWithTheNose() {
+    MachineDraft draft = draft();
+    draft.noseMax = Dimension.of(500 * MM);
+    draft.rearGap = Dimension.of(10 * MM);
+    Interval side = Interval.of(0, MM);
+    Interval z = Interval.of(-5 * MM, ENDLESS);
+    draft.guards.add(box(HEAD, When.LOADING, side, side, z));
+
+    List<GuardStance> stances = GuardStance.all(Settings.DEFAULTS, draft.build(), 80 * MM);
+
+    GuardStance cover = stances.get(0);
+    assertEquals("rear cover", cover.swept().name());
+    assertEquals((150 + 10 + 100) * MM, cover.middle().y().lo());
+    assertEquals(List.of(true, true), List.of(cover.movesX(), cover.movesY()));
+    assertEquals(Optional.empty(), cover.fromNose());
+    GuardStance head = stances.get(2);
+    assertEquals(new Rectangle(side, side), head.middle());
+    assertEquals(Optional.of(z), head.fromNose());
+    GuardStance table = stances.get(3);
+    assertEquals(true, table.swept().table());
+    assertEquals(List.of(false, false), List.of(table.movesX(), table.movesY()));
+    assertEquals(Optional.empty(), table.fromNose());
   }
 
   private static Optional<Long> lowestHead(Machine machine, OptionalLong shortestTool, long bedMm) {

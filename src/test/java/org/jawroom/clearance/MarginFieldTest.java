@@ -100,6 +100,15 @@ class MarginFieldTest {
     assertEquals(List.of(), none.limits(3, 4));
   }
 
+  /** Far from the middle of the table a guard on the near side still faces the low edge. */
+  @Test
+  void limit_awayFromTheMiddle_looksAtTheFacingEdge() {
+    Part part = part(Interval.of(0, 10), Interval.of(-50, 10));
+    Limit limit = limit(part, new Box(Interval.of(60, 90), WIDE, WIDE), Turn.RIGHT, 200, 0);
+    assertEquals(60, limit.gap());
+    assertEquals(JawEnd.OPEN, limit.opening());
+  }
+
   private static JawEnd end(Part part, Box guard) {
     return limit(part, guard, Turn.RIGHT, 0, 0).opening();
   }

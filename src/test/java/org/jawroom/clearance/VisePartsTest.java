@@ -10,12 +10,15 @@ import java.util.stream.Collectors;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.reference.ViseDraft;
+import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The parts of a vise, written as {@code name situation u-closed > u-open v w}, in millimetres. */
 class VisePartsTest {
@@ -190,6 +193,55 @@ class VisePartsTest {
             .map(p -> p.part().name() + " " + p.part().situation().word() + " " + p.required() / MM)
             .toList()
             .toString());
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Column.class,
+      names = {"BASE_WIDTH", "REAR_REACH", "FRONT_REACH"})
+  void of_anyBlankOfTheBase_leavesItOut(Column blank) {
+    ViseDraft draft = oneJaw();
+    draft.rearClosed = draft.rearOpen = draft.frontClosed = draft.frontOpen = Dimension.NONE;
+    draft.baseWidth = blank == Column.BASE_WIDTH ? Dimension.BLANK : draft.baseWidth;
+    draft.rearReach = blank == Column.REAR_REACH ? Dimension.BLANK : draft.rearReach;
+    draft.frontReach = blank == Column.FRONT_REACH ? Dimension.BLANK : draft.frontReach;
+
+    assertEquals("[" + blank + "]", missing(draft.build()));
+    assertEquals(false, told(draft, Situation.CUTTING).contains("base"));
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Column.class,
+      names = {"HANDLE_RADIUS", "HANDLE_DEPTH", "FRONT_REACH", "SCREW_HEIGHT", "SCREW_DIAMETER"})
+  void of_anyBlankOfTheHandle_leavesItOut(Column blank) {
+    ViseDraft draft = oneJaw();
+    draft.rearClosed = draft.rearOpen = draft.frontClosed = draft.frontOpen = Dimension.NONE;
+    draft.handleRadius = known(blank != Column.HANDLE_RADIUS);
+    draft.handleDepth = known(blank != Column.HANDLE_DEPTH);
+    draft.frontReach = known(blank != Column.FRONT_REACH);
+    draft.screwHeight = known(blank != Column.SCREW_HEIGHT);
+    draft.screwDiameter = known(blank != Column.SCREW_DIAMETER);
+
+    assertEquals("[" + blank + "]", missing(draft.build()));
+    assertEquals("", handle(draft, Situation.LOADING));
+  }
+
+  @Test
+  void of_rowsOfParts_keepTheirOrder() {
+    ViseDraft draft = oneJaw();
+    draft.simple = false;
+    draft.parts.add(row("swivel", When.LOADING));
+    draft.parts.add(row("hose", When.LOADING));
+
+    List<Part> parts = ViseParts.of(draft.build(), new Blanks());
+
+    assertEquals(List.of("swivel", "hose"), parts.stream().map(Part::name).toList());
+    assertEquals(List.of(8, 9), parts.stream().map(Part::rank).toList());
+  }
+
+  private static Dimension known(boolean known) {
+    return known ? Dimension.of(50 * MM) : Dimension.BLANK;
   }
 
   private static SweptGuard table(Situation situation) {

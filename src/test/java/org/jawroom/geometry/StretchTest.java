@@ -69,6 +69,15 @@ class StretchTest {
     }
   }
 
+  @Test
+  void loAndHi_halfWayOfTheLargest_areExact() {
+    Interval range = Interval.of(0, Length.LARGEST);
+    Interval least = Interval.of(-Length.LARGEST, -Length.LARGEST);
+    Stretch stretch = new Stretch(least, Interval.of(Length.LARGEST, Length.LARGEST), range);
+    assertEquals(0, stretch.lo(Length.LARGEST / 2));
+    assertEquals(0, stretch.hi(Length.LARGEST / 2));
+  }
+
   private static long bounded(Random random) {
     long most = random.nextBoolean() ? Length.LARGEST : 1000;
     return Math.floorMod(random.nextLong(), 2 * most + 1) - most;
