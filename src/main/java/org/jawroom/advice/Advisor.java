@@ -64,7 +64,9 @@ public final class Advisor {
     // Of a pairing with a blank any number would be a guess, even where it is hopeless.
     return new Advice(
         outcome,
-        fits || blank ? List.of() : Remedies.of(settings, machine, vise, outcome.bestMargin()),
+        fits || blank
+            ? List.of()
+            : Remedies.of(settings, machine, vise, model, outcome.bestMargin()),
         outcome.verdict() == Verdict.UNKNOWN
             ? BlankLimits.of(settings, machine, vise, outcome.missing())
             : List.of(),

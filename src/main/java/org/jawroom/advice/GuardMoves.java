@@ -15,25 +15,21 @@ import org.jawroom.placement.Model;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
-import org.jawroom.shop.Settings;
 import org.jawroom.shop.Side;
-import org.jawroom.shop.Vise;
 
 /** How far one guard alone must stand farther off; see {@link RemedyKind#MOVE}. */
 final class GuardMoves {
-  private final Settings settings;
   private final Machine machine;
-  private final Vise vise;
+  private final Model now;
   private final long bestMargin;
 
   /**
-   * @param bestMargin of the pairing as it is, below 0: moving a guard by less than is missing
-   *     cannot serve
+   * @param now the pairing as it is
+   * @param bestMargin of it, below 0: moving a guard by less than is missing cannot serve
    */
-  GuardMoves(Settings settings, Machine machine, Vise vise, long bestMargin) {
-    this.settings = settings;
+  GuardMoves(Machine machine, Model now, long bestMargin) {
     this.machine = machine;
-    this.vise = vise;
+    this.now = now;
     this.bestMargin = bestMargin;
   }
 
@@ -85,7 +81,6 @@ final class GuardMoves {
     if (!fitsWithout(guard)) {
       return Optional.empty();
     }
-    Model now = model(machine);
     List<Try> tries = new ArrayList<>();
     for (Way way : Way.values()) {
       for (long amount : now.movesToTry(guard.name(), axis(way), isUp(way))) {
@@ -150,7 +145,7 @@ final class GuardMoves {
   }
 
   private Model model(Machine changed) {
-    return Model.of(settings, changed, vise, Setup.PLAIN);
+    return now.on(changed, Setup.PLAIN);
   }
 
   private static String name(Side side) {

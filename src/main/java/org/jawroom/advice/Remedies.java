@@ -27,21 +27,25 @@ final class Remedies {
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
+  private final Model now;
   private final List<Remedy> remedies = new ArrayList<>();
 
-  private Remedies(Settings settings, Machine machine, Vise vise) {
+  private Remedies(Settings settings, Machine machine, Vise vise, Model now) {
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
+    this.now = now;
   }
 
   /**
    * The remedies of a pairing that does not fit.
    *
+   * @param now the pairing as it is
    * @param bestMargin below 0; empty where bolts line up nowhere
    */
-  static List<Remedy> of(Settings settings, Machine machine, Vise vise, OptionalLong bestMargin) {
-    Remedies builder = new Remedies(settings, machine, vise);
+  static List<Remedy> of(
+      Settings settings, Machine machine, Vise vise, Model now, OptionalLong bestMargin) {
+    Remedies builder = new Remedies(settings, machine, vise, now);
     builder.handleOff();
     builder.upperSwing();
     builder.turn();
@@ -51,8 +55,7 @@ final class Remedies {
     builder.travel(RemedyKind.TRAVEL_RIGHT, Side.RIGHT, machine.reachX());
     builder.clamps();
     builder.raise();
-    bestMargin.ifPresent(
-        best -> builder.remedies.addAll(new GuardMoves(settings, machine, vise, best).all()));
+    bestMargin.ifPresent(best -> builder.remedies.addAll(new GuardMoves(machine, now, best).all()));
     bestMargin.ifPresent(builder::clearance);
     return builder.remedies;
   }
@@ -69,7 +72,7 @@ final class Remedies {
                       .filter(part -> !isHandleWhileCutting(part) || part.when() == When.ALWAYS)
                       .map(part -> isHandleWhileCutting(part) ? part.withWhen(When.LOADING) : part)
                       .toList());
-      addIfItFits(RemedyKind.HANDLE_OFF, model(machine, off, Setup.PLAIN));
+      addIfItFits(RemedyKind.HANDLE_OFF, now.with(off));
     }
   }
 
@@ -83,7 +86,7 @@ final class Remedies {
       Vise over =
           vise.withHandle(
               new Handle(handle.radius(), handle.depth(), handle.onWhileCutting(), false));
-      Model model = model(machine, over, Setup.PLAIN);
+      Model model = now.with(over);
       // Over the top it matters how thick the screw is; where that is blank nothing can be
       // promised.
       if (model.blanks().isEmpty()) {
@@ -96,34 +99,35 @@ final class Remedies {
     Set<Turn> others = EnumSet.allOf(Turn.class);
     others.removeIf(turn -> vise.turns().contains(turn) && machine.turns().contains(turn));
     addIfItFits(
-        RemedyKind.TURN, model(machine.withTurns(others), vise.withTurns(others), Setup.PLAIN));
+        RemedyKind.TURN,
+        Model.of(settings, machine.withTurns(others), vise.withTurns(others), Setup.PLAIN));
   }
 
   private void travel(RemedyKind kind, Side tableToward, long half) {
     OptionalLong least =
-        Least.from(0, half, by -> model(machine, vise, Setup.stopped(tableToward, by)).fits());
-    least.ifPresent(by -> add(kind, least, model(machine, vise, Setup.stopped(tableToward, by))));
+        Least.from(0, half, by -> now.on(machine, Setup.stopped(tableToward, by)).fits());
+    least.ifPresent(by -> add(kind, least, now.on(machine, Setup.stopped(tableToward, by))));
   }
 
   private void clamps() {
     if (vise.strapFlange()) {
-      addIfItFits(RemedyKind.CLAMPS, model(machine, vise, Setup.PLAIN).clamped());
+      addIfItFits(RemedyKind.CLAMPS, now.clamped());
     }
   }
 
   private void raise() {
-    model(machine, vise, Setup.PLAIN).risersToTry().stream()
+    now.risersToTry().stream()
         .map(height -> Length.ceilTo(height, Least.GRAIN))
         .distinct()
         .filter(height -> height <= HIGHEST_RISER)
-        .filter(height -> model(machine, vise, Setup.onRiser(height)).fits())
+        .filter(height -> now.on(machine, Setup.onRiser(height)).fits())
         .findFirst()
         .ifPresent(
             height ->
                 add(
                     RemedyKind.RAISE,
                     OptionalLong.of(height),
-                    model(machine, vise, Setup.onRiser(height))));
+                    now.on(machine, Setup.onRiser(height))));
   }
 
   private void clearance(long best) {
@@ -159,9 +163,5 @@ final class Remedies {
 
   private void add(RemedyKind kind, OptionalLong amount, Model model) {
     remedies.add(new Remedy(kind, "", Optional.empty(), amount, model.roomiest().orElseThrow()));
-  }
-
-  private Model model(Machine changed, Vise changedVise, Setup setup) {
-    return Model.of(settings, changed, changedVise, setup);
   }
 }

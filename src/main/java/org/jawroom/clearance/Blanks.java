@@ -18,6 +18,11 @@ public final class Blanks {
     return !dimension.isBlank();
   }
 
+  /** Notes what another noted. */
+  public void add(Blanks other) {
+    columns.addAll(other.columns);
+  }
+
   /** The columns noted, once each, in the order of the tables. */
   public List<Column> columns() {
     return List.copyOf(columns);

@@ -2,6 +2,8 @@ package org.jawroom.clearance;
 
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Turn;
 
 /**
  * The part–guard pair that limits a placement: the witness of its margin.
@@ -24,6 +26,42 @@ public record Limit(
     JawEnd opening,
     Box partBox,
     Box guardBox) {
+
+  /**
+   * What a part and a guard of the same situation are to each other, the vise's origin at (x, y).
+   */
+  static Limit of(
+      Part part, SweptGuard guard, long required, Turn turn, Interval openings, long x, long y) {
+    Box box = part.over(openings, turn).at(x, y);
+    Axis axis = box.gapAxis(guard.box());
+    return new Limit(
+        box.gapTo(guard.box()),
+        required,
+        guard.tolerance() + part.tolerance(),
+        guard.name(),
+        part.name(),
+        axis,
+        part.situation(),
+        axis == turn.uAxis()
+            ? end(part, box.along(axis), guard.box().along(axis), turn, openings)
+            : JawEnd.ANY,
+        box,
+        guard.box());
+  }
+
+  /** Which end of the opening range gives the edge that faces the guard along the jaws' travel. */
+  private static JawEnd end(
+      Part part, Interval swept, Interval guard, Turn turn, Interval openings) {
+    boolean highFaces = guard.lo() - swept.hi() >= swept.lo() - guard.hi();
+    // Along +u the high edge is the high u edge; against it the low one.
+    boolean highU = highFaces == (turn.uSign() > 0);
+    long closed = highU ? part.u().hi(openings.lo()) : -part.u().lo(openings.lo());
+    long open = highU ? part.u().hi(openings.hi()) : -part.u().lo(openings.hi());
+    if (closed == open) {
+      return JawEnd.ANY;
+    }
+    return closed > open ? JawEnd.CLOSED : JawEnd.OPEN;
+  }
 
   /** What is left of the gap: half-nanometres, negative where something is hit or too close. */
   public long margin() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -28,34 +27,10 @@ public final class MarginField {
   }
 
   public static MarginField of(List<Pair> pairs, Turn turn, Interval openings) {
-    return of(pairs, turn, openings, true);
-  }
-
-  /** The same with every tolerance taken as 0. */
-  public static MarginField withoutTolerance(List<Pair> pairs, Turn turn, Interval openings) {
-    return of(pairs, turn, openings, false);
-  }
-
-  private static MarginField of(
-      List<Pair> pairs, Turn turn, Interval openings, boolean withTolerance) {
     List<PairBounds> bounds = new ArrayList<>(pairs.size());
     for (Pair pair : pairs) {
       Box part = pair.part().over(openings, turn);
-      long need = pair.required() + (withTolerance ? pair.tolerance() : 0);
-      bounds.add(PairBounds.of(part, pair.guard().box(), need));
-    }
-    return new MarginField(pairs, turn, openings, bounds);
-  }
-
-  /**
-   * A bound from above, over every opening at once: each part shrunk to what it covers at all
-   * openings. A place that is not clear even so is clear at no opening. Not to be asked for a
-   * limit.
-   */
-  public static MarginField core(List<Pair> pairs, Turn turn, Interval openings) {
-    List<PairBounds> bounds = new ArrayList<>(pairs.size());
-    for (Pair pair : pairs) {
-      bounds.add(PairBounds.core(pair, turn, openings));
+      bounds.add(PairBounds.of(part, pair.guard().box(), pair.required() + pair.tolerance()));
     }
     return new MarginField(pairs, turn, openings, bounds);
   }
@@ -96,35 +71,6 @@ public final class MarginField {
   }
 
   private Limit witness(Pair pair, long x, long y) {
-    Box part = pair.part().over(openings, turn).at(x, y);
-    Box guard = pair.guard().box();
-    Axis axis = part.gapAxis(guard);
-    return new Limit(
-        part.gapTo(guard),
-        pair.required(),
-        pair.tolerance(),
-        pair.guard().name(),
-        pair.part().name(),
-        axis,
-        pair.part().situation(),
-        end(pair.part(), part.along(axis), guard.along(axis), axis),
-        part,
-        guard);
-  }
-
-  /** Which end of the opening range gives the edge that faces the guard. */
-  private JawEnd end(Part part, Interval swept, Interval guard, Axis axis) {
-    if (axis != turn.uAxis()) {
-      return JawEnd.ANY;
-    }
-    boolean highFaces = guard.lo() - swept.hi() >= swept.lo() - guard.hi();
-    // Along +u the high edge is the high u edge; against it the low one.
-    boolean highU = highFaces == (turn.uSign() > 0);
-    long closed = highU ? part.u().hi(openings.lo()) : -part.u().lo(openings.lo());
-    long open = highU ? part.u().hi(openings.hi()) : -part.u().lo(openings.hi());
-    if (closed == open) {
-      return JawEnd.ANY;
-    }
-    return closed > open ? JawEnd.CLOSED : JawEnd.OPEN;
+    return Limit.of(pair.part(), pair.guard(), pair.required(), turn, openings, x, y);
   }
 }

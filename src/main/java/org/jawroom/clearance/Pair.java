@@ -25,11 +25,16 @@ public record Pair(Part part, SweptGuard guard, long required) {
 
   /** Every pair there is, in the order in which equal margins are told apart. */
   public static List<Pair> all(Settings settings, List<Part> parts, List<SweptGuard> guards) {
+    return all(settings.handRoom(), parts, guards);
+  }
+
+  /** The same, {@code handRoom} being the least clearance of a handle while loading. */
+  public static List<Pair> all(long handRoom, List<Part> parts, List<SweptGuard> guards) {
     List<Pair> pairs = new ArrayList<>();
     for (SweptGuard guard : guards) {
       for (Part part : parts) {
         if (part.situation() == guard.situation() && (!guard.table() || meetsTable(part))) {
-          pairs.add(new Pair(part, guard, required(settings, part, guard)));
+          pairs.add(new Pair(part, guard, Kind.of(part).required(guard, handRoom)));
         }
       }
     }
@@ -41,12 +46,7 @@ public record Pair(Part part, SweptGuard guard, long required) {
    * The table is held against the handle only while loading, and against what reaches below its
    * top.
    */
-  private static boolean meetsTable(Part part) {
+  static boolean meetsTable(Part part) {
     return part.handle() ? part.situation() == Situation.LOADING : part.w().lo() < 0;
-  }
-
-  private static long required(Settings settings, Part part, SweptGuard guard) {
-    boolean handIsThere = part.handle() && part.situation() == Situation.LOADING;
-    return handIsThere ? Math.max(guard.clearance(), settings.handRoom()) : guard.clearance();
   }
 }

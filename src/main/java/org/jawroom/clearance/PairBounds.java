@@ -1,10 +1,6 @@
 package org.jawroom.clearance;
 
-import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
-import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Stretch;
-import org.jawroom.geometry.Turn;
 
 /**
  * The margin of one pair as a function of the place, folded into five lengths: margin(x, y) = max(a
@@ -24,24 +20,6 @@ public record PairBounds(long a, long b, long c, long d, long f) {
         guard.y().lo() - part.y().hi() - need,
         guard.y().hi() - part.y().lo() + need,
         guard.z().gapTo(part.z()) - need);
-  }
-
-  /**
-   * The same for what the part covers at every opening of {@code openings}; its limits along u may
-   * then stand in the wrong order, which leaves the four bounds true.
-   */
-  static PairBounds core(Pair pair, Turn turn, Interval openings) {
-    Box swept = pair.part().over(openings, turn);
-    Box guard = pair.guard().box();
-    PairBounds whole = of(swept, guard, pair.required() + pair.tolerance());
-    Stretch u = pair.part().u();
-    long atLow = Math.abs(u.lo(openings.lo()) - u.lo(openings.hi()));
-    long atHigh = Math.abs(u.hi(openings.lo()) - u.hi(openings.hi()));
-    long below = turn.uSign() > 0 ? atLow : atHigh;
-    long above = turn.uSign() > 0 ? atHigh : atLow;
-    return turn.uAxis() == Axis.X
-        ? new PairBounds(whole.a + above, whole.b - below, whole.c, whole.d, whole.f)
-        : new PairBounds(whole.a, whole.b, whole.c + above, whole.d - below, whole.f);
   }
 
   /** The margin with the vise at (x, y). */

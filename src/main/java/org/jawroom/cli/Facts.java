@@ -17,6 +17,12 @@ final class Facts {
   private Facts() {}
 
   static RunFacts of(Reading reading, Shop shop, List<Outcome> outcomes) {
+    ShortTools shortTools = new ShortTools();
+    outcomes.forEach(shortTools::add);
+    return of(reading, shop, shortTools);
+  }
+
+  static RunFacts of(Reading reading, Shop shop, ShortTools shortTools) {
     return new RunFacts(
         reading.files().stream()
             .map(file -> new RunFacts.FileRead(file.name(), file.sha256()))
@@ -28,7 +34,7 @@ final class Facts {
                         setting.name(), setting.text() + " (" + setting.origin() + ")"))
             .toList(),
         defaults(reading),
-        Stream.concat(warnings(reading, shop).stream(), shortTools(outcomes).stream()).toList(),
+        Stream.concat(warnings(reading, shop).stream(), shortTools.lines().stream()).toList(),
         Warnings.ofBlanks(shop).stream().map(Warning::line).toList(),
         shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM,
         Version.number());
@@ -49,18 +55,5 @@ final class Facts {
     }
     Warnings.of(shop).forEach(warning -> lines.add(warning.line()));
     return lines;
-  }
-
-  private static List<String> shortTools(List<Outcome> outcomes) {
-    return outcomes.stream()
-        .filter(Outcome::shortestToolTooShort)
-        .map(
-            outcome ->
-                outcome.machine().name()
-                    + " × "
-                    + outcome.vise().name()
-                    + ": the shortest tool does not clear the vise's bed with the nose at its highest; the"
-                    + " nose is taken to stand there")
-        .toList();
   }
 }

@@ -3,16 +3,9 @@ package org.jawroom.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jawroom.advice.Advice;
-import org.jawroom.placement.JobOutcome;
-import org.jawroom.placement.Outcome;
 import org.jawroom.report.JobsCsv;
-import org.jawroom.report.PeopleUnit;
-import org.jawroom.report.Reports;
-import org.jawroom.report.RunFacts;
-import org.jawroom.report.Summary;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
@@ -33,7 +26,9 @@ import picocli.CommandLine.Spec;
     description = {
       "Finds for every machine and vise the best place on the T-slots and what would make it fit, and"
           + " writes pairings.csv, remedies.csv and unknowns.csv (for programs) and matrix.xlsx (for people)."
-          + " Where the tables tell jobs, finds which vise holds each on which machine, and where: jobs.csv."
+          + " Where the tables tell jobs, finds which vise holds each on which machine, and where: jobs.csv.",
+      "Of more than 20000 pairings the workbook gives an overview, and remedies are worked out only with"
+          + " --remedies."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -41,6 +36,8 @@ import picocli.CommandLine.Spec;
       "  jawroom matrix tables -o out --clearance 1/4in --unit in",
       "  jawroom matrix shop.xlsx --drawings",
       "  jawroom matrix tables --shortest-tool 60mm --max-overhang 40mm",
+      "  jawroom matrix large --machines \"mill 1…mill 9\" -o part1 --no-workbook",
+      "  jawroom matrix large -o - | gzip > pairings.csv.gz",
       "",
       "Exit status: 0 done, whatever the verdicts; 1 the tables were refused; 2 wrong use; 3 a file could"
           + " not be read or written.",
@@ -58,8 +55,9 @@ final class MatrixCommand implements Callable<Integer> {
       order = 1,
       paramLabel = "DIR",
       defaultValue = "reports",
-      description = "where the reports go (${DEFAULT-VALUE})")
-  private Path output;
+      description =
+          "where the reports go (${DEFAULT-VALUE}); - prints pairings.csv and nothing else")
+  private String output;
 
   @Mixin private Threads threads;
 
@@ -73,6 +71,8 @@ final class MatrixCommand implements Callable<Integer> {
       description = "a sheet Drawings in the workbook, with at most N pairings (60)")
   private int drawings;
 
+  @Mixin private MatrixOptions options;
+
   @Mixin private SettingOptions settings;
 
   @Override
@@ -82,25 +82,30 @@ final class MatrixCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--drawings takes a whole number from 1 up.");
     }
-    PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, settings.given());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
-    Input.keep(spec, input, reading, output.resolve(JobsCsv.FILE));
     Shop shop = reading.shop().get();
-    List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
-    List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
-    List<JobOutcome> jobs = Solving.jobs(shop, workers, Progress.on(err));
-    RunFacts facts = Facts.of(reading, shop, outcomes);
-    List<Path> written = Reports.write(output, shop, advice, jobs, facts, drawings);
-    PeopleUnit unit = facts.unit();
-    Summary.lines(shop, outcomes, jobs, unit, written).forEach(out::println);
-    if (!facts.warnings().isEmpty()) {
-      out.println(
-          facts.warnings().size()
-              + " warnings on the inputs: see the sheet Inputs, or jawroom check.");
+    Optional<Part> part = options.part(shop, err);
+    if (part.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    MatrixRun run =
+        new MatrixRun(
+            reading,
+            part.get().shop(),
+            options.wanted(part.get(), shop, drawings),
+            workers,
+            spec.commandLine().getOut(),
+            err);
+    if (output.equals("-")) {
+      run.print();
+    } else {
+      Path directory = Path.of(output);
+      Input.keep(spec, input, reading, directory.resolve(JobsCsv.FILE));
+      run.write(directory);
     }
     return ExitStatus.DONE;
   }

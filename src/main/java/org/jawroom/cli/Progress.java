@@ -17,6 +17,7 @@ final class Progress {
   }
 
   /** Shown where the process is talking to a person. */
+  @SuppressWarnings("SystemConsoleNull") // from Java 22 on it asks TERM alone, which is enough
   static Progress on(PrintWriter err) {
     return new Progress(err, System.console() != null && !"dumb".equals(System.getenv("TERM")));
   }
@@ -26,8 +27,8 @@ final class Progress {
     return new Progress(err, true);
   }
 
-  void show(int done, int all) {
-    int now = all == 0 ? WIDTH : (int) ((long) done * WIDTH / all);
+  void show(long done, long all) {
+    int now = all == 0 ? WIDTH : (int) (done * WIDTH / all);
     if (shown && now != filled) {
       filled = now;
       err.print(

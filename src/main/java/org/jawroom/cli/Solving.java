@@ -1,16 +1,18 @@
 package org.jawroom.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.cell.CellPairing;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobPairing;
+import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Pairing;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -21,17 +23,41 @@ import org.jawroom.shop.Vise;
  * Solves every pairing of a shop on several threads; what comes of it does not depend on how many.
  */
 final class Solving {
+
+  /** Vises in a run of work: many where each takes microseconds, few where each takes long. */
+  private static final int QUICK = 256;
+
+  private static final int SLOW = 4;
+
   private Solving() {}
 
-  /** What is to be found out of one pairing. */
-  private interface Question<T> {
-    T of(Machine machine, Vise vise);
-  }
+  /** A run of pairings as it is handed on. */
+  private record Solved<T>(int pairings, T what) {}
 
   /** Each outcome and what to do about it, machines then vises in input order. */
   static List<Advice> all(Shop shop, int threads, Progress progress) {
-    return ofPairings(
-        shop, threads, progress, (machine, vise) -> advice(shop.settings(), machine, vise));
+    return collected(shop, threads, progress, (machine, vise) -> advise(shop, machine, vise));
+  }
+
+  /**
+   * The same, in runs of pairings handed on in that order.
+   *
+   * @param remedies whether to work out what to do about each outcome; else nothing is told of that
+   * @param prepared what is still to be done to a run on the threads that solve
+   */
+  static <T> void stream(
+      Shop shop,
+      boolean remedies,
+      int threads,
+      Progress progress,
+      Function<List<Advice>, T> prepared,
+      Pipeline.Taker<T> taker)
+      throws IOException {
+    BiFunction<Machine, Vise, Advice> question =
+        remedies
+            ? (machine, vise) -> advise(shop, machine, vise)
+            : (machine, vise) -> bare(shop.settings(), machine, vise);
+    stream(new Runs(shop, remedies ? SLOW : QUICK), threads, progress, question, prepared, taker);
   }
 
   /** Every job on every pairing: jobs, then machines, then vises in input order. */
@@ -40,7 +66,7 @@ final class Solving {
       return List.of();
     }
     return JobPairing.jobsFirst(
-        ofPairings(
+        collected(
             shop,
             threads,
             progress,
@@ -50,48 +76,63 @@ final class Solving {
 
   /** What a plan must know of each pairing, machines then vises in input order. */
   static List<CellPairing> cell(Shop shop, int threads, Progress progress) {
-    return ofPairings(
+    return collected(
         shop,
         threads,
         progress,
         (machine, vise) -> CellPairing.solve(shop.settings(), machine, vise, shop.jobs()));
   }
 
-  private static <T> List<T> ofPairings(
-      Shop shop, int threads, Progress progress, Question<T> question) {
-    ExecutorService workers =
-        Executors.newFixedThreadPool(
-            threads,
-            work -> {
-              Thread thread = new Thread(work, "solver");
-              thread.setDaemon(true);
-              return thread;
-            });
+  private static <A> List<A> collected(
+      Shop shop, int threads, Progress progress, BiFunction<Machine, Vise, A> question) {
+    List<A> answers = new ArrayList<>();
     try {
-      List<Future<T>> pending = new ArrayList<>();
-      for (Machine machine : shop.machines()) {
-        for (Vise vise : shop.vises()) {
-          pending.add(workers.submit(() -> question.of(machine, vise)));
-        }
-      }
-      List<T> answers = new ArrayList<>(pending.size());
-      for (Future<T> next : pending) {
-        answers.add(next.get());
-        progress.show(answers.size(), pending.size());
-      }
-      return answers;
-    } catch (ExecutionException failure) {
-      throw new IllegalStateException("a pairing could not be solved", failure.getCause());
-    } catch (InterruptedException stop) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted", stop);
+      stream(
+          new Runs(shop, SLOW), threads, progress, question, Function.identity(), answers::addAll);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return answers;
+  }
+
+  private static <A, T> void stream(
+      Runs runs,
+      int threads,
+      Progress progress,
+      BiFunction<Machine, Vise, A> question,
+      Function<List<A>, T> prepared,
+      Pipeline.Taker<T> taker)
+      throws IOException {
+    long all = runs.pairings();
+    long[] done = {0};
+    try {
+      Pipeline.run(
+          runs.count(),
+          threads,
+          run -> {
+            Machine machine = runs.machine(run);
+            List<A> answers = new ArrayList<>(runs.vises(run).size());
+            for (Vise vise : runs.vises(run)) {
+              answers.add(question.apply(machine, vise));
+            }
+            return new Solved<>(answers.size(), prepared.apply(answers));
+          },
+          run -> {
+            taker.take(run.what());
+            done[0] += run.pairings();
+            progress.show(done[0], all);
+          });
     } finally {
-      workers.shutdownNow();
       progress.clear();
     }
   }
 
-  private static Advice advice(Settings settings, Machine machine, Vise vise) {
-    return Advisor.advise(settings, Pairing.solve(settings, machine, vise));
+  private static Advice advise(Shop shop, Machine machine, Vise vise) {
+    return Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise));
+  }
+
+  private static Advice bare(Settings settings, Machine machine, Vise vise) {
+    Outcome outcome = Pairing.solve(settings, machine, vise);
+    return new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty());
   }
 }

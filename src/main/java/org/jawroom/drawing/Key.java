@@ -25,7 +25,8 @@ record Key(Graphics2D pen, double left, double top, double width) {
     double column = width / 2;
     for (int i = 0; i < ENTRIES.size(); i++) {
       double x = left + (i % 2) * column;
-      double y = top + 4 + (i / 2) * (SIZE + 3);
+      int line = i / 2;
+      double y = top + 4 + line * (SIZE + 3);
       Entry entry = ENTRIES.get(i);
       Rectangle2D sample = new Rectangle2D.Double(x, y, 13, SIZE);
       if (entry.ink.fill() != null) {

@@ -10,7 +10,6 @@ import org.jawroom.geometry.Length;
  * The limiting clearance, or the overlap, as a dimension: between two faces along an axis.
  *
  * @param from the lower of the two faces, {@code to} the higher
- * @param at where between the two it is drawn, one for each of the other axes
  * @param overlap whether the two faces overlap
  */
 record Measure(Axis axis, long from, long to, boolean overlap, Limit limit) {

@@ -12,6 +12,8 @@ public final class PngFile {
   private PngFile() {}
 
   /**
+   * The picture as the bytes of a file.
+   *
    * @param dots to a point
    */
   public static byte[] of(Picture picture, double dots) {

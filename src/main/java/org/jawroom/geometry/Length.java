@@ -1,5 +1,7 @@
 package org.jawroom.geometry;
 
+import java.math.BigInteger;
+
 /** The unit of length: whole half-nanometres in a {@code long}. */
 public final class Length {
 
@@ -36,5 +38,18 @@ public final class Length {
   /** {@code length} rounded up to a whole multiple of {@code grain} (&gt; 0). */
   public static long ceilTo(long length, long grain) {
     return -floorTo(-length, grain);
+  }
+
+  /** a·b/{@code divisor} (&gt; 0), rounded down; the product may be more than a long holds. */
+  static long floorOfProduct(long a, long b, long divisor) {
+    if (Math.multiplyHigh(a, b) == (a * b) >> 63) {
+      return Math.floorDiv(a * b, divisor);
+    }
+    BigInteger[] parts =
+        BigInteger.valueOf(a)
+            .multiply(BigInteger.valueOf(b))
+            .divideAndRemainder(BigInteger.valueOf(divisor));
+    long quotient = parts[0].longValueExact();
+    return parts[1].signum() < 0 ? quotient - 1 : quotient;
   }
 }

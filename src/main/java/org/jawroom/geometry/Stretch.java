@@ -1,7 +1,5 @@
 package org.jawroom.geometry;
 
-import java.math.BigInteger;
-
 /**
  * An interval whose ends run linearly with a vise's opening: {@code closed} at the least opening of
  * {@code range}, {@code open} at the greatest. Where the range is a single opening, it is the
@@ -54,19 +52,7 @@ public record Stretch(Interval closed, Interval open, Interval range) {
       return change;
     }
     return up
-        ? -floorOfProduct(-change, s - range.lo(), range.length())
-        : floorOfProduct(change, s - range.lo(), range.length());
-  }
-
-  private static long floorOfProduct(long a, long b, long divisor) {
-    if (Math.multiplyHigh(a, b) == (a * b) >> 63) {
-      return Math.floorDiv(a * b, divisor);
-    }
-    BigInteger[] parts =
-        BigInteger.valueOf(a)
-            .multiply(BigInteger.valueOf(b))
-            .divideAndRemainder(BigInteger.valueOf(divisor));
-    long quotient = parts[0].longValueExact();
-    return parts[1].signum() < 0 ? quotient - 1 : quotient;
+        ? -Length.floorOfProduct(-change, s - range.lo(), range.length())
+        : Length.floorOfProduct(change, s - range.lo(), range.length());
   }
 }

@@ -1,5 +1,7 @@
 package org.jawroom.geometry;
 
+import java.util.List;
+
 /**
  * How a vise stands on the table, named by where its handle points.
  *
@@ -22,6 +24,9 @@ public enum Turn {
   REAR(Axis.Y, 1, -1),
   LEFT(Axis.X, -1, -1);
 
+  /** All of them, in the order of preference; not a new array each time. */
+  public static final List<Turn> ALL = List.of(values());
+
   private final Axis uAxis;
   private final int uSign;
   private final int vSign;
@@ -40,6 +45,11 @@ public enum Turn {
   /** +1 if u points the way of {@link #uAxis}, −1 if against it. */
   public int uSign() {
     return uSign;
+  }
+
+  /** +1 if v points up its axis, −1 if against it. */
+  public int vSign() {
+    return vSign;
   }
 
   /** The x of the vise-frame point (u, v), the vise standing at the origin. */

@@ -1,11 +1,8 @@
 package org.jawroom.placement;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.LongFunction;
-import java.util.function.ToLongFunction;
+import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 
 /**
@@ -14,8 +11,9 @@ import org.jawroom.geometry.Length;
  * then |dx|, then the greater y, then the greater x); then turn; then mount. Where no place has
  * margin ≥ 0, largest margin comes first, then least shortfall, and so on.
  *
- * <p>Every question is put to {@link FreeSpace#find} as "is there a place this good?", and its
- * limit found by halving. All bounds are whole numbers, so the answer is exact, not near.
+ * <p>Every question is put to {@link FreeSpace#find} as "is there a place better than the best so
+ * far?". From what it finds one goes as far as one can without searching; when it finds nothing,
+ * the best so far is the best. All bounds are whole numbers, so the answer is exact, not near.
  */
 final class BestPlace {
 
@@ -28,10 +26,30 @@ final class BestPlace {
     this.seats = List.copyOf(seats);
   }
 
+  /** Of a vise in regions, over a range of openings. */
+  static BestPlace over(
+      List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval openings) {
+    List<Seat> seats = new ArrayList<>(regions.size());
+    for (Region region : regions) {
+      seats.add(Seat.of(region, machine, vise, openings));
+    }
+    return new BestPlace(seats);
+  }
+
+  /** The same for questions decided below 0; see {@link FreeSpace#belowZero}. */
+  static BestPlace belowZero(
+      List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval openings) {
+    List<Seat> seats = new ArrayList<>(regions.size());
+    for (Region region : regions) {
+      seats.add(Seat.belowZero(region, machine, vise, openings));
+    }
+    return new BestPlace(seats);
+  }
+
   /** A seat and a place of it. */
   record Choice(Seat seat, Place place) {
     long margin() {
-      return seat.space().field().margin(place.x(), place.y());
+      return seat.space().margin(place.x(), place.y());
     }
   }
 
@@ -42,12 +60,17 @@ final class BestPlace {
 
   /** Whether some place has margin ≥ 0. */
   boolean isClear() {
-    return seats.stream().anyMatch(seat -> seat.space().find(0, Window.EVERYWHERE).isPresent());
+    for (Seat seat : mostPromisingFirst()) {
+      if (seat.space().isClear(0, Window.EVERYWHERE)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether some place has margin ≥ 0 with the whole work area within the spindle's reach. */
   boolean isClearInReach() {
-    return seats.stream().anyMatch(seat -> seat.space().find(0, seat.reaching(0)).isPresent());
+    return seats.stream().anyMatch(seat -> seat.space().isClear(0, seat.reaching(0)));
   }
 
   /** The recommended place; {@code bestMargin} as found before. */
@@ -74,72 +97,73 @@ final class BestPlace {
 
   private long bestMargin(long shortfall) {
     long best = HOPELESS;
-    for (Seat seat : seats) {
+    for (Seat seat : mostPromisingFirst()) {
+      FreeSpace space = seat.space();
+      if (space.bound() <= best) {
+        break;
+      }
       Window window = seat.reaching(shortfall);
-      Optional<Place> better = seat.space().find(best + 1, window);
-      if (better.isEmpty()) {
-        continue;
+      Place better = best == HOPELESS ? space.likely(window) : space.find(best + 1, window);
+      while (better != null) {
+        Place top = space.climbed(better, window);
+        best = space.margin(top.x(), top.y());
+        better = space.find(best + 1, window);
       }
-      long lo = marginAt(seat, better.get());
-      long hi = seat.space().upperBound(window);
-      while (lo < hi) {
-        long middle = lo + (hi - lo + 1) / 2;
-        Optional<Place> found = seat.space().find(middle, window);
-        if (found.isPresent()) {
-          lo = marginAt(seat, found.get());
-        } else {
-          hi = middle - 1;
-        }
-      }
-      best = lo;
     }
     return best;
   }
 
-  private static long marginAt(Seat seat, Place place) {
-    return seat.space().field().margin(place.x(), place.y());
+  /** By the most that the walls let them hope for. */
+  private List<Seat> mostPromisingFirst() {
+    if (seats.size() == 1) {
+      return seats;
+    }
+    List<Seat> sorted = new ArrayList<>(seats);
+    sorted.sort((one, other) -> Long.compare(other.space().bound(), one.space().bound()));
+    return sorted;
   }
 
   private long leastShortfall(long margin) {
     long least = Length.ENDLESS;
     for (Seat seat : seats) {
-      least = least(seat, margin, least, seat::reaching, seat::shortfall);
+      Place better = seat.space().find(margin, seat.reaching(least - 1));
+      while (better != null) {
+        Window free = seat.space().around(better, margin, Window.EVERYWHERE);
+        least = seat.leastShortfall(free);
+        better = least == 0 ? null : seat.space().find(margin, seat.reaching(least - 1));
+      }
     }
     return least;
   }
 
   private Choice nearest(long margin, long shortfall) {
     long off = Length.ENDLESS;
-    for (Seat seat : seats) {
-      off =
-          least(
-              seat,
-              margin,
-              off,
-              most -> seat.near(most, most).meet(seat.reaching(shortfall)),
-              place -> Math.max(Math.abs(seat.offX(place)), Math.abs(seat.offY(place))));
-    }
-    long most = off;
     long offY = Length.ENDLESS;
-    for (Seat seat : seats) {
-      offY =
-          least(
-              seat,
-              margin,
-              offY,
-              mostY -> seat.near(most, Math.min(most, mostY)).meet(seat.reaching(shortfall)),
-              place -> Math.abs(seat.offY(place)));
-    }
-    long mostY = offY;
     long offX = Length.ENDLESS;
     for (Seat seat : seats) {
-      offX =
-          least(
-              seat,
-              margin,
-              offX,
-              mostX -> seat.near(Math.min(most, mostX), mostY).meet(seat.reaching(shortfall)),
-              place -> Math.abs(seat.offX(place)));
+      Window reaching = seat.reaching(shortfall);
+      Place better = seat.space().find(margin, seat.near(off - 1, off - 1).meet(reaching));
+      while (better != null) {
+        Window free = seat.space().around(better, margin, reaching);
+        off = Math.max(seat.leastOffX(free), seat.leastOffY(free));
+        better = seat.space().find(margin, seat.near(off - 1, off - 1).meet(reaching));
+      }
+    }
+    for (Seat seat : seats) {
+      Window within = seat.near(off, off).meet(seat.reaching(shortfall));
+      Place better = seat.space().find(margin, seat.near(off, offY - 1).meet(within));
+      while (better != null) {
+        offY = seat.leastOffY(seat.space().around(better, margin, within));
+        better = seat.space().find(margin, seat.near(off, offY - 1).meet(within));
+      }
+    }
+    for (Seat seat : seats) {
+      Window within = seat.near(off, offY).meet(seat.reaching(shortfall));
+      Place better = seat.space().find(margin, seat.near(offX - 1, offY).meet(within));
+      while (better != null) {
+        offX = seat.leastOffX(seat.space().around(better, margin, within));
+        better = seat.space().find(margin, seat.near(offX - 1, offY).meet(within));
+      }
     }
     return ofEqual(margin, shortfall, offX, offY);
   }
@@ -149,53 +173,21 @@ final class BestPlace {
    * seat.
    */
   private Choice ofEqual(long margin, long shortfall, long offX, long offY) {
-    List<Choice> equal = new ArrayList<>();
+    Choice best = null;
     for (Seat seat : seats) {
       for (long x : new long[] {seat.midX() + offX, seat.midX() - offX}) {
         for (long y : new long[] {seat.midY() + offY, seat.midY() - offY}) {
-          Place place = new Place(x, y);
-          if (seat.space().holds(x, y)
-              && marginAt(seat, place) >= margin
-              && seat.shortfall(place) <= shortfall) {
-            equal.add(new Choice(seat, place));
+          boolean preferred =
+              best == null || y > best.place().y() || y == best.place().y() && x > best.place().x();
+          if (preferred
+              && seat.space().holds(x, y)
+              && seat.space().margin(x, y) >= margin
+              && seat.shortfall(new Place(x, y)) <= shortfall) {
+            best = new Choice(seat, new Place(x, y));
           }
         }
       }
     }
-    // max of a stream keeps a later one of equals; the first is wanted.
-    Comparator<Choice> order =
-        Comparator.comparingLong((Choice choice) -> -choice.place().y())
-            .thenComparingLong(choice -> -choice.place().x());
-    return equal.stream().sorted(order).findFirst().orElseThrow();
-  }
-
-  /**
-   * The least value below {@code bound} of a place with margin ≥ {@code margin}, else {@code
-   * bound}.
-   *
-   * @param within the places whose value is at most so much
-   */
-  private static long least(
-      Seat seat,
-      long margin,
-      long bound,
-      LongFunction<Window> within,
-      ToLongFunction<Place> value) {
-    Optional<Place> found = seat.space().find(margin, within.apply(bound - 1));
-    if (found.isEmpty()) {
-      return bound;
-    }
-    long lo = 0;
-    long hi = value.applyAsLong(found.get());
-    while (lo < hi) {
-      long middle = lo + (hi - lo) / 2;
-      found = seat.space().find(margin, within.apply(middle));
-      if (found.isPresent()) {
-        hi = value.applyAsLong(found.get());
-      } else {
-        lo = middle + 1;
-      }
-    }
-    return hi;
+    return best;
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
-import org.jawroom.clearance.MarginField;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.PairBounds;
 import org.jawroom.geometry.Axis;
@@ -45,17 +44,18 @@ final class Candidates {
       List<Region> regions, Interval openings, String guard, Axis axis, boolean up) {
     TreeSet<Long> amounts = new TreeSet<>();
     for (Region region : regions) {
-      List<PairBounds> bounds = MarginField.of(region.pairs(), region.turn(), openings).bounds();
+      List<PairBounds> bounds = region.field(openings).bounds();
       List<Long> moving = new ArrayList<>();
       List<Long> still = new ArrayList<>();
       for (Rectangle places : region.places()) {
         still.add(up ? places.along(axis).lo() : -places.along(axis).hi());
       }
+      List<Pair> pairs = region.pairs();
       for (int i = 0; i < bounds.size(); i++) {
         PairBounds pair = bounds.get(i);
         long near = axis == Axis.X ? pair.a() : pair.c();
         long far = axis == Axis.X ? pair.b() : pair.d();
-        if (region.pairs().get(i).guard().name().equals(guard)) {
+        if (pairs.get(i).guard().name().equals(guard)) {
           // Going up the axis it leaves room below its near side; going down, above its far one.
           moving.add(up ? near : -far);
         } else if (pair.f() < 0) {

@@ -5,9 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.ClampParts;
-import org.jawroom.clearance.MachineGuards;
-import org.jawroom.clearance.Pair;
-import org.jawroom.clearance.Part;
+import org.jawroom.clearance.SweptGuards;
+import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Machine;
@@ -26,16 +25,13 @@ final class ClampRegions {
   private ClampRegions() {}
 
   static List<Region> of(
-      Settings settings, Machine machine, Vise vise, List<Part> body, MachineGuards guards) {
+      Settings settings, Machine machine, Vise vise, SweptParts body, SweptGuards guards) {
     List<Region> regions = new ArrayList<>();
     for (Turn turn : Turn.values()) {
       if (vise.turns().contains(turn) && machine.turns().contains(turn)) {
         places(settings, machine, vise, turn)
             .ifPresent(
                 places -> {
-                  List<Part> parts = new ArrayList<>(body);
-                  parts.addAll(ClampParts.of(vise, settings.clampRoom()));
-                  List<Pair> pairs = Pair.all(settings, parts, guards.swept());
                   regions.add(
                       new Region(
                           turn,
@@ -43,8 +39,8 @@ final class ClampRegions {
                           Optional.empty(),
                           OptionalLong.empty(),
                           List.of(places),
-                          parts,
-                          pairs));
+                          body.with(ClampParts.of(vise, settings.clampRoom())),
+                          guards));
                 });
       }
     }

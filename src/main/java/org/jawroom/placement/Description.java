@@ -7,18 +7,15 @@ import org.jawroom.clearance.MachineGuards;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
 
 /** Tells all there is to tell of the place chosen for a pairing. */
-record Description(Settings settings, Machine machine, Vise vise, MachineGuards guards) {
+record Description(PreparedMachine machine, PreparedVise vise, MachineGuards guards) {
 
   Recommendation of(BestPlace.Choice choice, Interval openings) {
     Seat seat = choice.seat();
     Region region = seat.region();
     Place place = choice.place();
-    Slotted slotted = Slotted.of(machine);
+    Slotted slotted = machine.slotted();
     List<Integer> slots =
         slotted.slots(
             region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow(), place);
@@ -29,29 +26,32 @@ record Description(Settings settings, Machine machine, Vise vise, MachineGuards 
         region.mount().orElseThrow().name(),
         slots,
         openings,
-        seat.space().field().limit(place.x(), place.y()),
+        seat.space().limit(place.x(), place.y()),
         seat.shortfall(place),
-        Overhang.at(machine, vise, region.turn(), place),
+        Overhang.at(machine.machine(), vise.base(region.turn()), place),
         choice.margin() < 0 ? Optional.empty() : Optional.of(play(seat, place, slotted, slots)),
         noseNotBelow(region, place, openings));
   }
 
   private Play play(Seat seat, Place place, Slotted slotted, List<Integer> slots) {
     Region region = seat.region();
-    Rectangle allowed =
+    Rectangle held =
         slotted
             .placesIn(
                 slots, region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow())
-            .flatMap(
-                held ->
-                    Overhang.allowed(settings, machine, vise, region.turn()).flatMap(held::meet))
             .orElseThrow();
-    return PlaySearch.from(seat, place, allowed);
+    if (machine.settings().maxOverhang().isPresent()) {
+      held =
+          Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), region.turn())
+              .flatMap(held::meet)
+              .orElseThrow();
+    }
+    return seat.space().play(place, held);
   }
 
   private OptionalLong noseNotBelow(Region region, Place place, Interval openings) {
-    Dimension min = machine.noseMin();
-    Dimension max = machine.noseMax();
+    Dimension min = machine.machine().noseMin();
+    Dimension max = machine.machine().noseMax();
     if (!min.isKnown() || !max.isKnown()) {
       return OptionalLong.empty();
     }

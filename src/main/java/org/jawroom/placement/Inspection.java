@@ -7,28 +7,25 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.BoltParts;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.MachineGuards;
-import org.jawroom.clearance.MarginField;
 import org.jawroom.clearance.Part;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Sides;
-import org.jawroom.shop.Vise;
 
 /** A closer look at a recommended placement and at what else there was to choose from. */
 public final class Inspection {
-  private final Machine machine;
-  private final Vise vise;
+  private final PreparedMachine machine;
+  private final PreparedVise vise;
   private final MachineGuards guards;
   private final List<Region> regions;
   private final Recommendation recommended;
 
   Inspection(
-      Machine machine,
-      Vise vise,
+      PreparedMachine machine,
+      PreparedVise vise,
       MachineGuards guards,
       List<Region> regions,
       Recommendation recommended) {
@@ -42,8 +39,7 @@ public final class Inspection {
   /** Every part–guard pair at the recommended place, from tightest to loosest. */
   public List<Limit> pairs() {
     Region region = own();
-    return MarginField.of(region.pairs(), region.turn(), recommended.openings())
-        .limits(recommended.x(), recommended.y());
+    return region.field(recommended.openings()).limits(recommended.x(), recommended.y());
   }
 
   /**
@@ -59,6 +55,7 @@ public final class Inspection {
    * The recommended place of each other turn and mount over the same openings, in the order of
    * preference.
    */
+  @SuppressWarnings("ReferenceEquality") // that one, not one like it
   public List<Alternative> others() {
     List<Alternative> others = new ArrayList<>();
     for (Region region : regions) {
@@ -98,7 +95,7 @@ public final class Inspection {
     Interval openings = recommended.openings();
     Place place = new Place(recommended.x(), recommended.y());
     Seat seat = seat(region);
-    Slotted slotted = Slotted.of(machine);
+    Slotted slotted = machine.slotted();
     return new Layout(
         openings,
         region.parts().stream()

@@ -3,16 +3,16 @@ package org.jawroom.placement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.clearance.JobPart;
 import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.MarginField;
-import org.jawroom.clearance.Pair;
-import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Setup;
+import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.shop.Column;
@@ -39,13 +39,15 @@ public final class JobPairing {
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
+  private final PreparedMachine prepared;
   private final Model model;
 
   private JobPairing(Settings settings, Machine machine, Vise vise) {
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
-    this.model = Model.of(settings, machine, vise, Setup.PLAIN);
+    this.prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
+    this.model = Model.of(prepared, PreparedVise.of(vise, 0, prepared.threads()));
   }
 
   /** Everything there is to say of {@code job} held by {@code vise} on {@code machine}; pure. */
@@ -161,8 +163,7 @@ public final class JobPairing {
       BestPlace places, Interval openings, List<Shortfall> shortfalls) {
     long best = places.bestMargin();
     BestPlace.Choice choice = places.recommended(best);
-    Recommendation place =
-        new Description(settings, machine, vise, model.guards()).of(choice, openings);
+    Recommendation place = model.description().of(choice, openings);
     if (best < 0) {
       shortfalls.add(Shortfall.of(JobReason.HIT, -best));
     } else if (place.reachShortfall() > 0) {
@@ -178,22 +179,22 @@ public final class JobPairing {
   }
 
   private BestPlace places(Job job, List<Region> regions) {
-    return new BestPlace(
-        regions.stream()
-            .map(
-                region ->
-                    Seat.of(
-                        withPart(region, job),
-                        machine,
-                        Footprint.part(vise, job, region.turn()),
-                        openings(job)))
-            .toList());
+    Map<SweptParts, SweptParts> withPart = new HashMap<>();
+    List<Seat> seats = new ArrayList<>(regions.size());
+    for (Region region : regions) {
+      SweptParts parts = withPart.computeIfAbsent(region.swept(), swept -> withPart(swept, job));
+      seats.add(
+          Seat.of(
+              region.with(parts),
+              prepared,
+              Footprint.part(vise, job, region.turn()),
+              openings(job)));
+    }
+    return new BestPlace(seats);
   }
 
-  private Region withPart(Region region, Job job) {
-    List<Part> parts = new ArrayList<>(region.parts());
-    parts.addAll(JobPart.of(vise, job));
-    return region.with(parts, Pair.all(settings, parts, model.guards().swept()));
+  private SweptParts withPart(SweptParts swept, Job job) {
+    return swept.with(JobPart.of(vise, job)).over(openings(job));
   }
 
   /** Those in which the jaws run as the job asks. */
@@ -212,8 +213,8 @@ public final class JobPairing {
     return regions(job).stream()
         .filter(region -> region.turn() == place.handleTo())
         .filter(region -> region.mount().orElseThrow().name().equals(place.mount()))
-        .map(region -> withPart(region, job))
-        .map(region -> MarginField.of(region.pairs(), region.turn(), place.openings()))
+        .map(region -> region.with(withPart(region.swept(), job)))
+        .map(region -> region.field(place.openings()))
         .map(field -> field.limits(place.x(), place.y()))
         .findFirst()
         .orElseThrow();

@@ -3,11 +3,10 @@ package org.jawroom.placement;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.MarginField;
+import org.jawroom.clearance.Obstacles;
 import org.jawroom.geometry.Interval;
-import org.jawroom.shop.Machine;
+import org.jawroom.geometry.Length;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
 
 /**
  * The verdict over given regions, and the place it rests on.
@@ -22,22 +21,24 @@ record Judgement(
     Optional<BestPlace.Choice> choice,
     Interval openings) {
 
-  static Judgement of(Settings settings, Machine machine, Vise vise, List<Region> regions) {
-    Interval full = vise.opening();
+  static Judgement of(PreparedMachine machine, PreparedVise vise, List<Region> regions) {
+    Interval full = vise.vise().opening();
     if (regions.isEmpty()) {
       return new Judgement(Verdict.NO_MOUNT, OptionalLong.empty(), Optional.empty(), full);
     }
-    BestPlace places = over(regions, machine, vise, full);
-    long best = places.bestMargin();
-    if (best >= 0) {
-      return of(Verdict.FITS, best, places, full);
+    BestPlace places = BestPlace.belowZero(regions, machine, vise, full);
+    if (places.isClear()) {
+      places = BestPlace.over(regions, machine, vise, full);
+      return of(Verdict.FITS, places.bestMargin(), places, full);
     }
+    long best = places.bestMargin();
     if (clearWithoutTolerance(regions, full)) {
       return of(Verdict.MEASURE, best, places, full);
     }
-    return usable(settings, regions, full)
-        .map(widest -> limited(widest, over(regions, machine, vise, widest), best))
-        .orElseGet(() -> of(Verdict.NO_PLACE, best, places, full));
+    Optional<Interval> widest = usable(machine.settings(), regions, full);
+    return widest.isPresent()
+        ? limited(widest.get(), BestPlace.over(regions, machine, vise, widest.get()), best)
+        : of(Verdict.NO_PLACE, best, places, full);
   }
 
   boolean isHopeless() {
@@ -53,25 +54,19 @@ record Judgement(
 
   private static Judgement of(Verdict verdict, long best, BestPlace places, Interval full) {
     BestPlace.Choice choice = places.recommended(best);
-    OptionalLong told =
-        choice.seat().region().pairs().isEmpty() ? OptionalLong.empty() : OptionalLong.of(best);
+    OptionalLong told = best == Length.ENDLESS ? OptionalLong.empty() : OptionalLong.of(best);
     return new Judgement(verdict, told, Optional.of(choice), full);
-  }
-
-  private static BestPlace over(
-      List<Region> regions, Machine machine, Vise vise, Interval openings) {
-    return new BestPlace(
-        regions.stream().map(region -> Seat.of(region, machine, vise, openings)).toList());
   }
 
   private static boolean clearWithoutTolerance(List<Region> regions, Interval full) {
     return regions.stream()
         .map(
             region ->
-                new FreeSpace(
+                FreeSpace.belowZero(
                     region.places(),
-                    MarginField.withoutTolerance(region.pairs(), region.turn(), full)))
-        .anyMatch(space -> space.find(0, Window.EVERYWHERE).isPresent());
+                    Obstacles.withoutTolerance(
+                        region.swept().over(full), region.guards(), region.turn())))
+        .anyMatch(space -> space.isClear(0, Window.EVERYWHERE));
   }
 
   /**

@@ -4,10 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import org.jawroom.clearance.Blanks;
-import org.jawroom.clearance.MachineGuards;
-import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Setup;
-import org.jawroom.clearance.ViseParts;
 import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Machine;
@@ -19,39 +16,54 @@ import org.jawroom.shop.Vise;
  * column is left out, which is never worse than the truth.
  */
 public final class Model {
-  private final Settings settings;
-  private final Machine machine;
-  private final Vise vise;
-  private final List<Part> body;
-  private final MachineGuards guards;
+  private final PreparedMachine machine;
+  private final PreparedVise vise;
+  private final PreparedMachine.Guards guards;
   private final List<Region> regions;
   private final List<Column> blanks;
 
   private Model(
-      Settings settings,
-      Machine machine,
-      Vise vise,
-      List<Part> body,
-      MachineGuards guards,
+      PreparedMachine machine,
+      PreparedVise vise,
+      PreparedMachine.Guards guards,
       List<Region> regions,
       List<Column> blanks) {
-    this.settings = settings;
     this.machine = machine;
     this.vise = vise;
-    this.body = body;
     this.guards = guards;
     this.regions = regions;
     this.blanks = blanks;
   }
 
   public static Model of(Settings settings, Machine machine, Vise vise, Setup setup) {
+    PreparedMachine prepared = PreparedMachine.of(settings, machine, setup);
+    return of(prepared, PreparedVise.of(vise, setup.riser(), prepared.threads()));
+  }
+
+  /**
+   * The same vise, on the same riser, on a changed machine under another setup.
+   *
+   * @param changed with the same slots as the machine it was
+   */
+  public Model on(Machine changed, Setup setup) {
+    PreparedMachine prepared = PreparedMachine.of(machine.settings(), changed, setup);
+    return setup.riser() == machine.setup().riser()
+        ? of(prepared, vise)
+        : of(prepared, PreparedVise.of(vise.vise(), setup.riser(), prepared.threads()));
+  }
+
+  /** A changed vise on the same machine. */
+  public Model with(Vise changed) {
+    return of(machine, PreparedVise.of(changed, machine.setup().riser(), machine.threads()));
+  }
+
+  static Model of(PreparedMachine machine, PreparedVise vise) {
+    PreparedMachine.Guards guards = machine.guards(vise.bedHeight());
     Blanks blanks = new Blanks();
-    List<Part> body =
-        ViseParts.of(vise, blanks).stream().map(part -> part.raised(setup.riser())).toList();
-    long bedHeight = vise.base().bedHeight() + setup.riser();
-    MachineGuards guards = MachineGuards.of(settings, machine, setup, bedHeight, blanks);
-    List<Region> regions = Regions.of(settings, machine, setup, vise, body, guards, blanks);
-    return new Model(settings, machine, vise, body, guards, regions, blanks.columns());
+    blanks.add(vise.blanks());
+    blanks.add(guards.blanks());
+    List<Region> regions = Regions.of(machine, vise, guards.sorted(), blanks);
+    return new Model(machine, vise, guards, regions, blanks.columns());
   }
 
   /**
@@ -59,8 +71,10 @@ public final class Model {
    * base.
    */
   public Model clamped() {
-    List<Region> clamps = ClampRegions.of(settings, machine, vise, body, guards);
-    return new Model(settings, machine, vise, body, guards, clamps, blanks);
+    List<Region> clamps =
+        ClampRegions.of(
+            machine.settings(), machine.machine(), vise.vise(), vise.body(), guards.sorted());
+    return new Model(machine, vise, guards, clamps, blanks);
   }
 
   /** The blank columns that it needs, once each, in the order of the tables. */
@@ -75,7 +89,7 @@ public final class Model {
 
   /** Whether some place has margin ≥ 0 over the full opening range. */
   public boolean fits() {
-    return places().isClear();
+    return BestPlace.belowZero(regions, machine, vise, vise.vise().opening()).isClear();
   }
 
   /**
@@ -87,7 +101,7 @@ public final class Model {
 
   /** A closer look at {@code recommended}, which must be this model's own. */
   public Inspection inspect(Recommendation recommended) {
-    return new Inspection(machine, vise, guards, regions, recommended);
+    return new Inspection(machine, vise, guards.all(), regions, recommended);
   }
 
   /**
@@ -111,12 +125,12 @@ public final class Model {
 
   /** Each turn and mount that holds nowhere, the nearest to holding first. */
   public List<Miss> misses() {
-    return new MissSearch(settings, machine, vise).misses();
+    return new MissSearch(machine.settings(), machine.machine(), vise.vise()).misses();
   }
 
   /** The most vises of this kind that stand on one table side by side. */
   public SideBySide sideBySide() {
-    return new SideBySideSearch(settings, machine, vise).most(regions);
+    return new SideBySideSearch(machine.settings(), machine.machine(), vise.vise()).most(regions);
   }
 
   /** The heights of riser at which raising the vise can begin to help, rising. */
@@ -128,11 +142,12 @@ public final class Model {
   public SortedSet<Long> movesToTry(String guard, Axis axis, boolean up) {
     return axis == Axis.Z
         ? Candidates.lifts(regions, guard)
-        : Candidates.moves(regions, vise.opening(), guard, axis, up);
+        : Candidates.moves(regions, vise.vise().opening(), guard, axis, up);
   }
 
-  MachineGuards guards() {
-    return guards;
+  /** Tells all there is to tell of a place. */
+  Description description() {
+    return new Description(machine, vise, guards.all());
   }
 
   List<Region> regions() {
@@ -140,11 +155,10 @@ public final class Model {
   }
 
   Judgement judgement() {
-    return Judgement.of(settings, machine, vise, regions);
+    return Judgement.of(machine, vise, regions);
   }
 
   private BestPlace places() {
-    return new BestPlace(
-        regions.stream().map(region -> Seat.of(region, machine, vise, vise.opening())).toList());
+    return BestPlace.over(regions, machine, vise, vise.vise().opening());
   }
 }

@@ -1,29 +1,17 @@
 package org.jawroom.placement;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.TreeSet;
-import org.jawroom.clearance.Pair;
+import org.jawroom.clearance.OpeningBounds.Bound;
+import org.jawroom.clearance.OpeningBounds.Facing;
 import org.jawroom.geometry.Fraction;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Stretch;
-import org.jawroom.geometry.Turn;
 
 /**
  * The opening ranges possible along one line: the vise moves along its own u by p, everything
- * across is fixed.
- *
- * <p>With the opening told as a share σ of the full range, a part's u limits are linear in σ, so
- * each pair asks one of two things of p and of every σ of the range (margin ≥ 0, touching counts):
- *
- * <ul>
- *   <li>part before guard: Δ·σ ≤ c − p, Δ and c from the part's high limit and the guard's near
- *       face;
- *   <li>part behind guard: Δ·σ ≥ c − p, from the low limit and the far face.
- * </ul>
+ * across is fixed. Walls ask something of p and σ each; a box asks one of two things.
  *
  * <p>For a fixed p each is a lower or an upper bound on σ, or a plain yes or no; so the widest
  * range that starts at a given σ is read off at once, and the start is 0 or one of the lower
@@ -35,72 +23,45 @@ import org.jawroom.geometry.Turn;
  * and that decides; O(n²) of them, O(n²) each.
  */
 final class OpeningLine {
-
-  /** {@code before}: Δ·σ ≤ c − p; else Δ·σ ≥ c − p. */
-  private record Bound(long c, long delta, boolean before) {
-
-    /** Whether it bounds σ from below rather than above; not asked of a plain bound on p. */
-    boolean isLower() {
-      return before == (delta < 0);
-    }
-
-    boolean isPlain() {
-      return delta == 0;
-    }
-
-    boolean allows(long p) {
-      return before ? p <= c : p >= c;
-    }
-
-    /** The σ it bounds at {@code p}: (c − p)/Δ. */
-    Fraction at(long p) {
-      return Fraction.of(c - p, delta);
-    }
-  }
-
-  /** The bounds of a pair, one for each side on which its part may stand. */
-  private record Facing(List<Bound> sides) {}
-
-  private final Set<Facing> pairs;
-  private final Interval p;
-
-  private OpeningLine(Set<Facing> pairs, Interval p) {
-    this.pairs = pairs;
-    this.p = p;
-  }
+  private final List<Bound> walls;
+  private final List<Facing> boxes;
+  private final List<Bound> lower = new ArrayList<>();
+  private final List<Bound> upper = new ArrayList<>();
+  private final TreeSet<Long> tries = new TreeSet<>();
+  private long pLo;
+  private long pHi;
 
   /**
-   * @param facing the pairs that neither height nor the place across keeps clear
+   * @param walls what holds everywhere
+   * @param boxes those in the line's way
    * @param p the places along +u
    */
-  static OpeningLine of(List<Pair> facing, Turn turn, Interval p) {
-    Set<Facing> pairs = new LinkedHashSet<>();
-    for (Pair pair : facing) {
-      Interval along = pair.guard().box().along(turn.uAxis());
-      Interval guard = turn.uSign() > 0 ? along : along.negated();
-      long need = pair.required() + pair.tolerance();
-      Stretch u = pair.part().u();
-      List<Bound> sides = new ArrayList<>();
-      if (Length.isBounded(guard.lo())) {
-        sides.add(
-            new Bound(guard.lo() - need - u.closed().hi(), u.open().hi() - u.closed().hi(), true));
+  OpeningLine(List<Bound> walls, List<Facing> boxes, Interval p) {
+    this.walls = walls;
+    this.boxes = boxes;
+    this.pLo = p.lo();
+    this.pHi = p.hi();
+    for (Bound wall : walls) {
+      if (wall.isPlain()) {
+        pLo = wall.before() ? pLo : Math.max(pLo, wall.c());
+        pHi = wall.before() ? Math.min(pHi, wall.c()) : pHi;
       }
-      if (Length.isBounded(guard.hi())) {
-        sides.add(
-            new Bound(guard.hi() + need - u.closed().lo(), u.open().lo() - u.closed().lo(), false));
-      }
-      pairs.add(new Facing(List.copyOf(sides)));
     }
-    return new OpeningLine(pairs, p);
   }
 
   /** The widest range here if it is better than {@code best}, else {@code best}. */
   OpeningRange widest(OpeningRange best) {
-    if (pairs.stream().anyMatch(pair -> pair.sides().isEmpty())) {
+    for (Facing box : boxes) {
+      if (box.sides().isEmpty()) {
+        return best;
+      }
+    }
+    if (pLo > pHi) {
       return best;
     }
+    findTries();
     OpeningRange widest = best;
-    for (long at : tries()) {
+    for (long at : tries) {
       OpeningRange range = widestAt(at);
       if (range.betterThan(widest)) {
         widest = range;
@@ -110,76 +71,109 @@ final class OpeningLine {
   }
 
   /** The p at which, or beside which, a vertex can stand. */
-  private TreeSet<Long> tries() {
-    List<Bound> bounds = pairs.stream().flatMap(pair -> pair.sides().stream()).distinct().toList();
-    TreeSet<Long> tries = new TreeSet<>(List.of(p.lo(), p.hi()));
-    for (int i = 0; i < bounds.size(); i++) {
-      Bound one = bounds.get(i);
-      if (one.isPlain()) {
-        tries.add(one.c());
-        continue;
-      }
-      tries.add(one.isLower() ? one.c() : one.c() - one.delta());
-      for (Bound other : bounds.subList(0, i)) {
-        if (!other.isPlain() && one.isLower() == other.isLower() && one.delta() != other.delta()) {
-          Fraction meeting = meeting(one, other);
-          if (meeting.compareTo(Fraction.whole(p.lo())) > 0
-              && meeting.compareTo(Fraction.whole(p.hi())) < 0) {
-            tries.add(meeting.floor());
-            tries.add(meeting.ceil());
+  private void findTries() {
+    tries.add(pLo);
+    tries.add(pHi);
+    walls.forEach(this::sort);
+    boxes.forEach(box -> box.sides().forEach(this::sort));
+    for (List<Bound> alike : List.of(lower, upper)) {
+      for (int i = 0; i < alike.size(); i++) {
+        for (int j = 0; j < i; j++) {
+          if (alike.get(i).delta() != alike.get(j).delta()) {
+            tryMeeting(alike.get(i), alike.get(j));
           }
         }
       }
     }
-    tries.removeIf(at -> !p.contains(at));
-    return tries;
   }
 
-  /** Where (c₁ − p)/Δ₁ = (c₂ − p)/Δ₂. */
-  private static Fraction meeting(Bound one, Bound other) {
-    return Fraction.whole(one.c())
-        .times(other.delta())
-        .minus(Fraction.whole(other.c()).times(one.delta()))
-        .dividedBy(other.delta() - one.delta());
+  private void sort(Bound bound) {
+    if (bound.isPlain()) {
+      tryAt(bound.c());
+      return;
+    }
+    tryAt(bound.isLower() ? bound.c() : bound.c() - bound.delta());
+    List<Bound> alike = bound.isLower() ? lower : upper;
+    if (!alike.contains(bound)) {
+      alike.add(bound);
+    }
+  }
+
+  private void tryAt(long p) {
+    if (pLo <= p && p <= pHi) {
+      tries.add(p);
+    }
+  }
+
+  /** Where (c₁ − p)/Δ₁ = (c₂ − p)/Δ₂, and the whole numbers beside it. */
+  private void tryMeeting(Bound one, Bound other) {
+    long apart = other.delta() - one.delta();
+    long first = Math.multiplyHigh(one.c(), other.delta());
+    long second = Math.multiplyHigh(other.c(), one.delta());
+    if (first == one.c() * other.delta() >> 63 && second == other.c() * one.delta() >> 63) {
+      long up = one.c() * other.delta();
+      long down = other.c() * one.delta();
+      long difference = up - down;
+      if (((up ^ down) & (up ^ difference)) >= 0) {
+        long floor = Math.floorDiv(difference, apart);
+        tryAt(floor);
+        tryAt(floor * apart == difference ? floor : floor + 1);
+        return;
+      }
+    }
+    BigInteger[] exact =
+        BigInteger.valueOf(one.c())
+            .multiply(BigInteger.valueOf(other.delta()))
+            .subtract(BigInteger.valueOf(other.c()).multiply(BigInteger.valueOf(one.delta())))
+            .divideAndRemainder(BigInteger.valueOf(apart));
+    if (exact[0].bitLength() < Long.SIZE - 1) {
+      // Rounded toward 0: the two whole numbers beside it are among these three.
+      for (long beside = -1; beside <= 1; beside++) {
+        tryAt(exact[0].longValue() + beside);
+      }
+    }
   }
 
   /** The widest range at {@code at}; of equally wide ones that with the least start. */
   private OpeningRange widestAt(long at) {
-    TreeSet<Fraction> starts = new TreeSet<>();
-    starts.add(Fraction.ZERO);
-    for (Facing pair : pairs) {
-      for (Bound bound : pair.sides()) {
-        if (!bound.isPlain() && bound.isLower()) {
-          Fraction start = bound.at(at);
-          if (start.compareTo(Fraction.ZERO) > 0 && start.compareTo(Fraction.ONE) <= 0) {
-            starts.add(start);
-          }
-        }
-      }
-    }
     OpeningRange widest = OpeningRange.EMPTY;
-    for (Fraction start : starts) {
-      OpeningRange range = new OpeningRange(start, endFrom(start, at));
-      if (range.betterThan(widest)) {
-        widest = range;
+    Fraction end = endFrom(Fraction.ZERO, at);
+    if (end != null) {
+      widest = new OpeningRange(Fraction.ZERO, end);
+    }
+    for (Bound bound : lower) {
+      Fraction start = Fraction.of(bound.c() - at, bound.delta());
+      if (start.numerator() > 0 && start.numerator() <= start.denominator()) {
+        end = endFrom(start, at);
+        if (end != null) {
+          OpeningRange range = new OpeningRange(start, end);
+          widest = range.betterThan(widest) ? range : widest;
+        }
       }
     }
     return widest;
   }
 
-  /** The greatest end of a range that starts at {@code start}; below it if there is none. */
+  /** The greatest end of a range that starts at {@code start}; null if there is none. */
   private Fraction endFrom(Fraction start, long at) {
     Fraction end = Fraction.ONE;
-    for (Facing pair : pairs) {
+    for (Bound wall : walls) {
+      Fraction its = endFrom(start, at, wall);
+      if (its == null) {
+        return null;
+      }
+      end = Fraction.min(end, its);
+    }
+    for (Facing box : boxes) {
       Fraction most = null;
-      for (Bound bound : pair.sides()) {
+      for (Bound bound : box.sides()) {
         Fraction its = endFrom(start, at, bound);
         if (its != null) {
           most = most == null ? its : Fraction.max(most, its);
         }
       }
       if (most == null) {
-        return start.minus(Fraction.ONE);
+        return null;
       }
       end = Fraction.min(end, most);
     }
@@ -194,7 +188,7 @@ final class OpeningLine {
     if (bound.isPlain()) {
       return bound.allows(at) ? Fraction.ONE : null;
     }
-    Fraction limit = bound.at(at);
+    Fraction limit = Fraction.of(bound.c() - at, bound.delta());
     if (bound.isLower()) {
       return limit.compareTo(start) <= 0 ? Fraction.ONE : null;
     }

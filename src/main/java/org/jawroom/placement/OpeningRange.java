@@ -14,13 +14,14 @@ record OpeningRange(Fraction from, Fraction to) {
 
   /** Whether this is wider than {@code other}, or as wide and starts earlier. */
   boolean betterThan(OpeningRange other) {
-    int wider = to.minus(from).compareTo(other.to.minus(other.from));
+    int wider = Fraction.compareDifferences(to, from, other.to, other.from);
     return wider > 0 || wider == 0 && from.compareTo(other.from) < 0;
   }
 
   /** Whether it is at least {@code least} wide, being a share of {@code full}. */
   boolean isAtLeast(long least, Interval full) {
-    return to.minus(from).times(full.length()).compareTo(Fraction.whole(least)) >= 0;
+    return Fraction.compareDifferences(to, from, Fraction.of(least, full.length()), Fraction.ZERO)
+        >= 0;
   }
 
   /**
@@ -31,11 +32,11 @@ record OpeningRange(Fraction from, Fraction to) {
     long lo =
         from.compareTo(Fraction.ZERO) == 0
             ? full.lo()
-            : Length.ceilTo(full.lo() + from.times(full.length()).ceil(), grain);
+            : Length.ceilTo(full.lo() + from.ceilTimes(full.length()), grain);
     long hi =
         to.compareTo(Fraction.ONE) == 0
             ? full.hi()
-            : Length.floorTo(full.lo() + to.times(full.length()).floor(), grain);
+            : Length.floorTo(full.lo() + to.floorTimes(full.length()), grain);
     return Interval.of(lo, hi);
   }
 }

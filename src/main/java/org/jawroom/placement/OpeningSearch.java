@@ -1,12 +1,14 @@
 package org.jawroom.placement;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
-import org.jawroom.clearance.MarginField;
-import org.jawroom.clearance.Pair;
-import org.jawroom.clearance.PairBounds;
-import org.jawroom.geometry.Axis;
+import org.jawroom.clearance.Obstacles;
+import org.jawroom.clearance.OpeningBounds;
+import org.jawroom.clearance.OpeningBounds.Facing;
+import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
@@ -14,11 +16,13 @@ import org.jawroom.geometry.Turn;
 /**
  * The widest part of the opening range over which some place of a region has margin ≥ 0.
  *
- * <p>For a place fixed across the jaws' travel (q), each pair is clear across, clear in height, or
- * asks that its part stay before or behind its guard along the jaws' travel (p); see {@link
- * OpeningLine}. Of all q that allow a range, the least is the lower side of a rectangle of places
- * or the far side of a pair's obstacle, neither of which depends on the opening: so trying those q
- * decides. At each, {@link OpeningLine} finds the widest range exactly.
+ * <p>First it is asked whether even what each part covers at every opening goes anywhere; as a rule
+ * it does not, and nothing more need be asked. Then, for a place fixed across the jaws' travel (q),
+ * each box is clear across, clear in height, or asks that its part stay before or behind it along
+ * the jaws' travel (p); see {@link OpeningLine}. Of all q that allow a range, the least is the
+ * lower side of a rectangle of places, the lower wall, or the far side of a box, none of which
+ * depends on the opening: so trying those q decides. At each, {@link OpeningLine} finds the widest
+ * range exactly.
  */
 final class OpeningSearch {
   private OpeningSearch() {}
@@ -26,49 +30,49 @@ final class OpeningSearch {
   /** The widest range in any region; of equally wide ones that with the least start. */
   static OpeningRange widest(List<Region> regions, Interval full) {
     OpeningRange best = OpeningRange.EMPTY;
+    Map<SweptParts, SweptParts> cores = new HashMap<>();
     for (Region region : regions) {
-      FreeSpace least =
-          new FreeSpace(region.places(), MarginField.core(region.pairs(), region.turn(), full));
-      if (least.find(0, Window.EVERYWHERE).isPresent()) {
-        best = widest(region, full, best);
+      SweptParts core = cores.computeIfAbsent(region.swept().over(full), SweptParts::core);
+      FreeSpace most =
+          FreeSpace.belowZero(region.places(), Obstacles.of(core, region.guards(), region.turn()));
+      if (most.isClear(0, Window.EVERYWHERE)) {
+        best = widest(region, best);
       }
     }
     return best;
   }
 
-  private static OpeningRange widest(Region region, Interval full, OpeningRange bestSoFar) {
+  private static OpeningRange widest(Region region, OpeningRange bestSoFar) {
     Turn turn = region.turn();
-    Axis across = turn.uAxis().across();
-    List<PairBounds> bounds = MarginField.of(region.pairs(), turn, full).bounds();
+    OpeningBounds bounds = OpeningBounds.of(region.swept(), region.guards(), turn);
     OpeningRange best = bestSoFar;
     for (Rectangle places : region.places()) {
-      Interval q = places.along(across);
-      Interval p = places.along(turn.uAxis());
-      TreeSet<Long> tries = new TreeSet<>(List.of(q.lo()));
-      for (PairBounds pair : bounds) {
-        long farSide = across == Axis.X ? pair.b() : pair.d();
-        if (pair.f() < 0 && q.contains(farSide)) {
-          tries.add(farSide);
+      Interval along = places.along(turn.uAxis());
+      Interval p = turn.uSign() > 0 ? along : along.negated();
+      Interval across = places.along(turn.uAxis().across());
+      long qLo = Math.max(across.lo(), bounds.qLeast());
+      long qHi = Math.min(across.hi(), bounds.qMost());
+      if (qLo > qHi) {
+        continue;
+      }
+      List<Facing> reached =
+          bounds.boxes().stream().filter(box -> box.lo() < p.hi() && p.lo() < box.hi()).toList();
+      TreeSet<Long> tries = new TreeSet<>(List.of(qLo));
+      for (Facing box : reached) {
+        if (qLo < box.d() && box.d() <= qHi) {
+          tries.add(box.d());
         }
       }
-      for (long at : tries) {
-        List<Pair> facing = new ArrayList<>();
-        for (int i = 0; i < bounds.size(); i++) {
-          if (faces(bounds.get(i), across, at)) {
-            facing.add(region.pairs().get(i));
+      for (long q : tries) {
+        List<Facing> facing = new ArrayList<>();
+        for (Facing box : reached) {
+          if (box.c() < q && q < box.d()) {
+            facing.add(box);
           }
         }
-        OpeningLine line = OpeningLine.of(facing, turn, turn.uSign() > 0 ? p : p.negated());
-        best = line.widest(best);
+        best = new OpeningLine(bounds.walls(), facing, p).widest(best);
       }
     }
     return best;
-  }
-
-  /** Whether neither height nor the place across keeps the two of a pair clear. */
-  private static boolean faces(PairBounds pair, Axis across, long at) {
-    long nearSide = across == Axis.X ? pair.a() : pair.c();
-    long farSide = across == Axis.X ? pair.b() : pair.d();
-    return pair.f() < 0 && nearSide < at && at < farSide;
   }
 }

@@ -15,10 +15,10 @@ final class Overhang {
 
   private Overhang() {}
 
-  /** The most over any edge, 0 if over none; empty where there is no base to speak of. */
-  static OptionalLong at(Machine machine, Vise vise, Turn turn, Place place) {
-    return Footprint.base(vise, turn)
-        .map(base -> OptionalLong.of(top(machine, 0).shortfall(base.at(place.x(), place.y()))))
+  /** The most over any edge, 0 if over none; empty where there is no {@code base} to speak of. */
+  static OptionalLong at(Machine machine, Optional<Rectangle> base, Place place) {
+    return base.map(
+            held -> OptionalLong.of(top(machine, 0).shortfall(held.at(place.x(), place.y()))))
         .orElse(OptionalLong.empty());
   }
 

@@ -17,11 +17,19 @@ public final class Pairing {
 
   /** Everything there is to say of {@code vise} on {@code machine}; pure. */
   public static Outcome solve(Settings settings, Machine machine, Vise vise) {
-    Model model = Model.of(settings, machine, vise, Setup.PLAIN);
+    PreparedMachine prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
+    return solve(prepared, PreparedVise.of(vise, 0, prepared.threads()));
+  }
+
+  static Outcome solve(PreparedMachine preparedMachine, PreparedVise preparedVise) {
+    Settings settings = preparedMachine.settings();
+    Machine machine = preparedMachine.machine();
+    Vise vise = preparedVise.vise();
+    Model model = Model.of(preparedMachine, preparedVise);
     Judgement judgement = model.judgement();
     List<Column> missing = model.blanks();
     if (missing.isEmpty()) {
-      Description description = new Description(settings, machine, vise, model.guards());
+      Description description = model.description();
       return new Outcome(
           machine,
           vise,

@@ -3,8 +3,13 @@ package org.jawroom.placement;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.MarginField;
+import org.jawroom.clearance.Obstacles;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.Part;
+import org.jawroom.clearance.SweptGuards;
+import org.jawroom.clearance.SweptParts;
+import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Mount;
@@ -16,7 +21,7 @@ import org.jawroom.shop.Mount;
  * @param mount empty where strap clamps take its place
  * @param thread the bolts' diameter; empty where a blank leaves the bolts out, and with clamps
  * @param places closed rectangles of the vise frame's origin, one at least
- * @param parts of the vise and its bolts, {@code pairs} of them and the guards
+ * @param swept the parts of the vise and its bolts, over the full range of openings
  */
 record Region(
     Turn turn,
@@ -24,11 +29,35 @@ record Region(
     Optional<Mount> mount,
     OptionalLong thread,
     List<Rectangle> places,
-    List<Part> parts,
-    List<Pair> pairs) {
+    SweptParts swept,
+    SweptGuards guards) {
 
-  /** The same with other parts and the pairs of them. */
-  Region with(List<Part> parts, List<Pair> pairs) {
-    return new Region(turn, mountIndex, mount, thread, places, parts, pairs);
+  /** The same with other parts. */
+  Region with(SweptParts parts) {
+    return new Region(turn, mountIndex, mount, thread, places, parts, guards);
+  }
+
+  List<Part> parts() {
+    return swept.parts();
+  }
+
+  /** Every pair of a part and a guard, in the order in which equal margins are told apart. */
+  List<Pair> pairs() {
+    return Pair.all(guards.handRoom(), swept.parts(), guards.all());
+  }
+
+  /** The free space over a range of openings. */
+  FreeSpace space(Interval openings) {
+    return new FreeSpace(places, Obstacles.of(swept.over(openings), guards, turn));
+  }
+
+  /** See {@link FreeSpace#belowZero}. */
+  FreeSpace spaceBelowZero(Interval openings) {
+    return FreeSpace.belowZero(places, Obstacles.of(swept.over(openings), guards, turn));
+  }
+
+  /** The margin over a range of openings, pair by pair. */
+  MarginField field(Interval openings) {
+    return MarginField.of(pairs(), turn, openings);
   }
 }

@@ -6,12 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
-import org.jawroom.clearance.BoltParts;
-import org.jawroom.clearance.MachineGuards;
-import org.jawroom.clearance.Pair;
-import org.jawroom.clearance.Part;
-import org.jawroom.clearance.Setup;
-import org.jawroom.clearance.TNut;
+import org.jawroom.clearance.SweptGuards;
+import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
@@ -21,9 +17,7 @@ import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
-import org.jawroom.shop.Settings;
 import org.jawroom.shop.Slots;
-import org.jawroom.shop.Vise;
 
 /**
  * Every turn and mount in which a vise can be bolted to a table at all, turns in order of
@@ -35,71 +29,52 @@ import org.jawroom.shop.Vise;
  */
 final class Regions {
   private static final long ANYWHERE = 10_000 * Length.MM;
+  private static final Comparator<Region> PREFERENCE =
+      Comparator.comparing(Region::turn).thenComparing(Region::mountIndex);
 
-  private final Settings settings;
-  private final Machine machine;
-  private final Setup setup;
-  private final Vise vise;
-  private final List<Part> body;
-  private final MachineGuards guards;
+  private final PreparedMachine machine;
+  private final PreparedVise vise;
+  private final SweptGuards guards;
   private final OptionalLong thread;
 
-  private Regions(
-      Settings settings,
-      Machine machine,
-      Setup setup,
-      Vise vise,
-      List<Part> body,
-      MachineGuards guards) {
-    this.settings = settings;
+  private Regions(PreparedMachine machine, PreparedVise vise, SweptGuards guards) {
     this.machine = machine;
-    this.setup = setup;
     this.vise = vise;
-    this.body = body;
     this.guards = guards;
-    Dimension width = machine.slots().width();
-    this.thread = width.isKnown() ? TNut.boltFor(width.length()) : OptionalLong.empty();
+    this.thread = machine.thread();
   }
 
   static List<Region> of(
-      Settings settings,
-      Machine machine,
-      Setup setup,
-      Vise vise,
-      List<Part> body,
-      MachineGuards guards,
-      Blanks blanks) {
-    Regions builder = new Regions(settings, machine, setup, vise, body, guards);
-    List<Region> regions = new ArrayList<>();
-    for (int index = 0; index < vise.mounts().size(); index++) {
-      builder.addMount(index, builder.complete(vise.mounts().get(index), blanks), regions);
+      PreparedMachine machine, PreparedVise vise, SweptGuards guards, Blanks blanks) {
+    Regions builder = new Regions(machine, vise, guards);
+    List<Mount> mounts = vise.vise().mounts();
+    List<Region> regions = new ArrayList<>(Turn.ALL.size() * mounts.size());
+    for (int index = 0; index < mounts.size(); index++) {
+      builder.addMount(index, builder.complete(mounts.get(index), blanks), regions);
     }
-    regions.sort(Comparator.comparing(Region::turn).thenComparing(Region::mountIndex));
+    if (mounts.size() > 1) {
+      regions.sort(PREFERENCE);
+    }
     return regions;
   }
 
   private void addMount(int index, boolean complete, List<Region> regions) {
-    Mount mount = vise.mounts().get(index);
+    Mount mount = vise.vise().mounts().get(index);
     if (refused(mount)) {
       return;
     }
-    List<Part> parts = new ArrayList<>(body);
-    if (complete) {
-      BoltParts.of(vise, mount, thread.getAsLong())
-          .forEach(bolt -> parts.add(bolt.raised(setup.riser())));
-    }
-    List<Pair> pairs = Pair.all(settings, parts, guards.swept());
+    SweptParts parts = complete ? vise.bolted(index, thread.getAsLong()) : vise.body();
     OptionalLong boltedBy = complete ? thread : OptionalLong.empty();
-    for (Turn turn : Turn.values()) {
-      if (vise.turns().contains(turn) && machine.turns().contains(turn)) {
+    for (Turn turn : Turn.ALL) {
+      if (vise.allows(turn) && machine.allows(turn)) {
         List<Rectangle> places =
             withinOverhang(
                 complete
-                    ? Slotted.of(machine).places(mount, turn, thread.getAsLong())
+                    ? machine.slotted().places(mount, turn, thread.getAsLong())
                     : List.of(anywhere(turn)),
                 turn);
         if (!places.isEmpty()) {
-          regions.add(new Region(turn, index, Optional.of(mount), boltedBy, places, parts, pairs));
+          regions.add(new Region(turn, index, Optional.of(mount), boltedBy, places, parts, guards));
         }
       }
     }
@@ -107,7 +82,7 @@ final class Regions {
 
   /** Whether no column that the mount needs is blank; notes those that are. */
   private boolean complete(Mount mount, Blanks blanks) {
-    Slots slots = machine.slots();
+    Slots slots = machine.machine().slots();
     boolean complete = blanks.given(slots.width(), Column.SLOT_WIDTH);
     if (slots.needsPitch()) {
       complete &= blanks.given(slots.pitch(), Column.SLOT_PITCH);
@@ -124,14 +99,19 @@ final class Regions {
 
   /** Whether what is known rules the mount out: no slot, a slot too narrow, a hole too small. */
   private boolean refused(Mount mount) {
-    if (machine.slots().count() == 0) {
+    Slots slots = machine.machine().slots();
+    if (slots.count() == 0) {
       return true;
     }
     if (thread.isEmpty()) {
-      return machine.slots().width().isKnown();
+      return slots.width().isKnown();
     }
-    return mount.bolts().stream()
-        .anyMatch(bolt -> tooSmall(bolt.holeU()) || tooSmall(bolt.holeV()));
+    for (Bolt bolt : mount.bolts()) {
+      if (tooSmall(bolt.holeU()) || tooSmall(bolt.holeV())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A hole exactly as wide as the bolt admits it. */
@@ -141,17 +121,22 @@ final class Regions {
 
   /** Where some of the base is over the table top, touching its edge included. */
   private Rectangle anywhere(Turn turn) {
-    return Footprint.base(vise, turn)
+    Machine table = machine.machine();
+    return vise.base(turn)
         .map(
             base ->
                 new Rectangle(
-                    halfTable(machine.tableLength()).sweptBy(base.x().negated()),
-                    halfTable(machine.tableWidth()).sweptBy(base.y().negated())))
+                    halfTable(table.tableLength()).sweptBy(base.x().negated()),
+                    halfTable(table.tableWidth()).sweptBy(base.y().negated())))
         .orElse(new Rectangle(Interval.around(0, ANYWHERE), Interval.around(0, ANYWHERE)));
   }
 
   private List<Rectangle> withinOverhang(List<Rectangle> places, Turn turn) {
-    Optional<Rectangle> allowed = Overhang.allowed(settings, machine, vise, turn);
+    if (machine.settings().maxOverhang().isEmpty()) {
+      return places;
+    }
+    Optional<Rectangle> allowed =
+        Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), turn);
     return places.stream()
         .map(place -> allowed.flatMap(place::meet))
         .flatMap(Optional::stream)

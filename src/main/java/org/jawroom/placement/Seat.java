@@ -1,10 +1,7 @@
 package org.jawroom.placement;
 
-import org.jawroom.clearance.MarginField;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
 
 /**
  * A region with its free space over one opening range, and how well its places suit the spindle.
@@ -14,18 +11,41 @@ import org.jawroom.shop.Vise;
  */
 record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach) {
 
-  static Seat of(Region region, Machine machine, Vise vise, Interval openings) {
-    return of(region, machine, Footprint.workArea(vise, region.turn()), openings);
+  static Seat of(Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
+    return of(region, machine, vise.workArea(region.turn()), openings);
+  }
+
+  /** The same for questions decided below 0; see {@link FreeSpace#belowZero}. */
+  static Seat belowZero(
+      Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
+    return new Seat(
+        region, region.spaceBelowZero(openings), vise.workArea(region.turn()), machine.reach());
   }
 
   /** The same with another work area, that of a job. */
-  static Seat of(Region region, Machine machine, Rectangle workArea, Interval openings) {
-    Rectangle reach =
-        new Rectangle(
-            Interval.around(machine.spindleX(), machine.reachX()),
-            Interval.around(machine.spindleY(), machine.reachY()));
-    MarginField field = MarginField.of(region.pairs(), region.turn(), openings);
-    return new Seat(region, new FreeSpace(region.places(), field), workArea, reach);
+  static Seat of(Region region, PreparedMachine machine, Rectangle workArea, Interval openings) {
+    return new Seat(region, region.space(openings), workArea, machine.reach());
+  }
+
+  /** The least shortfall of a place in a window that is not empty. */
+  long leastShortfall(Window window) {
+    return shortfall(
+        new Place(
+            nearest(window.xLo(), window.xHi(), midX()),
+            nearest(window.yLo(), window.yHi(), midY())));
+  }
+
+  /** The least that a place in a window that is not empty is off mid-travel along x. */
+  long leastOffX(Window window) {
+    return Math.abs(nearest(window.xLo(), window.xHi(), midX()) - midX());
+  }
+
+  long leastOffY(Window window) {
+    return Math.abs(nearest(window.yLo(), window.yHi(), midY()) - midY());
+  }
+
+  private static long nearest(long lo, long hi, long to) {
+    return Math.max(lo, Math.min(hi, to));
   }
 
   long shortfall(Place place) {

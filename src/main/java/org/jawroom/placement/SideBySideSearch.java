@@ -40,8 +40,8 @@ final class SideBySideSearch {
   SideBySide most(List<Region> regions) {
     SideBySide most = SideBySide.NONE;
     for (Region region : regions) {
-      MarginField field = MarginField.of(region.pairs(), region.turn(), vise.opening());
-      FreeSpace space = new FreeSpace(region.places(), field);
+      MarginField field = region.field(vise.opening());
+      FreeSpace space = region.space(vise.opening());
       long apart = apart(region);
       for (Rectangle band : bands(region)) {
         List<Long> positions = spread(free(space, field, band), apart);
@@ -129,7 +129,7 @@ final class SideBySideSearch {
         along == Axis.X
             ? new Window(at, at, across.lo(), across.hi())
             : new Window(across.lo(), across.hi(), at, at);
-    return space.find(0, line).isPresent();
+    return space.isClear(0, line);
   }
 
   /**

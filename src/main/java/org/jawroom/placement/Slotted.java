@@ -1,10 +1,12 @@
 package org.jawroom.placement;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Bolt;
@@ -70,13 +72,16 @@ final class Slotted {
     if (alongPlaces == null) {
       return List.of();
     }
-    List<Interval> across = null;
+    long[] across = null;
     for (Bolt bolt : mount.bolts()) {
-      Turned turned = turned(bolt, turn, thread);
-      List<Interval> held = merged(centres.stream().map(turned::acrossIn).toList());
+      long[] held = heldAcross(turned(bolt, turn, thread));
       across = across == null ? held : common(across, held);
     }
-    return across.stream().map(places -> Rectangle.of(along, alongPlaces, places)).toList();
+    List<Rectangle> places = new ArrayList<>(across.length / 2);
+    for (int i = 0; i < across.length; i += 2) {
+      places.add(Rectangle.of(along, alongPlaces, Interval.of(across[i], across[i + 1])));
+    }
+    return places;
   }
 
   /** For each bolt its slot, 1 the first, of two within reach the nearer, then the lower number. */
@@ -150,13 +155,15 @@ final class Slotted {
 
   /** The places across the slots at which the first bolts of a mount stand in the slots listed. */
   private Optional<Interval> acrossIn(List<Integer> slots, Mount mount, Turn turn, long thread) {
-    Optional<Interval> across = Optional.of(Interval.ALL);
+    long lo = -Length.ENDLESS;
+    long hi = Length.ENDLESS;
     for (int i = 0; i < slots.size(); i++) {
-      Interval held =
-          turned(mount.bolts().get(i), turn, thread).acrossIn(centres.get(slots.get(i) - 1));
-      across = across.flatMap(places -> places.meet(held));
+      Turned bolt = turned(mount.bolts().get(i), turn, thread);
+      long held = centres.get(slots.get(i) - 1) - bolt.across();
+      lo = Math.max(lo, held - bolt.playAcross());
+      hi = Math.min(hi, held + bolt.playAcross());
     }
-    return across;
+    return lo <= hi ? Optional.of(Interval.of(lo, hi)) : Optional.empty();
   }
 
   /**
@@ -225,13 +232,14 @@ final class Slotted {
   }
 
   private Interval alongPlaces(Mount mount, Turn turn, long thread) {
-    Optional<Interval> common = Optional.of(Interval.ALL);
+    long lo = -Length.ENDLESS;
+    long hi = Length.ENDLESS;
     for (Bolt bolt : mount.bolts()) {
       Turned turned = turned(bolt, turn, thread);
-      Interval held = reach.grown(turned.playAlong(), turned.playAlong()).plus(-turned.along());
-      common = common.flatMap(places -> places.meet(held));
+      lo = Math.max(lo, reach.lo() - turned.playAlong() - turned.along());
+      hi = Math.min(hi, reach.hi() + turned.playAlong() - turned.along());
     }
-    return common.orElse(null);
+    return lo <= hi ? Interval.of(lo, hi) : null;
   }
 
   /** A bolt's hole after turning, and how far the bolt may stand off its centre. */
@@ -254,27 +262,43 @@ final class Slotted {
         uAlong ? playV : playU);
   }
 
-  /** The union of intervals whose ends rise, as disjoint intervals that do not touch. */
-  private static List<Interval> merged(List<Interval> rising) {
-    List<Interval> merged = new ArrayList<>();
-    for (Interval next : rising) {
-      int last = merged.size() - 1;
-      if (last >= 0 && merged.get(last).meets(next)) {
-        merged.set(last, merged.get(last).hull(next));
-      } else {
-        merged.add(next);
+  /**
+   * The places across at which a bolt has a slot: low and high end of each interval in turn, rising
+   * and not touching.
+   */
+  private long[] heldAcross(Turned bolt) {
+    long[] ends = new long[2 * centres.size()];
+    int count = 0;
+    for (long centre : centres) {
+      long lo = centre - bolt.across() - bolt.playAcross();
+      if (count > 0 && lo <= ends[count - 1]) {
+        count -= 2;
+        lo = ends[count];
       }
+      ends[count] = lo;
+      ends[count + 1] = centre - bolt.across() + bolt.playAcross();
+      count += 2;
     }
-    return merged;
+    return Arrays.copyOf(ends, count);
   }
 
-  private static List<Interval> common(List<Interval> some, List<Interval> others) {
-    List<Interval> common = new ArrayList<>();
-    for (Interval one : some) {
-      for (Interval other : others) {
-        one.meet(other).ifPresent(common::add);
+  /** What two such sets have in common; touching counts. */
+  private static long[] common(long[] some, long[] others) {
+    long[] ends = new long[some.length + others.length];
+    int count = 0;
+    for (int i = 0, j = 0; i < some.length && j < others.length; ) {
+      long lo = Math.max(some[i], others[j]);
+      long hi = Math.min(some[i + 1], others[j + 1]);
+      if (lo <= hi) {
+        ends[count++] = lo;
+        ends[count++] = hi;
+      }
+      if (some[i + 1] < others[j + 1]) {
+        i += 2;
+      } else {
+        j += 2;
       }
     }
-    return common;
+    return Arrays.copyOf(ends, count);
   }
 }

@@ -27,6 +27,7 @@ final class Solver {
   /**
    * @param values of the columns; empty if there is no point
    */
+  @SuppressWarnings("ArrayRecordComponent") // never compared, nor kept
   record Answer(State state, double objective, double[] values) {
 
     /** The point stands, if there is one; that none is better, or none there, does not. */

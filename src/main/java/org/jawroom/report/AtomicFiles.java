@@ -1,14 +1,21 @@
 package org.jawroom.report;
 
 import java.io.BufferedOutputStream;
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,17 +23,24 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Puts several files into a directory together, one run after another. They are written beside
- * their places under other names and moved only when all are complete; if anything fails, whatever
+ * Puts several files into a directory together. They are written beside their places under other
+ * names and moved only when all are complete, one run after another; if anything fails, whatever
  * stood there before stands there still. If the process is killed, the old files stay, or the next
  * run makes the moves that were left: each file is whole at every moment.
  */
-public final class AtomicFiles {
+public final class AtomicFiles implements Closeable {
 
   /** Writes the content of one file. */
   public interface Content {
     void writeTo(OutputStream out) throws IOException;
   }
+
+  private static final int BUFFER = 1 << 16;
+
+  /** Runs take minutes; what lies about longer than this was left by one that was killed. */
+  private static final Duration LEFT = Duration.ofDays(1);
+
+  private static final SecureRandom NUMBERS = new SecureRandom();
 
   private final Path directory;
 
@@ -34,9 +48,18 @@ public final class AtomicFiles {
   private final Map<String, String> written = new LinkedHashMap<>();
 
   private final Map<String, String> kept = new LinkedHashMap<>();
+  private final List<OutputStream> open = new ArrayList<>();
 
-  private AtomicFiles(Path directory) {
+  /**
+   * No file yet; makes the directory if need be.
+   *
+   * @throws IOException if it cannot be made
+   */
+  public AtomicFiles(Path directory) throws IOException {
     this.directory = directory;
+    if (!Files.isDirectory(directory)) {
+      Files.createDirectories(directory);
+    }
   }
 
   /**
@@ -46,26 +69,14 @@ public final class AtomicFiles {
    * @throws IOException if a file could not be written or moved; then none has changed
    */
   public static List<Path> publish(Path directory, Map<String, Content> files) throws IOException {
-    if (!Files.isDirectory(directory)) {
-      Files.createDirectories(directory);
-    }
-    try (FolderLock lock = FolderLock.on(directory)) {
-      Moves.finish(directory);
-      if (lock.isHeld()) {
-        clearLeftovers(directory);
-      }
-      AtomicFiles publication = new AtomicFiles(directory);
-      try {
-        for (Map.Entry<String, Content> file : files.entrySet()) {
-          publication.write(file.getKey(), file.getValue());
+    try (AtomicFiles publication = new AtomicFiles(directory)) {
+      for (Map.Entry<String, Content> file : files.entrySet()) {
+        try (OutputStream out = publication.add(file.getKey())) {
+          file.getValue().writeTo(out);
         }
-        publication.keepOld();
-        publication.moveAll();
-      } finally {
-        publication.clean();
       }
+      return publication.publish();
     }
-    return files.keySet().stream().map(directory::resolve).toList();
   }
 
   /** Writes one file, making its directory if need be. */
@@ -74,18 +85,13 @@ public final class AtomicFiles {
     publish(whole.getParent(), Map.of(whole.getFileName().toString(), content));
   }
 
-  /** What runs have left that were killed before they could move anything. */
-  private static void clearLeftovers(Path directory) throws IOException {
-    List<Path> leftovers;
-    try (Stream<Path> all = Files.list(directory)) {
-      leftovers = all.filter(path -> Moves.isOurs(path.getFileName().toString())).toList();
-    }
-    for (Path leftover : leftovers) {
-      Files.deleteIfExists(leftover);
-    }
-  }
-
-  private void write(String name, Content content) throws IOException {
+  /**
+   * Begins a file; several may be open at once.
+   *
+   * @return where to write it, buffered
+   * @throws IOException if it cannot be written, or a directory is named so
+   */
+  public OutputStream add(String name) throws IOException {
     Path target = directory.resolve(name);
     boolean there = Files.exists(target, LinkOption.NOFOLLOW_LINKS);
     if (there && !Files.isRegularFile(target) && !Files.isSymbolicLink(target)) {
@@ -94,21 +100,83 @@ public final class AtomicFiles {
     }
     Path temporary = free("part");
     written.put(name, temporary.getFileName().toString());
-    try (OutputStream out =
-        new BufferedOutputStream(Files.newOutputStream(temporary, StandardOpenOption.WRITE))) {
-      content.writeTo(out);
-    }
-    Moves.force(temporary);
+    OutputStream out =
+        new BufferedOutputStream(
+            Files.newOutputStream(temporary, StandardOpenOption.WRITE), BUFFER);
+    open.add(out);
+    return out;
   }
 
-  /** Made by hand: the JDK's temporary files may be read by their owner alone. */
-  private Path free(String suffix) throws IOException {
-    for (int number = 0; ; number++) {
+  /**
+   * Ends all files and puts them in their places.
+   *
+   * @return where they are, in the order they were begun
+   * @throws IOException if a file could not be written or moved; then none has changed
+   */
+  public List<Path> publish() throws IOException {
+    for (OutputStream out : open) {
+      out.close();
+    }
+    for (String temporary : written.values()) {
+      Moves.force(directory.resolve(temporary));
+    }
+    try (FolderLock lock = FolderLock.on(directory)) {
+      Moves.finish(directory);
+      if (lock.isHeld()) {
+        clearLeftovers();
+      }
+      keepOld();
+      moveAll();
+    }
+    return written.keySet().stream().map(directory::resolve).toList();
+  }
+
+  private void clearLeftovers() throws IOException {
+    Instant since = Instant.now().minus(LEFT);
+    List<Path> all;
+    try (Stream<Path> listed = Files.list(directory)) {
+      all = listed.filter(path -> Moves.isOurs(path.getFileName().toString())).toList();
+    }
+    for (Path path : all) {
       try {
-        return Files.createFile(directory.resolve(Moves.name(number, suffix)));
-      } catch (FileAlreadyExistsException taken) {
+        FileTime changed = Files.getLastModifiedTime(path, LinkOption.NOFOLLOW_LINKS);
+        boolean mine = written.containsValue(path.getFileName().toString());
+        if (changed.toInstant().isBefore(since) && !mine) {
+          Files.delete(path);
+        }
+      } catch (NoSuchFileException gone) {
+        // Its own run has put it in its place, or taken it away.
+      }
+    }
+  }
+
+  /** Takes away whatever is not in its place. */
+  @Override
+  public void close() throws IOException {
+    for (OutputStream out : open) {
+      try {
+        out.close();
+      } catch (IOException full) {
+        // What it held is given up; publish() has thrown the same where it was wanted.
         continue;
       }
+    }
+    clean();
+  }
+
+  /**
+   * Made by hand: the JDK's temporary files may be read by their owner alone. No name is ever used
+   * again, so that none is taken for the file of an earlier run, or of one at the same time.
+   */
+  private Path free(String suffix) throws IOException {
+    try {
+      return Files.createFile(
+          directory.resolve(Moves.name(NUMBERS.nextLong() & Long.MAX_VALUE, suffix)));
+    } catch (FileSystemException refused) {
+      // It is the folder that people know.
+      throw refused.getReason() == null
+          ? refused
+          : new FileSystemException(directory.toString(), null, refused.getReason());
     }
   }
 

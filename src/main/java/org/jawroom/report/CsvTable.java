@@ -17,10 +17,15 @@ import org.apache.commons.csv.CSVPrinter;
 final class CsvTable {
   private final CSVPrinter printer;
 
-  /** Writes the header; leaves {@code out} open. */
-  CsvTable(OutputStream out, List<String> header) throws IOException {
+  /** Without a header; leaves {@code out} open. */
+  CsvTable(OutputStream out) throws IOException {
     Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
     printer = new CSVPrinter(writer, CSVFormat.RFC4180);
+  }
+
+  /** Writes the header; leaves {@code out} open. */
+  CsvTable(OutputStream out, List<String> header) throws IOException {
+    this(out);
     printer.printRecord(header);
   }
 

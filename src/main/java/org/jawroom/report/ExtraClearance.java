@@ -74,6 +74,21 @@ final class ExtraClearance {
     extra.numberFormat(2, styles.signedFormat(CLOSE_SIGN, CLOSE_WORD));
   }
 
+  /** The same where each row is a machine's, without reasons beneath; only what is short shows. */
+  static void watchRows(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
+    ExtraClearance extra = new ExtraClearance(streamed, styles);
+    extra.validate(streamed);
+    XSSFSheetConditionalFormatting formats = extra.sheet.getSheetConditionalFormatting();
+    String margin = address(0);
+    String isShort =
+        "IF(ISNUMBER(#),AND(#>=0,#<".replace("#", margin) + MatrixSheet.extraAddress() + "),FALSE)";
+    XSSFConditionalFormattingRule[] rules = {
+      extra.rule(formats, isShort, Palette.SHORT, Palette.SHORT_INK)
+    };
+    formats.addConditionalFormatting(new CellRangeAddress[] {cells(lastRow, columns)}, rules);
+    extra.numberFormat(0, styles.signedFormat(SHORT_SIGN, ""));
+  }
+
   private static CellRangeAddress cells(int lastRow, int columns) {
     return new CellRangeAddress(MatrixSheet.FIRST_MARGIN, lastRow, 1, columns);
   }

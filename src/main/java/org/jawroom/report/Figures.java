@@ -6,7 +6,7 @@ import org.jawroom.geometry.Length;
 
 /** Exact figures as {@code pairings.csv} writes them: a decimal point, always three decimals. */
 final class Figures {
-  private static final long MICROMETRE = Length.MM / 1000;
+  static final long MICROMETRE = Length.MM / 1000;
 
   private Figures() {}
 

@@ -11,17 +11,23 @@ final class MatrixKey {
 
   private MatrixKey() {}
 
-  /** Two rows from {@code first} on. */
-  static void write(Sheet sheet, int first, Styles styles) {
+  /**
+   * Two rows from {@code first} on.
+   *
+   * @param close whether close ones are told from the others
+   */
+  static void write(Sheet sheet, int first, Styles styles, boolean close) {
     Row upper = sheet.createRow(first);
     Row lower = sheet.createRow(first + 1);
     upper.setHeightInPoints(Styles.height(3, 8));
     lower.setHeightInPoints(Styles.height(3, 8));
     Cells.text(upper, 0, "Signs", styles.label());
     finding(upper, 1, Finding.CLEAR, styles);
-    String close =
-        ExtraClearance.CLOSE_SIGN + " close: " + ExtraClearance.closeRange(styles.unit());
-    Cells.text(upper, 2, close, styles.key(Palette.CLOSE));
+    if (close) {
+      String words =
+          ExtraClearance.CLOSE_SIGN + " close: " + ExtraClearance.closeRange(styles.unit());
+      Cells.text(upper, 2, words, styles.key(Palette.CLOSE));
+    }
     finding(upper, 3, Finding.LIMITED, styles);
     finding(upper, 4, Finding.MEASURE, styles);
     Cells.text(upper, 5, "► and a heavy frame: the best vise of this machine", styles.keyBest());

@@ -42,6 +42,7 @@ final class MatrixSheet {
   private final Shop shop;
   private final List<Outcome> outcomes;
   private final DrawnPairings drawn;
+  private final String remark;
   private final PairingLinks links;
   private final int machines;
   private final int vises;
@@ -53,6 +54,7 @@ final class MatrixSheet {
       Shop shop,
       List<Outcome> outcomes,
       DrawnPairings drawn,
+      String remark,
       SheetLimits limits) {
     this.sheet = book.createSheet(NAME);
     this.styles = styles;
@@ -61,22 +63,27 @@ final class MatrixSheet {
     this.outcomes = outcomes;
     this.links = new PairingLinks(book, limits, drawn);
     this.drawn = drawn;
+    this.remark = remark;
     this.machines = Math.min(shop.machines().size(), (limits.rows() - FIRST_MARGIN) / ROWS_EACH);
     this.vises = Math.min(shop.vises().size(), limits.columns() - 1);
   }
 
+  /**
+   * @param remark what else to say in the title; may be empty
+   */
   static void add(
       SXSSFWorkbook book,
       Styles styles,
       Shop shop,
       List<Outcome> outcomes,
       DrawnPairings drawn,
+      String remark,
       SheetLimits limits) {
-    MatrixSheet matrix = new MatrixSheet(book, styles, shop, outcomes, drawn, limits);
+    MatrixSheet matrix = new MatrixSheet(book, styles, shop, outcomes, drawn, remark, limits);
     matrix.setUp();
     matrix.title();
     matrix.extraClearance();
-    MatrixKey.write(matrix.sheet, KEY, styles);
+    MatrixKey.write(matrix.sheet, KEY, styles, true);
     matrix.headings();
     matrix.startPages();
     for (int machine = 0; machine < matrix.machines; machine++) {
@@ -122,6 +129,7 @@ final class MatrixSheet {
     row.setHeightInPoints(26);
     String title =
         "Which vise goes on which machine"
+            + remark
             + cut(machines, shop.machines().size(), "MACHINES")
             + cut(vises, shop.vises().size(), "VISES");
     Cells.text(row, 0, title, styles.title());
@@ -160,7 +168,7 @@ final class MatrixSheet {
     count.setCellStyle(styles.count());
     if (machines > 0 && vises > 0) {
       count.setCellFormula(ExtraClearance.countFormula(lastRow(), vises));
-      count.setCellValue(staying());
+      count.setCellValue((double) staying());
     }
     Cells.text(
         counted,
@@ -224,6 +232,7 @@ final class MatrixSheet {
     int lines = smallLines(facts, HEAD_WIDTH);
     for (int vise = 0; vise < vises; vise++) {
       Outcome outcome = pairings.get(vise);
+      @SuppressWarnings("ReferenceEquality") // that one, not one like it
       boolean isBest = outcome == best;
       links.add(margin(margins, vise + 1, outcome, isBest), index * shop.vises().size() + vise);
       String reason = reason(outcome, isBest);

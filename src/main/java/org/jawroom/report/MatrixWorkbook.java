@@ -15,6 +15,9 @@ public final class MatrixWorkbook {
   /** The name of the file. */
   public static final String FILE = "matrix.xlsx";
 
+  /** What the file says of itself. */
+  static final String TITLE = "Which vise goes on which machine";
+
   private MatrixWorkbook() {}
 
   /**
@@ -22,26 +25,14 @@ public final class MatrixWorkbook {
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
    * @param jobs one for each job on each pairing: jobs, then machines, then vises
-   * @param drawings how many pairings to draw at most; 0 for no such sheet
    * @throws IllegalArgumentException if there are more or fewer
    */
-  public static void write(
-      Shop shop,
-      List<Advice> advice,
-      List<JobOutcome> jobs,
-      RunFacts facts,
-      int drawings,
-      OutputStream out)
-      throws IOException {
-    write(shop, advice, jobs, facts, drawings, SheetLimits.XLSX, out);
-  }
-
   static void write(
       Shop shop,
       List<Advice> advice,
       List<JobOutcome> jobs,
       RunFacts facts,
-      int drawings,
+      Wanted wanted,
       SheetLimits limits,
       OutputStream out)
       throws IOException {
@@ -63,10 +54,7 @@ public final class MatrixWorkbook {
               + advice.size()
               + " pairings");
     }
-    StableWorkbook.write(
-        "Which vise goes on which machine",
-        book -> fill(book, shop, advice, jobs, facts, drawings, limits),
-        out);
+    StableWorkbook.write(TITLE, book -> fill(book, shop, advice, jobs, facts, wanted, limits), out);
   }
 
   private static void fill(
@@ -75,23 +63,27 @@ public final class MatrixWorkbook {
       List<Advice> advice,
       List<JobOutcome> jobs,
       RunFacts facts,
-      int drawings,
+      Wanted wanted,
       SheetLimits limits)
       throws IOException {
     Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
-    DrawnPairings drawn = new DrawnPairings(outcomes, drawings);
-    MatrixSheet.add(book, styles, shop, outcomes, drawn, limits);
+    DrawnPairings drawn = new DrawnPairings(outcomes, wanted.drawings());
+    String remark = wanted.remedies() ? "" : "; REMEDIES WERE NOT WORKED OUT";
+    MatrixSheet.add(book, styles, shop, outcomes, drawn, remark, limits);
     if (!shop.jobs().isEmpty()) {
       JobsSheet.add(book, styles, shop, jobs, limits);
     }
     PairingsSheet.add(book, styles, advice, limits);
     NoPlaceSheet.add(book, styles, outcomes, limits);
-    RemediesSheet.add(book, styles, shop, advice, limits);
-    ToMeasureSheet.add(book, styles, shop, advice, limits);
-    TallySheet.addByMachine(book, styles, shop, advice);
-    TallySheet.addByVise(book, styles, shop, advice);
-    if (drawings > 0) {
+    if (wanted.remedies()) {
+      RemediesSheet.add(book, styles, shop, advice, limits);
+      ToMeasureSheet.add(book, styles, shop, advice, limits);
+    }
+    Totals totals = Totals.of(shop, advice);
+    TallySheet.addByMachine(book, styles, totals, wanted.remedies());
+    TallySheet.addByVise(book, styles, totals);
+    if (wanted.drawings() > 0) {
       DrawingsSheet.add(book, styles, shop.settings(), outcomes, shop.vises().size(), drawn);
     }
     InputsSheet.add(book, styles, facts, limits);

@@ -1,10 +1,13 @@
 package org.jawroom.report;
 
+import static org.jawroom.report.Rounding.DOWN;
+import static org.jawroom.report.Rounding.NEAREST;
+import static org.jawroom.report.Rounding.UP;
+
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import org.jawroom.advice.Advice;
 import org.jawroom.clearance.Limit;
@@ -64,77 +67,103 @@ public final class PairingsCsv {
 
   private PairingsCsv() {}
 
-  /** Writes all rows in the order given; leaves {@code out} open. */
-  public static void write(List<Advice> advice, OutputStream out) throws IOException {
-    CsvTable table = new CsvTable(out, HEADER);
+  /** The line that begins the file, UTF-8. */
+  static byte[] header() {
+    CsvRows rows = new CsvRows();
+    HEADER.forEach(rows::text);
+    rows.end();
+    return rows.bytes();
+  }
+
+  /** The rows of pairings in the order given, without a header; UTF-8. */
+  static byte[] rows(List<Advice> advice) {
+    CsvRows rows = new CsvRows();
     for (Advice pairing : advice) {
-      table.row(row(pairing));
+      row(rows, pairing);
     }
-    table.finish();
+    return rows.bytes();
   }
 
-  private static List<String> row(Advice pairing) {
+  /** Writes header and rows in the order given; leaves {@code out} open. */
+  public static void write(List<Advice> advice, OutputStream out) throws IOException {
+    out.write(header());
+    out.write(rows(advice));
+  }
+
+  private static void row(CsvRows row, Advice pairing) {
     Outcome outcome = pairing.outcome();
-    List<String> row = new ArrayList<>(HEADER.size());
     Recommendation place = outcome.recommended().orElse(null);
-    Limit limit = outcome.recommended().flatMap(Recommendation::limit).orElse(null);
-    row.add(PlainText.harmless(outcome.machine().name()));
-    row.add(PlainText.harmless(outcome.vise().name()));
-    row.add(outcome.verdict().code());
-    row.add(limit == null ? "" : CsvTable.down(limit.margin()));
-    row.add(CsvTable.down(outcome.bestMargin()));
-    addLimit(row, limit);
-    addPlace(row, place);
-    row.add(outcome.usableOpening().map(Interval::lo).map(CsvTable::up).orElse(""));
-    row.add(outcome.usableOpening().map(Interval::hi).map(CsvTable::down).orElse(""));
-    row.add(place == null ? "" : CsvTable.up(place.reachShortfall()));
-    row.add(place == null ? "" : CsvTable.up(place.overhang()));
-    addPlay(row, outcome.recommended().flatMap(Recommendation::play).orElse(null));
-    row.add(place == null ? "" : CsvTable.up(place.noseNotBelow()));
-    row.add(CsvTable.down(outcome.roomOverJaws()));
-    row.add(outcome.loadLeft().map(Figures::kilograms).orElse(""));
-    row.add(outcome.missing().stream().map(Column::path).collect(Collectors.joining(";")));
-    row.add(pairing.sideBySide().map(many -> String.valueOf(many.count())).orElse(""));
-    row.add(
-        PerTable.positions(
-            pairing, ";", position -> Figures.millimetres(position, Rounding.NEAREST)));
-    return row;
+    Limit limit = place == null ? null : place.limit().orElse(null);
+    row.text(PlainText.harmless(outcome.machine().name()));
+    row.text(PlainText.harmless(outcome.vise().name()));
+    row.text(outcome.verdict().code());
+    row.length(limit == null ? OptionalLong.empty() : OptionalLong.of(limit.margin()), DOWN);
+    row.length(outcome.bestMargin(), DOWN);
+    limit(row, limit);
+    place(row, place);
+    Interval open = outcome.usableOpening().orElse(null);
+    row.length(open == null ? OptionalLong.empty() : OptionalLong.of(open.lo()), UP);
+    row.length(open == null ? OptionalLong.empty() : OptionalLong.of(open.hi()), DOWN);
+    row.length(place == null ? OptionalLong.empty() : OptionalLong.of(place.reachShortfall()), UP);
+    row.length(place == null ? OptionalLong.empty() : place.overhang(), UP);
+    play(row, place == null ? null : place.play().orElse(null));
+    row.length(place == null ? OptionalLong.empty() : place.noseNotBelow(), UP);
+    row.length(outcome.roomOverJaws(), DOWN);
+    row.text(outcome.loadLeft().map(Figures::kilograms).orElse(""));
+    row.text(missing(outcome.missing()));
+    row.text(pairing.sideBySide().map(many -> String.valueOf(many.count())).orElse(""));
+    row.text(PerTable.positions(pairing, ";", position -> Figures.millimetres(position, NEAREST)));
+    row.end();
   }
 
-  private static void addLimit(List<String> row, Limit limit) {
+  private static String missing(List<Column> missing) {
+    return missing.isEmpty()
+        ? ""
+        : missing.stream().map(Column::path).collect(Collectors.joining(";"));
+  }
+
+  private static void limit(CsvRows row, Limit limit) {
     if (limit == null) {
-      row.addAll(Collections.nCopies(LIMIT_COLUMNS, ""));
+      row.empty(LIMIT_COLUMNS);
       return;
     }
-    row.add(PlainText.harmless(limit.guard()));
-    row.add(PlainText.harmless(limit.part()));
-    row.add(limit.axis().letter());
-    row.add(limit.situation().word());
-    row.add(limit.opening().word());
-    row.add(CsvTable.up(limit.required()));
-    row.add(CsvTable.up(limit.tolerance()));
+    row.text(PlainText.harmless(limit.guard()));
+    row.text(PlainText.harmless(limit.part()));
+    row.text(limit.axis().letter());
+    row.text(limit.situation().word());
+    row.text(limit.opening().word());
+    row.length(limit.required(), UP);
+    row.length(limit.tolerance(), UP);
   }
 
-  private static void addPlace(List<String> row, Recommendation place) {
+  private static void place(CsvRows row, Recommendation place) {
     if (place == null) {
-      row.addAll(Collections.nCopies(PLACE_COLUMNS, ""));
+      row.empty(PLACE_COLUMNS);
       return;
     }
-    row.add(place.handleTo().word());
-    row.add(Figures.millimetres(place.x(), Rounding.NEAREST));
-    row.add(Figures.millimetres(place.y(), Rounding.NEAREST));
-    row.add(PlainText.harmless(place.mount()));
-    row.add(place.slots().stream().map(String::valueOf).collect(Collectors.joining(";")));
+    row.text(place.handleTo().word());
+    row.length(place.x(), NEAREST);
+    row.length(place.y(), NEAREST);
+    row.text(PlainText.harmless(place.mount()));
+    row.text(slots(place.slots()));
   }
 
-  private static void addPlay(List<String> row, Play play) {
+  private static String slots(List<Integer> slots) {
+    StringBuilder text = new StringBuilder();
+    for (int slot : slots) {
+      text.append(text.isEmpty() ? "" : ";").append(slot);
+    }
+    return text.toString();
+  }
+
+  private static void play(CsvRows row, Play play) {
     if (play == null) {
-      row.addAll(Collections.nCopies(PLAY_COLUMNS, ""));
+      row.empty(PLAY_COLUMNS);
       return;
     }
-    row.add(CsvTable.down(play.left()));
-    row.add(CsvTable.down(play.right()));
-    row.add(CsvTable.down(play.front()));
-    row.add(CsvTable.down(play.rear()));
+    row.length(play.left(), DOWN);
+    row.length(play.right(), DOWN);
+    row.length(play.front(), DOWN);
+    row.length(play.rear(), DOWN);
   }
 }

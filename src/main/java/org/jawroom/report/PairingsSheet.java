@@ -60,15 +60,33 @@ final class PairingsSheet {
                 + PairingsCsv.FILE
                 + " HAS THEM ALL. "
             : "";
-    sheet.list.head(
-        "Pairings",
-        cut
-            + "Lengths in "
-            + styles.unit().plural()
-            + ", each rounded toward less clearance. Margins are what is left after the required"
-            + " clearance and both tolerances. Bare vise, without tool or part.");
+    sheet.list.head("Pairings", cut + remark(styles.unit()));
     advice.subList(0, shown).forEach(sheet::entry);
     sheet.list.finish();
+  }
+
+  /** Those that matter most, of a shop too large to tell them all. */
+  static void addChosen(
+      SXSSFWorkbook book, Styles styles, List<Advice> chosen, SheetLimits limits) {
+    PairingsSheet sheet = new PairingsSheet(book, styles);
+    int shown = Math.min(chosen.size(), room(limits));
+    sheet.list.head(
+        "Pairings",
+        "ONLY THE BEST OF EACH MACHINE AND OF EACH VISE"
+            + (shown < chosen.size() ? ", THE FIRST " + shown + " OF " + chosen.size() : "")
+            + "; "
+            + PairingsCsv.FILE
+            + " HAS ALL PAIRINGS. "
+            + remark(styles.unit()));
+    chosen.subList(0, shown).forEach(sheet::entry);
+    sheet.list.finish();
+  }
+
+  private static String remark(PeopleUnit unit) {
+    return "Lengths in "
+        + unit.plural()
+        + ", each rounded toward less clearance. Margins are what is left after the required"
+        + " clearance and both tolerances. Bare vise, without tool or part.";
   }
 
   private static List<Heading> headings(PeopleUnit unit) {

@@ -25,13 +25,9 @@ final class PerTable {
         .collect(Collectors.joining(between));
   }
 
-  /** The most of any kind, the first of equals: {@code 6 × plain 125}. */
-  static String most(List<Advice> pairings) {
-    return pairings.stream()
-        .filter(pairing -> count(pairing) > 0)
-        .reduce((first, next) -> count(next) > count(first) ? next : first)
-        .map(PerTable::words)
-        .orElse("none");
+  /** The most of any kind on one table: {@code 6 × plain 125}. */
+  static String most(Tally ofMachine) {
+    return ofMachine.most().map(PerTable::words).orElse("none");
   }
 
   private static String words(Advice pairing) {

@@ -64,7 +64,9 @@ final class PlanJobsSheet {
 
   private void held(int job) {
     List<JobOutcome> holding = plan.holding(job);
-    holding.forEach(outcome -> held(outcome, outcome == holding.get(0)));
+    for (int i = 0; i < holding.size(); i++) {
+      held(holding.get(i), i == 0);
+    }
   }
 
   private boolean begin(Job job, boolean first) {

@@ -17,16 +17,34 @@ public final class RemediesCsv {
   private static final List<String> HEADER =
       List.of("machine", "vise", "remedy", "amount_mm", "margin_then_mm", "limited_by_then");
 
-  private RemediesCsv() {}
+  private final CsvTable table;
 
-  /** Writes all rows, pairings and their remedies in the order given; leaves {@code out} open. */
+  /**
+   * Of no pairing yet; {@code out} is left open.
+   *
+   * @param header whether to begin with one
+   */
+  RemediesCsv(OutputStream out, boolean header) throws IOException {
+    table = header ? new CsvTable(out, HEADER) : new CsvTable(out);
+  }
+
+  /** Writes header and all rows, pairings in the order given; leaves {@code out} open. */
   public static void write(List<Advice> advice, OutputStream out) throws IOException {
-    CsvTable table = new CsvTable(out, HEADER);
+    RemediesCsv file = new RemediesCsv(out, true);
     for (Advice pairing : advice) {
-      for (Remedy remedy : pairing.remedies()) {
-        table.row(row(pairing.outcome(), remedy));
-      }
+      file.add(pairing);
     }
+    file.finish();
+  }
+
+  /** Writes the rows of the next pairing. */
+  void add(Advice pairing) throws IOException {
+    for (Remedy remedy : pairing.remedies()) {
+      table.row(row(pairing.outcome(), remedy));
+    }
+  }
+
+  void finish() throws IOException {
     table.finish();
   }
 

@@ -1,47 +1,142 @@
 package org.jawroom.report;
 
+import java.io.Closeable;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.shop.Shop;
 
-/** The one entry for writing reports. */
-public final class Reports {
-  private Reports() {}
+/**
+ * The one entry for writing reports: taken pairing by pairing, written as they come.
+ *
+ * <p>{@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv}, where there are jobs {@link
+ * JobsCsv}, and {@link MatrixWorkbook} or, of more than {@link #DETAILED} pairings, {@link
+ * OverviewWorkbook}. They appear under their names only when all are complete; if anything fails,
+ * what stood there before is left whole.
+ */
+public final class Reports implements Closeable {
 
   /**
-   * Writes {@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv} and {@link MatrixWorkbook}
-   * into {@code directory}, which is made if need be; where there are jobs, {@link JobsCsv} too.
-   * They appear under their names only when all are complete; if anything fails, what stood there
-   * before is left whole.
+   * Up to how many pairings the workbook tells each in full. What people can look through, and what
+   * spreadsheets open at once.
+   */
+  public static final long DETAILED = 20_000;
+
+  private final Shop shop;
+  private final Wanted wanted;
+  private final SheetLimits limits;
+  private final AtomicFiles files;
+  private final OutputStream pairings;
+  private final Optional<RemediesCsv> remedies;
+  private final Optional<UnknownsCsv> unknowns;
+  private final Totals totals;
+  private final List<Advice> kept = new ArrayList<>();
+  private final Optional<OverviewWorkbook> overview;
+
+  /**
+   * Begins the reports of {@code shop} in {@code directory}, which is made if need be.
    *
-   * @param advice one for each pairing, machines then vises in the order of {@code shop}
+   * @throws IOException if a file could not be written
+   */
+  public Reports(Path directory, Shop shop, Wanted wanted, PeopleUnit unit) throws IOException {
+    this(directory, shop, wanted, unit, DETAILED, SheetLimits.XLSX);
+  }
+
+  Reports(
+      Path directory, Shop shop, Wanted wanted, PeopleUnit unit, long detailed, SheetLimits limits)
+      throws IOException {
+    this.shop = shop;
+    this.wanted = wanted;
+    this.limits = limits;
+    this.totals = new Totals(shop);
+    this.files = new AtomicFiles(directory);
+    boolean begun = false;
+    try {
+      pairings = files.add(PairingsCsv.FILE);
+      if (wanted.header()) {
+        pairings.write(PairingsCsv.header());
+      }
+      boolean told = wanted.remedies();
+      remedies =
+          told
+              ? Optional.of(new RemediesCsv(files.add(RemediesCsv.FILE), wanted.header()))
+              : Optional.empty();
+      unknowns =
+          told
+              ? Optional.of(new UnknownsCsv(files.add(UnknownsCsv.FILE), wanted.header()))
+              : Optional.empty();
+      long all = (long) shop.machines().size() * shop.vises().size();
+      overview =
+          wanted.workbook() && all > detailed
+              ? Optional.of(new OverviewWorkbook(shop, unit, wanted.remedies(), limits))
+              : Optional.empty();
+      begun = true;
+    } finally {
+      if (!begun) {
+        files.close();
+      }
+    }
+  }
+
+  /** Takes the next pairings, machines then vises in the order of the shop. */
+  public void add(Batch batch) throws IOException {
+    pairings.write(batch.pairings());
+    for (Advice pairing : batch.advice()) {
+      totals.add(pairing);
+      if (remedies.isPresent()) {
+        remedies.get().add(pairing);
+        unknowns.orElseThrow().add(pairing);
+      }
+      if (overview.isPresent()) {
+        overview.get().add(pairing.outcome());
+      } else if (wanted.workbook()) {
+        kept.add(pairing);
+      }
+    }
+  }
+
+  /** What is told of the shop as a whole, so far. */
+  public Totals totals() {
+    return totals;
+  }
+
+  /**
+   * Puts all files in their places.
+   *
    * @param jobs one for each job on each pairing: jobs, then machines, then vises
-   * @param drawings how many pairings the workbook draws at most; 0 for none
    * @return the files written
    * @throws IOException if a file could not be written
    */
-  public static List<Path> write(
-      Path directory,
-      Shop shop,
-      List<Advice> advice,
-      List<JobOutcome> jobs,
-      RunFacts facts,
-      int drawings)
-      throws IOException {
-    Map<String, AtomicFiles.Content> files = new LinkedHashMap<>();
-    files.put(PairingsCsv.FILE, out -> PairingsCsv.write(advice, out));
-    files.put(RemediesCsv.FILE, out -> RemediesCsv.write(advice, out));
-    files.put(UnknownsCsv.FILE, out -> UnknownsCsv.write(advice, out));
-    if (!jobs.isEmpty()) {
-      files.put(JobsCsv.FILE, out -> JobsCsv.write(jobs, out));
+  public List<Path> publish(List<JobOutcome> jobs, RunFacts facts) throws IOException {
+    if (remedies.isPresent()) {
+      remedies.get().finish();
+      unknowns.orElseThrow().finish();
     }
-    files.put(
-        MatrixWorkbook.FILE, out -> MatrixWorkbook.write(shop, advice, jobs, facts, drawings, out));
-    return AtomicFiles.publish(directory, files);
+    if (!jobs.isEmpty()) {
+      JobsCsv.write(jobs, files.add(JobsCsv.FILE));
+    }
+    if (overview.isPresent()) {
+      overview.get().writeTo(files.add(MatrixWorkbook.FILE), totals, jobs, facts);
+    } else if (wanted.workbook()) {
+      MatrixWorkbook.write(shop, kept, jobs, facts, wanted, limits, files.add(MatrixWorkbook.FILE));
+    }
+    return files.publish();
+  }
+
+  /** Takes away what was not published. */
+  @Override
+  public void close() throws IOException {
+    try {
+      if (overview.isPresent()) {
+        overview.get().close();
+      }
+    } finally {
+      files.close();
+    }
   }
 }

@@ -5,9 +5,17 @@ package org.jawroom.report;
  *
  * @param rows and {@code columns} of a sheet
  * @param links hyperlinks of a sheet
+ * @param cells of a sheet that people are to look at
  */
-record SheetLimits(int rows, int columns, int links) {
+record SheetLimits(int rows, int columns, int links, int cells) {
+
+  /** What spreadsheets still open within seconds, and people still find their way about in. */
+  private static final int CELLS = 2_000_000;
 
   /** Those of XLSX as spreadsheets read it. */
   static final SheetLimits XLSX = new SheetLimits(1_048_576, 16_384, 65_530);
+
+  SheetLimits(int rows, int columns, int links) {
+    this(rows, columns, links, CELLS);
+  }
 }

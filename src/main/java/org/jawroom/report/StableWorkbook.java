@@ -1,5 +1,6 @@
 package org.jawroom.report;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -11,39 +12,77 @@ import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** Writes a workbook so that equal sheets are equal bytes. */
-final class StableWorkbook {
+/** A workbook that is written so that equal sheets are equal bytes. */
+final class StableWorkbook implements Closeable {
 
   /** When every workbook says it was made, so that equal reports are equal files. */
   private static final Instant EVERY_BOOK = Instant.parse("2000-01-01T00:00:00Z");
 
-  private StableWorkbook() {}
+  private final SXSSFWorkbook book;
+
+  /**
+   * An empty one.
+   *
+   * @param rows of each sheet that are still in reach; those before them are on disk
+   */
+  StableWorkbook(String title, int rows) {
+    book = new SXSSFWorkbook(new XSSFWorkbook(), rows);
+    describe(book.getXSSFWorkbook().getProperties(), title);
+  }
 
   /** Fills a workbook with its sheets. */
   interface Sheets {
     void addTo(SXSSFWorkbook book) throws IOException;
   }
 
-  /** Leaves {@code out} open. */
+  /** Writes one that is made in one go; leaves {@code out} open. */
   static void write(String title, Sheets sheets, OutputStream out) throws IOException {
+    try (StableWorkbook workbook = new StableWorkbook(title, SXSSFWorkbook.DEFAULT_WINDOW_SIZE)) {
+      workbook.fill(sheets);
+      workbook.writeTo(out);
+    }
+  }
+
+  /** Lets {@code sheets} have the book. */
+  void fill(Sheets sheets) throws IOException {
+    try {
+      sheets.addTo(book);
+    } catch (RuntimeException wrapped) {
+      throw cause(wrapped);
+    }
+  }
+
+  /** Writes it, once; leaves {@code out} open. */
+  void writeTo(OutputStream out) throws IOException {
     Path rough = Files.createTempFile("jawroom", ".xlsx");
     try {
-      try (SXSSFWorkbook book = new SXSSFWorkbook(new XSSFWorkbook());
-          OutputStream first = Files.newOutputStream(rough)) {
-        describe(book.getXSSFWorkbook().getProperties(), title);
-        sheets.addTo(book);
+      try (OutputStream first = Files.newOutputStream(rough)) {
         book.write(first);
+      } catch (RuntimeException wrapped) {
+        throw cause(wrapped);
       }
       StableZip.copy(rough, out);
-    } catch (RuntimeException wrapped) {
-      // Rows go to disk while a sheet is filled, and the library wraps what goes wrong there.
-      if (wrapped.getCause() instanceof IOException cause) {
-        throw cause;
-      }
-      throw wrapped;
     } finally {
       Files.deleteIfExists(rough);
     }
+  }
+
+  /** Takes away what lies on disk. */
+  @Override
+  public void close() throws IOException {
+    book.close();
+  }
+
+  /**
+   * Rows go to disk while a sheet is filled, and the library wraps what goes wrong there.
+   *
+   * @throws RuntimeException as it is, if it wraps nothing of the kind
+   */
+  private static IOException cause(RuntimeException wrapped) {
+    if (wrapped.getCause() instanceof IOException cause) {
+      return cause;
+    }
+    throw wrapped;
   }
 
   private static void describe(POIXMLProperties properties, String title) {

@@ -25,7 +25,12 @@ final class Standing {
   static Optional<Outcome> best(Collection<Outcome> outcomes) {
     return outcomes.stream()
         .filter(Standing::canBeBest)
-        .reduce((first, next) -> BETTER_LAST.compare(next, first) > 0 ? next : first);
+        .reduce((first, next) -> isBetter(next, first) ? next : first);
+  }
+
+  /** Whether {@code next} stands before {@code best}, both of which can be the best. */
+  static boolean isBetter(Outcome next, Outcome best) {
+    return BETTER_LAST.compare(next, best) > 0;
   }
 
   static boolean canBeBest(Outcome outcome) {

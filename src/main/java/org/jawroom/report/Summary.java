@@ -2,12 +2,12 @@ package org.jawroom.report;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
+import org.jawroom.advice.Advice;
 import org.jawroom.clearance.Limit;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobVerdict;
@@ -20,34 +20,32 @@ import org.jawroom.shop.Shop;
  * and where the reports lie. The words are ASCII; names may be anything but control characters.
  */
 public final class Summary {
-  private static final int WORST_SHOWN = 5;
   private static final int MACHINES_SHOWN = 20;
 
   private final Shop shop;
-  private final List<Outcome> outcomes;
+  private final Totals totals;
   private final PeopleUnit unit;
+  private final boolean workbook;
+  private final boolean detailed;
   private final List<String> lines = new ArrayList<>();
 
-  private Summary(Shop shop, List<Outcome> outcomes, PeopleUnit unit) {
-    this.shop = shop;
-    this.outcomes = outcomes;
+  private Summary(Totals totals, PeopleUnit unit, List<Path> reports) {
+    this.workbook = reports.stream().anyMatch(report -> report.endsWith(MatrixWorkbook.FILE));
+    this.detailed = workbook && totals.pairings() <= Reports.DETAILED;
+    this.shop = totals.shop();
+    this.totals = totals;
     this.unit = unit;
   }
 
   /**
    * The lines, without line ends.
    *
-   * @param outcomes one for each pairing, machines then vises in the order of {@code shop}
    * @param jobs one for each job on each pairing: jobs, then machines, then vises
    * @param reports the files written
    */
   public static List<String> lines(
-      Shop shop,
-      List<Outcome> outcomes,
-      List<JobOutcome> jobs,
-      PeopleUnit unit,
-      List<Path> reports) {
-    Summary summary = new Summary(shop, outcomes, unit);
+      Totals totals, List<JobOutcome> jobs, PeopleUnit unit, List<Path> reports) {
+    Summary summary = new Summary(totals, unit, reports);
     summary.counts();
     summary.jobs(jobs);
     summary.worst();
@@ -60,14 +58,14 @@ public final class Summary {
 
   private void counts() {
     add(
-        outcomes.size()
+        totals.pairings()
             + " pairings: "
             + shop.machines().size()
             + " machines x "
             + shop.vises().size()
             + " vises");
     for (Finding finding : Finding.values()) {
-      long count = outcomes.stream().filter(outcome -> Finding.of(outcome) == finding).count();
+      long count = totals.all().count(finding);
       if (count > 0) {
         add("  " + padded(String.valueOf(count), 5) + "  " + finding.words());
       }
@@ -76,12 +74,13 @@ public final class Summary {
 
   /** Of each job the best that is said of it anywhere. */
   private void jobs(List<JobOutcome> jobs) {
-    if (shop.jobs().isEmpty()) {
+    if (jobs.isEmpty()) {
       return;
     }
     Map<JobVerdict, Long> best = new EnumMap<>(JobVerdict.class);
+    int pairings = jobs.size() / shop.jobs().size();
     for (int job = 0; job < shop.jobs().size(); job++) {
-      List<JobOutcome> its = jobs.subList(job * outcomes.size(), (job + 1) * outcomes.size());
+      List<JobOutcome> its = jobs.subList(job * pairings, (job + 1) * pairings);
       best.merge(best(its), 1L, Long::sum);
     }
     add(shop.jobs().size() + " jobs:");
@@ -104,41 +103,37 @@ public final class Summary {
   }
 
   private void worst() {
-    List<Outcome> worst =
-        outcomes.stream()
-            .filter(outcome -> Shown.margin(outcome).orElse(0) < 0)
-            .sorted(Comparator.comparingLong(outcome -> Shown.margin(outcome).getAsLong()))
-            .toList();
-    if (worst.isEmpty()) {
+    Worst worst = totals.worst();
+    if (worst.missed() == 0) {
       return;
     }
     add("Worst pairings:");
-    worst.stream()
-        .limit(WORST_SHOWN)
-        .forEach(
-            outcome ->
-                add(
-                    "  "
-                        + figure(outcome)
-                        + "  "
-                        + outcome.machine().name()
-                        + " x "
-                        + outcome.vise().name()
-                        + ": "
-                        + limit(outcome)));
-    more(worst.size() - WORST_SHOWN, PairingsSheet.NAME);
+    for (Outcome outcome : worst.kept()) {
+      add(
+          "  "
+              + figure(outcome)
+              + "  "
+              + outcome.machine().name()
+              + " x "
+              + outcome.vise().name()
+              + ": "
+              + limit(outcome));
+    }
+    more(worst.missed() - worst.kept().size(), detailed ? PairingsSheet.NAME : "");
   }
 
   private void best() {
-    if (outcomes.isEmpty()) {
+    if (totals.pairings() == 0) {
       return;
     }
     add("Best vise of each machine:");
-    int across = shop.vises().size();
     int shown = Math.min(shop.machines().size(), MACHINES_SHOWN);
     for (int machine = 0; machine < shown; machine++) {
       String best =
-          Standing.best(outcomes.subList(machine * across, (machine + 1) * across))
+          totals
+              .machine(machine)
+              .best()
+              .map(Advice::outcome)
               .map(
                   outcome ->
                       outcome.vise().name()
@@ -149,7 +144,7 @@ public final class Summary {
               .orElse("none");
       add("  " + shop.machines().get(machine).name() + ": " + best);
     }
-    more(shop.machines().size() - shown, TallySheet.BY_MACHINE);
+    more(shop.machines().size() - shown, workbook ? TallySheet.BY_MACHINE : "");
   }
 
   private String limited(Outcome outcome) {
@@ -158,9 +153,16 @@ public final class Summary {
         : "";
   }
 
-  private void more(int number, String sheet) {
+  /**
+   * @param sheet the sheet that tells them; empty if none does
+   */
+  private void more(long number, String sheet) {
     if (number > 0) {
-      add("  and " + number + " more: see " + sheet + " in " + MatrixWorkbook.FILE);
+      add(
+          "  and "
+              + number
+              + " more: see "
+              + (sheet.isEmpty() ? PairingsCsv.FILE : sheet + " in " + MatrixWorkbook.FILE));
     }
   }
 

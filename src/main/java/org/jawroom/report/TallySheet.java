@@ -2,14 +2,12 @@ package org.jawroom.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.Outcome;
 import org.jawroom.report.ListSheet.Heading;
 import org.jawroom.shop.Machine;
-import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
 /**
@@ -21,42 +19,34 @@ final class TallySheet {
   static final String BY_VISE = "By vise";
 
   /** One row: what it is of, and its pairings. */
-  private record Group(String name, String facts, String caution, List<Advice> pairings) {
-
-    List<Outcome> outcomes() {
-      return pairings.stream().map(Advice::outcome).toList();
-    }
-  }
+  private record Group(String name, String facts, String caution, Tally tally) {}
 
   private TallySheet() {}
 
-  static void addByMachine(SXSSFWorkbook book, Styles styles, Shop shop, List<Advice> advice) {
+  /**
+   * @param perTable whether it is known how many stand on one table
+   */
+  static void addByMachine(SXSSFWorkbook book, Styles styles, Totals totals, boolean perTable) {
     Words words = new Words(styles.unit());
-    int across = shop.vises().size();
     List<Group> groups = new ArrayList<>();
-    for (int m = 0; m < shop.machines().size(); m++) {
-      Machine machine = shop.machines().get(m);
+    for (Machine machine : totals.shop().machines()) {
       groups.add(
           new Group(
               machine.name(),
               words.table(machine),
               Words.caution(machine),
-              advice.subList(m * across, (m + 1) * across)));
+              totals.machine(groups.size())));
     }
-    write(book, styles, BY_MACHINE, "Machine", "Best vise", groups, o -> o.vise().name(), true);
+    write(book, styles, BY_MACHINE, "Machine", "Best vise", groups, o -> o.vise().name(), perTable);
   }
 
-  static void addByVise(SXSSFWorkbook book, Styles styles, Shop shop, List<Advice> advice) {
+  static void addByVise(SXSSFWorkbook book, Styles styles, Totals totals) {
     Words words = new Words(styles.unit());
-    int across = shop.vises().size();
     List<Group> groups = new ArrayList<>();
-    for (int v = 0; v < across; v++) {
-      Vise vise = shop.vises().get(v);
-      List<Advice> column = new ArrayList<>();
-      for (int m = 0; m < shop.machines().size(); m++) {
-        column.add(advice.get(m * across + v));
-      }
-      groups.add(new Group(vise.name(), words.jaws(vise), Words.caution(vise), column));
+    for (Vise vise : totals.shop().vises()) {
+      groups.add(
+          new Group(
+              vise.name(), words.jaws(vise), Words.caution(vise), totals.vise(groups.size())));
     }
     write(book, styles, BY_VISE, "Vise", "Best machine", groups, o -> o.machine().name(), false);
   }
@@ -77,25 +67,12 @@ final class TallySheet {
             + styles.unit().plural()
             + ", rounded toward less; "
             + "the best partner is clear, light enough, within reach and has the largest margin.");
-    Map<Integer, Tally> tallies = tallies(groups);
-    for (int group = 0; group < groups.size(); group++) {
-      if (tallies.containsKey(group)) {
-        entry(list, groups.get(group), tallies.get(group), partnerName, perTable);
+    for (Group group : groups) {
+      if (group.tally().total() > 0) {
+        entry(list, group, partnerName, perTable);
       }
     }
     list.finish();
-  }
-
-  private static Map<Integer, Tally> tallies(List<Group> groups) {
-    List<Outcome> all = new ArrayList<>();
-    List<Integer> groupOf = new ArrayList<>();
-    for (int group = 0; group < groups.size(); group++) {
-      for (Outcome outcome : groups.get(group).outcomes()) {
-        all.add(outcome);
-        groupOf.add(group);
-      }
-    }
-    return Tally.of(all, groupOf);
   }
 
   private static List<Heading> headings(String what, String partner, boolean perTable) {
@@ -119,11 +96,9 @@ final class TallySheet {
   }
 
   private static void entry(
-      ListSheet list,
-      Group group,
-      Tally tally,
-      Function<Outcome, String> partnerName,
-      boolean perTable) {
+      ListSheet list, Group group, Function<Outcome, String> partnerName, boolean perTable) {
+    Tally tally = group.tally();
+    Outcome best = tally.best().map(Advice::outcome).orElse(null);
     list.entry();
     list.text(group.name());
     list.text(group.facts());
@@ -131,7 +106,6 @@ final class TallySheet {
     for (Finding finding : Finding.values()) {
       list.number(tally.count(finding), "0");
     }
-    Outcome best = Standing.best(group.outcomes()).orElse(null);
     if (best == null) {
       list.text("none");
       list.blank(1);
@@ -141,18 +115,18 @@ final class TallySheet {
       list.length(Shown.margin(best), Rounding.DOWN);
     }
     if (perTable) {
-      perTable(list, group.pairings(), best);
+      perTable(list, tally);
     }
     list.length(tally.leastMargin(), Rounding.DOWN);
     list.length(tally.greatestMargin(), Rounding.DOWN);
     list.text(group.caution());
   }
 
-  private static void perTable(ListSheet list, List<Advice> pairings, Outcome best) {
-    pairings.stream()
-        .filter(pairing -> pairing.outcome() == best && pairing.sideBySide().isPresent())
-        .findFirst()
-        .ifPresentOrElse(pairing -> list.number(PerTable.count(pairing), "0"), () -> list.blank(1));
-    list.text(PerTable.most(pairings));
+  private static void perTable(ListSheet list, Tally tally) {
+    tally
+        .best()
+        .filter(best -> best.sideBySide().isPresent())
+        .ifPresentOrElse(best -> list.number(PerTable.count(best), "0"), () -> list.blank(1));
+    list.text(PerTable.most(tally));
   }
 }

@@ -20,16 +20,34 @@ public final class UnknownsCsv {
   private static final List<String> HEADER =
       List.of("machine", "vise", "column", "relation", "limit_mm");
 
-  private UnknownsCsv() {}
+  private final CsvTable table;
 
-  /** Writes all rows, pairings and their blanks in the order given; leaves {@code out} open. */
+  /**
+   * Of no pairing yet; {@code out} is left open.
+   *
+   * @param header whether to begin with one
+   */
+  UnknownsCsv(OutputStream out, boolean header) throws IOException {
+    table = header ? new CsvTable(out, HEADER) : new CsvTable(out);
+  }
+
+  /** Writes header and all rows, pairings in the order given; leaves {@code out} open. */
   public static void write(List<Advice> advice, OutputStream out) throws IOException {
-    CsvTable table = new CsvTable(out, HEADER);
+    UnknownsCsv file = new UnknownsCsv(out, true);
     for (Advice pairing : advice) {
-      for (BlankLimit blank : pairing.limits()) {
-        table.row(row(pairing.outcome(), blank));
-      }
+      file.add(pairing);
     }
+    file.finish();
+  }
+
+  /** Writes the rows of the next pairing. */
+  void add(Advice pairing) throws IOException {
+    for (BlankLimit blank : pairing.limits()) {
+      table.row(row(pairing.outcome(), blank));
+    }
+  }
+
+  void finish() throws IOException {
     table.finish();
   }
 

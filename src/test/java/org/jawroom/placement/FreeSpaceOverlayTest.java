@@ -58,7 +58,7 @@ class FreeSpaceOverlayTest {
   }
 
   private static void compare(Region region, Vise vise, FreeSpaces other, Supplier<String> input) {
-    MarginField field = MarginField.of(region.pairs(), region.turn(), vise.opening());
+    MarginField field = region.field(vise.opening());
     FreeSpaces ours =
         new FreeSpaces(
             region.turn(),
@@ -73,7 +73,8 @@ class FreeSpaceOverlayTest {
     double overlay = OverlayFreeSpace.area(other.region(), other.forbidden());
     assertEquals(overlay, ours.cellArea(), 1e-9 * overlay, input);
 
-    Optional<Place> found = new FreeSpace(region.places(), field).find(0, Window.EVERYWHERE);
+    Optional<Place> found =
+        Optional.ofNullable(region.space(vise.opening()).find(0, Window.EVERYWHERE));
     if (overlay > 0) {
       assertTrue(found.isPresent(), input);
     }

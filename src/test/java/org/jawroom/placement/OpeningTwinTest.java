@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
-import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.SweptGuard;
+import org.jawroom.clearance.SweptGuards;
+import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Fraction;
@@ -46,8 +47,8 @@ class OpeningTwinTest {
         assertEquals(OpeningRange.EMPTY, fast, input);
       } else {
         found++;
-        assertEquals(0, fast.from().times(FULL.length()).compareTo(Fraction.whole(slow[0])), input);
-        assertEquals(0, fast.to().times(FULL.length()).compareTo(Fraction.whole(slow[1])), input);
+        assertEquals(0, fast.from().compareTo(Fraction.of(slow[0], FULL.length())), input);
+        assertEquals(0, fast.to().compareTo(Fraction.of(slow[1], FULL.length())), input);
       }
     }
     assertEquals(true, found > 50 && found < 250, "a fair mix, but found " + found);
@@ -101,17 +102,23 @@ class OpeningTwinTest {
               interval(random, 3),
               0));
     }
-    List<Pair> pairs = new ArrayList<>();
+    List<SweptGuard> guards = new ArrayList<>();
     for (int i = random.nextInt(4) + 1; i > 0; i--) {
       Box box = new Box(interval(random, 7), interval(random, 7), interval(random, 5));
-      SweptGuard guard = new SweptGuard("guard " + i, i, false, Situation.CUTTING, box, 0, 0);
-      parts.forEach(part -> pairs.add(new Pair(part, guard, 0)));
+      guards.add(new SweptGuard("guard " + i, -i, false, Situation.CUTTING, box, 0, 0));
     }
     List<Rectangle> places = List.of(new Rectangle(interval(random, 3), interval(random, 3)));
     Dimension zero = Dimension.of(0);
     Mount mount = new Mount("mount", false, List.of(new Bolt(zero, zero, zero, zero)));
     Turn turn = Turn.values()[random.nextInt(4)];
-    return new Region(turn, 0, Optional.of(mount), OptionalLong.of(0), places, parts, pairs);
+    return new Region(
+        turn,
+        0,
+        Optional.of(mount),
+        OptionalLong.of(0),
+        places,
+        SweptParts.of(parts, FULL),
+        SweptGuards.of(guards, 0));
   }
 
   /** In halves. */

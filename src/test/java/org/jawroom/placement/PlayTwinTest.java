@@ -7,7 +7,7 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.junit.jupiter.api.Test;
 
-/** {@link PlaySearch} against walking it step by step. */
+/** {@link FreeSpace#play} against walking it step by step. */
 class PlayTwinTest {
   private static final Interval OPENINGS = Interval.of(0, 6);
 
@@ -32,7 +32,7 @@ class PlayTwinTest {
                   walk(region, allowed, place, 0, 1));
           assertEquals(
               expected,
-              PlaySearch.from(seat, place, allowed),
+              seat.space().play(place, allowed),
               "seed " + seed + " " + place + " " + region);
         }
       }

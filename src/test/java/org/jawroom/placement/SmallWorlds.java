@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
-import org.jawroom.clearance.MarginField;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.SweptGuard;
+import org.jawroom.clearance.SweptGuards;
+import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -52,14 +53,18 @@ final class SmallWorlds {
               interval(6),
               random.nextInt(2)));
     }
-    List<Pair> pairs = new ArrayList<>();
-    int guards = random.nextInt(5);
-    for (int i = 0; i < guards; i++) {
-      Box box = new Box(interval(HALF), interval(HALF), interval(8));
-      SweptGuard guard =
+    List<SweptGuard> guards = new ArrayList<>();
+    for (int i = random.nextInt(5); i > 0; i--) {
+      Box box = new Box(side(), side(), random.nextInt(4) == 0 ? Interval.ALL : interval(8));
+      guards.add(
           new SweptGuard(
-              "guard " + i, i, false, Situation.CUTTING, box, random.nextInt(3), random.nextInt(2));
-      parts.forEach(part -> pairs.add(new Pair(part, guard, guard.clearance())));
+              "guard " + i,
+              guards.size(),
+              false,
+              Situation.CUTTING,
+              box,
+              random.nextInt(3),
+              random.nextInt(2)));
     }
     List<Rectangle> places = new ArrayList<>();
     for (int i = random.nextInt(3); i >= 0; i--) {
@@ -69,15 +74,20 @@ final class SmallWorlds {
     Mount mount =
         new Mount("mount " + mountIndex, false, List.of(new Bolt(zero, zero, zero, zero)));
     return new Region(
-        turn, mountIndex, Optional.of(mount), OptionalLong.of(0), places, parts, pairs);
+        turn,
+        mountIndex,
+        Optional.of(mount),
+        OptionalLong.of(0),
+        places,
+        SweptParts.of(parts, openings),
+        SweptGuards.of(guards, 0));
   }
 
   Seat seat(Region region, Interval openings, Rectangle reach) {
-    MarginField field = MarginField.of(region.pairs(), region.turn(), openings);
     Interval u = Interval.of(0, 2 * random.nextInt(4));
     Interval v = Interval.around(0, random.nextInt(4));
     Rectangle workArea = new Rectangle(region.turn().x(u, v), region.turn().y(u, v));
-    return new Seat(region, new FreeSpace(region.places(), field), workArea, reach);
+    return new Seat(region, region.space(openings), workArea, reach);
   }
 
   Rectangle reach() {
@@ -92,6 +102,17 @@ final class SmallWorlds {
 
   int below(int bound) {
     return random.nextInt(bound);
+  }
+
+  /** Now and then without end on one side or on both. */
+  private Interval side() {
+    Interval interval = interval(HALF);
+    return switch (random.nextInt(6)) {
+      case 0 -> Interval.of(-Length.ENDLESS, interval.hi());
+      case 1 -> Interval.of(interval.lo(), Length.ENDLESS);
+      case 2 -> Interval.ALL;
+      default -> interval;
+    };
   }
 
   Interval interval(int half) {

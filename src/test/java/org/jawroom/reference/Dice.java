@@ -8,6 +8,15 @@ import org.jawroom.shop.Dimension;
 
 /** Seeded chance that throws lengths on a grain, so that ties and exact touching are common. */
 final class Dice {
+  /** One quarter of the usual size, and nothing but whole millimetres. */
+  static final long TINY = Length.MM / 4;
+
+  /** A hundred times the usual size, near the largest lengths that a table may hold. */
+  static final long HUGE = 100 * Length.MM;
+
+  static final List<Long> WHOLE_MILLIMETRES = List.of(Length.MM);
+  static final List<Long> NANOMETRES = List.of(Length.NANOMETRE);
+
   /** So coarse that nearly everything meets something else exactly. */
   static final List<Long> COARSE = List.of(20 * Length.MM, 30 * Length.MM);
 
@@ -18,6 +27,7 @@ final class Dice {
 
   private final SplittableRandom random;
   private final long grain;
+  private final long scale;
 
   Dice(long seed, boolean inches) {
     this(seed, inches ? INCHES : MILLIMETRES);
@@ -25,8 +35,14 @@ final class Dice {
 
   /** Lengths on one of {@code grains}, the same one throughout. */
   Dice(long seed, List<Long> grains) {
+    this(seed, grains, Length.MM);
+  }
+
+  /** Lengths with {@code scale} for every millimetre asked for. */
+  Dice(long seed, List<Long> grains, long scale) {
     random = new SplittableRandom(seed);
     grain = among(grains);
+    this.scale = scale;
   }
 
   /** 0 … below. */
@@ -42,10 +58,15 @@ final class Dice {
     return choices.get(pick(choices.size()));
   }
 
+  /** About {@code length} told as {@link #mm} tells it. */
+  long inMm(long length) {
+    return length / scale;
+  }
+
   /** A whole multiple of the grain between about {@code low} and {@code high} mm. */
   long mm(long low, long high) {
-    long from = Math.floorDiv(low * Length.MM, grain);
-    long to = Math.floorDiv(high * Length.MM, grain);
+    long from = Math.floorDiv(low * scale, grain);
+    long to = Math.floorDiv(high * scale, grain);
     return random.nextLong(from, to + 1) * grain;
   }
 

@@ -1,7 +1,6 @@
 package org.jawroom.reference;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -15,10 +14,11 @@ public final class FreeCells {
 
   /** Closed rectangles (some of them lines or points) whose union is exactly the free space. */
   public static List<Rect> of(List<Span> xs, List<Span> ys, List<Rect> forbidden) {
+    List<Rect> rising = rising(forbidden);
     List<Rect> cells = new ArrayList<>();
     for (Span across : xs) {
       TreeSet<Long> lines = new TreeSet<>(List.of(across.lo(), across.hi()));
-      for (Rect rect : forbidden) {
+      for (Rect rect : rising) {
         if (across.lo() < rect.xLo() && rect.xLo() < across.hi()) {
           lines.add(rect.xLo());
         }
@@ -29,9 +29,9 @@ public final class FreeCells {
       Long before = null;
       for (long line : lines) {
         if (before != null) {
-          slab(before, line, ys, forbidden, cells);
+          slab(before, line, ys, rising, cells);
         }
-        slab(line, line, ys, forbidden, cells);
+        slab(line, line, ys, rising, cells);
         before = line;
       }
     }
@@ -40,18 +40,16 @@ public final class FreeCells {
 
   /** Whether anything is left. */
   public static boolean isEmpty(List<Span> xs, List<Span> ys, List<Rect> forbidden) {
+    List<Rect> rising = rising(forbidden);
     for (Span across : xs) {
       // What is free can be pushed to the left until it meets an end or a right-hand edge.
-      TreeSet<Long> lines = new TreeSet<>(List.of(across.lo()));
-      for (Rect rect : forbidden) {
-        if (across.lo() < rect.xHi() && rect.xHi() <= across.hi()) {
-          lines.add(rect.xHi());
-        }
+      if (isFree(across.lo(), ys, rising)) {
+        return false;
       }
-      List<Rect> cells = new ArrayList<>();
-      for (long line : lines) {
-        slab(line, line, ys, forbidden, cells);
-        if (!cells.isEmpty()) {
+      for (Rect rect : rising) {
+        if (across.lo() < rect.xHi()
+            && rect.xHi() <= across.hi()
+            && isFree(rect.xHi(), ys, rising)) {
           return false;
         }
       }
@@ -59,29 +57,37 @@ public final class FreeCells {
     return true;
   }
 
-  private static void slab(
-      long from, long to, List<Span> ys, List<Rect> forbidden, List<Rect> cells) {
-    List<Rect> here = new ArrayList<>();
-    for (Rect rect : forbidden) {
-      boolean covers =
-          from == to
-              ? rect.xLo() < from && from < rect.xHi()
-              : rect.xLo() <= from && to <= rect.xHi();
-      if (covers && rect.yLo() < rect.yHi()) {
-        here.add(rect);
-      }
-    }
-    here.sort(Comparator.comparingLong(Rect::yLo));
+  private static boolean isFree(long line, List<Span> ys, List<Rect> rising) {
+    List<Rect> cells = new ArrayList<>();
+    slab(line, line, ys, rising, cells);
+    return !cells.isEmpty();
+  }
+
+  /** Those with anything inside, by their lower edges. */
+  private static List<Rect> rising(List<Rect> forbidden) {
+    List<Rect> rising = new ArrayList<>(forbidden);
+    rising.removeIf(rect -> rect.xLo() >= rect.xHi() || rect.yLo() >= rect.yHi());
+    rising.sort((a, b) -> Long.compare(a.yLo(), b.yLo()));
+    return rising;
+  }
+
+  private static void slab(long from, long to, List<Span> ys, List<Rect> rising, List<Rect> cells) {
     for (Span along : ys) {
       long free = along.lo();
-      for (Rect rect : here) {
+      for (Rect rect : rising) {
         if (rect.yLo() > along.hi()) {
           break;
         }
-        if (rect.yLo() >= free) {
-          cells.add(new Rect(from, to, free, rect.yLo()));
+        boolean covers =
+            from == to
+                ? rect.xLo() < from && from < rect.xHi()
+                : rect.xLo() <= from && to <= rect.xHi();
+        if (covers) {
+          if (rect.yLo() >= free) {
+            cells.add(new Rect(from, to, free, rect.yLo()));
+          }
+          free = Math.max(free, rect.yHi());
         }
-        free = Math.max(free, rect.yHi());
       }
       if (free <= along.hi()) {
         cells.add(new Rect(from, to, free, along.hi()));

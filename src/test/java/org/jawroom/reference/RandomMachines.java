@@ -57,6 +57,9 @@ final class RandomMachines {
                   new Axes(false, true, false),
                   new Axes(false, false, true)));
     }
+    if (has(Feature.FIXED_TABLE)) {
+      mill.tableMoves = Axes.NONE;
+    }
     mill.tableLength = dice.mm(350, 800);
     mill.tableWidth = dice.mm(180, 350);
     mill.travelX = 2 * dice.mm(80, 250);
@@ -160,6 +163,12 @@ final class RandomMachines {
     if (has(Feature.CLUTTER)) {
       count = 6 + dice.pick(11);
     }
+    if (has(Feature.SIXTEEN_BOXES)) {
+      for (int i = 0; i < 16; i++) {
+        String name = "box " + (i + 1);
+        mill.guards.add(i % 2 == 0 ? onTable(name) : around(name, i / 2));
+      }
+    }
     for (int i = 0; i < count; i++) {
       String name = "guard " + (i + 1);
       mill.guards.add(!has(Feature.CLUTTER) && dice.chance(25) ? taped(name) : box(name));
@@ -185,7 +194,9 @@ final class RandomMachines {
         side,
         gap,
         limits,
-        dice.perhaps(25, 0, 15),
+        has(Feature.TOUCHING)
+            ? OptionalLong.empty()
+            : dice.perhaps(has(Feature.OWN_CLEARANCES) ? 80 : 25, 0, 15),
         has(Feature.TOLERANCES) && dice.chance(40)
             ? OptionalLong.of(tolerance())
             : OptionalLong.empty());
@@ -206,8 +217,8 @@ final class RandomMachines {
   /** A box, mostly beside the table, sometimes over it or on it. */
   private Guard box(String name) {
     Axes carried = has(Feature.CLUTTER) && dice.chance(70) ? mill.tableMoves : carriedBy();
-    long halfX = mill.tableLength / 2 / Length.MM;
-    long halfY = mill.tableWidth / 2 / Length.MM;
+    long halfX = dice.inMm(mill.tableLength / 2);
+    long halfY = dice.inMm(mill.tableWidth / 2);
     Interval x = span(-halfX - 100, halfX + 100, 10, 160);
     Interval y = span(-halfY - 100, halfY + 100, 10, 160);
     if (dice.chance(60)) {
@@ -222,6 +233,41 @@ final class RandomMachines {
     }
     Interval z = dice.chance(75) ? heights() : Interval.ALL;
     Box limits = new Box(opened(x, 20), opened(y, 20), z);
+    return guard(name, carried, Optional.empty(), Dimension.NONE, limits);
+  }
+
+  /** A stop, a chuck, a tool setter: a small box that stands on the table and goes with it. */
+  private Guard onTable(String name) {
+    long halfX = dice.inMm(mill.tableLength / 2);
+    long halfY = dice.inMm(mill.tableWidth / 2);
+    Box limits =
+        new Box(
+            span(-halfX, halfX, 5, 40),
+            span(-halfY, halfY, 5, 40),
+            new Interval(0, dice.mm(10, 120)));
+    return guard(name, mill.tableMoves, Optional.empty(), Dimension.NONE, limits);
+  }
+
+  /** A box beside the table, seldom farther along one side than half of it. */
+  private Guard around(String name, int number) {
+    Side side = Side.values()[number % 4];
+    Axes carried = dice.chance(40) ? mill.tableMoves : Axes.NONE;
+    boolean ahead = side == Side.FRONT || side == Side.REAR;
+    long halfX = dice.inMm(mill.tableLength / 2);
+    long halfY = dice.inMm(mill.tableWidth / 2);
+    long edge = (ahead ? mill.tableWidth : mill.tableLength) / 2;
+    if (carried.has(ahead ? Axis.Y : Axis.X) != mill.tableMoves.has(ahead ? Axis.Y : Axis.X)) {
+      edge += (ahead ? mill.travelY : mill.travelX) / 2;
+    }
+    long near = edge / Length.NANOMETRE * Length.NANOMETRE + dice.mm(-40, 80);
+    Interval off = new Interval(near, near + dice.mm(10, 60));
+    if (side == Side.FRONT || side == Side.LEFT) {
+      off = new Interval(-off.hi(), -off.lo());
+    }
+    Interval beside = ahead ? span(-halfX, halfX, 20, 200) : span(-halfY, halfY, 20, 100);
+    Box limits =
+        new Box(
+            ahead ? beside : off, ahead ? off : beside, dice.chance(50) ? heights() : Interval.ALL);
     return guard(name, carried, Optional.empty(), Dimension.NONE, limits);
   }
 

@@ -34,7 +34,16 @@ public final class RandomShops {
     TOLERANCES,
     SHORTEST_TOOL,
     MAX_OVERHANG,
-    SQUEEZED
+    SQUEEZED,
+    SIXTEEN_BOXES,
+    FIXED_TABLE,
+    ONE_OPENING,
+    HANDLED,
+    OWN_CLEARANCES,
+    SYMMETRIC,
+    TOUCHING,
+    TINY,
+    HUGE
   }
 
   /** The kinds of shop there are. */
@@ -65,12 +74,43 @@ public final class RandomShops {
     SHORTEST_TOOL(Feature.SHORTEST_TOOL, Feature.FEW_GUARDS),
     MAX_OVERHANG(Feature.MAX_OVERHANG),
     /** Any of the features, together. */
-    ANYTHING();
+    ANYTHING(),
+    SIXTEEN_BOXES(Feature.SIXTEEN_BOXES),
+    SIXTEEN_BOXES_TIES(Feature.SIXTEEN_BOXES, Feature.COARSE, Feature.EXTRA_MOUNTS),
+    SIXTEEN_BOXES_KEYED_Y(Feature.SIXTEEN_BOXES, Feature.KEYED, Feature.SLOTS_ALONG_Y),
+    SIXTEEN_BOXES_FIXED_INCH(Feature.SIXTEEN_BOXES, Feature.FIXED_TABLE, Feature.INCH),
+    SIXTEEN_BOXES_TOUCHING(Feature.SIXTEEN_BOXES, Feature.TOUCHING),
+    FIXED_TABLE(Feature.FIXED_TABLE, Feature.FEW_GUARDS, Feature.SHORTEST_TOOL),
+    FIXED_TABLE_INCH_Y(Feature.FIXED_TABLE, Feature.INCH, Feature.SLOTS_ALONG_Y, Feature.SQUEEZED),
+    KEYED_INCH_Y(Feature.KEYED, Feature.INCH, Feature.SLOTS_ALONG_Y, Feature.FEW_GUARDS),
+    ONE_OPENING(Feature.ONE_OPENING, Feature.FEW_GUARDS, Feature.SQUEEZED),
+    HANDLED(
+        Feature.HANDLED,
+        Feature.OWN_CLEARANCES,
+        Feature.TOLERANCES,
+        Feature.FEW_GUARDS,
+        Feature.SQUEEZED),
+    BOTH_JAWS_HANDLED(Feature.BOTH_JAWS, Feature.HANDLED, Feature.LOAD_GIVEN, Feature.FEW_GUARDS),
+    SYMMETRIC(Feature.SYMMETRIC, Feature.FEW_GUARDS),
+    SYMMETRIC_COARSE(Feature.SYMMETRIC, Feature.COARSE, Feature.FEW_GUARDS, Feature.EXTRA_MOUNTS),
+    TOUCHING(Feature.TOUCHING, Feature.FEW_GUARDS),
+    TOUCHING_SQUEEZED(Feature.TOUCHING, Feature.SQUEEZED, Feature.TOLERANCES),
+    TOUCHING_SYMMETRIC(Feature.TOUCHING, Feature.SYMMETRIC, Feature.COARSE, Feature.FEW_GUARDS),
+    TINY(Feature.TINY, Feature.FEW_GUARDS),
+    TINY_BOXES(Feature.TINY, Feature.SIXTEEN_BOXES),
+    TINY_SQUEEZED(Feature.TINY, Feature.SQUEEZED, Feature.SHAPE_PARTS),
+    HUGE(Feature.HUGE, Feature.FEW_GUARDS),
+    HUGE_SQUEEZED(Feature.HUGE, Feature.SQUEEZED);
 
     private final Set<Feature> features = EnumSet.noneOf(Feature.class);
 
     Profile(Feature... features) {
       this.features.addAll(List.of(features));
+    }
+
+    /** Whether a shop of it has so many guards that it takes several times as long to solve. */
+    boolean isCrowded() {
+      return features.contains(Feature.CLUTTER) || features.contains(Feature.SIXTEEN_BOXES);
     }
   }
 
@@ -82,26 +122,51 @@ public final class RandomShops {
     features.addAll(profile.features);
     if (profile == Profile.ANYTHING) {
       for (Feature feature : Feature.values()) {
-        if (first.chance(feature == Feature.CLUTTER ? 5 : 30)) {
+        if (first.chance(percent(feature))) {
           features.add(feature);
         }
       }
     }
-    long own = seed * 1_000_003 + profile.ordinal();
-    Dice dice =
-        features.contains(Feature.COARSE)
-            ? new Dice(own, Dice.COARSE)
-            : new Dice(own, features.contains(Feature.INCH));
+    Dice dice = dice(features, seed * 1_000_003 + profile.ordinal());
     Settings settings = settings(dice, features);
     MachineDraft mill = RandomMachines.draft(dice, features);
     ViseDraft vise = RandomVises.draft(dice, features, mill);
+    if (features.contains(Feature.SYMMETRIC)) {
+      RandomSymmetry.mirror(dice, mill, vise);
+    }
     if (features.contains(Feature.SQUEEZED)) {
       squeeze(dice, settings, mill, vise, features.contains(Feature.TOLERANCES) ? 0 : -40);
     }
     if (features.contains(Feature.BLANKS)) {
       RandomBlanks.strike(dice, mill, vise);
     }
-    return new Shop(settings, List.of(mill.build()), List.of(vise.build()), List.of());
+    Machine machine = mill.build();
+    Vise built = vise.build();
+    if (features.contains(Feature.TOUCHING)) {
+      settings = RandomTouch.touching(dice, settings, machine, built);
+    }
+    return new Shop(settings, List.of(machine), List.of(built), List.of());
+  }
+
+  /** How many in a hundred shops of anything have it. */
+  private static int percent(Feature feature) {
+    return switch (feature) {
+      case CLUTTER, SIXTEEN_BOXES, TINY, HUGE -> 5;
+      case FIXED_TABLE, ONE_OPENING, SYMMETRIC, TOUCHING -> 10;
+      default -> 30;
+    };
+  }
+
+  private static Dice dice(Set<Feature> features, long seed) {
+    if (features.contains(Feature.HUGE)) {
+      return new Dice(seed, Dice.NANOMETRES, Dice.HUGE);
+    }
+    if (features.contains(Feature.TINY)) {
+      return new Dice(seed, Dice.WHOLE_MILLIMETRES, Dice.TINY);
+    }
+    return features.contains(Feature.COARSE)
+        ? new Dice(seed, Dice.COARSE)
+        : new Dice(seed, features.contains(Feature.INCH));
   }
 
   /** The only machine of a random shop. */
@@ -148,18 +213,25 @@ public final class RandomShops {
     Settings d = Settings.DEFAULTS;
     boolean inches = features.contains(Feature.INCH);
     long clearance = inches ? Length.INCH / 4 : dice.among(List.of(6L, 5L, 10L, 0L)) * Length.MM;
+    if (features.contains(Feature.TOUCHING)) {
+      clearance += 20 * Length.MM;
+    }
+    boolean tiny = features.contains(Feature.TINY);
+    if (tiny) {
+      clearance = dice.pick(3) * Length.MM;
+    }
     return new Settings(
         inches,
         false,
         clearance,
-        dice.among(List.of(25L, 25L, 30L, 0L)) * Length.MM,
+        dice.among(tiny ? List.of(0L, 3L) : List.of(25L, 25L, 30L, 0L)) * Length.MM,
         clearance,
         d.clampRoom(),
         features.contains(Feature.SHORTEST_TOOL)
             ? OptionalLong.of(dice.mm(0, 200))
             : OptionalLong.empty(),
         d.jawPlay(),
-        dice.among(List.of(25L, 25L, 10L, 60L)) * Length.MM,
+        dice.among(tiny ? List.of(1L, 6L) : List.of(25L, 25L, 10L, 60L)) * Length.MM,
         features.contains(Feature.MAX_OVERHANG)
             ? OptionalLong.of(dice.mm(0, 80))
             : OptionalLong.empty());

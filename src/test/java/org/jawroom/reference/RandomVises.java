@@ -52,6 +52,9 @@ final class RandomVises {
     vise.bedHeight = dice.mm(40, 90);
     vise.openingMin = dice.chance(25) ? dice.mm(0, 40) : 0;
     vise.openingMax = vise.openingMin + 2 * dice.mm(dice.chance(5) ? 0 : 20, 90);
+    if (has(Feature.ONE_OPENING)) {
+      vise.openingMin = vise.openingMax;
+    }
     vise.baseWidth = Dimension.of(2 * dice.mm(40, 100));
     vise.rearReach = dice.dimension(30, 100);
     vise.frontReach = dice.dimension(80, 230);
@@ -79,10 +82,10 @@ final class RandomVises {
     }
     vise.screwHeight = dice.dimension(20, 70);
     vise.screwDiameter = Dimension.of(2 * dice.mm(5, 18));
-    if (dice.chance(50)) {
+    if (has(Feature.HANDLED) || dice.chance(50)) {
       vise.handleRadius = dice.dimension(20, 120);
       vise.handleDepth = dice.dimension(5, 40);
-      vise.handleOn = dice.chance(30);
+      vise.handleOn = dice.chance(has(Feature.HANDLED) ? 60 : 30);
       vise.fullSwing = dice.chance(30);
     }
   }

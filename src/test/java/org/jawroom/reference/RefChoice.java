@@ -3,12 +3,14 @@ package org.jawroom.reference;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalLong;
 import org.jawroom.reference.RefPair.Field;
 
 /** The best margin over all regions, and the place recommended, for one range of openings. */
 final class RefChoice {
   private final RefModel model;
   private final Span openings;
+  private OptionalLong bestMargin = OptionalLong.empty();
 
   RefChoice(RefModel model, Span openings) {
     this.model = model;
@@ -20,13 +22,16 @@ final class RefChoice {
 
   /** The largest margin anywhere; {@link RefMargin#NO_LIMIT} if nothing can be hit. */
   long bestMargin() {
-    return bestMargin(model.regions);
+    if (bestMargin.isEmpty()) {
+      bestMargin = OptionalLong.of(bestMargin(model.regions));
+    }
+    return bestMargin.getAsLong();
   }
 
   private long bestMargin(List<RefRegion> regions) {
     long best = Long.MIN_VALUE;
     for (RefRegion region : regions) {
-      List<Field> fields = model.fields(region, openings);
+      List<Field> fields = model.deciding(region, openings);
       if (best > Long.MIN_VALUE
           && best < RefMargin.NO_LIMIT
           && RefMargin.isEmpty(region, fields, best + 1)) {
@@ -40,7 +45,7 @@ final class RefChoice {
   /** Whether some placement has a margin of 0 or more. */
   boolean somewhereClear() {
     return model.regions.stream()
-        .anyMatch(region -> !RefMargin.isEmpty(region, model.fields(region, openings), 0));
+        .anyMatch(region -> !RefMargin.isEmpty(region, model.deciding(region, openings), 0));
   }
 
   /** The least that the work area sticks out of the reach where the margin is 0 or more. */

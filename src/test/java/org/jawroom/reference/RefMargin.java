@@ -22,11 +22,10 @@ final class RefMargin {
   private RefMargin() {}
 
   /** The largest whole margin over a region that is not empty; {@link #NO_LIMIT} without fields. */
-  static long largest(RefRegion region, List<Field> all) {
-    if (all.isEmpty()) {
+  static long largest(RefRegion region, List<Field> fields) {
+    if (fields.isEmpty()) {
       return NO_LIMIT;
     }
-    List<Field> fields = undominated(all);
     long[] candidates = candidates(region, fields);
     int low = 0;
     int high = candidates.length - 1;

@@ -2,7 +2,9 @@ package org.jawroom.reference;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jawroom.geometry.Length;
@@ -31,6 +33,10 @@ final class RefModel {
   final List<RefRegion> regions = new ArrayList<>();
   private final boolean exactly;
   private final Optional<RefJob> job;
+  private final Map<Integer, List<RefPair>> pairsOfMounts = new HashMap<>();
+  private final Map<Asked, List<RefPair.Field>> deciding = new HashMap<>();
+
+  private record Asked(Turn turn, int mount, Span openings) {}
 
   /**
    * @param exactly whether every tolerance is taken as 0
@@ -120,6 +126,10 @@ final class RefModel {
 
   /** Every pair that counts with the bolts of {@code mount}, in the order of ties. */
   List<RefPair> pairs(RefMount mount) {
+    return pairsOfMounts.computeIfAbsent(mount.index(), index -> pairsWith(mount));
+  }
+
+  private List<RefPair> pairsWith(RefMount mount) {
     List<RefPart> parts = new ArrayList<>(body);
     parts.addAll(mount.boltParts(vise));
     List<RefPair> pairs = new ArrayList<>();
@@ -166,9 +176,16 @@ final class RefModel {
         .toList();
   }
 
+  /** The fields without those that another one is nowhere above: their least is the same. */
+  List<RefPair.Field> deciding(RefRegion region, Span openings) {
+    return deciding.computeIfAbsent(
+        new Asked(region.turn(), region.mount().index(), openings),
+        asked -> RefMargin.undominated(fields(region, openings)));
+  }
+
   /** Where the margin is below {@code t}: open rectangles. */
   List<Rect> forbidden(RefRegion region, Span openings, long t) {
-    return fields(region, openings).stream()
+    return deciding(region, openings).stream()
         .map(field -> field.below(t))
         .filter(rect -> rect != null && rect.xLo() < rect.xHi() && rect.yLo() < rect.yHi())
         .toList();

@@ -40,6 +40,7 @@ final class RefOpening {
   private final RefModel model;
   private final long min;
   private final long max;
+  private boolean searched;
   private Range best;
 
   RefOpening(RefModel model) {
@@ -50,9 +51,10 @@ final class RefOpening {
 
   /** The widest range for which some placement has margin ≥ 0, or {@code null}. */
   Range widest() {
-    if (min < max) {
+    if (!searched && min < max) {
       model.regions.forEach(this::search);
     }
+    searched = true;
     return best;
   }
 
@@ -282,7 +284,12 @@ final class RefOpening {
           continue;
         }
         long run = demand.open - demand.closed;
-        long part = Math.multiplyExact(max - min, demand.limit(p) - demand.closed);
+        long beyond = demand.limit(p) - demand.closed;
+        if (Math.abs(beyond) > Long.MAX_VALUE / (max - min)) {
+          // Too large for a whole number; the exact way will tell.
+          return true;
+        }
+        long part = (max - min) * beyond;
         long down = min + Math.floorDiv(part, run);
         kind[which][i] = demand.onEnd() ? 3 : 2;
         turning[which][i] = demand.onEnd() ? down + 1 : down;

@@ -55,6 +55,12 @@ record RefPart(
   }
 
   private static long floorShare(long change, long part, long whole) {
+    if (change == 0 || part == 0) {
+      return 0;
+    }
+    if (part == whole) {
+      return change;
+    }
     BigInteger[] qr =
         BigInteger.valueOf(change)
             .multiply(BigInteger.valueOf(part))

@@ -20,7 +20,9 @@ public final class ReferencePairing {
   /** Everything the model says of a pairing, the slow way. */
   public static ReferenceOutcome solve(Settings settings, Machine machine, Vise vise) {
     RefModel model = new RefModel(settings, machine, vise, false);
-    Verdict verdict = verdict(model);
+    RefChoice whole = new RefChoice(model, model.wholeOpening());
+    RefOpening opening = new RefOpening(model);
+    Verdict verdict = verdict(model, whole, opening);
     if (!model.missing.isEmpty()) {
       boolean hopeless = verdict == Verdict.NO_MOUNT || verdict == Verdict.NO_PLACE;
       return hopeless
@@ -38,17 +40,18 @@ public final class ReferencePairing {
       return bare(model, verdict);
     }
     Span openings = model.wholeOpening();
-    long best = new RefChoice(model, openings).bestMargin();
+    long best = whole.bestMargin();
+    RefChoice choice = whole;
     Optional<Usable> usable = Optional.empty();
     if (verdict == Verdict.FITS) {
       usable =
           Optional.of(new Usable(Fraction.of(openings.lo()), Fraction.of(openings.hi()), openings));
     } else if (verdict == Verdict.LIMITED) {
-      usable = Optional.of(usable(model));
+      usable = Optional.of(usable(model, opening.widest()));
       openings = usable.get().printed();
+      choice = new RefChoice(model, openings);
     }
-    Place place =
-        new RefDetails(model, openings, new RefChoice(model, openings).recommended()).place();
+    Place place = new RefDetails(model, openings, choice.recommended()).place();
     return new ReferenceOutcome(
         verdict,
         best == RefMargin.NO_LIMIT ? OptionalLong.empty() : OptionalLong.of(best),
@@ -60,26 +63,25 @@ public final class ReferencePairing {
   }
 
   /** The verdict with whatever is blank left out. */
-  private static Verdict verdict(RefModel model) {
+  private static Verdict verdict(RefModel model, RefChoice whole, RefOpening opening) {
     if (model.regions.isEmpty()) {
       return Verdict.NO_MOUNT;
     }
-    if (new RefChoice(model, model.wholeOpening()).somewhereClear()) {
+    if (whole.somewhereClear()) {
       return Verdict.FITS;
     }
     RefModel exact = new RefModel(model.settings, model.machine, model.vise, true);
     if (new RefChoice(exact, model.wholeOpening()).somewhereClear()) {
       return Verdict.MEASURE;
     }
-    RefOpening.Range widest = new RefOpening(model).widest();
+    RefOpening.Range widest = opening.widest();
     Fraction least = Fraction.of(model.settings.leastOpening());
     return widest != null && widest.width().compareTo(least) >= 0
         ? Verdict.LIMITED
         : Verdict.NO_PLACE;
   }
 
-  private static Usable usable(RefModel model) {
-    RefOpening.Range widest = new RefOpening(model).widest();
+  private static Usable usable(RefModel model, RefOpening.Range widest) {
     Span whole = model.wholeOpening();
     long from = whole.lo();
     long to = whole.hi();

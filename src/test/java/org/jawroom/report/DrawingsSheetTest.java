@@ -46,7 +46,9 @@ class DrawingsSheetTest {
 
   private XSSFWorkbook book(int drawings) throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    MatrixWorkbook.write(shop, advice, List.of(), Invented.facts(PeopleUnit.MM), drawings, out);
+    Wanted wanted = new Wanted(true, true, true, drawings);
+    MatrixWorkbook.write(
+        shop, advice, List.of(), Invented.facts(PeopleUnit.MM), wanted, SheetLimits.XLSX, out);
     return new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()));
   }
 

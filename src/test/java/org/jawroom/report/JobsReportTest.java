@@ -104,8 +104,7 @@ class JobsReportTest {
 
   @Test
   void reports_withJobs_haveTheirFile(@TempDir Path directory) throws IOException {
-    List<Path> written =
-        Reports.write(directory, shop, advice(), jobs, Invented.facts(PeopleUnit.MM), 0);
+    List<Path> written = Opened.reports(directory, shop, advice(), jobs);
 
     assertTrue(written.contains(directory.resolve("jobs.csv")));
     assertEquals(csv(), Files.readString(directory.resolve("jobs.csv")));
@@ -115,7 +114,7 @@ class JobsReportTest {
   void reports_withoutJobs_haveNeitherFileNorSheet(@TempDir Path directory) throws IOException {
     Shop idle = new Shop(shop.settings(), shop.machines(), shop.vises(), List.of());
 
-    Reports.write(directory, idle, advice(), List.of(), Invented.facts(PeopleUnit.MM), 0);
+    Opened.reports(directory, idle, advice(), List.of());
 
     assertFalse(Files.exists(directory.resolve("jobs.csv")));
     try (XSSFWorkbook book =
@@ -127,7 +126,7 @@ class JobsReportTest {
   /** Tall and heavy are unknown where nose_max and max_load are blank, and held nowhere else. */
   @Test
   void summary_jobs_countedByTheBestSaidOfThem() {
-    List<String> lines = Summary.lines(shop, outcomes, jobs, PeopleUnit.MM, List.of());
+    List<String> lines = Summary.lines(Totals.of(shop, advice()), jobs, PeopleUnit.MM, List.of());
 
     int at = lines.indexOf("11 jobs:");
     assertEquals(

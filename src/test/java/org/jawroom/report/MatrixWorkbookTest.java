@@ -279,13 +279,7 @@ class MatrixWorkbookTest {
   @Test
   void reports_write_putsAllFilesInPlace(@TempDir Path directory) throws IOException {
     List<Path> written =
-        Reports.write(
-            directory.resolve("out"),
-            sample.shop,
-            sample.advice,
-            List.of(),
-            Invented.facts(PeopleUnit.MM),
-            0);
+        Opened.reports(directory.resolve("out"), sample.shop, sample.advice, List.of());
     assertEquals(
         Stream.of("pairings.csv", "remedies.csv", "unknowns.csv", "matrix.xlsx")
             .map(name -> directory.resolve("out").resolve(name))

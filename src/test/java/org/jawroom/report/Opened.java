@@ -3,6 +3,7 @@ package org.jawroom.report;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -12,6 +13,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
+import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobPairing;
 import org.jawroom.shop.Shop;
 
@@ -22,8 +24,17 @@ final class Opened {
   static byte[] bytes(Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits)
       throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    MatrixWorkbook.write(shop, advice, JobPairing.all(shop), facts, 0, limits, out);
+    MatrixWorkbook.write(shop, advice, JobPairing.all(shop), facts, Wanted.ALL, limits, out);
     return out.toByteArray();
+  }
+
+  /** Writes all reports at once; gives the files written. */
+  static List<Path> reports(Path directory, Shop shop, List<Advice> advice, List<JobOutcome> jobs)
+      throws IOException {
+    try (Reports reports = new Reports(directory, shop, Wanted.ALL, PeopleUnit.MM)) {
+      reports.add(new Batch(advice));
+      return reports.publish(jobs, Invented.facts(PeopleUnit.MM));
+    }
   }
 
   static XSSFWorkbook open(Shop shop, List<Advice> advice, PeopleUnit unit) throws IOException {

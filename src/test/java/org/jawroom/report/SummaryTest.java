@@ -59,7 +59,10 @@ class SummaryTest {
               "  B?[2J: none",
               "Written: " + Path.of("out", "pairings.csv")),
           Summary.lines(
-              shop, outcomes, List.of(), PeopleUnit.MM, List.of(Path.of("out", "pairings.csv"))));
+              Totals.of(shop, Advised.bare(outcomes)),
+              List.of(),
+              PeopleUnit.MM,
+              List.of(Path.of("out", "pairings.csv"))));
     } finally {
       Locale.setDefault(before);
     }
@@ -74,11 +77,33 @@ class SummaryTest {
       outcomes.add(made(machines.get(i), v, Verdict.NO_PLACE, "-" + (i + 1)));
     }
     Shop shop = new Shop(Settings.DEFAULTS, machines, List.of(v), List.of());
-    List<String> lines = Summary.lines(shop, outcomes, List.of(), PeopleUnit.INCH, List.of());
-    assertEquals(2 + 1 + 5 + 1 + 1 + 20 + 1, lines.size());
+    List<String> lines = lines(shop, outcomes, "matrix.xlsx");
+    assertEquals(2 + 1 + 5 + 1 + 1 + 20 + 1 + 1, lines.size());
     assertTrue(lines.contains("  and 25 more: see Pairings in matrix.xlsx"));
     assertTrue(lines.contains("  and 10 more: see By machine in matrix.xlsx"));
     assertTrue(
         lines.contains("     -1.19 in  m29 x plain: door - screw front, open"), lines::toString);
+  }
+
+  @Test
+  void lines_withoutAWorkbook_leadToTheTable() {
+    List<Outcome> outcomes = new ArrayList<>();
+    List<Machine> machines = new ArrayList<>();
+    for (int i = 0; i < 30; i++) {
+      machines.add(machine("m" + i));
+      outcomes.add(made(machines.get(i), v, Verdict.NO_PLACE, "-" + (i + 1)));
+    }
+    Shop shop = new Shop(Settings.DEFAULTS, machines, List.of(v), List.of());
+    List<String> lines = lines(shop, outcomes, "pairings.csv");
+    assertTrue(lines.contains("  and 25 more: see pairings.csv"), lines::toString);
+    assertTrue(lines.contains("  and 10 more: see pairings.csv"), lines::toString);
+  }
+
+  private static List<String> lines(Shop shop, List<Outcome> outcomes, String report) {
+    return Summary.lines(
+        Totals.of(shop, Advised.bare(outcomes)),
+        List.of(),
+        PeopleUnit.INCH,
+        List.of(Path.of("out", report)));
   }
 }

@@ -6,8 +6,8 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -83,7 +83,7 @@ final class CsvTable {
 
   /** Adds the row unless it is blank, or its cells cannot be told apart, which is a fault. */
   private void add(CSVRecord cells, int line, List<Grid.Row> rows, char delimiter, Room room) {
-    SortedMap<Integer, Cell> filled = new TreeMap<>();
+    NavigableMap<Integer, Cell> filled = new TreeMap<>();
     for (int i = 0; i < cells.size(); i++) {
       Cell cell = Cell.text(cells.get(i));
       if (cell.text().length() > Grid.LONGEST_CELL) {

@@ -1,7 +1,7 @@
 package org.jawroom.tables.source;
 
 import java.util.List;
-import java.util.SortedMap;
+import java.util.NavigableMap;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
@@ -40,5 +40,5 @@ public record Grid(TableSpec table, String origin, Row header, List<Row> rows) {
    * @param width how many cells it has, blank ones too
    * @param cells those that are not blank, by column, the first being 0
    */
-  public record Row(int number, int width, SortedMap<Integer, Cell> cells) {}
+  public record Row(int number, int width, NavigableMap<Integer, Cell> cells) {}
 }

@@ -1,7 +1,7 @@
 package org.jawroom.tables.source;
 
+import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.model.StylesTable;
@@ -32,9 +32,9 @@ final class SheetTable extends DefaultHandler {
   private final Room room;
   private final FaultList faults;
 
-  private final SortedMap<Integer, Grid.Row> rows = new TreeMap<>();
+  private final NavigableMap<Integer, Grid.Row> rows = new TreeMap<>();
   private final CellLetters letters = new CellLetters();
-  private SortedMap<Integer, Cell> filled = new TreeMap<>();
+  private NavigableMap<Integer, Cell> filled = new TreeMap<>();
   private boolean whole = true;
   private int row = -1;
   private int column = -1;

@@ -1,0 +1,149 @@
+package org.jawroom.clearance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Stretch;
+
+/**
+ * What the parts of a vise sweep over one range of openings, in the vise frame, laid out for quick
+ * reckoning: it serves every turn, place and machine.
+ *
+ * <p>Parts are of three {@link Kind}s, since what a guard asks of a part hangs on nothing else. Of
+ * each kind it knows how far its parts reach all together, their tolerances added, for guards that
+ * fill everything beyond a face.
+ */
+public final class SweptParts {
+
+  /** Longs to a part in {@link #rows}: its six limits, its tolerance, its place in the list. */
+  static final int ROW = 8;
+
+  static final int U_LO = 0;
+  static final int U_HI = 1;
+  static final int V_LO = 2;
+  static final int V_HI = 3;
+  static final int W_LO = 4;
+  static final int W_HI = 5;
+  static final int TOLERANCE = 6;
+  static final int INDEX = 7;
+
+  private static final Comparator<Part> PRECEDENCE =
+      Comparator.comparingInt(Part::rank).thenComparing(Part::situation);
+
+  private final List<Part> parts;
+  private final Interval openings;
+  private final long[][] rows;
+  private final long[][] reachesBare;
+  private final long[][] reaches;
+
+  private SweptParts(List<Part> sorted, Interval openings, boolean core) {
+    this.parts = List.copyOf(sorted);
+    this.openings = openings;
+    this.rows = rows(parts, openings, core);
+    this.reachesBare = reaches(rows, false);
+    this.reaches = reaches(rows, true);
+  }
+
+  public static SweptParts of(List<Part> parts, Interval openings) {
+    List<Part> sorted = new ArrayList<>(parts);
+    sorted.sort(PRECEDENCE);
+    return new SweptParts(sorted, openings, false);
+  }
+
+  /** The same and these. */
+  public SweptParts with(List<Part> more) {
+    List<Part> all = new ArrayList<>(parts);
+    all.addAll(more);
+    return of(all, openings);
+  }
+
+  /** The same parts over another range of openings. */
+  public SweptParts over(Interval range) {
+    return range == openings || range.equals(openings) ? this : new SweptParts(parts, range, false);
+  }
+
+  /**
+   * A bound from above, over every opening of the range at once: each part shrunk to what it covers
+   * at all openings, whose limits along u may then stand in the wrong order. A place that is not
+   * clear even so is clear at no opening.
+   */
+  public SweptParts core() {
+    return new SweptParts(parts, openings, true);
+  }
+
+  /** The parts, by rank and then by situation. */
+  public List<Part> parts() {
+    return parts;
+  }
+
+  public Interval openings() {
+    return openings;
+  }
+
+  /** The parts of a kind, {@link #ROW} longs each. */
+  long[] rows(Kind kind) {
+    return rows[kind.ordinal()];
+  }
+
+  /**
+   * How far the parts of a kind reach all together, tolerances added or not: a row. Where there are
+   * none, nowhere: no face is near.
+   */
+  long[] reach(Kind kind, boolean withTolerance) {
+    return (withTolerance ? reaches : reachesBare)[kind.ordinal()];
+  }
+
+  private static long[][] rows(List<Part> parts, Interval openings, boolean core) {
+    int[] counts = new int[Kind.ALL.size()];
+    for (Part part : parts) {
+      counts[Kind.of(part).ordinal()] += ROW;
+    }
+    long[][] rows = new long[counts.length][];
+    for (int kind = 0; kind < counts.length; kind++) {
+      rows[kind] = new long[counts[kind]];
+    }
+    for (int i = parts.size() - 1; i >= 0; i--) {
+      Part part = parts.get(i);
+      int kind = Kind.of(part).ordinal();
+      counts[kind] -= ROW;
+      write(part, i, openings, core, rows[kind], counts[kind]);
+    }
+    return rows;
+  }
+
+  private static void write(
+      Part part, int index, Interval openings, boolean core, long[] row, int at) {
+    Stretch u = part.u();
+    long lo = u.lo(openings.lo());
+    long hi = u.hi(openings.lo());
+    long loOpen = u.lo(openings.hi());
+    long hiOpen = u.hi(openings.hi());
+    row[at + U_LO] = core ? Math.max(lo, loOpen) : Math.min(lo, loOpen);
+    row[at + U_HI] = core ? Math.min(hi, hiOpen) : Math.max(hi, hiOpen);
+    row[at + V_LO] = part.v().lo();
+    row[at + V_HI] = part.v().hi();
+    row[at + W_LO] = part.w().lo();
+    row[at + W_HI] = part.w().hi();
+    row[at + TOLERANCE] = part.tolerance();
+    row[at + INDEX] = index;
+  }
+
+  private static long[][] reaches(long[][] rows, boolean withTolerance) {
+    long[][] reaches = new long[rows.length][ROW];
+    for (int kind = 0; kind < rows.length; kind++) {
+      long[] reach = reaches[kind];
+      for (int end = U_LO; end <= W_HI; end += 2) {
+        reach[end] = Length.ENDLESS;
+        reach[end + 1] = -Length.ENDLESS;
+        for (int at = 0; at < rows[kind].length; at += ROW) {
+          long off = withTolerance ? rows[kind][at + TOLERANCE] : 0;
+          reach[end] = Math.min(reach[end], rows[kind][at + end] - off);
+          reach[end + 1] = Math.max(reach[end + 1], rows[kind][at + end + 1] + off);
+        }
+      }
+    }
+    return reaches;
+  }
+}

@@ -1,0 +1,47 @@
+package org.jawroom.cli;
+
+import java.io.PrintWriter;
+import java.util.Optional;
+import org.jawroom.report.Reports;
+import org.jawroom.report.Wanted;
+import org.jawroom.shop.Shop;
+import picocli.CommandLine.Option;
+
+/** The options that say how much of a matrix to work out and to write. */
+final class MatrixOptions {
+  @Option(
+      names = "--machines",
+      order = 4,
+      paramLabel = "A…B",
+      description =
+          "only the machines from A to B, as the tables have them, or one alone; the CSV files of a"
+              + " part that does not begin with the first machine have no header, so that parts join")
+  private String machines;
+
+  @Option(names = "--no-workbook", order = 5, description = "CSV files only")
+  private boolean noWorkbook;
+
+  @Option(
+      names = "--remedies",
+      order = 6,
+      negatable = true,
+      description =
+          "what would make pairings fit, what to measure, and how many stand on one table; or not"
+              + " (as long as the whole shop has no more than 20000 pairings)")
+  private Boolean remedies;
+
+  /** Empty, and one line says so, if no such machines are there. */
+  Optional<Part> part(Shop shop, PrintWriter err) {
+    return machines == null ? Optional.of(Part.whole(shop)) : Part.of(shop, machines, err);
+  }
+
+  /**
+   * @param whole the shop that {@code part} is of: what is told of a pairing must not depend on how
+   *     the shop is cut
+   */
+  Wanted wanted(Part part, Shop whole, int drawings) {
+    long pairings = (long) whole.machines().size() * whole.vises().size();
+    boolean advised = remedies == null ? pairings <= Reports.DETAILED : remedies;
+    return new Wanted(part.isFirst(), advised, !noWorkbook, drawings);
+  }
+}

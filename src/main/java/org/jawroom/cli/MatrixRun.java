@@ -1,0 +1,78 @@
+package org.jawroom.cli;
+
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import org.jawroom.placement.JobOutcome;
+import org.jawroom.report.Batch;
+import org.jawroom.report.PairingsStream;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.Reports;
+import org.jawroom.report.RunFacts;
+import org.jawroom.report.Summary;
+import org.jawroom.report.Wanted;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Reading;
+
+/**
+ * Solves the pairings of a shop and writes them as they come.
+ *
+ * @param shop what is solved: of what was read, all or a part
+ */
+record MatrixRun(
+    Reading reading, Shop shop, Wanted wanted, int threads, PrintWriter out, PrintWriter err) {
+
+  /** {@code pairings.csv} to standard output, what else is said to standard error. */
+  void print() throws IOException {
+    // Not closed: it is the process's.
+    OutputStream bytes = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out));
+    PairingsStream stream = new PairingsStream(bytes, shop, wanted.header());
+    solve(stream::add);
+    bytes.flush();
+    Summary.lines(stream.totals(), List.of(), unit(), List.of()).forEach(err::println);
+    noRemedies(err);
+  }
+
+  /** All files that are wanted into {@code directory}. */
+  void write(Path directory) throws IOException {
+    ShortTools shortTools = new ShortTools();
+    try (Reports reports = new Reports(directory, shop, wanted, unit())) {
+      solve(
+          batch -> {
+            reports.add(batch);
+            batch.advice().forEach(pairing -> shortTools.add(pairing.outcome()));
+          });
+      List<JobOutcome> jobs = Solving.jobs(shop, threads, Progress.on(err));
+      RunFacts facts = Facts.of(reading, shop, shortTools);
+      List<Path> written = reports.publish(jobs, facts);
+      Summary.lines(reports.totals(), jobs, unit(), written).forEach(out::println);
+      noRemedies(out);
+      if (!facts.warnings().isEmpty()) {
+        out.println(
+            facts.warnings().size()
+                + " warnings on the inputs: see the sheet Inputs, or jawroom check.");
+      }
+    }
+  }
+
+  private void solve(Pipeline.Taker<Batch> taker) throws IOException {
+    Solving.stream(shop, wanted.remedies(), threads, Progress.on(err), Batch::new, taker);
+  }
+
+  private PeopleUnit unit() {
+    return shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM;
+  }
+
+  private void noRemedies(PrintWriter to) {
+    if (!wanted.remedies()) {
+      to.println(
+          "Remedies, limits of blanks and how many stand on one table were not worked out: see"
+              + " --remedies.");
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package org.jawroom.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+
+/**
+ * The machines of a shop, from one to another in input order, that a run takes.
+ *
+ * @param shop with these machines only
+ * @param isFirst whether it begins with the shop's first machine
+ */
+record Part(Shop shop, boolean isFirst) {
+  private static final List<String> BETWEEN = List.of("…", "...", "..");
+
+  static Part whole(Shop shop) {
+    return new Part(shop, true);
+  }
+
+  /**
+   * The part that {@code range} names: {@code A…B} or {@code A..B}, both of them in it, or one
+   * machine alone.
+   *
+   * @return empty, and one line says so, if it names none
+   */
+  static Optional<Part> of(Shop shop, String range, PrintWriter err) {
+    Optional<Part> part = found(shop, range);
+    if (part.isPresent()) {
+      return part;
+    }
+    Pairs pairs = new Pairs(shop, err);
+    for (String between : BETWEEN) {
+      int at = range.indexOf(between);
+      if (at >= 0) {
+        Optional<Machine> from = pairs.machine(range.substring(0, at).strip());
+        Optional<Machine> to =
+            from.flatMap(there -> pairs.machine(range.substring(at + between.length()).strip()));
+        to.ifPresent(
+            last ->
+                err.println(
+                    "\""
+                        + last.name()
+                        + "\" stands before \""
+                        + from.get().name()
+                        + "\" in these tables; name it first."));
+        return Optional.empty();
+      }
+    }
+    pairs.machine(range.strip());
+    return Optional.empty();
+  }
+
+  /** Names may hold dots themselves, so every way to part the two is tried. */
+  private static Optional<Part> found(Shop shop, String range) {
+    Pairs pairs = new Pairs(shop, new PrintWriter(PrintWriter.nullWriter()));
+    int alone = shop.machines().indexOf(pairs.machine(range.strip()).orElse(null));
+    if (alone >= 0) {
+      return Optional.of(cut(shop, alone, alone));
+    }
+    for (String between : BETWEEN) {
+      for (int at = range.indexOf(between); at >= 0; at = range.indexOf(between, at + 1)) {
+        int from = index(shop, pairs, range.substring(0, at));
+        int to = index(shop, pairs, range.substring(at + between.length()));
+        if (from >= 0 && from <= to) {
+          return Optional.of(cut(shop, from, to));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static int index(Shop shop, Pairs pairs, String name) {
+    return shop.machines().indexOf(pairs.machine(name.strip()).orElse(null));
+  }
+
+  private static Part cut(Shop shop, int from, int to) {
+    List<Machine> machines = shop.machines().subList(from, to + 1);
+    return new Part(new Shop(shop.settings(), machines, shop.vises(), shop.jobs()), from == 0);
+  }
+}

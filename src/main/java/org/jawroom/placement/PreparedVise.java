@@ -1,0 +1,124 @@
+package org.jawroom.placement;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.BoltParts;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.SweptParts;
+import org.jawroom.clearance.ViseParts;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Vise;
+
+/** What the pairings of one vise on one height of riser have in common, worked out once. */
+final class PreparedVise {
+  private final Vise vise;
+  private final long riser;
+  private final Blanks blanks = new Blanks();
+  private final SweptParts body;
+  private final List<Long> threads;
+  private final List<SweptParts[]> bolted = new ArrayList<>();
+  private final EnumSet<Turn> turns = EnumSet.noneOf(Turn.class);
+  private final Rectangle[] workAreas;
+  private final List<Optional<Rectangle>> bases = new ArrayList<>();
+
+  private PreparedVise(Vise vise, long riser, Collection<Long> threads) {
+    this.vise = vise;
+    this.riser = riser;
+    this.body = SweptParts.of(raised(ViseParts.of(vise, blanks)), vise.opening());
+    this.threads = List.copyOf(threads);
+    for (long thread : threads) {
+      bolted.add(
+          vise.mounts().stream()
+              .map(mount -> hasBlank(mount) ? body : withBolts(mount, thread))
+              .toArray(SweptParts[]::new));
+    }
+    this.turns.addAll(vise.turns());
+    this.workAreas = new Rectangle[Turn.ALL.size()];
+    for (Turn turn : Turn.ALL) {
+      workAreas[turn.ordinal()] = Footprint.workArea(vise, turn);
+      bases.add(Footprint.base(vise, turn));
+    }
+  }
+
+  /**
+   * @param threads of the bolts that it will be held with
+   */
+  static PreparedVise of(Vise vise, long riser, Collection<Long> threads) {
+    return new PreparedVise(vise, riser, threads);
+  }
+
+  Vise vise() {
+    return vise;
+  }
+
+  /** Bed height over the table. */
+  long bedHeight() {
+    return vise.base().bedHeight() + riser;
+  }
+
+  /** The blank columns that its parts need. */
+  Blanks blanks() {
+    return blanks;
+  }
+
+  /** Its parts over the full range of openings, without bolts. */
+  SweptParts body() {
+    return body;
+  }
+
+  /**
+   * The same with the bolts of a mount that has no blank.
+   *
+   * @param thread one of those it was prepared for
+   */
+  SweptParts bolted(int mountIndex, long thread) {
+    for (int i = 0; i < threads.size(); i++) {
+      if (threads.get(i) == thread) {
+        return bolted.get(i)[mountIndex];
+      }
+    }
+    throw new IllegalArgumentException("not prepared for bolts of " + thread);
+  }
+
+  /** Whether it may be turned so. */
+  boolean allows(Turn turn) {
+    return turns.contains(turn);
+  }
+
+  Rectangle workArea(Turn turn) {
+    return workAreas[turn.ordinal()];
+  }
+
+  /** See {@link Footprint#base}. */
+  Optional<Rectangle> base(Turn turn) {
+    return bases.get(turn.ordinal());
+  }
+
+  private SweptParts withBolts(Mount mount, long thread) {
+    return body.with(raised(BoltParts.of(vise, mount, thread)));
+  }
+
+  private List<Part> raised(List<Part> parts) {
+    return riser == 0 ? parts : parts.stream().map(part -> part.raised(riser)).toList();
+  }
+
+  /** Whether a blank leaves the places or the size of its holes open. */
+  private static boolean hasBlank(Mount mount) {
+    for (Bolt bolt : mount.bolts()) {
+      if (bolt.u().isBlank()
+          || bolt.v().isBlank()
+          || bolt.holeU().isBlank()
+          || bolt.holeV().isBlank()) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,41 @@
+package org.jawroom.placement;
+
+import java.util.List;
+import java.util.TreeSet;
+import org.jawroom.clearance.Setup;
+import org.jawroom.shop.Shop;
+
+/**
+ * The pairings of a shop, what depends on a machine or a vise alone being worked out once. Holds
+ * nothing that changes, so several threads may ask at a time.
+ */
+public final class ShopPairings {
+  private final List<PreparedMachine> machines;
+  private final List<PreparedVise> vises;
+
+  private ShopPairings(List<PreparedMachine> machines, List<PreparedVise> vises) {
+    this.machines = machines;
+    this.vises = vises;
+  }
+
+  public static ShopPairings of(Shop shop) {
+    List<PreparedMachine> machines =
+        shop.machines().stream()
+            .map(machine -> PreparedMachine.of(shop.settings(), machine, Setup.PLAIN))
+            .toList();
+    TreeSet<Long> threads = new TreeSet<>();
+    machines.forEach(machine -> threads.addAll(machine.threads()));
+    List<PreparedVise> vises =
+        shop.vises().stream().map(vise -> PreparedVise.of(vise, 0, threads)).toList();
+    return new ShopPairings(machines, vises);
+  }
+
+  /**
+   * The same as {@link Pairing#solve}.
+   *
+   * @param machine the place of the machine in input order, from 0; {@code vise} likewise
+   */
+  public Outcome solve(int machine, int vise) {
+    return Pairing.solve(machines.get(machine), vises.get(vise));
+  }
+}

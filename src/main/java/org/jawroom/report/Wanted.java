@@ -1,0 +1,22 @@
+package org.jawroom.report;
+
+/**
+ * What a run is to write.
+ *
+ * @param header whether the CSV files begin with one; not where they go on from another part's
+ * @param remedies whether it is known what to do about each pairing: {@code remedies.csv}, {@code
+ *     unknowns.csv}, and how many stand on one table
+ * @param workbook whether to write {@code matrix.xlsx}
+ * @param drawings how many pairings the workbook draws at most; 0 for none
+ */
+public record Wanted(boolean header, boolean remedies, boolean workbook, int drawings) {
+
+  /** Everything but drawings. */
+  public static final Wanted ALL = new Wanted(true, true, true, 0);
+
+  public Wanted {
+    if (drawings < 0) {
+      throw new IllegalArgumentException(drawings + " drawings");
+    }
+  }
+}

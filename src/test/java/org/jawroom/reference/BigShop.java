@@ -1,0 +1,77 @@
+package org.jawroom.reference;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jawroom.geometry.Length;
+import org.jawroom.reference.RandomShops.Feature;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+
+/**
+ * Invented shops of any size, for measuring: one guard a machine besides its gaps, no blanks, about
+ * a quarter of the pairings without a mount. The same size and seed give the same shop, and a
+ * machine or vise is the same in a smaller one.
+ */
+public final class BigShop {
+  private static final Set<Feature> MACHINES = EnumSet.of(Feature.FEW_GUARDS);
+  private static final Set<Feature> VISES = EnumSet.noneOf(Feature.class);
+
+  private BigShop() {}
+
+  /**
+   * Writes the tables of such a shop: {@code BigShop MACHINES VISES FOLDER SEED}.
+   *
+   * @throws IOException if {@code FOLDER}, which is made if need be, cannot be written into
+   */
+  public static void main(String[] args) throws IOException {
+    Shop shop = shop(Integer.parseInt(args[0]), Integer.parseInt(args[1]), Long.parseLong(args[3]));
+    write(shop, Path.of(args[2]));
+  }
+
+  /** {@code machine 0001} and so on; {@code vise 0001} and so on. */
+  public static Shop shop(int machines, int vises, long seed) {
+    List<Machine> mills = new ArrayList<>(machines);
+    for (int i = 1; i <= machines; i++) {
+      MachineDraft mill = mill(new Dice(seed * 7_000_003 + i, false));
+      mill.name = "machine %04d".formatted(i);
+      mills.add(mill.build());
+    }
+    List<Vise> kinds = new ArrayList<>(vises);
+    for (int i = 1; i <= vises; i++) {
+      Dice dice = new Dice(seed * 9_000_011 - i, false);
+      ViseDraft vise = RandomVises.draft(dice, VISES, mill(dice));
+      vise.name = "vise %04d".formatted(i);
+      kinds.add(vise.build());
+    }
+    return new Shop(Settings.DEFAULTS, mills, kinds, List.of());
+  }
+
+  /** Writes the tables of {@code shop} into {@code folder}, which is made if need be. */
+  public static void write(Shop shop, Path folder) throws IOException {
+    Files.createDirectories(folder);
+    for (Map.Entry<String, String> file : ShopCsv.files(shop).entrySet()) {
+      Files.writeString(folder.resolve(file.getKey()), file.getValue());
+    }
+  }
+
+  /** The slots that most have, so that a vise for one will often go on another. */
+  private static MachineDraft mill(Dice dice) {
+    MachineDraft mill = RandomMachines.draft(dice, MACHINES);
+    mill.guards.subList(1, mill.guards.size()).clear();
+    mill.slotCount = Math.max(mill.slotCount, 1);
+    if (mill.slotPositions.isEmpty()) {
+      mill.slotPitch = dice.dimension(50, 80);
+    }
+    mill.slotWidth = Dimension.of(dice.among(List.of(14L, 16L, 16L, 18L)) * Length.MM);
+    return mill;
+  }
+}

@@ -1,0 +1,41 @@
+package org.jawroom.reference;
+
+import java.util.List;
+import org.jawroom.geometry.Length;
+import org.jawroom.placement.Verdict;
+import org.jawroom.reference.ReferenceOutcome.Usable;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/**
+ * Settings under which a pairing just fits or just does not: the clearance takes up what the best
+ * place has left, or the least opening is as wide as the usable one, give or take a nanometre.
+ */
+final class RandomTouch {
+  private RandomTouch() {}
+
+  static Settings touching(Dice dice, Settings settings, Machine machine, Vise vise) {
+    ReferenceOutcome outcome = ReferencePairing.solve(settings, machine, vise);
+    long off = dice.among(List.of(-2L, -1L, 0L, 0L, 0L, 1L, 2L));
+    long clearance = settings.clearance();
+    long leastOpening = settings.leastOpening();
+    if (outcome.verdict() == Verdict.LIMITED && dice.chance(70)) {
+      Usable usable = outcome.usable().get();
+      leastOpening = usable.to().minus(usable.from()).floor() + off;
+    } else if (outcome.bestMargin().isPresent()) {
+      clearance = Math.max(0, clearance + outcome.bestMargin().getAsLong() + off);
+    }
+    return new Settings(
+        settings.inches(),
+        settings.decimalComma(),
+        Length.floorTo(clearance, Length.NANOMETRE),
+        0,
+        settings.spacing(),
+        settings.clampRoom(),
+        settings.shortestTool(),
+        settings.jawPlay(),
+        Math.max(Settings.OPENING_GRAIN, Length.floorTo(leastOpening, Length.NANOMETRE)),
+        settings.maxOverhang());
+  }
+}
