@@ -87,9 +87,6 @@ final class MatrixCommand implements Callable<Integer> {
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
-    if (!output.equals("-")) {
-      Input.keep(spec, input, reading, Path.of(output).resolve(JobsCsv.FILE));
-    }
     Shop shop = reading.shop().get();
     Optional<Part> part = options.part(shop, err);
     if (part.isEmpty()) {
@@ -106,7 +103,9 @@ final class MatrixCommand implements Callable<Integer> {
     if (output.equals("-")) {
       run.print();
     } else {
-      run.write(Path.of(output));
+      Path directory = Path.of(output);
+      Input.keep(spec, input, reading, directory.resolve(JobsCsv.FILE));
+      run.write(directory);
     }
     return ExitStatus.DONE;
   }

@@ -5,11 +5,17 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,8 +23,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Puts several files into a directory together, one run after another. They are written beside
- * their places under other names and moved only when all are complete; if anything fails, whatever
+ * Puts several files into a directory together. They are written beside their places under other
+ * names and moved only when all are complete, one run after another; if anything fails, whatever
  * stood there before stands there still. If the process is killed, the old files stay, or the next
  * run makes the moves that were left: each file is whole at every moment.
  */
@@ -31,37 +37,28 @@ public final class AtomicFiles implements Closeable {
 
   private static final int BUFFER = 1 << 16;
 
+  /** Runs take minutes; what lies about longer than this was left by one that was killed. */
+  private static final Duration LEFT = Duration.ofDays(1);
+
+  private static final SecureRandom NUMBERS = new SecureRandom();
+
   private final Path directory;
-  private final FolderLock lock;
-  private final List<OutputStream> open = new ArrayList<>();
 
   /** Names, to the names under which the new and the old content are kept meanwhile. */
   private final Map<String, String> written = new LinkedHashMap<>();
 
   private final Map<String, String> kept = new LinkedHashMap<>();
+  private final List<OutputStream> open = new ArrayList<>();
 
   /**
-   * No file yet; makes the directory if need be, and waits while another run writes there.
+   * No file yet; makes the directory if need be.
    *
-   * @throws IOException if it cannot be made or written into
+   * @throws IOException if it cannot be made
    */
   public AtomicFiles(Path directory) throws IOException {
     this.directory = directory;
     if (!Files.isDirectory(directory)) {
       Files.createDirectories(directory);
-    }
-    this.lock = FolderLock.on(directory);
-    boolean begun = false;
-    try {
-      Moves.finish(directory);
-      if (lock.isHeld()) {
-        clearLeftovers(directory);
-      }
-      begun = true;
-    } finally {
-      if (!begun) {
-        lock.close();
-      }
     }
   }
 
@@ -123,9 +120,34 @@ public final class AtomicFiles implements Closeable {
     for (String temporary : written.values()) {
       Moves.force(directory.resolve(temporary));
     }
-    keepOld();
-    moveAll();
+    try (FolderLock lock = FolderLock.on(directory)) {
+      Moves.finish(directory);
+      if (lock.isHeld()) {
+        clearLeftovers();
+      }
+      keepOld();
+      moveAll();
+    }
     return written.keySet().stream().map(directory::resolve).toList();
+  }
+
+  private void clearLeftovers() throws IOException {
+    Instant since = Instant.now().minus(LEFT);
+    List<Path> all;
+    try (Stream<Path> listed = Files.list(directory)) {
+      all = listed.filter(path -> Moves.isOurs(path.getFileName().toString())).toList();
+    }
+    for (Path path : all) {
+      try {
+        FileTime changed = Files.getLastModifiedTime(path, LinkOption.NOFOLLOW_LINKS);
+        boolean mine = written.containsValue(path.getFileName().toString());
+        if (changed.toInstant().isBefore(since) && !mine) {
+          Files.delete(path);
+        }
+      } catch (NoSuchFileException gone) {
+        // Its own run has put it in its place, or taken it away.
+      }
+    }
   }
 
   /** Takes away whatever is not in its place. */
@@ -139,32 +161,22 @@ public final class AtomicFiles implements Closeable {
         continue;
       }
     }
-    try {
-      clean();
-    } finally {
-      lock.close();
-    }
+    clean();
   }
 
-  /** What runs have left that were killed before they could move anything. */
-  private static void clearLeftovers(Path directory) throws IOException {
-    List<Path> leftovers;
-    try (Stream<Path> all = Files.list(directory)) {
-      leftovers = all.filter(path -> Moves.isOurs(path.getFileName().toString())).toList();
-    }
-    for (Path leftover : leftovers) {
-      Files.deleteIfExists(leftover);
-    }
-  }
-
-  /** Made by hand: the JDK's temporary files may be read by their owner alone. */
+  /**
+   * Made by hand: the JDK's temporary files may be read by their owner alone. No name is ever used
+   * again, so that none is taken for the file of an earlier run, or of one at the same time.
+   */
   private Path free(String suffix) throws IOException {
-    for (int number = 0; ; number++) {
-      try {
-        return Files.createFile(directory.resolve(Moves.name(number, suffix)));
-      } catch (FileAlreadyExistsException taken) {
-        // The next number then.
-      }
+    try {
+      return Files.createFile(
+          directory.resolve(Moves.name(NUMBERS.nextLong() & Long.MAX_VALUE, suffix)));
+    } catch (FileSystemException refused) {
+      // It is the folder that people know.
+      throw refused.getReason() == null
+          ? refused
+          : new FileSystemException(directory.toString(), null, refused.getReason());
     }
   }
 

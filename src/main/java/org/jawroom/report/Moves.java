@@ -36,7 +36,7 @@ final class Moves {
   private Moves() {}
 
   /** The name of a file while it is not yet, or no longer, in its place. */
-  static String name(int number, String suffix) {
+  static String name(long number, String suffix) {
     return PREFIX + number + "." + suffix;
   }
 

@@ -72,7 +72,10 @@ class NothingLostTest {
                       name));
     }
     run(0, again);
-    assertSame(next, files(reports));
+    Map<String, byte[]> now = files(reports);
+    // What the killed have left may be another run's, and stays for a day.
+    now.keySet().removeIf(name -> name.startsWith(".jawroom-"));
+    assertSame(next, now);
   }
 
   /** Each run waits for the other to have put its files there. */

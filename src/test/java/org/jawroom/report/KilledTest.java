@@ -11,6 +11,9 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -55,6 +58,9 @@ class KilledTest {
       int after = onlySet();
       assertTrue(after >= before, after + " after " + before);
     }
+    for (String name : others()) {
+      makeOld(folder.resolve(name));
+    }
     AtomicFiles.publish(folder, PublishLoop.set(-1));
     assertEquals(-1, onlySet());
     assertEquals(List.of(), others());
@@ -75,7 +81,7 @@ class KilledTest {
       }
       lines.add("end");
       Files.write(folder.resolve(".jawroom-moves"), lines);
-      Files.writeString(folder.resolve(".jawroom-7.old"), "left over");
+      makeOld(Files.writeString(folder.resolve(".jawroom-7.old"), "left over"));
 
       AtomicFiles.publish(folder.resolve("other"), out -> out.write('x'));
 
@@ -174,6 +180,11 @@ class KilledTest {
       assertEquals(0, onlySet());
       assertEquals(List.of(), others());
     }
+  }
+
+  /** Left by a run that was killed days ago. */
+  private static void makeOld(Path file) throws IOException {
+    Files.setLastModifiedTime(file, FileTime.from(Instant.now().minus(Duration.ofDays(2))));
   }
 
   private Process loop(int first) throws IOException {

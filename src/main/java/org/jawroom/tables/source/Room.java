@@ -7,10 +7,10 @@ final class Room {
   private static final int MOST_LETTERS = 64 << 20;
 
   /** What a cell takes besides its letters, reckoned in letters. */
-  private static final int EACH = 128;
+  private static final int EACH = 64;
 
   static final String FULL =
-      "is beyond the 500000 cells that all tables may have together; split them";
+      "is beyond the million cells that all tables may have together; split them";
 
   private int left = MOST_LETTERS;
 
