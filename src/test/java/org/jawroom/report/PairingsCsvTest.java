@@ -218,7 +218,9 @@ class PairingsCsvTest {
     try (CSVParser parser = CSVParser.parse(new StringReader(csv(outcome)), CSVFormat.RFC4180)) {
       CSVRecord row = parser.getRecords().get(1);
       for (int column : new int[] {0, 1, 5, 6, 15}) {
-        assertEquals("'" + text, row.get(column));
+        // Where it starts after white space, both starts are kept from being one.
+        String whole = "\t\r\n".indexOf(text.charAt(0)) < 0 ? text : text.replace("=", "'=");
+        assertEquals("'" + whole, row.get(column));
       }
       assertEquals("-3.000", row.get(3), "numbers stay numbers");
     }

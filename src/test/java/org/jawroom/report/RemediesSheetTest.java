@@ -67,7 +67,11 @@ class RemediesSheetTest {
   }
 
   private Outcome noPlace(Machine machine) {
-    return new Made(machine, v, Verdict.NO_PLACE).room("80.05").done();
+    return noPlace(machine, v);
+  }
+
+  private Outcome noPlace(Machine machine, Vise vise) {
+    return new Made(machine, vise, Verdict.NO_PLACE).room("80.05").done();
   }
 
   private static Outcome fits(Machine machine, Vise vise, String margin) {
@@ -369,7 +373,7 @@ class RemediesSheetTest {
             new Advised(fits(a, vises.get(2), "9.99")).done(),
                 new Advised(fits(a, vises.get(3), "50")).done(),
             new Advised(fits(a, vises.get(4), "4")).done(), new Advised(heavy).done(),
-            new Advised(fits(b, v, "8")).done(), new Advised(noPlace(b)).done(),
+            new Advised(fits(b, v, "8")).done(), new Advised(noPlace(b, vises.get(1))).done(),
             new Advised(fits(b, vises.get(2), "2")).done(),
                 new Advised(fits(b, vises.get(3), "2")).done(),
             new Advised(fits(b, vises.get(4), "2.5")).done(),
@@ -377,7 +381,7 @@ class RemediesSheetTest {
     assertEquals(
         "A|v|× no place|no single change does it||||q (9.9), r (4), p (3)|none", rows.get(0));
     assertEquals(
-        "B|v|× no place|no single change does it||||v (8), r (2.5), q (2)|A (3)", rows.get(1));
+        "B|p|× no place|no single change does it||||v (8), r (2.5), q (2)|A (3)", rows.get(1));
   }
 
   @Test
