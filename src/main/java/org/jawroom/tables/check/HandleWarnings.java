@@ -1,11 +1,11 @@
 package org.jawroom.tables.check;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Handle;
@@ -18,32 +18,46 @@ import org.jawroom.shop.Vise;
  * machine's rows: its ledges, and at the front its sill.
  */
 final class HandleWarnings {
-  private HandleWarnings() {}
 
-  static List<Warning> of(Machine machine, List<Vise> vises) {
-    List<Vise> hanging = vises.stream().filter(HandleWarnings::hangs).toList();
+  /** How many vises are named in one warning. */
+  private static final int NAMED = 20;
+
+  private final List<String> names = new ArrayList<>();
+  private final List<Set<Turn>> turns = new ArrayList<>();
+
+  /** Of these vises, on whatever machine. */
+  HandleWarnings(List<Vise> vises) {
+    for (Vise vise : vises) {
+      if (hangs(vise)) {
+        names.add(vise.name());
+        turns.add(vise.turns());
+      }
+    }
+  }
+
+  List<Warning> of(Machine machine) {
     List<Warning> warnings = new ArrayList<>();
-    List<Vise> atFront =
-        hanging.stream().filter(vise -> turns(machine, vise).contains(Turn.FRONT)).toList();
+    Set<Turn> front = EnumSet.noneOf(Turn.class);
+    if (machine.turns().contains(Turn.FRONT)) {
+      front.add(Turn.FRONT);
+    }
+    String atFront = hanging(front);
     if (!atFront.isEmpty() && machine.guards().stream().noneMatch(HandleWarnings::isSill)) {
       warnings.add(
           Warning.machine(
               machine.name(),
               "guards",
               "has no row of kind sill, though "
-                  + hangs(atFront)
+                  + atFront
                   + " below the table top at the front. Measure the sill or apron there and give it a row"));
     }
-    List<Turn> bare =
-        EnumSet.allOf(Turn.class).stream()
-            .filter(turn -> machine.ledges().get(side(turn)) == 0)
-            .filter(turn -> hanging.stream().anyMatch(v -> turns(machine, v).contains(turn)))
-            .toList();
+    Set<Turn> bare = EnumSet.noneOf(Turn.class);
+    for (Turn turn : machine.turns()) {
+      if (machine.ledges().get(side(turn)) == 0 && turns.stream().anyMatch(t -> t.contains(turn))) {
+        bare.add(turn);
+      }
+    }
     if (!bare.isEmpty()) {
-      List<Vise> toward =
-          hanging.stream()
-              .filter(vise -> bare.stream().anyMatch(turns(machine, vise)::contains))
-              .toList();
       List<String> ledges = bare.stream().map(turn -> side(turn).word() + "_ledge").toList();
       warnings.add(
           Warning.machine(
@@ -52,11 +66,32 @@ final class HandleWarnings {
               String.join(", ", ledges)
                   + (ledges.size() == 1 ? " is 0" : " are 0")
                   + ", though "
-                  + hangs(toward)
+                  + hanging(bare)
                   + " below the table top there. Measure what sticks out of the table's side: rails,"
                   + " scales, feed boxes"));
     }
     return warnings;
+  }
+
+  /** Those that may be turned so, in words; empty if there are none. */
+  private String hanging(Set<Turn> any) {
+    List<String> first = new ArrayList<>();
+    int more = 0;
+    for (int vise = 0; vise < names.size(); vise++) {
+      if (!Collections.disjoint(turns.get(vise), any)) {
+        if (first.size() < NAMED) {
+          first.add(names.get(vise));
+        } else {
+          more++;
+        }
+      }
+    }
+    return first.isEmpty()
+        ? ""
+        : "the handle or a part of "
+            + String.join(", ", first)
+            + (more == 0 ? "" : " and " + more + " more")
+            + " hangs";
   }
 
   /**
@@ -76,21 +111,8 @@ final class HandleWarnings {
         && vise.screw().height().length() < handle.radius().length();
   }
 
-  private static String hangs(List<Vise> vises) {
-    return "the handle or a part of "
-        + vises.stream().map(Vise::name).collect(Collectors.joining(", "))
-        + " hangs";
-  }
-
   private static boolean isSill(Guard guard) {
     return guard.kind().strip().toLowerCase(Locale.ROOT).equals("sill");
-  }
-
-  private static Set<Turn> turns(Machine machine, Vise vise) {
-    Set<Turn> both = EnumSet.noneOf(Turn.class);
-    both.addAll(machine.turns());
-    both.retainAll(vise.turns());
-    return both;
   }
 
   private static Side side(Turn turn) {

@@ -1,12 +1,8 @@
 package org.jawroom.tables.check;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.stream.LongStream;
+import java.util.Set;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -25,22 +21,31 @@ import org.jawroom.shop.Vise;
  * is said where a dimension that it needs is blank, or where the bolts reach no slots.
  */
 final class OverhangWarnings {
-  private OverhangWarnings() {}
+  private static final long NONE = Long.MAX_VALUE;
 
-  static Optional<Warning> of(Machine machine, Vise vise) {
+  private final Machine machine;
+  private final Axis direction;
+  private final long reach;
+  private final long[] lines;
+
+  /** Of one machine, with whatever vise. */
+  OverhangWarnings(Machine machine) {
+    this.machine = machine;
+    Slots slots = machine.slots();
+    this.direction = slots.direction();
+    this.reach = slots.length().orElse(size(direction)) / 2;
+    this.lines = slotLines(slots);
+  }
+
+  Optional<Warning> of(Vise vise) {
     if (!vise.simple()
         || !vise.base().rearReach().isKnown()
         || !vise.base().frontReach().isKnown()) {
       return Optional.empty();
     }
-    OptionalLong least =
-        machine.turns().stream()
-            .filter(vise.turns()::contains)
-            .flatMap(turn -> vise.mounts().stream().map(mount -> least(machine, vise, turn, mount)))
-            .flatMapToLong(OptionalLong::stream)
-            .min();
     long length = vise.base().rearReach().length() + vise.base().frontReach().length();
-    if (least.isEmpty() || 4 * least.getAsLong() <= length) {
+    long least = least(vise, length);
+    if (least == NONE || 4 * least <= length) {
       return Optional.empty();
     }
     return Optional.of(
@@ -50,107 +55,99 @@ final class OverhangWarnings {
             "on "
                 + machine.name()
                 + " at least "
-                + SpokenLength.of(least.getAsLong())
+                + SpokenLength.of(least)
                 + " of its base, more than a quarter of its length, hangs over the table's edge wherever"
                 + " it is bolted. Check bolt_u, the reaches and the slots"));
   }
 
+  /** The least overhang, or one of no more than a quarter, over all turns and mounts. */
+  private long least(Vise vise, long length) {
+    long least = NONE;
+    Set<Turn> turns = machine.turns();
+    for (Turn turn : vise.turns()) {
+      if (turns.contains(turn)) {
+        for (Mount mount : vise.mounts()) {
+          least = Math.min(least, least(vise, turn, mount));
+          if (4 * least <= length && least != NONE) {
+            return least;
+          }
+        }
+      }
+    }
+    return least;
+  }
+
   /**
-   * The least overhang over an edge at the end of the base's length; empty: bolts reach no slots.
+   * The least overhang over an edge at the end of the base's length; {@link #NONE}: bolts reach no
+   * slots.
    */
-  private static OptionalLong least(Machine machine, Vise vise, Turn turn, Mount mount) {
+  private long least(Vise vise, Turn turn, Mount mount) {
     if (!isKnown(mount)) {
-      return OptionalLong.empty();
+      return NONE;
     }
-    Interval reaches =
-        Interval.of(-vise.base().rearReach().length(), vise.base().frontReach().length());
-    Interval base = turn.uSign() > 0 ? reaches : reaches.negated();
-    Interval table = Interval.around(0, size(machine, turn.uAxis()) / 2);
-    // Overhang falls and then rises along a run of places: it is least at an end, or in the middle.
-    long middle = -(base.lo() + base.hi()) / 2;
-    return places(machine, turn, mount).stream()
-        .flatMapToLong(run -> LongStream.of(run.lo(), run.hi(), into(run, middle)))
-        .map(place -> overhang(base.plus(place), table))
-        .min();
-  }
-
-  private static long overhang(Interval base, Interval table) {
-    return Math.max(0, Math.max(table.lo() - base.lo(), base.hi() - table.hi()));
-  }
-
-  /** Where the vise may stand along its own length with all bolts of the mount in slots. */
-  private static List<Interval> places(Machine machine, Turn turn, Mount mount) {
-    Slots slots = machine.slots();
-    List<Interval> across = List.of(Interval.ALL);
-    List<Interval> along = List.of(Interval.ALL);
-    long slotLength = slots.length().orElse(size(machine, slots.direction()));
+    Axis across = direction.across();
+    Runs along = Runs.EVERYWHERE;
+    Runs over = Runs.EVERYWHERE;
     for (Bolt bolt : mount.bolts()) {
-      across = meet(across, runs(slotLines(machine), turn, bolt, slots.direction().across(), 0));
-      along = meet(along, runs(List.of(0L), turn, bolt, slots.direction(), slotLength / 2));
+      along =
+          along.meeting(
+              new long[] {0}, -offset(turn, bolt, direction), play(turn, bolt, direction) + reach);
+      over = over.meeting(lines, -offset(turn, bolt, across), play(turn, bolt, across));
     }
-    if (across.isEmpty() || along.isEmpty()) {
-      return List.of();
+    if (along.isEmpty() || over.isEmpty()) {
+      return NONE;
     }
-    return turn.uAxis() == slots.direction() ? along : across;
+    long rear = vise.base().rearReach().length();
+    long front = vise.base().frontReach().length();
+    boolean forward = turn.uSign() > 0;
+    long lo = forward ? -rear : -front;
+    long hi = forward ? front : rear;
+    return (turn.uAxis() == direction ? along : over).leastOverhang(lo, hi, size(turn.uAxis()) / 2);
   }
 
-  /**
-   * For each line, where the vise's origin may stand so that the bolt comes within {@code reach} of
-   * it.
-   */
-  private static List<Interval> runs(
-      List<Long> lines, Turn turn, Bolt bolt, Axis axis, long reach) {
+  private static long offset(Turn turn, Bolt bolt, Axis axis) {
     long u = bolt.u().length();
     long v = bolt.v().length();
-    long offset = axis == Axis.X ? turn.x(u, v) : turn.y(u, v);
-    Dimension hole = turn.uAxis() == axis ? bolt.holeU() : bolt.holeV();
-    long play = hole.length() / 2;
-    return lines.stream().map(line -> Interval.around(line - offset, play + reach)).toList();
+    return axis == Axis.X ? turn.x(u, v) : turn.y(u, v);
   }
 
-  /** Empty where a blank leaves the places of the slots open. */
-  private static List<Long> slotLines(Machine machine) {
-    Slots slots = machine.slots();
-    long edge = -size(machine, slots.direction().across()) / 2;
+  private static long play(Turn turn, Bolt bolt, Axis axis) {
+    Dimension hole = turn.uAxis() == axis ? bolt.holeU() : bolt.holeV();
+    return hole.length() / 2;
+  }
+
+  /** None where a blank leaves the places of the slots open. */
+  private long[] slotLines(Slots slots) {
+    long edge = -size(direction.across()) / 2;
     if (!slots.positions().isEmpty()) {
-      return slots.positions().stream().map(position -> edge + position).toList();
+      return slots.positions().stream().mapToLong(position -> edge + position).toArray();
     }
     if (slots.needsPitch() && !slots.pitch().isKnown()) {
-      return List.of();
+      return new long[0];
     }
     long pitch = slots.pitch().isKnown() ? slots.pitch().length() : 0;
     long centred = -(slots.count() - 1) * pitch / 2;
     long first = slots.first().isPresent() ? edge + slots.first().getAsLong() : centred;
-    return LongStream.range(0, slots.count()).map(j -> first + j * pitch).boxed().toList();
-  }
-
-  private static List<Interval> meet(List<Interval> some, List<Interval> others) {
-    List<Interval> common = new ArrayList<>();
-    for (Interval one : some) {
-      for (Interval other : others) {
-        if (one.meets(other)) {
-          common.add(Interval.of(Math.max(one.lo(), other.lo()), Math.min(one.hi(), other.hi())));
-        }
-      }
+    long[] lines = new long[slots.count()];
+    for (int slot = 0; slot < lines.length; slot++) {
+      lines[slot] = first + slot * pitch;
     }
-    return common;
+    return lines;
   }
 
   private static boolean isKnown(Mount mount) {
-    return mount.bolts().stream()
-        .allMatch(
-            bolt ->
-                bolt.u().isKnown()
-                    && bolt.v().isKnown()
-                    && bolt.holeU().isKnown()
-                    && bolt.holeV().isKnown());
+    for (Bolt bolt : mount.bolts()) {
+      if (!bolt.u().isKnown()
+          || !bolt.v().isKnown()
+          || !bolt.holeU().isKnown()
+          || !bolt.holeV().isKnown()) {
+        return false;
+      }
+    }
+    return true;
   }
 
-  private static long size(Machine machine, Axis axis) {
+  private long size(Axis axis) {
     return axis == Axis.X ? machine.tableLength() : machine.tableWidth();
-  }
-
-  private static long into(Interval run, long place) {
-    return Math.max(run.lo(), Math.min(run.hi(), place));
   }
 }
