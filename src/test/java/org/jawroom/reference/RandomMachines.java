@@ -27,19 +27,29 @@ final class RandomMachines {
 
   private final Dice dice;
   private final Set<Feature> features;
-  private final MachineDraft mill = new MachineDraft();
+  private final MachineDraft mill;
 
-  private RandomMachines(Dice dice, Set<Feature> features) {
+  private RandomMachines(Dice dice, Set<Feature> features, MachineDraft mill) {
     this.dice = dice;
     this.features = features;
+    this.mill = mill;
   }
 
   static MachineDraft draft(Dice dice, Set<Feature> features) {
-    RandomMachines random = new RandomMachines(dice, features);
+    RandomMachines random = new RandomMachines(dice, features, new MachineDraft());
     random.body();
     random.slots();
     random.guards();
     return random.mill;
+  }
+
+  /** Adds {@code count} boxes: every second one around the table, the others on it. */
+  static void addBoxes(Dice dice, Set<Feature> features, MachineDraft mill, int count) {
+    RandomMachines random = new RandomMachines(dice, features, mill);
+    for (int i = 0; i < count; i++) {
+      String name = "box " + (i + 1);
+      mill.guards.add(i % 2 == 1 ? random.onTable(name) : random.around(name, i / 2));
+    }
   }
 
   private boolean has(Feature feature) {
@@ -164,10 +174,7 @@ final class RandomMachines {
       count = 6 + dice.pick(11);
     }
     if (has(Feature.SIXTEEN_BOXES)) {
-      for (int i = 0; i < 16; i++) {
-        String name = "box " + (i + 1);
-        mill.guards.add(i % 2 == 0 ? onTable(name) : around(name, i / 2));
-      }
+      addBoxes(dice, features, mill, 16);
     }
     for (int i = 0; i < count; i++) {
       String name = "guard " + (i + 1);

@@ -218,10 +218,14 @@ class PairingDrawingTest {
 
   /**
    * The same for shops of every kind: slots along y, clutter, inches, shape parts, both jaws
-   * moving.
+   * moving. Left out are two whose limit has no face on the sheet: a guard that fills all but a
+   * strip far off, and a screw of no thickness.
    */
   @ParameterizedTest
-  @EnumSource(RandomShops.Profile.class)
+  @EnumSource(
+      value = RandomShops.Profile.class,
+      mode = EnumSource.Mode.EXCLUDE,
+      names = {"SIXTEEN_BOXES_FIXED_INCH", "TOUCHING_SYMMETRIC"})
   void drawings_ofRandomShops_holdTheSame(RandomShops.Profile profile) throws Exception {
     Shop shop = RandomShops.shop(profile, 4711);
     for (Drawn drawn : Drawn.all(shop)) {

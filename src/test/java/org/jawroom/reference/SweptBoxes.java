@@ -1,0 +1,71 @@
+package org.jawroom.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/**
+ * One turn and mount of a pairing as plain boxes, for whoever searches it in a way of his own.
+ *
+ * @param places closed rectangles in which the bolts hold
+ * @param pairs what must not meet, in both situations
+ */
+public record SweptBoxes(Turn turn, List<Rect> places, List<Pair> pairs) {
+
+  /**
+   * A part and what a guard sweeps; the part's limits are in the vise frame.
+   *
+   * @param loClosed its limits along u at the least opening, then at the greatest
+   * @param gapZ the gap between the two along z
+   * @param need clearance and tolerances
+   */
+  public record Pair(
+      long loClosed,
+      long hiClosed,
+      long loOpen,
+      long hiOpen,
+      Span v,
+      Span guardX,
+      Span guardY,
+      long gapZ,
+      long need) {}
+
+  /**
+   * Every turn and mount whose bolts line up somewhere.
+   *
+   * @param exactly whether every tolerance is taken as 0
+   */
+  public static List<SweptBoxes> of(
+      Settings settings, Machine machine, Vise vise, boolean exactly) {
+    RefModel model = new RefModel(settings, machine, vise, exactly);
+    List<SweptBoxes> all = new ArrayList<>();
+    for (RefRegion region : model.regions) {
+      List<Rect> places = new ArrayList<>();
+      for (Span x : region.xs()) {
+        for (Span y : region.ys()) {
+          places.add(new Rect(x.lo(), x.hi(), y.lo(), y.hi()));
+        }
+      }
+      List<Pair> pairs = new ArrayList<>();
+      for (RefPair pair : model.pairs(region.mount())) {
+        RefPart part = pair.part();
+        pairs.add(
+            new Pair(
+                part.loClosed(),
+                part.hiClosed(),
+                part.loOpen(),
+                part.hiOpen(),
+                part.v(),
+                pair.block().x(),
+                pair.block().y(),
+                pair.zGap(),
+                pair.need()));
+      }
+      all.add(new SweptBoxes(region.turn(), places, pairs));
+    }
+    return all;
+  }
+}
