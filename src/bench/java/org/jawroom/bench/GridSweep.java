@@ -1,0 +1,105 @@
+package org.jawroom.bench;
+
+import java.util.List;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Turn;
+import org.jawroom.reference.Rect;
+import org.jawroom.reference.SweptBoxes;
+
+/**
+ * The plain way to do it: set the vise down at every place of a 1 mm grid, ends of the slots' play
+ * included, and hold each of its boxes against each guard.
+ */
+final class GridSweep {
+  private static final long STEP = Length.MM;
+
+  private GridSweep() {}
+
+  /** Whether nothing is hit at some place of the grid, the jaws going over all of their travel. */
+  static boolean isClear(List<SweptBoxes> regions) {
+    for (SweptBoxes region : regions) {
+      long[] boxes = boxes(region, 0, 1);
+      for (Rect places : region.places()) {
+        for (long x = places.xLo(); x <= places.xHi(); x = next(x, places.xHi())) {
+          for (long y = places.yLo(); y <= places.yHi(); y = next(y, places.yHi())) {
+            if (isClear(boxes, x, y)) {
+              return true;
+            }
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** The most openings on end, of so many 1 mm apart, at which nothing is hit at some place. */
+  static int mostOpenings(List<SweptBoxes> regions, int openings) {
+    int most = 0;
+    for (SweptBoxes region : regions) {
+      long[][] at = new long[openings][];
+      for (int s = 0; s < openings; s++) {
+        double share = openings == 1 ? 0 : s / (openings - 1.0);
+        at[s] = boxes(region, share, share);
+      }
+      for (Rect places : region.places()) {
+        for (long x = places.xLo(); x <= places.xHi(); x = next(x, places.xHi())) {
+          for (long y = places.yLo(); y <= places.yHi(); y = next(y, places.yHi())) {
+            int run = 0;
+            for (long[] boxes : at) {
+              run = isClear(boxes, x, y) ? run + 1 : 0;
+              most = Math.max(most, run);
+            }
+          }
+        }
+      }
+    }
+    return most;
+  }
+
+  /** One step on, but not past the end; from the end past it. */
+  private static long next(long at, long end) {
+    return at == end ? end + 1 : Math.min(end, at + STEP);
+  }
+
+  private static boolean isClear(long[] boxes, long x, long y) {
+    for (int i = 0; i < boxes.length; i += 4) {
+      if (boxes[i] < x && x < boxes[i + 1] && boxes[i + 2] < y && y < boxes[i + 3]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * For each pair that is not clear in height the places at which it is hit, the jaws going from
+   * one share of their travel to another. A yardstick need not be exact to the nanometre.
+   */
+  private static long[] boxes(SweptBoxes region, double from, double to) {
+    Turn turn = region.turn();
+    List<SweptBoxes.Pair> pairs =
+        region.pairs().stream().filter(pair -> pair.gapZ() < pair.need()).toList();
+    long[] boxes = new long[4 * pairs.size()];
+    for (int i = 0; i < pairs.size(); i++) {
+      SweptBoxes.Pair pair = pairs.get(i);
+      long lo =
+          Math.min(
+              at(pair.loClosed(), pair.loOpen(), from), at(pair.loClosed(), pair.loOpen(), to));
+      long hi =
+          Math.max(
+              at(pair.hiClosed(), pair.hiOpen(), from), at(pair.hiClosed(), pair.hiOpen(), to));
+      long x1 = turn.x(lo, pair.v().lo());
+      long x2 = turn.x(hi, pair.v().hi());
+      long y1 = turn.y(lo, pair.v().lo());
+      long y2 = turn.y(hi, pair.v().hi());
+      boxes[4 * i] = pair.guardX().lo() - Math.max(x1, x2) - pair.need();
+      boxes[4 * i + 1] = pair.guardX().hi() - Math.min(x1, x2) + pair.need();
+      boxes[4 * i + 2] = pair.guardY().lo() - Math.max(y1, y2) - pair.need();
+      boxes[4 * i + 3] = pair.guardY().hi() - Math.min(y1, y2) + pair.need();
+    }
+    return boxes;
+  }
+
+  private static long at(long closed, long open, double share) {
+    return closed + Math.round((open - closed) * share);
+  }
+}
