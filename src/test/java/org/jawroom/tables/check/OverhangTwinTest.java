@@ -19,7 +19,7 @@ class OverhangTwinTest {
   void warnings_ofRandomShops_areThoseOfThePlainLook() {
     int told = 0;
     for (RandomShops.Profile profile : RandomShops.Profile.values()) {
-      for (long seed = 0; seed < 60; seed++) {
+      for (long seed = 0; seed < 120; seed++) {
         told += compare(RandomShops.shop(profile, seed), profile + " seed " + seed);
       }
     }
