@@ -55,7 +55,7 @@ record Part(Shop shop, boolean isFirst) {
   /** Names may hold dots themselves, so every way to part the two is tried. */
   private static Optional<Part> found(Shop shop, String range) {
     Pairs pairs = new Pairs(shop, new PrintWriter(PrintWriter.nullWriter()));
-    int alone = shop.machines().indexOf(pairs.machine(range.strip()).orElse(null));
+    int alone = index(shop, pairs, range);
     if (alone >= 0) {
       return Optional.of(cut(shop, alone, alone));
     }
@@ -72,7 +72,7 @@ record Part(Shop shop, boolean isFirst) {
   }
 
   private static int index(Shop shop, Pairs pairs, String name) {
-    return shop.machines().indexOf(pairs.machine(name.strip()).orElse(null));
+    return pairs.machine(name.strip()).map(shop.machines()::indexOf).orElse(-1);
   }
 
   private static Part cut(Shop shop, int from, int to) {

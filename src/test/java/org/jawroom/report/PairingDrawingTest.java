@@ -218,14 +218,14 @@ class PairingDrawingTest {
 
   /**
    * The same for shops of every kind: slots along y, clutter, inches, shape parts, both jaws
-   * moving. Left out are two whose limit has no face on the sheet: a guard that fills all but a
-   * strip far off, and a screw of no thickness.
+   * moving. Left out are tables so full of boxes that no room is left for words, and worlds made to
+   * touch, of nanometres or of 100 m, which no sheet shows.
    */
   @ParameterizedTest
   @EnumSource(
       value = RandomShops.Profile.class,
-      mode = EnumSource.Mode.EXCLUDE,
-      names = {"SIXTEEN_BOXES_FIXED_INCH", "TOUCHING_SYMMETRIC"})
+      mode = EnumSource.Mode.MATCH_NONE,
+      names = {"SIXTEEN_BOXES.*", "TOUCHING.*", "TINY.*", "HUGE.*"})
   void drawings_ofRandomShops_holdTheSame(RandomShops.Profile profile) throws Exception {
     Shop shop = RandomShops.shop(profile, 4711);
     for (Drawn drawn : Drawn.all(shop)) {
