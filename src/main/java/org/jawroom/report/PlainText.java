@@ -22,12 +22,29 @@ final class PlainText {
 
   /** For a CSV: an apostrophe before anything that could start a formula, as text shown. */
   static String harmless(String text) {
-    if (text.isEmpty()) {
+    if (text.isEmpty() || isPlain(text)) {
       return text;
     }
     String shown = shown(text, LINE_STARTS);
     String inner = FORMULA.matcher(shown).replaceAll("$1'$2");
     return LINE_STARTS.indexOf(inner.charAt(0)) >= 0 ? "'" + inner : inner;
+  }
+
+  /**
+   * Most text by far: it begins with a letter or digit of ASCII and goes on in it, no semicolon.
+   */
+  private static boolean isPlain(String text) {
+    char first = text.charAt(0);
+    if (first > 'z' || !Character.isLetterOrDigit(first)) {
+      return false;
+    }
+    for (int i = 1; i < text.length(); i++) {
+      char letter = text.charAt(i);
+      if (letter < ' ' || letter > '~' || letter == ';') {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** For a cell of a workbook: as text shown, cut where it would be refused. */
