@@ -19,12 +19,14 @@ public final class SweptGuards {
 
   private final List<SweptGuard> all;
   private final long handRoom;
+  private final boolean tolerant;
   private final SweptGuard[] boxes;
   private final long[][] faces;
 
   private SweptGuards(List<SweptGuard> all, long handRoom, SweptGuard[] boxes, long[][] faces) {
     this.all = all;
     this.handRoom = handRoom;
+    this.tolerant = all.stream().anyMatch(guard -> guard.tolerance() != 0);
     this.boxes = boxes;
     this.faces = faces;
   }
@@ -60,6 +62,11 @@ public final class SweptGuards {
 
   public long handRoom() {
     return handRoom;
+  }
+
+  /** Whether any of them may be off. */
+  public boolean hasTolerance() {
+    return tolerant;
   }
 
   /** The clearance that a guard asks of parts of a kind. */

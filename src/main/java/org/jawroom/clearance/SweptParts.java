@@ -37,6 +37,7 @@ public final class SweptParts {
   private final long[][] rows;
   private final long[][] reachesBare;
   private final long[][] reaches;
+  private final boolean tolerant;
 
   private SweptParts(List<Part> sorted, Interval openings, boolean core) {
     this.parts = List.copyOf(sorted);
@@ -44,6 +45,7 @@ public final class SweptParts {
     this.rows = rows(parts, openings, core);
     this.reachesBare = reaches(rows, false);
     this.reaches = reaches(rows, true);
+    this.tolerant = parts.stream().anyMatch(part -> part.tolerance() != 0);
   }
 
   public static SweptParts of(List<Part> parts, Interval openings) {
@@ -80,6 +82,11 @@ public final class SweptParts {
 
   public Interval openings() {
     return openings;
+  }
+
+  /** Whether any of them may be off. */
+  public boolean hasTolerance() {
+    return tolerant;
   }
 
   /** The parts of a kind, {@link #ROW} longs each. */

@@ -58,15 +58,18 @@ record Judgement(
     return new Judgement(verdict, told, Optional.of(choice), full);
   }
 
+  /** For a pairing that is not clear with tolerances. */
   private static boolean clearWithoutTolerance(List<Region> regions, Interval full) {
-    return regions.stream()
-        .map(
-            region ->
-                FreeSpace.belowZero(
-                    region.places(),
-                    Obstacles.withoutTolerance(
-                        region.swept().over(full), region.guards(), region.turn())))
-        .anyMatch(space -> space.isClear(0, Window.EVERYWHERE));
+    for (Region region : regions) {
+      if (region.swept().hasTolerance() || region.guards().hasTolerance()) {
+        Obstacles exact =
+            Obstacles.withoutTolerance(region.swept().over(full), region.guards(), region.turn());
+        if (FreeSpace.belowZero(region.places(), exact).isClear(0, Window.EVERYWHERE)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /**
