@@ -13,6 +13,9 @@ import org.jawroom.reference.SweptBoxes;
 final class GridSweep {
   private static final long STEP = Length.MM;
 
+  /** Longs to a pair. */
+  private static final int STRIDE = 10;
+
   private GridSweep() {}
 
   /** Whether nothing is hit at some place of the grid, the jaws going over all of their travel. */
@@ -61,9 +64,12 @@ final class GridSweep {
     return at == end ? end + 1 : Math.min(end, at + STEP);
   }
 
+  /** Holds each part's box, the vise's origin at (x, y), against its guard's. */
   private static boolean isClear(long[] boxes, long x, long y) {
-    for (int i = 0; i < boxes.length; i += 4) {
-      if (boxes[i] < x && x < boxes[i + 1] && boxes[i + 2] < y && y < boxes[i + 3]) {
+    for (int i = 0; i < boxes.length; i += STRIDE) {
+      long alongX = Math.max(boxes[i + 4] - (x + boxes[i + 1]), x + boxes[i] - boxes[i + 5]);
+      long alongY = Math.max(boxes[i + 6] - (y + boxes[i + 3]), y + boxes[i + 2] - boxes[i + 7]);
+      if (Math.max(Math.max(alongX, alongY), boxes[i + 8]) < boxes[i + 9]) {
         return false;
       }
     }
@@ -71,16 +77,15 @@ final class GridSweep {
   }
 
   /**
-   * For each pair that is not clear in height the places at which it is hit, the jaws going from
-   * one share of their travel to another. A yardstick need not be exact to the nanometre.
+   * For each pair the part's limits along x and y at the origin, swept while the jaws go from one
+   * share of their travel to another, the guard's, the gap along z, and what is asked. A yardstick
+   * need not be exact to the nanometre.
    */
   private static long[] boxes(SweptBoxes region, double from, double to) {
     Turn turn = region.turn();
-    List<SweptBoxes.Pair> pairs =
-        region.pairs().stream().filter(pair -> pair.gapZ() < pair.need()).toList();
-    long[] boxes = new long[4 * pairs.size()];
-    for (int i = 0; i < pairs.size(); i++) {
-      SweptBoxes.Pair pair = pairs.get(i);
+    long[] boxes = new long[STRIDE * region.pairs().size()];
+    int i = 0;
+    for (SweptBoxes.Pair pair : region.pairs()) {
       long lo =
           Math.min(
               at(pair.loClosed(), pair.loOpen(), from), at(pair.loClosed(), pair.loOpen(), to));
@@ -91,10 +96,17 @@ final class GridSweep {
       long x2 = turn.x(hi, pair.v().hi());
       long y1 = turn.y(lo, pair.v().lo());
       long y2 = turn.y(hi, pair.v().hi());
-      boxes[4 * i] = pair.guardX().lo() - Math.max(x1, x2) - pair.need();
-      boxes[4 * i + 1] = pair.guardX().hi() - Math.min(x1, x2) + pair.need();
-      boxes[4 * i + 2] = pair.guardY().lo() - Math.max(y1, y2) - pair.need();
-      boxes[4 * i + 3] = pair.guardY().hi() - Math.min(y1, y2) + pair.need();
+      boxes[i] = Math.min(x1, x2);
+      boxes[i + 1] = Math.max(x1, x2);
+      boxes[i + 2] = Math.min(y1, y2);
+      boxes[i + 3] = Math.max(y1, y2);
+      boxes[i + 4] = pair.guardX().lo();
+      boxes[i + 5] = pair.guardX().hi();
+      boxes[i + 6] = pair.guardY().lo();
+      boxes[i + 7] = pair.guardY().hi();
+      boxes[i + 8] = pair.gapZ();
+      boxes[i + 9] = pair.need();
+      i += STRIDE;
     }
     return boxes;
   }

@@ -86,7 +86,7 @@ final class NearObstacles {
 
   private void keep(long[] row, int at, Interval alongU, Interval alongV, Interval z, long need) {
     if (count == found.length) {
-      found = Arrays.copyOf(found, Math.max(8 * Obstacles.STRIDE, 2 * count));
+      found = Arrays.copyOf(found, Math.max(16 * Obstacles.STRIDE, 2 * count));
     }
     int atU = uFirst ? count : count + 2;
     int atV = uFirst ? count + 2 : count;

@@ -22,6 +22,9 @@ final class BestPlace {
 
   private final List<Seat> seats;
 
+  /** Of the largest margin anywhere, once that was asked for. */
+  private Choice top;
+
   BestPlace(List<Seat> seats) {
     this.seats = List.copyOf(seats);
   }
@@ -96,7 +99,11 @@ final class BestPlace {
   }
 
   private long bestMargin(long shortfall) {
+    if (top != null && top.seat().shortfall(top.place()) <= shortfall) {
+      return top.margin();
+    }
     long best = HOPELESS;
+    Choice choice = null;
     for (Seat seat : mostPromisingFirst()) {
       FreeSpace space = seat.space();
       if (space.bound() <= best) {
@@ -105,10 +112,13 @@ final class BestPlace {
       Window window = seat.reaching(shortfall);
       Place better = best == HOPELESS ? space.likely(window) : space.find(best + 1, window);
       while (better != null) {
-        Place top = space.climbed(better, window);
-        best = space.margin(top.x(), top.y());
+        choice = new Choice(seat, space.climbed(better, window));
+        best = choice.margin();
         better = space.find(best + 1, window);
       }
+    }
+    if (shortfall == Length.ENDLESS) {
+      top = choice;
     }
     return best;
   }
@@ -125,7 +135,13 @@ final class BestPlace {
 
   private long leastShortfall(long margin) {
     long least = Length.ENDLESS;
+    if (top != null && top.margin() >= margin) {
+      least = top.seat().shortfall(top.place());
+    }
     for (Seat seat : seats) {
+      if (least == 0) {
+        break;
+      }
       Place better = seat.space().find(margin, seat.reaching(least - 1));
       while (better != null) {
         Window free = seat.space().around(better, margin, Window.EVERYWHERE);

@@ -286,13 +286,17 @@ final class FreeSpace {
    */
   Place climbed(Place start, Window window) {
     Place at = start;
-    while (true) {
+    long margin = margin(at.x(), at.y());
+    while (margin < bound) {
       Place next = step(at, window);
-      if (margin(next.x(), next.y()) <= margin(at.x(), at.y())) {
-        return at;
+      long then = margin(next.x(), next.y());
+      if (then <= margin) {
+        break;
       }
       at = next;
+      margin = then;
     }
+    return at;
   }
 
   private Place step(Place from, Window window) {
