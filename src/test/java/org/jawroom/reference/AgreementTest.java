@@ -102,7 +102,7 @@ class AgreementTest {
     return profile + " seed " + seed + "\n" + ShopCsv.text(RandomShops.shop(profile, seed));
   }
 
-  private static String told(ReferenceOutcome outcome) {
+  static String told(ReferenceOutcome outcome) {
     Map<String, Object> told = new LinkedHashMap<>();
     told.put("verdict", outcome.verdict());
     told.put("best", outcome.bestMargin());
@@ -118,7 +118,7 @@ class AgreementTest {
     return told.toString();
   }
 
-  private static String told(Outcome outcome, ReferenceOutcome expected) {
+  static String told(Outcome outcome, ReferenceOutcome expected) {
     Map<String, Object> told = new LinkedHashMap<>();
     told.put("verdict", outcome.verdict());
     told.put("best", outcome.bestMargin());

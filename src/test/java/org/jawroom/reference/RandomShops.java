@@ -1,5 +1,6 @@
 package org.jawroom.reference;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
@@ -117,6 +118,45 @@ public final class RandomShops {
   private RandomShops() {}
 
   public static Shop shop(Profile profile, long seed) {
+    return shop(profile, seed, 1);
+  }
+
+  /**
+   * A shop of {@code each} machines and as many vises, the first vise made with the first machine
+   * in mind and so on, but all meant to be tried on all.
+   */
+  static Shop shop(Profile profile, long seed, int each) {
+    Set<Feature> features = features(profile, seed);
+    Dice dice = dice(features, seed * 1_000_003 + profile.ordinal());
+    Settings settings = settings(dice, features);
+    List<Machine> machines = new ArrayList<>();
+    List<Vise> vises = new ArrayList<>();
+    for (int i = 0; i < each; i++) {
+      MachineDraft mill = RandomMachines.draft(dice, features);
+      ViseDraft vise = RandomVises.draft(dice, features, mill);
+      if (features.contains(Feature.SYMMETRIC)) {
+        RandomSymmetry.mirror(dice, mill, vise);
+      }
+      if (features.contains(Feature.SQUEEZED)) {
+        squeeze(dice, settings, mill, vise, features.contains(Feature.TOLERANCES) ? 0 : -40);
+      }
+      if (features.contains(Feature.BLANKS)) {
+        RandomBlanks.strike(dice, mill, vise);
+      }
+      if (i > 0) {
+        mill.name += " " + (i + 1);
+        vise.name += " " + (i + 1);
+      }
+      machines.add(mill.build());
+      vises.add(vise.build());
+    }
+    if (features.contains(Feature.TOUCHING)) {
+      settings = RandomTouch.touching(dice, settings, machines.get(0), vises.get(0));
+    }
+    return new Shop(settings, machines, vises, List.of());
+  }
+
+  private static Set<Feature> features(Profile profile, long seed) {
     Dice first = new Dice(seed * 31 + profile.ordinal(), false);
     Set<Feature> features = EnumSet.noneOf(Feature.class);
     features.addAll(profile.features);
@@ -127,25 +167,7 @@ public final class RandomShops {
         }
       }
     }
-    Dice dice = dice(features, seed * 1_000_003 + profile.ordinal());
-    Settings settings = settings(dice, features);
-    MachineDraft mill = RandomMachines.draft(dice, features);
-    ViseDraft vise = RandomVises.draft(dice, features, mill);
-    if (features.contains(Feature.SYMMETRIC)) {
-      RandomSymmetry.mirror(dice, mill, vise);
-    }
-    if (features.contains(Feature.SQUEEZED)) {
-      squeeze(dice, settings, mill, vise, features.contains(Feature.TOLERANCES) ? 0 : -40);
-    }
-    if (features.contains(Feature.BLANKS)) {
-      RandomBlanks.strike(dice, mill, vise);
-    }
-    Machine machine = mill.build();
-    Vise built = vise.build();
-    if (features.contains(Feature.TOUCHING)) {
-      settings = RandomTouch.touching(dice, settings, machine, built);
-    }
-    return new Shop(settings, List.of(machine), List.of(built), List.of());
+    return features;
   }
 
   /** How many in a hundred shops of anything have it. */

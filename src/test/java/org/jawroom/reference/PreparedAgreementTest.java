@@ -1,0 +1,47 @@
+package org.jawroom.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.stream.LongStream;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.ShopPairings;
+import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.shop.Shop;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Shops of several machines and vises, prepared together as a whole shop is, every pairing of them
+ * against the reference, which prepares nothing: what one pairing leaves behind must not show in
+ * another. {@code -Dprepared.seeds=2000} tries more.
+ */
+class PreparedAgreementTest {
+  private static final int SEEDS = Integer.getInteger("prepared.seeds", 16);
+  private static final int EACH = 3;
+
+  @ParameterizedTest
+  @EnumSource(Profile.class)
+  void solve_shopsPreparedTogether_asTheReferenceHasIt(Profile profile) {
+    int seeds = profile.isCrowded() ? Math.max(1, SEEDS / 8) : SEEDS;
+    LongStream.range(0, seeds).parallel().forEach(seed -> compare(profile, seed));
+  }
+
+  private static void compare(Profile profile, long seed) {
+    Shop shop = RandomShops.shop(profile, seed, EACH);
+    ShopPairings pairings = ShopPairings.of(shop);
+    // Backwards, so that the order of asking differs from that of preparing.
+    for (int i = EACH - 1; i >= 0; i--) {
+      for (int j = EACH - 1; j >= 0; j--) {
+        String pairing = " seed " + seed + ", machine " + i + ", vise " + j + "\n";
+        ReferenceOutcome expected =
+            ReferencePairing.solve(shop.settings(), shop.machines().get(i), shop.vises().get(j));
+        Outcome actual = pairings.solve(i, j);
+
+        assertEquals(
+            AgreementTest.told(expected),
+            AgreementTest.told(actual, expected),
+            () -> profile + pairing + ShopCsv.text(shop));
+      }
+    }
+  }
+}
