@@ -63,7 +63,7 @@ public final class SweptParts {
 
   /** The same parts over another range of openings. */
   public SweptParts over(Interval range) {
-    return range == openings || range.equals(openings) ? this : new SweptParts(parts, range, false);
+    return range.equals(openings) ? this : new SweptParts(parts, range, false);
   }
 
   /**
