@@ -32,6 +32,8 @@ public final class SweptGuards {
   }
 
   /**
+   * Sorts what guards sweep.
+   *
    * @param guards in the order of rank
    * @param handRoom the least clearance of a handle while loading
    */
