@@ -158,7 +158,6 @@ public final class AtomicFiles implements Closeable {
         out.close();
       } catch (IOException full) {
         // What it held is given up; publish() has thrown the same where it was wanted.
-        continue;
       }
     }
     clean();

@@ -73,7 +73,7 @@ final class OverviewSheet {
     for (Finding finding : Finding.values()) {
       if (totals.all().count(finding) > 0) {
         Row row = sheet.createRow(nextRow++);
-        Cells.number(row, 0, totals.all().count(finding), styles.number("0"));
+        Cells.number(row, 0, (double) totals.all().count(finding), styles.number("0"));
         Cells.text(row, 1, Words.signed(finding), styles.entry(finding));
       }
     }
@@ -81,7 +81,7 @@ final class OverviewSheet {
     Cell count = row.createCell(0);
     count.setCellStyle(styles.number("0"));
     count.setCellFormula(matrix.countFormula());
-    count.setCellValue(matrix.clear());
+    count.setCellValue((double) matrix.clear());
     Cells.text(row, 1, "on Matrix with at least the extra clearance wanted there", styles.prose());
   }
 

@@ -21,7 +21,6 @@ final class OverviewWorkbook implements Closeable {
   private static final int IN_REACH = 10;
 
   private final Shop shop;
-  private final PeopleUnit unit;
   private final boolean remedies;
   private final SheetLimits limits;
   private final StableWorkbook workbook;
@@ -31,7 +30,6 @@ final class OverviewWorkbook implements Closeable {
   OverviewWorkbook(Shop shop, PeopleUnit unit, boolean remedies, SheetLimits limits)
       throws IOException {
     this.shop = shop;
-    this.unit = unit;
     this.remedies = remedies;
     this.limits = limits;
     this.workbook = new StableWorkbook(MatrixWorkbook.TITLE, IN_REACH);

@@ -34,7 +34,7 @@ final class PairingsSheet {
   private PairingsSheet(SXSSFWorkbook book, Styles styles) {
     this.styles = styles;
     this.words = new Words(styles.unit());
-    this.list = new ListSheet(book, styles, NAME, headings(styles.unit()), 2);
+    this.list = new ListSheet(book, styles, NAME, headings(), 2);
   }
 
   /** The cell, on this sheet, where the pairing of that index begins. */
@@ -89,7 +89,7 @@ final class PairingsSheet {
         + " clearance and both tolerances. Bare vise, without tool or part.";
   }
 
-  private static List<Heading> headings(PeopleUnit unit) {
+  private static List<Heading> headings() {
     List<Heading> headings =
         new ArrayList<>(
             List.of(

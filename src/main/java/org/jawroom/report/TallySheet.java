@@ -102,9 +102,9 @@ final class TallySheet {
     list.entry();
     list.text(group.name());
     list.text(group.facts());
-    list.number(tally.total(), "0");
+    list.number((double) tally.total(), "0");
     for (Finding finding : Finding.values()) {
-      list.number(tally.count(finding), "0");
+      list.number((double) tally.count(finding), "0");
     }
     if (best == null) {
       list.text("none");
