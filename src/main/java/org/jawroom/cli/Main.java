@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.util.Arrays;
+import java.util.List;
+import org.jawroom.report.WorkbookAhead;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -17,6 +19,9 @@ public final class Main {
 
   /** Runs a command and ends the process with its exit status. */
   public static void main(String[] args) {
+    if (writesWorkbook(args)) {
+      WorkbookAhead.load();
+    }
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     int status = run(args, out, err);
@@ -26,9 +31,15 @@ public final class Main {
     }
   }
 
+  /** Whether a workbook is what comes last, as far as can be told before anything is loaded. */
+  private static boolean writesWorkbook(String[] args) {
+    List<String> given = List.of(args);
+    return given.indexOf("matrix") == 0 && !given.contains("--no-workbook") && !given.contains("-");
+  }
+
   /** Runs a command; see the package for the exit status it returns. */
   static int run(String[] args, PrintWriter out, PrintWriter err) {
-    CommandLine command = new CommandLine(new Jawroom());
+    CommandLine command = Jawroom.of(args);
     command.setOut(PlainWriter.around(out));
     command.setErr(PlainWriter.around(err));
     command.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));

@@ -2,8 +2,8 @@ package org.jawroom.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jawroom.clearance.Limit;
 import org.jawroom.placement.JobOutcome;
@@ -45,39 +45,48 @@ public final class JobsCsv {
           "limited_by",
           "missing");
 
+  /** Columns from handle_to to mount. */
+  private static final int PLACE_COLUMNS = 4;
+
   private JobsCsv() {}
 
   /** Writes all rows in the order given; leaves {@code out} open. */
   public static void write(List<JobOutcome> jobs, OutputStream out) throws IOException {
-    CsvTable table = new CsvTable(out, HEADER);
+    CsvRows rows = new CsvRows();
+    HEADER.forEach(rows::text);
+    rows.end();
     for (JobOutcome job : jobs) {
-      table.row(row(job));
+      row(rows, job);
     }
-    table.finish();
+    out.write(rows.bytes());
   }
 
-  private static List<String> row(JobOutcome outcome) {
-    List<String> row = new ArrayList<>(HEADER.size());
-    row.add(PlainText.harmless(outcome.job().name()));
-    row.add(PlainText.harmless(outcome.machine().name()));
-    row.add(PlainText.harmless(outcome.vise().name()));
-    row.add(outcome.verdict().code());
-    row.add(CsvTable.down(outcome.margin()));
+  private static void row(CsvRows row, JobOutcome outcome) {
+    row.text(PlainText.harmless(outcome.job().name()));
+    row.text(PlainText.harmless(outcome.machine().name()));
+    row.text(PlainText.harmless(outcome.vise().name()));
+    row.text(outcome.verdict().code());
+    row.length(outcome.margin(), Rounding.DOWN);
     Recommendation place = outcome.place().orElse(null);
-    row.add(place == null ? "" : place.handleTo().word());
-    row.add(place == null ? "" : Figures.millimetres(place.x(), Rounding.NEAREST));
-    row.add(place == null ? "" : Figures.millimetres(place.y(), Rounding.NEAREST));
-    row.add(place == null ? "" : PlainText.harmless(place.mount()));
-    row.add(
-        outcome.shortfalls().stream()
-            .map(shortfall -> shortfall.reason().code())
-            .collect(Collectors.joining(";")));
-    row.add(outcome.shortfalls().stream().map(JobsCsv::by).collect(Collectors.joining(";")));
-    row.add(CsvTable.down(outcome.toolRoom()));
-    row.add(outcome.loadRoom().map(Figures::kilograms).orElse(""));
-    row.add(outcome.limit().map(Limit::guard).map(PlainText::harmless).orElse(""));
-    row.add(outcome.missing().stream().map(Column::path).collect(Collectors.joining(";")));
-    return row;
+    if (place == null) {
+      row.empty(PLACE_COLUMNS);
+    } else {
+      row.text(place.handleTo().word());
+      row.length(place.x(), Rounding.NEAREST);
+      row.length(place.y(), Rounding.NEAREST);
+      row.text(PlainText.harmless(place.mount()));
+    }
+    row.text(joined(outcome.shortfalls(), shortfall -> shortfall.reason().code()));
+    row.text(joined(outcome.shortfalls(), JobsCsv::by));
+    row.length(outcome.toolRoom(), Rounding.DOWN);
+    row.text(outcome.loadRoom().map(Figures::kilograms).orElse(""));
+    row.text(outcome.limit().map(Limit::guard).map(PlainText::harmless).orElse(""));
+    row.text(joined(outcome.missing(), Column::path));
+    row.end();
+  }
+
+  private static <T> String joined(List<T> all, Function<T, String> text) {
+    return all.isEmpty() ? "" : all.stream().map(text).collect(Collectors.joining(";"));
   }
 
   private static String by(Shortfall shortfall) {

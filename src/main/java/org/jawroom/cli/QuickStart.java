@@ -1,0 +1,122 @@
+package org.jawroom.cli;
+
+import java.io.File;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.net.URISyntaxException;
+import java.nio.file.FileSystemNotFoundException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.CodeSource;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Starts small work twice as fast as {@code java -jar} would: in a second Java that takes its
+ * classes from an archive beside the JAR ({@link ClassArchive}) and does not optimize what is soon
+ * over. No JAR can ask for either itself.
+ *
+ * <p>Whoever gives Java options of their own gets the Java they asked for, and so does work on
+ * large tables.
+ */
+final class QuickStart {
+
+  /**
+   * Up to how many bytes of tables work is small: some dozen machines and vises. With more,
+   * optimizing pays.
+   */
+  private static final long SMALL = 32_000;
+
+  private QuickStart() {}
+
+  /** The exit status of the command, or empty if it was not run. */
+  static OptionalInt run(String[] args) {
+    Optional<Path> jar = jar();
+    if (jar.isEmpty() || !javaCan() || !isSmall(args)) {
+      return OptionalInt.empty();
+    }
+    try {
+      ClassArchive archive = ClassArchive.beside(jar.get());
+      boolean make = args.length > 0 && args[0].equals("matrix") && archive.claim();
+      try {
+        String option = make ? archive.making() : archive.using();
+        return OptionalInt.of(waitFor(start(jar.get(), option, args)));
+      } finally {
+        if (make) {
+          archive.settle();
+        }
+      }
+    } catch (IOException cannot) {
+      return OptionalInt.empty();
+    }
+  }
+
+  /** Whether this is a Java that knows the options, and nobody gave it others. */
+  private static boolean javaCan() {
+    String name = System.getProperty("java.vm.name", "");
+    return (name.contains("OpenJDK") || name.contains("HotSpot"))
+        && ManagementFactory.getRuntimeMXBean().getInputArguments().isEmpty();
+  }
+
+  /** Whether there are tables to read, small ones. */
+  static boolean isSmall(String[] args) {
+    long bytes = 0;
+    for (int i = 1; i < args.length; i++) {
+      if (!args[i - 1].equals("-o") && !args[i - 1].equals("--output")) {
+        bytes += bytes(args[i]);
+      }
+    }
+    return bytes > 0 && bytes <= SMALL;
+  }
+
+  /** How long a file is, or the tables of a folder; 0 for what is neither. */
+  private static long bytes(String name) {
+    File file = new File(name);
+    File[] tables = file.listFiles((folder, table) -> table.endsWith(".csv"));
+    return tables == null ? file.length() : Arrays.stream(tables).mapToLong(File::length).sum();
+  }
+
+  private static Process start(Path jar, String archive, String[] args) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add(archive);
+    command.addAll(
+        List.of("-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+    command.addAll(List.of("-cp", jar.toString(), Main.class.getName()));
+    command.addAll(List.of(args));
+    return new ProcessBuilder(command).inheritIO().start();
+  }
+
+  private static int waitFor(Process process) {
+    Thread stop = new Thread(process::destroy);
+    Runtime.getRuntime().addShutdownHook(stop);
+    while (true) {
+      try {
+        int status = process.waitFor();
+        Runtime.getRuntime().removeShutdownHook(stop);
+        return status;
+      } catch (InterruptedException goOn) {
+        // Nobody interrupts the first thread; the work ends when it ends.
+      } catch (IllegalStateException stopping) {
+        // This Java is being stopped, and stops the other.
+        return ExitStatus.BUG;
+      }
+    }
+  }
+
+  /** The JAR this class is in; in a build there is none. */
+  private static Optional<Path> jar() {
+    CodeSource source = QuickStart.class.getProtectionDomain().getCodeSource();
+    if (source == null || source.getLocation() == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Path.of(source.getLocation().toURI())).filter(Files::isRegularFile);
+    } catch (URISyntaxException | IllegalArgumentException | FileSystemNotFoundException odd) {
+      return Optional.empty();
+    }
+  }
+}

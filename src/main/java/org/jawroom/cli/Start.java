@@ -1,0 +1,17 @@
+package org.jawroom.cli;
+
+import java.util.OptionalInt;
+
+/** What the JAR starts: small work in a quick Java of its own ({@link QuickStart}), other here. */
+public final class Start {
+  private Start() {}
+
+  /** Runs a command and ends the process with its exit status. */
+  public static void main(String[] args) {
+    OptionalInt status = QuickStart.run(args);
+    if (status.isPresent()) {
+      System.exit(status.getAsInt());
+    }
+    Main.main(args);
+  }
+}
