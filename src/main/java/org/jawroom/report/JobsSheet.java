@@ -68,10 +68,7 @@ final class JobsSheet {
 
   private void setUp() {
     sheet.createFreezePane(1, FIRST_JOB);
-    sheet.setColumnWidth(0, HEAD_WIDTH * 256);
-    for (int column = 1; column <= machines; column++) {
-      sheet.setColumnWidth(column, MACHINE_WIDTH * 256);
-    }
+    Columns.widths(sheet, HEAD_WIDTH, MACHINE_WIDTH, machines);
     Paper.set(sheet, styles.unit(), NAMES, NAMES, 1, width());
   }
 

@@ -100,10 +100,7 @@ final class MatrixSheet {
 
   private void setUp() {
     sheet.createFreezePane(1, FIRST_MARGIN);
-    sheet.setColumnWidth(0, HEAD_WIDTH * 256);
-    for (int column = 1; column <= Math.max(vises, MatrixKey.COLUMNS); column++) {
-      sheet.setColumnWidth(column, VISE_WIDTH * 256);
-    }
+    Columns.widths(sheet, HEAD_WIDTH, VISE_WIDTH, Math.max(vises, MatrixKey.COLUMNS));
     Paper.set(sheet, styles.unit(), NAMES, FACTS, 1, width());
   }
 

@@ -57,10 +57,7 @@ final class OverviewMatrix {
 
   private void head() {
     sheet.createFreezePane(1, FIRST);
-    sheet.setColumnWidth(0, HEAD_WIDTH * 256);
-    for (int column = 1; column <= Math.max(vises, MatrixKey.COLUMNS); column++) {
-      sheet.setColumnWidth(column, VISE_WIDTH * 256);
-    }
+    Columns.widths(sheet, HEAD_WIDTH, VISE_WIDTH, Math.max(vises, MatrixKey.COLUMNS));
     Row title = sheet.createRow(0);
     title.setHeightInPoints(26);
     Cells.text(title, 0, "Which vise goes on which machine" + cut(), styles.title());

@@ -3,14 +3,11 @@ package org.jawroom.report;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Date;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A workbook that is written so that equal sheets are equal bytes. */
 final class StableWorkbook implements Closeable {
@@ -18,7 +15,7 @@ final class StableWorkbook implements Closeable {
   /** When every workbook says it was made, so that equal reports are equal files. */
   private static final Instant EVERY_BOOK = Instant.parse("2000-01-01T00:00:00Z");
 
-  private final SXSSFWorkbook book;
+  private final StableBook book;
 
   /**
    * An empty one.
@@ -26,7 +23,7 @@ final class StableWorkbook implements Closeable {
    * @param rows of each sheet that are still in reach; those before them are on disk
    */
   StableWorkbook(String title, int rows) {
-    book = new SXSSFWorkbook(new XSSFWorkbook(), rows);
+    book = new StableBook(rows);
     describe(book.getXSSFWorkbook().getProperties(), title);
   }
 
@@ -54,16 +51,10 @@ final class StableWorkbook implements Closeable {
 
   /** Writes it, once; leaves {@code out} open. */
   void writeTo(OutputStream out) throws IOException {
-    Path rough = Files.createTempFile("jawroom", ".xlsx");
     try {
-      try (OutputStream first = Files.newOutputStream(rough)) {
-        book.write(first);
-      } catch (RuntimeException wrapped) {
-        throw cause(wrapped);
-      }
-      StableZip.copy(rough, out);
-    } finally {
-      Files.deleteIfExists(rough);
+      book.write(out);
+    } catch (RuntimeException wrapped) {
+      throw cause(wrapped);
     }
   }
 
