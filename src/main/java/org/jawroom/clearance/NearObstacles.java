@@ -13,6 +13,9 @@ import org.jawroom.geometry.Turn;
 final class NearObstacles {
   private static final long[] NONE = {};
 
+  /** Room for so many obstacles to begin with. */
+  private static final int FIRST = 8;
+
   private final SweptParts parts;
   private final SweptGuards guards;
   private final boolean withTolerance;
@@ -42,27 +45,33 @@ final class NearObstacles {
   }
 
   long[] all() {
-    for (SweptGuard guard : guards.boxes()) {
+    SweptGuard[] boxes = guards.boxes();
+    for (int i = 0; i < boxes.length; i++) {
+      SweptGuard guard = boxes[i];
       Box box = guard.box();
       Interval alongU = signed(uIsX ? box.x() : box.y(), uUp);
       Interval alongV = signed(uIsX ? box.y() : box.x(), vUp);
       for (Kind kind : Kind.ALL) {
         if (kind.situation() == guard.situation()) {
-          add(guard, alongU, alongV, box.z(), kind);
+          // What neither part nor guard does otherwise while loading was found while cutting.
+          boolean again = kind == Kind.LOADING && guards.repeats(i);
+          int end = again ? parts.onlyLoading() : parts.rows(kind).length;
+          add(guard, alongU, alongV, box.z(), kind, end);
         }
       }
     }
-    return count == found.length ? found : Arrays.copyOf(found, count);
+    return RisingObstacles.of(found, count);
   }
 
-  private void add(SweptGuard guard, Interval alongU, Interval alongV, Interval z, Kind kind) {
+  private void add(
+      SweptGuard guard, Interval alongU, Interval alongV, Interval z, Kind kind, int end) {
     long required = guards.required(kind, guard) + (withTolerance ? guard.tolerance() : 0);
     // If the parts of a kind all together are not too near, none of them is.
     if (isFar(parts.reach(kind, withTolerance), 0, alongU, alongV, z, required)) {
       return;
     }
     long[] rows = parts.rows(kind);
-    for (int at = 0; at < rows.length; at += SweptParts.ROW) {
+    for (int at = 0; at < end; at += SweptParts.ROW) {
       long need = required + (withTolerance ? rows[at + SweptParts.TOLERANCE] : 0);
       if (!isFar(rows, at, alongU, alongV, z, need)
           && (!guard.table()
@@ -86,7 +95,7 @@ final class NearObstacles {
 
   private void keep(long[] row, int at, Interval alongU, Interval alongV, Interval z, long need) {
     if (count == found.length) {
-      found = Arrays.copyOf(found, Math.max(16 * Obstacles.STRIDE, 2 * count));
+      found = Arrays.copyOf(found, Math.max(FIRST * Obstacles.STRIDE, 2 * count));
     }
     int atU = uFirst ? count : count + 2;
     int atV = uFirst ? count + 2 : count;

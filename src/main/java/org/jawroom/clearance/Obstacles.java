@@ -68,8 +68,8 @@ public record Obstacles(
 
   /**
    * The obstacles that can make the margin less than {@code bound} somewhere in a rectangle of
-   * places: a, b, c, d, f of each, one after the other, a and b being along {@code first} (X or Y),
-   * c and d along the other axis.
+   * places, by rising a: a, b, c, d, f of each, one after the other, a and b being along {@code
+   * first} (X or Y), c and d along the other axis.
    */
   public long[] within(Axis first, Interval x, Interval y, long bound) {
     return new NearObstacles(this, first, x, y, bound).all();
@@ -78,12 +78,14 @@ public record Obstacles(
   /**
    * What limits the place (x, y): of equal margins the first guard, then the first part, then
    * cutting; empty if there is no pair.
+   *
+   * @param most the margin there, or more; what is farther off is not looked at
    */
-  public Optional<Limit> limit(long x, long y) {
+  public Optional<Limit> limit(long x, long y, long most) {
     SweptGuard first = null;
     Kind kindOfFirst = null;
     int part = -1;
-    long least = Long.MAX_VALUE;
+    long least = most;
     for (SweptGuard guard : guards.all()) {
       for (Kind kind : Kind.ALL) {
         // If the parts of a kind all together are not nearer, none of them is.
@@ -98,7 +100,7 @@ public record Obstacles(
             long margin = margin(rows, at, guard, kind, x, y) - rows[at + SweptParts.TOLERANCE];
             // A guard comes once in each of its situations; its parts come before those.
             boolean earlier = first != null && guard.rank() == first.rank() && index < part;
-            if (margin < least || margin == least && earlier) {
+            if (margin < least || margin == least && (first == null || earlier)) {
               least = margin;
               first = guard;
               kindOfFirst = kind;

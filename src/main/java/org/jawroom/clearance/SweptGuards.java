@@ -21,6 +21,7 @@ public final class SweptGuards {
   private final long handRoom;
   private final boolean tolerant;
   private final SweptGuard[] boxes;
+  private final boolean[] repeats;
   private final long[][] faces;
 
   private SweptGuards(List<SweptGuard> all, long handRoom, SweptGuard[] boxes, long[][] faces) {
@@ -28,6 +29,7 @@ public final class SweptGuards {
     this.handRoom = handRoom;
     this.tolerant = all.stream().anyMatch(guard -> guard.tolerance() != 0);
     this.boxes = boxes;
+    this.repeats = repeats(boxes);
     this.faces = faces;
   }
 
@@ -80,12 +82,33 @@ public final class SweptGuards {
     return boxes;
   }
 
+  /** Whether a box while loading is as the one before it is while cutting. */
+  boolean repeats(int box) {
+    return repeats[box];
+  }
+
   /**
    * How far parts of a kind may reach on a side: the nearest face less what is required of it.
    * Endless where there is none.
    */
   long face(Kind kind, Side side, boolean withTolerance) {
     return faces[withTolerance ? 1 : 0][kind.ordinal() * SIDES + side.ordinal()];
+  }
+
+  private static boolean[] repeats(SweptGuard[] boxes) {
+    boolean[] repeats = new boolean[boxes.length];
+    for (int i = 1; i < boxes.length; i++) {
+      SweptGuard before = boxes[i - 1];
+      SweptGuard box = boxes[i];
+      repeats[i] =
+          before.situation() == Situation.CUTTING
+              && box.situation() == Situation.LOADING
+              && before.table() == box.table()
+              && before.clearance() == box.clearance()
+              && before.tolerance() == box.tolerance()
+              && before.box().equals(box.box());
+    }
+    return repeats;
   }
 
   private static void merge(long[] faces, Kind kind, Side side, long face, long need) {

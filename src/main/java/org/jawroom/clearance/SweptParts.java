@@ -38,20 +38,23 @@ public final class SweptParts {
   private final long[][] reachesBare;
   private final long[][] reaches;
   private final boolean tolerant;
+  private final int onlyLoading;
 
-  private SweptParts(List<Part> sorted, Interval openings, boolean core) {
-    this.parts = List.copyOf(sorted);
+  private SweptParts(List<Part> parts, Interval openings, boolean tolerant, boolean core) {
+    this.parts = parts;
     this.openings = openings;
-    this.rows = rows(parts, openings, core);
+    this.tolerant = tolerant;
+    this.rows = new long[Kind.ALL.size()][];
+    this.onlyLoading = fill(core);
     this.reachesBare = reaches(rows, false);
     this.reaches = reaches(rows, true);
-    this.tolerant = parts.stream().anyMatch(part -> part.tolerance() != 0);
   }
 
   public static SweptParts of(List<Part> parts, Interval openings) {
     List<Part> sorted = new ArrayList<>(parts);
     sorted.sort(PRECEDENCE);
-    return new SweptParts(sorted, openings, false);
+    boolean tolerant = parts.stream().anyMatch(part -> part.tolerance() != 0);
+    return new SweptParts(List.copyOf(sorted), openings, tolerant, false);
   }
 
   /** The same and these. */
@@ -63,7 +66,7 @@ public final class SweptParts {
 
   /** The same parts over another range of openings. */
   public SweptParts over(Interval range) {
-    return range.equals(openings) ? this : new SweptParts(parts, range, false);
+    return range.equals(openings) ? this : new SweptParts(parts, range, tolerant, false);
   }
 
   /**
@@ -72,7 +75,7 @@ public final class SweptParts {
    * clear even so is clear at no opening.
    */
   public SweptParts core() {
-    return new SweptParts(parts, openings, true);
+    return new SweptParts(parts, openings, tolerant, true);
   }
 
   /** The parts, by rank and then by situation. */
@@ -102,22 +105,51 @@ public final class SweptParts {
     return (withTolerance ? reaches : reachesBare)[kind.ordinal()];
   }
 
-  private static long[][] rows(List<Part> parts, Interval openings, boolean core) {
-    int[] counts = new int[Kind.ALL.size()];
-    for (Part part : parts) {
-      counts[Kind.of(part).ordinal()] += ROW;
+  /**
+   * How much of the rows of {@link Kind#LOADING} is of parts that are not the same while cutting:
+   * it comes first.
+   */
+  int onlyLoading() {
+    return onlyLoading;
+  }
+
+  /** Fills in the rows; returns {@link #onlyLoading}. */
+  private int fill(boolean core) {
+    int[] counts = new int[rows.length];
+    int repeated = 0;
+    for (int i = 0; i < parts.size(); i++) {
+      counts[Kind.of(parts.get(i)).ordinal()] += ROW;
+      repeated += repeats(i) ? ROW : 0;
     }
-    long[][] rows = new long[counts.length][];
     for (int kind = 0; kind < counts.length; kind++) {
       rows[kind] = new long[counts[kind]];
     }
+    int loading = counts[Kind.LOADING.ordinal()];
+    int only = loading - repeated;
+    counts[Kind.LOADING.ordinal()] = only;
     for (int i = parts.size() - 1; i >= 0; i--) {
-      Part part = parts.get(i);
-      int kind = Kind.of(part).ordinal();
-      counts[kind] -= ROW;
-      write(part, i, openings, core, rows[kind], counts[kind]);
+      int kind = Kind.of(parts.get(i)).ordinal();
+      int at = repeats(i) ? loading -= ROW : (counts[kind] -= ROW);
+      write(parts.get(i), i, openings, core, rows[kind], at);
     }
-    return rows;
+    return only;
+  }
+
+  /** Whether a part of {@link Kind#LOADING} is as it is while cutting, which stands before it. */
+  private boolean repeats(int index) {
+    Part part = parts.get(index);
+    if (index == 0 || Kind.of(part) != Kind.LOADING) {
+      return false;
+    }
+    Part before = parts.get(index - 1);
+    return before.situation() == Situation.CUTTING
+        && before.name().equals(part.name())
+        && before.rank() == part.rank()
+        && before.handle() == part.handle()
+        && before.u().equals(part.u())
+        && before.v().equals(part.v())
+        && before.w().equals(part.w())
+        && before.tolerance() == part.tolerance();
   }
 
   private static void write(

@@ -1,6 +1,6 @@
 package org.jawroom.placement;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -20,21 +20,25 @@ final class BestPlace {
   /** Below every margin, and far enough from overflow. */
   private static final long HOPELESS = -2 * Length.ENDLESS;
 
-  private final List<Seat> seats;
+  private final Seat[] seats;
 
   /** Of the largest margin anywhere, once that was asked for. */
   private Choice top;
 
   BestPlace(List<Seat> seats) {
-    this.seats = List.copyOf(seats);
+    this(seats.toArray(Seat[]::new));
+  }
+
+  private BestPlace(Seat[] seats) {
+    this.seats = seats;
   }
 
   /** Of a vise in regions, over a range of openings. */
   static BestPlace over(
       List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval openings) {
-    List<Seat> seats = new ArrayList<>(regions.size());
-    for (Region region : regions) {
-      seats.add(Seat.of(region, machine, vise, openings));
+    Seat[] seats = new Seat[regions.size()];
+    for (int i = 0; i < seats.length; i++) {
+      seats[i] = Seat.of(regions.get(i), machine, vise, openings);
     }
     return new BestPlace(seats);
   }
@@ -42,23 +46,28 @@ final class BestPlace {
   /** The same for questions decided below 0; see {@link FreeSpace#belowZero}. */
   static BestPlace belowZero(
       List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval openings) {
-    List<Seat> seats = new ArrayList<>(regions.size());
-    for (Region region : regions) {
-      seats.add(Seat.belowZero(region, machine, vise, openings));
+    Seat[] seats = new Seat[regions.size()];
+    for (int i = 0; i < seats.length; i++) {
+      seats[i] = Seat.belowZero(regions.get(i), machine, vise, openings);
     }
     return new BestPlace(seats);
   }
 
-  /** A seat and a place of it. */
-  record Choice(Seat seat, Place place) {
-    long margin() {
-      return seat.space().margin(place.x(), place.y());
+  /** What was made for questions decided below 0, made for all. */
+  BestPlace aboveZero() {
+    Seat[] all = new Seat[seats.length];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = seats[i].aboveZero();
     }
+    return new BestPlace(all);
   }
+
+  /** A seat, a place of it, and the margin there. */
+  record Choice(Seat seat, Place place, long margin) {}
 
   /** The largest margin anywhere; {@link Length#ENDLESS} where nothing can be hit. */
   long bestMargin() {
-    return bestMargin(Length.ENDLESS);
+    return largest(Length.ENDLESS).margin();
   }
 
   /** Whether some place has margin ≥ 0. */
@@ -73,21 +82,17 @@ final class BestPlace {
 
   /** Whether some place has margin ≥ 0 with the whole work area within the spindle's reach. */
   boolean isClearInReach() {
-    return seats.stream().anyMatch(seat -> seat.space().isClear(0, seat.reaching(0)));
+    return Arrays.stream(seats).anyMatch(seat -> seat.space().isClear(0, seat.reaching(0)));
   }
 
   /** The recommended place; {@code bestMargin} as found before. */
   Choice recommended(long bestMargin) {
-    long shortfall;
-    long margin;
-    if (bestMargin >= 0) {
-      shortfall = leastShortfall(0);
-      margin = bestMargin(shortfall);
-    } else {
-      margin = bestMargin;
-      shortfall = leastShortfall(margin);
+    if (bestMargin < 0) {
+      return nearest(bestMargin, leastShortfall(bestMargin), null);
     }
-    return nearest(margin, shortfall);
+    long shortfall = leastShortfall(0);
+    Choice best = largest(shortfall);
+    return nearest(best.margin(), shortfall, best);
   }
 
   /**
@@ -95,12 +100,13 @@ final class BestPlace {
    * equals.
    */
   Choice roomiest(long bestMargin) {
-    return nearest(bestMargin, Length.ENDLESS);
+    return nearest(bestMargin, Length.ENDLESS, top);
   }
 
-  private long bestMargin(long shortfall) {
+  /** Some place with the largest margin of those with at most that shortfall, of which one is. */
+  private Choice largest(long shortfall) {
     if (top != null && top.seat().shortfall(top.place()) <= shortfall) {
-      return top.margin();
+      return top;
     }
     long best = HOPELESS;
     Choice choice = null;
@@ -112,24 +118,25 @@ final class BestPlace {
       Window window = seat.reaching(shortfall);
       Place better = best == HOPELESS ? space.likely(window) : space.find(best + 1, window);
       while (better != null) {
-        choice = new Choice(seat, space.climbed(better, window));
-        best = choice.margin();
+        Spot spot = space.climbed(better, window);
+        best = spot.margin();
+        choice = new Choice(seat, spot.place(), best);
         better = space.find(best + 1, window);
       }
     }
     if (shortfall == Length.ENDLESS) {
       top = choice;
     }
-    return best;
+    return choice;
   }
 
   /** By the most that the walls let them hope for. */
-  private List<Seat> mostPromisingFirst() {
-    if (seats.size() == 1) {
+  private Seat[] mostPromisingFirst() {
+    if (seats.length == 1) {
       return seats;
     }
-    List<Seat> sorted = new ArrayList<>(seats);
-    sorted.sort((one, other) -> Long.compare(other.space().bound(), one.space().bound()));
+    Seat[] sorted = seats.clone();
+    Arrays.sort(sorted, (one, other) -> Long.compare(other.space().bound(), one.space().bound()));
     return sorted;
   }
 
@@ -152,16 +159,32 @@ final class BestPlace {
     return least;
   }
 
-  private Choice nearest(long margin, long shortfall) {
-    long off = Length.ENDLESS;
-    long offY = Length.ENDLESS;
+  /**
+   * Of the places with at least that margin and at most that shortfall, the one to recommend.
+   *
+   * <p>Of the places around one that is known, that nearest along x is nearest along y, too; what
+   * it comes to is then to be beaten.
+   *
+   * @param known one of them to begin with; null if none is
+   */
+  private Choice nearest(long margin, long shortfall, Choice known) {
     long offX = Length.ENDLESS;
+    long offY = Length.ENDLESS;
+    if (known != null) {
+      Seat seat = known.seat();
+      Window free = seat.space().around(known.place(), margin, seat.reaching(shortfall));
+      offX = seat.leastOffX(free);
+      offY = seat.leastOffY(free);
+    }
+    long off = Math.max(offX, offY);
     for (Seat seat : seats) {
       Window reaching = seat.reaching(shortfall);
       Place better = seat.space().find(margin, seat.near(off - 1, off - 1).meet(reaching));
       while (better != null) {
         Window free = seat.space().around(better, margin, reaching);
-        off = Math.max(seat.leastOffX(free), seat.leastOffY(free));
+        offX = seat.leastOffX(free);
+        offY = seat.leastOffY(free);
+        off = Math.max(offX, offY);
         better = seat.space().find(margin, seat.near(off - 1, off - 1).meet(reaching));
       }
     }
@@ -169,7 +192,9 @@ final class BestPlace {
       Window within = seat.near(off, off).meet(seat.reaching(shortfall));
       Place better = seat.space().find(margin, seat.near(off, offY - 1).meet(within));
       while (better != null) {
-        offY = seat.leastOffY(seat.space().around(better, margin, within));
+        Window free = seat.space().around(better, margin, within);
+        offX = seat.leastOffX(free);
+        offY = seat.leastOffY(free);
         better = seat.space().find(margin, seat.near(off, offY - 1).meet(within));
       }
     }
@@ -195,11 +220,12 @@ final class BestPlace {
         for (long y : new long[] {seat.midY() + offY, seat.midY() - offY}) {
           boolean preferred =
               best == null || y > best.place().y() || y == best.place().y() && x > best.place().x();
-          if (preferred
-              && seat.space().holds(x, y)
-              && seat.space().margin(x, y) >= margin
-              && seat.shortfall(new Place(x, y)) <= shortfall) {
-            best = new Choice(seat, new Place(x, y));
+          if (preferred && seat.space().holds(x, y)) {
+            Place place = new Place(x, y);
+            long there = seat.space().margin(x, y);
+            if (there >= margin && seat.shortfall(place) <= shortfall) {
+              best = new Choice(seat, place, there);
+            }
           }
         }
       }

@@ -26,7 +26,7 @@ record Description(PreparedMachine machine, PreparedVise vise, MachineGuards gua
         region.mount().orElseThrow().name(),
         slots,
         openings,
-        seat.space().limit(place.x(), place.y()),
+        seat.space().limit(place, choice.margin()),
         seat.shortfall(place),
         Overhang.at(machine.machine(), vise.base(region.turn()), place),
         choice.margin() < 0 ? Optional.empty() : Optional.of(play(seat, place, slotted, slots)),

@@ -1,6 +1,5 @@
 package org.jawroom.placement;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.Limit;
@@ -41,6 +40,7 @@ final class FreeSpace {
   private final long qLeast;
   private final long qMost;
   private long[] near;
+  private final long wallBound;
   private final long bound;
 
   FreeSpace(List<Rectangle> places, Obstacles obstacles) {
@@ -64,12 +64,25 @@ final class FreeSpace {
       strips[4 * i + 2] = q.lo();
       strips[4 * i + 3] = q.hi();
     }
-    this.bound = Math.min(cap, wallBound(Window.EVERYWHERE));
+    this.wallBound = wallBound(Window.EVERYWHERE);
+    this.bound = Math.min(cap, wallBound);
+  }
+
+  /** The same with all that matters above 0, too. */
+  private FreeSpace(FreeSpace capped) {
+    this.obstacles = capped.obstacles;
+    this.alongX = capped.alongX;
+    this.pLeast = capped.pLeast;
+    this.pMost = capped.pMost;
+    this.qLeast = capped.qLeast;
+    this.qMost = capped.qMost;
+    this.strips = capped.strips;
+    this.wallBound = capped.wallBound;
+    this.bound = capped.wallBound;
   }
 
   /**
-   * The obstacles that matter here, by rising a; found when first asked for, since often the walls
-   * alone decide.
+   * The obstacles that matter here; found when first asked for, since often the walls alone decide.
    */
   private long[] near() {
     if (near == null) {
@@ -85,11 +98,7 @@ final class FreeSpace {
       }
       Interval p = Interval.of(pLo, pHi);
       Interval q = Interval.of(qLo, qHi);
-      near =
-          sortedByA(
-              alongX
-                  ? obstacles.within(Axis.X, p, q, bound)
-                  : obstacles.within(Axis.Y, q, p, bound));
+      near = alongX ? obstacles.within(Axis.X, p, q, bound) : obstacles.within(Axis.Y, q, p, bound);
     }
     return near;
   }
@@ -100,6 +109,11 @@ final class FreeSpace {
    */
   static FreeSpace belowZero(List<Rectangle> places, Obstacles obstacles) {
     return new FreeSpace(places, obstacles, 0);
+  }
+
+  /** What was made for questions decided below 0, made for all. */
+  FreeSpace aboveZero() {
+    return wallBound == bound ? this : new FreeSpace(this);
   }
 
   private static Axis alongStrips(List<Rectangle> places) {
@@ -139,9 +153,18 @@ final class FreeSpace {
         Length.ENDLESS, Math.min(Math.min(p - pLeast, pMost - p), Math.min(q - qLeast, qMost - q)));
   }
 
-  /** What limits a place, tolerances and all; empty if nothing can be hit. */
-  Optional<Limit> limit(long x, long y) {
-    return obstacles.limit(x, y);
+  /**
+   * What limits a place, tolerances and all; empty if nothing can be hit.
+   *
+   * @param margin there, as it was found
+   * @throws IllegalStateException if nothing is so near
+   */
+  Optional<Limit> limit(Place place, long margin) {
+    Optional<Limit> limit = obstacles.limit(place.x(), place.y(), margin);
+    if (limit.isEmpty() && margin < Length.ENDLESS) {
+      throw new IllegalStateException("nothing makes the margin " + margin + " at " + place);
+    }
+    return limit;
   }
 
   /** No margin anywhere is greater than this. */
@@ -284,7 +307,7 @@ final class FreeSpace {
    * without taking any obstacle on another side than that on which it is farthest off, as often as
    * that helps.
    */
-  Place climbed(Place start, Window window) {
+  Spot climbed(Place start, Window window) {
     Place at = start;
     long margin = margin(at.x(), at.y());
     while (margin < bound) {
@@ -296,7 +319,7 @@ final class FreeSpace {
       at = next;
       margin = then;
     }
-    return at;
+    return new Spot(at, margin);
   }
 
   private Place step(Place from, Window window) {
@@ -419,49 +442,5 @@ final class FreeSpace {
 
   private long qHi(Window window) {
     return alongX ? window.yHi() : window.xHi();
-  }
-
-  /**
-   * Obstacles by rising a; what is there twice, while cutting and while loading, as a rule once.
-   */
-  private static long[] sortedByA(long[] obstacles) {
-    if (obstacles.length > STRIDE) {
-      sort(obstacles, obstacles.clone(), 0, obstacles.length / STRIDE);
-    }
-    int count = 0;
-    for (int i = 0; i < obstacles.length; i += STRIDE) {
-      if (count == 0
-          || obstacles[i] != obstacles[count - STRIDE]
-          || !equal(obstacles, i, count - STRIDE)) {
-        System.arraycopy(obstacles, i, obstacles, count, STRIDE);
-        count += STRIDE;
-      }
-    }
-    return count == obstacles.length ? obstacles : Arrays.copyOf(obstacles, count);
-  }
-
-  private static boolean equal(long[] obstacles, int one, int other) {
-    return Arrays.equals(obstacles, one, one + STRIDE, obstacles, other, other + STRIDE);
-  }
-
-  /** Sorts obstacles {@code from} to {@code to} of {@code into}, as which {@code of} begins. */
-  private static void sort(long[] into, long[] of, int from, int to) {
-    if (to - from < 2) {
-      return;
-    }
-    int middle = (from + to) >>> 1;
-    sort(of, into, from, middle);
-    sort(of, into, middle, to);
-    int one = from * STRIDE;
-    int other = middle * STRIDE;
-    for (int at = from * STRIDE; at < to * STRIDE; at += STRIDE) {
-      boolean first = other == to * STRIDE || one < middle * STRIDE && of[one] <= of[other];
-      System.arraycopy(of, first ? one : other, into, at, STRIDE);
-      if (first) {
-        one += STRIDE;
-      } else {
-        other += STRIDE;
-      }
-    }
   }
 }

@@ -28,7 +28,7 @@ record Judgement(
     }
     BestPlace places = BestPlace.belowZero(regions, machine, vise, full);
     if (places.isClear()) {
-      places = BestPlace.over(regions, machine, vise, full);
+      places = places.aboveZero();
       return of(Verdict.FITS, places.bestMargin(), places, full);
     }
     long best = places.bestMargin();

@@ -25,6 +25,6 @@ public record Roomiest(Turn handleTo, String mount, long x, long y, Optional<Lim
         region.mount().map(Mount::name).orElse(ClampRegions.NAME),
         place.x(),
         place.y(),
-        choice.seat().space().limit(place.x(), place.y()));
+        choice.seat().space().limit(place, choice.margin()));
   }
 }

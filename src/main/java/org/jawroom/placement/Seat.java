@@ -22,6 +22,11 @@ record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach)
         region, region.spaceBelowZero(openings), vise.workArea(region.turn()), machine.reach());
   }
 
+  /** What was made for questions decided below 0, made for all. */
+  Seat aboveZero() {
+    return new Seat(region, space.aboveZero(), workArea, reach);
+  }
+
   /** The same with another work area, that of a job. */
   static Seat of(Region region, PreparedMachine machine, Rectangle workArea, Interval openings) {
     return new Seat(region, region.space(openings), workArea, machine.reach());

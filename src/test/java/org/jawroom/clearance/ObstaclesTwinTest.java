@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
@@ -33,8 +34,15 @@ class ObstaclesTwinTest {
       for (int i = 0; i < 8; i++) {
         long x = world.within(12);
         long y = world.within(12);
-        assertEquals(pairs.limit(x, y), obstacles.limit(x, y), () -> world + " at " + x + ", " + y);
-        limited += obstacles.limit(x, y).isPresent() ? 1 : 0;
+        Optional<Limit> limit = pairs.limit(x, y);
+        String input = world + " at " + x + ", " + y;
+        assertEquals(limit, obstacles.limit(x, y, Long.MAX_VALUE), input);
+        if (limit.isPresent()) {
+          limited++;
+          long margin = limit.get().margin();
+          assertEquals(limit, obstacles.limit(x, y, margin), input);
+          assertEquals(Optional.empty(), obstacles.limit(x, y, margin - 1), input);
+        }
       }
     }
     assertTrue(limited > 7 * SEEDS, "only " + limited);
@@ -176,19 +184,23 @@ class ObstaclesTwinTest {
       Interval y = shape == 2 || shape == 3 ? Interval.ALL : side();
       Interval z = random.nextBoolean() ? Interval.ALL : interval(8);
       int both = random.nextInt(3);
-      int shift = random.nextInt(3);
+      int shift = Math.max(0, random.nextInt(5) - 2);
+      int clearance = random.nextInt(4);
+      int tolerance = random.nextInt(2);
+      // Mostly the same in both situations, which the solver takes once.
+      int change = random.nextInt(6);
       for (Situation situation : Situation.values()) {
         if (both != situation.ordinal()) {
-          Box box = new Box(x, y, z).at(situation.ordinal() * shift, 0);
+          boolean changed = situation == Situation.LOADING;
           guards.add(
               new SweptGuard(
                   "guard " + rank,
                   rank,
                   table,
                   situation,
-                  box,
-                  random.nextInt(4),
-                  random.nextInt(2)));
+                  new Box(x, y, z).at(situation.ordinal() * shift, 0),
+                  changed && change == 0 ? random.nextInt(4) : clearance,
+                  changed && change == 1 ? random.nextInt(2) : tolerance));
         }
       }
     }
