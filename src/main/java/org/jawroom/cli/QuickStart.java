@@ -19,23 +19,24 @@ import java.util.OptionalInt;
  * classes from an archive beside the JAR ({@link ClassArchive}) and does not optimize what is soon
  * over. No JAR can ask for either itself.
  *
- * <p>Whoever gives Java options of their own gets the Java they asked for, and so does work on
- * large tables.
+ * <p>Whoever gives Java other options than how much memory it may take gets the Java they asked
+ * for, and so does work on large tables, where optimizing pays.
  */
 final class QuickStart {
 
   /**
-   * Up to how many bytes of tables work is small: some dozen machines and vises. With more,
-   * optimizing pays.
+   * Up to how many bytes of tables work is small: some hundred machines and vises. From a thousand
+   * on, optimizing pays.
    */
-  private static final long SMALL = 32_000;
+  private static final long SMALL = 250_000;
 
   private QuickStart() {}
 
   /** The exit status of the command, or empty if it was not run. */
   static OptionalInt run(String[] args) {
     Optional<Path> jar = jar();
-    if (jar.isEmpty() || !javaCan() || !isSmall(args)) {
+    List<String> options = ManagementFactory.getRuntimeMXBean().getInputArguments();
+    if (jar.isEmpty() || !javaCan() || !isMemory(options) || !isSmall(args)) {
       return OptionalInt.empty();
     }
     try {
@@ -43,7 +44,7 @@ final class QuickStart {
       boolean make = args.length > 0 && args[0].equals("matrix") && archive.claim();
       try {
         String option = make ? archive.making() : archive.using();
-        return OptionalInt.of(waitFor(start(jar.get(), option, args)));
+        return OptionalInt.of(waitFor(start(jar.get(), options, option, args)));
       } finally {
         if (make) {
           archive.settle();
@@ -54,11 +55,15 @@ final class QuickStart {
     }
   }
 
-  /** Whether this is a Java that knows the options, and nobody gave it others. */
+  /** Whether this is a Java that knows the options of {@link #start}. */
   private static boolean javaCan() {
     String name = System.getProperty("java.vm.name", "");
-    return (name.contains("OpenJDK") || name.contains("HotSpot"))
-        && ManagementFactory.getRuntimeMXBean().getInputArguments().isEmpty();
+    return name.contains("OpenJDK") || name.contains("HotSpot");
+  }
+
+  /** Whether the options only say how much memory to take. */
+  private static boolean isMemory(List<String> options) {
+    return options.stream().allMatch(option -> option.matches("-Xm[sx]\\w+"));
   }
 
   /** Whether there are tables to read, small ones. */
@@ -79,9 +84,11 @@ final class QuickStart {
     return tables == null ? file.length() : Arrays.stream(tables).mapToLong(File::length).sum();
   }
 
-  private static Process start(Path jar, String archive, String[] args) throws IOException {
+  private static Process start(Path jar, List<String> options, String archive, String[] args)
+      throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(options);
     command.add(archive);
     command.addAll(
         List.of("-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));

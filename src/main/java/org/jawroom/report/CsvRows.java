@@ -27,7 +27,11 @@ final class CsvRows {
   /** A cell that does not apply, or several. */
   void empty(int cells) {
     for (int i = 0; i < cells; i++) {
-      text("");
+      if (first) {
+        text("");
+      } else {
+        text.append(',');
+      }
     }
   }
 
