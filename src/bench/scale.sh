@@ -12,7 +12,7 @@ for size in "$@"; do
   java -cp "target/classes:target/test-classes:$(cat "$folder/classpath")" \
     org.jawroom.reference.BigShop "$size" "$size" "$folder/$size" 1
   command time -o "$folder/took" -f '%e %U %S %M' \
-    java -Xmx512m -jar target/jawroom.jar matrix "$folder/$size" -o - --threads 2 >/dev/null
+    java -Xmx512m -jar target/jawroom.jar matrix "$folder/$size" -o - --threads 2 >/dev/null 2>&1
   awk -v n="$size" '{
     printf "%5d x %d: %8.1f s, %8.1f s of processor, %7d kB, %6.2f us a pairing\n",
       n, n, $1, $2 + $3, $4, $1 * 1e6 / n / n

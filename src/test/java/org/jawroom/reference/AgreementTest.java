@@ -75,7 +75,7 @@ class AgreementTest {
   }
 
   /** A crowded shop takes the reference many times as long as another. */
-  private static int seeds(Profile profile, int seeds) {
+  static int seeds(Profile profile, int seeds) {
     return profile.isCrowded() ? Math.max(1, seeds / 8) : seeds;
   }
 

@@ -1,0 +1,76 @@
+package org.jawroom.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.LongStream;
+import org.jawroom.advice.Advisor;
+import org.jawroom.placement.Outcome;
+import org.jawroom.placement.Pairing;
+import org.jawroom.placement.SideBySide;
+import org.jawroom.placement.Verdict;
+import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * How many vises stand on one table, by the solver and by {@link RefCounts}, on the shops of {@link
+ * AgreementTest}; {@code -Dcounts.seeds=50000} tries more of them.
+ */
+class CountAgreementTest {
+  private static final int SEEDS = Integer.getInteger("counts.seeds", 2_900);
+
+  @ParameterizedTest
+  @EnumSource(Profile.class)
+  void sideBySide_randomShops_asManyAsTheReferenceHas(Profile profile) {
+    List<String> wrong =
+        LongStream.range(0, AgreementTest.seeds(profile, SEEDS))
+            .parallel()
+            .mapToObj(seed -> wrong(profile, seed, new AtomicInteger()))
+            .flatMap(Optional::stream)
+            .toList();
+    assertEquals(List.of(), wrong.stream().limit(1).toList(), () -> wrong.size() + " are wrong");
+  }
+
+  @Test
+  void shops_ofAllKinds_oftenHaveRoomForSeveral() {
+    AtomicInteger several = new AtomicInteger();
+    for (Profile profile : Profile.values()) {
+      for (long seed = 0; seed < 20; seed++) {
+        wrong(profile, seed, several);
+      }
+    }
+    assertTrue(several.get() > Profile.values().length, "only " + several);
+  }
+
+  private static Optional<String> wrong(Profile profile, long seed, AtomicInteger several) {
+    Shop shop = RandomShops.shop(profile, seed);
+    Settings settings = shop.settings();
+    Machine machine = RandomShops.machine(shop);
+    Vise vise = RandomShops.vise(shop);
+    Outcome outcome = Pairing.solve(settings, machine, vise);
+    if (outcome.verdict() != Verdict.FITS) {
+      return Optional.empty();
+    }
+    RefCounts counts = new RefCounts(settings, machine, vise);
+    SideBySide found = Advisor.sideBySide(settings, outcome);
+    int most = counts.most();
+    several.addAndGet(most > 1 ? 1 : 0);
+    boolean right =
+        !counts.isOpen()
+            && found.count() == most
+            && counts.stand(found.handleTo().orElseThrow(), found.mount(), found.positions());
+    return right
+        ? Optional.empty()
+        : Optional.of(
+            profile + " seed " + seed + ": " + most + ", not " + found + "\n" + ShopCsv.text(shop));
+  }
+}

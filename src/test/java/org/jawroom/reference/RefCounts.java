@@ -1,0 +1,145 @@
+package org.jawroom.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/**
+ * How many vises of one kind stand on one table, slots by slots: where one may stand along them by
+ * cutting the plane apart ({@link FreeCells}), and then the longest row by dynamic programming over
+ * every place that a row pushed together to the left can have.
+ */
+final class RefCounts {
+  private final RefModel model;
+  private final boolean alongX;
+
+  RefCounts(Settings settings, Machine machine, Vise vise) {
+    this.model = new RefModel(settings, machine, vise, false);
+    this.alongX = machine.slots().direction() == Axis.X;
+  }
+
+  /** Whether a blank leaves the answer open. */
+  boolean isOpen() {
+    return !model.missing.isEmpty();
+  }
+
+  /** The most of any turn, mount and slots. */
+  int most() {
+    int most = 0;
+    for (RefRegion region : model.regions) {
+      long apart = apart(region);
+      for (List<Span> free : rows(region)) {
+        most = Math.max(most, longest(free, apart));
+      }
+    }
+    return most;
+  }
+
+  /**
+   * Whether vises at {@code positions} along the slots, of that turn and mount, stand clear on some
+   * slots, far enough apart.
+   */
+  boolean stand(Turn turn, String mount, List<Long> positions) {
+    for (RefRegion region : model.regions) {
+      if (region.turn() == turn && region.mount().mount().name().equals(mount)) {
+        long apart = apart(region);
+        for (List<Span> free : rows(region)) {
+          boolean stand = true;
+          for (int i = 0; i < positions.size(); i++) {
+            long at = positions.get(i);
+            stand &= free.stream().anyMatch(span -> span.lo() <= at && at <= span.hi());
+            stand &= i == 0 || at - positions.get(i - 1) >= apart;
+          }
+          if (stand) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** For each choice of slots where a vise may stand along them. */
+  private List<List<Span>> rows(RefRegion region) {
+    List<List<Integer>> choices = new ArrayList<>();
+    choose(region, List.of(), choices);
+    List<Rect> forbidden = model.forbidden(region, model.wholeOpening(), 0);
+    List<List<Span>> rows = new ArrayList<>();
+    for (List<Integer> slots : choices) {
+      RefRegion held = model.overhanging(region.mount().holdsIn(region.turn(), slots));
+      List<Span> free = new ArrayList<>();
+      for (Rect cell : FreeCells.of(held.xs(), held.ys(), forbidden)) {
+        free.add(alongX ? new Span(cell.xLo(), cell.xHi()) : new Span(cell.yLo(), cell.yHi()));
+      }
+      rows.add(RefRegion.merged(free));
+    }
+    return rows;
+  }
+
+  /** Every way to give each bolt a slot. */
+  private void choose(RefRegion region, List<Integer> so, List<List<Integer>> choices) {
+    if (region.mount().holdsIn(region.turn(), so).isEmpty()) {
+      return;
+    }
+    if (so.size() == region.mount().mount().bolts().size()) {
+      choices.add(so);
+      return;
+    }
+    for (int slot = 1; slot <= model.machine.slots().count(); slot++) {
+      List<Integer> next = new ArrayList<>(so);
+      next.add(slot);
+      choose(region, next, choices);
+    }
+  }
+
+  /** How far the origins of two neighbours must be from each other. */
+  private long apart(RefRegion region) {
+    List<RefPart> parts = new ArrayList<>(model.body);
+    parts.addAll(region.mount().boltParts(model.vise));
+    long apart = 0;
+    for (RefPart left : parts) {
+      for (RefPart right : parts) {
+        if (!left.isHandle() || !right.isHandle()) {
+          long reach = along(region.turn(), left).hi() - along(region.turn(), right).lo();
+          apart = Math.max(apart, reach + model.settings.spacing());
+        }
+      }
+    }
+    return apart;
+  }
+
+  private Span along(Turn turn, RefPart part) {
+    Facing facing = Facing.of(turn);
+    Span u = model.u(part, model.wholeOpening());
+    return alongX ? facing.x(u, part.v()) : facing.y(u, part.v());
+  }
+
+  private static int longest(List<Span> free, long apart) {
+    if (apart <= 0) {
+      throw new IllegalArgumentException("vises of no width: " + apart);
+    }
+    TreeSet<Long> places = new TreeSet<>();
+    for (Span start : free) {
+      for (long at = start.lo(); at <= free.get(free.size() - 1).hi(); at += apart) {
+        long here = at;
+        if (free.stream().anyMatch(span -> span.lo() <= here && here <= span.hi())) {
+          places.add(at);
+        }
+      }
+    }
+    TreeMap<Long, Integer> longest = new TreeMap<>();
+    int most = 0;
+    for (long at : places) {
+      var before = longest.floorEntry(at - apart);
+      most = Math.max(most, 1 + (before == null ? 0 : before.getValue()));
+      longest.put(at, most);
+    }
+    return most;
+  }
+}
