@@ -58,6 +58,8 @@ final class OverviewMatrix {
   private void head() {
     sheet.createFreezePane(1, FIRST);
     Columns.widths(sheet, HEAD_WIDTH, VISE_WIDTH, Math.max(vises, MatrixKey.COLUMNS));
+    int width = HEAD_WIDTH + Math.max(vises, MatrixKey.COLUMNS) * VISE_WIDTH;
+    Paper.set(sheet, styles.unit(), NAMES, NAMES, 1, width);
     Row title = sheet.createRow(0);
     title.setHeightInPoints(26);
     Cells.text(title, 0, "Which vise goes on which machine" + cut(), styles.title());
@@ -92,6 +94,8 @@ final class OverviewMatrix {
       lines = Math.max(lines, TextLines.count(vise.name(), VISE_WIDTH - 2));
     }
     names.setHeightInPoints(Styles.height(Math.min(lines, 6), 10));
+    // Where the matrix of a smaller shop has its facts.
+    sheet.createRow(NAMES + 1).setHeightInPoints(3);
   }
 
   /** What is not here; empty if all is. */
