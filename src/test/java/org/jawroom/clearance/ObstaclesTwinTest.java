@@ -169,10 +169,22 @@ class ObstaclesTwinTest {
       Interval v = interval(8);
       Interval w = interval(6);
       int tolerance = random.nextInt(2);
-      int both = random.nextInt(3);
+      int both = random.nextInt(4);
+      // Mostly the same in both situations, which the solver takes once; else but for one thing.
+      int change = random.nextInt(10);
       for (Situation situation : Situation.values()) {
         if (both != situation.ordinal()) {
-          parts.add(new Part("part " + rank, rank, handle, situation, stretch, v, w, tolerance));
+          boolean changed = situation == Situation.LOADING;
+          parts.add(
+              new Part(
+                  "part " + rank,
+                  rank,
+                  handle ^ (changed && change == 0),
+                  situation,
+                  changed && change == 1 ? Stretch.constant(interval(8), OPENINGS) : stretch,
+                  changed && change == 2 ? interval(8) : v,
+                  changed && change == 3 ? interval(6) : w,
+                  changed && change == 4 ? 1 - tolerance : tolerance));
         }
       }
     }
@@ -183,7 +195,7 @@ class ObstaclesTwinTest {
       Interval x = shape == 0 || shape == 1 ? Interval.ALL : side();
       Interval y = shape == 2 || shape == 3 ? Interval.ALL : side();
       Interval z = random.nextBoolean() ? Interval.ALL : interval(8);
-      int both = random.nextInt(3);
+      int both = random.nextInt(4);
       int shift = Math.max(0, random.nextInt(5) - 2);
       int clearance = random.nextInt(4);
       int tolerance = random.nextInt(2);
@@ -192,13 +204,17 @@ class ObstaclesTwinTest {
       for (Situation situation : Situation.values()) {
         if (both != situation.ordinal()) {
           boolean changed = situation == Situation.LOADING;
+          // Now and then just where the one before stands.
+          boolean again = !guards.isEmpty() && random.nextInt(5) == 0;
           guards.add(
               new SweptGuard(
                   "guard " + rank,
                   rank,
                   table,
                   situation,
-                  new Box(x, y, z).at(situation.ordinal() * shift, 0),
+                  again
+                      ? guards.get(guards.size() - 1).box()
+                      : new Box(x, y, z).at(situation.ordinal() * shift, 0),
                   changed && change == 0 ? random.nextInt(4) : clearance,
                   changed && change == 1 ? random.nextInt(2) : tolerance));
         }
