@@ -204,19 +204,20 @@ class ObstaclesTwinTest {
       for (Situation situation : Situation.values()) {
         if (both != situation.ordinal()) {
           boolean changed = situation == Situation.LOADING;
-          // Now and then just where the one before stands.
-          boolean again = !guards.isEmpty() && random.nextInt(5) == 0;
+          // Now and then just where the one before stands, and asking as much.
+          boolean again = !guards.isEmpty() && random.nextInt(4) == 0;
+          SweptGuard last = again ? guards.get(guards.size() - 1) : null;
           guards.add(
               new SweptGuard(
                   "guard " + rank,
                   rank,
                   table,
                   situation,
+                  again ? last.box() : new Box(x, y, z).at(situation.ordinal() * shift, 0),
+                  again ? last.clearance() : changed && change == 0 ? random.nextInt(4) : clearance,
                   again
-                      ? guards.get(guards.size() - 1).box()
-                      : new Box(x, y, z).at(situation.ordinal() * shift, 0),
-                  changed && change == 0 ? random.nextInt(4) : clearance,
-                  changed && change == 1 ? random.nextInt(2) : tolerance));
+                      ? last.tolerance()
+                      : changed && change == 1 ? random.nextInt(2) : tolerance));
         }
       }
     }
