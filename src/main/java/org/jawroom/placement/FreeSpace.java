@@ -33,52 +33,18 @@ final class FreeSpace {
   private static final int NEITHER = 4;
 
   private final Obstacles obstacles;
-  private final boolean alongX;
-  private final long[] strips;
-  private final long pLeast;
-  private final long pMost;
-  private final long qLeast;
-  private final long qMost;
-  private long[] near;
-  private final long wallBound;
+  private final Strips strips;
   private final long bound;
+  private long[] near;
 
   FreeSpace(List<Rectangle> places, Obstacles obstacles) {
-    this(places, obstacles, Length.ENDLESS);
+    this(Strips.of(places, obstacles), obstacles, Length.ENDLESS);
   }
 
-  private FreeSpace(List<Rectangle> places, Obstacles obstacles, long cap) {
-    Axis along = alongStrips(places);
+  private FreeSpace(Strips strips, Obstacles obstacles, long cap) {
+    this.strips = strips;
     this.obstacles = obstacles;
-    this.alongX = along == Axis.X;
-    this.pLeast = alongX ? obstacles.left() : obstacles.front();
-    this.pMost = alongX ? obstacles.right() : obstacles.rear();
-    this.qLeast = alongX ? obstacles.front() : obstacles.left();
-    this.qMost = alongX ? obstacles.rear() : obstacles.right();
-    this.strips = new long[4 * places.size()];
-    for (int i = 0; i < places.size(); i++) {
-      Interval p = places.get(i).along(along);
-      Interval q = places.get(i).along(along.across());
-      strips[4 * i] = p.lo();
-      strips[4 * i + 1] = p.hi();
-      strips[4 * i + 2] = q.lo();
-      strips[4 * i + 3] = q.hi();
-    }
-    this.wallBound = wallBound(Window.EVERYWHERE);
-    this.bound = Math.min(cap, wallBound);
-  }
-
-  /** The same with all that matters above 0, too. */
-  private FreeSpace(FreeSpace capped) {
-    this.obstacles = capped.obstacles;
-    this.alongX = capped.alongX;
-    this.pLeast = capped.pLeast;
-    this.pMost = capped.pMost;
-    this.qLeast = capped.qLeast;
-    this.qMost = capped.qMost;
-    this.strips = capped.strips;
-    this.wallBound = capped.wallBound;
-    this.bound = capped.wallBound;
+    this.bound = Math.min(cap, strips.bound());
   }
 
   /**
@@ -86,19 +52,12 @@ final class FreeSpace {
    */
   private long[] near() {
     if (near == null) {
-      long pLo = Long.MAX_VALUE;
-      long pHi = Long.MIN_VALUE;
-      long qLo = Long.MAX_VALUE;
-      long qHi = Long.MIN_VALUE;
-      for (int i = 0; i < strips.length; i += 4) {
-        pLo = Math.min(pLo, strips[i]);
-        pHi = Math.max(pHi, strips[i + 1]);
-        qLo = Math.min(qLo, strips[i + 2]);
-        qHi = Math.max(qHi, strips[i + 3]);
-      }
-      Interval p = Interval.of(pLo, pHi);
-      Interval q = Interval.of(qLo, qHi);
-      near = alongX ? obstacles.within(Axis.X, p, q, bound) : obstacles.within(Axis.Y, q, p, bound);
+      Interval p = strips.alongP();
+      Interval q = strips.alongQ();
+      near =
+          strips.alongX
+              ? obstacles.within(Axis.X, p, q, bound)
+              : obstacles.within(Axis.Y, q, p, bound);
     }
     return near;
   }
@@ -108,37 +67,25 @@ final class FreeSpace {
    * none has, everything else. It leaves out what is never hit, so a margin above 0 may be less.
    */
   static FreeSpace belowZero(List<Rectangle> places, Obstacles obstacles) {
-    return new FreeSpace(places, obstacles, 0);
+    return new FreeSpace(Strips.of(places, obstacles), obstacles, 0);
   }
 
   /** What was made for questions decided below 0, made for all. */
   FreeSpace aboveZero() {
-    return wallBound == bound ? this : new FreeSpace(this);
-  }
-
-  private static Axis alongStrips(List<Rectangle> places) {
-    Rectangle first = places.get(0);
-    return first.x().length() >= first.y().length() ? Axis.X : Axis.Y;
+    return bound == strips.bound() ? this : new FreeSpace(strips, obstacles, Length.ENDLESS);
   }
 
   /** Whether (x, y) is a place of the region, whatever its margin. */
   boolean holds(long x, long y) {
-    long p = alongX ? x : y;
-    long q = alongX ? y : x;
-    for (int i = 0; i < strips.length; i += 4) {
-      if (strips[i] <= p && p <= strips[i + 1] && strips[i + 2] <= q && q <= strips[i + 3]) {
-        return true;
-      }
-    }
-    return false;
+    return strips.hold(x, y);
   }
 
   /** The margin at a place of the region; {@link Length#ENDLESS} if nothing can be hit. */
   long margin(long x, long y) {
     long[] near = near();
-    long p = alongX ? x : y;
-    long q = alongX ? y : x;
-    long least = wallMargin(p, q);
+    long p = strips.alongX ? x : y;
+    long q = strips.alongX ? y : x;
+    long least = strips.margin(p, q);
     for (int i = 0; i < near.length; i += STRIDE) {
       long beside =
           Math.max(
@@ -146,11 +93,6 @@ final class FreeSpace {
       least = Math.min(least, Math.max(beside, near[i + 4]));
     }
     return least;
-  }
-
-  private long wallMargin(long p, long q) {
-    return Math.min(
-        Length.ENDLESS, Math.min(Math.min(p - pLeast, pMost - p), Math.min(q - qLeast, qMost - q)));
   }
 
   /**
@@ -172,28 +114,6 @@ final class FreeSpace {
     return bound;
   }
 
-  /** No margin in {@code window} is greater than this; below every margin if no place is in it. */
-  long wallBound(Window window) {
-    long most = -4 * (Length.ENDLESS / 2);
-    for (int i = 0; i < strips.length; i += 4) {
-      long pLo = Math.max(strips[i], pLo(window));
-      long pHi = Math.min(strips[i + 1], pHi(window));
-      long qLo = Math.max(strips[i + 2], qLo(window));
-      long qHi = Math.min(strips[i + 3], qHi(window));
-      if (pLo <= pHi && qLo <= qHi) {
-        long between =
-            Math.min(mostBetween(pLo, pHi, pLeast, pMost), mostBetween(qLo, qHi, qLeast, qMost));
-        most = Math.max(most, Math.min(Length.ENDLESS, between));
-      }
-    }
-    return most;
-  }
-
-  /** The largest min(at − least, most − at) of a whole {@code at} from lo to hi. */
-  static long mostBetween(long lo, long hi, long least, long most) {
-    return Math.min(Math.floorDiv(most - least, 2), Math.min(hi - least, most - lo));
-  }
-
   /**
    * Some place in {@code window} with margin ≥ {@code margin}, always the same for the same
    * question; null if there is none.
@@ -202,14 +122,14 @@ final class FreeSpace {
     if (margin > bound) {
       return null;
     }
-    for (int i = 0; i < strips.length; i += 4) {
+    for (int i = 0; i < strips.ends.length; i += 4) {
       Place found =
           find(
               margin,
-              Math.max(Math.max(strips[i], pLo(window)), pLeast + margin),
-              Math.min(Math.min(strips[i + 1], pHi(window)), pMost - margin),
-              Math.max(Math.max(strips[i + 2], qLo(window)), qLeast + margin),
-              Math.min(Math.min(strips[i + 3], qHi(window)), qMost - margin));
+              Math.max(Math.max(strips.ends[i], strips.pLo(window)), strips.pLeast + margin),
+              Math.min(Math.min(strips.ends[i + 1], strips.pHi(window)), strips.pMost - margin),
+              Math.max(Math.max(strips.ends[i + 2], strips.qLo(window)), strips.qLeast + margin),
+              Math.min(Math.min(strips.ends[i + 3], strips.qHi(window)), strips.qMost - margin));
       if (found != null) {
         return found;
       }
@@ -228,14 +148,14 @@ final class FreeSpace {
     long[] near = near();
     long p = leastFree(t, pLo, pHi, qLo);
     if (p <= pHi) {
-      return place(p, qLo);
+      return strips.place(p, qLo);
     }
     for (int i = 0; i < near.length; i += STRIDE) {
       long q = near[i + 3] + t;
       if (q > qLo && q <= qHi && near[i + 4] < t) {
         p = leastFree(t, pLo, pHi, q);
         if (p <= pHi) {
-          return place(p, q);
+          return strips.place(p, q);
         }
       }
     }
@@ -256,23 +176,7 @@ final class FreeSpace {
 
   /** The place in {@code window} farthest from the walls, of the first strip that has it. */
   Place likely(Window window) {
-    Place best = null;
-    long most = Long.MIN_VALUE;
-    for (int i = 0; i < strips.length; i += 4) {
-      long pLo = Math.max(strips[i], pLo(window));
-      long pHi = Math.min(strips[i + 1], pHi(window));
-      long qLo = Math.max(strips[i + 2], qLo(window));
-      long qHi = Math.min(strips[i + 3], qHi(window));
-      if (pLo <= pHi && qLo <= qHi) {
-        long p = middle(pLo, pHi, pLeast, pMost);
-        long q = middle(qLo, qHi, qLeast, qMost);
-        if (wallMargin(p, q) > most) {
-          most = wallMargin(p, q);
-          best = place(p, q);
-        }
-      }
-    }
-    return best;
+    return strips.likely(window);
   }
 
   /**
@@ -281,13 +185,16 @@ final class FreeSpace {
    */
   Window around(Place place, long margin, Window window) {
     long[] near = near();
-    long p = alongX ? place.x() : place.y();
-    long q = alongX ? place.y() : place.x();
-    int strip = strip(p, q);
-    long pLo = Math.max(Math.max(strips[strip], pLo(window)), pLeast + margin);
-    long pHi = Math.min(Math.min(strips[strip + 1], pHi(window)), pMost - margin);
-    long qLo = Math.max(Math.max(strips[strip + 2], qLo(window)), qLeast + margin);
-    long qHi = Math.min(Math.min(strips[strip + 3], qHi(window)), qMost - margin);
+    long p = strips.alongX ? place.x() : place.y();
+    long q = strips.alongX ? place.y() : place.x();
+    int strip = strips.at(p, q);
+    long pLo = Math.max(Math.max(strips.ends[strip], strips.pLo(window)), strips.pLeast + margin);
+    long pHi =
+        Math.min(Math.min(strips.ends[strip + 1], strips.pHi(window)), strips.pMost - margin);
+    long qLo =
+        Math.max(Math.max(strips.ends[strip + 2], strips.qLo(window)), strips.qLeast + margin);
+    long qHi =
+        Math.min(Math.min(strips.ends[strip + 3], strips.qHi(window)), strips.qMost - margin);
     for (int i = 0; i < near.length; i += STRIDE) {
       if (near[i + 4] >= margin) {
         continue;
@@ -299,7 +206,7 @@ final class FreeSpace {
         default -> qLo = Math.max(qLo, near[i + 3] + margin);
       }
     }
-    return alongX ? new Window(pLo, pHi, qLo, qHi) : new Window(qLo, qHi, pLo, pHi);
+    return strips.alongX ? new Window(pLo, pHi, qLo, qHi) : new Window(qLo, qHi, pLo, pHi);
   }
 
   /**
@@ -324,13 +231,13 @@ final class FreeSpace {
 
   private Place step(Place from, Window window) {
     long[] near = near();
-    long p = alongX ? from.x() : from.y();
-    long q = alongX ? from.y() : from.x();
-    int strip = strip(p, q);
-    long pBefore = pLeast;
-    long pAfter = pMost;
-    long qBefore = qLeast;
-    long qAfter = qMost;
+    long p = strips.alongX ? from.x() : from.y();
+    long q = strips.alongX ? from.y() : from.x();
+    int strip = strips.at(p, q);
+    long pBefore = strips.pLeast;
+    long pAfter = strips.pMost;
+    long qBefore = strips.qLeast;
+    long qAfter = strips.qMost;
     for (int i = 0; i < near.length; i += STRIDE) {
       switch (farthest(i, p, q, near[i + 4])) {
         case BEFORE -> pAfter = Math.min(pAfter, near[i]);
@@ -342,17 +249,12 @@ final class FreeSpace {
         }
       }
     }
-    long pLo = Math.max(strips[strip], pLo(window));
-    long pHi = Math.min(strips[strip + 1], pHi(window));
-    long qLo = Math.max(strips[strip + 2], qLo(window));
-    long qHi = Math.min(strips[strip + 3], qHi(window));
-    return place(middle(pLo, pHi, pBefore, pAfter), middle(qLo, qHi, qBefore, qAfter));
-  }
-
-  /** Where min(at − before, after − at) is largest. */
-  private static long middle(long lo, long hi, long before, long after) {
-    long middle = before + Math.floorDiv(after - before, 2);
-    return Math.max(lo, Math.min(hi, middle));
+    long pLo = Math.max(strips.ends[strip], strips.pLo(window));
+    long pHi = Math.min(strips.ends[strip + 1], strips.pHi(window));
+    long qLo = Math.max(strips.ends[strip + 2], strips.qLo(window));
+    long qHi = Math.min(strips.ends[strip + 3], strips.qHi(window));
+    return strips.place(
+        Strips.middle(pLo, pHi, pBefore, pAfter), Strips.middle(qLo, qHi, qBefore, qAfter));
   }
 
   /** The side of an obstacle on which (p, q) is farthest off; none if by no more than {@code f}. */
@@ -383,14 +285,14 @@ final class FreeSpace {
    */
   Play play(Place place, Rectangle allowed) {
     long[] near = near();
-    long p = alongX ? place.x() : place.y();
-    long q = alongX ? place.y() : place.x();
-    Interval alongP = alongX ? allowed.x() : allowed.y();
-    Interval alongQ = alongX ? allowed.y() : allowed.x();
-    long pLo = Math.max(alongP.lo(), pLeast);
-    long pHi = Math.min(alongP.hi(), pMost);
-    long qLo = Math.max(alongQ.lo(), qLeast);
-    long qHi = Math.min(alongQ.hi(), qMost);
+    long p = strips.alongX ? place.x() : place.y();
+    long q = strips.alongX ? place.y() : place.x();
+    Interval alongP = strips.alongX ? allowed.x() : allowed.y();
+    Interval alongQ = strips.alongX ? allowed.y() : allowed.x();
+    long pLo = Math.max(alongP.lo(), strips.pLeast);
+    long pHi = Math.min(alongP.hi(), strips.pMost);
+    long qLo = Math.max(alongQ.lo(), strips.qLeast);
+    long qHi = Math.min(alongQ.hi(), strips.qMost);
     for (int i = 0; i < near.length; i += STRIDE) {
       // The open rectangle (a, b) × (c, d) is what it forbids, if it forbids anything.
       if (near[i + 4] >= 0 || near[i] >= near[i + 1] || near[i + 2] >= near[i + 3]) {
@@ -411,36 +313,8 @@ final class FreeSpace {
         }
       }
     }
-    return alongX
+    return strips.alongX
         ? new Play(p - pLo, pHi - p, q - qLo, qHi - q)
         : new Play(q - qLo, qHi - q, p - pLo, pHi - p);
-  }
-
-  private int strip(long p, long q) {
-    int i = 0;
-    while (strips[i] > p || p > strips[i + 1] || strips[i + 2] > q || q > strips[i + 3]) {
-      i += 4;
-    }
-    return i;
-  }
-
-  private Place place(long p, long q) {
-    return alongX ? new Place(p, q) : new Place(q, p);
-  }
-
-  private long pLo(Window window) {
-    return alongX ? window.xLo() : window.yLo();
-  }
-
-  private long pHi(Window window) {
-    return alongX ? window.xHi() : window.yHi();
-  }
-
-  private long qLo(Window window) {
-    return alongX ? window.yLo() : window.xLo();
-  }
-
-  private long qHi(Window window) {
-    return alongX ? window.yHi() : window.xHi();
   }
 }
