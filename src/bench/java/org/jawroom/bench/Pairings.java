@@ -3,6 +3,7 @@ package org.jawroom.bench;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.geometry.Length;
+import org.jawroom.placement.BestPlacements;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.ShopPairings;
 import org.jawroom.placement.Verdict;
@@ -25,7 +26,7 @@ final class Pairings {
   private static final long SEED = 1;
 
   private final ShopPairings every;
-  private final ShopPairings places;
+  private final BestPlacements places;
   private final List<List<SweptBoxes>> boxes = new ArrayList<>();
   private final List<List<FreeSpaces>> spaces = new ArrayList<>();
   private final List<Integer> openings = new ArrayList<>();
@@ -33,7 +34,7 @@ final class Pairings {
   Pairings(int boxesEach, boolean yardsticks) {
     Shop shop = CrossedShops.shop(SEED, MACHINES, VISES, boxesEach);
     this.every = ShopPairings.of(shop);
-    this.places = ShopPairings.of(asked(shop, 10_000 * Length.MM));
+    this.places = new BestPlacements(asked(shop, 10_000 * Length.MM));
     if (yardsticks) {
       for (Machine machine : shop.machines()) {
         for (Vise vise : shop.vises()) {
@@ -61,9 +62,9 @@ final class Pairings {
     return every.solve(pairing / VISES, pairing % VISES);
   }
 
-  /** The same but for the usable opening: no part of it is wide enough to be asked for. */
-  Outcome place(int pairing) {
-    return places.solve(pairing / VISES, pairing % VISES);
+  /** Best margin, recommended place and limiting pair; no part of an opening is wide enough. */
+  long place(int pairing) {
+    return places.ask(pairing / VISES, pairing % VISES);
   }
 
   List<SweptBoxes> boxes(int pairing) {

@@ -25,6 +25,6 @@ public final class Blanks {
 
   /** The columns noted, once each, in the order of the tables. */
   public List<Column> columns() {
-    return List.copyOf(columns);
+    return columns.isEmpty() ? List.of() : List.copyOf(columns);
   }
 }

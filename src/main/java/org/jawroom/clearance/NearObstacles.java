@@ -2,7 +2,6 @@ package org.jawroom.clearance;
 
 import java.util.Arrays;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Turn;
 
@@ -19,12 +18,14 @@ final class NearObstacles {
   private final SweptParts parts;
   private final SweptGuards guards;
   private final boolean withTolerance;
-  private final boolean uIsX;
   private final boolean uUp;
   private final boolean vUp;
   private final boolean uFirst;
-  private final Interval u;
-  private final Interval v;
+  private final long[] sweeps;
+  private final long uLo;
+  private final long uHi;
+  private final long vLo;
+  private final long vHi;
   private final long bound;
   private long[] found = NONE;
   private int count;
@@ -35,84 +36,81 @@ final class NearObstacles {
     this.parts = of.parts();
     this.guards = of.guards();
     this.withTolerance = of.withTolerance();
-    this.uIsX = turn.uAxis() == Axis.X;
     this.uUp = turn.uSign() > 0;
     this.vUp = turn.vSign() > 0;
     this.uFirst = turn.uAxis() == first;
-    this.u = signed(uIsX ? x : y, uUp);
-    this.v = signed(uIsX ? y : x, vUp);
+    this.sweeps = guards.rows(turn);
+    Interval u = turn.u(x, y);
+    Interval v = turn.v(x, y);
+    this.uLo = u.lo();
+    this.uHi = u.hi();
+    this.vLo = v.lo();
+    this.vHi = v.hi();
     this.bound = bound;
   }
 
   long[] all() {
-    SweptGuard[] boxes = guards.boxes();
+    int[] boxes = guards.boxes();
     for (int i = 0; i < boxes.length; i++) {
-      SweptGuard guard = boxes[i];
-      Box box = guard.box();
-      Interval alongU = signed(uIsX ? box.x() : box.y(), uUp);
-      Interval alongV = signed(uIsX ? box.y() : box.x(), vUp);
+      SweptGuard guard = guards.all().get(boxes[i]);
       for (Kind kind : Kind.ALL) {
-        if (kind.situation() == guard.situation()) {
+        if (kind.situation() == guard.situation()
+            && (!guard.table() || parts.someMeetTable(kind))) {
           // What neither part nor guard does otherwise while loading was found while cutting.
           boolean again = kind == Kind.LOADING && guards.repeats(i);
           int end = again ? parts.onlyLoading() : parts.rows(kind).length;
-          add(guard, alongU, alongV, box.z(), kind, end);
+          add(guard, boxes[i] * SweptGuards.ROW, kind, end);
         }
       }
     }
     return RisingObstacles.of(found, count);
   }
 
-  private void add(
-      SweptGuard guard, Interval alongU, Interval alongV, Interval z, Kind kind, int end) {
+  /** Adds the parts of a kind that come near to the guard whose sweep is at {@code sweep}. */
+  private void add(SweptGuard guard, int sweep, Kind kind, int end) {
     long required = guards.required(kind, guard) + (withTolerance ? guard.tolerance() : 0);
     // If the parts of a kind all together are not too near, none of them is.
-    if (isFar(parts.reach(kind, withTolerance), 0, alongU, alongV, z, required)) {
+    if (isFar(parts.reach(kind, withTolerance), 0, sweep, required)) {
       return;
     }
     long[] rows = parts.rows(kind);
     for (int at = 0; at < end; at += SweptParts.ROW) {
       long need = required + (withTolerance ? rows[at + SweptParts.TOLERANCE] : 0);
-      if (!isFar(rows, at, alongU, alongV, z, need)
-          && (!guard.table()
-              || Pair.meetsTable(parts.parts().get((int) rows[at + SweptParts.INDEX])))) {
-        keep(rows, at, alongU, alongV, z, need);
+      if (!isFar(rows, at, sweep, need)
+          && (!guard.table() || parts.meetsTable((int) rows[at + SweptParts.INDEX]))) {
+        keep(rows, at, sweep, need);
       }
     }
   }
 
   /** Whether a part is nowhere nearer to a guard than the bound. */
-  private boolean isFar(
-      long[] row, int at, Interval alongU, Interval alongV, Interval z, long need) {
+  private boolean isFar(long[] row, int at, int sweep, long need) {
     long far = bound + need;
-    return z.lo() - row[at + SweptParts.W_HI] >= far
-        || row[at + SweptParts.W_LO] - z.hi() >= far
-        || alongU.lo() - row[at + SweptParts.U_HI] - u.hi() >= far
-        || u.lo() + row[at + SweptParts.U_LO] - alongU.hi() >= far
-        || alongV.lo() - row[at + SweptParts.V_HI] - v.hi() >= far
-        || v.lo() + row[at + SweptParts.V_LO] - alongV.hi() >= far;
+    return sweeps[sweep + SweptParts.W_LO] - row[at + SweptParts.W_HI] >= far
+        || row[at + SweptParts.W_LO] - sweeps[sweep + SweptParts.W_HI] >= far
+        || sweeps[sweep + SweptParts.U_LO] - row[at + SweptParts.U_HI] - uHi >= far
+        || uLo + row[at + SweptParts.U_LO] - sweeps[sweep + SweptParts.U_HI] >= far
+        || sweeps[sweep + SweptParts.V_LO] - row[at + SweptParts.V_HI] - vHi >= far
+        || vLo + row[at + SweptParts.V_LO] - sweeps[sweep + SweptParts.V_HI] >= far;
   }
 
-  private void keep(long[] row, int at, Interval alongU, Interval alongV, Interval z, long need) {
+  private void keep(long[] row, int at, int sweep, long need) {
     if (count == found.length) {
       found = Arrays.copyOf(found, Math.max(FIRST * Obstacles.STRIDE, 2 * count));
     }
     int atU = uFirst ? count : count + 2;
     int atV = uFirst ? count + 2 : count;
-    long a = alongU.lo() - row[at + SweptParts.U_HI] - need;
-    long b = alongU.hi() - row[at + SweptParts.U_LO] + need;
+    long a = sweeps[sweep + SweptParts.U_LO] - row[at + SweptParts.U_HI] - need;
+    long b = sweeps[sweep + SweptParts.U_HI] - row[at + SweptParts.U_LO] + need;
     found[atU] = uUp ? a : -b;
     found[atU + 1] = uUp ? b : -a;
-    long c = alongV.lo() - row[at + SweptParts.V_HI] - need;
-    long d = alongV.hi() - row[at + SweptParts.V_LO] + need;
+    long c = sweeps[sweep + SweptParts.V_LO] - row[at + SweptParts.V_HI] - need;
+    long d = sweeps[sweep + SweptParts.V_HI] - row[at + SweptParts.V_LO] + need;
     found[atV] = vUp ? c : -d;
     found[atV + 1] = vUp ? d : -c;
-    found[count + 4] =
-        Math.max(z.lo() - row[at + SweptParts.W_HI], row[at + SweptParts.W_LO] - z.hi()) - need;
+    long under = sweeps[sweep + SweptParts.W_LO] - row[at + SweptParts.W_HI];
+    long over = row[at + SweptParts.W_LO] - sweeps[sweep + SweptParts.W_HI];
+    found[count + 4] = Math.max(under, over) - need;
     count += Obstacles.STRIDE;
-  }
-
-  private static Interval signed(Interval interval, boolean up) {
-    return up ? interval : interval.negated();
   }
 }

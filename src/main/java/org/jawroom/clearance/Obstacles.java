@@ -2,7 +2,6 @@ package org.jawroom.clearance;
 
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Turn;
@@ -77,35 +76,43 @@ public record Obstacles(
 
   /**
    * What limits the place (x, y): of equal margins the first guard, then the first part, then
-   * cutting; empty if there is no pair.
+   * cutting; empty if there is no pair with that margin.
    *
-   * @param most the margin there, or more; what is farther off is not looked at
+   * @param margin there, as it was found
    */
-  public Optional<Limit> limit(long x, long y, long most) {
+  public Optional<Limit> limit(long x, long y, long margin) {
     SweptGuard first = null;
     Kind kindOfFirst = null;
     int part = -1;
-    long least = most;
-    for (SweptGuard guard : guards.all()) {
+    boolean uIsX = turn.uAxis() == Axis.X;
+    long u = turn.uSign() * (uIsX ? x : y);
+    long v = turn.vSign() * (uIsX ? y : x);
+    long[] sweeps = guards.rows(turn);
+    for (int i = 0; i < guards.all().size(); i++) {
+      SweptGuard guard = guards.all().get(i);
+      // A guard comes once in each of its situations; its parts come before those.
+      if (first != null && guard.rank() != first.rank()) {
+        break;
+      }
+      int sweep = i * SweptGuards.ROW;
       for (Kind kind : Kind.ALL) {
-        // If the parts of a kind all together are not nearer, none of them is.
-        if (kind.situation() == guard.situation()
-            && margin(parts.reach(kind, true), 0, guard, kind, x, y) <= least) {
-          long[] rows = parts.rows(kind);
-          for (int at = 0; at < rows.length; at += SweptParts.ROW) {
-            int index = (int) rows[at + SweptParts.INDEX];
-            if (guard.table() && !Pair.meetsTable(parts.parts().get(index))) {
-              continue;
-            }
-            long margin = margin(rows, at, guard, kind, x, y) - rows[at + SweptParts.TOLERANCE];
-            // A guard comes once in each of its situations; its parts come before those.
-            boolean earlier = first != null && guard.rank() == first.rank() && index < part;
-            if (margin < least || margin == least && (first == null || earlier)) {
-              least = margin;
-              first = guard;
-              kindOfFirst = kind;
-              part = index;
-            }
+        if (kind.situation() != guard.situation() || guard.table() && !parts.someMeetTable(kind)) {
+          continue;
+        }
+        long most = margin + guards.required(kind, guard) + guard.tolerance();
+        // If the parts of a kind all together are not so near, none of them is.
+        if (gap(parts.reach(kind, true), 0, u, v, sweeps, sweep) > most) {
+          continue;
+        }
+        long[] rows = parts.rows(kind);
+        for (int at = 0; at < rows.length; at += SweptParts.ROW) {
+          int index = (int) rows[at + SweptParts.INDEX];
+          if ((first == null || index < part)
+              && gap(rows, at, u, v, sweeps, sweep) <= most + rows[at + SweptParts.TOLERANCE]
+              && (!guard.table() || parts.meetsTable(index))) {
+            first = guard;
+            kindOfFirst = kind;
+            part = index;
           }
         }
       }
@@ -118,19 +125,21 @@ public record Obstacles(
     return Optional.of(Limit.of(nearest, first, required, turn, parts.openings(), x, y));
   }
 
-  /** The margin of a row, its own tolerance not taken off. */
-  private long margin(long[] row, int at, SweptGuard guard, Kind kind, long x, long y) {
-    Box box = guard.box();
-    long alongX =
-        Math.max(box.x().lo() - xHi(turn, row, at) - x, x + xLo(turn, row, at) - box.x().hi());
-    long alongY =
-        Math.max(box.y().lo() - yHi(turn, row, at) - y, y + yLo(turn, row, at) - box.y().hi());
-    long alongZ =
+  /** How far a part is from what a guard sweeps, the vise's origin at (u, v) of its own frame. */
+  private static long gap(long[] row, int at, long u, long v, long[] sweeps, int sweep) {
+    long alongU =
         Math.max(
-            box.z().lo() - row[at + SweptParts.W_HI], row[at + SweptParts.W_LO] - box.z().hi());
-    return Math.max(alongZ, Math.max(alongX, alongY))
-        - guards.required(kind, guard)
-        - guard.tolerance();
+            sweeps[sweep + SweptParts.U_LO] - row[at + SweptParts.U_HI] - u,
+            u + row[at + SweptParts.U_LO] - sweeps[sweep + SweptParts.U_HI]);
+    long alongV =
+        Math.max(
+            sweeps[sweep + SweptParts.V_LO] - row[at + SweptParts.V_HI] - v,
+            v + row[at + SweptParts.V_LO] - sweeps[sweep + SweptParts.V_HI]);
+    long alongW =
+        Math.max(
+            sweeps[sweep + SweptParts.W_LO] - row[at + SweptParts.W_HI],
+            row[at + SweptParts.W_LO] - sweeps[sweep + SweptParts.W_HI]);
+    return Math.max(alongW, Math.max(alongU, alongV));
   }
 
   /** The lowest x of a row with the vise standing at the origin. */

@@ -77,7 +77,8 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
       if (Length.isBounded(back)) {
         tighten(walls, behind(part.u(), (plus ? back : -back) + part.tolerance()));
       }
-      for (SweptGuard guard : guards.boxes()) {
+      for (int index : guards.boxes()) {
+        SweptGuard guard = guards.all().get(index);
         if (kind.situation() == guard.situation() && (!guard.table() || Pair.meetsTable(part))) {
           addFacing(boxes, part, guard, guards.required(kind, guard), turn);
         }

@@ -14,72 +14,75 @@ final class RisingObstacles {
   private RisingObstacles() {}
 
   /**
-   * The obstacles up to {@code count} longs of {@code found}, which it puts in another order; what
-   * is there twice, while cutting and while loading, as a rule once.
+   * The obstacles up to {@code count} longs of {@code found}; what is there twice, while cutting
+   * and while loading, as a rule once.
    */
   static long[] of(long[] found, int count) {
     if (count == 0) {
       return NONE;
     }
-    if (count <= FEW * STRIDE) {
-      insert(found, count);
+    int[] order = new int[count / STRIDE];
+    for (int i = 0; i < order.length; i++) {
+      order[i] = i * STRIDE;
+    }
+    if (order.length <= FEW) {
+      insert(found, order);
     } else {
-      merge(found, found.clone(), 0, count / STRIDE);
+      merge(found, order, order.clone(), 0, order.length);
     }
-    return Arrays.copyOf(found, once(found, count));
+    return once(found, order);
   }
 
-  private static void insert(long[] found, int count) {
-    long[] moved = new long[STRIDE];
-    for (int i = STRIDE; i < count; i += STRIDE) {
+  /** Sorts where obstacles begin, by what a they begin with. */
+  private static void insert(long[] found, int[] order) {
+    for (int i = 1; i < order.length; i++) {
+      int moved = order[i];
       int at = i;
-      while (at > 0 && found[at - STRIDE] > found[i]) {
-        at -= STRIDE;
+      while (at > 0 && found[order[at - 1]] > found[moved]) {
+        order[at] = order[at - 1];
+        at--;
       }
-      if (at < i) {
-        System.arraycopy(found, i, moved, 0, STRIDE);
-        System.arraycopy(found, at, found, at + STRIDE, i - at);
-        System.arraycopy(moved, 0, found, at, STRIDE);
-      }
+      order[at] = moved;
     }
   }
 
-  /** Sorts obstacles {@code from} to {@code to} of {@code into}, as which {@code of} begins. */
-  private static void merge(long[] into, long[] of, int from, int to) {
+  /** The same of {@code from} to {@code to} of {@code into}, as which {@code of} begins. */
+  private static void merge(long[] found, int[] into, int[] of, int from, int to) {
     if (to - from < 2) {
       return;
     }
     int middle = (from + to) >>> 1;
-    merge(of, into, from, middle);
-    merge(of, into, middle, to);
-    int one = from * STRIDE;
-    int other = middle * STRIDE;
-    for (int at = from * STRIDE; at < to * STRIDE; at += STRIDE) {
-      boolean first = other == to * STRIDE || one < middle * STRIDE && of[one] <= of[other];
-      System.arraycopy(of, first ? one : other, into, at, STRIDE);
-      if (first) {
-        one += STRIDE;
-      } else {
-        other += STRIDE;
-      }
+    merge(found, of, into, from, middle);
+    merge(found, of, into, middle, to);
+    int one = from;
+    int other = middle;
+    for (int at = from; at < to; at++) {
+      boolean first = other == to || one < middle && found[of[one]] <= found[of[other]];
+      into[at] = first ? of[one++] : of[other++];
     }
   }
 
-  /** Takes out what is like the one before it; how many longs are left. */
-  private static int once(long[] sorted, int all) {
-    int count = STRIDE;
-    for (int i = STRIDE; i < all; i += STRIDE) {
-      if (sorted[i] != sorted[count - STRIDE] || !alike(sorted, i, count - STRIDE)) {
-        if (i > count) {
-          System.arraycopy(sorted, i, sorted, count, STRIDE);
+  /** In that order, without what is like the one before it. */
+  private static long[] once(long[] found, int[] order) {
+    long[] rising = new long[order.length * STRIDE];
+    int end = 0;
+    for (int at : order) {
+      if (end == 0 || !alike(found, at, rising, end - STRIDE)) {
+        for (int i = 0; i < STRIDE; i++) {
+          rising[end + i] = found[at + i];
         }
-        count += STRIDE;
+        end += STRIDE;
       }
     }
-    return count;
+    return end == rising.length ? rising : Arrays.copyOf(rising, end);
   }
 
-  private static boolean alike(long[] sorted, int one, int other) {
-    return Arrays.equals(sorted, one, one + STRIDE, sorted, other, other + STRIDE);
+  private static boolean alike(long[] some, int one, long[] others, int other) {
+    for (int i = 0; i < STRIDE; i++) {
+      if (some[one + i] != others[other + i]) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -1,35 +1,42 @@
 package org.jawroom.clearance;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Side;
 
 /**
- * What the guards of a machine sweep, sorted for quick reckoning: those that fill everything beyond
- * a face, at every height, are merged into the nearest such face on each side for each {@link Kind}
- * of part; the others, and the table, stay boxes.
+ * What the guards of a machine sweep, laid out for quick reckoning: it serves every vise and turn.
+ * Those that fill everything beyond a face, at every height, are merged into the nearest such face
+ * on each side for each {@link Kind} of part; the others, and the table, stay boxes.
  */
 public final class SweptGuards {
+
+  /** Longs to a guard in {@link #rows}, its six limits: in the order of {@link SweptParts#rows}. */
+  static final int ROW = 6;
+
   private static final Side[] SIDE = Side.values();
   private static final int SIDES = SIDE.length;
 
   private final List<SweptGuard> all;
   private final long handRoom;
   private final boolean tolerant;
-  private final SweptGuard[] boxes;
+  private final long[][] rows;
+  private final int[] boxes;
   private final boolean[] repeats;
   private final long[][] faces;
 
-  private SweptGuards(List<SweptGuard> all, long handRoom, SweptGuard[] boxes, long[][] faces) {
+  private SweptGuards(List<SweptGuard> all, long handRoom, int[] boxes, long[][] faces) {
     this.all = all;
     this.handRoom = handRoom;
     this.tolerant = all.stream().anyMatch(guard -> guard.tolerance() != 0);
+    this.rows = rows(all);
     this.boxes = boxes;
-    this.repeats = repeats(boxes);
+    this.repeats = repeats(all, boxes);
     this.faces = faces;
   }
 
@@ -40,12 +47,14 @@ public final class SweptGuards {
    * @param handRoom the least clearance of a handle while loading
    */
   public static SweptGuards of(List<SweptGuard> guards, long handRoom) {
-    List<SweptGuard> boxes = new ArrayList<>();
+    int[] boxes = new int[guards.size()];
+    int count = 0;
     long[][] faces = {noFaces(), noFaces()};
-    for (SweptGuard guard : guards) {
+    for (int i = 0; i < boxes.length; i++) {
+      SweptGuard guard = guards.get(i);
       Side side = guard.table() ? null : sideFilled(guard.box());
       if (side == null) {
-        boxes.add(guard);
+        boxes[count++] = i;
         continue;
       }
       for (Kind kind : Kind.ALL) {
@@ -56,7 +65,7 @@ public final class SweptGuards {
         }
       }
     }
-    return new SweptGuards(List.copyOf(guards), handRoom, boxes.toArray(SweptGuard[]::new), faces);
+    return new SweptGuards(List.copyOf(guards), handRoom, Arrays.copyOf(boxes, count), faces);
   }
 
   /** Every guard, in the order of rank. */
@@ -78,11 +87,17 @@ public final class SweptGuards {
     return kind.required(guard, handRoom);
   }
 
-  SweptGuard[] boxes() {
+  /** What each guard sweeps, {@link #ROW} longs each, in the frame of a vise turned so. */
+  long[] rows(Turn turn) {
+    return rows[turn.ordinal()];
+  }
+
+  /** The places in the list of those that are no walls; for reading only. */
+  int[] boxes() {
     return boxes;
   }
 
-  /** Whether a box while loading is as the one before it is while cutting. */
+  /** Whether one of the boxes while loading is as the one before it is while cutting. */
   boolean repeats(int box) {
     return repeats[box];
   }
@@ -95,11 +110,31 @@ public final class SweptGuards {
     return faces[withTolerance ? 1 : 0][kind.ordinal() * SIDES + side.ordinal()];
   }
 
-  private static boolean[] repeats(SweptGuard[] boxes) {
+  private static long[][] rows(List<SweptGuard> all) {
+    long[][] rows = new long[Turn.ALL.size()][ROW * all.size()];
+    for (Turn turn : Turn.ALL) {
+      long[] row = rows[turn.ordinal()];
+      for (int i = 0; i < all.size(); i++) {
+        Box box = all.get(i).box();
+        Interval u = turn.u(box.x(), box.y());
+        Interval v = turn.v(box.x(), box.y());
+        int at = i * ROW;
+        row[at + SweptParts.U_LO] = u.lo();
+        row[at + SweptParts.U_HI] = u.hi();
+        row[at + SweptParts.V_LO] = v.lo();
+        row[at + SweptParts.V_HI] = v.hi();
+        row[at + SweptParts.W_LO] = box.z().lo();
+        row[at + SweptParts.W_HI] = box.z().hi();
+      }
+    }
+    return rows;
+  }
+
+  private static boolean[] repeats(List<SweptGuard> all, int[] boxes) {
     boolean[] repeats = new boolean[boxes.length];
     for (int i = 1; i < boxes.length; i++) {
-      SweptGuard before = boxes[i - 1];
-      SweptGuard box = boxes[i];
+      SweptGuard before = all.get(boxes[i - 1]);
+      SweptGuard box = all.get(boxes[i]);
       repeats[i] =
           before.situation() == Situation.CUTTING
               && box.situation() == Situation.LOADING

@@ -38,6 +38,8 @@ public final class SweptParts {
   private final long[][] reachesBare;
   private final long[][] reaches;
   private final boolean tolerant;
+  private final boolean[] meetsTable;
+  private final boolean[] someMeetTable;
   private final int onlyLoading;
 
   private SweptParts(List<Part> parts, Interval openings, boolean tolerant, boolean core) {
@@ -45,6 +47,12 @@ public final class SweptParts {
     this.openings = openings;
     this.tolerant = tolerant;
     this.rows = new long[Kind.ALL.size()][];
+    this.meetsTable = new boolean[parts.size()];
+    this.someMeetTable = new boolean[rows.length];
+    for (int i = 0; i < meetsTable.length; i++) {
+      meetsTable[i] = Pair.meetsTable(parts.get(i));
+      someMeetTable[Kind.of(parts.get(i)).ordinal()] |= meetsTable[i];
+    }
     this.onlyLoading = fill(core);
     this.reachesBare = reaches(rows, false);
     this.reaches = reaches(rows, true);
@@ -90,6 +98,16 @@ public final class SweptParts {
   /** Whether any of them may be off. */
   public boolean hasTolerance() {
     return tolerant;
+  }
+
+  /** See {@link Pair#meetsTable}, of the part at a place in the list. */
+  boolean meetsTable(int index) {
+    return meetsTable[index];
+  }
+
+  /** Whether any part of a kind does. */
+  boolean someMeetTable(Kind kind) {
+    return someMeetTable[kind.ordinal()];
   }
 
   /** The parts of a kind, {@link #ROW} longs each. */

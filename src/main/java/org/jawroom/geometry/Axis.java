@@ -13,10 +13,9 @@ public enum Axis {
 
   /** The other axis of the table's plane; asked of X or Y only. */
   public Axis across() {
-    return switch (this) {
-      case X -> Y;
-      case Y -> X;
-      case Z -> throw new IllegalArgumentException("Z has no counterpart in the plane");
-    };
+    if (this == Z) {
+      throw new IllegalArgumentException("Z has no counterpart in the plane");
+    }
+    return this == X ? Y : X;
   }
 }

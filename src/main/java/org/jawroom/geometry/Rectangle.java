@@ -6,11 +6,10 @@ import java.util.Optional;
 public record Rectangle(Interval x, Interval y) {
 
   public Interval along(Axis axis) {
-    return switch (axis) {
-      case X -> x;
-      case Y -> y;
-      case Z -> throw new IllegalArgumentException("a rectangle has no z");
-    };
+    if (axis == Axis.Z) {
+      throw new IllegalArgumentException("a rectangle has no z");
+    }
+    return axis == Axis.X ? x : y;
   }
 
   /**
@@ -35,10 +34,13 @@ public record Rectangle(Interval x, Interval y) {
         .flatMap(both -> y.meet(other.y).map(height -> new Rectangle(both, height)));
   }
 
-  /** The most by which {@code inner} sticks out of this on any side; 0 if it does not. */
-  public long shortfall(Rectangle inner) {
-    long inX = Math.max(x.lo() - inner.x.lo(), inner.x.hi() - x.hi());
-    long inY = Math.max(y.lo() - inner.y.lo(), inner.y.hi() - y.hi());
+  /**
+   * The most by which {@code inner}, moved by (dx, dy), sticks out of this on any side; 0 if it
+   * does not.
+   */
+  public long shortfall(Rectangle inner, long dx, long dy) {
+    long inX = Math.max(x.lo() - inner.x.lo() - dx, inner.x.hi() + dx - x.hi());
+    long inY = Math.max(y.lo() - inner.y.lo() - dy, inner.y.hi() + dy - y.hi());
     return Math.max(0, Math.max(inX, inY));
   }
 }

@@ -72,6 +72,16 @@ public enum Turn {
     return uAxis == Axis.Y ? signed(uSign, u) : signed(vSign, v);
   }
 
+  /** The interval along u of what stands so in the table's plane, seen from the origin. */
+  public Interval u(Interval x, Interval y) {
+    return signed(uSign, uAxis == Axis.X ? x : y);
+  }
+
+  /** The interval along v of what stands so in the table's plane, seen from the origin. */
+  public Interval v(Interval x, Interval y) {
+    return signed(vSign, uAxis == Axis.X ? y : x);
+  }
+
   /** The word that tables and reports use. */
   public String word() {
     return name().toLowerCase(java.util.Locale.ROOT);

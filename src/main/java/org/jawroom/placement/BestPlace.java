@@ -1,5 +1,6 @@
 package org.jawroom.placement;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jawroom.geometry.Interval;
@@ -20,25 +21,21 @@ final class BestPlace {
   /** Below every margin, and far enough from overflow. */
   private static final long HOPELESS = -2 * Length.ENDLESS;
 
-  private final Seat[] seats;
+  private final List<Seat> seats;
 
-  /** Of the largest margin anywhere, once that was asked for. */
-  private Choice top;
+  /** The largest margin anywhere, once that was asked for. */
+  private Largest top;
 
   BestPlace(List<Seat> seats) {
-    this(seats.toArray(Seat[]::new));
-  }
-
-  private BestPlace(Seat[] seats) {
     this.seats = seats;
   }
 
   /** Of a vise in regions, over a range of openings. */
   static BestPlace over(
       List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval openings) {
-    Seat[] seats = new Seat[regions.size()];
-    for (int i = 0; i < seats.length; i++) {
-      seats[i] = Seat.of(regions.get(i), machine, vise, openings);
+    List<Seat> seats = new ArrayList<>(regions.size());
+    for (Region region : regions) {
+      seats.add(Seat.of(region, machine, vise, openings));
     }
     return new BestPlace(seats);
   }
@@ -46,18 +43,18 @@ final class BestPlace {
   /** The same for questions decided below 0; see {@link FreeSpace#belowZero}. */
   static BestPlace belowZero(
       List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval openings) {
-    Seat[] seats = new Seat[regions.size()];
-    for (int i = 0; i < seats.length; i++) {
-      seats[i] = Seat.belowZero(regions.get(i), machine, vise, openings);
+    List<Seat> seats = new ArrayList<>(regions.size());
+    for (Region region : regions) {
+      seats.add(Seat.belowZero(region, machine, vise, openings));
     }
     return new BestPlace(seats);
   }
 
   /** What was made for questions decided below 0, made for all. */
   BestPlace aboveZero() {
-    Seat[] all = new Seat[seats.length];
-    for (int i = 0; i < all.length; i++) {
-      all[i] = seats[i].aboveZero();
+    List<Seat> all = new ArrayList<>(seats.size());
+    for (Seat seat : seats) {
+      all.add(seat.aboveZero());
     }
     return new BestPlace(all);
   }
@@ -65,15 +62,22 @@ final class BestPlace {
   /** A seat, a place of it, and the margin there. */
   record Choice(Seat seat, Place place, long margin) {}
 
+  /**
+   * A place with the largest margin of those with at most some shortfall, of which there is one.
+   *
+   * @param seats that have such a place, in their order
+   */
+  private record Largest(Choice choice, List<Seat> seats) {}
+
   /** The largest margin anywhere; {@link Length#ENDLESS} where nothing can be hit. */
   long bestMargin() {
-    return largest(Length.ENDLESS).margin();
+    return top().choice().margin();
   }
 
   /** Whether some place has margin ≥ 0. */
   boolean isClear() {
-    for (Seat seat : mostPromisingFirst()) {
-      if (seat.space().isClear(0, Window.EVERYWHERE)) {
+    for (int index : mostPromisingFirst()) {
+      if (seats.get(index).space().isClear(0, Window.EVERYWHERE)) {
         return true;
       }
     }
@@ -82,70 +86,97 @@ final class BestPlace {
 
   /** Whether some place has margin ≥ 0 with the whole work area within the spindle's reach. */
   boolean isClearInReach() {
-    return Arrays.stream(seats).anyMatch(seat -> seat.space().isClear(0, seat.reaching(0)));
+    return seats.stream().anyMatch(seat -> seat.space().isClear(0, seat.reaching(0)));
   }
 
-  /** The recommended place; {@code bestMargin} as found before. */
-  Choice recommended(long bestMargin) {
-    if (bestMargin < 0) {
-      return nearest(bestMargin, leastShortfall(bestMargin), null);
+  /** The recommended place. */
+  Choice recommended() {
+    long margin = bestMargin();
+    if (margin < 0) {
+      long shortfall = leastShortfall(margin, top.seats());
+      return nearest(margin, shortfall, top.choice(), top.seats());
     }
-    long shortfall = leastShortfall(0);
-    Choice best = largest(shortfall);
-    return nearest(best.margin(), shortfall, best);
+    long shortfall = leastShortfall(0, seats);
+    Largest best = largest(shortfall);
+    return nearest(best.choice().margin(), shortfall, best.choice(), best.seats());
   }
 
   /**
    * The place with the largest margin, whatever the spindle reaches; nearest, turn and mount among
    * equals.
    */
-  Choice roomiest(long bestMargin) {
-    return nearest(bestMargin, Length.ENDLESS, top);
+  Choice roomiest() {
+    return nearest(bestMargin(), Length.ENDLESS, top.choice(), top.seats());
   }
 
-  /** Some place with the largest margin of those with at most that shortfall, of which one is. */
-  private Choice largest(long shortfall) {
-    if (top != null && top.seat().shortfall(top.place()) <= shortfall) {
+  private Largest top() {
+    if (top == null) {
+      top = largest(Length.ENDLESS);
+    }
+    return top;
+  }
+
+  /**
+   * Whoever has no place as good as the best so far is out of it for all that follows; so that is
+   * asked first, and whether there is a better one only then.
+   */
+  private Largest largest(long shortfall) {
+    if (top != null && shortfallOf(top.choice()) <= shortfall) {
       return top;
     }
     long best = HOPELESS;
     Choice choice = null;
-    for (Seat seat : mostPromisingFirst()) {
+    boolean[] isAsGood = new boolean[seats.size()];
+    for (int index : mostPromisingFirst()) {
+      Seat seat = seats.get(index);
       FreeSpace space = seat.space();
-      if (space.bound() <= best) {
+      if (space.bound() < best) {
         break;
       }
       Window window = seat.reaching(shortfall);
-      Place better = best == HOPELESS ? space.likely(window) : space.find(best + 1, window);
-      while (better != null) {
-        Spot spot = space.climbed(better, window);
-        best = spot.margin();
-        choice = new Choice(seat, spot.place(), best);
-        better = space.find(best + 1, window);
+      Place asGood = choice == null ? space.likely(window) : space.find(best, window);
+      if (asGood == null) {
+        continue;
+      }
+      while (asGood != null) {
+        Spot spot = space.climbed(asGood, window);
+        if (spot.margin() > best) {
+          best = spot.margin();
+          choice = new Choice(seat, spot.place(), best);
+          Arrays.fill(isAsGood, false);
+        }
+        asGood = space.find(best + 1, window);
+      }
+      isAsGood[index] = true;
+    }
+    List<Seat> equal = new ArrayList<>(1);
+    for (int i = 0; i < isAsGood.length; i++) {
+      if (isAsGood[i]) {
+        equal.add(seats.get(i));
       }
     }
-    if (shortfall == Length.ENDLESS) {
-      top = choice;
-    }
-    return choice;
+    return new Largest(choice, equal);
   }
 
-  /** By the most that the walls let them hope for. */
-  private Seat[] mostPromisingFirst() {
-    if (seats.length == 1) {
-      return seats;
+  /** Which of the seats, by the most that the walls let them hope for. */
+  private int[] mostPromisingFirst() {
+    int[] order = new int[seats.size()];
+    for (int i = 0; i < order.length; i++) {
+      long hope = seats.get(i).space().bound();
+      int at = i;
+      while (at > 0 && seats.get(order[at - 1]).space().bound() < hope) {
+        order[at] = order[at - 1];
+        at--;
+      }
+      order[at] = i;
     }
-    Seat[] sorted = seats.clone();
-    Arrays.sort(sorted, (one, other) -> Long.compare(other.space().bound(), one.space().bound()));
-    return sorted;
+    return order;
   }
 
-  private long leastShortfall(long margin) {
-    long least = Length.ENDLESS;
-    if (top != null && top.margin() >= margin) {
-      least = top.seat().shortfall(top.place());
-    }
-    for (Seat seat : seats) {
+  /** Of the places in {@code among} with at least that margin, of which the top is one. */
+  private long leastShortfall(long margin, List<Seat> among) {
+    long least = shortfallOf(top.choice());
+    for (Seat seat : among) {
       if (least == 0) {
         break;
       }
@@ -165,19 +196,20 @@ final class BestPlace {
    * <p>Of the places around one that is known, that nearest along x is nearest along y, too; what
    * it comes to is then to be beaten.
    *
-   * @param known one of them to begin with; null if none is
+   * @param known to begin with, if its shortfall is no greater
+   * @param among the seats that have one
    */
-  private Choice nearest(long margin, long shortfall, Choice known) {
+  private static Choice nearest(long margin, long shortfall, Choice known, List<Seat> among) {
     long offX = Length.ENDLESS;
     long offY = Length.ENDLESS;
-    if (known != null) {
+    if (shortfallOf(known) <= shortfall) {
       Seat seat = known.seat();
       Window free = seat.space().around(known.place(), margin, seat.reaching(shortfall));
       offX = seat.leastOffX(free);
       offY = seat.leastOffY(free);
     }
     long off = Math.max(offX, offY);
-    for (Seat seat : seats) {
+    for (Seat seat : among) {
       Window reaching = seat.reaching(shortfall);
       Place better = seat.space().find(margin, seat.near(off - 1, off - 1).meet(reaching));
       while (better != null) {
@@ -188,7 +220,7 @@ final class BestPlace {
         better = seat.space().find(margin, seat.near(off - 1, off - 1).meet(reaching));
       }
     }
-    for (Seat seat : seats) {
+    for (Seat seat : among) {
       Window within = seat.near(off, off).meet(seat.reaching(shortfall));
       Place better = seat.space().find(margin, seat.near(off, offY - 1).meet(within));
       while (better != null) {
@@ -198,7 +230,11 @@ final class BestPlace {
         better = seat.space().find(margin, seat.near(off, offY - 1).meet(within));
       }
     }
-    for (Seat seat : seats) {
+    if (offY < off) {
+      // Then it is along x that none is nearer.
+      return ofEqual(margin, shortfall, offX, offY, among);
+    }
+    for (Seat seat : among) {
       Window within = seat.near(off, offY).meet(seat.reaching(shortfall));
       Place better = seat.space().find(margin, seat.near(offX - 1, offY).meet(within));
       while (better != null) {
@@ -206,16 +242,17 @@ final class BestPlace {
         better = seat.space().find(margin, seat.near(offX - 1, offY).meet(within));
       }
     }
-    return ofEqual(margin, shortfall, offX, offY);
+    return ofEqual(margin, shortfall, offX, offY, among);
   }
 
   /**
    * Of the places exactly so far off mid-travel, the greater y, then the greater x, then the first
    * seat.
    */
-  private Choice ofEqual(long margin, long shortfall, long offX, long offY) {
+  private static Choice ofEqual(
+      long margin, long shortfall, long offX, long offY, List<Seat> among) {
     Choice best = null;
-    for (Seat seat : seats) {
+    for (Seat seat : among) {
       for (long x : new long[] {seat.midX() + offX, seat.midX() - offX}) {
         for (long y : new long[] {seat.midY() + offY, seat.midY() - offY}) {
           boolean preferred =
@@ -231,5 +268,9 @@ final class BestPlace {
       }
     }
     return best;
+  }
+
+  private static long shortfallOf(Choice choice) {
+    return choice.seat().shortfall(choice.place());
   }
 }

@@ -122,14 +122,22 @@ final class FreeSpace {
     if (margin > bound) {
       return null;
     }
-    for (int i = 0; i < strips.ends.length; i += 4) {
+    long pLo = Math.max(strips.pLo(window), strips.pLeast + margin);
+    long pHi = Math.min(strips.pHi(window), strips.pMost - margin);
+    long qLo = Math.max(strips.qLo(window), strips.qLeast + margin);
+    long qHi = Math.min(strips.qHi(window), strips.qMost - margin);
+    if (pLo > pHi || qLo > qHi) {
+      return null;
+    }
+    long[] ends = strips.ends;
+    for (int i = 0; i < ends.length; i += 4) {
       Place found =
           find(
               margin,
-              Math.max(Math.max(strips.ends[i], strips.pLo(window)), strips.pLeast + margin),
-              Math.min(Math.min(strips.ends[i + 1], strips.pHi(window)), strips.pMost - margin),
-              Math.max(Math.max(strips.ends[i + 2], strips.qLo(window)), strips.qLeast + margin),
-              Math.min(Math.min(strips.ends[i + 3], strips.qHi(window)), strips.qMost - margin));
+              Math.max(ends[i], pLo),
+              Math.min(ends[i + 1], pHi),
+              Math.max(ends[i + 2], qLo),
+              Math.min(ends[i + 3], qHi));
       if (found != null) {
         return found;
       }

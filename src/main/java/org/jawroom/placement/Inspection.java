@@ -61,7 +61,7 @@ public final class Inspection {
     for (Region region : regions) {
       if (region != own()) {
         BestPlace places = new BestPlace(List.of(seat(region)));
-        BestPlace.Choice choice = places.recommended(places.bestMargin());
+        BestPlace.Choice choice = places.recommended();
         Roomiest best = Roomiest.of(choice);
         others.add(
             new Alternative(

@@ -172,7 +172,7 @@ public final class JobPairing {
   private Recommendation recommended(
       BestPlace places, Interval openings, List<Shortfall> shortfalls) {
     long best = places.bestMargin();
-    BestPlace.Choice choice = places.recommended(best);
+    BestPlace.Choice choice = places.recommended();
     Recommendation place = model.description().of(choice, openings);
     if (best < 0) {
       shortfalls.add(Shortfall.of(JobReason.HIT, -best));

@@ -53,7 +53,7 @@ record Judgement(
   }
 
   private static Judgement of(Verdict verdict, long best, BestPlace places, Interval full) {
-    BestPlace.Choice choice = places.recommended(best);
+    BestPlace.Choice choice = places.recommended();
     OptionalLong told = best == Length.ENDLESS ? OptionalLong.empty() : OptionalLong.of(best);
     return new Judgement(verdict, told, Optional.of(choice), full);
   }
@@ -91,7 +91,7 @@ record Judgement(
     if (best < 0) {
       throw new IllegalStateException("no place over " + usable + ", which has one");
     }
-    BestPlace.Choice choice = places.recommended(best);
+    BestPlace.Choice choice = places.recommended();
     return new Judgement(
         Verdict.LIMITED, OptionalLong.of(bestOverFull), Optional.of(choice), usable);
   }

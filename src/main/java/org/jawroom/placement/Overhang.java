@@ -17,8 +17,7 @@ final class Overhang {
 
   /** The most over any edge, 0 if over none; empty where there is no {@code base} to speak of. */
   static OptionalLong at(Machine machine, Optional<Rectangle> base, Place place) {
-    return base.map(
-            held -> OptionalLong.of(top(machine, 0).shortfall(held.at(place.x(), place.y()))))
+    return base.map(held -> OptionalLong.of(top(machine, 0).shortfall(held, place.x(), place.y())))
         .orElse(OptionalLong.empty());
   }
 

@@ -10,6 +10,7 @@ import org.jawroom.clearance.BoltParts;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.SweptParts;
 import org.jawroom.clearance.ViseParts;
+import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Bolt;
@@ -24,6 +25,8 @@ final class PreparedVise {
   private final SweptParts body;
   private final List<Long> threads;
   private final List<SweptParts[]> bolted = new ArrayList<>();
+  private final boolean[] blankMounts;
+  private final long[] narrowestHoles;
   private final EnumSet<Turn> turns = EnumSet.noneOf(Turn.class);
   private final Rectangle[] workAreas;
   private final List<Optional<Rectangle>> bases = new ArrayList<>();
@@ -33,6 +36,12 @@ final class PreparedVise {
     this.riser = riser;
     this.body = SweptParts.of(raised(ViseParts.of(vise, blanks)), vise.opening());
     this.threads = List.copyOf(threads);
+    this.blankMounts = new boolean[vise.mounts().size()];
+    this.narrowestHoles = new long[blankMounts.length];
+    for (int i = 0; i < blankMounts.length; i++) {
+      blankMounts[i] = hasBlank(vise.mounts().get(i));
+      narrowestHoles[i] = narrowestHole(vise.mounts().get(i));
+    }
     for (long thread : threads) {
       bolted.add(
           vise.mounts().stream()
@@ -87,6 +96,16 @@ final class PreparedVise {
     throw new IllegalArgumentException("not prepared for bolts of " + thread);
   }
 
+  /** Whether a blank leaves the places or the size of a mount's holes open. */
+  boolean hasBlank(int mountIndex) {
+    return blankMounts[mountIndex];
+  }
+
+  /** The least width of any hole of a mount that is known; {@link Length#ENDLESS} if none is. */
+  long narrowestHole(int mountIndex) {
+    return narrowestHoles[mountIndex];
+  }
+
   /** Whether it may be turned so. */
   boolean allows(Turn turn) {
     return turns.contains(turn);
@@ -109,7 +128,15 @@ final class PreparedVise {
     return riser == 0 ? parts : parts.stream().map(part -> part.raised(riser)).toList();
   }
 
-  /** Whether a blank leaves the places or the size of its holes open. */
+  private static long narrowestHole(Mount mount) {
+    long least = Length.ENDLESS;
+    for (Bolt bolt : mount.bolts()) {
+      least = Math.min(least, bolt.holeU().isKnown() ? bolt.holeU().length() : least);
+      least = Math.min(least, bolt.holeV().isKnown() ? bolt.holeV().length() : least);
+    }
+    return least;
+  }
+
   private static boolean hasBlank(Mount mount) {
     for (Bolt bolt : mount.bolts()) {
       if (bolt.u().isBlank()

@@ -14,7 +14,6 @@ import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Column;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Slots;
@@ -50,7 +49,7 @@ final class Regions {
     List<Mount> mounts = vise.vise().mounts();
     List<Region> regions = new ArrayList<>(Turn.ALL.size() * mounts.size());
     for (int index = 0; index < mounts.size(); index++) {
-      builder.addMount(index, builder.complete(mounts.get(index), blanks), regions);
+      builder.addMount(index, builder.complete(index, blanks), regions);
     }
     if (mounts.size() > 1) {
       regions.sort(PREFERENCE);
@@ -60,7 +59,7 @@ final class Regions {
 
   private void addMount(int index, boolean complete, List<Region> regions) {
     Mount mount = vise.vise().mounts().get(index);
-    if (refused(mount)) {
+    if (refused(index)) {
       return;
     }
     SweptParts parts = complete ? vise.bolted(index, thread.getAsLong()) : vise.body();
@@ -81,8 +80,12 @@ final class Regions {
   }
 
   /** Whether no column that the mount needs is blank; notes those that are. */
-  private boolean complete(Mount mount, Blanks blanks) {
+  private boolean complete(int index, Blanks blanks) {
     Slots slots = machine.machine().slots();
+    if (!vise.hasBlank(index) && slots.width().isKnown() && !slots.pitch().isBlank()) {
+      return true;
+    }
+    Mount mount = vise.vise().mounts().get(index);
     boolean complete = blanks.given(slots.width(), Column.SLOT_WIDTH);
     if (slots.needsPitch()) {
       complete &= blanks.given(slots.pitch(), Column.SLOT_PITCH);
@@ -97,8 +100,11 @@ final class Regions {
     return complete;
   }
 
-  /** Whether what is known rules the mount out: no slot, a slot too narrow, a hole too small. */
-  private boolean refused(Mount mount) {
+  /**
+   * Whether what is known rules the mount out: no slot, a slot too narrow, a hole too small. A hole
+   * exactly as wide as the bolt admits it.
+   */
+  private boolean refused(int index) {
     Slots slots = machine.machine().slots();
     if (slots.count() == 0) {
       return true;
@@ -106,17 +112,7 @@ final class Regions {
     if (thread.isEmpty()) {
       return slots.width().isKnown();
     }
-    for (Bolt bolt : mount.bolts()) {
-      if (tooSmall(bolt.holeU()) || tooSmall(bolt.holeV())) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** A hole exactly as wide as the bolt admits it. */
-  private boolean tooSmall(Dimension hole) {
-    return hole.isKnown() && hole.length() < thread.getAsLong();
+    return vise.narrowestHole(index) < thread.getAsLong();
   }
 
   /** Where some of the base is over the table top, touching its edge included. */

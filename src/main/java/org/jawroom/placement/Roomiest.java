@@ -14,7 +14,7 @@ import org.jawroom.shop.Mount;
 public record Roomiest(Turn handleTo, String mount, long x, long y, Optional<Limit> limit) {
 
   static Roomiest of(BestPlace places) {
-    return of(places.roomiest(places.bestMargin()));
+    return of(places.roomiest());
   }
 
   static Roomiest of(BestPlace.Choice choice) {

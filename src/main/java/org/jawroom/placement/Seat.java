@@ -54,7 +54,7 @@ record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach)
   }
 
   long shortfall(Place place) {
-    return reach.shortfall(workArea.at(place.x(), place.y()));
+    return reach.shortfall(workArea, place.x(), place.y());
   }
 
   /** The places whose reach shortfall is at most {@code most}. */

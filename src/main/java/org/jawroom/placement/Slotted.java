@@ -24,10 +24,10 @@ import org.jawroom.shop.Slots;
  */
 final class Slotted {
   private final Axis along;
-  private final List<Long> centres;
+  private final long[] centres;
   private final Interval reach;
 
-  private Slotted(Axis along, List<Long> centres, Interval reach) {
+  private Slotted(Axis along, long[] centres, Interval reach) {
     this.along = along;
     this.centres = centres;
     this.reach = reach;
@@ -45,22 +45,22 @@ final class Slotted {
   }
 
   SlotLines lines() {
-    return new SlotLines(along, centres, reach);
+    return new SlotLines(along, centres(), reach);
   }
 
   /** Centre lines across the table, from its middle. */
-  private static List<Long> centres(Slots slots, long tableAcross) {
-    List<Long> centres = new ArrayList<>();
+  private static long[] centres(Slots slots, long tableAcross) {
+    long[] centres = new long[slots.count()];
     for (int j = 0; j < slots.count(); j++) {
       if (!slots.positions().isEmpty()) {
-        centres.add(slots.positions().get(j) - tableAcross / 2);
+        centres[j] = slots.positions().get(j) - tableAcross / 2;
       } else if (slots.first().isPresent()) {
         long fromFirst = j == 0 ? 0 : j * slots.pitch().length();
-        centres.add(slots.first().getAsLong() + fromFirst - tableAcross / 2);
+        centres[j] = slots.first().getAsLong() + fromFirst - tableAcross / 2;
       } else {
         // Symmetric about the middle; a pitch is whole nanometres, so half of it is exact.
-        centres.add(
-            slots.count() == 1 ? 0 : (2L * j - (slots.count() - 1)) * (slots.pitch().length() / 2));
+        centres[j] =
+            slots.count() == 1 ? 0 : (2L * j - (slots.count() - 1)) * (slots.pitch().length() / 2);
       }
     }
     return centres;
@@ -68,15 +68,29 @@ final class Slotted {
 
   /** All places of the vise frame's origin at which {@code mount} holds, as disjoint rectangles. */
   List<Rectangle> places(Mount mount, Turn turn, long thread) {
-    Interval alongPlaces = alongPlaces(mount, turn, thread);
-    if (alongPlaces == null) {
+    long lo = -Length.ENDLESS;
+    long hi = Length.ENDLESS;
+    long[] across = null;
+    long offBefore = 0;
+    long playBefore = 0;
+    for (Bolt bolt : mount.bolts()) {
+      Turned turned = turned(bolt, turn, thread);
+      lo = Math.max(lo, leastAlong(turned));
+      hi = Math.min(hi, mostAlong(turned));
+      long off = turned.across();
+      long play = turned.playAcross();
+      if (across == null) {
+        across = heldAcross(off, play);
+      } else if (off != offBefore || play != playBefore) {
+        across = common(across, heldAcross(off, play));
+      }
+      offBefore = off;
+      playBefore = play;
+    }
+    if (lo > hi) {
       return List.of();
     }
-    long[] across = null;
-    for (Bolt bolt : mount.bolts()) {
-      long[] held = heldAcross(turned(bolt, turn, thread));
-      across = across == null ? held : common(across, held);
-    }
+    Interval alongPlaces = Interval.of(lo, hi);
     List<Rectangle> places = new ArrayList<>(across.length / 2);
     for (int i = 0; i < across.length; i += 2) {
       places.add(Rectangle.of(along, alongPlaces, Interval.of(across[i], across[i + 1])));
@@ -91,8 +105,8 @@ final class Slotted {
     for (Bolt bolt : mount.bolts()) {
       long at = across + turned(bolt, turn, thread).across();
       int nearest = 0;
-      for (int j = 1; j < centres.size(); j++) {
-        if (Math.abs(centres.get(j) - at) < Math.abs(centres.get(nearest) - at)) {
+      for (int j = 1; j < centres.length; j++) {
+        if (Math.abs(centres[j] - at) < Math.abs(centres[nearest] - at)) {
           nearest = j;
         }
       }
@@ -103,7 +117,7 @@ final class Slotted {
 
   /** The centre line of each slot, across the slots from the table's middle. */
   List<Long> centres() {
-    return centres;
+    return Arrays.stream(centres).boxed().toList();
   }
 
   /**
@@ -118,7 +132,7 @@ final class Slotted {
           turned(mount.bolts().get(i), turn, thread).along()
               + (along == Axis.X ? place.x() : place.y());
       long at = Math.max(reach.lo(), Math.min(reach.hi(), hole));
-      long centre = centres.get(slots.get(i) - 1);
+      long centre = centres[slots.get(i) - 1];
       bolts.add(along == Axis.X ? new Place(at, centre) : new Place(centre, at));
     }
     return bolts;
@@ -140,7 +154,7 @@ final class Slotted {
     for (int bolt = 0; bolt < mount.bolts().size(); bolt++) {
       List<List<Integer>> longer = new ArrayList<>();
       for (List<Integer> set : sets) {
-        for (int slot = 1; slot <= centres.size(); slot++) {
+        for (int slot = 1; slot <= centres.length; slot++) {
           List<Integer> next = new ArrayList<>(set);
           next.add(slot);
           if (acrossIn(next, mount, turn, thread).isPresent()) {
@@ -159,7 +173,7 @@ final class Slotted {
     long hi = Length.ENDLESS;
     for (int i = 0; i < slots.size(); i++) {
       Turned bolt = turned(mount.bolts().get(i), turn, thread);
-      long held = centres.get(slots.get(i) - 1) - bolt.across();
+      long held = centres[slots.get(i) - 1] - bolt.across();
       lo = Math.max(lo, held - bolt.playAcross());
       hi = Math.min(hi, held + bolt.playAcross());
     }
@@ -236,10 +250,18 @@ final class Slotted {
     long hi = Length.ENDLESS;
     for (Bolt bolt : mount.bolts()) {
       Turned turned = turned(bolt, turn, thread);
-      lo = Math.max(lo, reach.lo() - turned.playAlong() - turned.along());
-      hi = Math.min(hi, reach.hi() + turned.playAlong() - turned.along());
+      lo = Math.max(lo, leastAlong(turned));
+      hi = Math.min(hi, mostAlong(turned));
     }
     return lo <= hi ? Interval.of(lo, hi) : null;
+  }
+
+  private long leastAlong(Turned bolt) {
+    return reach.lo() - bolt.playAlong() - bolt.along();
+  }
+
+  private long mostAlong(Turned bolt) {
+    return reach.hi() + bolt.playAlong() - bolt.along();
   }
 
   /** A bolt's hole after turning, and how far the bolt may stand off its centre. */
@@ -265,21 +287,23 @@ final class Slotted {
   /**
    * The places across at which a bolt has a slot: low and high end of each interval in turn, rising
    * and not touching.
+   *
+   * @param off of its hole across the slots, the vise at the origin
    */
-  private long[] heldAcross(Turned bolt) {
-    long[] ends = new long[2 * centres.size()];
+  private long[] heldAcross(long off, long play) {
+    long[] ends = new long[2 * centres.length];
     int count = 0;
     for (long centre : centres) {
-      long lo = centre - bolt.across() - bolt.playAcross();
+      long lo = centre - off - play;
       if (count > 0 && lo <= ends[count - 1]) {
         count -= 2;
         lo = ends[count];
       }
       ends[count] = lo;
-      ends[count + 1] = centre - bolt.across() + bolt.playAcross();
+      ends[count + 1] = centre - off + play;
       count += 2;
     }
-    return Arrays.copyOf(ends, count);
+    return count == ends.length ? ends : Arrays.copyOf(ends, count);
   }
 
   /** What two such sets have in common; touching counts. */

@@ -65,9 +65,10 @@ class IntervalTest {
   @Test
   void shortfall_belowAtAndAboveTheEdge_isTheMostOnAnySide() {
     Rectangle reach = new Rectangle(Interval.of(0, 100), Interval.of(0, 50));
-    assertEquals(0, reach.shortfall(new Rectangle(Interval.of(0, 100), Interval.of(0, 50))));
-    assertEquals(1, reach.shortfall(new Rectangle(Interval.of(-1, 100), Interval.of(0, 50))));
-    assertEquals(7, reach.shortfall(new Rectangle(Interval.of(-1, 103), Interval.of(-7, 52))));
+    assertEquals(0, reach.shortfall(new Rectangle(Interval.of(0, 100), Interval.of(0, 50)), 0, 0));
+    assertEquals(1, reach.shortfall(new Rectangle(Interval.of(-1, 100), Interval.of(0, 50)), 0, 0));
+    assertEquals(
+        7, reach.shortfall(new Rectangle(Interval.of(-1, 103), Interval.of(-7, 52)), 0, 0));
   }
 
   @Test

@@ -56,6 +56,6 @@ class RectangleTest {
   @ParameterizedTest
   @CsvSource({"0, 0, 0", "-3, 0, 3", "4, 0, 4", "0, -5, 5", "0, 6, 6", "-3, 6, 6", "4, -2, 4"})
   void shortfall_shiftedOut_isTheMostOnAnySide(long dx, long dy, long shortfall) {
-    assertEquals(shortfall, TABLE.shortfall(TABLE.at(dx, dy)));
+    assertEquals(shortfall, TABLE.shortfall(TABLE, dx, dy));
   }
 }

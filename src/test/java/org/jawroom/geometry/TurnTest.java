@@ -37,6 +37,15 @@ class TurnTest {
     assertEquals(hull(ys), turn.y(u, v));
   }
 
+  @ParameterizedTest
+  @EnumSource(Turn.class)
+  void intervals_eachTurnThereAndBack_areTheSame(Turn turn) {
+    Interval u = Interval.of(-3, 10);
+    Interval v = Interval.of(-5, 2);
+    assertEquals(u, turn.u(turn.x(u, v), turn.y(u, v)));
+    assertEquals(v, turn.v(turn.x(u, v), turn.y(u, v)));
+  }
+
   private static Interval hull(long[] points) {
     return Interval.of(
         Arrays.stream(points).min().orElseThrow(), Arrays.stream(points).max().orElseThrow());
