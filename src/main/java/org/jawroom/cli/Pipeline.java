@@ -30,7 +30,8 @@ final class Pipeline {
    * Hands on {@code work} of 0 up to {@code pieces}, in that order.
    *
    * @throws IOException if the taker throws it; no more is handed on then
-   * @throws IllegalStateException if a piece of work throws anything
+   * @throws OutOfMemoryError if a piece of work meets it
+   * @throws IllegalStateException if a piece of work throws anything else
    */
   static <T> void run(int pieces, int threads, IntFunction<T> work, Taker<T> taker)
       throws IOException {
@@ -46,6 +47,9 @@ final class Pipeline {
         }
       }
     } catch (ExecutionException failure) {
+      if (failure.getCause() instanceof OutOfMemoryError tooMuch) {
+        throw tooMuch;
+      }
       throw new IllegalStateException("a pairing could not be solved", failure.getCause());
     } catch (InterruptedException stop) {
       Thread.currentThread().interrupt();

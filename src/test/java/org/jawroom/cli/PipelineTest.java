@@ -74,6 +74,25 @@ class PipelineTest {
   }
 
   @Test
+  void work_thatRunsOutOfMemory_endsAsThat() {
+    OutOfMemoryError tooMuch = new OutOfMemoryError("heap");
+
+    OutOfMemoryError failure =
+        assertThrows(
+            OutOfMemoryError.class,
+            () ->
+                Pipeline.run(
+                    5,
+                    2,
+                    piece -> {
+                      throw tooMuch;
+                    },
+                    piece -> {}));
+
+    assertSame(tooMuch, failure);
+  }
+
+  @Test
   void taker_thatCannotWrite_endsIt() {
     AtomicInteger begun = new AtomicInteger();
     IOException full = new IOException("full");
