@@ -6,8 +6,8 @@ import java.util.Arrays;
 final class RisingObstacles {
   private static final int STRIDE = Obstacles.STRIDE;
 
-  /** Up to so many are sorted by insertion: most vises meet few. */
-  private static final int FEW = 24;
+  /** Up to so many are sorted by insertion. */
+  private static final int FEW = 16;
 
   private static final long[] NONE = {};
 
@@ -25,40 +25,40 @@ final class RisingObstacles {
     for (int i = 0; i < order.length; i++) {
       order[i] = i * STRIDE;
     }
-    if (order.length <= FEW) {
-      insert(found, order);
-    } else {
-      merge(found, order, order.clone(), 0, order.length);
-    }
+    sort(found, order, order.length <= FEW ? order : order.clone(), 0, order.length);
     return once(found, order);
   }
 
-  /** Sorts where obstacles begin, by what a they begin with. */
-  private static void insert(long[] found, int[] order) {
-    for (int i = 1; i < order.length; i++) {
-      int moved = order[i];
-      int at = i;
-      while (at > 0 && found[order[at - 1]] > found[moved]) {
-        order[at] = order[at - 1];
-        at--;
-      }
-      order[at] = moved;
-    }
-  }
-
-  /** The same of {@code from} to {@code to} of {@code into}, as which {@code of} begins. */
-  private static void merge(long[] found, int[] into, int[] of, int from, int to) {
-    if (to - from < 2) {
+  /**
+   * Sorts {@code from} to {@code to} of where obstacles begin, by what a they begin with.
+   *
+   * @param of as {@code into} is before; changed, too
+   */
+  private static void sort(long[] found, int[] into, int[] of, int from, int to) {
+    if (to - from <= FEW) {
+      insert(found, into, from, to);
       return;
     }
     int middle = (from + to) >>> 1;
-    merge(found, of, into, from, middle);
-    merge(found, of, into, middle, to);
+    sort(found, of, into, from, middle);
+    sort(found, of, into, middle, to);
     int one = from;
     int other = middle;
     for (int at = from; at < to; at++) {
       boolean first = other == to || one < middle && found[of[one]] <= found[of[other]];
       into[at] = first ? of[one++] : of[other++];
+    }
+  }
+
+  private static void insert(long[] found, int[] order, int from, int to) {
+    for (int i = from + 1; i < to; i++) {
+      int moved = order[i];
+      int at = i;
+      while (at > from && found[order[at - 1]] > found[moved]) {
+        order[at] = order[at - 1];
+        at--;
+      }
+      order[at] = moved;
     }
   }
 
