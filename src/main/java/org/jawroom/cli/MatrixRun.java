@@ -52,6 +52,10 @@ record MatrixRun(
       List<Path> written = reports.publish(jobs, facts);
       Summary.lines(reports.totals(), jobs, unit(), written).forEach(out::println);
       noRemedies(out);
+      reports
+          .older(written)
+          .forEach(
+              report -> out.println(report + " is of an earlier run: do not read it with these."));
       if (!facts.warnings().isEmpty()) {
         out.println(
             facts.warnings().size()

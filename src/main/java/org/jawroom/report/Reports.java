@@ -3,6 +3,7 @@ package org.jawroom.report;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +28,11 @@ public final class Reports implements Closeable {
    */
   public static final long DETAILED = 20_000;
 
+  private static final List<String> NAMES =
+      List.of(
+          PairingsCsv.FILE, RemediesCsv.FILE, UnknownsCsv.FILE, JobsCsv.FILE, MatrixWorkbook.FILE);
+
+  private final Path directory;
   private final Shop shop;
   private final Wanted wanted;
   private final SheetLimits limits;
@@ -50,6 +56,7 @@ public final class Reports implements Closeable {
   Reports(
       Path directory, Shop shop, Wanted wanted, PeopleUnit unit, long detailed, SheetLimits limits)
       throws IOException {
+    this.directory = directory;
     this.shop = shop;
     this.wanted = wanted;
     this.limits = limits;
@@ -126,6 +133,19 @@ public final class Reports implements Closeable {
       MatrixWorkbook.write(shop, kept, jobs, facts, wanted, limits, files.add(MatrixWorkbook.FILE));
     }
     return files.publish();
+  }
+
+  /**
+   * The reports in the folder that an earlier run left and that this one, having no such report,
+   * did not replace: they do not go with what it wrote.
+   *
+   * @param written by this run
+   */
+  public List<Path> older(List<Path> written) {
+    return NAMES.stream()
+        .map(directory::resolve)
+        .filter(report -> !written.contains(report) && Files.exists(report))
+        .toList();
   }
 
   /** Takes away what was not published. */

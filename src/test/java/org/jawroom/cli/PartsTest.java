@@ -1,5 +1,6 @@
 package org.jawroom.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -53,6 +54,23 @@ class PartsTest {
 
     assertFalse(Files.exists(folder.resolve("out/matrix.xlsx")));
     assertTrue(Files.exists(folder.resolve("out/remedies.csv")));
+  }
+
+  /** They stay, being somebody's, but must not be taken for those of this run. */
+  @Test
+  void reportsOfAnEarlierRun_thatThisOneDoesNotReplace_areNamed() throws IOException {
+    run("out");
+    assertFalse(out.toString().contains("earlier run"), out::toString);
+    byte[] workbook = Files.readAllBytes(folder.resolve("out/matrix.xlsx"));
+
+    run("out", "--no-remedies", "--no-workbook");
+
+    for (String left : List.of("remedies.csv", "unknowns.csv", "matrix.xlsx")) {
+      String line = folder.resolve("out").resolve(left) + " is of an earlier run: do not read it";
+      assertTrue(out.toString().contains(line), out::toString);
+    }
+    assertFalse(out.toString().contains("pairings.csv is of an earlier"), out::toString);
+    assertArrayEquals(workbook, Files.readAllBytes(folder.resolve("out/matrix.xlsx")));
   }
 
   @Test
