@@ -53,7 +53,9 @@ final class NoseSearch {
   private static long lowestOver(Interval part, Interval fromNose, long need, Interval heights) {
     long clearOver = part.hi() + need - fromNose.lo();
     long clearUnder = part.lo() - need - fromNose.hi();
-    if (heights.hi() <= clearUnder) {
+    // It is hit strictly between the two: nowhere, if neither has any height and nothing is
+    // required.
+    if (heights.hi() <= clearUnder || clearOver <= clearUnder) {
       return heights.lo();
     }
     return clearOver <= heights.hi() ? clearOver : Length.ENDLESS;

@@ -45,6 +45,31 @@ class NoseSearchTest {
     assertEquals(OptionalLong.of(409), lowest(hanging, 0, Interval.of(50, 500)));
   }
 
+  /** Two sheets without thickness that touch do not hit; one that has some does on its way. */
+  @Test
+  void lowest_sheetPassingASheet_isNoLimitUnlessSomethingIsRequired() {
+    assertEquals(OptionalLong.of(50), sheets(60, 60, 0));
+    assertEquals(OptionalLong.of(151), sheets(60, 61, 0));
+    assertEquals(OptionalLong.of(151), sheets(60, 60, 1));
+  }
+
+  /** A sheet 90 below the nose over a part from {@code lo} to {@code hi}. */
+  private static OptionalLong sheets(long lo, long hi, long clearance) {
+    Rectangle plan = new Rectangle(Interval.of(-5, 5), Interval.of(-5, 5));
+    NoseGuard sheet = new NoseGuard("sheet", plan, Interval.of(-90, -90), clearance, 0);
+    Stretch u = Stretch.constant(Interval.of(0, 10), OPENINGS);
+    Part screw =
+        new Part(
+            "screw", 0, false, Situation.CUTTING, u, Interval.of(0, 10), Interval.of(lo, hi), 0);
+    return NoseSearch.lowest(
+        List.of(sheet),
+        List.of(screw),
+        Turn.RIGHT,
+        new Place(0, 0),
+        OPENINGS,
+        Interval.of(50, 500));
+  }
+
   @Test
   void lowest_noSuchGuard_isEmpty() {
     assertEquals(
