@@ -47,6 +47,16 @@ class MissSearchTest {
   }
 
   @Test
+  void across_slotsUnevenlySpaced_holdOneWayRoundOnly() {
+    machine.slotPositions = List.of(50 * MM, 130 * MM, 250 * MM);
+    assertEquals(List.of(), found(bolt(0, 10, 12, 12), bolt(0, 90, 12, 12), bolt(0, 210, 12, 12)));
+    // The other way round the middle one stands 40 from either slot at hand.
+    assertEquals(
+        List.of(new Miss(Turn.RIGHT, "own", Cause.ACROSS_SLOTS, "rear", 40 * MM)),
+        found(bolt(0, 10, 12, 12), bolt(0, 130, 12, 12), bolt(0, 210, 12, 12)));
+  }
+
+  @Test
   void along_belowAtAndAbove_lacksWhatIsOver() {
     assertEquals(List.of(), found(bolt(10, 0, 18, 18), bolt(616, 0, 18, 18)));
     assertEquals(
