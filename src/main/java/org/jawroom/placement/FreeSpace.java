@@ -99,12 +99,19 @@ final class FreeSpace {
    * What limits a place, tolerances and all; empty if nothing can be hit.
    *
    * @param margin there, as it was found
-   * @throws IllegalStateException if nothing is so near
+   * @throws IllegalStateException if no pair makes it so, which would show the search to be wrong
    */
   Optional<Limit> limit(Place place, long margin) {
     Optional<Limit> limit = obstacles.limit(place.x(), place.y(), margin);
-    if (limit.isEmpty() && margin < Length.ENDLESS) {
-      throw new IllegalStateException("nothing makes the margin " + margin + " at " + place);
+    long made = limit.map(Limit::margin).orElse(Length.ENDLESS);
+    if (made != margin) {
+      throw new IllegalStateException(
+          "the margin at "
+              + place
+              + " was found to be "
+              + margin
+              + ", but a pair makes it "
+              + made);
     }
     return limit;
   }
