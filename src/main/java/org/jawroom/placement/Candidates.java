@@ -47,7 +47,7 @@ final class Candidates {
       List<PairBounds> bounds = region.field(openings).bounds();
       List<Long> moving = new ArrayList<>();
       List<Long> still = new ArrayList<>();
-      for (Rectangle places : region.places()) {
+      for (Rectangle places : region.places().rectangles()) {
         still.add(up ? places.along(axis).lo() : -places.along(axis).hi());
       }
       List<Pair> pairs = region.pairs();

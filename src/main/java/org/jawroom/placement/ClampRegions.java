@@ -38,7 +38,7 @@ final class ClampRegions {
                           0,
                           Optional.empty(),
                           OptionalLong.empty(),
-                          List.of(places),
+                          Strips.of(places),
                           body.with(ClampParts.of(vise, settings.clampRoom())),
                           guards));
                 });

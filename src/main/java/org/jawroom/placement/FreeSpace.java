@@ -1,6 +1,5 @@
 package org.jawroom.placement;
 
-import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Obstacles;
@@ -13,13 +12,13 @@ import org.jawroom.geometry.Rectangle;
  * Where a vise may stand: the places at which its mount holds, less what its walls and obstacles
  * forbid.
  *
- * <p>The places with margin ≥ t are closed rectangles within the walls, less one open rectangle (a
- * − t, b + t) × (c − t, d + t) for each obstacle with f &lt; t (Lozano-Pérez, Spatial Planning,
- * IEEE Trans. Computers C-32(2), 1983). Bolts leave strips, long along the slots and thin across
- * them; so p runs along the strips and q across. If any place of a rectangle is free, then one with
- * the least q, which is at its lower side or at the far side of an obstacle; at each such q one
- * pass over the obstacles in the order of a, which is the same for every t, finds the least free p.
- * O(n·k) for n obstacles of which k end within a strip.
+ * <p>The places with margin ≥ t are closed strips within the walls, less one open rectangle (a − t,
+ * b + t) × (c − t, d + t) for each obstacle with f &lt; t (Lozano-Pérez, Spatial Planning, IEEE
+ * Trans. Computers C-32(2), 1983). Bolts leave strips, long along the slots and thin across them;
+ * so p runs along the strips and q across. If any place of a strip is free, then one with the least
+ * q, which is at its lower side or at the far side of an obstacle; at each such q one pass over the
+ * obstacles in the order of a, which is the same for every t, finds the least free p. O(n·k) for n
+ * obstacles of which k end within a strip.
  */
 final class FreeSpace {
   private static final int STRIDE = Obstacles.STRIDE;
@@ -34,17 +33,20 @@ final class FreeSpace {
 
   private final Obstacles obstacles;
   private final Strips strips;
+  private final Walls walls;
   private final long bound;
   private long[] near;
 
-  FreeSpace(List<Rectangle> places, Obstacles obstacles) {
-    this(Strips.of(places, obstacles), obstacles, Length.ENDLESS);
+  private FreeSpace(Strips strips, Walls walls, Obstacles obstacles, long bound) {
+    this.strips = strips;
+    this.walls = walls;
+    this.obstacles = obstacles;
+    this.bound = bound;
   }
 
-  private FreeSpace(Strips strips, Obstacles obstacles, long cap) {
-    this.strips = strips;
-    this.obstacles = obstacles;
-    this.bound = Math.min(cap, strips.bound());
+  static FreeSpace of(Strips places, Obstacles obstacles) {
+    Walls walls = Walls.of(places, obstacles);
+    return new FreeSpace(places, walls, obstacles, walls.bound());
   }
 
   /**
@@ -52,8 +54,8 @@ final class FreeSpace {
    */
   private long[] near() {
     if (near == null) {
-      Interval p = strips.alongP();
-      Interval q = strips.alongQ();
+      Interval p = Interval.of(strips.pLo, strips.pHi);
+      Interval q = Interval.of(strips.q[0], strips.q[strips.q.length - 1]);
       near =
           strips.alongX
               ? obstacles.within(Axis.X, p, q, bound)
@@ -66,13 +68,14 @@ final class FreeSpace {
    * The same for questions that are decided below 0: whether some place has margin ≥ 0 and, where
    * none has, everything else. It leaves out what is never hit, so a margin above 0 may be less.
    */
-  static FreeSpace belowZero(List<Rectangle> places, Obstacles obstacles) {
-    return new FreeSpace(Strips.of(places, obstacles), obstacles, 0);
+  static FreeSpace belowZero(Strips places, Obstacles obstacles) {
+    Walls walls = Walls.of(places, obstacles);
+    return new FreeSpace(places, walls, obstacles, Math.min(0, walls.bound()));
   }
 
   /** What was made for questions decided below 0, made for all. */
   FreeSpace aboveZero() {
-    return bound == strips.bound() ? this : new FreeSpace(strips, obstacles, Length.ENDLESS);
+    return bound < 0 ? this : new FreeSpace(strips, walls, obstacles, walls.bound());
   }
 
   /** Whether (x, y) is a place of the region, whatever its margin. */
@@ -85,7 +88,7 @@ final class FreeSpace {
     long[] near = near();
     long p = strips.alongX ? x : y;
     long q = strips.alongX ? y : x;
-    long least = strips.margin(p, q);
+    long least = walls.margin(p, q);
     for (int i = 0; i < near.length; i += STRIDE) {
       long beside =
           Math.max(
@@ -129,22 +132,17 @@ final class FreeSpace {
     if (margin > bound) {
       return null;
     }
-    long pLo = Math.max(strips.pLo(window), strips.pLeast + margin);
-    long pHi = Math.min(strips.pHi(window), strips.pMost - margin);
-    long qLo = Math.max(strips.qLo(window), strips.qLeast + margin);
-    long qHi = Math.min(strips.qHi(window), strips.qMost - margin);
+    long pLo = Math.max(strips.pLo(window), walls.pLeast + margin);
+    long pHi = Math.min(strips.pHi(window), walls.pMost - margin);
+    long qLo = Math.max(strips.qLo(window), walls.qLeast + margin);
+    long qHi = Math.min(strips.qHi(window), walls.qMost - margin);
     if (pLo > pHi || qLo > qHi) {
       return null;
     }
-    long[] ends = strips.ends;
-    for (int i = 0; i < ends.length; i += 4) {
-      Place found =
-          find(
-              margin,
-              Math.max(ends[i], pLo),
-              Math.min(ends[i + 1], pHi),
-              Math.max(ends[i + 2], qLo),
-              Math.min(ends[i + 3], qHi));
+    long[] near = near();
+    long[] q = strips.q;
+    for (int i = 0; i < q.length; i += 2) {
+      Place found = find(near, margin, pLo, pHi, Math.max(q[i], qLo), Math.min(q[i + 1], qHi));
       if (found != null) {
         return found;
       }
@@ -156,19 +154,18 @@ final class FreeSpace {
     return find(margin, window) != null;
   }
 
-  private Place find(long t, long pLo, long pHi, long qLo, long qHi) {
-    if (pLo > pHi || qLo > qHi) {
+  private Place find(long[] near, long t, long pLo, long pHi, long qLo, long qHi) {
+    if (qLo > qHi) {
       return null;
     }
-    long[] near = near();
-    long p = leastFree(t, pLo, pHi, qLo);
+    long p = leastFree(near, t, pLo, pHi, qLo);
     if (p <= pHi) {
       return strips.place(p, qLo);
     }
     for (int i = 0; i < near.length; i += STRIDE) {
       long q = near[i + 3] + t;
       if (q > qLo && q <= qHi && near[i + 4] < t) {
-        p = leastFree(t, pLo, pHi, q);
+        p = leastFree(near, t, pLo, pHi, q);
         if (p <= pHi) {
           return strips.place(p, q);
         }
@@ -178,8 +175,7 @@ final class FreeSpace {
   }
 
   /** The least free p from {@code pLo} on at {@code q}; more than {@code pHi} if there is none. */
-  private long leastFree(long t, long pLo, long pHi, long q) {
-    long[] near = near();
+  private static long leastFree(long[] near, long t, long pLo, long pHi, long q) {
     long p = pLo;
     for (int i = 0; i < near.length && near[i] - t < p && p <= pHi; i += STRIDE) {
       if (near[i + 4] < t && near[i + 2] - t < q && q < near[i + 3] + t) {
@@ -191,7 +187,7 @@ final class FreeSpace {
 
   /** The place in {@code window} farthest from the walls, of the first strip that has it. */
   Place likely(Window window) {
-    return strips.likely(window);
+    return walls.likely(window);
   }
 
   /**
@@ -202,19 +198,16 @@ final class FreeSpace {
     long[] near = near();
     long p = strips.alongX ? place.x() : place.y();
     long q = strips.alongX ? place.y() : place.x();
-    int strip = strips.at(p, q);
-    long pLo = Math.max(Math.max(strips.ends[strip], strips.pLo(window)), strips.pLeast + margin);
-    long pHi =
-        Math.min(Math.min(strips.ends[strip + 1], strips.pHi(window)), strips.pMost - margin);
-    long qLo =
-        Math.max(Math.max(strips.ends[strip + 2], strips.qLo(window)), strips.qLeast + margin);
-    long qHi =
-        Math.min(Math.min(strips.ends[strip + 3], strips.qHi(window)), strips.qMost - margin);
+    int strip = strips.at(q);
+    long pLo = Math.max(strips.pLo(window), walls.pLeast + margin);
+    long pHi = Math.min(strips.pHi(window), walls.pMost - margin);
+    long qLo = Math.max(Math.max(strips.q[strip], strips.qLo(window)), walls.qLeast + margin);
+    long qHi = Math.min(Math.min(strips.q[strip + 1], strips.qHi(window)), walls.qMost - margin);
     for (int i = 0; i < near.length; i += STRIDE) {
       if (near[i + 4] >= margin) {
         continue;
       }
-      switch (farthest(i, p, q, Long.MIN_VALUE)) {
+      switch (farthest(near, i, p, q, Long.MIN_VALUE)) {
         case BEFORE -> pHi = Math.min(pHi, near[i] - margin);
         case BEHIND -> pLo = Math.max(pLo, near[i + 1] + margin);
         case BELOW -> qHi = Math.min(qHi, near[i + 2] - margin);
@@ -248,13 +241,13 @@ final class FreeSpace {
     long[] near = near();
     long p = strips.alongX ? from.x() : from.y();
     long q = strips.alongX ? from.y() : from.x();
-    int strip = strips.at(p, q);
-    long pBefore = strips.pLeast;
-    long pAfter = strips.pMost;
-    long qBefore = strips.qLeast;
-    long qAfter = strips.qMost;
+    int strip = strips.at(q);
+    long pBefore = walls.pLeast;
+    long pAfter = walls.pMost;
+    long qBefore = walls.qLeast;
+    long qAfter = walls.qMost;
     for (int i = 0; i < near.length; i += STRIDE) {
-      switch (farthest(i, p, q, near[i + 4])) {
+      switch (farthest(near, i, p, q, near[i + 4])) {
         case BEFORE -> pAfter = Math.min(pAfter, near[i]);
         case BEHIND -> pBefore = Math.max(pBefore, near[i + 1]);
         case BELOW -> qAfter = Math.min(qAfter, near[i + 2]);
@@ -264,17 +257,15 @@ final class FreeSpace {
         }
       }
     }
-    long pLo = Math.max(strips.ends[strip], strips.pLo(window));
-    long pHi = Math.min(strips.ends[strip + 1], strips.pHi(window));
-    long qLo = Math.max(strips.ends[strip + 2], strips.qLo(window));
-    long qHi = Math.min(strips.ends[strip + 3], strips.qHi(window));
+    long qLo = Math.max(strips.q[strip], strips.qLo(window));
+    long qHi = Math.min(strips.q[strip + 1], strips.qHi(window));
     return strips.place(
-        Strips.middle(pLo, pHi, pBefore, pAfter), Strips.middle(qLo, qHi, qBefore, qAfter));
+        Walls.middle(strips.pLo(window), strips.pHi(window), pBefore, pAfter),
+        Walls.middle(qLo, qHi, qBefore, qAfter));
   }
 
   /** The side of an obstacle on which (p, q) is farthest off; none if by no more than {@code f}. */
-  private int farthest(int i, long p, long q, long f) {
-    long[] near = near();
+  private static int farthest(long[] near, int i, long p, long q, long f) {
     int side = NEITHER;
     long most = f;
     if (near[i] - p > most) {
@@ -304,10 +295,10 @@ final class FreeSpace {
     long q = strips.alongX ? place.y() : place.x();
     Interval alongP = strips.alongX ? allowed.x() : allowed.y();
     Interval alongQ = strips.alongX ? allowed.y() : allowed.x();
-    long pLo = Math.max(alongP.lo(), strips.pLeast);
-    long pHi = Math.min(alongP.hi(), strips.pMost);
-    long qLo = Math.max(alongQ.lo(), strips.qLeast);
-    long qHi = Math.min(alongQ.hi(), strips.qMost);
+    long pLo = Math.max(alongP.lo(), walls.pLeast);
+    long pHi = Math.min(alongP.hi(), walls.pMost);
+    long qLo = Math.max(alongQ.lo(), walls.qLeast);
+    long qHi = Math.min(alongQ.hi(), walls.qMost);
     for (int i = 0; i < near.length; i += STRIDE) {
       // The open rectangle (a, b) × (c, d) is what it forbids, if it forbids anything.
       if (near[i + 4] >= 0 || near[i] >= near[i + 1] || near[i + 2] >= near[i + 3]) {

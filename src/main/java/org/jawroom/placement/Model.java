@@ -118,7 +118,7 @@ public final class Model {
                     region.mountIndex(),
                     region.mount().orElseThrow().name(),
                     region.thread().getAsLong(),
-                    region.places(),
+                    region.places().rectangles(),
                     region.parts()))
         .toList();
   }

@@ -46,7 +46,7 @@ final class OpeningSearch {
     Turn turn = region.turn();
     OpeningBounds bounds = OpeningBounds.of(region.swept(), region.guards(), turn);
     OpeningRange best = bestSoFar;
-    for (Rectangle places : region.places()) {
+    for (Rectangle places : region.places().rectangles()) {
       Interval along = places.along(turn.uAxis());
       Interval p = turn.uSign() > 0 ? along : along.negated();
       Interval across = places.along(turn.uAxis().across());

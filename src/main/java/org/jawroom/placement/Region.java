@@ -10,7 +10,6 @@ import org.jawroom.clearance.Part;
 import org.jawroom.clearance.SweptGuards;
 import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Mount;
 
@@ -20,7 +19,7 @@ import org.jawroom.shop.Mount;
  * @param mountIndex the mount's place in input order
  * @param mount empty where strap clamps take its place
  * @param thread the bolts' diameter; empty where a blank leaves the bolts out, and with clamps
- * @param places closed rectangles of the vise frame's origin, one at least
+ * @param places of the vise frame's origin
  * @param swept the parts of the vise and its bolts, over the full range of openings
  */
 record Region(
@@ -28,7 +27,7 @@ record Region(
     int mountIndex,
     Optional<Mount> mount,
     OptionalLong thread,
-    List<Rectangle> places,
+    Strips places,
     SweptParts swept,
     SweptGuards guards) {
 
@@ -48,7 +47,7 @@ record Region(
 
   /** The free space over a range of openings. */
   FreeSpace space(Interval openings) {
-    return new FreeSpace(places, Obstacles.of(swept.over(openings), guards, turn));
+    return FreeSpace.of(places, Obstacles.of(swept.over(openings), guards, turn));
   }
 
   /** See {@link FreeSpace#belowZero}. */

@@ -66,14 +66,16 @@ final class Regions {
     OptionalLong boltedBy = complete ? thread : OptionalLong.empty();
     for (Turn turn : Turn.ALL) {
       if (vise.allows(turn) && machine.allows(turn)) {
-        List<Rectangle> places =
-            withinOverhang(
-                complete
-                    ? machine.slotted().places(mount, turn, thread.getAsLong())
-                    : List.of(anywhere(turn)),
-                turn);
-        if (!places.isEmpty()) {
-          regions.add(new Region(turn, index, Optional.of(mount), boltedBy, places, parts, guards));
+        Optional<Strips> places =
+            complete
+                ? machine.slotted().places(mount, turn, thread.getAsLong())
+                : Optional.of(Strips.of(anywhere(turn)));
+        if (places.isPresent() && machine.settings().maxOverhang().isPresent()) {
+          places = withinOverhang(places.get(), turn);
+        }
+        if (places.isPresent()) {
+          regions.add(
+              new Region(turn, index, Optional.of(mount), boltedBy, places.get(), parts, guards));
         }
       }
     }
@@ -127,16 +129,9 @@ final class Regions {
         .orElse(new Rectangle(Interval.around(0, ANYWHERE), Interval.around(0, ANYWHERE)));
   }
 
-  private List<Rectangle> withinOverhang(List<Rectangle> places, Turn turn) {
-    if (machine.settings().maxOverhang().isEmpty()) {
-      return places;
-    }
-    Optional<Rectangle> allowed =
-        Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), turn);
-    return places.stream()
-        .map(place -> allowed.flatMap(place::meet))
-        .flatMap(Optional::stream)
-        .toList();
+  private Optional<Strips> withinOverhang(Strips places, Turn turn) {
+    return Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), turn)
+        .flatMap(places::meet);
   }
 
   private static Interval halfTable(long size) {

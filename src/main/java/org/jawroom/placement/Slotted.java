@@ -66,8 +66,8 @@ final class Slotted {
     return centres;
   }
 
-  /** All places of the vise frame's origin at which {@code mount} holds, as disjoint rectangles. */
-  List<Rectangle> places(Mount mount, Turn turn, long thread) {
+  /** All places of the vise frame's origin at which {@code mount} holds; empty if it has none. */
+  Optional<Strips> places(Mount mount, Turn turn, long thread) {
     long lo = -Length.ENDLESS;
     long hi = Length.ENDLESS;
     long[] across = null;
@@ -87,15 +87,9 @@ final class Slotted {
       offBefore = off;
       playBefore = play;
     }
-    if (lo > hi) {
-      return List.of();
-    }
-    Interval alongPlaces = Interval.of(lo, hi);
-    List<Rectangle> places = new ArrayList<>(across.length / 2);
-    for (int i = 0; i < across.length; i += 2) {
-      places.add(Rectangle.of(along, alongPlaces, Interval.of(across[i], across[i + 1])));
-    }
-    return places;
+    return lo > hi || across.length == 0
+        ? Optional.empty()
+        : Optional.of(Strips.of(along, lo, hi, across));
   }
 
   /** For each bolt its slot, 1 the first, of two within reach the nearer, then the lower number. */
@@ -307,7 +301,7 @@ final class Slotted {
   }
 
   /** What two such sets have in common; touching counts. */
-  private static long[] common(long[] some, long[] others) {
+  static long[] common(long[] some, long[] others) {
     long[] ends = new long[some.length + others.length];
     int count = 0;
     for (int i = 0, j = 0; i < some.length && j < others.length; ) {

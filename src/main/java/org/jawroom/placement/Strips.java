@@ -1,168 +1,114 @@
 package org.jawroom.placement;
 
+import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.clearance.Obstacles;
+import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 
 /**
- * The places at which a mount holds, as strips between walls. p runs along the strips, q across
- * them, so that slots along y are no special case.
+ * The places at which a mount holds: closed strips side by side, one at least, all equally long. p
+ * runs along the strips, q across them, so that slots along y are no special case.
  */
 final class Strips {
   final boolean alongX;
+  final long pLo;
+  final long pHi;
 
-  /** Of each strip the least and the greatest p, then q; for reading only. */
-  final long[] ends;
+  /** The least and the greatest q of each strip in turn, rising and not touching; for reading. */
+  final long[] q;
 
-  /** Where a wall keeps off whatever is less; likewise the others. */
-  final long pLeast;
-
-  final long pMost;
-  final long qLeast;
-  final long qMost;
-  private final long bound;
-
-  private Strips(List<Rectangle> places, Obstacles obstacles) {
-    Axis along = along(places);
-    this.alongX = along == Axis.X;
-    this.pLeast = alongX ? obstacles.left() : obstacles.front();
-    this.pMost = alongX ? obstacles.right() : obstacles.rear();
-    this.qLeast = alongX ? obstacles.front() : obstacles.left();
-    this.qMost = alongX ? obstacles.rear() : obstacles.right();
-    this.ends = new long[4 * places.size()];
-    for (int i = 0; i < places.size(); i++) {
-      Interval p = places.get(i).along(along);
-      Interval q = places.get(i).along(along.across());
-      ends[4 * i] = p.lo();
-      ends[4 * i + 1] = p.hi();
-      ends[4 * i + 2] = q.lo();
-      ends[4 * i + 3] = q.hi();
-    }
-    this.bound = mostBetweenWalls();
+  private Strips(boolean alongX, long pLo, long pHi, long[] q) {
+    this.alongX = alongX;
+    this.pLo = pLo;
+    this.pHi = pHi;
+    this.q = q;
   }
 
   /**
-   * The strips of a region.
+   * Strips along {@code along} (X or Y).
    *
-   * @param places one at least
-   * @param obstacles whose walls count
+   * @param q the least and the greatest q of each strip in turn, rising and not touching; not to be
+   *     written to any more
+   * @throws IllegalArgumentException if there is no place, or q does not rise
    */
-  static Strips of(List<Rectangle> places, Obstacles obstacles) {
-    return new Strips(places, obstacles);
-  }
-
-  private static Axis along(List<Rectangle> places) {
-    Rectangle first = places.get(0);
-    return first.x().length() >= first.y().length() ? Axis.X : Axis.Y;
-  }
-
-  /** The walls let no margin anywhere be greater than this. */
-  long bound() {
-    return bound;
-  }
-
-  /** From the least p of any strip to the greatest. */
-  Interval alongP() {
-    return hull(0);
-  }
-
-  /** Likewise across. */
-  Interval alongQ() {
-    return hull(2);
-  }
-
-  private Interval hull(int end) {
-    long lo = Long.MAX_VALUE;
-    long hi = Long.MIN_VALUE;
-    for (int i = end; i < ends.length; i += 4) {
-      lo = Math.min(lo, ends[i]);
-      hi = Math.max(hi, ends[i + 1]);
+  static Strips of(Axis along, long pLo, long pHi, long[] q) {
+    if (pLo > pHi || q.length == 0 || q.length % 2 != 0) {
+      throw new IllegalArgumentException("no place in strips from " + pLo + " to " + pHi);
     }
-    return Interval.of(lo, hi);
+    for (int i = 1; i < q.length; i++) {
+      if (i % 2 == 0 ? q[i - 1] >= q[i] : q[i - 1] > q[i]) {
+        throw new IllegalArgumentException("strip ends " + q[i - 1] + ", " + q[i]);
+      }
+    }
+    return new Strips(along == Axis.X, pLo, pHi, q);
   }
 
-  /** Whether (x, y) is a place of the region, whatever its margin. */
+  /** One strip, along the longer side. */
+  static Strips of(Rectangle places) {
+    Axis along = places.x().length() >= places.y().length() ? Axis.X : Axis.Y;
+    Interval p = places.along(along);
+    Interval q = places.along(along.across());
+    return of(along, p.lo(), p.hi(), new long[] {q.lo(), q.hi()});
+  }
+
+  /** Each strip as a rectangle. */
+  List<Rectangle> rectangles() {
+    Axis along = alongX ? Axis.X : Axis.Y;
+    Interval p = Interval.of(pLo, pHi);
+    List<Rectangle> all = new ArrayList<>(q.length / 2);
+    for (int i = 0; i < q.length; i += 2) {
+      all.add(Rectangle.of(along, p, Interval.of(q[i], q[i + 1])));
+    }
+    return List.copyOf(all);
+  }
+
+  /** What they have in common with a rectangle; empty if they have no point in common. */
+  Optional<Strips> meet(Rectangle other) {
+    Axis along = alongX ? Axis.X : Axis.Y;
+    Interval p = other.along(along);
+    long lo = Math.max(pLo, p.lo());
+    long hi = Math.min(pHi, p.hi());
+    Interval across = other.along(along.across());
+    long[] both = Slotted.common(q, new long[] {across.lo(), across.hi()});
+    return lo > hi || both.length == 0 ? Optional.empty() : Optional.of(of(along, lo, hi, both));
+  }
+
+  /** Whether (x, y) is one of the places. */
   boolean hold(long x, long y) {
     long p = alongX ? x : y;
-    long q = alongX ? y : x;
-    for (int i = 0; i < ends.length; i += 4) {
-      if (ends[i] <= p && p <= ends[i + 1] && ends[i + 2] <= q && q <= ends[i + 3]) {
+    long across = alongX ? y : x;
+    if (p < pLo || pHi < p) {
+      return false;
+    }
+    for (int i = 0; i < q.length; i += 2) {
+      if (q[i] <= across && across <= q[i + 1]) {
         return true;
       }
     }
     return false;
   }
 
-  /** The margin between the walls. */
-  long margin(long p, long q) {
-    return Math.min(
-        Length.ENDLESS, Math.min(Math.min(p - pLeast, pMost - p), Math.min(q - qLeast, qMost - q)));
-  }
-
-  private long mostBetweenWalls() {
-    long most = Long.MIN_VALUE;
-    for (int i = 0; i < ends.length; i += 4) {
-      long alongP = mostBetween(ends[i], ends[i + 1], pLeast, pMost);
-      long alongQ = mostBetween(ends[i + 2], ends[i + 3], qLeast, qMost);
-      most = Math.max(most, Math.min(Length.ENDLESS, Math.min(alongP, alongQ)));
-    }
-    return most;
-  }
-
-  /** The largest min(at − least, most − at) of a whole {@code at} from lo to hi. */
-  private static long mostBetween(long lo, long hi, long least, long most) {
-    return Math.min(Math.floorDiv(most - least, 2), Math.min(hi - least, most - lo));
-  }
-
-  /** The place in {@code window} farthest from the walls, of the first strip that has it. */
-  Place likely(Window window) {
-    Place best = null;
-    long most = Long.MIN_VALUE;
-    for (int i = 0; i < ends.length; i += 4) {
-      long pLo = Math.max(ends[i], pLo(window));
-      long pHi = Math.min(ends[i + 1], pHi(window));
-      long qLo = Math.max(ends[i + 2], qLo(window));
-      long qHi = Math.min(ends[i + 3], qHi(window));
-      if (pLo <= pHi && qLo <= qHi) {
-        long p = middle(pLo, pHi, pLeast, pMost);
-        long q = middle(qLo, qHi, qLeast, qMost);
-        if (margin(p, q) > most) {
-          most = margin(p, q);
-          best = place(p, q);
-        }
-      }
-    }
-    return best;
-  }
-
-  /** Where min(at − before, after − at) is largest. */
-  static long middle(long lo, long hi, long before, long after) {
-    long middle = before + Math.floorDiv(after - before, 2);
-    return Math.max(lo, Math.min(hi, middle));
-  }
-
-  /** Where the strip of a place begins in {@link #ends}. */
-  int at(long p, long q) {
+  /** Where the strip of a place that they hold begins in {@link #q}. */
+  int at(long across) {
     int i = 0;
-    while (ends[i] > p || p > ends[i + 1] || ends[i + 2] > q || q > ends[i + 3]) {
-      i += 4;
+    while (q[i + 1] < across) {
+      i += 2;
     }
     return i;
   }
 
-  Place place(long p, long q) {
-    return alongX ? new Place(p, q) : new Place(q, p);
+  Place place(long p, long across) {
+    return alongX ? new Place(p, across) : new Place(across, p);
   }
 
   long pLo(Window window) {
-    return alongX ? window.xLo() : window.yLo();
+    return Math.max(pLo, alongX ? window.xLo() : window.yLo());
   }
 
   long pHi(Window window) {
-    return alongX ? window.xHi() : window.yHi();
+    return Math.min(pHi, alongX ? window.xHi() : window.yHi());
   }
 
   long qLo(Window window) {
@@ -171,5 +117,10 @@ final class Strips {
 
   long qHi(Window window) {
     return alongX ? window.yHi() : window.xHi();
+  }
+
+  @Override
+  public String toString() {
+    return rectangles().toString();
   }
 }

@@ -63,7 +63,7 @@ class FreeSpaceOverlayTest {
         new FreeSpaces(
             region.turn(),
             region.mount().orElseThrow().name(),
-            region.places().stream()
+            region.places().rectangles().stream()
                 .map(p -> new Rect(p.x().lo(), p.x().hi(), p.y().lo(), p.y().hi()))
                 .toList(),
             field.bounds().stream()

@@ -58,7 +58,7 @@ class OpeningTwinTest {
   private static long[] slow(Region region) {
     long[] widest = null;
     Turn turn = region.turn();
-    for (Rectangle places : region.places()) {
+    for (Rectangle places : region.places().rectangles()) {
       Interval along = places.along(turn.uAxis());
       Interval across = places.along(turn.uAxis().across());
       for (long p = along.lo(); p <= along.hi(); p += 4) {
@@ -107,7 +107,7 @@ class OpeningTwinTest {
       Box box = new Box(interval(random, 7), interval(random, 7), interval(random, 5));
       guards.add(new SweptGuard("guard " + i, -i, false, Situation.CUTTING, box, 0, 0));
     }
-    List<Rectangle> places = List.of(new Rectangle(interval(random, 3), interval(random, 3)));
+    Strips places = Strips.of(new Rectangle(interval(random, 3), interval(random, 3)));
     Dimension zero = Dimension.of(0);
     Mount mount = new Mount("mount", false, List.of(new Bolt(zero, zero, zero, zero)));
     Turn turn = Turn.values()[random.nextInt(4)];

@@ -18,7 +18,7 @@ class PlayTwinTest {
       SmallWorlds worlds = new SmallWorlds(seed);
       Region region = worlds.region(worlds.turn(), 0, OPENINGS);
       Seat seat = worlds.seat(region, OPENINGS, worlds.reach());
-      Rectangle allowed = region.places().get(0);
+      Rectangle allowed = region.places().rectangles().get(0);
       for (Place place : SmallWorlds.placesOf(region)) {
         if (allowed.contains(place.x(), place.y())
             && SmallWorlds.margin(region, OPENINGS, place) >= 0

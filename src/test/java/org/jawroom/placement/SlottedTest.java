@@ -22,7 +22,7 @@ class SlottedTest {
   @Test
   void places_boltsAlongOneSlot_holdAtEverySlotUpToItsEnds() {
     // Bolts 180 apart along x, holes 52 × 18: ± 20 across the slots, ± 3 along them.
-    List<Rectangle> places = Slotted.of(table()).places(pair(180, 70, 52, 18), Turn.FRONT, M12);
+    List<Rectangle> places = places(table(), pair(180, 70, 52, 18), Turn.FRONT);
 
     // The front turn puts bolts at y − 70; slots at −100, 0, 100.
     Interval x = Interval.of((-300 - 3 + 90) * MM, (300 + 3 - 90) * MM);
@@ -54,8 +54,7 @@ class SlottedTest {
     draft.tableLength = 300 * MM;
     draft.tableWidth = 600 * MM;
 
-    List<Rectangle> places =
-        Slotted.of(draft.build()).places(pair(180, 70, 52, 18), Turn.RIGHT, M12);
+    List<Rectangle> places = places(draft.build(), pair(180, 70, 52, 18), Turn.RIGHT);
 
     assertEquals(Interval.of((-300 - 3 + 90) * MM, (300 + 3 - 90) * MM), places.get(0).y());
     assertEquals(Interval.of((-170 - 20) * MM, (-170 + 20) * MM), places.get(0).x());
@@ -65,7 +64,7 @@ class SlottedTest {
   @Test
   void places_wideHoles_runTogetherFromSlotToSlot() {
     // ± 50 reaches half of the pitch: the three bands touch and are one.
-    List<Rectangle> places = Slotted.of(table()).places(pair(180, 0, 112, 18), Turn.FRONT, M12);
+    List<Rectangle> places = places(table(), pair(180, 0, 112, 18), Turn.FRONT);
 
     assertEquals(
         List.of(Interval.of(-150 * MM, 150 * MM)), places.stream().map(Rectangle::y).toList());
@@ -75,17 +74,10 @@ class SlottedTest {
   void places_shortSlots_endWhereTheyEnd() {
     MachineDraft draft = draft();
     draft.slotLength = OptionalLong.of(174 * MM);
-    assertEquals(
-        0,
-        Slotted.of(draft.build())
-            .places(pair(180, 0, 52, 18), Turn.FRONT, M12)
-            .get(0)
-            .x()
-            .length());
+    assertEquals(0, places(draft.build(), pair(180, 0, 52, 18), Turn.FRONT).get(0).x().length());
 
     draft.slotLength = OptionalLong.of(174 * MM - 2);
-    assertEquals(
-        List.of(), Slotted.of(draft.build()).places(pair(180, 0, 52, 18), Turn.FRONT, M12));
+    assertEquals(List.of(), places(draft.build(), pair(180, 0, 52, 18), Turn.FRONT));
   }
 
   @Test
@@ -121,11 +113,15 @@ class SlottedTest {
   }
 
   private static List<Rectangle> places(Turn turn, long spacing) {
-    return Slotted.of(table()).places(pair(spacing, 0, 18, 18), turn, M12);
+    return places(table(), pair(spacing, 0, 18, 18), turn);
+  }
+
+  private static List<Rectangle> places(Machine machine, Mount mount, Turn turn) {
+    return Slotted.of(machine).places(mount, turn, M12).map(Strips::rectangles).orElse(List.of());
   }
 
   private static List<Long> middles(Machine machine) {
-    return Slotted.of(machine).places(pair(0, 0, 12, 12), Turn.FRONT, M12).stream()
+    return places(machine, pair(0, 0, 12, 12), Turn.FRONT).stream()
         .map(place -> place.y().lo() / MM)
         .toList();
   }

@@ -11,6 +11,7 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.SweptGuard;
 import org.jawroom.clearance.SweptGuards;
 import org.jawroom.clearance.SweptParts;
+import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -35,7 +36,8 @@ final class SmallWorlds {
   }
 
   /**
-   * A region of one to three rectangles, zero to four parts and guards without number or measure.
+   * A region of one to three strips, one to three parts and up to four guards without number or
+   * measure.
    */
   Region region(Turn turn, int mountIndex, Interval openings) {
     List<Part> parts = new ArrayList<>();
@@ -66,10 +68,6 @@ final class SmallWorlds {
               random.nextInt(3),
               random.nextInt(2)));
     }
-    List<Rectangle> places = new ArrayList<>();
-    for (int i = random.nextInt(3); i >= 0; i--) {
-      places.add(new Rectangle(interval(HALF), interval(HALF)));
-    }
     Dimension zero = Dimension.of(0);
     Mount mount =
         new Mount("mount " + mountIndex, false, List.of(new Bolt(zero, zero, zero, zero)));
@@ -78,7 +76,7 @@ final class SmallWorlds {
         mountIndex,
         Optional.of(mount),
         OptionalLong.of(0),
-        places,
+        strips(random.nextInt(3) + 1),
         SweptParts.of(parts, openings),
         SweptGuards.of(guards, 0));
   }
@@ -88,6 +86,19 @@ final class SmallWorlds {
     Interval v = Interval.around(0, random.nextInt(4));
     Rectangle workArea = new Rectangle(region.turn().x(u, v), region.turn().y(u, v));
     return new Seat(region, region.space(openings), workArea, reach);
+  }
+
+  /** Side by side, some a single line, with at least one lattice place between them. */
+  private Strips strips(int count) {
+    long[] q = new long[2 * count];
+    long at = random.nextInt(HALF) - HALF;
+    for (int i = 0; i < q.length; i += 2) {
+      q[i] = at;
+      q[i + 1] = at + random.nextInt(HALF / count);
+      at = q[i + 1] + 1 + random.nextInt(4);
+    }
+    Interval p = interval(HALF);
+    return Strips.of(random.nextBoolean() ? Axis.X : Axis.Y, p.lo(), p.hi(), q);
   }
 
   Rectangle reach() {
@@ -120,10 +131,10 @@ final class SmallWorlds {
     return Interval.of(lo, lo + random.nextInt(half));
   }
 
-  /** Every lattice place of a region, once for each rectangle that holds it. */
+  /** Every lattice place of a region, strip by strip. */
   static List<Place> placesOf(Region region) {
     List<Place> all = new ArrayList<>();
-    for (Rectangle places : region.places()) {
+    for (Rectangle places : region.places().rectangles()) {
       for (long x = places.x().lo(); x <= places.x().hi(); x++) {
         for (long y = places.y().lo(); y <= places.y().hi(); y++) {
           all.add(new Place(x, y));
