@@ -2,7 +2,10 @@ package org.jawroom.clearance;
 
 import java.util.Arrays;
 
-/** Puts obstacles in the order in which a rises; the layout is that of {@link Obstacles#within}. */
+/**
+ * Puts obstacles in the order in which a rises, without most of those that are nowhere nearer than
+ * another; the layout is that of {@link Obstacles#within}.
+ */
 final class RisingObstacles {
   private static final int STRIDE = Obstacles.STRIDE;
 
@@ -13,20 +16,63 @@ final class RisingObstacles {
 
   private RisingObstacles() {}
 
-  /**
-   * The obstacles up to {@code count} longs of {@code found}; what is there twice, while cutting
-   * and while loading, as a rule once.
-   */
+  /** The obstacles up to {@code count} longs of {@code found}, which is written to. */
   static long[] of(long[] found, int count) {
     if (count == 0) {
       return NONE;
     }
+    return count <= FEW * STRIDE ? few(found, count) : many(found, count);
+  }
+
+  /** Sorts them where they are. */
+  private static long[] few(long[] found, int count) {
+    int end = STRIDE;
+    for (int next = STRIDE; next < count; next += STRIDE) {
+      long a = found[next];
+      int at = end;
+      while (at > 0 && found[at - STRIDE] > a) {
+        at -= STRIDE;
+      }
+      if (!isCovered(found, next, found, at)) {
+        insert(found, next, at, end);
+        end += STRIDE;
+      }
+    }
+    return end == found.length ? found : Arrays.copyOf(found, end);
+  }
+
+  /** Moves the one at {@code next} to {@code at}, and what is from there to the end one up. */
+  private static void insert(long[] found, int next, int at, int end) {
+    long a = found[next];
+    long b = found[next + 1];
+    long c = found[next + 2];
+    long d = found[next + 3];
+    long f = found[next + 4];
+    for (int i = end - 1; i >= at; i--) {
+      found[i + STRIDE] = found[i];
+    }
+    found[at] = a;
+    found[at + 1] = b;
+    found[at + 2] = c;
+    found[at + 3] = d;
+    found[at + 4] = f;
+  }
+
+  private static long[] many(long[] found, int count) {
     int[] order = new int[count / STRIDE];
     for (int i = 0; i < order.length; i++) {
       order[i] = i * STRIDE;
     }
-    sort(found, order, order.length <= FEW ? order : order.clone(), 0, order.length);
-    return once(found, order);
+    sort(found, order, order.clone(), 0, order.length);
+    long[] rising = new long[count];
+    int end = 0;
+    for (int at : order) {
+      if (!isCovered(found, at, rising, end)) {
+        System.arraycopy(found, at, rising, end, STRIDE);
+        end += STRIDE;
+      }
+    }
+    return end == count ? rising : Arrays.copyOf(rising, end);
   }
 
   /**
@@ -36,7 +82,7 @@ final class RisingObstacles {
    */
   private static void sort(long[] found, int[] into, int[] of, int from, int to) {
     if (to - from <= FEW) {
-      insert(found, into, from, to);
+      insertAll(found, into, from, to);
       return;
     }
     int middle = (from + to) >>> 1;
@@ -50,7 +96,7 @@ final class RisingObstacles {
     }
   }
 
-  private static void insert(long[] found, int[] order, int from, int to) {
+  private static void insertAll(long[] found, int[] order, int from, int to) {
     for (int i = from + 1; i < to; i++) {
       int moved = order[i];
       int at = i;
@@ -62,27 +108,21 @@ final class RisingObstacles {
     }
   }
 
-  /** In that order, without what is like the one before it. */
-  private static long[] once(long[] found, int[] order) {
-    long[] rising = new long[order.length * STRIDE];
-    int end = 0;
-    for (int at : order) {
-      if (end == 0 || !alike(found, at, rising, end - STRIDE)) {
-        for (int i = 0; i < STRIDE; i++) {
-          rising[end + i] = found[at + i];
-        }
-        end += STRIDE;
+  /**
+   * Whether an obstacle is nowhere nearer than one of the first of {@code others}.
+   *
+   * @param end of those, none of which has a greater a
+   */
+  private static boolean isCovered(long[] some, int at, long[] others, int end) {
+    long b = some[at + 1];
+    long c = some[at + 2];
+    long d = some[at + 3];
+    long f = some[at + 4];
+    for (int i = 0; i < end; i += STRIDE) {
+      if (b <= others[i + 1] && others[i + 2] <= c && d <= others[i + 3] && others[i + 4] <= f) {
+        return true;
       }
     }
-    return end == rising.length ? rising : Arrays.copyOf(rising, end);
-  }
-
-  private static boolean alike(long[] some, int one, long[] others, int other) {
-    for (int i = 0; i < STRIDE; i++) {
-      if (some[one + i] != others[other + i]) {
-        return false;
-      }
-    }
-    return true;
+    return false;
   }
 }
