@@ -253,16 +253,17 @@ final class BestPlace {
       long margin, long shortfall, long offX, long offY, List<Seat> among) {
     Choice best = null;
     for (Seat seat : among) {
-      for (long x : new long[] {seat.midX() + offX, seat.midX() - offX}) {
-        for (long y : new long[] {seat.midY() + offY, seat.midY() - offY}) {
-          boolean preferred =
-              best == null || y > best.place().y() || y == best.place().y() && x > best.place().x();
-          if (preferred && seat.space().holds(x, y)) {
-            Place place = new Place(x, y);
-            long there = seat.space().margin(x, y);
-            if (there >= margin && seat.shortfall(place) <= shortfall) {
-              best = new Choice(seat, place, there);
-            }
+      // From the most preferred of its four corners to the least.
+      for (int corner = 0; corner < 4; corner++) {
+        long x = seat.midX() + (corner % 2 == 0 ? offX : -offX);
+        long y = seat.midY() + (corner < 2 ? offY : -offY);
+        boolean preferred =
+            best == null || y > best.place().y() || y == best.place().y() && x > best.place().x();
+        if (preferred && seat.space().holds(x, y) && seat.shortfall(x, y) <= shortfall) {
+          long there = seat.space().margin(x, y);
+          if (there >= margin) {
+            best = new Choice(seat, new Place(x, y), there);
+            break;
           }
         }
       }

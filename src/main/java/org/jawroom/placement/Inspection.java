@@ -77,9 +77,8 @@ public final class Inspection {
 
   /** How far the work area sticks out of the spindle's reach on each side; 0 where it does not. */
   public Sides<Long> reachShort() {
-    Seat seat = seat(own());
-    Rectangle work = seat.workArea().at(recommended.x(), recommended.y());
-    Rectangle reach = seat.reach();
+    Rectangle work = vise.workArea(recommended.handleTo()).at(recommended.x(), recommended.y());
+    Rectangle reach = machine.reach();
     return new Sides<>(
         Math.max(0, reach.y().lo() - work.y().lo()),
         Math.max(0, work.y().hi() - reach.y().hi()),
@@ -94,7 +93,6 @@ public final class Inspection {
     long thread = region.thread().orElseThrow();
     Interval openings = recommended.openings();
     Place place = new Place(recommended.x(), recommended.y());
-    Seat seat = seat(region);
     Slotted slotted = machine.slotted();
     return new Layout(
         openings,
@@ -116,8 +114,8 @@ public final class Inspection {
         slotted.centres(),
         slotted.bolts(mount, region.turn(), thread, place),
         thread,
-        seat.reach(),
-        seat.workArea().at(place.x(), place.y()));
+        machine.reach(),
+        vise.workArea(region.turn()).at(place.x(), place.y()));
   }
 
   private static Box placed(Part part, Interval openings, Turn turn, Place place) {

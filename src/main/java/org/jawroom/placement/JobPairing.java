@@ -193,12 +193,13 @@ public final class JobPairing {
     List<Seat> seats = new ArrayList<>(regions.size());
     for (Region region : regions) {
       SweptParts parts = withPart.computeIfAbsent(region.swept(), swept -> withPart(swept, job));
+      Region gripping = region.with(parts);
       seats.add(
           Seat.of(
-              region.with(parts),
-              prepared,
+              gripping,
+              gripping.space(openings(job)),
               Footprint.part(vise, job, region.turn()),
-              openings(job)));
+              prepared.reach()));
     }
     return new BestPlace(seats);
   }

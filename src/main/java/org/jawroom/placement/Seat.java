@@ -6,38 +6,50 @@ import org.jawroom.geometry.Rectangle;
 /**
  * A region with its free space over one opening range, and how well its places suit the spindle.
  *
- * @param workArea of the vise standing at the origin
- * @param reach of the spindle over the table
+ * @param reaching the places at which the whole work area is within the spindle's reach; empty, its
+ *     limits the wrong way round, where the work area is the larger
  */
-record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach) {
+record Seat(Region region, FreeSpace space, Window reaching) {
+
+  /**
+   * A seat for a work area.
+   *
+   * @param workArea of the vise standing at the origin
+   * @param reach of the spindle over the table
+   */
+  static Seat of(Region region, FreeSpace space, Rectangle workArea, Rectangle reach) {
+    Interval x = reach.x();
+    Interval y = reach.y();
+    return new Seat(
+        region,
+        space,
+        new Window(
+            x.lo() - workArea.x().lo(),
+            x.hi() - workArea.x().hi(),
+            y.lo() - workArea.y().lo(),
+            y.hi() - workArea.y().hi()));
+  }
 
   static Seat of(Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
-    return of(region, machine, vise.workArea(region.turn()), openings);
+    return of(region, region.space(openings), vise.workArea(region.turn()), machine.reach());
   }
 
   /** The same for questions decided below 0; see {@link FreeSpace#belowZero}. */
   static Seat belowZero(
       Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
-    return new Seat(
-        region, region.spaceBelowZero(openings), vise.workArea(region.turn()), machine.reach());
+    FreeSpace space = region.spaceBelowZero(openings);
+    return of(region, space, vise.workArea(region.turn()), machine.reach());
   }
 
   /** What was made for questions decided below 0, made for all. */
   Seat aboveZero() {
-    return new Seat(region, space.aboveZero(), workArea, reach);
-  }
-
-  /** The same with another work area, that of a job. */
-  static Seat of(Region region, PreparedMachine machine, Rectangle workArea, Interval openings) {
-    return new Seat(region, region.space(openings), workArea, machine.reach());
+    return new Seat(region, space.aboveZero(), reaching);
   }
 
   /** The least shortfall of a place in a window that is not empty. */
   long leastShortfall(Window window) {
     return shortfall(
-        new Place(
-            nearest(window.xLo(), window.xHi(), midX()),
-            nearest(window.yLo(), window.yHi(), midY())));
+        nearest(window.xLo(), window.xHi(), midX()), nearest(window.yLo(), window.yHi(), midY()));
   }
 
   /** The least that a place in a window that is not empty is off mid-travel along x. */
@@ -53,17 +65,21 @@ record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach)
     return Math.max(lo, Math.min(hi, to));
   }
 
+  /** How far the work area sticks out of the spindle's reach; 0 if not at all. */
+  long shortfall(long x, long y) {
+    long inX = Math.max(reaching.xLo() - x, x - reaching.xHi());
+    long inY = Math.max(reaching.yLo() - y, y - reaching.yHi());
+    return Math.max(0, Math.max(inX, inY));
+  }
+
   long shortfall(Place place) {
-    return reach.shortfall(workArea, place.x(), place.y());
+    return shortfall(place.x(), place.y());
   }
 
   /** The places whose reach shortfall is at most {@code most}. */
   Window reaching(long most) {
     return new Window(
-        reach.x().lo() - most - workArea.x().lo(),
-        reach.x().hi() + most - workArea.x().hi(),
-        reach.y().lo() - most - workArea.y().lo(),
-        reach.y().hi() + most - workArea.y().hi());
+        reaching.xLo() - most, reaching.xHi() + most, reaching.yLo() - most, reaching.yHi() + most);
   }
 
   /** How far along x the centre of the work area stands from the spindle's mid position. */
@@ -84,14 +100,10 @@ record Seat(Region region, FreeSpace space, Rectangle workArea, Rectangle reach)
    * The x that puts the work area's centre at mid-travel; whole, as is half of an opening as read.
    */
   long midX() {
-    return middle(reach.x()) - middle(workArea.x());
+    return (reaching.xLo() + reaching.xHi()) / 2;
   }
 
   long midY() {
-    return middle(reach.y()) - middle(workArea.y());
-  }
-
-  private static long middle(Interval interval) {
-    return (interval.lo() + interval.hi()) / 2;
+    return (reaching.yLo() + reaching.yHi()) / 2;
   }
 }

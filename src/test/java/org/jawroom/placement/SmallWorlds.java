@@ -85,7 +85,7 @@ final class SmallWorlds {
     Interval u = Interval.of(0, 2 * random.nextInt(4));
     Interval v = Interval.around(0, random.nextInt(4));
     Rectangle workArea = new Rectangle(region.turn().x(u, v), region.turn().y(u, v));
-    return new Seat(region, region.space(openings), workArea, reach);
+    return Seat.of(region, region.space(openings), workArea, reach);
   }
 
   /** Side by side, some a single line, with at least one lattice place between them. */
