@@ -68,7 +68,8 @@ public record Obstacles(
   /**
    * The obstacles that can make the margin less than {@code bound} somewhere in a rectangle of
    * places, by rising a: a, b, c, d, f of each, one after the other, a and b being along {@code
-   * first} (X or Y), c and d along the other axis.
+   * first} (X or Y), c and d along the other axis. One that is nowhere nearer than another may be
+   * missing.
    */
   public long[] within(Axis first, Interval x, Interval y, long bound) {
     return new NearObstacles(this, first, x, y, bound).all();
@@ -89,6 +90,9 @@ public record Obstacles(
     long v = turn.vSign() * (uIsX ? y : x);
     long[] sweeps = guards.rows(turn);
     for (int i = 0; i < guards.all().size(); i++) {
+      if (isBehindWall(guards.side(i), x, y, margin)) {
+        continue;
+      }
       SweptGuard guard = guards.all().get(i);
       // A guard comes once in each of its situations; its parts come before those.
       if (first != null && guard.rank() != first.rank()) {
@@ -123,6 +127,19 @@ public record Obstacles(
     Part nearest = parts.parts().get(part);
     long required = guards.required(kindOfFirst, first);
     return Optional.of(Limit.of(nearest, first, required, turn, parts.openings(), x, y));
+  }
+
+  /** Whether the wall on a side, and so every guard behind it, is farther off than the margin. */
+  private boolean isBehindWall(Side side, long x, long y, long margin) {
+    if (side == null) {
+      return false;
+    }
+    return switch (side) {
+      case LEFT -> x - left > margin;
+      case RIGHT -> right - x > margin;
+      case FRONT -> y - front > margin;
+      case REAR -> rear - y > margin;
+    };
   }
 
   /** How far a part is from what a guard sweeps, the vise's origin at (u, v) of its own frame. */

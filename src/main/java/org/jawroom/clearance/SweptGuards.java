@@ -26,15 +26,18 @@ public final class SweptGuards {
   private final long handRoom;
   private final boolean tolerant;
   private final long[][] rows;
+  private final Side[] sides;
   private final int[] boxes;
   private final boolean[] repeats;
   private final long[][] faces;
 
-  private SweptGuards(List<SweptGuard> all, long handRoom, int[] boxes, long[][] faces) {
+  private SweptGuards(
+      List<SweptGuard> all, long handRoom, Side[] sides, int[] boxes, long[][] faces) {
     this.all = all;
     this.handRoom = handRoom;
     this.tolerant = all.stream().anyMatch(guard -> guard.tolerance() != 0);
     this.rows = rows(all);
+    this.sides = sides;
     this.boxes = boxes;
     this.repeats = repeats(all, boxes);
     this.faces = faces;
@@ -47,12 +50,14 @@ public final class SweptGuards {
    * @param handRoom the least clearance of a handle while loading
    */
   public static SweptGuards of(List<SweptGuard> guards, long handRoom) {
+    Side[] sides = new Side[guards.size()];
     int[] boxes = new int[guards.size()];
     int count = 0;
     long[][] faces = {noFaces(), noFaces()};
     for (int i = 0; i < boxes.length; i++) {
       SweptGuard guard = guards.get(i);
       Side side = guard.table() ? null : sideFilled(guard.box());
+      sides[i] = side;
       if (side == null) {
         boxes[count++] = i;
         continue;
@@ -65,7 +70,8 @@ public final class SweptGuards {
         }
       }
     }
-    return new SweptGuards(List.copyOf(guards), handRoom, Arrays.copyOf(boxes, count), faces);
+    return new SweptGuards(
+        List.copyOf(guards), handRoom, sides, Arrays.copyOf(boxes, count), faces);
   }
 
   /** Every guard, in the order of rank. */
@@ -90,6 +96,16 @@ public final class SweptGuards {
   /** What each guard sweeps, {@link #ROW} longs each, in the frame of a vise turned so. */
   long[] rows(Turn turn) {
     return rows[turn.ordinal()];
+  }
+
+  /** The side on which a guard fills everything beyond a face; null for one of the boxes. */
+  Side side(int guard) {
+    return sides[guard];
+  }
+
+  /** How many are no walls. */
+  public int boxCount() {
+    return boxes.length;
   }
 
   /** The places in the list of those that are no walls; for reading only. */
