@@ -21,17 +21,19 @@ record Judgement(
     Optional<BestPlace.Choice> choice,
     Interval openings) {
 
+  /** Two guards, say, while cutting and while loading, and the table. */
+  private static final int FEW_BOXES = 6;
+
   static Judgement of(PreparedMachine machine, PreparedVise vise, List<Region> regions) {
     Interval full = vise.vise().opening();
     if (regions.isEmpty()) {
       return new Judgement(Verdict.NO_MOUNT, OptionalLong.empty(), Optional.empty(), full);
     }
-    BestPlace places = BestPlace.belowZero(regions, machine, vise, full);
-    if (places.isClear()) {
-      places = places.aboveZero();
-      return of(Verdict.FITS, places.bestMargin(), places, full);
-    }
+    BestPlace places = places(regions, machine, vise, full);
     long best = places.bestMargin();
+    if (best >= 0) {
+      return of(Verdict.FITS, best, places, full);
+    }
     if (clearWithoutTolerance(regions, full)) {
       return of(Verdict.MEASURE, best, places, full);
     }
@@ -39,6 +41,16 @@ record Judgement(
     return widest.isPresent()
         ? limited(widest.get(), BestPlace.over(regions, machine, vise, widest.get()), best)
         : of(Verdict.NO_PLACE, best, places, full);
+  }
+
+  /** With few boxes about, what is never hit costs less to keep than to leave out. */
+  private static BestPlace places(
+      List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval full) {
+    if (regions.get(0).guards().boxCount() <= FEW_BOXES) {
+      return BestPlace.over(regions, machine, vise, full);
+    }
+    BestPlace places = BestPlace.belowZero(regions, machine, vise, full);
+    return places.isClear() ? places.aboveZero() : places;
   }
 
   boolean isHopeless() {

@@ -64,6 +64,7 @@ final class Regions {
     }
     SweptParts parts = complete ? vise.bolted(index, thread.getAsLong()) : vise.body();
     OptionalLong boltedBy = complete ? thread : OptionalLong.empty();
+    Optional<Mount> held = Optional.of(mount);
     for (Turn turn : Turn.ALL) {
       if (vise.allows(turn) && machine.allows(turn)) {
         Optional<Strips> places =
@@ -74,8 +75,7 @@ final class Regions {
           places = withinOverhang(places.get(), turn);
         }
         if (places.isPresent()) {
-          regions.add(
-              new Region(turn, index, Optional.of(mount), boltedBy, places.get(), parts, guards));
+          regions.add(new Region(turn, index, held, boltedBy, places.get(), parts, guards));
         }
       }
     }
