@@ -4,6 +4,7 @@ import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
@@ -49,12 +50,7 @@ class SlottedTest {
 
   @Test
   void places_slotsAlongY_areTheSameTurnedAQuarter() {
-    MachineDraft draft = draft();
-    draft.slotDirection = Axis.Y;
-    draft.tableLength = 300 * MM;
-    draft.tableWidth = 600 * MM;
-
-    List<Rectangle> places = places(draft.build(), pair(180, 70, 52, 18), Turn.RIGHT);
+    List<Rectangle> places = places(slotsAlongY(), pair(180, 70, 52, 18), Turn.RIGHT);
 
     assertEquals(Interval.of((-300 - 3 + 90) * MM, (300 + 3 - 90) * MM), places.get(0).y());
     assertEquals(Interval.of((-170 - 20) * MM, (-170 + 20) * MM), places.get(0).x());
@@ -112,6 +108,64 @@ class SlottedTest {
         Slotted.of(table()).slots(pair(200, 0, 18, 18), Turn.LEFT, M12, new Place(0, 0)));
   }
 
+  @Test
+  void bolts_holesOverTheSlotsEnd_standWhereTheSlotEnds() {
+    Slotted slotted = Slotted.of(table());
+    Mount mount = pair(180, 70, 52, 18);
+
+    // The middle slot; holes at x = 213 ± 90, of which the second lies 3 past the slot's end.
+    assertEquals(
+        List.of(new Place(123 * MM, 0), new Place(300 * MM, 0)),
+        slotted.bolts(mount, Turn.FRONT, M12, new Place(213 * MM, 75 * MM)));
+    assertEquals(
+        List.of(new Place(-300 * MM, 100 * MM), new Place(-123 * MM, 100 * MM)),
+        slotted.bolts(mount, Turn.FRONT, M12, new Place(-213 * MM, 165 * MM)));
+  }
+
+  @Test
+  void bolts_slotsAlongY_standWhereTheSlotEndsToo() {
+    // Turned right u is x and v is y: a quarter of the table above.
+    assertEquals(
+        List.of(new Place(0, 123 * MM), new Place(0, 300 * MM)),
+        Slotted.of(slotsAlongY())
+            .bolts(pair(180, 70, 52, 18), Turn.RIGHT, M12, new Place(-75 * MM, 213 * MM)));
+  }
+
+  @Test
+  void lines_ofEitherDirection_areCentresFromTheMiddleAndHalfTheLengthEitherWay() {
+    List<Long> centres = List.of(-100 * MM, 0L, 100 * MM);
+    Interval reach = Interval.of(-300 * MM, 300 * MM);
+
+    assertEquals(new SlotLines(Axis.X, centres, reach), SlotLines.of(table()));
+    assertEquals(new SlotLines(Axis.Y, centres, reach), SlotLines.of(slotsAlongY()));
+  }
+
+  @Test
+  void slotSets_boltsAcrossTheSlots_belowAtAndAboveTheirReach() {
+    assertEquals(List.of(), slotSets(207));
+    assertEquals(List.of(List.of(1, 3)), slotSets(206));
+    assertEquals(List.of(List.of(1, 3)), slotSets(194));
+    assertEquals(List.of(), slotSets(193));
+    assertEquals(List.of(List.of(1, 2), List.of(2, 3)), slotSets(100));
+  }
+
+  @Test
+  void placesIn_slotsListed_areThosePlacesOnly() {
+    Slotted slotted = Slotted.of(table());
+    Mount mount = pair(205, 40, 18, 28);
+
+    // Along: holes at x = 40 ± 3 over ± 300. Across: ± 8 about ± 102.5, slots 1 and 3 at ± 100.
+    Interval x = Interval.of(-343 * MM, 263 * MM);
+    Interval y = Interval.of(-11 * MM / 2, 11 * MM / 2);
+    assertEquals(
+        Optional.of(new Rectangle(x, y)), slotted.placesIn(List.of(1, 3), mount, Turn.RIGHT, M12));
+    assertEquals(Optional.empty(), slotted.placesIn(List.of(1, 2), mount, Turn.RIGHT, M12));
+  }
+
+  private static List<List<Integer>> slotSets(long spacing) {
+    return Slotted.of(table()).slotSets(pair(spacing, 0, 18, 18), Turn.RIGHT, M12);
+  }
+
   private static List<Rectangle> places(Turn turn, long spacing) {
     return places(table(), pair(spacing, 0, 18, 18), turn);
   }
@@ -142,6 +196,14 @@ class SlottedTest {
 
   private static Machine table() {
     return draft().build();
+  }
+
+  private static Machine slotsAlongY() {
+    MachineDraft draft = draft();
+    draft.slotDirection = Axis.Y;
+    draft.tableLength = 300 * MM;
+    draft.tableWidth = 600 * MM;
+    return draft.build();
   }
 
   /** Table 600 × 300 with three slots along x, 100 apart about the middle. */
