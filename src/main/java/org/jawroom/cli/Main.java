@@ -19,16 +19,21 @@ public final class Main {
 
   /** Runs a command and ends the process with its exit status. */
   public static void main(String[] args) {
+    int status = run(args);
+    // Started inside another program (a build), a run that went well leaves that program running.
+    if (status != ExitStatus.DONE) {
+      System.exit(status);
+    }
+  }
+
+  /** Runs a command on the process's own streams. */
+  static int run(String[] args) {
     if (writesWorkbook(args)) {
       WorkbookAhead.load();
     }
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int status = run(args, out, err);
-    // Started inside another program (a build), a run that went well leaves that program running.
-    if (status != ExitStatus.DONE) {
-      System.exit(status);
-    }
+    return run(args, out, err);
   }
 
   /** Whether a workbook is what comes last, as far as can be told before anything is loaded. */

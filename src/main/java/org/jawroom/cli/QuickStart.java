@@ -30,9 +30,12 @@ final class QuickStart {
    */
   private static final long SMALL = 250_000;
 
+  /** What a process ends with that was asked to end: 128 and the number of that signal. */
+  private static final int TERMINATED = 128 + 15;
+
   private QuickStart() {}
 
-  /** The exit status of the command, or empty if it was not run. */
+  /** The exit status of the command, or empty if it was not run: the work is to be done here. */
   static OptionalInt run(String[] args) {
     Optional<Path> jar = jar();
     List<String> options = ManagementFactory.getRuntimeMXBean().getInputArguments();
@@ -44,7 +47,7 @@ final class QuickStart {
       boolean make = args.length > 0 && args[0].equals("matrix") && archive.claim();
       try {
         String option = make ? archive.making() : archive.using();
-        return OptionalInt.of(waitFor(start(jar.get(), options, option, args)));
+        return SecondJava.statusOf(waitFor(start(jar.get(), options, option, args)));
       } finally {
         if (make) {
           archive.settle();
@@ -92,7 +95,7 @@ final class QuickStart {
     command.add(archive);
     command.addAll(
         List.of("-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
-    command.addAll(List.of("-cp", jar.toString(), Main.class.getName()));
+    command.addAll(List.of("-cp", jar.toString(), SecondJava.class.getName()));
     command.addAll(List.of(args));
     return new ProcessBuilder(command).inheritIO().start();
   }
@@ -108,8 +111,8 @@ final class QuickStart {
       } catch (InterruptedException goOn) {
         // Nobody interrupts the first thread; the work ends when it ends.
       } catch (IllegalStateException stopping) {
-        // This Java is being stopped, and stops the other.
-        return ExitStatus.BUG;
+        // This Java is being stopped, and stops the other; nothing is to be begun again.
+        return TERMINATED;
       }
     }
   }

@@ -1,0 +1,31 @@
+package org.jawroom.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+class SecondJavaTest {
+  @Test
+  void statusOf_javaThatCouldNotStart_isNone() {
+    assertEquals(OptionalInt.empty(), SecondJava.statusOf(1));
+    assertEquals(OptionalInt.empty(), SecondJava.statusOf(99));
+  }
+
+  @Test
+  void statusOf_commandThatRan_isThatOfTheCommand() {
+    assertEquals(OptionalInt.of(ExitStatus.DONE), SecondJava.statusOf(100));
+    assertEquals(OptionalInt.of(ExitStatus.REFUSED), SecondJava.statusOf(101));
+    assertEquals(OptionalInt.of(ExitStatus.WRONG_USE), SecondJava.statusOf(102));
+    assertEquals(OptionalInt.of(ExitStatus.UNREADABLE), SecondJava.statusOf(103));
+    assertEquals(OptionalInt.of(ExitStatus.BUG), SecondJava.statusOf(170));
+  }
+
+  /** 128 and the signal: common practice of POSIX shells and of Java's own {@code Process}. */
+  @Test
+  void statusOf_killedJava_isNeitherACommandsNorBegunAgain() {
+    assertEquals(OptionalInt.of(137), SecondJava.statusOf(128 + 9));
+    assertEquals(OptionalInt.of(143), SecondJava.statusOf(128 + 15));
+    assertEquals(OptionalInt.of(104), SecondJava.statusOf(104));
+  }
+}
