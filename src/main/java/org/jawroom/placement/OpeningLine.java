@@ -1,8 +1,8 @@
 package org.jawroom.placement;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.TreeSet;
 import org.jawroom.clearance.OpeningBounds.Bound;
 import org.jawroom.clearance.OpeningBounds.Facing;
@@ -105,32 +105,12 @@ final class OpeningLine {
     }
   }
 
-  /** Where (c₁ − p)/Δ₁ = (c₂ − p)/Δ₂, and the whole numbers beside it. */
+  /** The whole p beside where two bounds meet. */
   private void tryMeeting(Bound one, Bound other) {
-    long apart = other.delta() - one.delta();
-    long first = Math.multiplyHigh(one.c(), other.delta());
-    long second = Math.multiplyHigh(other.c(), one.delta());
-    if (first == one.c() * other.delta() >> 63 && second == other.c() * one.delta() >> 63) {
-      long up = one.c() * other.delta();
-      long down = other.c() * one.delta();
-      long difference = up - down;
-      if (((up ^ down) & (up ^ difference)) >= 0) {
-        long floor = Math.floorDiv(difference, apart);
-        tryAt(floor);
-        tryAt(floor * apart == difference ? floor : floor + 1);
-        return;
-      }
-    }
-    BigInteger[] exact =
-        BigInteger.valueOf(one.c())
-            .multiply(BigInteger.valueOf(other.delta()))
-            .subtract(BigInteger.valueOf(other.c()).multiply(BigInteger.valueOf(one.delta())))
-            .divideAndRemainder(BigInteger.valueOf(apart));
-    if (exact[0].bitLength() < Long.SIZE - 1) {
-      // Rounded toward 0: the two whole numbers beside it are among these three.
-      for (long beside = -1; beside <= 1; beside++) {
-        tryAt(exact[0].longValue() + beside);
-      }
+    OptionalLong floor = Meeting.floor(one, other);
+    if (floor.isPresent()) {
+      tryAt(floor.getAsLong());
+      tryAt(floor.getAsLong() + 1);
     }
   }
 
