@@ -2,6 +2,7 @@ package org.jawroom.placement;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.function.LongFunction;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
@@ -13,9 +14,19 @@ class PlayTwinTest {
 
   @Test
   void from_smallWorlds_goesAsFarAsOneCanWalk() {
+    assertWalked(SmallWorlds::new);
+  }
+
+  /** What has no thickness is not in the way of what has none either. */
+  @Test
+  void from_worldsOfThinThings_goesAsFarAsOneCanWalk() {
+    assertWalked(SmallWorlds::thin);
+  }
+
+  private static void assertWalked(LongFunction<SmallWorlds> of) {
     int tried = 0;
     for (int seed = 0; seed < 3_000; seed++) {
-      SmallWorlds worlds = new SmallWorlds(seed);
+      SmallWorlds worlds = of.apply(seed);
       Region region = worlds.region(worlds.turn(), 0, OPENINGS);
       Seat seat = worlds.seat(region, OPENINGS, worlds.reach());
       Rectangle allowed = region.places().rectangles().get(0);

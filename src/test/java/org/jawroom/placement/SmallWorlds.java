@@ -30,9 +30,20 @@ final class SmallWorlds {
   static final int HALF = 12;
 
   private final Random random;
+  private final boolean thin;
 
   SmallWorlds(long seed) {
+    this(seed, false);
+  }
+
+  private SmallWorlds(long seed, boolean thin) {
     this.random = new Random(seed);
+    this.thin = thin;
+  }
+
+  /** With parts and guards of which about half have no thickness, and nothing required of most. */
+  static SmallWorlds thin(long seed) {
+    return new SmallWorlds(seed, true);
   }
 
   /**
@@ -42,8 +53,9 @@ final class SmallWorlds {
   Region region(Turn turn, int mountIndex, Interval openings) {
     List<Part> parts = new ArrayList<>();
     for (int i = random.nextInt(3) + 1; i > 0; i--) {
-      Interval u = interval(8);
-      Interval open = Interval.of(u.lo() + random.nextInt(4), u.hi() + 3 + random.nextInt(4));
+      Interval u = thick(8);
+      Interval open =
+          thin ? u : Interval.of(u.lo() + random.nextInt(4), u.hi() + 3 + random.nextInt(4));
       parts.add(
           new Part(
               "part " + i,
@@ -51,22 +63,16 @@ final class SmallWorlds {
               false,
               Situation.CUTTING,
               new Stretch(u, open, openings),
-              interval(8),
-              interval(6),
-              random.nextInt(2)));
+              thick(8),
+              thick(6),
+              demand(2)));
     }
     List<SweptGuard> guards = new ArrayList<>();
     for (int i = random.nextInt(5); i > 0; i--) {
-      Box box = new Box(side(), side(), random.nextInt(4) == 0 ? Interval.ALL : interval(8));
+      Box box = new Box(side(), side(), random.nextInt(4) == 0 ? Interval.ALL : thick(8));
       guards.add(
           new SweptGuard(
-              "guard " + i,
-              guards.size(),
-              false,
-              Situation.CUTTING,
-              box,
-              random.nextInt(3),
-              random.nextInt(2)));
+              "guard " + i, guards.size(), false, Situation.CUTTING, box, demand(3), demand(2)));
     }
     Dimension zero = Dimension.of(0);
     Mount mount =
@@ -117,13 +123,22 @@ final class SmallWorlds {
 
   /** Now and then without end on one side or on both. */
   private Interval side() {
-    Interval interval = interval(HALF);
+    Interval interval = thick(HALF);
     return switch (random.nextInt(6)) {
       case 0 -> Interval.of(-Length.ENDLESS, interval.hi());
       case 1 -> Interval.of(interval.lo(), Length.ENDLESS);
       case 2 -> Interval.ALL;
       default -> interval;
     };
+  }
+
+  private Interval thick(int half) {
+    Interval interval = interval(half);
+    return thin && random.nextBoolean() ? Interval.of(interval.lo(), interval.lo()) : interval;
+  }
+
+  private long demand(int bound) {
+    return thin && random.nextInt(4) > 0 ? 0 : random.nextInt(bound);
   }
 
   Interval interval(int half) {
