@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
@@ -51,6 +52,32 @@ class SideBySideTest {
     assertTrue(several > 50, "only " + several);
   }
 
+  /** Nothing stands about: the row reaches from end to end of the slot, one alone in its middle. */
+  @Test
+  void most_freeTable_isSpreadEvenlyAboutTheMiddle() {
+    int alone = 0;
+    for (int seed = 0; seed < 100; seed++) {
+      Random random = new Random(seed);
+      MachineDraft draft = draft();
+      draft.leftGap = Dimension.of(500 * MM);
+      draft.rightGap = Dimension.of(500 * MM);
+      draft.tableLength = (60 + 2 * random.nextInt(300)) * MM;
+      Vise vise = vise(random);
+      List<Long> row =
+          Model.of(Settings.DEFAULTS, draft.build(), vise, Setup.PLAIN).sideBySide().positions();
+      long end = draft.tableLength / 2;
+      long pitch = row.size() == 1 ? 0 : row.get(1) - row.get(0);
+      for (int i = 0; i < row.size(); i++) {
+        assertEquals(pitch == 0 ? 0 : row.get(0) + i * pitch, row.get(i), "seed " + seed);
+      }
+      // The two bolts (M12 in holes of 14), 20 apart, reach the slot's ends; shares are rounded.
+      long left = row.size() == 1 ? 0 : end - 9 * MM - row.get(row.size() - 1);
+      assertTrue(0 <= left && left < row.size(), "seed " + seed + " " + row);
+      alone += row.size() == 1 ? 1 : 0;
+    }
+    assertTrue(alone > 0 && alone < 100, "alone " + alone);
+  }
+
   /**
    * By dynamic programming over every millimetre: one more than the most that stand a pitch before
    * it.
@@ -80,14 +107,19 @@ class SideBySideTest {
             });
   }
 
-  private static Machine machine(Random random) {
+  private static MachineDraft draft() {
     MachineDraft draft = new MachineDraft();
-    draft.tableLength = (300 + 2 * random.nextInt(150)) * MM;
     draft.tableWidth = 200 * MM;
     draft.travelX = 20 * MM;
     draft.travelY = 20 * MM;
     draft.slotCount = 1;
     draft.slotWidth = Dimension.of(14 * MM);
+    return draft;
+  }
+
+  private static Machine machine(Random random) {
+    MachineDraft draft = draft();
+    draft.tableLength = (300 + 2 * random.nextInt(150)) * MM;
     draft.leftGap = Dimension.of((random.nextInt(80) - 60) * MM);
     draft.rightGap = Dimension.of((random.nextInt(80) - 60) * MM);
     for (int i = random.nextInt(3); i > 0; i--) {
