@@ -84,6 +84,12 @@ class FractionTest {
   }
 
   @Test
+  void compareDifferences_allZero_areEqual() {
+    Fraction zero = Fraction.ZERO;
+    assertEquals(0, Fraction.compareDifferences(zero, zero, zero, zero));
+  }
+
+  @Test
   void floorTimes_randomFractions_asBigDecimalsHaveIt() {
     Random random = new Random(3);
     for (int i = 0; i < 5_000; i++) {
