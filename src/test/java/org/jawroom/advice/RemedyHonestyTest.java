@@ -69,6 +69,9 @@ class RemedyHonestyTest {
     if (remedy.kind() == RemedyKind.RAISE) {
       long height = remedy.amount().getAsLong();
       assertTrue(Model.of(settings, machine, vise, Setup.onRiser(height)).fits(), input);
+      assertTrue(ReferencePairing.fitsOnRiser(settings, machine, vise, height), input);
+      assertTrue(
+          !ReferencePairing.fitsOnRiser(settings, machine, vise, height - Least.GRAIN), input);
       // Less never serves: a fine comb just below, a coarse one all the way down.
       for (long less = Least.GRAIN; less <= 5 * Least.GRAIN && less < height; less += Least.GRAIN) {
         assertTrue(!Model.of(settings, machine, vise, Setup.onRiser(height - less)).fits(), input);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jawroom.placement.JobExplanation;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobPairing;
 import org.jawroom.placement.JobReason;
@@ -18,7 +19,9 @@ import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ReferenceOutcome.Limiting;
 import org.jawroom.reference.ReferenceOutcome.Place;
 import org.jawroom.shop.Job;
+import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -49,6 +52,30 @@ class JobAgreementTest {
             told(expected), told(outcomes.get(index), expected), () -> job.name() + " of " + text);
       }
     }
+  }
+
+  /** Of every pair at the place the tightest is the one told to limit it. */
+  @Test
+  void explain_randomJobs_beginsWithWhatLimitsThePlace() {
+    int limited = 0;
+    for (Profile profile : Profile.values()) {
+      for (long seed = FIRST; seed < FIRST + SEEDS; seed++) {
+        Shop shop = RandomJobs.shop(profile, seed);
+        String text = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
+        Machine machine = RandomShops.machine(shop);
+        Vise vise = RandomShops.vise(shop);
+        for (Job job : shop.jobs()) {
+          JobExplanation told = JobPairing.explain(shop.settings(), machine, vise, job);
+          assertEquals(JobPairing.solve(shop.settings(), machine, vise, job), told.outcome(), text);
+          assertEquals(
+              told.outcome().limit(),
+              told.pairs().stream().findFirst(),
+              () -> job.name() + " of " + text);
+          limited += told.outcome().limit().isPresent() ? 1 : 0;
+        }
+      }
+    }
+    assertTrue(limited > 0, "none is limited by anything");
   }
 
   /** What agrees is worth something only if all of it comes up. */

@@ -23,10 +23,10 @@ final class RefMachine {
   private final Set<Column> missing;
   private final List<RefGuard> guards = new ArrayList<>();
 
-  private RefMachine(Settings settings, Machine machine, Vise vise, Set<Column> missing) {
+  private RefMachine(Settings settings, Machine machine, long bedHeight, Set<Column> missing) {
     this.settings = settings;
     this.machine = machine;
-    this.bedHeight = vise.base().bedHeight();
+    this.bedHeight = bedHeight;
     this.missing = missing;
   }
 
@@ -35,7 +35,13 @@ final class RefMachine {
    * missing}.
    */
   static List<RefGuard> guards(Settings settings, Machine machine, Vise vise, Set<Column> missing) {
-    RefMachine reader = new RefMachine(settings, machine, vise, missing);
+    return guards(settings, machine, vise.base().bedHeight(), missing);
+  }
+
+  /** The same under a vise whose bed stands so high. */
+  static List<RefGuard> guards(
+      Settings settings, Machine machine, long bedHeight, Set<Column> missing) {
+    RefMachine reader = new RefMachine(settings, machine, bedHeight, missing);
     reader.taped(Side.FRONT, "door", Column.FRONT_GAP);
     reader.taped(Side.REAR, "rear cover", Column.REAR_GAP);
     reader.taped(Side.LEFT, "left guard", Column.LEFT_GAP);

@@ -33,6 +33,7 @@ final class RefModel {
   final List<RefRegion> regions = new ArrayList<>();
   private final boolean exactly;
   private final Optional<RefJob> job;
+  private final long riser;
   private final Map<Integer, List<RefPair>> pairsOfMounts = new HashMap<>();
   private final Map<Asked, List<RefPair.Field>> deciding = new HashMap<>();
 
@@ -42,7 +43,7 @@ final class RefModel {
    * @param exactly whether every tolerance is taken as 0
    */
   RefModel(Settings settings, Machine machine, Vise vise, boolean exactly) {
-    this(settings, machine, vise, exactly, Optional.empty());
+    this(settings, machine, vise, exactly, Optional.empty(), 0);
   }
 
   /**
@@ -50,18 +51,30 @@ final class RefModel {
    * allows.
    */
   RefModel(Settings settings, Machine machine, Vise vise, RefJob job) {
-    this(settings, machine, vise, false, Optional.of(job));
+    this(settings, machine, vise, false, Optional.of(job), 0);
+  }
+
+  /** With a riser plate so high under the vise. */
+  static RefModel onRiser(Settings settings, Machine machine, Vise vise, long height) {
+    return new RefModel(settings, machine, vise, false, Optional.empty(), height);
   }
 
   private RefModel(
-      Settings settings, Machine machine, Vise vise, boolean exactly, Optional<RefJob> job) {
+      Settings settings,
+      Machine machine,
+      Vise vise,
+      boolean exactly,
+      Optional<RefJob> job,
+      long riser) {
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
     this.exactly = exactly;
     this.job = job;
-    guards = RefMachine.guards(settings, machine, vise, missing);
+    this.riser = riser;
+    guards = RefMachine.guards(settings, machine, vise.base().bedHeight() + riser, missing);
     body = RefVise.body(vise, missing);
+    body.replaceAll(part -> part.raised(riser));
     job.ifPresent(held -> body.add(held.box()));
     List<RefMount> mounts = new ArrayList<>();
     for (Mount mount : vise.mounts()) {
@@ -131,7 +144,7 @@ final class RefModel {
 
   private List<RefPair> pairsWith(RefMount mount) {
     List<RefPart> parts = new ArrayList<>(body);
-    parts.addAll(mount.boltParts(vise));
+    mount.boltParts(vise).forEach(bolt -> parts.add(bolt.raised(riser)));
     List<RefPair> pairs = new ArrayList<>();
     for (RefGuard guard : guards) {
       for (RefPart part : parts) {

@@ -26,6 +26,19 @@ record RefPart(
     }
   }
 
+  RefPart raised(long by) {
+    return new RefPart(
+        name,
+        loClosed,
+        hiClosed,
+        loOpen,
+        hiOpen,
+        v,
+        cutting == null ? null : cutting.shifted(by),
+        loading == null ? null : loading.shifted(by),
+        tolerance);
+  }
+
   boolean isHandle() {
     return name.equals("handle");
   }

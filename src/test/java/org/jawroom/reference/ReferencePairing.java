@@ -62,6 +62,15 @@ public final class ReferencePairing {
         List.of());
   }
 
+  /**
+   * Whether nothing is blank and the vise, bolted on a riser plate so high, stands clear somewhere
+   * at every opening.
+   */
+  public static boolean fitsOnRiser(Settings settings, Machine machine, Vise vise, long height) {
+    RefModel model = RefModel.onRiser(settings, machine, vise, height);
+    return model.missing.isEmpty() && new RefChoice(model, model.wholeOpening()).somewhereClear();
+  }
+
   /** The verdict with whatever is blank left out. */
   private static Verdict verdict(RefModel model, RefChoice whole, RefOpening opening) {
     if (model.regions.isEmpty()) {
