@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jawroom.clearance.Limit;
 import org.jawroom.placement.JobExplanation;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobPairing;
@@ -34,6 +35,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 class JobAgreementTest {
   private static final int SEEDS = Integer.getInteger("agreement.seeds", 25);
   private static final long FIRST = Long.getLong("agreement.first", 0);
+
+  /** Of a simple vise the one jaw that stands first. */
+  private static final Set<String> JAWS = Set.of("fixed jaw", "rear jaw");
 
   @ParameterizedTest
   @EnumSource(Profile.class)
@@ -72,10 +76,27 @@ class JobAgreementTest {
               told.pairs().stream().findFirst(),
               () -> job.name() + " of " + text);
           limited += told.outcome().limit().isPresent() ? 1 : 0;
+          told.outcome()
+              .place()
+              .ifPresent(place -> assertBolts(vise, place.mount(), told.pairs(), text));
         }
       }
     }
     assertTrue(limited > 0, "none is limited by anything");
+  }
+
+  /** What the jaw is held against, each bolt of the mount told is held against, and no other. */
+  private static void assertBolts(Vise vise, String mount, List<Limit> pairs, String text) {
+    long ofJaw = pairs.stream().filter(pair -> JAWS.contains(pair.part())).count();
+    long ofBolts = pairs.stream().filter(pair -> pair.part().equals("bolts")).count();
+    int bolts =
+        vise.mounts().stream()
+            .filter(one -> one.name().equals(mount))
+            .mapToInt(one -> one.bolts().size())
+            .sum();
+    if (vise.simple()) {
+      assertEquals(bolts * ofJaw, ofBolts, text);
+    }
   }
 
   /** What agrees is worth something only if all of it comes up. */
