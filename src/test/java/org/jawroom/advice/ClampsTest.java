@@ -2,10 +2,13 @@ package org.jawroom.advice;
 
 import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumSet;
 import java.util.List;
+import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Turn;
+import org.jawroom.placement.Model;
 import org.jawroom.placement.Pairing;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
@@ -34,13 +37,37 @@ class ClampsTest {
     assertEquals(List.of(), remedies(400, 400, false));
   }
 
+  @Test
+  void clamps_turnThatMachineOrViseForbids_areNoRemedy() {
+    MachineDraft machine = mill(400, 400);
+    machine.turns = EnumSet.of(Turn.RIGHT, Turn.REAR);
+    assertEquals(List.of(), remedies(machine, vise(true)));
+    machine.turns = EnumSet.of(Turn.FRONT);
+    assertEquals(List.of("clamps"), remedies(machine, vise(true)));
+  }
+
+  @Test
+  void clamped_hasNoBoltedPlaces() {
+    Model model =
+        Model.of(Settings.DEFAULTS, mill(400, 400).build(), vise(true), Setup.PLAIN).clamped();
+    assertTrue(model.hasPlaces());
+    assertEquals(List.of(), model.bolted());
+  }
+
   private static List<String> remedies(long tableLength, long tableWidth, boolean flange) {
+    return remedies(mill(tableLength, tableWidth), vise(flange));
+  }
+
+  private static MachineDraft mill(long tableLength, long tableWidth) {
     MachineDraft machine = new MachineDraft();
     machine.tableLength = tableLength * MM;
     machine.tableWidth = tableWidth * MM;
     machine.slotCount = 1;
     machine.slotWidth = Dimension.of(14 * MM);
-    Vise vise = vise(flange);
+    return machine;
+  }
+
+  private static List<String> remedies(MachineDraft machine, Vise vise) {
     Machine mill = machine.build();
     return Advisor.advise(Settings.DEFAULTS, Pairing.solve(Settings.DEFAULTS, mill, vise))
         .remedies()

@@ -109,6 +109,7 @@ class AgreementTest {
     told.put("usable", outcome.usable().map(u -> List.of(u.printed().lo(), u.printed().hi())));
     told.put("room", outcome.roomOverJaws());
     told.put("load", outcome.loadLeft());
+    told.put("tool too short", outcome.toolTooShort());
     told.put("missing", outcome.missing());
     if (outcome.recommended().isPresent()) {
       Place place = outcome.recommended().get();
@@ -125,6 +126,7 @@ class AgreementTest {
     told.put("usable", outcome.usableOpening().map(u -> List.of(u.lo(), u.hi())));
     told.put("room", outcome.roomOverJaws());
     told.put("load", outcome.loadLeft());
+    told.put("tool too short", outcome.shortestToolTooShort());
     told.put("missing", outcome.missing());
     if (outcome.recommended().isPresent()) {
       Recommendation place = outcome.recommended().get();

@@ -16,6 +16,8 @@ import org.jawroom.shop.Column;
  *
  * @param bestMargin empty where nothing can be hit, without a mount, and where a blank is needed
  * @param usable the usable opening, for {@code fits} and {@code limited}
+ * @param toolTooShort whether even at its highest the nose leaves less over the bed than the
+ *     shortest tool is long
  * @param missing the blank columns, for {@code unknown}
  */
 public record ReferenceOutcome(
@@ -25,6 +27,7 @@ public record ReferenceOutcome(
     Optional<Usable> usable,
     OptionalLong roomOverJaws,
     Optional<BigDecimal> loadLeft,
+    boolean toolTooShort,
     List<Column> missing) {
 
   /**

@@ -34,6 +34,7 @@ public final class ReferencePairing {
               Optional.empty(),
               OptionalLong.empty(),
               Optional.empty(),
+              false,
               List.copyOf(model.missing));
     }
     if (verdict == Verdict.NO_MOUNT) {
@@ -59,6 +60,7 @@ public final class ReferencePairing {
         usable,
         room(model),
         load(model),
+        toolTooShort(model),
         List.of());
   }
 
@@ -111,6 +113,7 @@ public final class ReferencePairing {
         Optional.empty(),
         room(model),
         load(model),
+        toolTooShort(model),
         List.of());
   }
 
@@ -120,6 +123,15 @@ public final class ReferencePairing {
     }
     long jaw = Math.max(model.vise.jaws().height(), model.vise.jaws().platesHeight());
     return OptionalLong.of(model.machine.noseMax().length() - model.vise.base().bedHeight() - jaw);
+  }
+
+  private static boolean toolTooShort(RefModel model) {
+    OptionalLong tool = model.settings.shortestTool();
+    if (tool.isEmpty() || !model.machine.noseMax().isKnown()) {
+      return false;
+    }
+    long overBed = model.machine.noseMax().length() - model.vise.base().bedHeight();
+    return overBed < tool.getAsLong();
   }
 
   private static Optional<java.math.BigDecimal> load(RefModel model) {
