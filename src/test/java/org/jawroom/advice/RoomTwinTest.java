@@ -19,6 +19,7 @@ import org.jawroom.placement.Verdict;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ReferencePairing;
+import org.jawroom.reference.SettingsDraft;
 import org.jawroom.reference.ShopCsv;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
@@ -182,17 +183,10 @@ class RoomTwinTest {
   }
 
   private static Settings withMore(Settings now, long more) {
-    return new Settings(
-        now.inches(),
-        now.decimalComma(),
-        now.clearance() + more,
-        now.handRoom() + more,
-        now.spacing(),
-        now.clampRoom(),
-        now.shortestTool(),
-        now.jawPlay(),
-        now.leastOpening(),
-        now.maxOverhang());
+    SettingsDraft draft = SettingsDraft.of(now);
+    draft.clearance += more;
+    draft.handRoom += more;
+    return draft.build();
   }
 
   private static String around(long length) {

@@ -12,6 +12,7 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.SettingsDraft;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
@@ -268,18 +269,9 @@ class GuardSweepTest {
   }
 
   private static Settings settings(OptionalLong shortestTool) {
-    Settings d = Settings.DEFAULTS;
-    return new Settings(
-        false,
-        false,
-        d.clearance(),
-        d.handRoom(),
-        d.spacing(),
-        d.clampRoom(),
-        shortestTool,
-        d.jawPlay(),
-        d.leastOpening(),
-        OptionalLong.empty());
+    SettingsDraft draft = SettingsDraft.of(Settings.DEFAULTS);
+    draft.shortestTool = shortestTool;
+    return draft.build();
   }
 
   private static List<SweptGuard> guards(Machine machine) {

@@ -15,6 +15,7 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Turn;
 import org.jawroom.reference.JobDraft;
 import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.SettingsDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Column;
@@ -402,18 +403,9 @@ class JobPairingTest {
   }
 
   private Settings settings() {
-    Settings d = Settings.DEFAULTS;
-    return new Settings(
-        false,
-        false,
-        d.clearance(),
-        d.handRoom(),
-        d.spacing(),
-        d.clampRoom(),
-        shortestTool,
-        d.jawPlay(),
-        d.leastOpening(),
-        d.maxOverhang());
+    SettingsDraft draft = SettingsDraft.of(Settings.DEFAULTS);
+    draft.shortestTool = shortestTool;
+    return draft.build();
   }
 
   private String failing() {

@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Turn;
 import org.jawroom.placement.Miss.Cause;
 import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.SettingsDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -167,18 +168,9 @@ class MissSearchTest {
   }
 
   private static Settings withOverhang(long most) {
-    Settings all = Settings.DEFAULTS;
-    return new Settings(
-        all.inches(),
-        all.decimalComma(),
-        all.clearance(),
-        all.handRoom(),
-        all.spacing(),
-        all.clampRoom(),
-        all.shortestTool(),
-        all.jawPlay(),
-        all.leastOpening(),
-        OptionalLong.of(most * MM));
+    SettingsDraft draft = SettingsDraft.of(Settings.DEFAULTS);
+    draft.maxOverhang = OptionalLong.of(most * MM);
+    return draft.build();
   }
 
   private static Bolt bolt(long u, long v, long holeU, long holeV) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
 import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.SettingsDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Settings;
@@ -21,19 +22,8 @@ class ShortestToolTest {
   }
 
   private static boolean isTooShort(long tool) {
-    Settings d = Settings.DEFAULTS;
-    Settings settings =
-        new Settings(
-            d.inches(),
-            d.decimalComma(),
-            d.clearance(),
-            d.handRoom(),
-            d.spacing(),
-            d.clampRoom(),
-            OptionalLong.of(tool),
-            d.jawPlay(),
-            d.leastOpening(),
-            d.maxOverhang());
+    SettingsDraft settings = SettingsDraft.of(Settings.DEFAULTS);
+    settings.shortestTool = OptionalLong.of(tool);
     MachineDraft machine = new MachineDraft();
     machine.tableLength = 600 * MM;
     machine.tableWidth = 300 * MM;
@@ -43,6 +33,6 @@ class ShortestToolTest {
     machine.noseMax = Dimension.of(300 * MM);
     ViseDraft vise = new ViseDraft();
     vise.bedHeight = 60 * MM;
-    return Pairing.solve(settings, machine.build(), vise.build()).shortestToolTooShort();
+    return Pairing.solve(settings.build(), machine.build(), vise.build()).shortestToolTooShort();
   }
 }

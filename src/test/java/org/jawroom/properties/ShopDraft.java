@@ -5,6 +5,7 @@ import java.util.OptionalLong;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Pairing;
 import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.SettingsDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;

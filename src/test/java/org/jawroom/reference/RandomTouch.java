@@ -26,16 +26,11 @@ final class RandomTouch {
     } else if (outcome.bestMargin().isPresent()) {
       clearance = Math.max(0, clearance + outcome.bestMargin().getAsLong() + off);
     }
-    return new Settings(
-        settings.inches(),
-        settings.decimalComma(),
-        Length.floorTo(clearance, Length.NANOMETRE),
-        0,
-        settings.spacing(),
-        settings.clampRoom(),
-        settings.shortestTool(),
-        settings.jawPlay(),
-        Math.max(Settings.OPENING_GRAIN, Length.floorTo(leastOpening, Length.NANOMETRE)),
-        settings.maxOverhang());
+    SettingsDraft draft = SettingsDraft.of(settings);
+    draft.clearance = Length.floorTo(clearance, Length.NANOMETRE);
+    draft.handRoom = 0;
+    draft.leastOpening =
+        Math.max(Settings.OPENING_GRAIN, Length.floorTo(leastOpening, Length.NANOMETRE));
+    return draft.build();
   }
 }

@@ -29,6 +29,7 @@ import org.jawroom.placement.Model;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.SettingsDraft;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
@@ -120,18 +121,10 @@ class PageNumbersTest {
         4);
   }
 
-  private static Settings withTool(Settings d, long tool) {
-    return new Settings(
-        d.inches(),
-        d.decimalComma(),
-        d.clearance(),
-        d.handRoom(),
-        d.spacing(),
-        d.clampRoom(),
-        OptionalLong.of(tool),
-        d.jawPlay(),
-        d.leastOpening(),
-        d.maxOverhang());
+  private static Settings withTool(Settings given, long tool) {
+    SettingsDraft draft = SettingsDraft.of(given);
+    draft.shortestTool = OptionalLong.of(tool);
+    return draft.build();
   }
 
   private void compareMoments(ShopPage page, int count, long seed) throws IOException {

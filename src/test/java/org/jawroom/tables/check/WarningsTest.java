@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Turn;
+import org.jawroom.reference.SettingsDraft;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Handle;
@@ -341,19 +342,9 @@ class WarningsTest {
     assertLine(
         "machines, mill, nose_min: nose_min blank: no verdict needs it, but how low the nose may come"
             + " cannot be told");
-    Settings d = Settings.DEFAULTS;
-    settings =
-        new Settings(
-            d.inches(),
-            d.decimalComma(),
-            d.clearance(),
-            d.handRoom(),
-            d.spacing(),
-            d.clampRoom(),
-            OptionalLong.of(half(100)),
-            d.jawPlay(),
-            d.leastOpening(),
-            d.maxOverhang());
+    SettingsDraft draft = SettingsDraft.of(Settings.DEFAULTS);
+    draft.shortestTool = OptionalLong.of(half(100));
+    settings = draft.build();
     assertLine(
         "machines, mill, nose_min: nose_min blank: every pairing on this machine that is not hopeless"
             + " anyway stays unknown until it is measured");

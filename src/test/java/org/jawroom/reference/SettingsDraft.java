@@ -1,22 +1,22 @@
-package org.jawroom.properties;
+package org.jawroom.reference;
 
 import java.util.OptionalLong;
 import org.jawroom.shop.Settings;
 
 /** Settings to be changed: those that a verdict depends on. */
-final class SettingsDraft {
+public final class SettingsDraft {
   private final Settings given;
-  long clearance;
-  long handRoom;
-  long leastOpening;
-  OptionalLong shortestTool;
-  OptionalLong maxOverhang;
+  public long clearance;
+  public long handRoom;
+  public long leastOpening;
+  public OptionalLong shortestTool;
+  public OptionalLong maxOverhang;
 
   private SettingsDraft(Settings given) {
     this.given = given;
   }
 
-  static SettingsDraft of(Settings given) {
+  public static SettingsDraft of(Settings given) {
     SettingsDraft draft = new SettingsDraft(given);
     draft.clearance = given.clearance();
     draft.handRoom = given.handRoom();
@@ -26,7 +26,7 @@ final class SettingsDraft {
     return draft;
   }
 
-  Settings build() {
+  public Settings build() {
     return new Settings(
         given.inches(),
         given.decimalComma(),
