@@ -58,6 +58,9 @@ public final class Main {
           "These tables need more memory than Java has; give it more, as java -Xmx2g -jar jawroom.jar,"
               + " or split them.");
       return ExitStatus.UNREADABLE;
+    } catch (Error broken) {
+      // Left to Java it would end with 1, which says that the inputs were refused.
+      return bug(broken, err);
     }
   }
 
@@ -101,6 +104,10 @@ public final class Main {
       err.println("A file could not be read or written: " + failure.getMessage());
       return ExitStatus.UNREADABLE;
     }
+    return bug(failure, err);
+  }
+
+  private static int bug(Throwable failure, PrintWriter err) {
     err.println(
         "This is a bug of jawroom's. Please report it with the lines below and the tables.");
     failure.printStackTrace(err);

@@ -4,7 +4,8 @@ import java.util.OptionalInt;
 
 /**
  * What {@link QuickStart} starts in a Java of its own. Its statuses are told apart from those with
- * which a Java ends that could not start (1) or was killed (128 and the signal).
+ * which a Java ends that could not start (1) or was killed (128 and the signal); so what has been
+ * written once, to standard output as well, is not written again.
  */
 public final class SecondJava {
   private static final int RAN = 100;
