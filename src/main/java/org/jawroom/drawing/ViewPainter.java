@@ -37,7 +37,24 @@ final class ViewPainter {
     measure
         .filter(shown -> projection.view().shows(shown.axis()))
         .ifPresent(shown -> new DimensionPainter(pen, projection, names).paint(shown, caption));
-    seen.stream().filter(mark -> !mark.name().isEmpty()).forEach(this::name);
+    nameAll(seen.stream().filter(mark -> !mark.name().isEmpty()).toList());
+  }
+
+  /** No part's name may be taken for that of the handle, of which only the outline is drawn. */
+  private void nameAll(List<Mark> named) {
+    named.stream().filter(this::holdsItsName).forEach(this::name);
+    List<Mark> small = named.stream().filter(mark -> !holdsItsName(mark)).toList();
+    small.stream().filter(mark -> mark.ink() != Ink.BODY).forEach(this::name);
+    named.stream()
+        .filter(mark -> mark.ink() == Ink.HANDLE)
+        .forEach(handle -> names.keepFree(projection.rectangle(handle.flat())));
+    small.stream().filter(mark -> mark.ink() == Ink.BODY).forEach(this::name);
+  }
+
+  private boolean holdsItsName(Mark mark) {
+    Rectangle2D area = projection.rectangle(mark.flat());
+    double width = Lettering.width(Typeface.PLAIN, Lettering.SMALL, mark.name());
+    return area.getWidth() > width + 3 && area.getHeight() > Lettering.SMALL + 1;
   }
 
   /** What passes over or under all that is in sight shows nothing. */
@@ -129,7 +146,7 @@ final class ViewPainter {
                 {middle, area.getMaxY() + size + 1},
               });
       default -> {
-        if (area.getWidth() > width + 3 && area.getHeight() > size + 1) {
+        if (holdsItsName(mark)) {
           names.write(
               mark.name(),
               Typeface.PLAIN,

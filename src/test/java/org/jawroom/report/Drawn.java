@@ -26,7 +26,11 @@ record Drawn(Document svg, Outcome outcome) {
    * A rectangle in half-nanometres of a view: right from {@code left} to {@code right}, up
    * likewise.
    */
-  record Area(double left, double right, double low, double high) {}
+  record Area(double left, double right, double low, double high) {
+    boolean contains(Area other) {
+      return left <= other.left && other.right <= right && low <= other.low && other.high <= high;
+    }
+  }
 
   static Shop shop(String folder) throws Exception {
     return ShopReader.read(Path.of(folder), Map.of()).shop().orElseThrow();
@@ -129,6 +133,21 @@ record Drawn(Document svg, Outcome outcome) {
     NodeList all = svg.getElementsByTagName("text");
     for (int i = 0; i < all.getLength(); i++) {
       texts.add(all.item(i).getTextContent());
+    }
+    return texts;
+  }
+
+  /** What is written in the areas of a view that bear this name, as its first letter stands. */
+  List<String> textsIn(String view, String name) {
+    List<Area> areas = named(view, name);
+    List<String> texts = new ArrayList<>();
+    NodeList all = svg.getElementsByTagName("text");
+    for (int i = 0; i < all.getLength(); i++) {
+      Element text = (Element) all.item(i);
+      Area at = area(view.equals("plan"), number(text, "x"), number(text, "y"), 0, 0);
+      if (areas.stream().anyMatch(area -> area.contains(at))) {
+        texts.add(text.getTextContent());
+      }
     }
     return texts;
   }

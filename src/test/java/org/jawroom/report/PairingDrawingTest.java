@@ -216,6 +216,16 @@ class PairingDrawingTest {
         words);
   }
 
+  /** Whoever reads a screw's name where the handle swings would take that place for the screw's. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("drawings")
+  void handle_ofEachPairing_bearsNoScrewsNameInsteadOfItsOwn(String name, Drawn drawn) {
+    List<String> texts = drawn.textsIn("plan", "handle");
+    assertTrue(
+        texts.contains("handle") || texts.stream().noneMatch(text -> text.startsWith("screw")),
+        texts::toString);
+  }
+
   /**
    * The same for shops of every kind: slots along y, clutter, inches, shape parts, both jaws
    * moving. Left out are tables so full of boxes that no room is left for words, and worlds made to
