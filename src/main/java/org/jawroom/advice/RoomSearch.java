@@ -2,7 +2,6 @@ package org.jawroom.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.LongPredicate;
@@ -118,32 +117,25 @@ final class RoomSearch {
     Interval v = Interval.around(0, half(width));
     long hand =
         Math.max(settings.clearance(), settings.handRoom()) + machine.provenance().tolerance();
-    return new Vise(
-        "room",
-        "",
-        1,
-        true,
-        new Jaws(false, 0, 0, 0, 0, zero, zero),
-        SHUT,
-        new Base(pattern.bedHeight(), zero, zero, zero),
-        new Screw(new Projection(none, none), new Projection(none, none), zero, zero),
-        new Handle(none, none, false, false),
-        turns,
-        List.of(new Mount(Mount.BASE_BOLTS, true, List.of(ANYWHERE))),
-        OptionalLong.empty(),
-        false,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        new Provenance(0, false, "", ""),
-        List.of(
-            part("body", When.ALWAYS, u, v, Interval.of(0, pattern.topCutting())),
-            part(
-                VisePart.HANDLE,
-                When.LOADING,
-                u,
-                v,
-                Interval.of(hand, Math.max(hand, pattern.topLoading())))));
+    return Vise.builder("room")
+        .jaws(new Jaws(false, 0, 0, 0, 0, zero, zero))
+        .opening(SHUT)
+        .base(new Base(pattern.bedHeight(), zero, zero, zero))
+        .screw(new Screw(new Projection(none, none), new Projection(none, none), zero, zero))
+        .handle(new Handle(none, none, false, false))
+        .turns(turns)
+        .mounts(List.of(new Mount(Mount.BASE_BOLTS, true, List.of(ANYWHERE))))
+        .provenance(new Provenance(0, false, "", ""))
+        .parts(
+            List.of(
+                part("body", When.ALWAYS, u, v, Interval.of(0, pattern.topCutting())),
+                part(
+                    VisePart.HANDLE,
+                    When.LOADING,
+                    u,
+                    v,
+                    Interval.of(hand, Math.max(hand, pattern.topLoading())))))
+        .build();
   }
 
   /** Rounded up: a rectangle half a half-nanometre larger claims no more room than there is. */

@@ -79,51 +79,33 @@ public record Machine(
     return travelX / 2;
   }
 
+  /** Starts a machine of that name. */
+  public static MachineBuilder builder(String name) {
+    return new MachineBuilder(name);
+  }
+
+  /** Starts a machine that is the same but for what is set. */
+  public MachineBuilder toBuilder() {
+    return new MachineBuilder(this);
+  }
+
   /** The same machine with other taped gaps. */
   public Machine withGaps(Sides<Dimension> gaps) {
-    return with(gaps, turns, provenance, guards);
+    return toBuilder().gaps(gaps).build();
   }
 
   /** The same machine with other rows of guards. */
   public Machine withGuards(List<Guard> guards) {
-    return with(gaps, turns, provenance, guards);
+    return toBuilder().guards(guards).build();
   }
 
   /** The same machine with other turns allowed. */
   public Machine withTurns(Set<Turn> turns) {
-    return with(gaps, turns, provenance, guards);
+    return toBuilder().turns(turns).build();
   }
 
   /** The same machine, known better or worse. */
   public Machine withProvenance(Provenance provenance) {
-    return with(gaps, turns, provenance, guards);
-  }
-
-  private Machine with(
-      Sides<Dimension> gaps, Set<Turn> turns, Provenance provenance, List<Guard> guards) {
-    return new Machine(
-        name,
-        description,
-        candidate,
-        tableMoves,
-        tableLength,
-        tableWidth,
-        travelX,
-        travelY,
-        spindleX,
-        spindleY,
-        slots,
-        ledges,
-        gaps,
-        noseMin,
-        noseMax,
-        maxLoad,
-        loadX,
-        loadY,
-        turns,
-        lookedFor,
-        provenance,
-        price,
-        guards);
+    return toBuilder().provenance(provenance).build();
   }
 }

@@ -3,6 +3,11 @@ package org.jawroom.shop;
 /** One value for each side of the table. */
 public record Sides<T>(T front, T rear, T left, T right) {
 
+  /** The same value on every side. */
+  public static <T> Sides<T> all(T value) {
+    return new Sides<>(value, value, value, value);
+  }
+
   public T get(Side side) {
     return switch (side) {
       case FRONT -> front;

@@ -38,6 +38,12 @@ public record Slots(
     }
   }
 
+  /** Slots that stand centred on the table and reach over all of it. */
+  public static Slots centred(Axis direction, int count, Dimension width, Dimension pitch) {
+    return new Slots(
+        direction, count, width, pitch, OptionalLong.empty(), List.of(), OptionalLong.empty());
+  }
+
   /** Whether a blank pitch leaves the places of the slots open. */
   public boolean needsPitch() {
     return positions.isEmpty() && count > 1;

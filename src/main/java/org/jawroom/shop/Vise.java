@@ -58,67 +58,48 @@ public record Vise(
     return base.bedHeight() + jaws.tallestHeight();
   }
 
+  /** Starts a vise of that name. */
+  public static ViseBuilder builder(String name) {
+    return new ViseBuilder(name);
+  }
+
+  /** Starts a vise that is the same but for what is set. */
+  public ViseBuilder toBuilder() {
+    return new ViseBuilder(this);
+  }
+
   /** The same vise with other jaws. */
   public Vise withJaws(Jaws jaws) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return toBuilder().jaws(jaws).build();
   }
 
   /** The same vise on another casting. */
   public Vise withBase(Base base) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return toBuilder().base(base).build();
   }
 
   /** The same vise with another screw. */
   public Vise withScrew(Screw screw) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return toBuilder().screw(screw).build();
   }
 
   /** The same vise with its handle used otherwise. */
   public Vise withHandle(Handle handle) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return toBuilder().handle(handle).build();
   }
 
   /** The same vise with other turns allowed. */
   public Vise withTurns(Set<Turn> turns) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return toBuilder().turns(turns).build();
   }
 
   /** The same vise, known better or worse. */
   public Vise withProvenance(Provenance provenance) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return toBuilder().provenance(provenance).build();
   }
 
   /** The same vise with other rows of parts. */
   public Vise withParts(List<VisePart> parts) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
-  }
-
-  private Vise with(
-      Jaws jaws,
-      Base base,
-      Screw screw,
-      Handle handle,
-      Set<Turn> turns,
-      Provenance provenance,
-      List<VisePart> parts) {
-    return new Vise(
-        name,
-        description,
-        quantity,
-        simple,
-        jaws,
-        opening,
-        base,
-        screw,
-        handle,
-        turns,
-        mounts,
-        boltGrip,
-        strapFlange,
-        mass,
-        clampForce,
-        price,
-        provenance,
-        parts);
+    return toBuilder().parts(parts).build();
   }
 }

@@ -61,30 +61,25 @@ final class MachineReader {
     }
     noteLoadPosition(thing, loadX, loadY);
     return Optional.of(
-        new Machine(
-            owner.name(),
-            description,
-            candidate,
-            moves.get(),
-            length.getAsLong(),
-            width.getAsLong(),
-            travelX.getAsLong(),
-            travelY.getAsLong(),
-            spindleX.getAsLong(),
-            spindleY.getAsLong(),
-            slots.get(),
-            ledges,
-            gaps,
-            noseMin,
-            noseMax,
-            maxLoad,
-            loadX.orElse(spindleX.getAsLong()),
-            loadY.orElse(spindleY.getAsLong() + travelY.getAsLong() / 2),
-            turns,
-            lookedFor,
-            provenance,
-            price,
-            guards));
+        Machine.builder(owner.name())
+            .description(description)
+            .candidate(candidate)
+            .tableMoves(moves.get())
+            .table(length.getAsLong(), width.getAsLong())
+            .travel(travelX.getAsLong(), travelY.getAsLong())
+            .spindle(spindleX.getAsLong(), spindleY.getAsLong())
+            .slots(slots.get())
+            .ledges(ledges)
+            .gaps(gaps)
+            .nose(noseMin, noseMax)
+            .maxLoad(maxLoad)
+            .load(loadX, loadY)
+            .turns(turns)
+            .lookedFor(lookedFor)
+            .provenance(provenance)
+            .price(price)
+            .guards(guards)
+            .build());
   }
 
   private void refuseNoseUpsideDown(Dimension min, Dimension max) {

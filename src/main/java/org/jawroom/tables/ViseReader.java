@@ -76,25 +76,25 @@ final class ViseReader {
       ledger.tookDefault(row, thing + ": bolt_grip blank, so its bolts taken as bed_height high");
     }
     return Optional.of(
-        new Vise(
-            owner.name(),
-            description,
-            quantity.getAsInt(),
-            simple,
-            jaws,
-            new Interval(openingMin.getAsLong(), openingMax.getAsLong()),
-            base,
-            screw,
-            handle,
-            turns,
-            mounts,
-            grip,
-            strapFlange,
-            mass,
-            clampForce,
-            price,
-            provenance,
-            parts));
+        Vise.builder(owner.name())
+            .description(description)
+            .quantity(quantity.getAsInt())
+            .simple(simple)
+            .jaws(jaws)
+            .opening(new Interval(openingMin.getAsLong(), openingMax.getAsLong()))
+            .base(base)
+            .screw(screw)
+            .handle(handle)
+            .turns(turns)
+            .mounts(mounts)
+            .boltGrip(grip)
+            .strapFlange(strapFlange)
+            .mass(mass)
+            .clampForce(clampForce)
+            .price(price)
+            .provenance(provenance)
+            .parts(parts)
+            .build());
   }
 
   private Jaws jaws(String thing) {

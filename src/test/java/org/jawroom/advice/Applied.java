@@ -104,30 +104,13 @@ record Applied(Settings settings, Machine machine, Vise vise) {
     long spindleX = machine.spindleX() + (axis == Axis.X ? shift : 0);
     long spindleY = machine.spindleY() + (axis == Axis.Y ? shift : 0);
     Dimension none = Dimension.NONE;
-    return new Machine(
-        machine.name(),
-        machine.description(),
-        machine.candidate(),
-        machine.tableMoves(),
-        machine.tableLength(),
-        machine.tableWidth(),
-        travelX,
-        travelY,
-        spindleX,
-        spindleY,
-        machine.slots(),
-        machine.ledges(),
-        new Sides<>(none, none, none, none),
-        machine.noseMin(),
-        machine.noseMax(),
-        machine.maxLoad(),
-        spindleX,
-        spindleY,
-        machine.turns(),
-        machine.lookedFor(),
-        machine.provenance(),
-        machine.price(),
-        guards);
+    return machine.toBuilder()
+        .travel(travelX, travelY)
+        .spindle(spindleX, spindleY)
+        .gaps(new Sides<>(none, none, none, none))
+        .load(OptionalLong.of(spindleX), OptionalLong.of(spindleY))
+        .guards(guards)
+        .build();
   }
 
   private static Machine moved(Machine machine, Remedy remedy, long by) {

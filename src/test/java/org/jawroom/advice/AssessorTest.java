@@ -241,30 +241,15 @@ class AssessorTest {
   /** Every blank gap far off, nose and load as told. */
   private static Machine known(long noseMax, BigDecimal load) {
     Machine offer = machine("blank offer");
-    return new Machine(
-        offer.name(),
-        "",
-        true,
-        offer.tableMoves(),
-        offer.tableLength(),
-        offer.tableWidth(),
-        offer.travelX(),
-        offer.travelY(),
-        offer.spindleX(),
-        offer.spindleY(),
-        offer.slots(),
-        offer.ledges(),
-        offer.gaps().with(Side.REAR, Dimension.of(mm(9999))),
-        offer.noseMin(),
-        Dimension.of(noseMax),
-        Optional.of(load),
-        offer.loadX(),
-        offer.loadY(),
-        offer.turns(),
-        offer.lookedFor(),
-        offer.provenance(),
-        offer.price(),
-        offer.guards().stream().map(guard -> guard.withGap(Dimension.of(mm(9999)))).toList());
+    return offer.toBuilder()
+        .description("")
+        .candidate(true)
+        .gaps(offer.gaps().with(Side.REAR, Dimension.of(mm(9999))))
+        .nose(offer.noseMin(), Dimension.of(noseMax))
+        .maxLoad(Optional.of(load))
+        .guards(
+            offer.guards().stream().map(guard -> guard.withGap(Dimension.of(mm(9999)))).toList())
+        .build();
   }
 
   private static Machine machine(String name) {

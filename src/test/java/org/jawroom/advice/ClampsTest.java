@@ -94,24 +94,6 @@ class ClampsTest {
     draft.holeU = Dimension.of(10 * MM);
     draft.holeV = Dimension.of(10 * MM);
     Vise v = draft.build();
-    return new Vise(
-        v.name(),
-        v.description(),
-        v.quantity(),
-        v.simple(),
-        v.jaws(),
-        v.opening(),
-        v.base(),
-        v.screw(),
-        v.handle(),
-        v.turns(),
-        v.mounts(),
-        v.boltGrip(),
-        flange,
-        v.mass(),
-        v.clampForce(),
-        v.price(),
-        v.provenance(),
-        v.parts());
+    return v.toBuilder().strapFlange(flange).build();
   }
 }

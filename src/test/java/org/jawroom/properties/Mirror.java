@@ -27,30 +27,15 @@ final class Mirror {
   static Machine machine(Machine m) {
     Machine turned = m.withTurns(turns(m.turns())).withGaps(swapped(m.gaps()));
     List<Guard> guards = m.guards().stream().map(Mirror::guard).toList();
-    return new Machine(
-        m.name(),
-        m.description(),
-        m.candidate(),
-        m.tableMoves(),
-        m.tableLength(),
-        m.tableWidth(),
-        m.travelX(),
-        m.travelY(),
-        -m.spindleX(),
-        m.spindleY(),
-        slots(m),
-        swapped(m.ledges()),
-        turned.gaps(),
-        m.noseMin(),
-        m.noseMax(),
-        m.maxLoad(),
-        -m.loadX(),
-        m.loadY(),
-        turned.turns(),
-        m.lookedFor(),
-        m.provenance(),
-        m.price(),
-        guards);
+    return m.toBuilder()
+        .spindle(-m.spindleX(), m.spindleY())
+        .slots(slots(m))
+        .ledges(swapped(m.ledges()))
+        .gaps(turned.gaps())
+        .load(OptionalLong.of(-m.loadX()), OptionalLong.of(m.loadY()))
+        .turns(turned.turns())
+        .guards(guards)
+        .build();
   }
 
   static Vise vise(Vise v) {
@@ -71,25 +56,7 @@ final class Mirror {
         v.mounts().stream()
             .map(m -> new Mount(m.name(), m.own(), m.bolts().stream().map(Mirror::bolt).toList()))
             .toList();
-    return new Vise(
-        v.name(),
-        v.description(),
-        v.quantity(),
-        v.simple(),
-        v.jaws(),
-        v.opening(),
-        v.base(),
-        v.screw(),
-        v.handle(),
-        turns(v.turns()),
-        mounts,
-        v.boltGrip(),
-        v.strapFlange(),
-        v.mass(),
-        v.clampForce(),
-        v.price(),
-        v.provenance(),
-        parts);
+    return v.toBuilder().turns(turns(v.turns())).mounts(mounts).parts(parts).build();
   }
 
   private static Bolt bolt(Bolt b) {

@@ -50,30 +50,28 @@ public final class MachineDraft {
 
   /** The machine as drafted; a load position not given is filled in as a reader would. */
   public Machine build() {
-    return new Machine(
-        name,
-        "",
-        false,
-        tableMoves,
-        tableLength,
-        tableWidth,
-        travelX,
-        travelY,
-        spindleX,
-        spindleY,
-        new Slots(
-            slotDirection, slotCount, slotWidth, slotPitch, slotFirst, slotPositions, slotLength),
-        ledges,
-        new Sides<>(frontGap, rearGap, leftGap, rightGap),
-        noseMin,
-        noseMax,
-        maxLoad,
-        loadX.orElse(spindleX),
-        loadY.orElse(spindleY + travelY / 2),
-        turns,
-        List.of(),
-        new Provenance(tolerance, false, "", ""),
-        Optional.empty(),
-        guards);
+    return Machine.builder(name)
+        .tableMoves(tableMoves)
+        .table(tableLength, tableWidth)
+        .travel(travelX, travelY)
+        .spindle(spindleX, spindleY)
+        .slots(
+            new Slots(
+                slotDirection,
+                slotCount,
+                slotWidth,
+                slotPitch,
+                slotFirst,
+                slotPositions,
+                slotLength))
+        .ledges(ledges)
+        .gaps(new Sides<>(frontGap, rearGap, leftGap, rightGap))
+        .nose(noseMin, noseMax)
+        .maxLoad(maxLoad)
+        .load(loadX, loadY)
+        .turns(turns)
+        .provenance(new Provenance(tolerance, false, "", ""))
+        .guards(guards)
+        .build();
   }
 }

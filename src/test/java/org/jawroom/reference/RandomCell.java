@@ -49,52 +49,11 @@ final class RandomCell {
   }
 
   static Machine machine(Machine m, String name, boolean candidate, Optional<BigDecimal> price) {
-    return new Machine(
-        name,
-        m.description(),
-        candidate,
-        m.tableMoves(),
-        m.tableLength(),
-        m.tableWidth(),
-        m.travelX(),
-        m.travelY(),
-        m.spindleX(),
-        m.spindleY(),
-        m.slots(),
-        m.ledges(),
-        m.gaps(),
-        m.noseMin(),
-        m.noseMax(),
-        m.maxLoad(),
-        m.loadX(),
-        m.loadY(),
-        m.turns(),
-        m.lookedFor(),
-        m.provenance(),
-        price,
-        m.guards());
+    return m.toBuilder().name(name).candidate(candidate).price(price).build();
   }
 
   static Vise vise(Vise v, String name, int quantity, Optional<BigDecimal> price) {
-    return new Vise(
-        name,
-        v.description(),
-        quantity,
-        v.simple(),
-        v.jaws(),
-        v.opening(),
-        v.base(),
-        v.screw(),
-        v.handle(),
-        v.turns(),
-        v.mounts(),
-        v.boltGrip(),
-        v.strapFlange(),
-        v.mass(),
-        v.clampForce(),
-        price,
-        v.provenance(),
-        v.parts());
+    return v.toBuilder().name(name).quantity(quantity).price(price).build();
   }
 
   private static Job job(Job j, String name, int quantity) {

@@ -74,35 +74,32 @@ public final class ViseDraft {
       all.add(new Mount(Mount.BASE_BOLTS, true, pair));
     }
     all.addAll(mounts);
-    return new Vise(
-        name,
-        "",
-        1,
-        simple,
-        new Jaws(
-            both,
-            jawWidth,
-            jawHeight,
-            platesWidth.orElse(jawWidth),
-            platesHeight.orElse(jawHeight),
-            fixedJaw,
-            movingJaw),
-        new Interval(openingMin, openingMax),
-        new Base(bedHeight, baseWidth, rearReach, frontReach),
-        new Screw(
-            new Projection(rearClosed, rearOpen),
-            new Projection(frontClosed, frontOpen),
-            screwHeight,
-            screwDiameter),
-        new Handle(handleRadius, handleDepth, handleOn, fullSwing),
-        turns,
-        all,
-        boltGrip,
-        false,
-        mass,
-        Optional.empty(),
-        Optional.empty(),
-        new Provenance(tolerance, false, "", ""),
-        parts);
+    return Vise.builder(name)
+        .simple(simple)
+        .jaws(
+            new Jaws(
+                both,
+                jawWidth,
+                jawHeight,
+                platesWidth.orElse(jawWidth),
+                platesHeight.orElse(jawHeight),
+                fixedJaw,
+                movingJaw))
+        .opening(new Interval(openingMin, openingMax))
+        .base(new Base(bedHeight, baseWidth, rearReach, frontReach))
+        .screw(
+            new Screw(
+                new Projection(rearClosed, rearOpen),
+                new Projection(frontClosed, frontOpen),
+                screwHeight,
+                screwDiameter))
+        .handle(new Handle(handleRadius, handleDepth, handleOn, fullSwing))
+        .turns(turns)
+        .mounts(all)
+        .boltGrip(boltGrip)
+        .mass(mass)
+        .provenance(new Provenance(tolerance, false, "", ""))
+        .parts(parts)
+        .build();
   }
 }

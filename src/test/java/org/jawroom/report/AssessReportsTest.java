@@ -175,52 +175,11 @@ class AssessReportsTest {
   }
 
   private static Machine renamed(Machine it) {
-    return new Machine(
-        HOSTILE + it.name(),
-        it.description(),
-        it.candidate(),
-        it.tableMoves(),
-        it.tableLength(),
-        it.tableWidth(),
-        it.travelX(),
-        it.travelY(),
-        it.spindleX(),
-        it.spindleY(),
-        it.slots(),
-        it.ledges(),
-        it.gaps(),
-        it.noseMin(),
-        it.noseMax(),
-        it.maxLoad(),
-        it.loadX(),
-        it.loadY(),
-        it.turns(),
-        it.lookedFor(),
-        it.provenance(),
-        it.price(),
-        it.guards());
+    return it.toBuilder().name(HOSTILE + it.name()).build();
   }
 
   private static Vise renamed(Vise it) {
-    return new Vise(
-        HOSTILE + it.name(),
-        it.description(),
-        it.quantity(),
-        it.simple(),
-        it.jaws(),
-        it.opening(),
-        it.base(),
-        it.screw(),
-        it.handle(),
-        it.turns(),
-        it.mounts(),
-        it.boltGrip(),
-        it.strapFlange(),
-        it.mass(),
-        it.clampForce(),
-        it.price(),
-        it.provenance(),
-        it.parts());
+    return it.toBuilder().name(HOSTILE + it.name()).build();
   }
 
   private void write(Assessment assessment, PeopleUnit unit) throws IOException {

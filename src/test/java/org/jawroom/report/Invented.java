@@ -1,17 +1,14 @@
 package org.jawroom.report;
 
 import java.math.BigDecimal;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
 import org.jawroom.report.RunFacts.FileRead;
 import org.jawroom.report.RunFacts.Setting;
-import org.jawroom.shop.Axes;
 import org.jawroom.shop.Base;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -55,37 +52,27 @@ final class Invented {
       List<String> lookedFor,
       Provenance provenance,
       List<Guard> guards) {
-    return new Machine(
-        name,
-        description,
-        false,
-        new Axes(true, true, false),
-        mm(length),
-        mm("350"),
-        mm(travel),
-        mm("400"),
-        0,
-        0,
-        new Slots(
-            Axis.X,
-            3,
-            known("14"),
-            known("100"),
-            OptionalLong.empty(),
-            List.of(),
-            OptionalLong.empty()),
-        new Sides<>(0L, 0L, 0L, 0L),
-        new Sides<>(known("80"), known("50"), Dimension.NONE, Dimension.NONE),
-        known("100"),
-        known("500"),
-        Optional.of(new BigDecimal("300")),
-        0,
-        0,
-        EnumSet.allOf(Turn.class),
-        lookedFor,
-        provenance,
-        Optional.empty(),
-        guards);
+    return Machine.builder(name)
+        .description(description)
+        .table(mm(length), mm("350"))
+        .travel(mm(travel), mm("400"))
+        .slots(
+            new Slots(
+                Axis.X,
+                3,
+                known("14"),
+                known("100"),
+                OptionalLong.empty(),
+                List.of(),
+                OptionalLong.empty()))
+        .gaps(new Sides<>(known("80"), known("50"), Dimension.NONE, Dimension.NONE))
+        .nose(known("100"), known("500"))
+        .maxLoad(Optional.of(new BigDecimal("300")))
+        .load(OptionalLong.of(0), OptionalLong.of(0))
+        .lookedFor(lookedFor)
+        .provenance(provenance)
+        .guards(guards)
+        .build();
   }
 
   static Vise vise(String name) {
@@ -95,29 +82,21 @@ final class Invented {
   static Vise vise(
       String name, String jaw, String least, String most, Dimension handle, Provenance provenance) {
     Bolt bolt = new Bolt(known("70"), known("90"), known("52"), known("18"));
-    return new Vise(
-        name,
-        "",
-        1,
-        true,
-        new Jaws(false, mm(jaw), mm("40"), mm(jaw), mm("40"), known("25"), known("60")),
-        new Interval(mm(least), mm(most)),
-        new Base(mm("60"), known("170"), known("60"), known("200")),
-        new Screw(
-            new Projection(known("38"), Dimension.NONE),
-            new Projection(known("20"), known("20")),
-            known("40"),
-            known("24")),
-        new Handle(handle, handle, false, false),
-        EnumSet.allOf(Turn.class),
-        List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt, bolt))),
-        OptionalLong.empty(),
-        false,
-        Optional.of(new BigDecimal("32")),
-        Optional.empty(),
-        Optional.empty(),
-        provenance,
-        List.of());
+    return Vise.builder(name)
+        .jaws(new Jaws(false, mm(jaw), mm("40"), mm(jaw), mm("40"), known("25"), known("60")))
+        .opening(new Interval(mm(least), mm(most)))
+        .base(new Base(mm("60"), known("170"), known("60"), known("200")))
+        .screw(
+            new Screw(
+                new Projection(known("38"), Dimension.NONE),
+                new Projection(known("20"), known("20")),
+                known("40"),
+                known("24")))
+        .handle(new Handle(handle, handle, false, false))
+        .mounts(List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt, bolt))))
+        .mass(Optional.of(new BigDecimal("32")))
+        .provenance(provenance)
+        .build();
   }
 
   static RunFacts facts(PeopleUnit unit) {

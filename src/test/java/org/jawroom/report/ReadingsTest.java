@@ -304,51 +304,16 @@ class ReadingsTest {
   }
 
   private Machine with(Slots slots, Sides<Long> ledges) {
-    return new Machine(
-        machine.name(),
-        "",
-        false,
-        machine.tableMoves(),
-        machine.tableLength(),
-        machine.tableWidth(),
-        machine.travelX(),
-        machine.travelY(),
-        0,
-        0,
-        slots,
-        ledges,
-        machine.gaps(),
-        machine.noseMin(),
-        machine.noseMax(),
-        machine.maxLoad(),
-        0,
-        0,
-        machine.turns(),
-        List.of(),
-        CALIPER,
-        Optional.empty(),
-        machine.guards());
+    return machine.toBuilder()
+        .spindle(0, 0)
+        .slots(slots)
+        .ledges(ledges)
+        .load(OptionalLong.of(0), OptionalLong.of(0))
+        .provenance(CALIPER)
+        .build();
   }
 
   private Vise with(List<VisePart> parts, List<Mount> mounts) {
-    return new Vise(
-        vise.name(),
-        "",
-        1,
-        true,
-        vise.jaws(),
-        vise.opening(),
-        vise.base(),
-        vise.screw(),
-        vise.handle(),
-        vise.turns(),
-        mounts,
-        vise.boltGrip(),
-        false,
-        vise.mass(),
-        vise.clampForce(),
-        vise.price(),
-        CALIPER,
-        parts);
+    return vise.toBuilder().mounts(mounts).provenance(CALIPER).parts(parts).build();
   }
 }

@@ -88,30 +88,13 @@ class RemediesSheetTest {
       long loadY,
       EnumSet<Turn> turns,
       List<Guard> guards) {
-    return new Machine(
-        m.name(),
-        m.description(),
-        candidate,
-        tableMoves,
-        m.tableLength(),
-        m.tableWidth(),
-        m.travelX(),
-        m.travelY(),
-        m.spindleX(),
-        m.spindleY(),
-        m.slots(),
-        m.ledges(),
-        m.gaps(),
-        m.noseMin(),
-        m.noseMax(),
-        m.maxLoad(),
-        m.loadX(),
-        loadY,
-        turns,
-        m.lookedFor(),
-        m.provenance(),
-        m.price(),
-        guards);
+    return m.toBuilder()
+        .candidate(candidate)
+        .tableMoves(tableMoves)
+        .load(OptionalLong.of(m.loadX()), OptionalLong.of(loadY))
+        .turns(turns)
+        .guards(guards)
+        .build();
   }
 
   private static Machine with(Machine m, Axes tableMoves) {
@@ -119,25 +102,7 @@ class RemediesSheetTest {
   }
 
   private static Vise with(Vise v, int quantity) {
-    return new Vise(
-        v.name(),
-        v.description(),
-        quantity,
-        v.simple(),
-        v.jaws(),
-        v.opening(),
-        v.base(),
-        v.screw(),
-        v.handle(),
-        v.turns(),
-        v.mounts(),
-        v.boltGrip(),
-        v.strapFlange(),
-        v.mass(),
-        v.clampForce(),
-        v.price(),
-        v.provenance(),
-        v.parts());
+    return v.toBuilder().quantity(quantity).build();
   }
 
   @Test

@@ -85,36 +85,27 @@ final class SampleMachine {
   }
 
   Machine build() {
-    return new Machine(
-        "mill",
-        "",
-        false,
-        moves,
-        half(length),
-        half(width),
-        half(travelX),
-        half(400),
-        0,
-        0,
-        new Slots(
-            Axis.X,
-            slotCount,
-            slotWidth,
-            slotPitch,
-            OptionalLong.empty(),
-            List.of(),
-            OptionalLong.empty()),
-        ledges,
-        gaps,
-        noseMin,
-        noseMax,
-        Optional.empty(),
-        0,
-        half(200),
-        turns,
-        lookedFor,
-        provenance,
-        Optional.empty(),
-        guards);
+    return Machine.builder("mill")
+        .tableMoves(moves)
+        .table(half(length), half(width))
+        .travel(half(travelX), half(400))
+        .slots(
+            new Slots(
+                Axis.X,
+                slotCount,
+                slotWidth,
+                slotPitch,
+                OptionalLong.empty(),
+                List.of(),
+                OptionalLong.empty()))
+        .ledges(ledges)
+        .gaps(gaps)
+        .nose(noseMin, noseMax)
+        .load(OptionalLong.of(0), OptionalLong.of(half(200)))
+        .turns(turns)
+        .lookedFor(lookedFor)
+        .provenance(provenance)
+        .guards(guards)
+        .build();
   }
 }

@@ -5,8 +5,6 @@ import static org.jawroom.tables.check.SampleMachine.mm;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Turn;
@@ -43,25 +41,19 @@ final class SampleVise {
   List<VisePart> parts = List.of();
 
   Vise build() {
-    return new Vise(
-        name,
-        "",
-        1,
-        true,
-        new Jaws(false, half(jawWidth), half(40), half(jawWidth), half(40), fixedThickness, mm(50)),
-        Interval.of(0, half(150)),
-        new Base(half(60), baseWidth, rearReach, frontReach),
-        new Screw(rear, front, screwHeight, screwDiameter),
-        handle,
-        turns,
-        List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt(-1), bolt(1)))),
-        OptionalLong.empty(),
-        false,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        provenance,
-        parts);
+    return Vise.builder(name)
+        .jaws(
+            new Jaws(
+                false, half(jawWidth), half(40), half(jawWidth), half(40), fixedThickness, mm(50)))
+        .opening(Interval.of(0, half(150)))
+        .base(new Base(half(60), baseWidth, rearReach, frontReach))
+        .screw(new Screw(rear, front, screwHeight, screwDiameter))
+        .handle(handle)
+        .turns(turns)
+        .mounts(List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt(-1), bolt(1)))))
+        .provenance(provenance)
+        .parts(parts)
+        .build();
   }
 
   private Bolt bolt(int sign) {

@@ -1,0 +1,218 @@
+package org.jawroom.shop;
+
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Turn;
+
+/**
+ * Builds a {@link Machine} step by step; what is not set has the default of its column. All lengths
+ * in half-nanometres, in the table frame.
+ */
+public final class MachineBuilder {
+  private String name;
+  private String description = "";
+  private boolean candidate;
+  private Axes tableMoves = new Axes(true, true, false);
+  private long tableLength;
+  private long tableWidth;
+  private long travelX;
+  private long travelY;
+  private long spindleX;
+  private long spindleY;
+  private Slots slots = Slots.centred(Axis.X, 0, Dimension.BLANK, Dimension.BLANK);
+  private Sides<Long> ledges = Sides.all(0L);
+  private Sides<Dimension> gaps = Sides.all(Dimension.BLANK);
+  private Dimension noseMin = Dimension.BLANK;
+  private Dimension noseMax = Dimension.BLANK;
+  private Optional<BigDecimal> maxLoad = Optional.empty();
+  private OptionalLong loadX = OptionalLong.empty();
+  private OptionalLong loadY = OptionalLong.empty();
+  private Set<Turn> turns = EnumSet.allOf(Turn.class);
+  private List<String> lookedFor = List.of();
+  private Provenance provenance = new Provenance(0, true, "", "");
+  private Optional<BigDecimal> price = Optional.empty();
+  private List<Guard> guards = List.of();
+
+  MachineBuilder(String name) {
+    this.name = name;
+  }
+
+  MachineBuilder(Machine machine) {
+    this.name = machine.name();
+    this.description = machine.description();
+    this.candidate = machine.candidate();
+    this.tableMoves = machine.tableMoves();
+    this.tableLength = machine.tableLength();
+    this.tableWidth = machine.tableWidth();
+    this.travelX = machine.travelX();
+    this.travelY = machine.travelY();
+    this.spindleX = machine.spindleX();
+    this.spindleY = machine.spindleY();
+    this.slots = machine.slots();
+    this.ledges = machine.ledges();
+    this.gaps = machine.gaps();
+    this.noseMin = machine.noseMin();
+    this.noseMax = machine.noseMax();
+    this.maxLoad = machine.maxLoad();
+    this.loadX = OptionalLong.of(machine.loadX());
+    this.loadY = OptionalLong.of(machine.loadY());
+    this.turns = machine.turns();
+    this.lookedFor = machine.lookedFor();
+    this.provenance = machine.provenance();
+    this.price = machine.price();
+    this.guards = machine.guards();
+  }
+
+  public MachineBuilder name(String name) {
+    this.name = name;
+    return this;
+  }
+
+  public MachineBuilder description(String description) {
+    this.description = description;
+    return this;
+  }
+
+  public MachineBuilder candidate(boolean candidate) {
+    this.candidate = candidate;
+    return this;
+  }
+
+  /** The axes that carry the table; x and y unless set. */
+  public MachineBuilder tableMoves(Axes tableMoves) {
+    this.tableMoves = tableMoves;
+    return this;
+  }
+
+  /** The flat top: {@code length} along x, {@code width} along y. */
+  public MachineBuilder table(long length, long width) {
+    this.tableLength = length;
+    this.tableWidth = width;
+    return this;
+  }
+
+  /** The whole travel along x and y. */
+  public MachineBuilder travel(long x, long y) {
+    this.travelX = x;
+    this.travelY = y;
+    return this;
+  }
+
+  /** Where the spindle stands over the table at mid-travel; 0, 0 unless set. */
+  public MachineBuilder spindle(long x, long y) {
+    this.spindleX = x;
+    this.spindleY = y;
+    return this;
+  }
+
+  public MachineBuilder slots(Slots slots) {
+    this.slots = slots;
+    return this;
+  }
+
+  /** What sticks out of the table's sides below the top; 0 unless set. */
+  public MachineBuilder ledges(Sides<Long> ledges) {
+    this.ledges = ledges;
+    return this;
+  }
+
+  /** The four taped gaps; blank unless set. */
+  public MachineBuilder gaps(Sides<Dimension> gaps) {
+    this.gaps = gaps;
+    return this;
+  }
+
+  /** One taped gap. */
+  public MachineBuilder gap(Side side, Dimension gap) {
+    this.gaps = gaps.with(side, gap);
+    return this;
+  }
+
+  /** Spindle nose to table top, at its lowest and highest; blank unless set. */
+  public MachineBuilder nose(Dimension min, Dimension max) {
+    this.noseMin = min;
+    this.noseMax = max;
+    return this;
+  }
+
+  /** What the table carries, kg; blank unless set. */
+  public MachineBuilder maxLoad(Optional<BigDecimal> maxLoad) {
+    this.maxLoad = maxLoad;
+    return this;
+  }
+
+  /**
+   * Where the spindle stands over the table while loading; unless set, at {@code spindle_x} with
+   * the table nearest the operator.
+   */
+  public MachineBuilder load(OptionalLong x, OptionalLong y) {
+    this.loadX = x;
+    this.loadY = y;
+    return this;
+  }
+
+  /** Where a handle can be worked; everywhere unless set. */
+  public MachineBuilder turns(Set<Turn> turns) {
+    this.turns = turns;
+    return this;
+  }
+
+  public MachineBuilder lookedFor(List<String> lookedFor) {
+    this.lookedFor = lookedFor;
+    return this;
+  }
+
+  /** Exact, by assumption, unless set. */
+  public MachineBuilder provenance(Provenance provenance) {
+    this.provenance = provenance;
+    return this;
+  }
+
+  public MachineBuilder price(Optional<BigDecimal> price) {
+    this.price = price;
+    return this;
+  }
+
+  /** The rows of {@code guards}, in input order; none unless set. */
+  public MachineBuilder guards(List<Guard> guards) {
+    this.guards = guards;
+    return this;
+  }
+
+  /**
+   * The machine.
+   *
+   * @throws IllegalArgumentException if a rule of {@link Machine} does not hold
+   */
+  public Machine build() {
+    return new Machine(
+        name,
+        description,
+        candidate,
+        tableMoves,
+        tableLength,
+        tableWidth,
+        travelX,
+        travelY,
+        spindleX,
+        spindleY,
+        slots,
+        ledges,
+        gaps,
+        noseMin,
+        noseMax,
+        maxLoad,
+        loadX.orElse(spindleX),
+        loadY.orElse(spindleY + travelY / 2),
+        turns,
+        lookedFor,
+        provenance,
+        price,
+        guards);
+  }
+}
