@@ -1,11 +1,9 @@
 package org.jawroom.advice;
 
-import org.jawroom.clearance.GapGuards;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
 
 /** Fills in gaps that are blank. */
 final class BlankGaps {
@@ -13,16 +11,8 @@ final class BlankGaps {
 
   /** Every blank gap, those of guards too, as {@code length}. */
   static Machine blanksAt(Machine machine, long length) {
-    Machine told = machine;
-    for (Side side : Side.values()) {
-      if (machine.gaps().get(side).isBlank()) {
-        told = told.withGaps(told.gaps().with(side, Dimension.of(length)));
-      }
-    }
-    return told.withGuards(
-        told.guards().stream()
-            .map(guard -> guard.gap().isBlank() ? guard.withGap(Dimension.of(length)) : guard)
-            .toList());
+    return machine.withEachGuard(
+        guard -> guard.gap().isBlank() ? guard.withGap(Dimension.of(length)) : guard);
   }
 
   /** Whether {@code column} is that of a gap. */
@@ -35,19 +25,13 @@ final class BlankGaps {
    * One blank gap as {@code length}; {@code guard} names the guard for {@link Column#GUARD_GAP}.
    */
   static Machine at(Machine machine, Column column, String guard, long length) {
-    Machine told = machine;
-    for (Side side : Side.values()) {
-      if (column == GapGuards.column(side)) {
-        told = told.withGaps(told.gaps().with(side, Dimension.of(length)));
-      }
-    }
-    return told.withGuards(
-        told.guards().stream()
-            .map(one -> isMeant(one, column, guard) ? one.withGap(Dimension.of(length)) : one)
-            .toList());
+    return machine.withEachGuard(
+        one -> isMeant(one, column, guard) ? one.withGap(Dimension.of(length)) : one);
   }
 
   private static boolean isMeant(Guard one, Column column, String guard) {
-    return column == Column.GUARD_GAP && one.name().equals(guard) && one.gap().isBlank();
+    return one.reading() == column
+        && one.gap().isBlank()
+        && (!one.isRow() || one.name().equals(guard));
   }
 }

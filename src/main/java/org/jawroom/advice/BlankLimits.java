@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.function.LongFunction;
-import org.jawroom.clearance.GapGuards;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.Model;
@@ -18,7 +17,6 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Projection;
 import org.jawroom.shop.Screw;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
@@ -63,24 +61,14 @@ final class BlankLimits {
 
   private void add(Column column) {
     Machine best = BlankGaps.blanksAt(machine, Length.LARGEST);
-    for (Side side : Side.values()) {
-      if (column == GapGuards.column(side)) {
-        atLeast(column, "", value -> best.withGaps(best.gaps().with(side, Dimension.of(value))));
-      }
-    }
-    if (column == Column.GUARD_GAP) {
-      for (int i = 0; i < machine.guards().size(); i++) {
-        if (machine.guards().get(i).gap().isBlank()) {
-          int index = i;
-          atLeast(
-              column,
-              machine.guards().get(i).name(),
-              value -> {
-                List<Guard> guards = new ArrayList<>(best.guards());
-                guards.set(index, guards.get(index).withGap(Dimension.of(value)));
-                return best.withGuards(guards);
-              });
-        }
+    for (int i = 0; i < machine.guards().size(); i++) {
+      Guard guard = machine.guards().get(i);
+      Guard atBest = best.guards().get(i);
+      if (guard.reading() == column && guard.gap().isBlank()) {
+        atLeast(
+            column,
+            guard.isRow() ? guard.name() : "",
+            value -> best.withInstead(atBest, atBest.withGap(Dimension.of(value))));
       }
     }
     if (SMALLER_HELPS.contains(column)) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongFunction;
-import org.jawroom.clearance.GapGuards;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
@@ -15,7 +14,6 @@ import org.jawroom.placement.Model;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
 
 /** How far one guard alone must stand farther off; see {@link RemedyKind#MOVE}. */
 final class GuardMoves {
@@ -36,54 +34,39 @@ final class GuardMoves {
   /** In the order of guards: door, rear cover, left guard, right guard, the rows. */
   List<Remedy> all() {
     List<Remedy> remedies = new ArrayList<>();
-    for (Side side : Side.values()) {
-      ofGap(side).ifPresent(remedies::add);
-    }
     for (Guard guard : machine.guards()) {
       (guard.side().isPresent() ? ofSide(guard) : ofBox(guard)).ifPresent(remedies::add);
     }
     return remedies;
   }
 
-  private Optional<Remedy> ofGap(Side side) {
-    Dimension gap = machine.gaps().get(side);
-    if (!gap.isKnown()
-        || !model(machine.withGaps(machine.gaps().with(side, Dimension.NONE))).fits()) {
-      return Optional.empty();
-    }
-    return outward(
-        name(side),
-        side,
-        by -> machine.withGaps(machine.gaps().with(side, Dimension.of(gap.length() + by))));
-  }
-
+  /** Outward: the farther off it stands, the better. */
   private Optional<Remedy> ofSide(Guard guard) {
-    if (!fitsWithout(guard)) {
+    if (!guard.gap().isKnown() || !model(machine.without(guard)).fits()) {
       return Optional.empty();
     }
-    return outward(
-        guard.name(),
-        guard.side().get(),
-        by -> with(guard, guard.withGap(Dimension.of(guard.gap().length() + by))));
-  }
-
-  private Optional<Remedy> outward(String name, Side side, LongFunction<Machine> moved) {
+    LongFunction<Machine> moved =
+        by -> machine.withInstead(guard, guard.withGap(Dimension.of(guard.gap().length() + by)));
     OptionalLong least = Least.from(0, Length.LARGEST, amount -> model(moved.apply(amount)).fits());
     return least.isEmpty()
         ? Optional.empty()
-        : remedy(name, Way.valueOf(side.name()), least.getAsLong(), moved.apply(least.getAsLong()));
+        : remedy(
+            guard.name(),
+            Way.valueOf(guard.side().get().name()),
+            least.getAsLong(),
+            moved.apply(least.getAsLong()));
   }
 
   /** A direction with an amount to try. */
   private record Try(Way way, long amount) {}
 
   private Optional<Remedy> ofBox(Guard guard) {
-    if (!fitsWithout(guard)) {
+    if (!model(machine.without(guard)).fits()) {
       return Optional.empty();
     }
     List<Try> tries = new ArrayList<>();
     for (Way way : Way.values()) {
-      for (long amount : now.movesToTry(guard.name(), axis(way), isUp(way))) {
+      for (long amount : now.movesToTry(guard, axis(way), isUp(way))) {
         long rounded = Length.ceilTo(amount, Least.GRAIN);
         if (rounded >= -bestMargin) {
           tries.add(new Try(way, rounded));
@@ -93,11 +76,15 @@ final class GuardMoves {
     return tries.stream()
         .distinct()
         .sorted(Comparator.comparingLong(Try::amount).thenComparing(Try::way))
-        .filter(move -> model(with(guard, moved(guard, move))).fits())
+        .filter(move -> model(machine.withInstead(guard, moved(guard, move))).fits())
         .findFirst()
         .flatMap(
             move ->
-                remedy(guard.name(), move.way(), move.amount(), with(guard, moved(guard, move))));
+                remedy(
+                    guard.name(),
+                    move.way(),
+                    move.amount(),
+                    machine.withInstead(guard, moved(guard, move))));
   }
 
   private Optional<Remedy> remedy(String guard, Way way, long amount, Machine moved) {
@@ -107,18 +94,6 @@ final class GuardMoves {
             then ->
                 new Remedy(
                     RemedyKind.MOVE, guard, Optional.of(way), OptionalLong.of(amount), then));
-  }
-
-  private boolean fitsWithout(Guard guard) {
-    return model(
-            machine.withGuards(
-                machine.guards().stream().filter(other -> !other.equals(guard)).toList()))
-        .fits();
-  }
-
-  private Machine with(Guard guard, Guard instead) {
-    return machine.withGuards(
-        machine.guards().stream().map(other -> other.equals(guard) ? instead : other).toList());
   }
 
   private static Guard moved(Guard guard, Try move) {
@@ -146,9 +121,5 @@ final class GuardMoves {
 
   private Model model(Machine changed) {
     return now.on(changed, Setup.PLAIN);
-  }
-
-  private static String name(Side side) {
-    return GapGuards.name(side);
   }
 }

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongPredicate;
-import org.jawroom.clearance.GapGuards;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobPairing;
@@ -46,7 +45,7 @@ final class Questions {
     List<Question> questions = new ArrayList<>();
     for (Column column : Column.values()) {
       if (column == Column.GUARD_GAP) {
-        machine.guards().stream()
+        machine.guardRows().stream()
             .filter(guard -> guard.gap().isBlank())
             .map(Guard::name)
             .forEach(guard -> questions.add(question(column, guard)));
@@ -58,12 +57,11 @@ final class Questions {
   }
 
   private boolean isBlank(Column column) {
-    for (Side side : Side.values()) {
-      if (column == GapGuards.column(side)) {
-        return machine.gaps().get(side).isBlank();
-      }
-    }
     return switch (column) {
+      case FRONT_GAP -> machine.gap(Side.FRONT).isBlank();
+      case REAR_GAP -> machine.gap(Side.REAR).isBlank();
+      case LEFT_GAP -> machine.gap(Side.LEFT).isBlank();
+      case RIGHT_GAP -> machine.gap(Side.RIGHT).isBlank();
       case SLOT_WIDTH -> machine.slots().width().isBlank();
       case SLOT_PITCH -> machine.slots().needsPitch() && machine.slots().pitch().isBlank();
       case NOSE_MIN -> machine.noseMin().isBlank();
@@ -114,7 +112,7 @@ final class Questions {
 
   /** Several guards may share the one column of blank gaps. */
   private static long blankGuards(Machine machine) {
-    return machine.guards().stream().filter(guard -> guard.gap().isBlank()).count();
+    return machine.guardRows().stream().filter(guard -> guard.gap().isBlank()).count();
   }
 
   /** Whether no vise holds the job for certain and with one it hangs on the column. */

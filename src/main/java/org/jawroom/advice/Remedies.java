@@ -139,15 +139,11 @@ final class Remedies {
                 .allMatch(guard -> less <= guard.clearance().orElse(settings.clearance()));
     if (possible) {
       Machine asking =
-          machine.withGuards(
-              machine.guards().stream()
-                  .map(
-                      guard ->
-                          guard.clearance().isPresent()
-                              ? guard.withClearance(
-                                  OptionalLong.of(guard.clearance().getAsLong() - less))
-                              : guard)
-                  .toList());
+          machine.withEachGuard(
+              guard ->
+                  guard.clearance().isPresent()
+                      ? guard.withClearance(OptionalLong.of(guard.clearance().getAsLong() - less))
+                      : guard);
       add(
           RemedyKind.CLEARANCE,
           OptionalLong.of(less),

@@ -11,12 +11,6 @@ import org.jawroom.shop.Vise;
 /** The bolts of a mount as parts: one box for each, over all the places its hole lets it take. */
 public final class BoltParts {
 
-  /** The name of each of them. */
-  public static final String NAME = "bolts";
-
-  /** After every part of the vise itself. */
-  private static final int RANK = Integer.MAX_VALUE;
-
   private BoltParts() {}
 
   /**
@@ -32,10 +26,8 @@ public final class BoltParts {
       Interval v = Interval.around(bolt.v().length(), (bolt.holeV().length() + thread) / 2);
       for (Situation situation : Situation.values()) {
         parts.add(
-            new Part(
-                NAME,
-                RANK,
-                false,
+            Part.of(
+                PartRole.BOLT,
                 situation,
                 Stretch.constant(u, vise.opening()),
                 v,

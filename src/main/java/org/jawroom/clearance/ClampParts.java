@@ -10,8 +10,6 @@ import org.jawroom.shop.Vise;
  * Strap clamps as parts: a box on either side of the base, as long as it and as high as the bed.
  */
 public final class ClampParts {
-  private static final int RANK = Integer.MAX_VALUE;
-
   private ClampParts() {}
 
   /**
@@ -26,10 +24,8 @@ public final class ClampParts {
     for (Interval v : List.of(Interval.of(-half - room, -half), Interval.of(half, half + room))) {
       for (Situation situation : Situation.values()) {
         parts.add(
-            new Part(
-                "clamps",
-                RANK,
-                false,
+            Part.of(
+                PartRole.CLAMP,
                 situation,
                 Stretch.constant(u, vise.opening()),
                 v,

@@ -1,15 +1,11 @@
 package org.jawroom.clearance;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
@@ -18,16 +14,10 @@ import org.jawroom.shop.Settings;
  *
  * @param swept the same guard over the whole travel, or at the load position
  * @param middle its limits with both axes at mid-travel
- * @param movesX whether it moves against the table along x, {@code movesY} along y
  * @param fromNose its z limits from the spindle nose; empty where its height does not go with the
  *     nose
  */
-public record GuardStance(
-    SweptGuard swept,
-    Rectangle middle,
-    boolean movesX,
-    boolean movesY,
-    Optional<Interval> fromNose) {
+public record GuardStance(SweptGuard swept, Rectangle middle, Optional<Interval> fromNose) {
 
   /**
    * Every guard that {@link MachineGuards} lists, in its order; what needs a blank is left out as
@@ -37,21 +27,19 @@ public record GuardStance(
    */
   public static List<GuardStance> all(Settings settings, Machine machine, long bedHeight) {
     Blanks blanks = new Blanks();
-    Map<String, Guard> byName = new HashMap<>();
-    GapGuards.of(machine, blanks).forEach(guard -> byName.put(guard.name(), guard));
-    machine.guards().forEach(guard -> byName.put(guard.name(), guard));
     List<GuardStance> stances = new ArrayList<>();
     for (SweptGuard swept :
         MachineGuards.of(settings, machine, Setup.PLAIN, bedHeight, blanks).swept()) {
       stances.add(
-          swept.table()
-              ? new GuardStance(
-                  swept,
-                  new Rectangle(swept.box().x(), swept.box().y()),
-                  false,
-                  false,
-                  Optional.empty())
-              : of(swept, new GuardSweep(machine, byName.get(swept.name()), Setup.PLAIN.stops())));
+          swept
+              .guard()
+              .map(guard -> of(swept, new GuardSweep(machine, guard, Setup.PLAIN.stops())))
+              .orElseGet(
+                  () ->
+                      new GuardStance(
+                          swept,
+                          new Rectangle(swept.box().x(), swept.box().y()),
+                          Optional.empty())));
     }
     return stances;
   }
@@ -60,21 +48,12 @@ public record GuardStance(
     return new GuardStance(
         swept,
         sweep.atMidTravel(),
-        sweep.moves(Axis.X),
-        sweep.moves(Axis.Y),
         sweep.goesWithNose() ? Optional.of(sweep.guard().limits().z()) : Optional.empty());
   }
 
   /** The guard where it stands with the spindle that far from mid-travel along x and y. */
   SweptGuard shifted(long alongX, long alongY) {
-    Rectangle plan = middle.at(movesX ? alongX : 0, movesY ? alongY : 0);
-    return new SweptGuard(
-        swept.name(),
-        swept.rank(),
-        swept.table(),
-        swept.situation(),
-        new Box(plan.x(), plan.y(), swept.box().z()),
-        swept.clearance(),
-        swept.tolerance());
+    Rectangle plan = middle.at(swept.moves().x() ? alongX : 0, swept.moves().y() ? alongY : 0);
+    return swept.at(new Box(plan.x(), plan.y(), swept.box().z()));
   }
 }

@@ -6,6 +6,7 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.shop.Axes;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Sides;
@@ -13,24 +14,21 @@ import org.jawroom.shop.Sides;
 /**
  * What one guard sweeps, seen from the table.
  *
- * <p>It moves against the table along an axis if exactly one of the two is carried by it; along x
- * or y it is then shifted by (spindle position − mid-travel position), along z by the height of the
- * nose.
+ * <p>Where it moves against the table along x or y, it is shifted by (spindle position − mid-travel
+ * position), along z by the height of the nose.
  *
  * @param stops how far the travel is cut while cutting; see {@link Setup}
  */
 record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
 
-  boolean moves(Axis axis) {
-    return machine.tableMoves().has(axis) != guard.carriedBy().has(axis);
+  /** See {@link Machine#movesAgainstTable}. */
+  Axes moves() {
+    return machine.movesAgainstTable(guard);
   }
 
-  /**
-   * Whether its height goes with the nose and matters: one without z limits stands at every height.
-   */
+  /** Whether its height goes with the nose. */
   boolean goesWithNose() {
-    Interval z = guard.limits().z();
-    return moves(Axis.Z) && (Length.isBounded(z.lo()) || Length.isBounded(z.hi()));
+    return moves().z();
   }
 
   /** Empty where the situation leaves it out; see {@link NoseHeights}. */
@@ -52,7 +50,7 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
   }
 
   private Interval shifts(Axis axis, Situation situation) {
-    if (!moves(axis)) {
+    if (!moves().has(axis)) {
       return Interval.of(0, 0);
     }
     if (situation == Situation.CUTTING) {
@@ -80,8 +78,8 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
       return new Rectangle(x, y);
     }
     long gap = guard.gap().length();
-    long alongX = machine.tableLength() / 2 + gap + (moves(Axis.X) ? machine.reachX() : 0);
-    long alongY = machine.tableWidth() / 2 + gap + (moves(Axis.Y) ? machine.reachY() : 0);
+    long alongX = machine.tableLength() / 2 + gap + (moves().x() ? machine.reachX() : 0);
+    long alongY = machine.tableWidth() / 2 + gap + (moves().y() ? machine.reachY() : 0);
     return switch (guard.side().get()) {
       case FRONT -> new Rectangle(x, Interval.of(-Length.ENDLESS, -alongY));
       case REAR -> new Rectangle(x, Interval.of(alongY, Length.ENDLESS));

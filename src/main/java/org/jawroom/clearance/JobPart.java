@@ -16,12 +16,6 @@ import org.jawroom.shop.Vise;
  */
 public final class JobPart {
 
-  /** What it is called among the parts. */
-  public static final String NAME = "part";
-
-  /** After the rows of parts, before the bolts. */
-  private static final int RANK = Integer.MAX_VALUE - 1;
-
   private JobPart() {}
 
   /** One for each situation. */
@@ -29,10 +23,8 @@ public final class JobPart {
     List<Part> parts = new ArrayList<>();
     for (Situation situation : Situation.values()) {
       parts.add(
-          new Part(
-              NAME,
-              RANK,
-              false,
+          Part.of(
+              PartRole.WORK,
               situation,
               Stretch.constant(across(vise, job), vise.opening()),
               along(job),

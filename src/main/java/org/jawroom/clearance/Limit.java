@@ -6,26 +6,16 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Turn;
 
 /**
- * The part–guard pair that limits a placement: the witness of its margin.
+ * A part and a guard at one placement: the witness of its margin where no other pair has less.
  *
- * @param gap the signed distance along {@code axis}; {@code required} clearance and {@code
- *     tolerance} (guard's and part's together) are what it must hold
- * @param guard name of the guard, {@code part} of the part
+ * @param gap the signed distance along {@code axis}, half-nanometres
+ * @param required the clearance that the gap must keep, tolerance apart
  * @param axis the limiting axis
  * @param opening which end of the range of openings brings the part's facing edge there
- * @param partBox what the part sweeps, {@code guardBox} what the guard sweeps, in the table frame
+ * @param partBox what the part sweeps, in the table frame
  */
 public record Limit(
-    long gap,
-    long required,
-    long tolerance,
-    String guard,
-    String part,
-    Axis axis,
-    Situation situation,
-    JawEnd opening,
-    Box partBox,
-    Box guardBox) {
+    Part part, SweptGuard guard, long gap, long required, Axis axis, JawEnd opening, Box partBox) {
 
   /**
    * What a part and a guard of the same situation are to each other, the vise's origin at (x, y).
@@ -35,18 +25,15 @@ public record Limit(
     Box box = part.over(openings, turn).at(x, y);
     Axis axis = box.gapAxis(guard.box());
     return new Limit(
+        part,
+        guard,
         box.gapTo(guard.box()),
         required,
-        guard.tolerance() + part.tolerance(),
-        guard.name(),
-        part.name(),
         axis,
-        part.situation(),
         axis == turn.uAxis()
             ? end(part, box.along(axis), guard.box().along(axis), turn, openings)
             : JawEnd.ANY,
-        box,
-        guard.box());
+        box);
   }
 
   /** Which end of the opening range gives the edge that faces the guard along the jaws' travel. */
@@ -63,8 +50,23 @@ public record Limit(
     return closed > open ? JawEnd.CLOSED : JawEnd.OPEN;
   }
 
+  /** Both off the wrong way: worst case. */
+  public long tolerance() {
+    return guard.tolerance() + part.tolerance();
+  }
+
+  /** The situation in which the two meet. */
+  public Situation situation() {
+    return part.situation();
+  }
+
+  /** What the guard sweeps, in the table frame. */
+  public Box guardBox() {
+    return guard.box();
+  }
+
   /** What is left of the gap: half-nanometres, negative where something is hit or too close. */
   public long margin() {
-    return gap - required - tolerance;
+    return gap - required - tolerance();
   }
 }

@@ -2,11 +2,12 @@ package org.jawroom.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Column;
+import org.jawroom.shop.Axes;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -19,9 +20,6 @@ import org.jawroom.shop.Settings;
  * @param withNose the guards whose height goes with the nose, in the order of rank
  */
 public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
-
-  /** The guard that is the table itself. */
-  public static final String TABLE = "table";
 
   public MachineGuards {
     swept = List.copyOf(swept);
@@ -36,10 +34,10 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
    */
   public static MachineGuards of(
       Settings settings, Machine machine, Setup setup, long bedHeight, Blanks blanks) {
-    List<Guard> guards = new ArrayList<>(GapGuards.of(machine, blanks));
+    List<Guard> guards = new ArrayList<>();
     NoseHeights heights = new NoseHeights(settings, machine, bedHeight, blanks);
     for (Guard guard : machine.guards()) {
-      if (blanks.given(guard.gap(), Column.GUARD_GAP)) {
+      if (blanks.given(guard.gap(), guard.reading())) {
         guards.add(guard);
       } else if (new GuardSweep(machine, guard, setup.stops()).goesWithNose()) {
         // It needs the nose too; asking notes what is blank of that.
@@ -60,7 +58,7 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
           if (sweep.goesWithNose() && situation == Situation.CUTTING) {
             withNose.add(
                 new NoseGuard(
-                    guard.name(), sweep.plan(situation), guard.limits().z(), clearance, tolerance));
+                    guard, sweep.plan(situation), guard.limits().z(), clearance, tolerance));
           }
           int itsRank = rank;
           sweep
@@ -68,7 +66,13 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
               .map(
                   box ->
                       new SweptGuard(
-                          guard.name(), itsRank, false, situation, box, clearance, tolerance))
+                          Optional.of(guard),
+                          itsRank,
+                          sweep.moves(),
+                          situation,
+                          box,
+                          clearance,
+                          tolerance))
               .ifPresent(swept::add);
         }
       }
@@ -77,9 +81,9 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
     for (Situation situation : Situation.values()) {
       swept.add(
           new SweptGuard(
-              TABLE,
+              Optional.empty(),
               rank,
-              true,
+              Axes.NONE,
               situation,
               table(machine),
               settings.clearance(),

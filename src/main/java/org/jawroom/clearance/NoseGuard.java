@@ -2,6 +2,7 @@ package org.jawroom.clearance;
 
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.shop.Guard;
 
 /**
  * A guard that goes up and down with the spindle nose and counts while cutting.
@@ -10,4 +11,4 @@ import org.jawroom.geometry.Rectangle;
  * @param fromNose its z limits, from the nose
  */
 public record NoseGuard(
-    String name, Rectangle plan, Interval fromNose, long clearance, long tolerance) {}
+    Guard guard, Rectangle plan, Interval fromNose, long clearance, long tolerance) {}

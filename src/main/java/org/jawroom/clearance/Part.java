@@ -1,29 +1,74 @@
 package org.jawroom.clearance;
 
+import java.util.Optional;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Stretch;
 import org.jawroom.geometry.Turn;
+import org.jawroom.shop.VisePart;
 
 /**
  * A part of a vise in one situation: a box in the vise frame whose u limits run with the opening.
  *
+ * @param row the row of {@code vise_parts} that it is, if any: always of the role {@link
+ *     PartRole#ROW}, or {@link PartRole#HANDLE}
  * @param rank its place in the order of parts, by which equal margins are told apart
- * @param handle whether it counts as the handle
  */
 public record Part(
-    String name,
+    PartRole role,
+    Optional<VisePart> row,
     int rank,
-    boolean handle,
     Situation situation,
     Stretch u,
     Interval v,
     Interval w,
     long tolerance) {
 
+  /** A part that no row of {@code vise_parts} gives. */
+  public static Part of(
+      PartRole role, Situation situation, Stretch u, Interval v, Interval w, long tolerance) {
+    return new Part(role, Optional.empty(), rank(role, 0), situation, u, v, w, tolerance);
+  }
+
+  /**
+   * A row of {@code vise_parts}.
+   *
+   * @param index of the row among those of its vise
+   */
+  static Part of(VisePart row, int index, Situation situation, Stretch u, long tolerance) {
+    PartRole role = row.name().equals(VisePart.HANDLE) ? PartRole.HANDLE : PartRole.ROW;
+    return new Part(
+        role, Optional.of(row), rank(role, index), situation, u, row.v(), row.w(), tolerance);
+  }
+
+  /** Roles in their order; rows among themselves in theirs, though one may be the handle. */
+  private static int rank(PartRole role, int index) {
+    return switch (role) {
+      case ROW -> PartRole.ROW.ordinal() + index;
+      case WORK -> Integer.MAX_VALUE - 1;
+      case BOLT, CLAMP -> Integer.MAX_VALUE;
+      default -> role.ordinal();
+    };
+  }
+
+  /** As reports call it. */
+  public String name() {
+    return row.map(VisePart::name).orElse(role.word());
+  }
+
+  /** Whether it counts as the handle. */
+  public boolean handle() {
+    return role == PartRole.HANDLE;
+  }
+
+  /** Whether both are the same part of one vise in the same situation. */
+  public boolean isSameAs(Part other) {
+    return role == other.role && row.equals(other.row) && situation == other.situation;
+  }
+
   /** The same part standing {@code riser} higher. */
   public Part raised(long riser) {
-    return new Part(name, rank, handle, situation, u, v, w.plus(riser), tolerance);
+    return new Part(role, row, rank, situation, u, v, w.plus(riser), tolerance);
   }
 
   /** What it sweeps over {@code openings} with the vise frame's origin on the table frame's. */

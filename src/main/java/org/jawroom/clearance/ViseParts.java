@@ -13,16 +13,12 @@ import org.jawroom.shop.Projection;
 import org.jawroom.shop.Screw;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
-import org.jawroom.shop.When;
 
 /**
  * The parts of a vise, its bolts aside. A part that needs a blank column is left out of both
  * situations and the column noted.
  */
 public final class ViseParts {
-  private static final int RANK_HANDLE = 7;
-  private static final int RANK_ROWS = 8;
-
   private final Vise vise;
   private final Blanks blanks;
   private final List<Part> parts = new ArrayList<>();
@@ -52,8 +48,7 @@ public final class ViseParts {
         & needs(vise.base().frontReach(), Column.FRONT_REACH)) {
       Interval u = Interval.of(-rearReach(), frontReach());
       always(
-          "base",
-          0,
+          PartRole.BASE,
           constant(u),
           across(vise.base().width().length()),
           upTo(vise.base().bedHeight()));
@@ -67,7 +62,7 @@ public final class ViseParts {
     long closed = vise.opening().lo();
     long open = vise.opening().hi();
     if (!jaws.both() && needs(jaws.fixedThickness(), Column.FIXED_JAW_THICKNESS)) {
-      always("fixed jaw", 1, constant(Interval.of(-jaws.fixedThickness().length(), 0)), v, w);
+      always(PartRole.FIXED_JAW, constant(Interval.of(-jaws.fixedThickness().length(), 0)), v, w);
     }
     if (needs(jaws.movingThickness(), Column.MOVING_JAW_THICKNESS)) {
       long thick = jaws.movingThickness().length();
@@ -75,11 +70,11 @@ public final class ViseParts {
         // Whole: an opening as read is whole nanometres, so half of it is whole half-nanometres.
         Interval front = Interval.of(closed / 2, closed / 2 + thick);
         Interval frontOpen = Interval.of(open / 2, open / 2 + thick);
-        always("rear jaw", 3, stretch(front.negated(), frontOpen.negated()), v, w);
-        always("front jaw", 4, stretch(front, frontOpen), v, w);
+        always(PartRole.REAR_JAW, stretch(front.negated(), frontOpen.negated()), v, w);
+        always(PartRole.FRONT_JAW, stretch(front, frontOpen), v, w);
       } else {
         Interval faceToBack = Interval.of(0, thick);
-        always("moving jaw", 2, stretch(faceToBack.plus(closed), faceToBack.plus(open)), v, w);
+        always(PartRole.MOVING_JAW, stretch(faceToBack.plus(closed), faceToBack.plus(open)), v, w);
       }
     }
   }
@@ -92,7 +87,7 @@ public final class ViseParts {
             & needsRound()) {
       Interval closed = Interval.of(-rearReach() - orZero(screw.rear().closed()), -rearReach());
       Interval open = Interval.of(-rearReach() - orZero(screw.rear().open()), -rearReach());
-      always("screw rear", 5, stretch(closed, open), across(diameter()), round());
+      always(PartRole.SCREW_REAR, stretch(closed, open), across(diameter()), round());
     }
     if (!screw.front().isNone()
         && needs(vise.base().frontReach(), Column.FRONT_REACH)
@@ -100,7 +95,7 @@ public final class ViseParts {
             & needsRound()) {
       Interval closed = Interval.of(frontReach(), frontReach() + orZero(screw.front().closed()));
       Interval open = Interval.of(frontReach(), frontReach() + orZero(screw.front().open()));
-      always("screw front", 6, stretch(closed, open), across(diameter()), round());
+      always(PartRole.SCREW_FRONT, stretch(closed, open), across(diameter()), round());
     }
   }
 
@@ -128,53 +123,29 @@ public final class ViseParts {
       // Over the top it goes no lower than the screw itself; between loads it may hang anyhow.
       long lowest = handle.fullSwing() ? axis - radius : axis - screw.diameter().length() / 2;
       Interval worked = Interval.of(lowest, axis + radius);
-      add(VisePart.HANDLE, RANK_HANDLE, true, Situation.LOADING, u, v, worked, tolerance());
+      parts.add(Part.of(PartRole.HANDLE, Situation.LOADING, u, v, worked, tolerance()));
       if (handle.onWhileCutting()) {
-        add(VisePart.HANDLE, RANK_HANDLE, true, Situation.CUTTING, u, v, hanging, tolerance());
+        parts.add(Part.of(PartRole.HANDLE, Situation.CUTTING, u, v, hanging, tolerance()));
       }
     }
   }
 
   private void rows() {
-    int rank = RANK_ROWS;
-    for (VisePart row : vise.parts()) {
-      boolean handle = row.name().equals(VisePart.HANDLE);
+    for (int i = 0; i < vise.parts().size(); i++) {
+      VisePart row = vise.parts().get(i);
       Stretch u = stretch(row.uClosed(), row.uOpen());
       for (Situation situation : Situation.values()) {
         if (situation.counts(row.when())) {
-          add(
-              row.name(),
-              handle ? RANK_HANDLE : rank,
-              handle,
-              situation,
-              u,
-              row.v(),
-              row.w(),
-              row.tolerance().orElse(tolerance()));
+          parts.add(Part.of(row, i, situation, u, row.tolerance().orElse(tolerance())));
         }
       }
-      rank++;
     }
   }
 
-  private void always(String name, int rank, Stretch u, Interval v, Interval w) {
+  private void always(PartRole role, Stretch u, Interval v, Interval w) {
     for (Situation situation : Situation.values()) {
-      if (situation.counts(When.ALWAYS)) {
-        add(name, rank, false, situation, u, v, w, tolerance());
-      }
+      parts.add(Part.of(role, situation, u, v, w, tolerance()));
     }
-  }
-
-  private void add(
-      String name,
-      int rank,
-      boolean handle,
-      Situation situation,
-      Stretch u,
-      Interval v,
-      Interval w,
-      long tolerance) {
-    parts.add(new Part(name, rank, handle, situation, u, v, w, tolerance));
   }
 
   private boolean needs(Dimension dimension, Column column) {

@@ -94,7 +94,7 @@ final class Scene {
   }
 
   private boolean limits(SweptGuard guard) {
-    return limit.filter(own -> own.guard().equals(guard.name())).isPresent();
+    return limit.filter(own -> own.guard().isSameAs(guard)).isPresent();
   }
 
   private void table(View view, List<Mark> marks) {
@@ -150,10 +150,10 @@ final class Scene {
 
   /** Each guard once: in the situation in which it limits, else while cutting if it counts then. */
   private Iterable<SweptGuard> shown() {
-    Map<String, SweptGuard> shown = new LinkedHashMap<>();
+    Map<Integer, SweptGuard> shown = new LinkedHashMap<>();
     for (SweptGuard guard : layout.guards()) {
       if (!guard.table() && !goesElsewhere(guard)) {
-        shown.putIfAbsent(guard.name(), guard);
+        shown.putIfAbsent(guard.rank(), guard);
       }
     }
     return shown.values();
@@ -161,7 +161,7 @@ final class Scene {
 
   private boolean goesElsewhere(SweptGuard guard) {
     return limit
-        .filter(own -> own.guard().equals(guard.name()) && own.situation() != guard.situation())
+        .filter(own -> own.guard().isSameAs(guard) && own.situation() != guard.situation())
         .isPresent();
   }
 
@@ -177,14 +177,14 @@ final class Scene {
   /** All that the vise sweeps in one situation. */
   private Box during(Situation situation) {
     return layout.parts().stream()
-        .filter(part -> part.situation() == situation)
+        .filter(part -> part.part().situation() == situation)
         .map(PlacedPart::swept)
         .reduce(Scene::hull)
         .orElse(vise);
   }
 
-  private Optional<Guard> row(SweptGuard guard) {
-    return machine.guards().stream().filter(row -> row.name().equals(guard.name())).findFirst();
+  private static Optional<Guard> row(SweptGuard guard) {
+    return guard.guard().filter(Guard::isRow);
   }
 
   private void parts(View view, List<Mark> marks) {
@@ -194,17 +194,18 @@ final class Scene {
     int number = 0;
     for (PlacedPart part : layout.parts()) {
       number++;
-      if (!drawn.add(part.name() + part.closed() + part.open())) {
+      if (!drawn.add(part.part().name() + part.closed() + part.open())) {
         continue; // the same in both situations
       }
       String id = "part-" + number;
-      boolean handle = part.handle() || part.situation() == Situation.LOADING;
+      boolean handle = part.part().handle() || part.part().situation() == Situation.LOADING;
       if (!part.closed().equals(part.swept()) && swept.add(view.flat(part.swept()))) {
         marks.add(
             new Mark(id + "-swept", "", handle ? Ink.HANDLE : Ink.SWEPT, view.flat(part.swept())));
       }
       bodies.add(
-          new Mark(id, part.name(), handle ? Ink.HANDLE : Ink.BODY, view.flat(atLimit(part))));
+          new Mark(
+              id, part.part().name(), handle ? Ink.HANDLE : Ink.BODY, view.flat(atLimit(part))));
     }
     marks.addAll(bodies);
   }
@@ -212,7 +213,7 @@ final class Scene {
   /** At the end of the range that limits, where this part does; else with the jaws closed. */
   private Box atLimit(PlacedPart part) {
     return limit
-        .filter(own -> own.part().equals(part.name()) && own.situation() == part.situation())
+        .filter(own -> own.part().isSameAs(part.part()))
         .map(
             own ->
                 switch (own.opening()) {

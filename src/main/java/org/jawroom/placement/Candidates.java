@@ -10,6 +10,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.shop.Guard;
 
 /**
  * The amounts at which a change that need not help more the larger it is can begin to help: raising
@@ -41,7 +42,7 @@ final class Candidates {
    * leaves.
    */
   static TreeSet<Long> moves(
-      List<Region> regions, Interval openings, String guard, Axis axis, boolean up) {
+      List<Region> regions, Interval openings, Guard guard, Axis axis, boolean up) {
     TreeSet<Long> amounts = new TreeSet<>();
     for (Region region : regions) {
       List<PairBounds> bounds = region.field(openings).bounds();
@@ -55,7 +56,7 @@ final class Candidates {
         PairBounds pair = bounds.get(i);
         long near = axis == Axis.X ? pair.a() : pair.c();
         long far = axis == Axis.X ? pair.b() : pair.d();
-        if (pairs.get(i).guard().name().equals(guard)) {
+        if (isOf(pairs.get(i), guard)) {
           // Going up the axis it leaves room below its near side; going down, above its far one.
           moving.add(up ? near : -far);
         } else if (pair.f() < 0) {
@@ -72,17 +73,21 @@ final class Candidates {
   }
 
   /** How far {@code guard} must go up to come clear over a part. */
-  static TreeSet<Long> lifts(List<Region> regions, String guard) {
+  static TreeSet<Long> lifts(List<Region> regions, Guard guard) {
     TreeSet<Long> amounts = new TreeSet<>();
     for (Region region : regions) {
       for (Pair pair : region.pairs()) {
-        if (pair.guard().name().equals(guard)) {
+        if (isOf(pair, guard)) {
           long need = pair.required() + pair.tolerance();
           addBounded(amounts, pair.part().w().hi() + need - pair.guard().box().z().lo());
         }
       }
     }
     return positive(amounts);
+  }
+
+  private static boolean isOf(Pair pair, Guard guard) {
+    return pair.guard().guard().filter(guard::equals).isPresent();
   }
 
   private static void addBounded(Collection<Long> amounts, long amount) {

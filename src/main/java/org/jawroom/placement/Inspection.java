@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.BoltParts;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Part;
+import org.jawroom.clearance.PartRole;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
@@ -97,13 +97,11 @@ public final class Inspection {
     return new Layout(
         openings,
         region.parts().stream()
-            .filter(part -> !part.name().equals(BoltParts.NAME))
+            .filter(part -> part.role() != PartRole.BOLT)
             .map(
                 part ->
                     new Layout.PlacedPart(
-                        part.name(),
-                        part.handle(),
-                        part.situation(),
+                        part,
                         placed(
                             part, Interval.of(openings.lo(), openings.lo()), region.turn(), place),
                         placed(

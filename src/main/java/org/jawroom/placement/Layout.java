@@ -1,7 +1,7 @@
 package org.jawroom.placement;
 
 import java.util.List;
-import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.Part;
 import org.jawroom.clearance.SweptGuard;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -31,13 +31,12 @@ public record Layout(
     Rectangle workArea) {
 
   /**
-   * A part where it stands.
+   * A part where it stands, in the situation in which it counts.
    *
    * @param closed at the least opening of the range, {@code open} at the greatest
    * @param swept over the whole range: the smallest box that holds both
    */
-  public record PlacedPart(
-      String name, boolean handle, Situation situation, Box closed, Box open, Box swept) {}
+  public record PlacedPart(Part part, Box closed, Box open, Box swept) {}
 
   public Layout {
     parts = List.copyOf(parts);

@@ -7,6 +7,7 @@ import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Column;
+import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
@@ -139,7 +140,7 @@ public final class Model {
   }
 
   /** How far {@code guard} must be moved along an axis for that to begin to help, rising. */
-  public SortedSet<Long> movesToTry(String guard, Axis axis, boolean up) {
+  public SortedSet<Long> movesToTry(Guard guard, Axis axis, boolean up) {
     return axis == Axis.Z
         ? Candidates.lifts(regions, guard)
         : Candidates.moves(regions, vise.vise().opening(), guard, axis, up);

@@ -19,7 +19,7 @@ record BlankCell(Column column, int row, String guard) {
     List<BlankCell> cells = new ArrayList<>();
     for (Column column : outcome.missing()) {
       if (column == Column.GUARD_GAP) {
-        outcome.machine().guards().stream()
+        outcome.machine().guardRows().stream()
             .filter(guard -> guard.gap().isBlank())
             .map(Guard::name)
             .forEach(guard -> cells.add(new BlankCell(column, machine, guard)));

@@ -115,8 +115,8 @@ public final class ExplanationJson {
 
   static Map<String, Object> limit(Limit limit) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("guard", limit.guard());
-    json.put("part", limit.part());
+    json.put("guard", limit.guard().name());
+    json.put("part", limit.part().name());
     json.put("axis", limit.axis().letter());
     json.put("situation", limit.situation().word());
     json.put("opening", limit.opening().word());

@@ -67,9 +67,9 @@ public final class ExplanationText {
         + " "
         + unit.word()
         + ", from "
-        + limit.part()
+        + limit.part().name()
         + " to "
-        + limit.guard()
+        + limit.guard().name()
         + ".";
   }
 

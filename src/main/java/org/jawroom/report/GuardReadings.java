@@ -3,7 +3,6 @@ package org.jawroom.report;
 import java.util.Optional;
 import java.util.Set;
 import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Guard;
@@ -27,36 +26,23 @@ final class GuardReadings {
   /** Adds them; {@code lowFace}: the face of the guard is its low one along the limiting axis. */
   static void add(Machine machine, Limit limit, boolean lowFace, Set<String> readings) {
     GuardReadings guard = new GuardReadings(machine, limit, lowFace, readings);
-    Optional<Guard> row =
-        machine.guards().stream()
-            .filter(candidate -> candidate.name().equals(limit.guard()))
-            .findFirst();
-    if (limit.guard().equals(MachineGuards.TABLE)) {
+    Optional<Guard> source = limit.guard().guard();
+    if (source.isEmpty()) {
       guard.table();
-    } else if (row.isEmpty()) {
-      guard.gap(modelsOwn(limit.guard()).word() + "_gap", machine.tableMoves().has(limit.axis()));
-    } else if (row.get().side().isPresent() && isAlong(row.get().side().get(), limit.axis())) {
-      guard.gap("gap of " + row.get().name(), guard.moves(row.get()));
+    } else if (source.get().side().filter(side -> isAlong(side, limit.axis())).isPresent()) {
+      guard.gap(
+          source.get().isRow() ? "gap of " + source.get().name() : source.get().reading().column());
     } else {
-      guard.box(row.get());
+      guard.box(source.get());
     }
-  }
-
-  private static Side modelsOwn(String guard) {
-    return switch (guard) {
-      case "door" -> Side.FRONT;
-      case "rear cover" -> Side.REAR;
-      case "left guard" -> Side.LEFT;
-      default -> Side.RIGHT;
-    };
   }
 
   private static boolean isAlong(Side side, Axis axis) {
     return axis == (side == Side.FRONT || side == Side.REAR ? Axis.Y : Axis.X);
   }
 
-  private boolean moves(Guard guard) {
-    return machine.tableMoves().has(limit.axis()) != guard.carriedBy().has(limit.axis());
+  private boolean moves() {
+    return limit.guard().moves().has(limit.axis());
   }
 
   private void table() {
@@ -74,11 +60,11 @@ final class GuardReadings {
   }
 
   /** Taped from the edge of the table nearer to it. */
-  private void gap(String reading, boolean moves) {
+  private void gap(String reading) {
     readings.add(reading);
     // A guard before the table shows its high face.
     edge(!lowFace);
-    if (moves && limit.situation() == Situation.LOADING) {
+    if (moves() && limit.situation() == Situation.LOADING) {
       readings.add("half of travel_" + letter());
       loadPlace();
     }
@@ -87,7 +73,7 @@ final class GuardReadings {
   private void box(Guard guard) {
     readings.add(letter() + (lowFace ? "_min of " : "_max of ") + guard.name());
     if (limit.axis() == Axis.Z) {
-      if (moves(guard)) {
+      if (moves()) {
         boolean lowest = lowFace && limit.situation() == Situation.CUTTING;
         readings.add(lowest ? "nose_min or the shortest tool" : "nose_max");
       }
@@ -96,7 +82,7 @@ final class GuardReadings {
     if (SlotReadings.fromEdge(machine.slots(), limit.axis())) {
       readings.add("half of " + size());
     }
-    if (moves(guard)) {
+    if (moves()) {
       if (limit.situation() == Situation.CUTTING) {
         readings.add("half of travel_" + letter());
       } else {

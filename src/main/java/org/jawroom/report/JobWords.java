@@ -106,7 +106,8 @@ record JobWords(PeopleUnit unit) {
             limit ->
                 // What the jaws hold decides how far they stand open.
                 " ("
-                    + Words.limit(limit.guard(), limit.part(), limit.situation(), JawEnd.ANY)
+                    + Words.limit(
+                        limit.guard().name(), limit.part().name(), limit.situation(), JawEnd.ANY)
                     + ")")
         .orElse("");
   }

@@ -5,7 +5,6 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.jawroom.clearance.Limit;
 import org.jawroom.placement.JobOutcome;
 import org.jawroom.placement.JobReason;
 import org.jawroom.placement.Recommendation;
@@ -80,7 +79,7 @@ public final class JobsCsv {
     row.text(joined(outcome.shortfalls(), JobsCsv::by));
     row.length(outcome.toolRoom(), Rounding.DOWN);
     row.text(outcome.loadRoom().map(Figures::kilograms).orElse(""));
-    row.text(outcome.limit().map(Limit::guard).map(PlainText::harmless).orElse(""));
+    row.text(outcome.limit().map(limit -> PlainText.harmless(limit.guard().name())).orElse(""));
     row.text(joined(outcome.missing(), Column::path));
     row.end();
   }

@@ -18,7 +18,7 @@ public final class LookedFor {
   /** The kinds of guard neither named as looked for nor listed with the machine. */
   public static List<String> not(Machine machine) {
     Set<String> found =
-        Stream.concat(machine.lookedFor().stream(), machine.guards().stream().map(Guard::kind))
+        Stream.concat(machine.lookedFor().stream(), machine.guardRows().stream().map(Guard::kind))
             .map(LookedFor::plain)
             .collect(Collectors.toSet());
     return KINDS.stream().filter(kind -> !found.contains(kind)).toList();

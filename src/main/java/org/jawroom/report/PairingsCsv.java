@@ -127,8 +127,8 @@ public final class PairingsCsv {
       row.empty(LIMIT_COLUMNS);
       return;
     }
-    row.text(PlainText.harmless(limit.guard()));
-    row.text(PlainText.harmless(limit.part()));
+    row.text(PlainText.harmless(limit.guard().name()));
+    row.text(PlainText.harmless(limit.part().name()));
     row.text(limit.axis().letter());
     row.text(limit.situation().word());
     row.text(limit.opening().word());

@@ -185,8 +185,8 @@ final class PairingsSheet {
       list.blank(LIMIT_COLUMNS);
       return;
     }
-    list.text(limit.guard());
-    list.text(limit.part());
+    list.text(limit.guard().name());
+    list.text(limit.part().name());
     list.text(limit.axis().letter());
     list.text(limit.situation().word());
     list.text(limit.opening() == JawEnd.ANY ? "any" : limit.opening().word());

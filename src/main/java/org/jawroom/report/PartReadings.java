@@ -1,6 +1,5 @@
 package org.jawroom.report;
 
-import java.util.Optional;
 import java.util.Set;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
@@ -66,12 +65,8 @@ final class PartReadings {
 
   /** Adds where the part's end is. */
   void addEdge() {
-    Optional<VisePart> row =
-        vise.parts().stream()
-            .filter(part -> part.name().equals(limit.part()) && !isOwnHandle(part))
-            .findFirst();
-    if (row.isPresent()) {
-      addRow(row.get());
+    if (limit.part().row().isPresent()) {
+      addRow(limit.part().row().get());
       return;
     }
     switch (along) {
@@ -81,45 +76,41 @@ final class PartReadings {
     }
   }
 
-  /** Whether the limiting handle is that of the row's own columns. */
-  private boolean isOwnHandle(VisePart part) {
-    return part.name().equals(VisePart.HANDLE) && vise.simple() && !vise.handle().radius().isNone();
-  }
-
   private void addRow(VisePart part) {
     String edge = along.name().toLowerCase(java.util.Locale.ROOT) + (far ? "_max" : "_min");
-    add((along == Along.U ? at(edge) : edge) + " of " + part.name());
+    String end = isOpen() ? "_open" : "_closed";
+    add((along == Along.U ? edge + end : edge) + " of " + part.name());
   }
 
   private void addAlong() {
-    switch (limit.part()) {
-      case "base" -> add(far ? "front_reach" : "rear_reach");
-      case "fixed jaw" -> {
+    switch (limit.part().role()) {
+      case BASE -> add(far ? "front_reach" : "rear_reach");
+      case FIXED_JAW -> {
         if (!far) {
           add("fixed_jaw_thickness");
         }
       }
-      case "moving jaw", "front jaw" -> jaw(far);
-      case "rear jaw" -> jaw(!far);
-      case "screw rear" -> {
+      case MOVING_JAW, FRONT_JAW -> jaw(far);
+      case REAR_JAW -> jaw(!far);
+      case SCREW_REAR -> {
         add("rear_reach");
         if (!far) {
-          add(at("rear_projection"));
+          add(isOpen() ? "rear_projection_open" : "rear_projection_closed");
         }
       }
-      case "screw front" -> {
+      case SCREW_FRONT -> {
         add("front_reach");
         if (far) {
-          add(at("front_projection"));
+          add(frontProjection());
         }
       }
-      case VisePart.HANDLE -> {
-        add("front_reach", at("front_projection"));
+      case HANDLE -> {
+        add("front_reach", frontProjection());
         if (far) {
           add("handle_depth");
         }
       }
-      default -> addBolts();
+      case ROW, WORK, BOLT, CLAMP -> addBolts();
     }
   }
 
@@ -132,34 +123,34 @@ final class PartReadings {
   }
 
   private void addAcross() {
-    switch (limit.part()) {
-      case "base" -> add("half of base_width");
-      case "fixed jaw", "moving jaw", "front jaw", "rear jaw" -> add("half of " + wider());
-      case "screw rear", "screw front" -> add("half of screw_diameter");
-      case VisePart.HANDLE -> add("handle_radius");
-      default -> addBolts();
+    switch (limit.part().role()) {
+      case BASE -> add("half of base_width");
+      case FIXED_JAW, MOVING_JAW, FRONT_JAW, REAR_JAW -> add("half of " + wider());
+      case SCREW_REAR, SCREW_FRONT -> add("half of screw_diameter");
+      case HANDLE -> add("handle_radius");
+      case ROW, WORK, BOLT, CLAMP -> addBolts();
     }
   }
 
   private void addHeight() {
-    switch (limit.part()) {
-      case "base" -> {
+    switch (limit.part().role()) {
+      case BASE -> {
         if (far) {
           add("bed_height");
         }
       }
-      case "fixed jaw", "moving jaw", "front jaw", "rear jaw" -> {
+      case FIXED_JAW, MOVING_JAW, FRONT_JAW, REAR_JAW -> {
         add("bed_height");
         if (far) {
           add(taller());
         }
       }
-      case "screw rear", "screw front" -> add("screw_height", "half of screw_diameter");
-      case VisePart.HANDLE -> {
+      case SCREW_REAR, SCREW_FRONT -> add("screw_height", "half of screw_diameter");
+      case HANDLE -> {
         boolean hangs = vise.handle().fullSwing() || limit.situation() == Situation.CUTTING;
         add("screw_height", far || hangs ? "handle_radius" : "half of screw_diameter");
       }
-      default -> {
+      case ROW, WORK, BOLT, CLAMP -> {
         if (far) {
           add(vise.boltGrip().isPresent() ? "bolt_grip" : "bed_height");
         }
@@ -177,9 +168,13 @@ final class PartReadings {
     return jaws.platesHeight() > jaws.height() ? "plates_height" : "jaw_height";
   }
 
-  /** The column of the two that tells the end of the opening which limits. */
-  private String at(String column) {
-    return column + (limit.opening() == JawEnd.OPEN ? "_open" : "_closed");
+  private String frontProjection() {
+    return isOpen() ? "front_projection_open" : "front_projection_closed";
+  }
+
+  /** Whether the open end of the range of openings limits. */
+  private boolean isOpen() {
+    return limit.opening() == JawEnd.OPEN;
   }
 
   private void add(String... names) {

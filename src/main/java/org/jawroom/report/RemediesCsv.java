@@ -5,7 +5,6 @@ import java.io.OutputStream;
 import java.util.List;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Remedy;
-import org.jawroom.clearance.Limit;
 import org.jawroom.placement.Outcome;
 
 /** {@code remedies.csv}: one row for each single change that makes a pairing fit. */
@@ -55,6 +54,6 @@ public final class RemediesCsv {
         remedy.name(),
         CsvTable.up(remedy.amount()),
         remedy.then().limit().map(limit -> CsvTable.down(limit.margin())).orElse(""),
-        remedy.then().limit().map(Limit::guard).map(PlainText::harmless).orElse(""));
+        remedy.then().limit().map(limit -> PlainText.harmless(limit.guard().name())).orElse(""));
   }
 }

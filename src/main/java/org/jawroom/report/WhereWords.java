@@ -1,15 +1,10 @@
 package org.jawroom.report;
 
-import java.util.Optional;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Length;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
@@ -41,12 +36,12 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   /** The two that come near each other: {@code screw rear to rear cover}. */
   public static String pair(Limit limit) {
-    return limit.part() + " to " + limit.guard();
+    return limit.part().name() + " to " + limit.guard().name();
   }
 
   private String axes(Limit limit) {
     Axis axis = limit.axis();
-    boolean moves = moves(limit.guard(), axis);
+    boolean moves = limit.guard().moves().has(axis);
     boolean tableGoes = machine.tableMoves().has(axis);
     if (limit.situation() == Situation.LOADING) {
       return "loading, " + (moves ? loading(limit, tableGoes) : STANDING);
@@ -58,7 +53,7 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
     if (limit.axis() == Axis.Z) {
       return tableGoes ? "table at its lowest" : "nose at its highest";
     }
-    return (tableGoes ? "table" : limit.guard()) + " at the load position";
+    return (tableGoes ? "table" : limit.guard().name()) + " at the load position";
   }
 
   private String cutting(Limit limit, boolean tableGoes) {
@@ -70,12 +65,12 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
       // what carries the spindle, has run back.
       case Y ->
           guardIsLow
-              ? along(limit.guard(), tableGoes, "forward", "back")
-              : along(limit.guard(), tableGoes, "back", "forward");
+              ? along(limit.guard().name(), tableGoes, "forward", "back")
+              : along(limit.guard().name(), tableGoes, "back", "forward");
       case X ->
           guardIsLow
-              ? along(limit.guard(), tableGoes, "left", "right")
-              : along(limit.guard(), tableGoes, "right", "left");
+              ? along(limit.guard().name(), tableGoes, "left", "right")
+              : along(limit.guard().name(), tableGoes, "right", "left");
       case Z ->
           guardIsLow
               ? (tableGoes ? "table at its lowest" : "nose at its highest")
@@ -88,7 +83,7 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   /** How low the nose comes over the table, told by where the guard's underside then is. */
   private long lowestNose(Limit limit) {
-    long underside = row(limit.guard()).orElseThrow().limits().z().lo();
+    long underside = limit.guard().guard().orElseThrow().limits().z().lo();
     return limit.guardBox().z().lo() - underside;
   }
 
@@ -104,27 +99,5 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
     Interval guard = limit.guardBox().along(limit.axis());
     Interval part = limit.partBox().along(limit.axis());
     return part.lo() - guard.hi() >= guard.lo() - part.hi();
-  }
-
-  /** Whether a guard, told by its name, moves against the table along {@code axis}. */
-  public boolean moves(String name, Axis axis) {
-    if (name.equals(MachineGuards.TABLE)) {
-      return false;
-    }
-    Optional<Guard> row = row(name);
-    // The gap guards are no rows: the frame carries them, and they stand at every height.
-    Axes carried = row.map(Guard::carriedBy).orElse(Axes.NONE);
-    if (machine.tableMoves().has(axis) == carried.has(axis)) {
-      return false;
-    }
-    return axis != Axis.Z
-        || row.map(Guard::limits)
-            .filter(
-                limits -> Length.isBounded(limits.z().lo()) || Length.isBounded(limits.z().hi()))
-            .isPresent();
-  }
-
-  private Optional<Guard> row(String name) {
-    return machine.guards().stream().filter(guard -> guard.name().equals(name)).findFirst();
   }
 }

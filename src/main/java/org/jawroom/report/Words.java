@@ -31,7 +31,7 @@ record Words(PeopleUnit unit) {
 
   /** What limits: {@code rear cover · screw rear, closed}. */
   static String limit(Limit limit) {
-    return limit(limit.guard(), limit.part(), limit.situation(), limit.opening());
+    return limit(limit.guard().name(), limit.part().name(), limit.situation(), limit.opening());
   }
 
   static String limit(String guard, String part, Situation situation, JawEnd opening) {

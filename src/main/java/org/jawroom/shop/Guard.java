@@ -3,10 +3,14 @@ package org.jawroom.shop;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
 
 /**
- * One row of {@code guards}: something beside the table that could be hit.
+ * Something beside the table that could be hit: a row of {@code guards}, or what stands behind one
+ * of the four taped gaps of a row of {@code machines}.
  *
+ * @param reading the column of the gap: {@link Column#GUARD_GAP} for a row of {@code guards}, else
+ *     the machine's own, {@link Column#FRONT_GAP} to {@link Column#RIGHT_GAP}
  * @param name its name, unique on its machine
  * @param kind what sort of thing it is, as written; never changes a number
  * @param carriedBy the axes that carry it ("table" already resolved to the machine's own)
@@ -20,6 +24,7 @@ import org.jawroom.geometry.Box;
  * @param tolerance its own tolerance; empty: the machine's
  */
 public record Guard(
+    Column reading,
     String name,
     String kind,
     Axes carriedBy,
@@ -39,18 +44,72 @@ public record Guard(
     tolerance.ifPresent(length -> Check.notNegative("tolerance", length));
   }
 
+  /** A row of {@code guards}. */
+  public Guard(
+      String name,
+      String kind,
+      Axes carriedBy,
+      When when,
+      Optional<Side> side,
+      Dimension gap,
+      Box limits,
+      OptionalLong clearance,
+      OptionalLong tolerance) {
+    this(Column.GUARD_GAP, name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
+  }
+
+  /**
+   * What stands behind a taped gap of a machine: carried by the frame, it fills everything beyond
+   * at every height. The door is open while loading; the others count always.
+   *
+   * @param gap known or blank
+   */
+  public static Guard taped(Side side, Dimension gap) {
+    return new Guard(
+        switch (side) {
+          case FRONT -> Column.FRONT_GAP;
+          case REAR -> Column.REAR_GAP;
+          case LEFT -> Column.LEFT_GAP;
+          case RIGHT -> Column.RIGHT_GAP;
+        },
+        tapedName(side),
+        "",
+        Axes.NONE,
+        side == Side.FRONT ? When.CUTTING : When.ALWAYS,
+        Optional.of(side),
+        gap,
+        new Box(Interval.ALL, Interval.ALL, Interval.ALL),
+        OptionalLong.empty(),
+        OptionalLong.empty());
+  }
+
+  /** The name of the guard behind a taped gap. */
+  public static String tapedName(Side side) {
+    return switch (side) {
+      case FRONT -> "door";
+      case REAR -> "rear cover";
+      case LEFT -> "left guard";
+      case RIGHT -> "right guard";
+    };
+  }
+
+  /** Whether it is a row of {@code guards}, rather than a taped gap of the machine's row. */
+  public boolean isRow() {
+    return reading == Column.GUARD_GAP;
+  }
+
   /** The same guard taped at another gap. */
   public Guard withGap(Dimension gap) {
-    return new Guard(name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
+    return new Guard(reading, name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
   }
 
   /** The same guard at another place, or of another size. */
   public Guard withLimits(Box limits) {
-    return new Guard(name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
+    return new Guard(reading, name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
   }
 
   /** The same guard asking for another clearance of its own. */
   public Guard withClearance(OptionalLong clearance) {
-    return new Guard(name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
+    return new Guard(reading, name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
   }
 }

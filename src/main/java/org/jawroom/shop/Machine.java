@@ -4,6 +4,9 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Turn;
 
 /**
@@ -14,8 +17,6 @@ import org.jawroom.geometry.Turn;
  * @param travelX between the ends the table really reaches, {@code travelY} likewise
  * @param spindleX where the spindle stands over the table at mid-travel, {@code spindleY} likewise
  * @param ledges what sticks out of the table's sides below the top
- * @param gaps from the table's edges to the nearest thing, taped at the end of travel that brings
- *     the two nearest; known (may be negative), none or blank
  * @param noseMin spindle nose to table top at its lowest, {@code noseMax} at its highest; known or
  *     blank
  * @param maxLoad what the table carries, kg; empty if blank
@@ -24,6 +25,8 @@ import org.jawroom.geometry.Turn;
  * @param turns where a handle can be worked on this machine
  * @param lookedFor which kinds of guard were looked for, as written
  * @param price of a candidate; empty if blank
+ * @param guards in the order in which equal margins are told apart: those behind the taped gaps,
+ *     front, rear, left, right, a gap {@code none} left out; then the rows of {@code guards}
  */
 public record Machine(
     String name,
@@ -38,7 +41,6 @@ public record Machine(
     long spindleY,
     Slots slots,
     Sides<Long> ledges,
-    Sides<Dimension> gaps,
     Dimension noseMin,
     Dimension noseMax,
     Optional<BigDecimal> maxLoad,
@@ -61,6 +63,9 @@ public record Machine(
       Check.notNegative(side.word() + " ledge", ledges.get(side));
     }
     Check.price(price);
+    if (!isInOrder(guards)) {
+      throw new IllegalArgumentException("guards out of order: " + guards);
+    }
     if (noseMin.isKnown() && noseMax.isKnown() && noseMin.length() > noseMax.length()) {
       throw new IllegalArgumentException("nose_min above nose_max");
     }
@@ -89,14 +94,66 @@ public record Machine(
     return new MachineBuilder(this);
   }
 
-  /** The same machine with other taped gaps. */
-  public Machine withGaps(Sides<Dimension> gaps) {
-    return toBuilder().gaps(gaps).build();
+  private static boolean isInOrder(List<Guard> guards) {
+    for (int i = 1; i < guards.size(); i++) {
+      int step = guards.get(i).reading().compareTo(guards.get(i - 1).reading());
+      if (step < 0 || step == 0 && !guards.get(i).isRow()) {
+        return false;
+      }
+    }
+    return true;
   }
 
-  /** The same machine with other rows of guards. */
-  public Machine withGuards(List<Guard> guards) {
-    return toBuilder().guards(guards).build();
+  /** The guards that are rows of {@code guards}, in input order. */
+  public List<Guard> guardRows() {
+    return guards.stream().filter(Guard::isRow).toList();
+  }
+
+  /** The taped gap on a side: known, blank, or none. */
+  public Dimension gap(Side side) {
+    return guards.stream()
+        .filter(guard -> !guard.isRow() && guard.side().get() == side)
+        .findFirst()
+        .map(Guard::gap)
+        .orElse(Dimension.NONE);
+  }
+
+  /**
+   * The axes along which a guard of this machine moves against the table: those that carry exactly
+   * one of the two. Along z only if the guard has a z limit: one without stands at every height.
+   */
+  public Axes movesAgainstTable(Guard guard) {
+    Axes carried = guard.carriedBy();
+    Interval z = guard.limits().z();
+    return new Axes(
+        carried.x() != tableMoves.x(),
+        carried.y() != tableMoves.y(),
+        carried.z() != tableMoves.z() && (Length.isBounded(z.lo()) || Length.isBounded(z.hi())));
+  }
+
+  /** The same machine with another taped gap on a side. */
+  public Machine withGap(Side side, Dimension gap) {
+    return toBuilder().gap(side, gap).build();
+  }
+
+  /** The same machine with other rows of {@code guards}, its taped gaps as they are. */
+  public Machine withGuardRows(List<Guard> rows) {
+    return toBuilder().guardRows(rows).build();
+  }
+
+  /** The same machine, each of its guards changed. */
+  public Machine withEachGuard(UnaryOperator<Guard> change) {
+    return toBuilder().guards(guards.stream().map(change).toList()).build();
+  }
+
+  /** The same machine without one of its guards. */
+  public Machine without(Guard guard) {
+    return toBuilder().guards(guards.stream().filter(one -> !one.equals(guard)).toList()).build();
+  }
+
+  /** The same machine with another in the place of one of its guards. */
+  public Machine withInstead(Guard guard, Guard instead) {
+    return withEachGuard(one -> one.equals(guard) ? instead : one);
   }
 
   /** The same machine with other turns allowed. */

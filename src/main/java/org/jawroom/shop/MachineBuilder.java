@@ -1,8 +1,11 @@
 package org.jawroom.shop;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -26,7 +29,7 @@ public final class MachineBuilder {
   private long spindleY;
   private Slots slots = Slots.centred(Axis.X, 0, Dimension.BLANK, Dimension.BLANK);
   private Sides<Long> ledges = Sides.all(0L);
-  private Sides<Dimension> gaps = Sides.all(Dimension.BLANK);
+  private final Map<Side, Guard> taped = new EnumMap<>(Side.class);
   private Dimension noseMin = Dimension.BLANK;
   private Dimension noseMax = Dimension.BLANK;
   private Optional<BigDecimal> maxLoad = Optional.empty();
@@ -36,10 +39,11 @@ public final class MachineBuilder {
   private List<String> lookedFor = List.of();
   private Provenance provenance = new Provenance(0, true, "", "");
   private Optional<BigDecimal> price = Optional.empty();
-  private List<Guard> guards = List.of();
+  private List<Guard> rows = List.of();
 
   MachineBuilder(String name) {
     this.name = name;
+    gaps(Sides.all(Dimension.BLANK));
   }
 
   MachineBuilder(Machine machine) {
@@ -55,7 +59,6 @@ public final class MachineBuilder {
     this.spindleY = machine.spindleY();
     this.slots = machine.slots();
     this.ledges = machine.ledges();
-    this.gaps = machine.gaps();
     this.noseMin = machine.noseMin();
     this.noseMax = machine.noseMax();
     this.maxLoad = machine.maxLoad();
@@ -65,7 +68,7 @@ public final class MachineBuilder {
     this.lookedFor = machine.lookedFor();
     this.provenance = machine.provenance();
     this.price = machine.price();
-    this.guards = machine.guards();
+    guards(machine.guards());
   }
 
   public MachineBuilder name(String name) {
@@ -123,13 +126,19 @@ public final class MachineBuilder {
 
   /** The four taped gaps; blank unless set. */
   public MachineBuilder gaps(Sides<Dimension> gaps) {
-    this.gaps = gaps;
+    for (Side side : Side.values()) {
+      gap(side, gaps.get(side));
+    }
     return this;
   }
 
-  /** One taped gap. */
+  /** One taped gap: known, blank, or none. */
   public MachineBuilder gap(Side side, Dimension gap) {
-    this.gaps = gaps.with(side, gap);
+    if (gap.isNone()) {
+      taped.remove(side);
+    } else {
+      taped.merge(side, Guard.taped(side, gap), (before, now) -> before.withGap(gap));
+    }
     return this;
   }
 
@@ -179,8 +188,18 @@ public final class MachineBuilder {
   }
 
   /** The rows of {@code guards}, in input order; none unless set. */
-  public MachineBuilder guards(List<Guard> guards) {
-    this.guards = guards;
+  public MachineBuilder guardRows(List<Guard> rows) {
+    this.rows = rows;
+    return this;
+  }
+
+  /** All guards, in the place of every taped gap and every row. */
+  final MachineBuilder guards(List<Guard> guards) {
+    taped.clear();
+    guards.stream()
+        .filter(guard -> !guard.isRow())
+        .forEach(guard -> taped.put(guard.side().get(), guard));
+    this.rows = guards.stream().filter(Guard::isRow).toList();
     return this;
   }
 
@@ -190,6 +209,8 @@ public final class MachineBuilder {
    * @throws IllegalArgumentException if a rule of {@link Machine} does not hold
    */
   public Machine build() {
+    List<Guard> guards = new ArrayList<>(taped.values());
+    guards.addAll(rows);
     return new Machine(
         name,
         description,
@@ -203,7 +224,6 @@ public final class MachineBuilder {
         spindleY,
         slots,
         ledges,
-        gaps,
         noseMin,
         noseMax,
         maxLoad,

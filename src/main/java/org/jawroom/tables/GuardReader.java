@@ -20,7 +20,8 @@ final class GuardReader {
 
   /** The model's own guards. */
   static final List<String> OWN_NAMES =
-      List.of("door", "rear cover", "left guard", "right guard", "table");
+      Stream.concat(Arrays.stream(Side.values()).map(Guard::tapedName), Stream.of("table"))
+          .toList();
 
   private static final List<String> LIMITS =
       List.of("x_min", "x_max", "y_min", "y_max", "z_min", "z_max");

@@ -11,7 +11,6 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Provenance;
-import org.jawroom.shop.Side;
 import org.jawroom.shop.Sides;
 import org.jawroom.shop.Slots;
 import org.jawroom.tables.cell.Lengths;
@@ -40,8 +39,18 @@ final class MachineReader {
     OptionalLong spindleX = row.length("spindle_x");
     OptionalLong spindleY = row.length("spindle_y");
     Optional<Slots> slots = SlotCells.read(row, thing, ledger);
-    Sides<Long> ledges = sides(side -> row.length(side.word() + "_ledge").orElse(0));
-    Sides<Dimension> gaps = sides(side -> row.dimension(side.word() + "_gap"));
+    Sides<Long> ledges =
+        new Sides<>(
+            row.length("front_ledge").orElse(0),
+            row.length("rear_ledge").orElse(0),
+            row.length("left_ledge").orElse(0),
+            row.length("right_ledge").orElse(0));
+    Sides<Dimension> gaps =
+        new Sides<>(
+            row.dimension("front_gap"),
+            row.dimension("rear_gap"),
+            row.dimension("left_gap"),
+            row.dimension("right_gap"));
     Dimension noseMin = row.dimension("nose_min");
     Dimension noseMax = row.dimension("nose_max");
     refuseNoseUpsideDown(noseMin, noseMax);
@@ -78,7 +87,7 @@ final class MachineReader {
             .lookedFor(lookedFor)
             .provenance(provenance)
             .price(price)
-            .guards(guards)
+            .guardRows(guards)
             .build());
   }
 
@@ -112,10 +121,5 @@ final class MachineReader {
       ledger.tookDefault(
           row, thing + ": load_y blank, so loaded with the table nearest the operator");
     }
-  }
-
-  private static <T> Sides<T> sides(java.util.function.Function<Side, T> of) {
-    return new Sides<>(
-        of.apply(Side.FRONT), of.apply(Side.REAR), of.apply(Side.LEFT), of.apply(Side.RIGHT));
   }
 }

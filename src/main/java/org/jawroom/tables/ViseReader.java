@@ -46,8 +46,8 @@ final class ViseReader {
     Base base = BaseCells.read(row);
     Screw screw =
         new Screw(
-            projection("rear"),
-            projection("front"),
+            projection("rear_projection_closed", "rear_projection_open"),
+            projection("front_projection_closed", "front_projection_open"),
             row.dimension("screw_height"),
             row.dimension("screw_diameter"));
     Handle handle =
@@ -115,9 +115,8 @@ final class ViseReader {
         row.dimension("moving_jaw_thickness"));
   }
 
-  private Projection projection(String end) {
-    return new Projection(
-        row.dimension(end + "_projection_closed"), row.dimension(end + "_projection_open"));
+  private Projection projection(String closed, String open) {
+    return new Projection(row.dimension(closed), row.dimension(open));
   }
 
   private void refuseOpeningBackwards(OptionalLong min, OptionalLong max) {

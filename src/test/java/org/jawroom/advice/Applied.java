@@ -50,7 +50,8 @@ record Applied(Settings settings, Machine machine, Vise vise) {
       case CLEARANCE ->
           new Applied(
               settings.withLessClearance(amount),
-              machine.withGuards(machine.guards().stream().map(g -> asking(g, amount)).toList()),
+              machine.withGuardRows(
+                  machine.guardRows().stream().map(g -> asking(g, amount)).toList()),
               vise);
       case CLAMPS, RAISE -> throw new IllegalArgumentException("no table says " + remedy.name());
     };
@@ -109,7 +110,7 @@ record Applied(Settings settings, Machine machine, Vise vise) {
         .spindle(spindleX, spindleY)
         .gaps(new Sides<>(none, none, none, none))
         .load(OptionalLong.of(spindleX), OptionalLong.of(spindleY))
-        .guards(guards)
+        .guardRows(guards)
         .build();
   }
 
@@ -118,12 +119,12 @@ record Applied(Settings settings, Machine machine, Vise vise) {
       if (remedy
           .guard()
           .equals(List.of("door", "rear cover", "left guard", "right guard").get(side.ordinal()))) {
-        Dimension gap = machine.gaps().get(side);
-        return machine.withGaps(machine.gaps().with(side, Dimension.of(gap.length() + by)));
+        Dimension gap = machine.gap(side);
+        return machine.withGap(side, Dimension.of(gap.length() + by));
       }
     }
     List<Guard> guards = new ArrayList<>();
-    for (Guard guard : machine.guards()) {
+    for (Guard guard : machine.guardRows()) {
       if (!guard.name().equals(remedy.guard())) {
         guards.add(guard);
       } else if (guard.side().isPresent()) {
@@ -141,7 +142,7 @@ record Applied(Settings settings, Machine machine, Vise vise) {
                 }));
       }
     }
-    return machine.withGuards(guards);
+    return machine.withGuardRows(guards);
   }
 
   private static Guard asking(Guard guard, long less) {

@@ -23,7 +23,7 @@ final class AsBoxes {
     List<Guard> boxes = new ArrayList<>();
     Box everywhere = new Box(Interval.ALL, Interval.ALL, Interval.ALL);
     for (Side side : Side.values()) {
-      if (machine.gaps().get(side).isKnown()) {
+      if (machine.gap(side).isKnown()) {
         Guard gap =
             new Guard(
                 "gap " + side,
@@ -31,7 +31,7 @@ final class AsBoxes {
                 Axes.NONE,
                 side == Side.FRONT ? When.CUTTING : When.ALWAYS,
                 Optional.of(side),
-                machine.gaps().get(side),
+                machine.gap(side),
                 everywhere,
                 OptionalLong.empty(),
                 OptionalLong.empty());
@@ -39,7 +39,7 @@ final class AsBoxes {
       }
     }
     machine
-        .guards()
+        .guardRows()
         .forEach(guard -> boxes.add(guard.side().isPresent() ? box(machine, guard) : guard));
     return boxes;
   }

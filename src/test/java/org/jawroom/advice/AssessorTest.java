@@ -225,17 +225,17 @@ class AssessorTest {
   private static Machine atBest(Question question, long gap) {
     Machine told = known(mm(9999), new BigDecimal(9999));
     if (question.column() == Column.REAR_GAP) {
-      return told.withGaps(told.gaps().with(Side.REAR, Dimension.of(gap)));
+      return told.withGap(Side.REAR, Dimension.of(gap));
     }
     List<Guard> guards =
-        told.guards().stream()
+        told.guardRows().stream()
             .map(
                 guard ->
                     guard.name().equals(question.guard())
                         ? guard.withGap(Dimension.of(gap))
                         : guard)
             .toList();
-    return told.withGuards(guards);
+    return told.withGuardRows(guards);
   }
 
   /** Every blank gap far off, nose and load as told. */
@@ -244,11 +244,11 @@ class AssessorTest {
     return offer.toBuilder()
         .description("")
         .candidate(true)
-        .gaps(offer.gaps().with(Side.REAR, Dimension.of(mm(9999))))
+        .gap(Side.REAR, Dimension.of(mm(9999)))
         .nose(offer.noseMin(), Dimension.of(noseMax))
         .maxLoad(Optional.of(load))
-        .guards(
-            offer.guards().stream().map(guard -> guard.withGap(Dimension.of(mm(9999)))).toList())
+        .guardRows(
+            offer.guardRows().stream().map(guard -> guard.withGap(Dimension.of(mm(9999)))).toList())
         .build();
   }
 

@@ -58,10 +58,10 @@ class BlankLimitsTest {
   private void check(Shop shop, Side side, String input) {
     Machine machine = RandomShops.machine(shop);
     Vise vise = RandomShops.vise(shop);
-    if (!machine.gaps().get(side).isKnown()) {
+    if (!machine.gap(side).isKnown()) {
       return;
     }
-    Machine blank = machine.withGaps(machine.gaps().with(side, Dimension.BLANK));
+    Machine blank = machine.withGap(side, Dimension.BLANK);
     Outcome outcome = Pairing.solve(shop.settings(), blank, vise);
     if (outcome.verdict() != Verdict.UNKNOWN || outcome.missing().size() != 1) {
       return;
@@ -83,7 +83,7 @@ class BlankLimitsTest {
   }
 
   private static boolean fits(Shop shop, Machine blank, Vise vise, Side side, long gap) {
-    Machine told = blank.withGaps(blank.gaps().with(side, Dimension.of(gap)));
+    Machine told = blank.withGap(side, Dimension.of(gap));
     return ReferencePairing.solve(shop.settings(), told, vise).verdict() == Verdict.FITS;
   }
 

@@ -74,11 +74,11 @@ class RemedyLeastTest {
       Settings settings, Outcome outcome, List<Remedy> remedies, long first, String input) {
     Machine machine = outcome.machine();
     for (Side side : Side.values()) {
-      if (machine.gaps().get(side).isKnown()) {
+      if (machine.gap(side).isKnown()) {
         moving(settings, outcome, remedies, GAPS.get(side.ordinal()), List.of(), first, input);
       }
     }
-    for (Guard guard : machine.guards()) {
+    for (Guard guard : machine.guardRows()) {
       List<Way> ways = guard.side().isPresent() ? List.of() : List.of(Way.values());
       moving(settings, outcome, remedies, guard.name(), ways, first, input);
     }

@@ -99,8 +99,8 @@ class RoomTwinTest {
     Machine exact =
         machine
             .withProvenance(machine.provenance().withTolerance(0))
-            .withGuards(
-                machine.guards().stream()
+            .withGuardRows(
+                machine.guardRows().stream()
                     .map(
                         guard ->
                             guard.clearance().isEmpty()
@@ -165,8 +165,8 @@ class RoomTwinTest {
   }
 
   private static Machine withoutOwnTolerances(Machine machine) {
-    return machine.withGuards(
-        machine.guards().stream()
+    return machine.withGuardRows(
+        machine.guardRows().stream()
             .map(
                 guard ->
                     new Guard(

@@ -22,7 +22,7 @@ class ClampPartsTest {
     for (Interval v : List.of(mm(-145, -85), mm(85, 145))) {
       for (Situation situation : Situation.values()) {
         expected.add(
-            new Part(
+            ClearanceFixtures.part(
                 "clamps",
                 Integer.MAX_VALUE,
                 false,
@@ -41,7 +41,7 @@ class ClampPartsTest {
     Vise vise = vise();
     Part bolt = BoltParts.of(vise, vise.mounts().get(0), 12 * MM).get(0);
     assertEquals(
-        new Part(
+        ClearanceFixtures.part(
             "bolts",
             Integer.MAX_VALUE,
             false,

@@ -248,14 +248,14 @@ class GuardSweepTest {
     GuardStance cover = stances.get(0);
     assertEquals("rear cover", cover.swept().name());
     assertEquals((150 + 10 + 100) * MM, cover.middle().y().lo());
-    assertEquals(List.of(true, true), List.of(cover.movesX(), cover.movesY()));
+    assertEquals(new Axes(true, true, false), cover.swept().moves());
     assertEquals(Optional.empty(), cover.fromNose());
     GuardStance head = stances.get(2);
     assertEquals(new Rectangle(side, side), head.middle());
     assertEquals(Optional.of(z), head.fromNose());
     GuardStance table = stances.get(3);
     assertEquals(true, table.swept().table());
-    assertEquals(List.of(false, false), List.of(table.movesX(), table.movesY()));
+    assertEquals(Axes.NONE, table.swept().moves());
     assertEquals(Optional.empty(), table.fromNose());
   }
 

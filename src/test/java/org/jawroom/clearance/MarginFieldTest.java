@@ -74,7 +74,13 @@ class MarginFieldTest {
             "second base cutting",
             "second screw cutting"),
         field.limits(0, 0).stream()
-            .map(limit -> limit.guard() + " " + limit.part() + " " + limit.situation().word())
+            .map(
+                limit ->
+                    limit.guard().name()
+                        + " "
+                        + limit.part().name()
+                        + " "
+                        + limit.situation().word())
             .toList());
     assertEquals(field.limits(0, 0).get(0), field.limit(0, 0).orElseThrow());
   }
@@ -125,7 +131,7 @@ class MarginFieldTest {
   }
 
   private static Part part(Interval closed, Interval open) {
-    return new Part(
+    return ClearanceFixtures.part(
         "jaw",
         2,
         false,
@@ -138,15 +144,16 @@ class MarginFieldTest {
 
   private static Part part(String name, int rank, Situation situation) {
     Stretch u = Stretch.constant(Interval.of(0, 10), RANGE);
-    return new Part(name, rank, false, situation, u, Interval.of(0, 1), Interval.of(0, 1), 0);
+    return ClearanceFixtures.part(
+        name, rank, false, situation, u, Interval.of(0, 1), Interval.of(0, 1), 0);
   }
 
   private static SweptGuard guard(String name, int rank, Situation situation) {
-    return new SweptGuard(name, rank, false, situation, beyond(Turn.RIGHT, 20), 5, 0);
+    return ClearanceFixtures.guard(name, rank, false, situation, beyond(Turn.RIGHT, 20), 5, 0);
   }
 
   private static SweptGuard swept(Box box, int rank) {
-    return new SweptGuard("guard", rank, false, Situation.CUTTING, box, 5, 2);
+    return ClearanceFixtures.guard("guard", rank, false, Situation.CUTTING, box, 5, 2);
   }
 
   private static Interval interval(Random random) {

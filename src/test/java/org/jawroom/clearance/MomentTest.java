@@ -47,11 +47,14 @@ class MomentTest {
     Interval side = Interval.of(-50 * MM, 50 * MM);
     List<Part> parts =
         List.of(
-            new Part("block", 0, false, Situation.CUTTING, u, side, Interval.of(0, MM), 0),
-            new Part("block", 0, false, Situation.LOADING, u, side, Interval.of(0, MM), 0));
+            ClearanceFixtures.part(
+                "block", 0, false, Situation.CUTTING, u, side, Interval.of(0, MM), 0),
+            ClearanceFixtures.part(
+                "block", 0, false, Situation.LOADING, u, side, Interval.of(0, MM), 0));
     List<Limit> limits =
         MomentGaps.of(Settings.DEFAULTS, machine, 0, parts).at(moment, Turn.FRONT, 0, 0);
-    assertEquals(List.of("rear cover"), limits.stream().map(Limit::guard).toList());
+    assertEquals(
+        List.of("rear cover"), limits.stream().map(limit -> limit.guard().name()).toList());
     assertEquals(moment.situation(), limits.get(0).situation());
     return limits.get(0).gap();
   }

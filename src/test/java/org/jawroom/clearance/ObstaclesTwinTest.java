@@ -175,7 +175,7 @@ class ObstaclesTwinTest {
         if (both != situation.ordinal()) {
           boolean changed = situation == Situation.LOADING;
           parts.add(
-              new Part(
+              ClearanceFixtures.part(
                   "part " + rank,
                   rank,
                   handle ^ (changed && change == 0),
@@ -207,7 +207,7 @@ class ObstaclesTwinTest {
           boolean again = !guards.isEmpty() && random.nextInt(4) == 0;
           SweptGuard last = again ? guards.get(guards.size() - 1) : null;
           guards.add(
-              new SweptGuard(
+              ClearanceFixtures.guard(
                   "guard " + rank,
                   rank,
                   table,
@@ -247,13 +247,13 @@ class ObstaclesTwinTest {
           parts.stream()
               .map(
                   p ->
-                      new Part(
+                      ClearanceFixtures.part(
                           p.name(), p.rank(), p.handle(), p.situation(), p.u(), p.v(), p.w(), 0))
               .toList(),
           guards.stream()
               .map(
                   g ->
-                      new SweptGuard(
+                      ClearanceFixtures.guard(
                           g.name(), g.rank(), g.table(), g.situation(), g.box(), g.clearance(), 0))
               .toList());
     }

@@ -37,10 +37,10 @@ class SetupTest {
     Interval range = Interval.of(0, 10);
     Stretch u = new Stretch(Interval.of(0, 5), Interval.of(3, 9), range);
     Part part =
-        new Part(
+        ClearanceFixtures.part(
             "swivel", 9, true, Situation.LOADING, u, Interval.of(-1, 1), Interval.of(-4, 6), 2);
     assertEquals(
-        new Part(
+        ClearanceFixtures.part(
             "swivel", 9, true, Situation.LOADING, u, Interval.of(-1, 1), Interval.of(16, 26), 2),
         part.raised(20));
     assertEquals(Interval.of(16, 26), part.raised(20).over(range, Turn.REAR).z());

@@ -15,11 +15,11 @@ class SweptGuardsTest {
   private static final Box BOX =
       new Box(Interval.of(-30, 40), Interval.of(5, 25), Interval.of(-2, 90));
   private static final SweptGuard CUTTING =
-      new SweptGuard("door", 3, false, Situation.CUTTING, BOX, 7, 1);
+      ClearanceFixtures.guard("door", 3, false, Situation.CUTTING, BOX, 7, 1);
 
   @Test
   void repeats_sameWhileLoading_doesAndNeedNotBeAskedAgain() {
-    SweptGuard loading = new SweptGuard("door", 3, false, Situation.LOADING, BOX, 7, 1);
+    SweptGuard loading = ClearanceFixtures.guard("door", 3, false, Situation.LOADING, BOX, 7, 1);
 
     assertEquals(true, SweptGuards.of(List.of(CUTTING, loading), 0).repeats(1));
   }
@@ -27,11 +27,11 @@ class SweptGuardsTest {
   static Stream<SweptGuard> others() {
     Box wider = new Box(Interval.of(-30, 41), BOX.y(), BOX.z());
     return Stream.of(
-        new SweptGuard("door", 3, false, Situation.CUTTING, BOX, 7, 1),
-        new SweptGuard("door", 3, true, Situation.LOADING, BOX, 7, 1),
-        new SweptGuard("door", 3, false, Situation.LOADING, wider, 7, 1),
-        new SweptGuard("door", 3, false, Situation.LOADING, BOX, 8, 1),
-        new SweptGuard("door", 3, false, Situation.LOADING, BOX, 7, 2));
+        ClearanceFixtures.guard("door", 3, false, Situation.CUTTING, BOX, 7, 1),
+        ClearanceFixtures.guard("door", 3, true, Situation.LOADING, BOX, 7, 1),
+        ClearanceFixtures.guard("door", 3, false, Situation.LOADING, wider, 7, 1),
+        ClearanceFixtures.guard("door", 3, false, Situation.LOADING, BOX, 8, 1),
+        ClearanceFixtures.guard("door", 3, false, Situation.LOADING, BOX, 7, 2));
   }
 
   @ParameterizedTest
@@ -42,7 +42,7 @@ class SweptGuardsTest {
 
   @Test
   void repeats_afterOneThatIsWhileLoadingToo_doesNot() {
-    SweptGuard loading = new SweptGuard("door", 3, false, Situation.LOADING, BOX, 7, 1);
+    SweptGuard loading = ClearanceFixtures.guard("door", 3, false, Situation.LOADING, BOX, 7, 1);
 
     assertEquals(false, SweptGuards.of(List.of(loading, loading), 0).repeats(1));
   }

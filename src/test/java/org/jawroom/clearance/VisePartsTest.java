@@ -246,7 +246,7 @@ class VisePartsTest {
 
   private static SweptGuard table(Situation situation) {
     Box everywhere = new Box(Interval.ALL, Interval.ALL, Interval.ALL);
-    return new SweptGuard("table", 0, true, situation, everywhere, 6 * MM, 0);
+    return ClearanceFixtures.guard("table", 0, true, situation, everywhere, 6 * MM, 0);
   }
 
   private static VisePart row(String name, When when) {

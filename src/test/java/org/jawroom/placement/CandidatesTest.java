@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
+import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.SweptGuard;
 import org.jawroom.clearance.SweptGuards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
+import org.jawroom.shop.Guard;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -38,7 +40,7 @@ class CandidatesTest {
     for (int seed = 0; seed < SEEDS; seed++) {
       List<Region> regions = regions(seed);
       for (String guard : List.of("guard 1", "guard 2")) {
-        SortedSet<Long> amounts = Candidates.lifts(regions, guard);
+        SortedSet<Long> amounts = Candidates.lifts(regions, named(regions, guard));
         begun += begins(regions, Change.LIFT, guard, amounts, "seed " + seed + " " + guard);
       }
     }
@@ -53,11 +55,24 @@ class CandidatesTest {
       for (Change change : List.of(Change.RIGHT, Change.LEFT, Change.REAR, Change.FRONT)) {
         Axis axis = change == Change.RIGHT || change == Change.LEFT ? Axis.X : Axis.Y;
         boolean up = change == Change.RIGHT || change == Change.REAR;
-        SortedSet<Long> amounts = Candidates.moves(regions, OPENINGS, "guard 1", axis, up);
+        SortedSet<Long> amounts =
+            Candidates.moves(regions, OPENINGS, named(regions, "guard 1"), axis, up);
         begun += begins(regions, change, "guard 1", amounts, "seed " + seed + " " + change);
       }
     }
     assertTrue(begun > SEEDS / 20, "only " + begun);
+  }
+
+  private static final Box NOWHERE =
+      new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
+
+  /** The guard of a small world; one that none of its regions knows where it has none. */
+  private static Guard named(List<Region> regions, String name) {
+    return regions.get(0).guards().all().stream()
+        .flatMap(guard -> guard.guard().stream())
+        .filter(guard -> guard.name().equals(name))
+        .findFirst()
+        .orElseGet(() -> ClearanceFixtures.box(name, NOWHERE));
   }
 
   private enum Change {
@@ -153,7 +168,7 @@ class CandidatesTest {
     List<SweptGuard> guards = new ArrayList<>();
     for (SweptGuard guard : region.guards().all()) {
       guards.add(
-          new SweptGuard(
+          ClearanceFixtures.guard(
               guard.name(),
               guard.rank(),
               guard.rank() == 0,

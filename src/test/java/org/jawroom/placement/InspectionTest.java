@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.jawroom.clearance.BoltParts;
 import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.PartRole;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Axis;
 import org.jawroom.reference.RandomShops;
@@ -58,20 +58,15 @@ class InspectionTest {
   }
 
   private static void layout(Outcome outcome, Recommendation told, Layout layout, String input) {
-    assertTrue(layout.parts().stream().noneMatch(p -> p.name().equals(BoltParts.NAME)), input);
+    assertTrue(layout.parts().stream().noneMatch(p -> p.part().role() == PartRole.BOLT), input);
     told.limit()
-        .filter(limit -> !limit.part().equals(BoltParts.NAME))
+        .filter(limit -> limit.part().role() != PartRole.BOLT)
         .ifPresent(limit -> assertEquals(1, standing(layout, limit), input));
     told.limit()
         .ifPresent(
             limit ->
                 assertTrue(
-                    layout.guards().stream()
-                        .anyMatch(
-                            guard ->
-                                guard.name().equals(limit.guard())
-                                    && guard.situation() == limit.situation()
-                                    && guard.box().equals(limit.guardBox())),
+                    layout.guards().stream().anyMatch(guard -> guard.equals(limit.guard())),
                     input));
     assertEquals(told.slots().size(), layout.bolts().size(), input);
     for (int i = 0; i < told.slots().size(); i++) {
@@ -84,8 +79,7 @@ class InspectionTest {
 
   private static long standing(Layout layout, Limit limit) {
     return layout.parts().stream()
-        .filter(part -> part.name().equals(limit.part()))
-        .filter(part -> part.situation() == limit.situation())
+        .filter(part -> part.part().equals(limit.part()))
         .filter(part -> part.swept().equals(limit.partBox()))
         .count();
   }

@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.PartRole;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -265,7 +266,7 @@ class JobPairingTest {
     job.height = mm(64);
     assertEquals("", failing());
     assertEquals(OptionalLong.of(0), solve().margin());
-    assertEquals("part", solve().limit().orElseThrow().part());
+    assertEquals(PartRole.WORK, solve().limit().orElseThrow().part().role());
     job.height = mm(65);
     assertEquals("hit by 1.0", failing());
     vise.tolerance = mm(1);
@@ -381,7 +382,8 @@ class JobPairingTest {
 
     assertEquals(solve(), explanation.outcome());
     assertEquals(explanation.outcome().limit().orElseThrow(), explanation.pairs().get(0));
-    assertTrue(explanation.pairs().stream().anyMatch(limit -> limit.part().equals("part")));
+    assertTrue(
+        explanation.pairs().stream().anyMatch(limit -> limit.part().role() == PartRole.WORK));
   }
 
   private static Guard box(String name, When when, Axes carriedBy, Interval plan, Interval z) {

@@ -99,7 +99,7 @@ class MomentGapsTest {
 
   /** Bolts bear one name, so the least of them is compared. */
   private static String key(Limit limit) {
-    return limit.guard() + ":" + limit.part() + ":" + limit.situation();
+    return limit.guard().name() + ":" + limit.part().name() + ":" + limit.situation();
   }
 
   /**
@@ -151,8 +151,8 @@ class MomentGapsTest {
     Axis axis = place.handleTo().uAxis();
     long shift =
         axis == Axis.X
-            ? (stance.movesX() ? x - machine.spindleX() : 0)
-            : (stance.movesY() ? y - machine.spindleY() : 0);
+            ? (stance.swept().moves().x() ? x - machine.spindleX() : 0)
+            : (stance.swept().moves().y() ? y - machine.spindleY() : 0);
     Interval closed = part(pair, place, place.openings().lo(), axis);
     Interval open = part(pair, place, place.openings().hi(), axis);
     Interval guard = stance.middle().along(axis).plus(shift);
@@ -176,7 +176,7 @@ class MomentGapsTest {
     // more.
     Shop shop = RandomShops.shop(Profile.PLAIN, 3);
     Machine any = RandomShops.machine(shop);
-    Machine machine = any.withGaps(any.gaps().with(Side.FRONT, Dimension.of(70 * MM)));
+    Machine machine = any.withGap(Side.FRONT, Dimension.of(70 * MM));
     Vise vise = RandomShops.vise(shop);
     List<Part> parts =
         Model.of(shop.settings(), machine, vise, Setup.PLAIN).bolted().get(0).parts();
@@ -192,7 +192,7 @@ class MomentGapsTest {
 
   private static long doorToBase(MomentGaps gaps, Moment moment) {
     return gaps.at(moment, Turn.FRONT, 0, 0).stream()
-        .filter(limit -> limit.guard().equals("door") && limit.part().equals("base"))
+        .filter(limit -> limit.guard().name().equals("door") && limit.part().name().equals("base"))
         .findFirst()
         .orElseThrow()
         .gap();

@@ -4,17 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.NoseGuard;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Stretch;
 import org.jawroom.geometry.Turn;
+import org.jawroom.shop.Guard;
 import org.junit.jupiter.api.Test;
 
 class NoseSearchTest {
+  private static final Guard SHEET =
+      ClearanceFixtures.box("sheet", new Box(Interval.ALL, Interval.ALL, Interval.ALL));
   private static final Interval OPENINGS = Interval.of(0, 1);
   private static final Interval HEAD = Interval.of(0, Length.ENDLESS);
 
@@ -56,10 +61,10 @@ class NoseSearchTest {
   /** A sheet 90 below the nose over a part from {@code lo} to {@code hi}. */
   private static OptionalLong sheets(long lo, long hi, long clearance) {
     Rectangle plan = new Rectangle(Interval.of(-5, 5), Interval.of(-5, 5));
-    NoseGuard sheet = new NoseGuard("sheet", plan, Interval.of(-90, -90), clearance, 0);
+    NoseGuard sheet = new NoseGuard(SHEET, plan, Interval.of(-90, -90), clearance, 0);
     Stretch u = Stretch.constant(Interval.of(0, 10), OPENINGS);
     Part screw =
-        new Part(
+        ClearanceFixtures.part(
             "screw", 0, false, Situation.CUTTING, u, Interval.of(0, 10), Interval.of(lo, hi), 0);
     return NoseSearch.lowest(
         List.of(sheet),
@@ -82,13 +87,13 @@ class NoseSearchTest {
   private static OptionalLong lowest(Interval fromNose, long shift, Interval heights) {
     Rectangle plan =
         new Rectangle(Interval.of(shift == 0 ? 0 : 40, 1000), Interval.of(-1000, 1000));
-    NoseGuard guard = new NoseGuard("head", plan, fromNose, 6, 2);
+    NoseGuard guard = new NoseGuard(SHEET, plan, fromNose, 6, 2);
     Stretch u = Stretch.constant(Interval.of(0, 10), OPENINGS);
     Part cutting =
-        new Part(
+        ClearanceFixtures.part(
             "base", 0, false, Situation.CUTTING, u, Interval.of(0, 10), Interval.of(0, 100), 1);
     Part loading =
-        new Part(
+        ClearanceFixtures.part(
             "handle", 7, true, Situation.LOADING, u, Interval.of(0, 10), Interval.of(0, 900), 1);
     return NoseSearch.lowest(
         List.of(guard),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
+import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.SweptGuard;
@@ -92,7 +93,7 @@ class OpeningTwinTest {
         open = closed.plus(open.lo() - closed.lo());
       }
       parts.add(
-          new Part(
+          ClearanceFixtures.part(
               "part " + i,
               i,
               false,
@@ -105,7 +106,7 @@ class OpeningTwinTest {
     List<SweptGuard> guards = new ArrayList<>();
     for (int i = random.nextInt(4) + 1; i > 0; i--) {
       Box box = new Box(interval(random, 7), interval(random, 7), interval(random, 5));
-      guards.add(new SweptGuard("guard " + i, -i, false, Situation.CUTTING, box, 0, 0));
+      guards.add(ClearanceFixtures.guard("guard " + i, -i, false, Situation.CUTTING, box, 0, 0));
     }
     Strips places = Strips.of(new Rectangle(interval(random, 3), interval(random, 3)));
     Dimension zero = Dimension.of(0);

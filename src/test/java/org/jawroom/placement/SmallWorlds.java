@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
+import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
@@ -57,7 +58,7 @@ final class SmallWorlds {
       Interval open =
           thin ? u : Interval.of(u.lo() + random.nextInt(4), u.hi() + 3 + random.nextInt(4));
       parts.add(
-          new Part(
+          ClearanceFixtures.part(
               "part " + i,
               i,
               false,
@@ -71,7 +72,7 @@ final class SmallWorlds {
     for (int i = random.nextInt(5); i > 0; i--) {
       Box box = new Box(side(), side(), random.nextInt(4) == 0 ? Interval.ALL : thick(8));
       guards.add(
-          new SweptGuard(
+          ClearanceFixtures.guard(
               "guard " + i, guards.size(), false, Situation.CUTTING, box, demand(3), demand(2)));
     }
     Dimension zero = Dimension.of(0);

@@ -126,7 +126,7 @@ final class MachineHardenings {
   }
 
   private static void narrow(MachineDraft mill, Side side, long by) {
-    setGap(mill, side, Change.plus(mill.build().gaps().get(side), -by));
+    setGap(mill, side, Change.plus(mill.build().gap(side), -by));
   }
 
   static void setGap(MachineDraft mill, Side side, Dimension gap) {

@@ -25,16 +25,16 @@ final class Mirror {
   private Mirror() {}
 
   static Machine machine(Machine m) {
-    Machine turned = m.withTurns(turns(m.turns())).withGaps(swapped(m.gaps()));
-    List<Guard> guards = m.guards().stream().map(Mirror::guard).toList();
+    List<Guard> guards = m.guardRows().stream().map(Mirror::guard).toList();
     return m.toBuilder()
         .spindle(-m.spindleX(), m.spindleY())
         .slots(slots(m))
         .ledges(swapped(m.ledges()))
-        .gaps(turned.gaps())
+        .gap(Side.LEFT, m.gap(Side.RIGHT))
+        .gap(Side.RIGHT, m.gap(Side.LEFT))
         .load(OptionalLong.of(-m.loadX()), OptionalLong.of(m.loadY()))
-        .turns(turned.turns())
-        .guards(guards)
+        .turns(turns(m.turns()))
+        .guardRows(guards)
         .build();
   }
 

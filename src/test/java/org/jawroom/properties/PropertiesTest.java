@@ -76,11 +76,9 @@ class PropertiesTest {
     for (long seed = 0; seed < SEEDS; seed++) {
       Case now = new Case(profile, seed);
       for (Side side : Side.values()) {
-        Dimension gap = now.machine.gaps().get(side);
+        Dimension gap = now.machine.gap(side);
         if (gap.isKnown()) {
-          Machine tight =
-              now.machine.withGaps(
-                  now.machine.gaps().with(side, Dimension.of(gap.length() - MORE)));
+          Machine tight = now.machine.withGap(side, Dimension.of(gap.length() - MORE));
           now.neverRoomier(Pairing.solve(now.shop.settings(), tight, now.vise), side + " gap");
         }
       }
@@ -96,11 +94,11 @@ class PropertiesTest {
   void bestMargin_moreTravelAmongBoxes_isNeverMore(Profile profile) {
     for (long seed = 0; seed < SEEDS; seed++) {
       Case now = new Case(profile, seed);
-      Dimension none = Dimension.NONE;
       Machine boxes =
-          now.machine
-              .withGaps(new Sides<>(none, none, none, none))
-              .withGuards(now.machine.guards().stream().filter(g -> g.side().isEmpty()).toList());
+          now.machine.toBuilder()
+              .gaps(Sides.all(Dimension.NONE))
+              .guardRows(now.machine.guardRows().stream().filter(g -> g.side().isEmpty()).toList())
+              .build();
       OptionalLong less = Pairing.solve(now.shop.settings(), boxes, now.vise).bestMargin();
       OptionalLong more =
           Pairing.solve(now.shop.settings(), Farther.of(boxes, MORE), now.vise).bestMargin();

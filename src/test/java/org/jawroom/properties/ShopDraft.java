@@ -11,6 +11,7 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Side;
 import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
 
@@ -65,10 +66,10 @@ final class ShopDraft {
     mill.slotPositions = slots.positions();
     mill.slotLength = slots.length();
     mill.ledges = machine.ledges();
-    mill.frontGap = machine.gaps().front();
-    mill.rearGap = machine.gaps().rear();
-    mill.leftGap = machine.gaps().left();
-    mill.rightGap = machine.gaps().right();
+    mill.frontGap = machine.gap(Side.FRONT);
+    mill.rearGap = machine.gap(Side.REAR);
+    mill.leftGap = machine.gap(Side.LEFT);
+    mill.rightGap = machine.gap(Side.RIGHT);
     mill.noseMin = machine.noseMin();
     mill.noseMax = machine.noseMax();
     mill.maxLoad = machine.maxLoad();
@@ -76,7 +77,7 @@ final class ShopDraft {
     mill.loadY = OptionalLong.of(machine.loadY());
     mill.turns = machine.turns();
     mill.tolerance = machine.provenance().tolerance();
-    mill.guards.addAll(machine.guards());
+    mill.guards.addAll(machine.guardRows());
     return mill;
   }
 

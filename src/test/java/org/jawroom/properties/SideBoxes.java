@@ -20,7 +20,7 @@ final class SideBoxes {
   static void gapsAsRows(MachineDraft mill) {
     Map<Side, Dimension> gaps = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
-      gaps.put(side, mill.build().gaps().get(side));
+      gaps.put(side, mill.build().gap(side));
       MachineHardenings.setGap(mill, side, Dimension.NONE);
     }
     int at = 0;

@@ -71,7 +71,7 @@ public final class MachineDraft {
         .load(loadX, loadY)
         .turns(turns)
         .provenance(new Provenance(tolerance, false, "", ""))
-        .guards(guards)
+        .guardRows(guards)
         .build();
   }
 }

@@ -9,6 +9,7 @@ import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
+import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
@@ -109,7 +110,7 @@ public final class MovingTwin {
       gapGuards(true);
       table(true);
     }
-    for (Guard guard : machine.guards()) {
+    for (Guard guard : machine.guardRows()) {
       boolean riser = rises(guard) && limitedInZ(guard);
       if (!guard.when().countsWhileCutting() || onlyRisers && !riser) {
         continue;
@@ -130,7 +131,7 @@ public final class MovingTwin {
   private void load() {
     gapGuards(false);
     table(false);
-    for (Guard guard : machine.guards()) {
+    for (Guard guard : machine.guardRows()) {
       if (guard.when().countsWhileLoading()) {
         long nose = machine.noseMax().isKnown() ? machine.noseMax().length() : 0;
         against(guard.name(), thing(guard), clearance(guard), tolerance(guard), false, nose, nose);
@@ -213,10 +214,10 @@ public final class MovingTwin {
     for (int i = cutting ? 0 : 1; i < 4; i++) {
       var gap =
           List.of(
-                  machine.gaps().front(),
-                  machine.gaps().rear(),
-                  machine.gaps().left(),
-                  machine.gaps().right())
+                  machine.gap(Side.FRONT),
+                  machine.gap(Side.REAR),
+                  machine.gap(Side.LEFT),
+                  machine.gap(Side.RIGHT))
               .get(i);
       if (gap.isKnown()) {
         Span[] at = {Span.ALL, Span.ALL, Span.ALL};

@@ -46,13 +46,13 @@ final class RefMachine {
     reader.taped(Side.REAR, "rear cover", Column.REAR_GAP);
     reader.taped(Side.LEFT, "left guard", Column.LEFT_GAP);
     reader.taped(Side.RIGHT, "right guard", Column.RIGHT_GAP);
-    machine.guards().forEach(reader::row);
+    machine.guardRows().forEach(reader::row);
     reader.table();
     return reader.guards;
   }
 
   private void taped(Side side, String name, Column column) {
-    Dimension gap = machine.gaps().get(side);
+    Dimension gap = machine.gap(side);
     if (gap.isBlank()) {
       missing.add(column);
     } else if (gap.isKnown()) {

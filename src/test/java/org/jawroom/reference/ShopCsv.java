@@ -20,6 +20,7 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 
@@ -59,7 +60,7 @@ public final class ShopCsv {
     settings(shop.settings(), tables.get("settings"));
     for (Machine machine : shop.machines()) {
       machine(machine, tables.get("machines"));
-      machine.guards().forEach(guard -> guard(machine, guard, tables.get("guards")));
+      machine.guardRows().forEach(guard -> guard(machine, guard, tables.get("guards")));
     }
     for (Vise vise : shop.vises()) {
       vise(vise, tables.get("vises"));
@@ -161,10 +162,10 @@ public final class ShopCsv {
     table.put("rear_ledge", mm(machine.ledges().rear()));
     table.put("left_ledge", mm(machine.ledges().left()));
     table.put("right_ledge", mm(machine.ledges().right()));
-    table.put("front_gap", mm(machine.gaps().front()));
-    table.put("rear_gap", mm(machine.gaps().rear()));
-    table.put("left_gap", mm(machine.gaps().left()));
-    table.put("right_gap", mm(machine.gaps().right()));
+    table.put("front_gap", mm(machine.gap(Side.FRONT)));
+    table.put("rear_gap", mm(machine.gap(Side.REAR)));
+    table.put("left_gap", mm(machine.gap(Side.LEFT)));
+    table.put("right_gap", mm(machine.gap(Side.RIGHT)));
     table.put("nose_min", mm(machine.noseMin()));
     table.put("nose_max", mm(machine.noseMax()));
     table.put("max_load", machine.maxLoad().map(BigDecimal::toPlainString).orElse(""));

@@ -51,8 +51,8 @@ final class ToldPlace {
     if (place.limit().isPresent()) {
       Limit limit = place.limit().get();
       told.put("margin", limit.margin());
-      told.put("guard", limit.guard());
-      told.put("part", limit.part());
+      told.put("guard", limit.guard().name());
+      told.put("part", limit.part().name());
       told.put("axis", limit.axis());
       told.put("situation", limit.situation());
       told.put("opening", edge ? Optional.of(limit.opening()) : Optional.empty());

@@ -14,6 +14,7 @@ import org.jawroom.advice.Remedy;
 import org.jawroom.advice.RemedyKind;
 import org.jawroom.advice.ToleranceNeeded;
 import org.jawroom.advice.Way;
+import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
@@ -112,7 +113,7 @@ final class Advised {
 
   private static Limit limit(String margin, String guard) {
     Box box = new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
-    return new Limit(
+    return ClearanceFixtures.limit(
         mm(margin) + mm("7"),
         mm("6"),
         mm("1"),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.Explanation;
+import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
@@ -78,7 +79,7 @@ class ExplainChoicesTest {
   private static Alternative other(String margin, String shortfall) {
     Box box = new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
     Limit limit =
-        new Limit(
+        ClearanceFixtures.limit(
             mm(margin) + mm("6"),
             mm("6"),
             0,

@@ -71,7 +71,7 @@ final class Invented {
         .load(OptionalLong.of(0), OptionalLong.of(0))
         .lookedFor(lookedFor)
         .provenance(provenance)
-        .guards(guards)
+        .guardRows(guards)
         .build();
   }
 

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
@@ -73,8 +74,18 @@ final class Made {
     long gap = mm(margin) + mm(required) + mm(tolerance);
     limit =
         Optional.of(
-            new Limit(
-                gap, mm(required), mm(tolerance), guard, part, axis, situation, jaws, box, box));
+            ClearanceFixtures.limit(
+                machine,
+                gap,
+                mm(required),
+                mm(tolerance),
+                guard,
+                part,
+                axis,
+                situation,
+                jaws,
+                box,
+                box));
     placed = true;
     return this;
   }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.PartRole;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -143,7 +144,8 @@ class PairingDrawingTest {
                 .toPlainString();
     assertTrue(drawn.texts().contains(value), value + " in " + drawn.texts());
     assertTrue(
-        String.join(" ", drawn.texts()).contains(limit.part() + " to " + limit.guard()),
+        String.join(" ", drawn.texts())
+            .contains(limit.part().name() + " to " + limit.guard().name()),
         drawn.texts().toString());
   }
 
@@ -153,7 +155,7 @@ class PairingDrawingTest {
     Recommendation place = drawn.outcome().recommended().orElseThrow();
     if (place.limit().isEmpty()
         || place.limit().get().opening() == JawEnd.ANY
-        || place.limit().get().part().equals("bolts")) {
+        || place.limit().get().part().role() == PartRole.BOLT) {
       return;
     }
     Limit limit = place.limit().get();
@@ -162,14 +164,14 @@ class PairingDrawingTest {
     double face = guardAbove ? part.hi() : part.lo();
     // Only edges along u move with the jaws, so the axis is x or y.
     assertTrue(
-        drawn.named("plan-part", limit.part()).stream()
+        drawn.named("plan-part", limit.part().name()).stream()
             .map(
                 area ->
                     limit.axis() == Axis.X
                         ? (guardAbove ? area.right() : area.left())
                         : (guardAbove ? area.high() : area.low()))
             .anyMatch(edge -> Math.abs(edge - face) < NEAR),
-        "no " + limit.part() + " reaches " + face);
+        "no " + limit.part().name() + " reaches " + face);
   }
 
   @ParameterizedTest(name = "{0}")

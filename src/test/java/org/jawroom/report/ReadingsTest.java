@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
@@ -99,7 +100,8 @@ class ReadingsTest {
     Interval face = beyond ? Interval.of(10, 10) : Interval.of(-10, -10);
     Interval end = Interval.of(0, 0);
     Limit limit =
-        new Limit(
+        ClearanceFixtures.limit(
+            machine,
             10,
             0,
             0,

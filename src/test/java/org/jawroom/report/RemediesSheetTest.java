@@ -93,7 +93,7 @@ class RemediesSheetTest {
         .tableMoves(tableMoves)
         .load(OptionalLong.of(m.loadX()), OptionalLong.of(loadY))
         .turns(turns)
-        .guards(guards)
+        .guardRows(guards)
         .build();
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
@@ -110,7 +111,7 @@ class WhereWordsTest {
     return new WhereWords(PeopleUnit.MM, draft.build(), vise.build()).of(limit, openings);
   }
 
-  private static Limit limit(
+  private Limit limit(
       String guard, Axis axis, Interval place, Situation situation, JawEnd opening) {
     Box part = new Box(NEAR, NEAR, NEAR);
     Box box =
@@ -119,7 +120,8 @@ class WhereWordsTest {
           case Y -> new Box(NEAR, place, NEAR);
           case Z -> new Box(NEAR, NEAR, place);
         };
-    return new Limit(10, 0, 0, guard, "base", axis, situation, opening, part, box);
+    return ClearanceFixtures.limit(
+        draft.build(), 10, 0, 0, guard, "base", axis, situation, opening, part, box);
   }
 
   private static Guard guard(Axes carriedBy) {

@@ -12,6 +12,7 @@ import java.util.Map;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Side;
 import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.UnreadableInput;
 import org.junit.jupiter.api.Test;
@@ -75,10 +76,10 @@ class CsvDialectTest {
   void inchSign_inPlainAndQuotedCells_isTaken() throws Exception {
     assertEquals(
         Dimension.of(13 * Length.INCH / 2),
-        mill(HEADER + MILL.replace("12.5", "6 1/2\"")).gaps().rear());
+        mill(HEADER + MILL.replace("12.5", "6 1/2\"")).gap(Side.REAR));
     assertEquals(
         Dimension.of(13 * Length.INCH / 2),
-        mill(HEADER + MILL.replace("12.5", "\"6 1/2\"\"\"")).gaps().rear());
+        mill(HEADER + MILL.replace("12.5", "\"6 1/2\"\"\"")).gap(Side.REAR));
   }
 
   @Test
@@ -92,7 +93,7 @@ class CsvDialectTest {
 
   @Test
   void row_shorterThanTheHeader_isBlankBeyond() throws Exception {
-    assertEquals(Dimension.BLANK, mill(HEADER + "mill,,xy,600,300,400,300,3\n").gaps().rear());
+    assertEquals(Dimension.BLANK, mill(HEADER + "mill,,xy,600,300,400,300,3\n").gap(Side.REAR));
   }
 
   @Test
@@ -226,7 +227,7 @@ class CsvDialectTest {
   }
 
   private void assertMill(String machines) throws Exception {
-    assertEquals(Dimension.of(25 * Length.MM / 2), mill(machines).gaps().rear());
+    assertEquals(Dimension.of(25 * Length.MM / 2), mill(machines).gap(Side.REAR));
   }
 
   private Machine mill(String machines) throws Exception {

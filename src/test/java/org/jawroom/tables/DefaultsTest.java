@@ -24,6 +24,7 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Side;
 import org.jawroom.shop.Sides;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
@@ -205,7 +206,7 @@ class DefaultsTest {
         shop(TestShop.sound(folder).guard("mill", "arm", "carried_by", text, "z_min", "0"))
             .machines()
             .get(0)
-            .guards()
+            .guardRows()
             .get(0);
     assertEquals(new Axes(x, y, z), guard.carriedBy());
   }
@@ -219,7 +220,7 @@ class DefaultsTest {
                 .guard("mill", "under", "side", "right", "gap", "-5", "y_max", "3"))
             .machines()
             .get(0)
-            .guards();
+            .guardRows();
     assertEquals(List.of("not taped", "under"), guards.stream().map(Guard::name).toList());
     assertEquals(Dimension.BLANK, guards.get(0).gap());
     assertEquals(Dimension.of(-5 * MM), guards.get(1).gap());
@@ -372,7 +373,7 @@ class DefaultsTest {
                 .setting("decimal", "Comma"))
             .machines()
             .get(0);
-    assertEquals(Dimension.of(MM * 5 / 4), mill.gaps().rear());
+    assertEquals(Dimension.of(MM * 5 / 4), mill.gap(Side.REAR));
   }
 
   @Test
@@ -385,8 +386,8 @@ class DefaultsTest {
             .guard("mill", "own", "x_min", "1", "unit", "in")
             .part("vise", "box")
             .mount("vise", "wide", "u", "0", "v", "0", "hole_u", "1 mm");
-    assertEquals(MM, shop(shop).machines().get(0).guards().get(0).limits().x().lo());
-    assertEquals(Length.INCH, shop(shop).machines().get(0).guards().get(1).limits().x().lo());
+    assertEquals(MM, shop(shop).machines().get(0).guardRows().get(0).limits().x().lo());
+    assertEquals(Length.INCH, shop(shop).machines().get(0).guardRows().get(1).limits().x().lo());
     assertEquals(
         List.of(
             "guards.csv row 2: bare numbers (x_min, clearance) taken as millimetres, but mill is told in"

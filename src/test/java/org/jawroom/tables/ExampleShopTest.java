@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +24,6 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Side;
-import org.jawroom.shop.Sides;
 import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.When;
@@ -50,18 +50,20 @@ class ExampleShopTest {
             List.of(),
             OptionalLong.empty()),
         exact.slots());
-    assertEquals(new Sides<>(inches(44), inches(8), Dimension.NONE, Dimension.NONE), exact.gaps());
+    assertEquals(
+        List.of(inches(44), inches(8), Dimension.NONE, Dimension.NONE),
+        Arrays.stream(Side.values()).map(exact::gap).toList());
     assertEquals(inches(64), exact.noseMin());
     assertEquals(6 * Length.INCH, exact.loadY());
     assertEquals(0, exact.loadX());
     assertEquals(Set.of(Turn.values()), exact.turns());
     assertEquals(SIXTEENTH, shop().machines().get(2).provenance().tolerance());
-    assertEquals(Dimension.BLANK, shop().machines().get(5).gaps().rear());
+    assertEquals(Dimension.BLANK, shop().machines().get(5).gap(Side.REAR));
   }
 
   @Test
   void guards_boxHeadAndSill_comeOut() throws Exception {
-    List<Guard> guards = shop().machines().get(0).guards();
+    List<Guard> guards = shop().machines().get(0).guardRows();
     long end = Length.ENDLESS;
     assertEquals(
         List.of(
@@ -99,7 +101,7 @@ class ExampleShopTest {
                 OptionalLong.empty(),
                 OptionalLong.empty())),
         guards);
-    assertTrue(shop().machines().get(1).guards().isEmpty());
+    assertTrue(shop().machines().get(1).guardRows().isEmpty());
   }
 
   @Test

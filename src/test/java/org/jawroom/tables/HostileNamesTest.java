@@ -41,7 +41,7 @@ class HostileNamesTest {
     String apart = Normalizer.normalize(CAFE, Normalizer.Form.NFD);
     TestShop shop =
         TestShop.sound(folder).machine(CAFE).guard(apart, "sill", "side", "front", "gap", "40");
-    assertEquals(1, shop.read().shop().orElseThrow().machines().get(1).guards().size());
+    assertEquals(1, shop.read().shop().orElseThrow().machines().get(1).guardRows().size());
   }
 
   /** Overrides and isolates (Unicode Standard Annex 9), tags, NUL, halves of characters. */

@@ -30,6 +30,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Side;
 import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.UnreadableInput;
 import org.junit.jupiter.api.BeforeEach;
@@ -85,7 +86,7 @@ class WorkbookTest {
     mill.getCell(0).setCellValue(5);
     Machine machine = machine();
     assertEquals("5", machine.name());
-    assertEquals(Dimension.of(300_000 * Length.NANOMETRE), machine.gaps().rear());
+    assertEquals(Dimension.of(300_000 * Length.NANOMETRE), machine.gap(Side.REAR));
     assertEquals(0, new BigDecimal("300.25").compareTo(machine.maxLoad().orElseThrow()));
   }
 
@@ -95,7 +96,7 @@ class WorkbookTest {
     fill(workbook.createSheet("settings"), 0, "setting", "value");
     fill(workbook.getSheet("settings"), 1, "decimal", "comma");
     fill(workbook.getSheet("settings"), 2, "clearance", 6.5);
-    assertEquals(Dimension.of(Length.MM * 5 / 4), machine().gaps().rear());
+    assertEquals(Dimension.of(Length.MM * 5 / 4), machine().gap(Side.REAR));
   }
 
   @Test
@@ -103,10 +104,10 @@ class WorkbookTest {
     XSSFCell cell = cell("rear_gap");
     cell.setCellFormula("2*25");
     cell.setCellValue(50);
-    assertEquals(Dimension.of(50 * Length.MM), machine().gaps().rear());
+    assertEquals(Dimension.of(50 * Length.MM), machine().gap(Side.REAR));
     cell.setCellFormula("\"6 1/2\"&\"in\"");
     cell.setCellValue("6 1/2in");
-    assertEquals(Dimension.of(13 * Length.INCH / 2), machine().gaps().rear());
+    assertEquals(Dimension.of(13 * Length.INCH / 2), machine().gap(Side.REAR));
   }
 
   /**
@@ -164,7 +165,7 @@ class WorkbookTest {
   void numberFormat_withoutUnit_isTaken(String format) throws Exception {
     set("rear_gap", 12.5);
     cell("rear_gap").setCellStyle(style(format));
-    assertEquals(Dimension.of(Length.MM * 25 / 2), machine().gaps().rear());
+    assertEquals(Dimension.of(Length.MM * 25 / 2), machine().gap(Side.REAR));
   }
 
   @Test

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.jawroom.advice.Explanation;
-import org.jawroom.clearance.Limit;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Play;
@@ -174,9 +173,9 @@ public record CardFacts(
   private static List<String> names(Explanation explanation) {
     Outcome outcome = explanation.advice().outcome();
     List<String> names = new ArrayList<>();
-    explanation.pairs().stream().map(Limit::guard).forEach(names::add);
-    explanation.pairs().stream().map(Limit::part).forEach(names::add);
-    outcome.machine().guards().forEach(guard -> names.add(guard.name()));
+    explanation.pairs().stream().map(limit -> limit.guard().name()).forEach(names::add);
+    explanation.pairs().stream().map(limit -> limit.part().name()).forEach(names::add);
+    outcome.machine().guardRows().forEach(guard -> names.add(guard.name()));
     outcome.vise().mounts().forEach(mount -> names.add(mount.name()));
     return names.stream().distinct().toList();
   }

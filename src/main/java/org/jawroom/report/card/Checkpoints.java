@@ -6,9 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jawroom.advice.Explanation;
-import org.jawroom.clearance.GapGuards;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.PartRole;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
@@ -16,8 +16,7 @@ import org.jawroom.placement.Outcome;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.Rounding;
 import org.jawroom.report.WhereWords;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.VisePart;
+import org.jawroom.shop.Column;
 
 /** The verification table: the tightest places, in the order in which a setter jogs to them. */
 record Checkpoints(PeopleUnit unit, Explanation explanation) {
@@ -44,14 +43,13 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
    * which is worked in the one and may hang in the other.
    */
   private static List<Object> placeOf(Limit limit) {
-    return isHandle(limit)
-        ? List.of(limit.part(), limit.guard(), limit.situation())
-        : List.of(limit.part(), limit.guard());
+    List<Object> both = List.of(limit.part().role(), limit.part().row(), limit.guard().rank());
+    return isHandle(limit) ? List.of(both, limit.situation()) : both;
   }
 
   /** The handle goes on last, after all that is done with it off. */
   private static boolean isHandle(Limit limit) {
-    return limit.part().equals(VisePart.HANDLE);
+    return limit.part().handle();
   }
 
   /** Closed, or at any opening, before open. */
@@ -119,12 +117,13 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   }
 
   /** Nobody reaches in past a door that is shut. */
-  private boolean isDoor(Limit limit) {
-    return limit.guard().equals(GapGuards.name(Side.FRONT))
-        || explanation.advice().outcome().machine().guards().stream()
-            .anyMatch(
-                guard ->
-                    guard.name().equals(limit.guard()) && guard.kind().equalsIgnoreCase("door"));
+  private static boolean isDoor(Limit limit) {
+    return limit
+        .guard()
+        .guard()
+        .filter(
+            guard -> guard.reading() == Column.FRONT_GAP || guard.kind().equalsIgnoreCase("door"))
+        .isPresent();
   }
 
   /**
@@ -134,6 +133,6 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   private static boolean isHidden(Limit limit) {
     return limit.axis() == Axis.Z
         || limit.axis() == Axis.Y && !WhereWords.guardIsLow(limit)
-        || limit.part().equals("bolts");
+        || limit.part().role() == PartRole.BOLT;
   }
 }

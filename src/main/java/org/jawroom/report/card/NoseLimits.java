@@ -1,12 +1,10 @@
 package org.jawroom.report.card;
 
 import java.util.List;
-import org.jawroom.geometry.Axis;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.Rounding;
-import org.jawroom.report.WhereWords;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 
@@ -44,11 +42,10 @@ record NoseLimits(PeopleUnit unit, Outcome outcome, Recommendation place) {
 
   /** The guards that go up and down with it while cutting. */
   private List<String> withNose() {
-    WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
-    return outcome.machine().guards().stream()
+    return outcome.machine().guardRows().stream()
         .filter(guard -> guard.when().countsWhileCutting())
+        .filter(guard -> outcome.machine().movesAgainstTable(guard).z())
         .map(Guard::name)
-        .filter(name -> where.moves(name, Axis.Z))
         .toList();
   }
 

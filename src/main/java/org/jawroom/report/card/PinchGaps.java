@@ -28,7 +28,7 @@ record PinchGaps(PeopleUnit unit, Explanation explanation) {
     List<Limit> closing =
         explanation.pairs().stream()
             .filter(limit -> limit.situation() == Situation.CUTTING)
-            .filter(limit -> where.moves(limit.guard(), limit.axis()))
+            .filter(limit -> limit.guard().moves().has(limit.axis()))
             .filter(limit -> least(limit) < HAND)
             .sorted((one, other) -> Long.compare(least(one), least(other)))
             .toList();

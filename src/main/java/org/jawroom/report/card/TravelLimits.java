@@ -30,7 +30,7 @@ record TravelLimits(PeopleUnit unit, Machine machine) {
                 + " from its front edge."));
     List<String> gaps = new ArrayList<>();
     for (Side side : Side.values()) {
-      Dimension gap = machine.gaps().get(side);
+      Dimension gap = machine.gap(side);
       if (gap.isKnown()) {
         gaps.add(side.word() + " " + room(gap.length()));
       }

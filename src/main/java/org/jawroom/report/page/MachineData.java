@@ -66,27 +66,27 @@ final class MachineData {
 
   /** In the order of rank; {@code when} has 1 for cutting, 2 for loading, 3 for both. */
   private static List<Object> guards(Settings settings, Machine machine) {
-    Map<String, Integer> when = new LinkedHashMap<>();
-    Map<String, GuardStance> stances = new LinkedHashMap<>();
+    Map<Integer, Integer> when = new LinkedHashMap<>();
+    Map<Integer, GuardStance> stances = new LinkedHashMap<>();
     // The height of the bed bears only on how low the nose comes, which the page works out for
     // itself.
     for (GuardStance stance : GuardStance.all(settings, machine, 0)) {
-      String name = stance.swept().name();
-      stances.putIfAbsent(name, stance);
-      when.merge(name, stance.swept().situation() == Situation.CUTTING ? 1 : 2, Integer::sum);
+      int rank = stance.swept().rank();
+      stances.putIfAbsent(rank, stance);
+      when.merge(rank, stance.swept().situation() == Situation.CUTTING ? 1 : 2, Integer::sum);
     }
     List<Object> guards = new ArrayList<>();
     stances.forEach(
-        (name, stance) ->
+        (rank, stance) ->
             guards.add(
                 new Facts()
-                    .with("name", name)
-                    .with("when", when.get(name))
+                    .with("name", stance.swept().name())
+                    .with("when", when.get(rank))
                     .with("x", Told.ends(stance.middle().x()))
                     .with("y", Told.ends(stance.middle().y()))
                     .with("z", Told.ends(stance.fromNose().orElse(stance.swept().box().z())))
-                    .with("movesX", stance.movesX())
-                    .with("movesY", stance.movesY())
+                    .with("movesX", stance.swept().moves().x())
+                    .with("movesY", stance.swept().moves().y())
                     .with("withNose", stance.fromNose().isPresent())
                     .with("table", stance.swept().table())
                     .with("clearance", stance.swept().clearance())

@@ -62,8 +62,8 @@ final class PairingData {
 
   private static Map<String, Object> limit(Outcome outcome, Recommendation place, Limit limit) {
     return new Facts()
-        .with("guard", limit.guard())
-        .with("part", limit.part())
+        .with("guard", limit.guard().name())
+        .with("part", limit.part().name())
         .with("gap", limit.gap())
         .with("margin", limit.margin())
         .with("where", Told.inBoth(words -> words.where(outcome, limit, place.openings())))

@@ -74,9 +74,9 @@ final class ViseData {
 
   private static Part in(Situation situation, Part part) {
     return new Part(
-        part.name(),
+        part.role(),
+        part.row(),
         part.rank(),
-        part.handle(),
         situation,
         part.u(),
         part.v(),

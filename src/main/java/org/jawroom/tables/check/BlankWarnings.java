@@ -28,10 +28,10 @@ final class BlankWarnings {
     addIf(
         deciding, machine.slots().needsPitch() && machine.slots().pitch().isBlank(), "slot_pitch");
     for (Side side : Side.values()) {
-      addIf(deciding, machine.gaps().get(side).isBlank(), side.word() + "_gap");
+      addIf(deciding, machine.gap(side).isBlank(), side.word() + "_gap");
     }
     List<Guard> overhead =
-        machine.guards().stream().filter(g -> countsFromNose(machine, g)).toList();
+        machine.guardRows().stream().filter(g -> countsFromNose(machine, g)).toList();
     boolean sweeps =
         settings.shortestTool().isPresent()
             && overhead.stream().anyMatch(guard -> guard.when().countsWhileCutting());
@@ -48,7 +48,7 @@ final class BlankWarnings {
               named(deciding) + " blank: every pairing on this machine " + UNTIL));
     }
     harmless(machine, deciding, !overhead.isEmpty(), warnings);
-    for (Guard guard : machine.guards()) {
+    for (Guard guard : machine.guardRows()) {
       if (guard.gap().isBlank()) {
         warnings.add(
             Warning.guard(

@@ -27,14 +27,14 @@ final class GuardWarnings {
   static List<Warning> of(Machine machine) {
     List<Warning> warnings = new ArrayList<>();
     for (Side side : Side.values()) {
-      Dimension gap = machine.gaps().get(side);
+      Dimension gap = machine.gap(side);
       if (gap.isKnown() && gap.length() + halfTravel(machine, Axes.NONE, side) < 0) {
         warnings.add(
             Warning.machine(
                 machine.name(), side.word() + "_gap", "is so far below 0 that " + IN_THE_TABLE));
       }
     }
-    for (Guard guard : machine.guards()) {
+    for (Guard guard : machine.guardRows()) {
       standsInTable(machine, guard).ifPresent(warnings::add);
       headThatStays(machine, guard).ifPresent(warnings::add);
     }
@@ -115,7 +115,7 @@ final class GuardWarnings {
   /** One line for all such guards of a machine, since one answer settles them. */
   private static Optional<Warning> heightsFromFrame(Machine machine) {
     List<String> names =
-        machine.guards().stream()
+        machine.guardRows().stream()
             .filter(guard -> guard.carriedBy().equals(Axes.NONE) && hasHeights(guard))
             .map(Guard::name)
             .toList();

@@ -42,7 +42,7 @@ final class HandleWarnings {
       front.add(Turn.FRONT);
     }
     String atFront = hanging(front);
-    if (!atFront.isEmpty() && machine.guards().stream().noneMatch(HandleWarnings::isSill)) {
+    if (!atFront.isEmpty() && machine.guardRows().stream().noneMatch(HandleWarnings::isSill)) {
       warnings.add(
           Warning.machine(
               machine.name(),

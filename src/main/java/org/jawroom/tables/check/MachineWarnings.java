@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Side;
 
 /** What looks wrong in a row of {@code machines} by itself. */
 final class MachineWarnings {
@@ -18,7 +19,7 @@ final class MachineWarnings {
 
   static List<Warning> of(Machine machine) {
     List<Warning> warnings = new ArrayList<>();
-    if (machine.gaps().rear().isNone() && machine.tableMoves().y()) {
+    if (machine.gap(Side.REAR).isNone() && machine.tableMoves().y()) {
       warnings.add(
           Warning.machine(
               machine.name(),

@@ -39,7 +39,7 @@ final class SizeWarnings {
     found.check("slot_pitch", 15, 1_000, machine.slots().pitch());
     for (Side side : Side.values()) {
       found.check(side.word() + "_ledge", 0, 1_000, machine.ledges().get(side));
-      found.check(side.word() + "_gap", -2_000, 5_000, machine.gaps().get(side));
+      found.check(side.word() + "_gap", -2_000, 5_000, machine.gap(side));
     }
     found.check("nose_min", -1_000, 5_000, machine.noseMin());
     found.check("nose_max", 60, 5_000, machine.noseMax());

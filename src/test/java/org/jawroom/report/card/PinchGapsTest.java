@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Explanation;
+import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
@@ -75,7 +76,8 @@ class PinchGapsTest {
 
   private static Limit limit(
       String part, String guard, long gap, long tolerance, Situation situation) {
-    return new Limit(gap, 6 * MM, tolerance, guard, part, Axis.Y, situation, JawEnd.ANY, BOX, BOX);
+    return ClearanceFixtures.limit(
+        gap, 6 * MM, tolerance, guard, part, Axis.Y, situation, JawEnd.ANY, BOX, BOX);
   }
 
   private static List<String> words(Limit... pairs) {

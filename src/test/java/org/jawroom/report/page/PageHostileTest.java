@@ -74,8 +74,8 @@ class PageHostileTest {
         shop.machines().stream()
             .map(
                 machine ->
-                    machine.withGuards(
-                        machine.guards().stream().map(PageHostileTest::turned).toList()))
+                    machine.withGuardRows(
+                        machine.guardRows().stream().map(PageHostileTest::turned).toList()))
             .toList();
     return ShopPage.of(new Shop(shop.settings(), machines, shop.vises(), List.of()));
   }

@@ -319,8 +319,8 @@ class PageNumbersTest {
             limit ->
                 String.join(
                     "|",
-                    limit.guard(),
-                    limit.part(),
+                    limit.guard().name(),
+                    limit.part().name(),
                     String.valueOf(limit.gap()),
                     String.valueOf(limit.required()),
                     String.valueOf(limit.tolerance()),

@@ -105,7 +105,7 @@ final class SampleMachine {
         .turns(turns)
         .lookedFor(lookedFor)
         .provenance(provenance)
-        .guards(guards)
+        .guardRows(guards)
         .build();
   }
 }

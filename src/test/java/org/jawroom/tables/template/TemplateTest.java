@@ -209,7 +209,7 @@ class TemplateTest {
     Shop shop = reading.shop().orElseThrow();
     assertEquals(2, shop.machines().size());
     assertEquals(2, shop.vises().size());
-    assertEquals(List.of(2, 1), shop.machines().stream().map(m -> m.guards().size()).toList());
+    assertEquals(List.of(2, 1), shop.machines().stream().map(m -> m.guardRows().size()).toList());
     assertEquals(List.of(2, 1), shop.vises().stream().map(v -> v.mounts().size()).toList());
   }
 

@@ -1,0 +1,144 @@
+package org.jawroom.clearance;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Stretch;
+import org.jawroom.shop.Axes;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.VisePart;
+import org.jawroom.shop.When;
+
+/** Parts, guards and limits from the names that reports give them. */
+public final class ClearanceFixtures {
+  private ClearanceFixtures() {}
+
+  /** A part of the vise's own columns if it bears such a name, else a row of vise_parts. */
+  public static Part part(
+      String name,
+      int rank,
+      boolean handle,
+      Situation situation,
+      Stretch u,
+      Interval v,
+      Interval w,
+      long tolerance) {
+    Optional<PartRole> own =
+        handle
+            ? Optional.of(PartRole.HANDLE)
+            : Arrays.stream(PartRole.values()).filter(r -> r.word().equals(name)).findFirst();
+    Optional<VisePart> row =
+        own.isPresent()
+            ? Optional.empty()
+            : Optional.of(
+                new VisePart(name, When.ALWAYS, u.closed(), u.open(), v, w, OptionalLong.empty()));
+    return new Part(own.orElse(PartRole.ROW), row, rank, situation, u, v, w, tolerance);
+  }
+
+  /** A box carried by the frame, or the table. */
+  public static SweptGuard guard(
+      String name,
+      int rank,
+      boolean table,
+      Situation situation,
+      Box box,
+      long clearance,
+      long tolerance) {
+    return new SweptGuard(
+        table ? Optional.empty() : Optional.of(box(name, box)),
+        rank,
+        Axes.NONE,
+        situation,
+        box,
+        clearance,
+        tolerance);
+  }
+
+  /** A row of guards that is a box carried by the frame. */
+  public static Guard box(String name, Box box) {
+    return new Guard(
+        name,
+        "",
+        Axes.NONE,
+        When.ALWAYS,
+        Optional.empty(),
+        Dimension.NONE,
+        box,
+        OptionalLong.empty(),
+        OptionalLong.empty());
+  }
+
+  /** The same on a mill whose table moves along x and y. */
+  public static Limit limit(
+      long gap,
+      long required,
+      long tolerance,
+      String guard,
+      String part,
+      Axis axis,
+      Situation situation,
+      JawEnd opening,
+      Box partBox,
+      Box guardBox) {
+    Machine mill = Machine.builder("mill").build();
+    return limit(
+        mill, gap, required, tolerance, guard, part, axis, situation, opening, partBox, guardBox);
+  }
+
+  /**
+   * A limit between a part and a guard by their names, of a machine that has the guard as a row, as
+   * a taped gap, or as its table.
+   */
+  public static Limit limit(
+      Machine machine,
+      long gap,
+      long required,
+      long tolerance,
+      String guard,
+      String part,
+      Axis axis,
+      Situation situation,
+      JawEnd opening,
+      Box partBox,
+      Box guardBox) {
+    Optional<Guard> listed =
+        machine.guards().stream().filter(one -> one.name().equals(guard)).findFirst();
+    Optional<Guard> source =
+        listed.isPresent() || guard.equals(SweptGuard.TABLE)
+            ? listed
+            : Optional.of(taped(guard).orElseGet(() -> box(guard, guardBox)));
+    SweptGuard swept =
+        new SweptGuard(
+            source,
+            listed.map(machine.guards()::indexOf).orElse(machine.guards().size()),
+            source.map(machine::movesAgainstTable).orElse(Axes.NONE),
+            situation,
+            guardBox,
+            required,
+            0);
+    Stretch nowhere = Stretch.constant(Interval.of(0, 0), Interval.of(0, 1));
+    Interval point = Interval.of(0, 0);
+    return new Limit(
+        part(part, 0, part.equals(VisePart.HANDLE), situation, nowhere, point, point, tolerance),
+        swept,
+        gap,
+        required,
+        axis,
+        opening,
+        partBox);
+  }
+
+  private static Optional<Guard> taped(String name) {
+    return Arrays.stream(Side.values())
+        .filter(side -> Guard.tapedName(side).equals(name))
+        .map(side -> Guard.taped(side, Dimension.of(50 * Length.MM)))
+        .findFirst();
+  }
+}
