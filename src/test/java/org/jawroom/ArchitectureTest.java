@@ -24,6 +24,8 @@ class ArchitectureTest {
           .consideringOnlyDependenciesInLayers()
           .layer("geometry")
           .definedBy("org.jawroom.geometry..")
+          .layer("standards")
+          .definedBy("org.jawroom.standards..")
           .layer("shop")
           .definedBy("org.jawroom.shop..")
           .layer("tables")
@@ -82,6 +84,7 @@ class ArchitectureTest {
                   "java.util.stream",
                   "java.math",
                   "org.jawroom.geometry..",
+                  "org.jawroom.standards..",
                   "org.jawroom.shop..",
                   "org.jawroom.clearance..",
                   "org.jawroom.placement..",
@@ -95,6 +98,20 @@ class ArchitectureTest {
           .onlyDependOnClassesThat(
               resideInAnyPackage(
                   "java.lang..", "java.util", "java.math", "org.jawroom.geometry.."));
+
+  @ArchTest
+  static final ArchRule standards_knowGeometryOnly =
+      classes()
+          .that(resideInAPackage("org.jawroom.standards.."))
+          .should()
+          .onlyDependOnClassesThat(
+              resideInAnyPackage(
+                  "java.lang..",
+                  "java.util",
+                  "java.util.function",
+                  "java.util.stream",
+                  "org.jawroom.geometry..",
+                  "org.jawroom.standards.."));
 
   @ArchTest
   static final ArchRule shop_knowsGeometryOnly =

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.TNut;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -15,6 +14,7 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
+import org.jawroom.standards.TNut;
 
 /**
  * Why each turn and mount of a pairing without blanks that holds nowhere does not, and how near it

@@ -7,13 +7,13 @@ import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.SweptGuards;
-import org.jawroom.clearance.TNut;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
+import org.jawroom.standards.TNut;
 
 /** What the pairings of one machine under one setup have in common, worked out once. */
 final class PreparedMachine {

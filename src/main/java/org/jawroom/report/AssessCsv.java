@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Assessed;
 import org.jawroom.advice.Assessment;
-import org.jawroom.advice.ClearanceHole;
 import org.jawroom.advice.NutFit;
 import org.jawroom.advice.Question;
 import org.jawroom.advice.Relation;
@@ -20,6 +19,7 @@ import org.jawroom.placement.SideBySide;
 import org.jawroom.placement.Verdict;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Vise;
+import org.jawroom.standards.ClearanceHole;
 
 /**
  * {@code assess.csv}: one row for each fact told of a candidate, in the columns {@code candidate,

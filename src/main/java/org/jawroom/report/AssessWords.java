@@ -12,11 +12,9 @@ import java.util.stream.Collectors;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Assessed;
 import org.jawroom.advice.Assessment;
-import org.jawroom.advice.ClearanceHole;
 import org.jawroom.advice.NutFit;
 import org.jawroom.advice.Room;
 import org.jawroom.advice.RoomLimit;
-import org.jawroom.clearance.TNut;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Turn;
@@ -28,6 +26,8 @@ import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
+import org.jawroom.standards.ClearanceHole;
+import org.jawroom.standards.TNut;
 
 /**
  * What is found out of a machine that might be bought, in words; lengths in the unit people asked

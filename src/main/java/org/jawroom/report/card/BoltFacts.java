@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
-import org.jawroom.clearance.TNut;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Recommendation;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.Rounding;
 import org.jawroom.shop.Vise;
+import org.jawroom.standards.TNut;
+import org.jawroom.standards.TSlot;
+import org.jawroom.standards.Tightening;
 
 /**
  * What to bolt it down with: slot, T-nut, length to order, torque. Bolts are metric, so told in mm
@@ -71,7 +73,7 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
             + " mm high), in slots "
             + width
             + " wide; bolts or studs and washers of class 8.8.";
-    return SlotThroat.of(slot).isPresent()
+    return TSlot.metric(slot).isPresent()
         ? what
         : what
             + " No slot of the series: the next smaller nut is counted on. Has the slot's own nut"

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.TNut;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
+import org.jawroom.standards.BoltStock;
+import org.jawroom.standards.TNut;
+import org.jawroom.standards.TSlot;
+import org.jawroom.standards.Washer;
 
 /**
  * How long the bolt must be that goes through flange and washer into the T-nut, under its head, as
@@ -24,12 +27,6 @@ import org.jawroom.geometry.Length;
  */
 record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {
 
-  /** Common lengths of bolts in mm: ISO 888, from memory, no source seen. */
-  private static final List<Integer> COMMON =
-      List.of(
-          20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100, 110, 120, 130, 140, 150, 160,
-          180, 200);
-
   private static final long TENTH = Length.MM / 10;
 
   /** A bolt to order, and the depths of the nut's top it serves, drawn in to 0.1 mm. */
@@ -45,10 +42,8 @@ record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {
     return new BoltLength(
         thick + off + d,
         thick - off + h,
-        SlotThroat.of(slotWidth)
-            .map(
-                throat ->
-                    Interval.of(throat.least() * TENTH - neck, throat.most() * TENTH - neck)));
+        TSlot.metric(slotWidth)
+            .map(slot -> Interval.of(slot.throatLeast() - neck, slot.throatMost() - neck)));
   }
 
   /** Whether some length is right at every depth. */
@@ -60,7 +55,7 @@ record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {
   List<Choice> choices() {
     List<Choice> choices = new ArrayList<>();
     if (depth.isPresent() && possible()) {
-      for (int millimetres : COMMON) {
+      for (int millimetres : BoltStock.METRIC) {
         long length = millimetres * Length.MM;
         long lo = Length.ceilTo(Math.max(depth.get().lo(), length - addMost), TENTH);
         long hi = Length.floorTo(Math.min(depth.get().hi(), length - addLeast), TENTH);

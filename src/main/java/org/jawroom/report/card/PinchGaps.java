@@ -5,20 +5,14 @@ import java.util.List;
 import org.jawroom.advice.Explanation;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
-import org.jawroom.geometry.Length;
 import org.jawroom.placement.Outcome;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.Rounding;
 import org.jawroom.report.WhereWords;
+import org.jawroom.standards.MinimumGap;
 
-/**
- * Gaps that close, as the table moves, to less than a hand: ISO 13854, values as quoted after EN
- * 349 (finger 25, hand, wrist or fist 100 mm).
- */
+/** Gaps that close, as the table moves, to less than a hand. */
 record PinchGaps(PeopleUnit unit, Explanation explanation) {
-  static final long FINGER = 25 * Length.MM;
-  static final long HAND = 100 * Length.MM;
-
   private static final int MOST = 3;
 
   /** In words; empty where nothing closes that far. */
@@ -29,7 +23,7 @@ record PinchGaps(PeopleUnit unit, Explanation explanation) {
         explanation.pairs().stream()
             .filter(limit -> limit.situation() == Situation.CUTTING)
             .filter(limit -> limit.guard().moves().has(limit.axis()))
-            .filter(limit -> least(limit) < HAND)
+            .filter(limit -> least(limit) < MinimumGap.HAND)
             .sorted((one, other) -> Long.compare(least(one), least(other)))
             .toList();
     List<String> words = new ArrayList<>();
@@ -47,6 +41,6 @@ record PinchGaps(PeopleUnit unit, Explanation explanation) {
         + " closes to "
         + unit.brief(least, Rounding.DOWN)
         + " "
-        + (least < FINGER ? "(less than a finger)" : "(less than a hand)");
+        + (least < MinimumGap.FINGER ? "(less than a finger)" : "(less than a hand)");
   }
 }

@@ -1,6 +1,6 @@
 package org.jawroom.tables.check;
 
-import static org.jawroom.tables.check.SlotSeries.isInchThroat;
+import static org.jawroom.standards.TSlot.isInchThroat;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Slots;
+import org.jawroom.standards.TSlot;
 
 /** Slot widths and pitches off the published series. They are accepted: such tables exist. */
 final class SlotWarnings {
@@ -18,7 +19,7 @@ final class SlotWarnings {
     Slots slots = machine.slots();
     if (slots.width().isKnown()) {
       long width = slots.width().length();
-      if (SlotSeries.metric(width).isEmpty() && !isInchThroat(width)) {
+      if (TSlot.metric(width).isEmpty() && !isInchThroat(width)) {
         warnings.add(
             Warning.machine(
                 machine.name(),
@@ -38,9 +39,8 @@ final class SlotWarnings {
     if (width.isKnown() && isInchThroat(width.length())) {
       return Optional.empty();
     }
-    Optional<SlotSeries.Row> row =
-        width.isKnown() ? SlotSeries.metric(width.length()) : Optional.empty();
-    boolean published = row.map(r -> r.hasPitch(pitch)).orElseGet(() -> SlotSeries.hasPitch(pitch));
+    Optional<TSlot> row = width.isKnown() ? TSlot.metric(width.length()) : Optional.empty();
+    boolean published = row.map(r -> r.hasPitch(pitch)).orElseGet(() -> TSlot.isPitch(pitch));
     if (published) {
       return Optional.empty();
     }

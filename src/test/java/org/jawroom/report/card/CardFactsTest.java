@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.jawroom.advice.Explanation;
 import org.jawroom.clearance.Limit;
 import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.WhereWords;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,7 +55,7 @@ class CardFactsTest {
         String[] ends = row.expectedMm().label().split(" to ");
         Limit limit =
             explanation.pairs().stream()
-                .filter(pair -> row.pair().equals(pair.part() + " to " + pair.guard()))
+                .filter(pair -> row.pair().equals(WhereWords.pair(pair)))
                 .findFirst()
                 .orElseThrow();
         double gap = limit.gap() / 2e6;
@@ -82,7 +83,7 @@ class CardFactsTest {
         continue;
       }
       Limit tightest = explanation.pairs().get(0);
-      assertTrue(pairs.contains(tightest.part() + " to " + tightest.guard()), pairs.toString());
+      assertTrue(pairs.contains(WhereWords.pair(tightest)), pairs.toString());
       boolean handle = false;
       for (String pair : pairs) {
         assertFalse(handle && !pair.startsWith("handle"), pairs.toString());

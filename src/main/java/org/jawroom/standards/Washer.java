@@ -1,10 +1,10 @@
-package org.jawroom.report.card;
+package org.jawroom.standards;
 
 import java.util.Map;
 import org.jawroom.geometry.Length;
 
 /** Plain washers under a bolt's head. */
-final class Washer {
+public final class Washer {
 
   /** Thread to thickness in tenths of a millimetre: ISO 7089, from memory, no source seen. */
   private static final Map<Long, Integer> THICKNESS =
@@ -26,7 +26,7 @@ final class Washer {
   private Washer() {}
 
   /** Of a thread of DIN 508; half-nanometres. */
-  static long thickness(long thread) {
+  public static long thickness(long thread) {
     return THICKNESS.get(thread / Length.MM) * (Length.MM / 10);
   }
 }

@@ -1,10 +1,9 @@
-package org.jawroom.advice;
+package org.jawroom.standards;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
-import org.jawroom.clearance.TNut;
 import org.jawroom.geometry.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,4 +1,4 @@
-package org.jawroom.advice;
+package org.jawroom.standards;
 
 import java.util.List;
 import java.util.OptionalLong;

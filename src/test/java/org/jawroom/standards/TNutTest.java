@@ -1,4 +1,4 @@
-package org.jawroom.clearance;
+package org.jawroom.standards;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package org.jawroom.report.card;
+package org.jawroom.standards;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

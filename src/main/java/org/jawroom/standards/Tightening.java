@@ -1,4 +1,4 @@
-package org.jawroom.report.card;
+package org.jawroom.standards;
 
 import java.util.Map;
 import java.util.OptionalLong;
@@ -7,7 +7,7 @@ import java.util.OptionalLong;
  * The short formula T = K F d for a bolt of class 8.8, as several handbooks print it (citing
  * Shigley): F the preload, K the nut factor.
  */
-final class Tightening {
+public final class Tightening {
 
   /** Of a joint that is undone again: three quarters of the proof load (citing Shigley). */
   static final int SHARE_PERCENT = 75;
@@ -32,7 +32,7 @@ final class Tightening {
   /**
    * The starting value in whole N m, rounded down; empty for a thread without a proof load at hand.
    */
-  static OptionalLong startingTorque(int thread) {
+  public static OptionalLong startingTorque(int thread) {
     return torque(thread, SHARE_PERCENT, OILED);
   }
 

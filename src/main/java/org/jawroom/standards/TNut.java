@@ -1,4 +1,4 @@
-package org.jawroom.clearance;
+package org.jawroom.standards;
 
 import java.util.List;
 import java.util.OptionalLong;
