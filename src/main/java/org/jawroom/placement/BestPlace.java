@@ -173,76 +173,51 @@ final class BestPlace {
     return order;
   }
 
-  /** Of the places in {@code among} with at least that margin, of which the top is one. */
-  private long leastShortfall(long margin, List<Seat> among) {
-    long least = shortfallOf(top.choice());
-    for (Seat seat : among) {
-      if (least == 0) {
-        break;
-      }
-      Place better = seat.space().find(margin, seat.reaching(least - 1));
-      while (better != null) {
-        Window free = seat.space().around(better, margin, Window.EVERYWHERE);
-        least = seat.leastShortfall(free);
-        better = least == 0 ? null : seat.space().find(margin, seat.reaching(least - 1));
-      }
-    }
-    return least;
-  }
-
   /**
    * Of the places with at least that margin and at most that shortfall, the one to recommend.
    *
-   * <p>Of the places around one that is known, that nearest along x is nearest along y, too; what
-   * it comes to is then to be beaten.
-   *
-   * @param known to begin with, if its shortfall is no greater
-   * @param among the seats that have one
+   * @param known one with that margin to begin with, whatever its shortfall
+   * @param among the seats that have such a place
    */
   private static Choice nearest(long margin, long shortfall, Choice known, List<Seat> among) {
-    long offX = Length.ENDLESS;
-    long offY = Length.ENDLESS;
-    if (shortfallOf(known) <= shortfall) {
-      Seat seat = known.seat();
-      Window free = seat.space().around(known.place(), margin, seat.reaching(shortfall));
-      offX = seat.leastOffX(free);
-      offY = seat.leastOffY(free);
+    Bounds bounds = new Bounds(shortfall, Length.ENDLESS, Length.ENDLESS);
+    Incumbent best = new Incumbent(known.seat(), known.place());
+    for (Preference preference : Preference.NEARNESS) {
+      best = least(preference, margin, bounds, best, among);
+      bounds = preference.bounded(bounds, preference.of(best.seat, best.place));
     }
-    long off = Math.max(offX, offY);
-    for (Seat seat : among) {
-      Window reaching = seat.reaching(shortfall);
-      Place better = seat.space().find(margin, seat.near(off - 1, off - 1).meet(reaching));
-      while (better != null) {
-        Window free = seat.space().around(better, margin, reaching);
-        offX = seat.leastOffX(free);
-        offY = seat.leastOffY(free);
-        off = Math.max(offX, offY);
-        better = seat.space().find(margin, seat.near(off - 1, off - 1).meet(reaching));
-      }
-    }
-    for (Seat seat : among) {
-      Window within = seat.near(off, off).meet(seat.reaching(shortfall));
-      Place better = seat.space().find(margin, seat.near(off, offY - 1).meet(within));
-      while (better != null) {
-        Window free = seat.space().around(better, margin, within);
-        offX = seat.leastOffX(free);
-        offY = seat.leastOffY(free);
-        better = seat.space().find(margin, seat.near(off, offY - 1).meet(within));
-      }
-    }
-    if (offY < off) {
-      // Then it is along x that none is nearer.
-      return ofEqual(margin, shortfall, offX, offY, among);
+    return ofEqual(margin, shortfall, bounds.offX(), bounds.offY(), among);
+  }
+
+  /** A place that is the best found so far. */
+  private record Incumbent(Seat seat, Place place) {}
+
+  /**
+   * A place that is best by one preference, of those with at least that margin within bounds, of
+   * which there is one. Asks for a place that beats the incumbent until there is none.
+   *
+   * @param known a place with that margin to begin with, within the bounds or not
+   */
+  private static Incumbent least(
+      Preference preference, long margin, Bounds bounds, Incumbent known, List<Seat> among) {
+    Incumbent best = null;
+    long least = Length.ENDLESS;
+    if (bounds.hold(known.seat, known.place)) {
+      best = new Incumbent(known.seat, bounds.nearest(known.seat, known.place, margin));
+      least = preference.of(best.seat, best.place);
     }
     for (Seat seat : among) {
-      Window within = seat.near(off, offY).meet(seat.reaching(shortfall));
-      Place better = seat.space().find(margin, seat.near(offX - 1, offY).meet(within));
-      while (better != null) {
-        offX = seat.leastOffX(seat.space().around(better, margin, within));
-        better = seat.space().find(margin, seat.near(offX - 1, offY).meet(within));
+      while (least > 0) {
+        Window better = preference.bounded(bounds, least - 1).window(seat);
+        Place found = seat.space().find(margin, better);
+        if (found == null) {
+          break;
+        }
+        best = new Incumbent(seat, bounds.nearest(seat, found, margin));
+        least = preference.of(seat, best.place);
       }
     }
-    return ofEqual(margin, shortfall, offX, offY, among);
+    return best;
   }
 
   /**
@@ -269,6 +244,13 @@ final class BestPlace {
       }
     }
     return best;
+  }
+
+  /** Of the places in {@code among} with at least that margin, of which the top is one. */
+  private long leastShortfall(long margin, List<Seat> among) {
+    Incumbent known = new Incumbent(top.choice().seat(), top.choice().place());
+    Incumbent best = least(Preference.SHORTFALL, margin, Bounds.NONE, known, among);
+    return best.seat.shortfall(best.place);
   }
 
   private static long shortfallOf(Choice choice) {

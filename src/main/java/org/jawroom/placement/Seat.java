@@ -46,19 +46,10 @@ record Seat(Region region, FreeSpace space, Window reaching) {
     return new Seat(region, space.aboveZero(), reaching);
   }
 
-  /** The least shortfall of a place in a window that is not empty. */
-  long leastShortfall(Window window) {
-    return shortfall(
+  /** The place nearest to mid-travel, along x and along y, in a window that is not empty. */
+  Place nearest(Window window) {
+    return new Place(
         nearest(window.xLo(), window.xHi(), midX()), nearest(window.yLo(), window.yHi(), midY()));
-  }
-
-  /** The least that a place in a window that is not empty is off mid-travel along x. */
-  long leastOffX(Window window) {
-    return Math.abs(nearest(window.xLo(), window.xHi(), midX()) - midX());
-  }
-
-  long leastOffY(Window window) {
-    return Math.abs(nearest(window.yLo(), window.yHi(), midY()) - midY());
   }
 
   private static long nearest(long lo, long hi, long to) {
@@ -80,15 +71,6 @@ record Seat(Region region, FreeSpace space, Window reaching) {
   Window reaching(long most) {
     return new Window(
         reaching.xLo() - most, reaching.xHi() + most, reaching.yLo() - most, reaching.yHi() + most);
-  }
-
-  /** How far along x the centre of the work area stands from the spindle's mid position. */
-  long offX(Place place) {
-    return place.x() - midX();
-  }
-
-  long offY(Place place) {
-    return place.y() - midY();
   }
 
   /** The places at most so far off mid-travel. */

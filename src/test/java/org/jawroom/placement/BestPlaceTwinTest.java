@@ -83,8 +83,8 @@ class BestPlaceTwinTest {
                 place,
                 SmallWorlds.margin(seat.region(), OPENINGS, place),
                 seat.shortfall(place),
-                Math.abs(seat.offX(place)),
-                Math.abs(seat.offY(place))));
+                Math.abs((place.x() - seat.midX())),
+                Math.abs((place.y() - seat.midY()))));
       }
     }
     return all;
