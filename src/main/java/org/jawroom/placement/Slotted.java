@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Turn;
@@ -70,7 +71,7 @@ final class Slotted {
   Optional<Strips> places(Mount mount, Turn turn, long thread) {
     long lo = -Length.ENDLESS;
     long hi = Length.ENDLESS;
-    long[] across = null;
+    IntervalSet across = null;
     long offBefore = 0;
     long playBefore = 0;
     for (Bolt bolt : mount.bolts()) {
@@ -80,14 +81,14 @@ final class Slotted {
       long off = turned.across();
       long play = turned.playAcross();
       if (across == null) {
-        across = heldAcross(off, play);
+        across = IntervalSet.around(centres, -off, play);
       } else if (off != offBefore || play != playBefore) {
-        across = common(across, heldAcross(off, play));
+        across = across.meet(IntervalSet.around(centres, -off, play));
       }
       offBefore = off;
       playBefore = play;
     }
-    return lo > hi || across.length == 0
+    return lo > hi || across.isEmpty()
         ? Optional.empty()
         : Optional.of(Strips.of(along, lo, hi, across));
   }
@@ -276,47 +277,5 @@ final class Slotted {
         along == Axis.X ? y : x,
         uAlong ? playU : playV,
         uAlong ? playV : playU);
-  }
-
-  /**
-   * The places across at which a bolt has a slot: low and high end of each interval in turn, rising
-   * and not touching.
-   *
-   * @param off of its hole across the slots, the vise at the origin
-   */
-  private long[] heldAcross(long off, long play) {
-    long[] ends = new long[2 * centres.length];
-    int count = 0;
-    for (long centre : centres) {
-      long lo = centre - off - play;
-      if (count > 0 && lo <= ends[count - 1]) {
-        count -= 2;
-        lo = ends[count];
-      }
-      ends[count] = lo;
-      ends[count + 1] = centre - off + play;
-      count += 2;
-    }
-    return count == ends.length ? ends : Arrays.copyOf(ends, count);
-  }
-
-  /** What two such sets have in common; touching counts. */
-  static long[] common(long[] some, long[] others) {
-    long[] ends = new long[some.length + others.length];
-    int count = 0;
-    for (int i = 0, j = 0; i < some.length && j < others.length; ) {
-      long lo = Math.max(some[i], others[j]);
-      long hi = Math.min(some[i + 1], others[j + 1]);
-      if (lo <= hi) {
-        ends[count++] = lo;
-        ends[count++] = hi;
-      }
-      if (some[i + 1] < others[j + 1]) {
-        i += 2;
-      } else {
-        j += 2;
-      }
-    }
-    return Arrays.copyOf(ends, count);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Rectangle;
 
 /**
@@ -19,28 +20,25 @@ final class Strips {
   /** The least and the greatest q of each strip in turn, rising and not touching; for reading. */
   final long[] q;
 
-  private Strips(boolean alongX, long pLo, long pHi, long[] q) {
+  private final IntervalSet strips;
+
+  private Strips(boolean alongX, long pLo, long pHi, IntervalSet strips) {
     this.alongX = alongX;
     this.pLo = pLo;
     this.pHi = pHi;
-    this.q = q;
+    this.q = strips.ends();
+    this.strips = strips;
   }
 
   /**
    * Strips along {@code along} (X or Y).
    *
-   * @param q the least and the greatest q of each strip in turn, rising and not touching; not to be
-   *     written to any more
-   * @throws IllegalArgumentException if there is no place, or q does not rise
+   * @param q where they lie across
+   * @throws IllegalArgumentException if there is no place
    */
-  static Strips of(Axis along, long pLo, long pHi, long[] q) {
-    if (pLo > pHi || q.length == 0 || q.length % 2 != 0) {
+  static Strips of(Axis along, long pLo, long pHi, IntervalSet q) {
+    if (pLo > pHi || q.isEmpty()) {
       throw new IllegalArgumentException("no place in strips from " + pLo + " to " + pHi);
-    }
-    for (int i = 1; i < q.length; i++) {
-      if (i % 2 == 0 ? q[i - 1] >= q[i] : q[i - 1] > q[i]) {
-        throw new IllegalArgumentException("strip ends " + q[i - 1] + ", " + q[i]);
-      }
     }
     return new Strips(along == Axis.X, pLo, pHi, q);
   }
@@ -50,7 +48,7 @@ final class Strips {
     Axis along = places.x().length() >= places.y().length() ? Axis.X : Axis.Y;
     Interval p = places.along(along);
     Interval q = places.along(along.across());
-    return of(along, p.lo(), p.hi(), new long[] {q.lo(), q.hi()});
+    return of(along, p.lo(), p.hi(), IntervalSet.of(q.lo(), q.hi()));
   }
 
   /** Each strip as a rectangle. */
@@ -71,23 +69,15 @@ final class Strips {
     long lo = Math.max(pLo, p.lo());
     long hi = Math.min(pHi, p.hi());
     Interval across = other.along(along.across());
-    long[] both = Slotted.common(q, new long[] {across.lo(), across.hi()});
-    return lo > hi || both.length == 0 ? Optional.empty() : Optional.of(of(along, lo, hi, both));
+    IntervalSet both = strips.meet(IntervalSet.of(across.lo(), across.hi()));
+    return lo > hi || both.isEmpty() ? Optional.empty() : Optional.of(of(along, lo, hi, both));
   }
 
   /** Whether (x, y) is one of the places. */
   boolean hold(long x, long y) {
     long p = alongX ? x : y;
     long across = alongX ? y : x;
-    if (p < pLo || pHi < p) {
-      return false;
-    }
-    for (int i = 0; i < q.length; i += 2) {
-      if (q[i] <= across && across <= q[i + 1]) {
-        return true;
-      }
-    }
-    return false;
+    return pLo <= p && p <= pHi && strips.contains(across);
   }
 
   /** Where the strip of a place that they hold begins in {@link #q}. */

@@ -15,6 +15,7 @@ import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.Stretch;
@@ -105,7 +106,7 @@ final class SmallWorlds {
       at = q[i + 1] + 1 + random.nextInt(4);
     }
     Interval p = interval(HALF);
-    return Strips.of(random.nextBoolean() ? Axis.X : Axis.Y, p.lo(), p.hi(), q);
+    return Strips.of(random.nextBoolean() ? Axis.X : Axis.Y, p.lo(), p.hi(), IntervalSet.of(q));
   }
 
   Rectangle reach() {

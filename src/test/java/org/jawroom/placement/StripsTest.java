@@ -9,19 +9,20 @@ import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Rectangle;
 import org.junit.jupiter.api.Test;
 
 class StripsTest {
   /** Two along x, from y 0 to 4 and from y 10 to 12. */
-  private static final Strips TWO = Strips.of(Axis.X, -20, 20, new long[] {0, 4, 10, 12});
+  private static final Strips TWO = Strips.of(Axis.X, -20, 20, IntervalSet.of(0, 4, 10, 12));
 
   @Test
   void rectangles_alongEitherAxis_areTheStrips() {
     assertEquals(List.of(rectangle(-20, 20, 0, 4), rectangle(-20, 20, 10, 12)), TWO.rectangles());
     assertEquals(
         List.of(rectangle(0, 4, -20, 20), rectangle(10, 12, -20, 20)),
-        Strips.of(Axis.Y, -20, 20, new long[] {0, 4, 10, 12}).rectangles());
+        Strips.of(Axis.Y, -20, 20, IntervalSet.of(0, 4, 10, 12)).rectangles());
   }
 
   @Test
@@ -36,18 +37,20 @@ class StripsTest {
   void of_endsBelowAtAndAboveTheNext_refusesStripsThatTouch() {
     for (long end : new long[] {10, 11}) {
       long[] q = {0, end, 10, 12};
-      assertThrows(IllegalArgumentException.class, () -> Strips.of(Axis.X, 0, 1, q));
+      assertThrows(IllegalArgumentException.class, () -> IntervalSet.of(q));
     }
-    assertEquals(2, Strips.of(Axis.X, 0, 1, new long[] {0, 9, 10, 12}).rectangles().size());
+    assertEquals(2, Strips.of(Axis.X, 0, 1, IntervalSet.of(0, 9, 10, 12)).rectangles().size());
   }
 
   @Test
   void of_noPlace_isRefused() {
-    assertThrows(IllegalArgumentException.class, () -> Strips.of(Axis.X, 0, 1, new long[0]));
-    assertThrows(IllegalArgumentException.class, () -> Strips.of(Axis.X, 0, 1, new long[] {3}));
-    assertThrows(IllegalArgumentException.class, () -> Strips.of(Axis.X, 0, 1, new long[] {3, 2}));
-    assertThrows(IllegalArgumentException.class, () -> Strips.of(Axis.X, 1, 0, new long[] {2, 3}));
-    assertEquals(1, Strips.of(Axis.X, 1, 1, new long[] {3, 3}).rectangles().size());
+    assertThrows(IllegalArgumentException.class, () -> Strips.of(Axis.X, 0, 1, IntervalSet.of()));
+    assertThrows(IllegalArgumentException.class, () -> Strips.of(Axis.X, 0, 1, IntervalSet.of(3)));
+    assertThrows(
+        IllegalArgumentException.class, () -> Strips.of(Axis.X, 0, 1, IntervalSet.of(3, 2)));
+    assertThrows(
+        IllegalArgumentException.class, () -> Strips.of(Axis.X, 1, 0, IntervalSet.of(2, 3)));
+    assertEquals(1, Strips.of(Axis.X, 1, 1, IntervalSet.of(3, 3)).rectangles().size());
   }
 
   @Test

@@ -1,0 +1,99 @@
+package org.jawroom.geometry;
+
+import java.util.Arrays;
+
+/** A set of closed intervals, rising and not touching one another, in half-nanometres. */
+public final class IntervalSet {
+
+  /** The low and the high end of each in turn. */
+  private final long[] ends;
+
+  private IntervalSet(long[] ends) {
+    this.ends = ends;
+  }
+
+  /**
+   * The set of these intervals.
+   *
+   * @param ends the low and the high end of each in turn
+   * @throws IllegalArgumentException if they do not rise, or two touch
+   */
+  public static IntervalSet of(long... ends) {
+    if (ends.length % 2 != 0) {
+      throw new IllegalArgumentException("an interval without its high end");
+    }
+    for (int i = 1; i < ends.length; i++) {
+      if (i % 2 == 0 ? ends[i - 1] >= ends[i] : ends[i - 1] > ends[i]) {
+        throw new IllegalArgumentException("ends " + ends[i - 1] + ", " + ends[i]);
+      }
+    }
+    return new IntervalSet(ends.clone());
+  }
+
+  /**
+   * The points within {@code half} of some centre; intervals that touch or overlap become one.
+   *
+   * @param centres rising
+   * @param shift added to every centre
+   * @param half 0 or more
+   */
+  public static IntervalSet around(long[] centres, long shift, long half) {
+    long[] ends = new long[2 * centres.length];
+    int count = 0;
+    for (long centre : centres) {
+      long lo = centre + shift - half;
+      if (count > 0 && lo <= ends[count - 1]) {
+        count -= 2;
+        lo = ends[count];
+      }
+      ends[count] = lo;
+      ends[count + 1] = centre + shift + half;
+      count += 2;
+    }
+    return new IntervalSet(count == ends.length ? ends : Arrays.copyOf(ends, count));
+  }
+
+  public boolean isEmpty() {
+    return ends.length == 0;
+  }
+
+  /** What two sets have in common; touching counts, so an interval may be a point. */
+  public IntervalSet meet(IntervalSet other) {
+    long[] both = new long[ends.length + other.ends.length];
+    int count = 0;
+    for (int i = 0, j = 0; i < ends.length && j < other.ends.length; ) {
+      long lo = Math.max(ends[i], other.ends[j]);
+      long hi = Math.min(ends[i + 1], other.ends[j + 1]);
+      if (lo <= hi) {
+        both[count++] = lo;
+        both[count++] = hi;
+      }
+      if (ends[i + 1] < other.ends[j + 1]) {
+        i += 2;
+      } else {
+        j += 2;
+      }
+    }
+    return new IntervalSet(Arrays.copyOf(both, count));
+  }
+
+  /** Both ends of an interval count as inside. */
+  public boolean contains(long point) {
+    for (int i = 0; i < ends.length; i += 2) {
+      if (ends[i] <= point && point <= ends[i + 1]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The low and the high end of each interval in turn; not to be written to. */
+  public long[] ends() {
+    return ends;
+  }
+
+  @Override
+  public String toString() {
+    return Arrays.toString(ends);
+  }
+}
