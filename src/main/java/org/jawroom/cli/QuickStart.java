@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Starts small work twice as fast as {@code java -jar} would: in a second Java that takes its
@@ -31,7 +32,10 @@ final class QuickStart {
   private static final long SMALL = 250_000;
 
   /** What a process ends with that was asked to end: 128 and the number of that signal. */
-  private static final int TERMINATED = 128 + 15;
+  static final int TERMINATED = 128 + 15;
+
+  /** Far longer than moves that have begun take to be made. */
+  private static final long STOPPING_SECONDS = 20;
 
   private QuickStart() {}
 
@@ -97,11 +101,15 @@ final class QuickStart {
         List.of("-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
     command.addAll(List.of("-cp", jar.toString(), SecondJava.class.getName()));
     command.addAll(List.of(args));
-    return new ProcessBuilder(command).inheritIO().start();
+    // The end of its input tells the second Java that this one has ended, however it ended.
+    return new ProcessBuilder(command)
+        .inheritIO()
+        .redirectInput(ProcessBuilder.Redirect.PIPE)
+        .start();
   }
 
   private static int waitFor(Process process) {
-    Thread stop = new Thread(process::destroy);
+    Thread stop = new Thread(() -> stop(process));
     Runtime.getRuntime().addShutdownHook(stop);
     while (true) {
       try {
@@ -114,6 +122,18 @@ final class QuickStart {
         // This Java is being stopped, and stops the other; nothing is to be begun again.
         return TERMINATED;
       }
+    }
+  }
+
+  /** Returns when the process has ended, so that nothing is written after this Java has ended. */
+  private static void stop(Process process) {
+    process.destroy();
+    try {
+      if (!process.waitFor(STOPPING_SECONDS, TimeUnit.SECONDS)) {
+        process.destroyForcibly().waitFor();
+      }
+    } catch (InterruptedException goOn) {
+      process.destroyForcibly();
     }
   }
 

@@ -1,5 +1,7 @@
 package org.jawroom.cli;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.OptionalInt;
 
 /**
@@ -14,7 +16,23 @@ public final class SecondJava {
 
   /** Runs a command and ends the process with its exit status and {@value #RAN}. */
   public static void main(String[] args) {
+    Thread first = new Thread(SecondJava::endWithTheFirst, "first Java");
+    first.setDaemon(true);
+    first.start();
     System.exit(RAN + Main.run(args));
+  }
+
+  /**
+   * The first Java holds the other end of the input and writes nothing: the input ends when the
+   * first Java does, even where it is killed and can say nothing.
+   */
+  private static void endWithTheFirst() {
+    try {
+      System.in.transferTo(OutputStream.nullOutputStream());
+    } catch (IOException ended) {
+      // As good as the end of the input.
+    }
+    System.exit(QuickStart.TERMINATED);
   }
 
   /**
