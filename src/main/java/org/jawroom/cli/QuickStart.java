@@ -46,17 +46,18 @@ final class QuickStart {
     if (jar.isEmpty() || !javaCan() || !isMemory(options) || !isSmall(args)) {
       return OptionalInt.empty();
     }
-    try {
-      ClassArchive archive = ClassArchive.beside(jar.get());
-      boolean make = args.length > 0 && args[0].equals("matrix") && archive.claim();
-      try {
-        String option = make ? archive.making() : archive.using();
-        return SecondJava.statusOf(waitFor(start(jar.get(), options, option, args)));
-      } finally {
-        if (make) {
-          archive.settle();
-        }
+    try (ClassArchive archive = ClassArchive.beside(jar.get())) {
+      Optional<Path> sound = archive.sound();
+      boolean make =
+          sound.isEmpty() && args.length > 0 && args[0].equals("matrix") && archive.claim();
+      List<String> option =
+          make ? archive.making() : sound.map(ClassArchive::using).stream().toList();
+      int ended = waitFor(start(jar.get(), options, option, args));
+      if (make && SecondJava.ran(ended)) {
+        archive.settle();
       }
+      OptionalInt status = SecondJava.statusOf(ended);
+      return make && status.isEmpty() ? archive.keptStatus() : status;
     } catch (IOException cannot) {
       return OptionalInt.empty();
     }
@@ -91,12 +92,12 @@ final class QuickStart {
     return tables == null ? file.length() : Arrays.stream(tables).mapToLong(File::length).sum();
   }
 
-  private static Process start(Path jar, List<String> options, String archive, String[] args)
+  private static Process start(Path jar, List<String> options, List<String> archive, String[] args)
       throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(options);
-    command.add(archive);
+    command.addAll(archive);
     command.addAll(
         List.of("-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
     command.addAll(List.of("-cp", jar.toString(), SecondJava.class.getName()));

@@ -19,7 +19,9 @@ public final class SecondJava {
     Thread first = new Thread(SecondJava::endWithTheFirst, "first Java");
     first.setDaemon(true);
     first.start();
-    System.exit(RAN + Main.run(args));
+    int status = Main.run(args);
+    ClassArchive.keepStatus(status);
+    System.exit(RAN + status);
   }
 
   /**
@@ -45,7 +47,11 @@ public final class SecondJava {
     if (ended < RAN) {
       return OptionalInt.empty();
     }
-    boolean ran = ended <= RAN + ExitStatus.UNREADABLE || ended == RAN + ExitStatus.BUG;
-    return OptionalInt.of(ran ? ended - RAN : ended);
+    return OptionalInt.of(ran(ended) ? ended - RAN : ended);
+  }
+
+  /** Whether a command ran to its end, and so did the Java it ran in. */
+  static boolean ran(int ended) {
+    return ended >= RAN && ended <= RAN + ExitStatus.UNREADABLE || ended == RAN + ExitStatus.BUG;
   }
 }

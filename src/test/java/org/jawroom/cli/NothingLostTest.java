@@ -179,7 +179,7 @@ class NothingLostTest {
     return err.toString();
   }
 
-  private static boolean done(String... command) throws Exception {
+  static boolean done(String... command) throws Exception {
     try {
       return new ProcessBuilder(command).redirectErrorStream(true).start().waitFor() == 0;
     } catch (IOException noSuchCommand) {
