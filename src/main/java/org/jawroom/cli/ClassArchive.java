@@ -38,6 +38,9 @@ final class ClassArchive implements Closeable {
   /** Where nobody reads or writes: some systems keep others from what is locked. */
   private static final long PLACE = Long.MAX_VALUE - 1;
 
+  /** Several times what an archive takes: where it finds no room, Java complains to the user. */
+  private static final long ROOM = 64 << 20;
+
   private static final int BUFFER = 1 << 16;
 
   private final Path folder;
@@ -108,6 +111,9 @@ final class ClassArchive implements Closeable {
   boolean claim() {
     FileChannel channel = null;
     try {
+      if (Files.getFileStore(folder).getUsableSpace() < ROOM) {
+        return false;
+      }
       channel =
           FileChannel.open(
               claim,
