@@ -100,6 +100,9 @@ final class QuickStart {
     command.addAll(archive);
     command.addAll(
         List.of("-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+    if (System.console() != null) {
+      command.add("-D" + Progress.TERMINAL + "=true");
+    }
     command.addAll(List.of("-cp", jar.toString(), SecondJava.class.getName()));
     command.addAll(List.of(args));
     // The end of its input tells the second Java that this one has ended, however it ended.
