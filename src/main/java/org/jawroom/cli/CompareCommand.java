@@ -76,10 +76,12 @@ final class CompareCommand implements Callable<Integer> {
     Comparison comparison =
         Comparison.of(
             before.pairings(workers, Progress.on(err)), after.pairings(workers, Progress.on(err)));
+    before.refuseTwins();
+    after.refuseTwins();
     if (csv) {
       ComparisonCsv.write(comparison, out);
     } else {
-      ComparisonText.lines(before.told(), after.told(), comparison, unit).forEach(out::println);
+      ComparisonText.write(before.told(), after.told(), comparison, unit, out::println);
     }
     out.flush();
     return ExitStatus.DONE;

@@ -1,29 +1,32 @@
 package org.jawroom.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.jawroom.report.PairingRow;
+import java.util.function.Function;
+import org.jawroom.advice.Advice;
+import org.jawroom.report.ComparedSide;
 import org.jawroom.report.PairingRows;
 import org.jawroom.report.PairingsCsv;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.UnreadablePairings;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
-import org.jawroom.tables.source.FileRead;
 import org.jawroom.tables.source.UnreadableInput;
 
 /**
  * One of the two that are compared: a report as it stands, or tables to be solved.
  *
  * @param path as it was given
- * @param report the rows of a report; empty for tables
+ * @param pairings of a report those read, of tables those solved once they are
  * @param reading what came of the tables; empty for a report
  */
-record CompareSide(Path path, Optional<List<PairingRow>> report, Optional<Reading> reading) {
+record CompareSide(Path path, ComparedSide pairings, Optional<Reading> reading) {
 
   /**
    * Reads, but does not yet solve. A folder that holds {@code pairings.csv} is a report, and so is
@@ -31,20 +34,39 @@ record CompareSide(Path path, Optional<List<PairingRow>> report, Optional<Readin
    *
    * @param settings win over those of tables; a report stays as it is
    */
-  static CompareSide read(Path path, Map<String, String> settings) throws UnreadableInput {
-    Path file = Files.isDirectory(path) ? path.resolve(PairingsCsv.FILE) : path;
+  static CompareSide read(Path path, Map<String, String> settings)
+      throws UnreadableInput, IOException {
+    Path file = file(path);
     boolean named = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
     return named && Files.isRegularFile(file)
-        ? new CompareSide(path, Optional.of(rows(file)), Optional.empty())
-        : new CompareSide(path, Optional.empty(), Optional.of(Input.read(path, settings)));
+        ? new CompareSide(path, rows(file), Optional.empty())
+        : new CompareSide(path, new ComparedSide(), Optional.of(Input.read(path, settings)));
   }
 
-  private static List<PairingRow> rows(Path file) throws UnreadableInput {
-    try {
-      return PairingRows.read(FileRead.bytes(file));
+  private static Path file(Path path) {
+    return Files.isDirectory(path) ? path.resolve(PairingsCsv.FILE) : path;
+  }
+
+  private static ComparedSide rows(Path file) throws UnreadableInput, IOException {
+    ComparedSide side = new ComparedSide();
+    try (InputStream in = opened(file)) {
+      PairingRows.read(in, side::add);
+      return side;
     } catch (UnreadablePairings wrong) {
-      throw new UnreadableInput(file + " is no report of jawroom's: " + wrong.getMessage(), wrong);
+      throw noReport(file, wrong);
     }
+  }
+
+  private static InputStream opened(Path file) throws UnreadableInput {
+    try {
+      return Files.newInputStream(file);
+    } catch (IOException refused) {
+      throw new UnreadableInput(file + " could not be read: " + refused.getMessage(), refused);
+    }
+  }
+
+  private static UnreadableInput noReport(Path file, UnreadablePairings why) {
+    return new UnreadableInput(file + " is no report of jawroom's: " + why.getMessage(), why);
   }
 
   /** Whether faults were found in its tables. */
@@ -57,26 +79,48 @@ record CompareSide(Path path, Optional<List<PairingRow>> report, Optional<Readin
     return shop().map(shop -> shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM);
   }
 
-  /** The pairings, solved now if need be; to be asked only where nothing was refused. */
-  List<PairingRow> pairings(int threads, Progress progress) throws UnreadableInput {
-    if (report.isPresent()) {
-      return report.get();
+  /** The pairings, solved now if need be; to be asked once, and only where nothing was refused. */
+  ComparedSide pairings(int threads, Progress progress) throws UnreadableInput, IOException {
+    if (reading.isPresent()) {
+      long[] row = {1};
+      Solving.stream(
+          shop().orElseThrow(),
+          false,
+          threads,
+          progress,
+          Function.identity(),
+          some -> add(some, row));
     }
+    return pairings;
+  }
+
+  private void add(List<Advice> some, long[] row) throws IOException {
     try {
-      return PairingRows.of(Solving.all(shop().orElseThrow(), threads, progress));
+      PairingRows.of(some, (pairing, number) -> pairings.add(pairing, ++row[0]));
+    } catch (UnreadablePairings ours) {
+      throw new IllegalStateException("what is written can be read", ours);
+    }
+  }
+
+  /** To be asked when all pairings have been compared: none may be there twice. */
+  void refuseTwins() throws UnreadableInput {
+    try {
+      pairings.refuseTwins();
     } catch (UnreadablePairings alike) {
-      throw new UnreadableInput(path + " cannot be compared: " + alike.getMessage(), alike);
+      throw reading.isEmpty()
+          ? noReport(file(path), alike)
+          : new UnreadableInput(path + " cannot be compared: " + alike.getMessage(), alike);
     }
   }
 
   /** For a heading. */
   String told() {
-    return path + (report.isPresent() ? " (a report, as it stands)" : " (tables, solved now)");
+    return path + (reading.isEmpty() ? " (a report, as it stands)" : " (tables, solved now)");
   }
 
   /** Whether this is a report that lies among tables, which may have changed since. */
   boolean liesAmongTables() {
-    return report.isPresent() && Files.exists(path.resolve("machines.csv"));
+    return reading.isEmpty() && Files.exists(path.resolve("machines.csv"));
   }
 
   private Optional<Shop> shop() {

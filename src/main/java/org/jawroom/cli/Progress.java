@@ -4,6 +4,9 @@ import java.io.PrintWriter;
 
 /** A bar that fills up on a terminal; nothing in a pipe or a file. */
 final class Progress {
+  /** By this property the first Java says that it talks to a person: the second has no input. */
+  static final String TERMINAL = "jawroom.terminal";
+
   private static final int WIDTH = 30;
   private static final int LINE = WIDTH + 45;
 
@@ -19,7 +22,8 @@ final class Progress {
   /** Shown where the process is talking to a person. */
   @SuppressWarnings("SystemConsoleNull") // from Java 22 on it asks TERM alone, which is enough
   static Progress on(PrintWriter err) {
-    return new Progress(err, System.console() != null && !"dumb".equals(System.getenv("TERM")));
+    boolean person = Boolean.getBoolean(TERMINAL) || System.console() != null;
+    return new Progress(err, person && !"dumb".equals(System.getenv("TERM")));
   }
 
   /** Shown whatever {@code err} is. */

@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Starts small work twice as fast as {@code java -jar} would: in a second Java that takes its
@@ -31,7 +32,10 @@ final class QuickStart {
   private static final long SMALL = 250_000;
 
   /** What a process ends with that was asked to end: 128 and the number of that signal. */
-  private static final int TERMINATED = 128 + 15;
+  static final int TERMINATED = 128 + 15;
+
+  /** Far longer than moves that have begun take to be made. */
+  private static final long STOPPING_SECONDS = 20;
 
   private QuickStart() {}
 
@@ -42,17 +46,18 @@ final class QuickStart {
     if (jar.isEmpty() || !javaCan() || !isMemory(options) || !isSmall(args)) {
       return OptionalInt.empty();
     }
-    try {
-      ClassArchive archive = ClassArchive.beside(jar.get());
-      boolean make = args.length > 0 && args[0].equals("matrix") && archive.claim();
-      try {
-        String option = make ? archive.making() : archive.using();
-        return SecondJava.statusOf(waitFor(start(jar.get(), options, option, args)));
-      } finally {
-        if (make) {
-          archive.settle();
-        }
+    try (ClassArchive archive = ClassArchive.beside(jar.get())) {
+      Optional<Path> sound = archive.sound();
+      boolean make =
+          sound.isEmpty() && args.length > 0 && args[0].equals("matrix") && archive.claim();
+      List<String> option =
+          make ? archive.making() : sound.map(ClassArchive::using).stream().toList();
+      int ended = waitFor(start(jar.get(), options, option, args));
+      if (make && SecondJava.ran(ended)) {
+        archive.settle();
       }
+      OptionalInt status = SecondJava.statusOf(ended);
+      return make && status.isEmpty() ? archive.keptStatus() : status;
     } catch (IOException cannot) {
       return OptionalInt.empty();
     }
@@ -87,21 +92,28 @@ final class QuickStart {
     return tables == null ? file.length() : Arrays.stream(tables).mapToLong(File::length).sum();
   }
 
-  private static Process start(Path jar, List<String> options, String archive, String[] args)
+  private static Process start(Path jar, List<String> options, List<String> archive, String[] args)
       throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(options);
-    command.add(archive);
+    command.addAll(archive);
     command.addAll(
         List.of("-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+    if (System.console() != null) {
+      command.add("-D" + Progress.TERMINAL + "=true");
+    }
     command.addAll(List.of("-cp", jar.toString(), SecondJava.class.getName()));
     command.addAll(List.of(args));
-    return new ProcessBuilder(command).inheritIO().start();
+    // The end of its input tells the second Java that this one has ended, however it ended.
+    return new ProcessBuilder(command)
+        .inheritIO()
+        .redirectInput(ProcessBuilder.Redirect.PIPE)
+        .start();
   }
 
   private static int waitFor(Process process) {
-    Thread stop = new Thread(process::destroy);
+    Thread stop = new Thread(() -> stop(process));
     Runtime.getRuntime().addShutdownHook(stop);
     while (true) {
       try {
@@ -114,6 +126,18 @@ final class QuickStart {
         // This Java is being stopped, and stops the other; nothing is to be begun again.
         return TERMINATED;
       }
+    }
+  }
+
+  /** Returns when the process has ended, so that nothing is written after this Java has ended. */
+  private static void stop(Process process) {
+    process.destroy();
+    try {
+      if (!process.waitFor(STOPPING_SECONDS, TimeUnit.SECONDS)) {
+        process.destroyForcibly().waitFor();
+      }
+    } catch (InterruptedException goOn) {
+      process.destroyForcibly();
     }
   }
 

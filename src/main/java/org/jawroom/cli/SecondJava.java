@@ -1,5 +1,7 @@
 package org.jawroom.cli;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.OptionalInt;
 
 /**
@@ -14,7 +16,25 @@ public final class SecondJava {
 
   /** Runs a command and ends the process with its exit status and {@value #RAN}. */
   public static void main(String[] args) {
-    System.exit(RAN + Main.run(args));
+    Thread first = new Thread(SecondJava::endWithTheFirst, "first Java");
+    first.setDaemon(true);
+    first.start();
+    int status = Main.run(args);
+    ClassArchive.keepStatus(status);
+    System.exit(RAN + status);
+  }
+
+  /**
+   * The first Java holds the other end of the input and writes nothing: the input ends when the
+   * first Java does, even where it is killed and can say nothing.
+   */
+  private static void endWithTheFirst() {
+    try {
+      System.in.transferTo(OutputStream.nullOutputStream());
+    } catch (IOException ended) {
+      // As good as the end of the input.
+    }
+    System.exit(QuickStart.TERMINATED);
   }
 
   /**
@@ -27,7 +47,11 @@ public final class SecondJava {
     if (ended < RAN) {
       return OptionalInt.empty();
     }
-    boolean ran = ended <= RAN + ExitStatus.UNREADABLE || ended == RAN + ExitStatus.BUG;
-    return OptionalInt.of(ran ? ended - RAN : ended);
+    return OptionalInt.of(ran(ended) ? ended - RAN : ended);
+  }
+
+  /** Whether a command ran to its end, and so did the Java it ran in. */
+  static boolean ran(int ended) {
+    return ended >= RAN && ended <= RAN + ExitStatus.UNREADABLE || ended == RAN + ExitStatus.BUG;
   }
 }

@@ -27,6 +27,8 @@ public final class PngFile {
     picture.paint(pen);
     pen.dispose();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    // No temporary file: in a folder that others share, it could not always be made.
+    ImageIO.setUseCache(false);
     try {
       ImageIO.write(image, "png", bytes);
     } catch (IOException inMemory) {

@@ -1,6 +1,5 @@
 package org.jawroom.report;
 
-import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -8,14 +7,9 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileTime;
 import java.security.SecureRandom;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,11 +29,6 @@ public final class AtomicFiles implements Closeable {
     void writeTo(OutputStream out) throws IOException;
   }
 
-  private static final int BUFFER = 1 << 16;
-
-  /** Runs take minutes; what lies about longer than this was left by one that was killed. */
-  private static final Duration LEFT = Duration.ofDays(1);
-
   private static final SecureRandom NUMBERS = new SecureRandom();
 
   private final Path directory;
@@ -48,7 +37,7 @@ public final class AtomicFiles implements Closeable {
   private final Map<String, String> written = new LinkedHashMap<>();
 
   private final Map<String, String> kept = new LinkedHashMap<>();
-  private final List<OutputStream> open = new ArrayList<>();
+  private final List<PartFile> parts = new ArrayList<>();
 
   /**
    * No file yet; makes the directory if need be.
@@ -60,6 +49,7 @@ public final class AtomicFiles implements Closeable {
     if (!Files.isDirectory(directory)) {
       Files.createDirectories(directory);
     }
+    Publications.begin(this);
   }
 
   /**
@@ -98,13 +88,27 @@ public final class AtomicFiles implements Closeable {
       String what = Files.isDirectory(target) ? "a directory" : "no ordinary file";
       throw new FileAlreadyExistsException(target.toString(), null, "is " + what);
     }
-    Path temporary = free("part");
-    written.put(name, temporary.getFileName().toString());
-    OutputStream out =
-        new BufferedOutputStream(
-            Files.newOutputStream(temporary, StandardOpenOption.WRITE), BUFFER);
-    open.add(out);
-    return out;
+    Publications.make(
+        () -> {
+          PartFile part = part();
+          written.put(name, part.file().getFileName().toString());
+          parts.add(part);
+        });
+    return parts.get(parts.size() - 1).out();
+  }
+
+  private PartFile part() throws IOException {
+    while (true) {
+      try {
+        PartFile part = new PartFile(unused("part"));
+        if (!part.isTaken()) {
+          return part;
+        }
+        part.close();
+      } catch (FileSystemException refused) {
+        throw inFolder(refused);
+      }
+    }
   }
 
   /**
@@ -114,53 +118,73 @@ public final class AtomicFiles implements Closeable {
    * @throws IOException if a file could not be written or moved; then none has changed
    */
   public List<Path> publish() throws IOException {
-    for (OutputStream out : open) {
-      out.close();
+    for (PartFile part : parts) {
+      part.force();
     }
-    for (String temporary : written.values()) {
-      Moves.force(directory.resolve(temporary));
-    }
-    try (FolderLock lock = FolderLock.on(directory)) {
-      Moves.finish(directory);
-      if (lock.isHeld()) {
-        clearLeftovers();
-      }
-      keepOld();
-      moveAll();
-    }
+    FolderLock folder = FolderLock.on(directory);
+    Publications.make(
+        () -> {
+          try (FolderLock lock = folder) {
+            closeParts();
+            Moves.finish(directory);
+            if (lock.isHeld()) {
+              clearLeftovers();
+            }
+            keepOld();
+            moveAll();
+          }
+        });
     return written.keySet().stream().map(directory::resolve).toList();
   }
 
+  /**
+   * What killed runs have left. The old files and the list are made under the folder's lock alone;
+   * new files may belong to a run that still writes them.
+   */
   private void clearLeftovers() throws IOException {
-    Instant since = Instant.now().minus(LEFT);
     List<Path> all;
     try (Stream<Path> listed = Files.list(directory)) {
       all = listed.filter(path -> Moves.isOurs(path.getFileName().toString())).toList();
     }
     for (Path path : all) {
-      try {
-        FileTime changed = Files.getLastModifiedTime(path, LinkOption.NOFOLLOW_LINKS);
-        boolean mine = written.containsValue(path.getFileName().toString());
-        if (changed.toInstant().isBefore(since) && !mine) {
-          Files.delete(path);
-        }
-      } catch (NoSuchFileException gone) {
-        // Its own run has put it in its place, or taken it away.
+      if (!Moves.isPart(path.getFileName().toString())) {
+        remove(path);
+      } else if (!Publications.isWriting(path)) {
+        PartFile.removeIfLeft(path);
       }
+    }
+  }
+
+  private static void remove(Path left) {
+    try {
+      Files.deleteIfExists(left);
+    } catch (IOException stays) {
+      // It takes room, but does no harm.
     }
   }
 
   /** Takes away whatever is not in its place. */
   @Override
   public void close() throws IOException {
-    for (OutputStream out : open) {
-      try {
-        out.close();
-      } catch (IOException full) {
-        // What it held is given up; publish() has thrown the same where it was wanted.
-      }
-    }
+    closeParts();
     clean();
+    Publications.end(this);
+  }
+
+  private void closeParts() throws IOException {
+    for (PartFile part : parts) {
+      part.close();
+    }
+  }
+
+  boolean isWriting(Path file) {
+    return parts.stream().anyMatch(part -> part.file().equals(file));
+  }
+
+  /** Removes as {@link #close} does what is not in its place; whoever writes there may go on. */
+  void abandon() {
+    Stream.concat(written.values().stream(), kept.values().stream())
+        .forEach(name -> remove(directory.resolve(name)));
   }
 
   /**
@@ -169,14 +193,21 @@ public final class AtomicFiles implements Closeable {
    */
   private Path free(String suffix) throws IOException {
     try {
-      return Files.createFile(
-          directory.resolve(Moves.name(NUMBERS.nextLong() & Long.MAX_VALUE, suffix)));
+      return Files.createFile(unused(suffix));
     } catch (FileSystemException refused) {
-      // It is the folder that people know.
-      throw refused.getReason() == null
-          ? refused
-          : new FileSystemException(directory.toString(), null, refused.getReason());
+      throw inFolder(refused);
     }
+  }
+
+  private Path unused(String suffix) {
+    return directory.resolve(Moves.name(NUMBERS.nextLong() & Long.MAX_VALUE, suffix));
+  }
+
+  /** It is the folder that people know. */
+  private FileSystemException inFolder(FileSystemException refused) {
+    return refused.getReason() == null
+        ? refused
+        : new FileSystemException(directory.toString(), null, refused.getReason());
   }
 
   private void keepOld() throws IOException {

@@ -1,6 +1,5 @@
 package org.jawroom.report;
 
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.placement.Verdict;
@@ -20,11 +19,13 @@ import org.jawroom.placement.Verdict;
  */
 record ComparedPair(PairingRow old, PairingRow now) {
 
-  /** Those that lost most first: in the verdict, then margin, then usable opening. */
-  static final Comparator<ComparedPair> WORST_FIRST =
-      Comparator.comparingInt(ComparedPair::stepsGained)
-          .thenComparingLong(ComparedPair::marginGained)
-          .thenComparingLong(ComparedPair::openingGained);
+  /**
+   * What is gained in the verdict, in margin, in usable opening; what was lost is below 0. The
+   * first in which two pairs differ says which lost more.
+   */
+  long[] gains() {
+    return new long[] {stepsGained(), marginGained(), openingGained()};
+  }
 
   Change change() {
     if (old.verdict() == now.verdict()) {

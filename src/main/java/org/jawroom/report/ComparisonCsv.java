@@ -12,7 +12,7 @@ import org.apache.commons.csv.CSVPrinter;
  * them, and one for each that is only in one of the two. RFC 4180 with CRLF. The margins are {@code
  * best_margin_mm} of {@code pairings.csv}; what limits is the new one's.
  */
-public final class ComparisonCsv {
+public final class ComparisonCsv implements Comparison.Reader {
   private static final String[] HEADER = {
     "machine",
     "vise",
@@ -24,31 +24,37 @@ public final class ComparisonCsv {
     "limited_by"
   };
 
-  private ComparisonCsv() {}
+  private final CSVPrinter printer;
+
+  private ComparisonCsv(CSVPrinter printer) {
+    this.printer = printer;
+  }
 
   public static void write(Comparison comparison, Appendable out) throws IOException {
     CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180);
     printer.printRecord((Object[]) HEADER);
-    for (Change change : ComparisonText.LISTED) {
-      for (ComparedPair pair : comparison.pairs(change)) {
-        printer.printRecord(
-            row(
-                pair.now(),
-                change,
-                verdict(pair.old()),
-                verdict(pair.now()),
-                margin(pair.old()),
-                margin(pair.now()),
-                limitedBy(pair.now())));
-      }
-    }
-    for (PairingRow old : comparison.only(Change.ONLY_OLD)) {
-      printer.printRecord(row(old, Change.ONLY_OLD, verdict(old), "", margin(old), "", ""));
-    }
-    for (PairingRow now : comparison.only(Change.ONLY_NEW)) {
-      printer.printRecord(
-          row(now, Change.ONLY_NEW, "", verdict(now), "", margin(now), limitedBy(now)));
-    }
+    comparison.read(new ComparisonCsv(printer));
+  }
+
+  @Override
+  public void pair(Change change, ComparedPair pair) throws IOException {
+    printer.printRecord(
+        row(
+            pair.now(),
+            change,
+            verdict(pair.old()),
+            verdict(pair.now()),
+            margin(pair.old()),
+            margin(pair.now()),
+            limitedBy(pair.now())));
+  }
+
+  @Override
+  public void only(Change side, PairingRow one) throws IOException {
+    printer.printRecord(
+        side == Change.ONLY_OLD
+            ? row(one, side, verdict(one), "", margin(one), "", "")
+            : row(one, side, "", verdict(one), "", margin(one), limitedBy(one)));
   }
 
   private static List<String> row(PairingRow names, Change change, String... cells) {

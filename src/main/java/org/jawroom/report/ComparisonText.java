@@ -1,15 +1,13 @@
 package org.jawroom.report;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.io.IOException;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.function.Consumer;
 
 /** What changed, for people at a terminal of 80 columns: how many, then which. */
-public final class ComparisonText {
-
-  /** The changes whose pairings are listed, in this order. */
-  static final List<Change> LISTED =
-      List.of(Change.WORSE, Change.BETTER, Change.NOW_KNOWN, Change.OTHERWISE);
-
+public final class ComparisonText implements Comparison.Reader {
   private static final int COLUMNS = 80;
 
   /** Blanks before what is told of a pairing, and before every line that goes on. */
@@ -19,79 +17,88 @@ public final class ComparisonText {
 
   private final Comparison comparison;
   private final ComparisonWords words;
-  private final List<String> lines = new ArrayList<>();
+  private final Consumer<String> lines;
+  private final Set<Change> begun = EnumSet.noneOf(Change.class);
 
-  private ComparisonText(Comparison comparison, PeopleUnit unit) {
+  /** Of the side whose pairings are being listed, what is named as a whole. */
+  private Set<String> machines = Set.of();
+
+  private Set<String> vises = Set.of();
+
+  private ComparisonText(Comparison comparison, PeopleUnit unit, Consumer<String> lines) {
     this.comparison = comparison;
     this.words = new ComparisonWords(unit);
+    this.lines = lines;
   }
 
   /**
-   * The lines, without line ends and without anything that could steer a terminal.
+   * Writes the lines one by one, without line ends and without anything that could steer a
+   * terminal.
    *
    * @param old what the old is, for the heading; {@code now} likewise
    */
-  public static List<String> lines(String old, String now, Comparison comparison, PeopleUnit unit) {
-    ComparisonText text = new ComparisonText(comparison, unit);
+  public static void write(
+      String old, String now, Comparison comparison, PeopleUnit unit, Consumer<String> lines)
+      throws IOException {
+    ComparisonText text = new ComparisonText(comparison, unit, lines);
     // Not broken, so that a path can be copied.
-    text.lines.add(PlainText.forTerminal("Old: " + old));
-    text.lines.add(PlainText.forTerminal("New: " + now));
+    lines.accept(PlainText.forTerminal("Old: " + old));
+    lines.accept(PlainText.forTerminal("New: " + now));
     text.counts();
-    LISTED.forEach(text::changed);
-    text.only(Change.ONLY_OLD);
-    text.only(Change.ONLY_NEW);
-    return text.lines;
+    comparison.read(text);
   }
 
   private void counts() {
-    count(comparison.pairs(Change.WORSE).size(), "got worse");
-    count(comparison.pairs(Change.BETTER).size(), "got better");
-    countIfAny(comparison.pairs(Change.NOW_KNOWN).size(), "now known");
-    countIfAny(comparison.pairs(Change.OTHERWISE).size(), "changed otherwise");
-    count(comparison.pairs(Change.UNCHANGED).size(), "unchanged");
-    countIfAny(comparison.only(Change.ONLY_OLD).size(), "only in the old");
-    countIfAny(comparison.only(Change.ONLY_NEW).size(), "only in the new");
+    count(Change.WORSE, "got worse");
+    count(Change.BETTER, "got better");
+    countIfAny(Change.NOW_KNOWN, "now known");
+    countIfAny(Change.OTHERWISE, "changed otherwise");
+    count(Change.UNCHANGED, "unchanged");
+    countIfAny(Change.ONLY_OLD, "only in the old");
+    countIfAny(Change.ONLY_NEW, "only in the new");
   }
 
-  private void countIfAny(int number, String what) {
-    if (number > 0) {
-      count(number, what);
+  private void countIfAny(Change change, String what) {
+    if (comparison.count(change) > 0) {
+      count(change, what);
     }
   }
 
-  private void count(int number, String what) {
-    String digits = String.valueOf(number);
-    lines.add(" ".repeat(Math.max(0, COUNT_WIDTH - digits.length())) + digits + "  " + what);
+  private void count(Change change, String what) {
+    String digits = String.valueOf(comparison.count(change));
+    lines.accept(" ".repeat(Math.max(0, COUNT_WIDTH - digits.length())) + digits + "  " + what);
   }
 
-  private void changed(Change change) {
-    List<ComparedPair> pairs = comparison.pairs(change);
-    if (pairs.isEmpty()) {
-      return;
-    }
-    add(0, change.heading() + ":");
-    for (ComparedPair pair : pairs) {
-      add(2, name(pair.now()) + ": " + ComparisonWords.verdicts(pair));
-      String facts = words.facts(pair);
-      if (!facts.isEmpty()) {
-        add(DETAIL, facts);
-      }
+  @Override
+  public void pair(Change change, ComparedPair pair) {
+    begin(change);
+    add(2, name(pair.now()) + ": " + ComparisonWords.verdicts(pair));
+    String facts = words.facts(pair);
+    if (!facts.isEmpty()) {
+      add(DETAIL, facts);
     }
   }
 
-  private void only(Change side) {
-    List<PairingRow> rows = comparison.only(side);
-    if (rows.isEmpty()) {
-      return;
+  @Override
+  public void only(Change side, PairingRow pairing) {
+    if (begin(side)) {
+      machines = new LinkedHashSet<>(comparison.machinesOnly(side));
+      vises = new LinkedHashSet<>(comparison.visesOnly(side));
+      machines.forEach(machine -> add(2, "machine " + machine));
+      vises.forEach(vise -> add(2, "vise " + vise));
     }
-    add(0, side.heading() + ":");
-    List<String> machines = comparison.machinesOnly(side);
-    List<String> vises = comparison.visesOnly(side);
-    machines.forEach(machine -> add(2, "machine " + machine));
-    vises.forEach(vise -> add(2, "vise " + vise));
-    rows.stream()
-        .filter(row -> !machines.contains(row.machine()) && !vises.contains(row.vise()))
-        .forEach(row -> add(2, name(row)));
+    if (!machines.contains(pairing.machine()) && !vises.contains(pairing.vise())) {
+      add(2, name(pairing));
+    }
+  }
+
+  /** Writes the heading before the first. */
+  private boolean begin(Change change) {
+    boolean first = begun.add(change);
+    if (first) {
+      add(0, change.heading() + ":");
+    }
+    return first;
   }
 
   private static String name(PairingRow row) {
@@ -99,6 +106,6 @@ public final class ComparisonText {
   }
 
   private void add(int indent, String text) {
-    lines.addAll(WrappedLines.wrapped(PlainText.forTerminal(text), indent, DETAIL, COLUMNS));
+    WrappedLines.wrapped(PlainText.forTerminal(text), indent, DETAIL, COLUMNS).forEach(lines);
   }
 }

@@ -45,6 +45,11 @@ final class Moves {
     return name.matches("\\.jawroom-([0-9]+\\.(part|old)|moves\\.part)");
   }
 
+  /** Whether a file of this name is a new one that some run may still be writing. */
+  static boolean isPart(String name) {
+    return name.matches("\\.jawroom-[0-9]+\\.part");
+  }
+
   /**
    * Makes them all.
    *

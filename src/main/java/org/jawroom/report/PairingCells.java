@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 import org.jawroom.clearance.JawEnd;
@@ -35,13 +36,32 @@ final class PairingCells {
           "usable_to_mm",
           "missing");
 
-  /** Finer than we write, so that nothing is rounded here; no exponents, no separators. */
-  private static final Pattern MILLIMETRES = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,6})?");
+  /**
+   * Finer than we write, so that nothing is rounded here; no exponents, no separators. A decimal
+   * comma is what spreadsheets write where people do.
+   */
+  private static final Pattern MILLIMETRES = Pattern.compile("-?[0-9]{1,9}(?:([.,])[0-9]{1,6})?");
 
   private static final int LONGEST_SHOWN = 40;
 
-  /** Where the columns stand that are read. */
-  record Columns(Map<String, Integer> places) {}
+  /** Where the columns stand that are read, and how numbers are written, once that is known. */
+  static final class Columns {
+    private final int count;
+    private final Map<String, Integer> places;
+    private char decimal;
+
+    Columns(int count, Map<String, Integer> places) {
+      this.count = count;
+      this.places = places;
+    }
+
+    /** Whether numbers before this were written with another decimal sign. */
+    boolean isOther(char sign) {
+      char before = decimal == 0 ? sign : decimal;
+      decimal = before;
+      return before != sign;
+    }
+  }
 
   private final Columns columns;
   private final CSVRecord cells;
@@ -63,10 +83,19 @@ final class PairingCells {
       throw new UnreadablePairings(
           "it has no column" + (lacking.size() == 1 ? " " : "s ") + String.join(", ", lacking));
     }
-    return new Columns(places);
+    return new Columns(header.size(), places);
   }
 
   PairingRow row() throws UnreadablePairings {
+    if (cells.size() != columns.count) {
+      throw new UnreadablePairings(
+          "row "
+              + cells.getRecordNumber()
+              + " has "
+              + cells.size()
+              + " cells, but the header has "
+              + columns.count);
+    }
     String missing = text("missing");
     return new PairingRow(
         filled("machine"),
@@ -109,11 +138,24 @@ final class PairingCells {
     if (text.isEmpty()) {
       return OptionalLong.empty();
     }
-    if (!MILLIMETRES.matcher(text).matches()) {
+    Matcher number = MILLIMETRES.matcher(text);
+    if (!number.matches()) {
       throw fault(column, "is no number of millimetres");
     }
+    // A comma among points might as well stand between thousands.
+    if (number.group(1) != null && columns.isOther(number.group(1).charAt(0))) {
+      throw fault(
+          column,
+          "has a decimal "
+              + (number.group(1).equals(",")
+                  ? "comma, but numbers before it a point"
+                  : "point, but numbers before it a comma")
+              + "; write all alike");
+    }
     return OptionalLong.of(
-        new BigDecimal(text).multiply(BigDecimal.valueOf(Length.MM)).longValueExact());
+        new BigDecimal(text.replace(',', '.'))
+            .multiply(BigDecimal.valueOf(Length.MM))
+            .longValueExact());
   }
 
   private <T> T oneOf(String column, T[] values, Function<T, String> word)
@@ -136,7 +178,7 @@ final class PairingCells {
   }
 
   private String text(String column) {
-    return cells.get(columns.places().get(column));
+    return cells.get(columns.places.get(column));
   }
 
   private UnreadablePairings fault(String column, String why) {

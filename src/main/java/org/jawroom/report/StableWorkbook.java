@@ -15,6 +15,10 @@ final class StableWorkbook implements Closeable {
   /** When every workbook says it was made, so that equal reports are equal files. */
   private static final Instant EVERY_BOOK = Instant.parse("2000-01-01T00:00:00Z");
 
+  static {
+    Scratch.useForWorkbooks();
+  }
+
   private final StableBook book;
 
   /**

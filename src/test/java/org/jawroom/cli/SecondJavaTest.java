@@ -2,7 +2,9 @@ package org.jawroom.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class SecondJavaTest {
@@ -19,6 +21,14 @@ class SecondJavaTest {
     assertEquals(OptionalInt.of(ExitStatus.WRONG_USE), SecondJava.statusOf(102));
     assertEquals(OptionalInt.of(ExitStatus.UNREADABLE), SecondJava.statusOf(103));
     assertEquals(OptionalInt.of(ExitStatus.BUG), SecondJava.statusOf(170));
+  }
+
+  /** What a Java that was killed while it wrote an archive has left is none. */
+  @Test
+  void ran_isTrueOfACommandThatEndedAlone() {
+    assertEquals(
+        List.of(100, 101, 102, 103, 170),
+        IntStream.range(0, 256).filter(SecondJava::ran).boxed().toList());
   }
 
   /** 128 and the signal: common practice of POSIX shells and of Java's own {@code Process}. */

@@ -2,6 +2,8 @@ package org.jawroom.report;
 
 import static org.jawroom.report.Invented.mm;
 
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -43,6 +45,43 @@ final class ComparedRows {
 
   static PairingRow limited(String best, String margin, String usable) {
     return row("M", "v", Verdict.LIMITED, best, margin, usable);
+  }
+
+  /** As if read from a file, with so little memory that most goes through files. */
+  static ComparedSide side(List<PairingRow> rows) throws IOException {
+    ComparedSide side = new ComparedSide(500);
+    for (int i = 0; i < rows.size(); i++) {
+      side.add(rows.get(i), i + 2);
+    }
+    return side;
+  }
+
+  static Comparison comparison(List<PairingRow> old, List<PairingRow> now) throws IOException {
+    return Comparison.of(side(old), side(now), 700);
+  }
+
+  /** What a comparison hands on, in that order. */
+  record Read(List<ComparedPair> pairs, List<PairingRow> only) {
+    static Read of(Comparison comparison, Change wanted) throws IOException {
+      Read read = new Read(new ArrayList<>(), new ArrayList<>());
+      comparison.read(
+          new Comparison.Reader() {
+            @Override
+            public void pair(Change change, ComparedPair pair) {
+              if (change == wanted) {
+                read.pairs.add(pair);
+              }
+            }
+
+            @Override
+            public void only(Change side, PairingRow pairing) {
+              if (side == wanted) {
+                read.only.add(pairing);
+              }
+            }
+          });
+      return read;
+    }
   }
 
   private static OptionalLong length(String text) {

@@ -3,9 +3,17 @@ package org.jawroom.report;
 import static org.jawroom.report.ComparedRows.limited;
 import static org.jawroom.report.ComparedRows.row;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Random;
 import org.jawroom.placement.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -95,7 +103,7 @@ class ComparisonTest {
   }
 
   @Test
-  void pairs_thatGotWorse_startWithTheVerdictThatLostMost() {
+  void pairs_thatGotWorse_startWithTheVerdictThatLostMost() throws IOException {
     List<PairingRow> old = new ArrayList<>();
     List<PairingRow> now = new ArrayList<>();
     add(
@@ -129,30 +137,99 @@ class ComparisonTest {
         now,
         row("M", "great gain", Verdict.FITS, "5"),
         row("M", "great gain", Verdict.FITS, "9"));
-    Comparison comparison = Comparison.of(old, now);
 
     assertEquals(
         List.of("no mount", "deeper", "to limited", "much less", "little less"),
-        vises(comparison.pairs(Change.WORSE)));
-    assertEquals(List.of("great gain", "gain"), vises(comparison.pairs(Change.BETTER)));
+        vises(ComparedRows.Read.of(ComparedRows.comparison(old, now), Change.WORSE).pairs()));
+    assertEquals(
+        List.of("great gain", "gain"),
+        vises(ComparedRows.Read.of(ComparedRows.comparison(old, now), Change.BETTER).pairs()));
   }
 
   @Test
-  void only_namesMachinesAndVisesThatAreNewOrGone() {
+  void only_namesMachinesAndVisesThatAreNewOrGone() throws IOException {
     PairingRow both = row("A", "v", Verdict.FITS, "5");
     PairingRow gone = row("B", "v", Verdict.FITS, "5");
     PairingRow added = row("A", "w", Verdict.FITS, "5");
     PairingRow alone = row("C", "w", Verdict.FITS, "5");
-    Comparison comparison = Comparison.of(List.of(both, gone), List.of(alone, both, added));
+    List<PairingRow> old = List.of(both, gone);
+    List<PairingRow> now = List.of(alone, both, added);
+    Comparison comparison = ComparedRows.comparison(old, now);
 
-    assertEquals(
-        List.of(both), comparison.pairs(Change.UNCHANGED).stream().map(ComparedPair::now).toList());
-    assertEquals(List.of(gone), comparison.only(Change.ONLY_OLD));
+    assertEquals(1, comparison.count(Change.UNCHANGED));
+    assertEquals(List.of(gone), ComparedRows.Read.of(comparison, Change.ONLY_OLD).only());
     assertEquals(List.of("B"), comparison.machinesOnly(Change.ONLY_OLD));
     assertEquals(List.of(), comparison.visesOnly(Change.ONLY_OLD));
-    assertEquals(List.of(alone, added), comparison.only(Change.ONLY_NEW));
+    assertEquals(
+        List.of(alone, added),
+        ComparedRows.Read.of(ComparedRows.comparison(old, now), Change.ONLY_NEW).only());
     assertEquals(List.of("C"), comparison.machinesOnly(Change.ONLY_NEW));
     assertEquals(List.of("w"), comparison.visesOnly(Change.ONLY_NEW));
+  }
+
+  /** Against lists held in memory; both sides in any order, some pairings of one side alone. */
+  @Test
+  void read_ofManyPairings_isInTheOrderInWhichListsWouldBe() throws IOException {
+    Random random = new Random(17);
+    for (int world = 0; world < 40; world++) {
+      List<PairingRow> old = random(random);
+      List<PairingRow> now = random(random);
+      Map<List<String>, PairingRow> before = new LinkedHashMap<>();
+      old.forEach(row -> before.put(List.of(row.machine(), row.vise()), row));
+      List<ComparedPair> both = new ArrayList<>();
+      List<PairingRow> onlyNew = new ArrayList<>();
+      for (PairingRow row : now) {
+        PairingRow was = before.remove(List.of(row.machine(), row.vise()));
+        if (was == null) {
+          onlyNew.add(row);
+        } else {
+          both.add(new ComparedPair(was, row));
+        }
+      }
+      for (Change change : Change.values()) {
+        List<ComparedPair> expected = new ArrayList<>(both);
+        expected.removeIf(pair -> pair.change() != change || change == Change.UNCHANGED);
+        Comparator<ComparedPair> worst = (a, b) -> Arrays.compare(a.gains(), b.gains());
+        if (change == Change.WORSE || change == Change.BETTER) {
+          expected.sort(change == Change.WORSE ? worst : worst.reversed());
+        }
+        List<PairingRow> only =
+            change == Change.ONLY_OLD
+                ? List.copyOf(before.values())
+                : change == Change.ONLY_NEW ? onlyNew : List.of();
+        assertEquals(
+            new ComparedRows.Read(expected, only),
+            ComparedRows.Read.of(ComparedRows.comparison(old, now), change),
+            change + " in world " + world);
+      }
+    }
+  }
+
+  @Test
+  void refuseTwins_ofPairingsThereTwice_namesTheFirstOfTheFile() throws IOException {
+    PairingRow late = row("A", "v", Verdict.FITS, "5");
+    PairingRow early = row("B", "v", Verdict.FITS, "5");
+    ComparedSide side = ComparedRows.side(List.of(late, early, early, early, late));
+    Comparison.of(side, ComparedRows.side(List.of()));
+    assertEquals(
+        "row 4 tells of the same pairing as row 3, B x v",
+        assertThrows(UnreadablePairings.class, side::refuseTwins).getMessage());
+  }
+
+  private static List<PairingRow> random(Random random) {
+    List<PairingRow> rows = new ArrayList<>();
+    for (int machine = 0; machine < 6; machine++) {
+      for (int vise = 0; vise < 5; vise++) {
+        if (random.nextInt(8) > 0) {
+          Verdict verdict = Verdict.values()[random.nextInt(Verdict.values().length)];
+          String margin = verdict == Verdict.UNKNOWN ? "" : "" + (random.nextInt(5) - 2);
+          String usable = verdict == Verdict.LIMITED ? random.nextInt(3) + "-9" : "";
+          rows.add(row("m" + machine, "v" + vise, verdict, margin, margin, usable));
+        }
+      }
+    }
+    Collections.shuffle(rows, random);
+    return rows;
   }
 
   private static Change change(PairingRow old, PairingRow now) {

@@ -6,33 +6,35 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jawroom.placement.Verdict;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTextTest {
-  private static final Comparison EVERY_KIND =
-      Comparison.of(
-          List.of(
-              row("A", "v", Verdict.FITS, "12.049", "12.049", "0-152.4"),
-              row("A", "w", Verdict.FITS, "5.049"),
-              row("B", "v", Verdict.MEASURE, "-0.5"),
-              row("B", "w", Verdict.UNKNOWN, ""),
-              row("C", "v", Verdict.NO_PLACE, "-7"),
-              row("C", "w", Verdict.FITS, "3"),
-              row("gone", "v", Verdict.FITS, "1")),
-          List.of(
-              row("A", "v", Verdict.LIMITED, "-0.051", "0.001", "76.21-152.4"),
-              row("A", "w", Verdict.FITS, "5.001"),
-              row("B", "v", Verdict.FITS, "0.5"),
-              row("B", "w", Verdict.NO_MOUNT, ""),
-              row("C", "v", Verdict.UNKNOWN, ""),
-              row("C", "w", Verdict.FITS, "3"),
-              row("A", "=x", Verdict.FITS, "1.2")));
+  private static Comparison everyKind() throws IOException {
+    return ComparedRows.comparison(
+        List.of(
+            row("A", "v", Verdict.FITS, "12.049", "12.049", "0-152.4"),
+            row("A", "w", Verdict.FITS, "5.049"),
+            row("B", "v", Verdict.MEASURE, "-0.5"),
+            row("B", "w", Verdict.UNKNOWN, ""),
+            row("C", "v", Verdict.NO_PLACE, "-7"),
+            row("C", "w", Verdict.FITS, "3"),
+            row("gone", "v", Verdict.FITS, "1")),
+        List.of(
+            row("A", "v", Verdict.LIMITED, "-0.051", "0.001", "76.21-152.4"),
+            row("A", "w", Verdict.FITS, "5.001"),
+            row("B", "v", Verdict.FITS, "0.5"),
+            row("B", "w", Verdict.NO_MOUNT, ""),
+            row("C", "v", Verdict.UNKNOWN, ""),
+            row("C", "w", Verdict.FITS, "3"),
+            row("A", "=x", Verdict.FITS, "1.2")));
+  }
 
   @Test
-  void lines_ofEveryKindOfChange_areGroupedWithTheWorstFirst() {
+  void lines_ofEveryKindOfChange_areGroupedWithTheWorstFirst() throws IOException {
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
@@ -65,7 +67,7 @@ class ComparisonTextTest {
               "  machine gone",
               "Only in the new:",
               "  vise =x"),
-          ComparisonText.lines("reports", "shop.xlsx", EVERY_KIND, PeopleUnit.MM));
+          written("reports", "shop.xlsx", everyKind(), PeopleUnit.MM));
     } finally {
       Locale.setDefault(before);
     }
@@ -74,7 +76,7 @@ class ComparisonTextTest {
   @Test
   void csv_ofEveryKindOfChange_hasARowForEach() throws IOException {
     StringBuilder out = new StringBuilder();
-    ComparisonCsv.write(EVERY_KIND, out);
+    ComparisonCsv.write(everyKind(), out);
     assertEquals(
         List.of(
             "machine,vise,change,old_verdict,new_verdict,old_margin_mm,new_margin_mm,limited_by",
@@ -90,7 +92,7 @@ class ComparisonTextTest {
   }
 
   @Test
-  void lines_inInches_areRoundedTowardLess() {
+  void lines_inInches_areRoundedTowardLess() throws IOException {
     // 0.999 in and 1.009 in; 2.999 in drawn in to 3.00, 5.999 in to 5.99.
     List<String> lines =
         lines(
@@ -105,7 +107,7 @@ class ComparisonTextTest {
   }
 
   @Test
-  void lines_ofAnOpeningChangedByLessThanIsShown_tellItExactly() {
+  void lines_ofAnOpeningChangedByLessThanIsShown_tellItExactly() throws IOException {
     List<String> lines =
         lines(
             limited("-5", "0.001", "76.21-152.4"),
@@ -119,7 +121,7 @@ class ComparisonTextTest {
   }
 
   @Test
-  void lines_ofLongAndHostileNames_stayWithin80ColumnsAndSteerNothing() {
+  void lines_ofLongAndHostileNames_stayWithin80ColumnsAndSteerNothing() throws IOException {
     String name = "vertical centre, hall 2, bay 11\u001b[2J " + "x".repeat(100);
     PairingRow old = row(name, name, Verdict.FITS, "5");
     List<String> lines = lines(old, row(name, name, Verdict.FITS, "4"), PeopleUnit.MM);
@@ -134,7 +136,15 @@ class ComparisonTextTest {
     assertEquals(List.of("abcd", " efg", " h"), WrappedLines.wrapped("abcdefgh", 0, 1, 4));
   }
 
-  private static List<String> lines(PairingRow old, PairingRow now, PeopleUnit unit) {
-    return ComparisonText.lines("a", "b", Comparison.of(List.of(old), List.of(now)), unit);
+  private static List<String> lines(PairingRow old, PairingRow now, PeopleUnit unit)
+      throws IOException {
+    return written("a", "b", ComparedRows.comparison(List.of(old), List.of(now)), unit);
+  }
+
+  private static List<String> written(
+      String old, String now, Comparison comparison, PeopleUnit unit) throws IOException {
+    List<String> lines = new ArrayList<>();
+    ComparisonText.write(old, now, comparison, unit, lines::add);
+    return lines;
   }
 }

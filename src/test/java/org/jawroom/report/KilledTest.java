@@ -1,8 +1,10 @@
 package org.jawroom.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -11,15 +13,13 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileTime;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,12 +58,61 @@ class KilledTest {
       int after = onlySet();
       assertTrue(after >= before, after + " after " + before);
     }
-    for (String name : others()) {
-      makeOld(folder.resolve(name));
-    }
     AtomicFiles.publish(folder, PublishLoop.set(-1));
     assertEquals(-1, onlySet());
     assertEquals(List.of(), others());
+  }
+
+  /** Asked to stop, a process makes the moves it has begun and takes away the rest. */
+  @Test
+  void publish_askedToStopAtAnyMoment_leavesOneWholeSetAndNothingElse() throws Exception {
+    AtomicFiles.publish(folder, PublishLoop.set(0));
+    Random random = new Random(7);
+    for (int stop = 0; stop < KILLS; stop++) {
+      int before = onlySet();
+      Process loop = loop(before + 1);
+      assumeTrue(loop.supportsNormalTermination(), "needs a signal that asks to stop");
+      await(() -> onlySetIsBeyond(before));
+      TimeUnit.MICROSECONDS.sleep(random.nextInt(60_000));
+      loop.destroy();
+      assertTrue(loop.waitFor(60, TimeUnit.SECONDS), "does not stop");
+
+      assertTrue(onlySet() > before);
+      List<String> left = others();
+      // What keeps other runs waiting keeps none waiting now.
+      left.remove(".jawroom-lock");
+      assertEquals(List.of(), left);
+    }
+  }
+
+  /** The file of a run that still writes stays, that of one that was killed goes. */
+  @Test
+  void publish_besideOtherRunsFiles_removesThoseOfTheKilledAlone() throws Exception {
+    Path living = folder.resolve(".jawroom-1.part");
+    Path killed = Files.createFile(folder.resolve(".jawroom-2.part"));
+    Path elsewhere = Files.writeString(folder.resolve("elsewhere"), "kept");
+    Path link = Files.createSymbolicLink(folder.resolve(".jawroom-3.part"), elsewhere);
+    Path unlike = Files.createFile(folder.resolve(".jawroom-x.part"));
+    Process other =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                PartHolder.class.getName(),
+                living.toString())
+            .start();
+    try {
+      assertEquals('!', other.getInputStream().read());
+      AtomicFiles.publish(folder.resolve("report0"), out -> out.write('x'));
+      assertTrue(Files.exists(living), "in work");
+      assertFalse(Files.exists(killed));
+    } finally {
+      other.destroyForcibly().waitFor();
+    }
+    AtomicFiles.publish(folder.resolve("report0"), out -> out.write('y'));
+    assertFalse(Files.exists(living));
+    assertTrue(Files.exists(link) && Files.exists(unlike));
+    assertEquals("kept", Files.readString(elsewhere));
   }
 
   /** At each step after the list was written, as far as a kill can have let it come. */
@@ -81,7 +130,7 @@ class KilledTest {
       }
       lines.add("end");
       Files.write(folder.resolve(".jawroom-moves"), lines);
-      makeOld(Files.writeString(folder.resolve(".jawroom-7.old"), "left over"));
+      Files.writeString(folder.resolve(".jawroom-7.old"), "left over");
 
       AtomicFiles.publish(folder.resolve("other"), out -> out.write('x'));
 
@@ -182,11 +231,6 @@ class KilledTest {
     }
   }
 
-  /** Left by a run that was killed days ago. */
-  private static void makeOld(Path file) throws IOException {
-    Files.setLastModifiedTime(file, FileTime.from(Instant.now().minus(Duration.ofDays(2))));
-  }
-
   private Process loop(int first) throws IOException {
     return new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -239,7 +283,7 @@ class KilledTest {
       return all.map(path -> path.getFileName().toString())
           .filter(name -> !name.matches("report[0-9]"))
           .sorted()
-          .toList();
+          .collect(Collectors.toCollection(ArrayList::new));
     }
   }
 }

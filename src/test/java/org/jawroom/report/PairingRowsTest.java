@@ -7,9 +7,14 @@ import static org.jawroom.report.Invented.mm;
 import static org.jawroom.report.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.SequenceInputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -65,13 +70,13 @@ class PairingRowsTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of("machines.rear_gap", "guards.gap"))),
-        PairingRows.of(Advised.bare(List.of(limited, unknown))));
+        of(List.of(limited, unknown)));
   }
 
   @Test
   void of_theSampleShop_readsEveryRow() throws Exception {
     SampleShop sample = new SampleShop();
-    List<PairingRow> rows = PairingRows.of(Advised.bare(sample.outcomes));
+    List<PairingRow> rows = of(sample.outcomes);
     assertEquals(
         sample.outcomes.stream().map(Outcome::verdict).toList(),
         rows.stream().map(PairingRow::verdict).toList());
@@ -94,7 +99,7 @@ class PairingRowsTest {
   void read_whatWasWritten_hasTheColumnsCompared() throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PairingsCsv.write(List.of(), out);
-    assertEquals(List.of(), PairingRows.read(out.toByteArray()));
+    assertEquals(List.of(), read(out.toString(UTF_8)));
   }
 
   @ParameterizedTest
@@ -131,23 +136,81 @@ class PairingRowsTest {
     assertEquals("it has the column vise twice", refused(HEADER + ",vise\n" + ROW + ",\n"));
   }
 
+  /** As a spreadsheet saves it where people write a decimal comma: trailing zeros are gone. */
   @Test
-  void read_pairingThatIsThereTwice_isToldWithBothRows() {
+  void read_savedBySpreadsheets_readsTheSame() throws Exception {
+    List<PairingRow> plain = read(HEADER + "\r\n" + ROW.replace("1.000", "-1.250") + "\r\n");
+    String saved = ROW.replace("1.000", "-1.250").replace(".000", "").replace(',', ';');
+    for (String separator : List.of(";", "\t")) {
+      String text =
+          HEADER.replace(",", separator) + "\r\n" + saved.replace(";", separator) + "\r\n";
+      assertEquals(plain, read(text));
+      assertEquals(plain, read("\ufeff" + text.replace("-1.250", "-1,25")));
+    }
     assertEquals(
-        "row 4 tells of the same pairing as row 2, mill A x plain",
-        refused(HEADER + "\n" + ROW + "\n" + ROW.replace("mill A", "mill B") + "\n" + ROW + "\n"));
+        plain,
+        read(HEADER + "\r\n" + ROW.replace("1.000", "\"-1,25\"").replace(".000", "") + "\r\n"));
+  }
+
+  /** 1,250 among points may be a thousand and more. */
+  @Test
+  void read_decimalPointsAndCommasInOneFile_isRefused() {
+    String saved = HEADER.replace(',', ';') + "\n" + ROW.replace(',', ';') + "\n";
+    assertEquals(
+        "row 2, column best_margin_mm: \"2,000\" has a decimal comma, but numbers before it a"
+            + " point; write all alike",
+        refused(saved.replace("2.000", "2,000")));
+    assertEquals(
+        "row 3, column margin_mm: \"1.5\" has a decimal point, but numbers before it a comma;"
+            + " write all alike",
+        refused(saved.replace('.', ',') + "mill B;plain;fits;1.5;2;;;;;;;\n"));
+  }
+
+  /** What stands between quotes that do not pair up may be the rest of a large file. */
+  @Test
+  void read_aQuoteThatIsNotClosedInALargeFile_isRefusedEarly() throws Exception {
+    String start = HEADER + "\n" + ROW.replace("plain", "\"plain") + "\n";
+    byte[] row = (ROW + "\n").getBytes(UTF_8);
+    long[] given = {0};
+    InputStream endless =
+        new SequenceInputStream(
+            new ByteArrayInputStream(start.getBytes(UTF_8)),
+            new InputStream() {
+              @Override
+              public int read() {
+                return row[(int) (given[0]++ % row.length)];
+              }
+            });
+    assertEquals(
+        "it has quotes that do not pair up",
+        assertThrows(
+                UnreadablePairings.class, () -> PairingRows.read(endless, (pairing, number) -> {}))
+            .getMessage());
+    assertTrue(given[0] < 4_000_000, given[0] + " bytes");
   }
 
   @Test
   void read_otherEncoding_isTold() {
     byte[] latin = (HEADER + "\n" + ROW.replace("mill A", "Fräse")).getBytes(ISO_8859_1);
     assertEquals(
-        "it is not UTF-8",
-        assertThrows(UnreadablePairings.class, () -> PairingRows.read(latin)).getMessage());
+        "it is not UTF-8; save it as CSV in UTF-8",
+        assertThrows(
+                UnreadablePairings.class,
+                () -> PairingRows.read(new ByteArrayInputStream(latin), (row, number) -> {}))
+            .getMessage());
+  }
+
+  private static List<PairingRow> of(List<Outcome> outcomes) throws Exception {
+    List<PairingRow> rows = new ArrayList<>();
+    PairingRows.of(Advised.bare(outcomes), (row, number) -> rows.add(row));
+    return rows;
   }
 
   private static List<PairingRow> read(String text) throws UnreadablePairings, IOException {
-    return PairingRows.read(text.getBytes(UTF_8));
+    List<PairingRow> rows = new ArrayList<>();
+    PairingRows.read(
+        new ByteArrayInputStream(text.getBytes(UTF_8)), (row, number) -> rows.add(row));
+    return rows;
   }
 
   private static String refused(String text) {

@@ -246,6 +246,8 @@ final class SketchPen {
   byte[] png() {
     g.dispose();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    // No temporary file: in a folder that others share, it could not always be made.
+    ImageIO.setUseCache(false);
     try {
       ImageIO.write(image, "png", bytes);
     } catch (IOException e) {
