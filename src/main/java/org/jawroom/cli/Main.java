@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.jawroom.report.WorkbookAhead;
@@ -48,6 +49,7 @@ public final class Main {
     command.setOut(PlainWriter.around(out));
     command.setErr(PlainWriter.around(err));
     command.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    command.registerConverter(Path.class, new PathArgument());
     command.setCaseInsensitiveEnumValuesAllowed(true);
     command.setParameterExceptionHandler(Main::wrongUse);
     command.setExecutionExceptionHandler(Main::failed);

@@ -4,7 +4,6 @@ import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -42,6 +41,7 @@ public final class AtomicFiles implements Closeable {
 
   private static final SecureRandom NUMBERS = new SecureRandom();
 
+  private final Destination destination;
   private final Path directory;
 
   /** Names, to the names under which the new and the old content are kept meanwhile. */
@@ -55,8 +55,10 @@ public final class AtomicFiles implements Closeable {
    *
    * @throws IOException if it cannot be made
    */
-  public AtomicFiles(Path directory) throws IOException {
-    this.directory = directory;
+  public AtomicFiles(Destination destination) throws IOException {
+    this.destination = destination;
+    this.directory = destination.folder();
+    destination.checkFolder();
     if (!Files.isDirectory(directory)) {
       Files.createDirectories(directory);
     }
@@ -65,11 +67,13 @@ public final class AtomicFiles implements Closeable {
   /**
    * Writes {@code files} (names to contents), making the directory if need be.
    *
+   * @param destination names each of them
    * @return where they are, in the order given
    * @throws IOException if a file could not be written or moved; then none has changed
    */
-  public static List<Path> publish(Path directory, Map<String, Content> files) throws IOException {
-    try (AtomicFiles publication = new AtomicFiles(directory)) {
+  public static List<Path> publish(Destination destination, Map<String, Content> files)
+      throws IOException {
+    try (AtomicFiles publication = new AtomicFiles(destination)) {
       for (Map.Entry<String, Content> file : files.entrySet()) {
         try (OutputStream out = publication.add(file.getKey())) {
           file.getValue().writeTo(out);
@@ -79,25 +83,20 @@ public final class AtomicFiles implements Closeable {
     }
   }
 
-  /** Writes one file, making its directory if need be. */
-  public static void publish(Path file, Content content) throws IOException {
-    Path whole = file.toAbsolutePath();
-    publish(whole.getParent(), Map.of(whole.getFileName().toString(), content));
+  /** Writes one file, the only one of {@code destination}. */
+  public static void publish(Destination destination, Content content) throws IOException {
+    publish(destination, Map.of(destination.files().keySet().iterator().next(), content));
   }
 
   /**
    * Begins a file; several may be open at once.
    *
    * @return where to write it, buffered
-   * @throws IOException if it cannot be written, or a directory is named so
+   * @param name one of the destination's
+   * @throws IOException if it cannot be written, or something else of that name would be lost
    */
   public OutputStream add(String name) throws IOException {
-    Path target = directory.resolve(name);
-    boolean there = Files.exists(target, LinkOption.NOFOLLOW_LINKS);
-    if (there && !Files.isRegularFile(target) && !Files.isSymbolicLink(target)) {
-      String what = Files.isDirectory(target) ? "a directory" : "no ordinary file";
-      throw new FileAlreadyExistsException(target.toString(), null, "is " + what);
-    }
+    destination.check(name);
     Path temporary = free("part");
     written.put(name, temporary.getFileName().toString());
     OutputStream out =
@@ -182,6 +181,8 @@ public final class AtomicFiles implements Closeable {
   private void keepOld() throws IOException {
     for (String name : written.keySet()) {
       Path target = directory.resolve(name);
+      // It may have come there since the file was begun.
+      destination.check(name);
       if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
         Path copy = free("old");
         kept.put(name, copy.getFileName().toString());
