@@ -2,7 +2,6 @@ package org.jawroom.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -32,9 +31,19 @@ public final class Main {
     if (writesWorkbook(args)) {
       WorkbookAhead.load();
     }
-    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    StandardStream out = StandardStream.output();
+    StandardStream err = StandardStream.error();
     return run(args, out, err);
+  }
+
+  /** The same on others: one line says why standard output could not be written. */
+  static int run(String[] args, StandardStream out, StandardStream err) {
+    PrintWriter lines = err.writer();
+    int status = run(args, out.writer(), lines);
+    if (!out.isClosedPipe()) {
+      out.failure().ifPresent(why -> lines.println("could not write to standard output: " + why));
+    }
+    return status;
   }
 
   /** Whether a workbook is what comes last, as far as can be told before anything is loaded. */
@@ -53,6 +62,13 @@ public final class Main {
     command.setCaseInsensitiveEnumValuesAllowed(true);
     command.setParameterExceptionHandler(Main::wrongUse);
     command.setExecutionExceptionHandler(Main::failed);
+    int status = status(command, args, err);
+    // Both, so that both are flushed.
+    boolean lost = out.checkError() | err.checkError();
+    return lost && status == ExitStatus.DONE ? ExitStatus.UNREADABLE : status;
+  }
+
+  private static int status(CommandLine command, String[] args, PrintWriter err) {
     try {
       return command.execute(withDashes(args));
     } catch (OutOfMemoryError tooMuch) {
@@ -93,6 +109,9 @@ public final class Main {
 
   private static int failed(Exception failure, CommandLine command, ParseResult parsed) {
     PrintWriter err = command.getErr();
+    if (failure instanceof PrintedData.Stopped) {
+      return ExitStatus.UNREADABLE;
+    }
     if (failure instanceof UnreadableInput) {
       err.println(failure.getMessage());
       return ExitStatus.UNREADABLE;
