@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.jawroom.report.WorkbookAhead;
+import org.jawroom.tables.source.FileTrouble;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -117,12 +118,11 @@ public final class Main {
       return ExitStatus.UNREADABLE;
     }
     if (failure instanceof FileSystemException file) {
-      String why = file.getReason() == null ? kind(file) : file.getReason();
-      err.println(file.getFile() + " could not be written: " + why);
+      err.println(file.getFile() + " could not be written: " + FileTrouble.reason(file));
       return ExitStatus.UNREADABLE;
     }
-    if (failure instanceof IOException) {
-      err.println("A file could not be read or written: " + failure.getMessage());
+    if (failure instanceof IOException nameless) {
+      err.println("A file could not be read or written: " + FileTrouble.reason(nameless));
       return ExitStatus.UNREADABLE;
     }
     return bug(failure, err);
@@ -133,11 +133,5 @@ public final class Main {
         "This is a bug of jawroom's. Please report it with the lines below and the tables.");
     failure.printStackTrace(err);
     return ExitStatus.BUG;
-  }
-
-  /** {@code AccessDeniedException} and the like carry their reason in their name only. */
-  private static String kind(FileSystemException failure) {
-    String name = failure.getClass().getSimpleName().replaceFirst("Exception$", "");
-    return name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT);
   }
 }

@@ -101,7 +101,10 @@ public final class AtomicFiles implements Closeable {
     written.put(name, temporary.getFileName().toString());
     OutputStream out =
         new BufferedOutputStream(
-            Files.newOutputStream(temporary, StandardOpenOption.WRITE), BUFFER);
+            new NamedOutput(
+                directory.resolve(name),
+                Files.newOutputStream(temporary, StandardOpenOption.WRITE)),
+            BUFFER);
     open.add(out);
     return out;
   }
@@ -113,6 +116,15 @@ public final class AtomicFiles implements Closeable {
    * @throws IOException if a file could not be written or moved; then none has changed
    */
   public List<Path> publish() throws IOException {
+    try {
+      putInPlace();
+    } catch (IOException failure) {
+      throw NamedOutput.named(directory, failure);
+    }
+    return written.keySet().stream().map(directory::resolve).toList();
+  }
+
+  private void putInPlace() throws IOException {
     for (OutputStream out : open) {
       out.close();
     }
@@ -127,7 +139,6 @@ public final class AtomicFiles implements Closeable {
       keepOld();
       moveAll();
     }
-    return written.keySet().stream().map(directory::resolve).toList();
   }
 
   private void clearLeftovers() throws IOException {
