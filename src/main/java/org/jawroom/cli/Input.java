@@ -17,6 +17,7 @@ final class Input {
   private Input() {}
 
   static Reading read(Path input, Map<String, String> settings) throws UnreadableInput {
+    UnreadableNames.refuseIn(input);
     return ShopReader.read(input, settings);
   }
 

@@ -6,6 +6,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.jawroom.report.WorkbookAhead;
 import org.jawroom.tables.source.FileTrouble;
 import org.jawroom.tables.source.UnreadableInput;
@@ -70,6 +71,11 @@ public final class Main {
   }
 
   private static int status(CommandLine command, String[] args, PrintWriter err) {
+    Optional<String> unreadable = UnreadableNames.line(args);
+    if (unreadable.isPresent()) {
+      command.getErr().println(unreadable.get());
+      return ExitStatus.WRONG_USE;
+    }
     try {
       return command.execute(withDashes(args));
     } catch (OutOfMemoryError tooMuch) {
