@@ -91,12 +91,14 @@ final class AssessCommand implements Callable<Integer> {
   @Override
   public Integer call() throws UnreadableInput, IOException {
     int workers = threads.count();
+    Output.isFolder(spec, output);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, settings.given());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
+    Output.check(spec, AssessReports.destination(output), Input.files(input, reading));
     Shop shop = reading.shop().get();
     OptionalLong longest = tool(shop);
     Optional<List<Machine>> candidates = candidates(shop, err);

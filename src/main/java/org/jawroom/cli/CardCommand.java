@@ -87,14 +87,13 @@ final class CardCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
-    if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-      throw new ParameterException(spec.commandLine(), output + " should end in .pdf.");
-    }
+    Output.isFile(spec, output, ".pdf");
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, settings.given());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
+    Output.check(spec, SetupCards.destination(output), Input.files(input, reading));
     Shop shop = reading.shop().get();
     CardPaper sheet = sheet(shop);
     Pairs pairs = new Pairs(shop, err);

@@ -18,7 +18,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -69,16 +68,13 @@ final class DrawCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
-    if (!DrawingFile.canWrite(output)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--output takes a file that ends in .svg, .pdf or .png, not " + output);
-    }
+    Output.isFile(spec, output, ".svg", ".pdf", ".png");
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, settings.given());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
+    Output.check(spec, DrawingFile.destination(output), Input.files(input, reading));
     Shop shop = reading.shop().get();
     Pairs pairs = new Pairs(shop, err);
     Optional<Machine> machine = pairs.machine(machineName);

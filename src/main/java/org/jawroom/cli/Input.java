@@ -1,6 +1,5 @@
 package org.jawroom.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,10 +8,7 @@ import java.util.Map;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
 import org.jawroom.tables.source.Fault;
-import org.jawroom.tables.source.FileRead;
 import org.jawroom.tables.source.UnreadableInput;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 
 /** Reads the inputs for a command and lists what is wrong with them. */
 final class Input {
@@ -21,27 +17,15 @@ final class Input {
   private Input() {}
 
   static Reading read(Path input, Map<String, String> settings) throws UnreadableInput {
+    UnreadableNames.refuseIn(input);
     return ShopReader.read(input, settings);
   }
 
-  /**
-   * Refuses to write over what was read.
-   *
-   * @param outputs files that are to be written, there already or not
-   */
-  static void keep(CommandSpec spec, Path input, Reading reading, Path... outputs)
-      throws IOException {
-    for (FileRead read : reading.files()) {
-      Path table = Files.isDirectory(input) ? input.resolve(read.name()) : input;
-      for (Path output : outputs) {
-        if (Files.exists(output) && Files.exists(table) && Files.isSameFile(output, table)) {
-          throw new ParameterException(
-              spec.commandLine(),
-              output
-                  + " is one of the tables, and would be overwritten; name another place with -o.");
-        }
-      }
-    }
+  /** The files that were read. */
+  static List<Path> files(Path input, Reading reading) {
+    return Files.isDirectory(input)
+        ? reading.files().stream().map(read -> input.resolve(read.name())).toList()
+        : List.of(input);
   }
 
   /** Lists every fault, one a line, and returns the exit status that goes with them. */

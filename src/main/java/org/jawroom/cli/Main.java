@@ -2,11 +2,13 @@ package org.jawroom.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.jawroom.report.WorkbookAhead;
+import org.jawroom.tables.source.FileTrouble;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -31,9 +33,19 @@ public final class Main {
     if (writesWorkbook(args)) {
       WorkbookAhead.load();
     }
-    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    StandardStream out = StandardStream.output();
+    StandardStream err = StandardStream.error();
     return run(args, out, err);
+  }
+
+  /** The same on others: one line says why standard output could not be written. */
+  static int run(String[] args, StandardStream out, StandardStream err) {
+    PrintWriter lines = err.writer();
+    int status = run(args, out.writer(), lines);
+    if (!out.isClosedPipe()) {
+      out.failure().ifPresent(why -> lines.println("could not write to standard output: " + why));
+    }
+    return status;
   }
 
   /** Whether a workbook is what comes last, as far as can be told before anything is loaded. */
@@ -48,9 +60,22 @@ public final class Main {
     command.setOut(PlainWriter.around(out));
     command.setErr(PlainWriter.around(err));
     command.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    command.registerConverter(Path.class, new PathArgument());
     command.setCaseInsensitiveEnumValuesAllowed(true);
     command.setParameterExceptionHandler(Main::wrongUse);
     command.setExecutionExceptionHandler(Main::failed);
+    int status = status(command, args, err);
+    // Both, so that both are flushed.
+    boolean lost = out.checkError() | err.checkError();
+    return lost && status == ExitStatus.DONE ? ExitStatus.UNREADABLE : status;
+  }
+
+  private static int status(CommandLine command, String[] args, PrintWriter err) {
+    Optional<String> unreadable = UnreadableNames.line(args);
+    if (unreadable.isPresent()) {
+      command.getErr().println(unreadable.get());
+      return ExitStatus.WRONG_USE;
+    }
     try {
       return command.execute(withDashes(args));
     } catch (OutOfMemoryError tooMuch) {
@@ -91,17 +116,19 @@ public final class Main {
 
   private static int failed(Exception failure, CommandLine command, ParseResult parsed) {
     PrintWriter err = command.getErr();
+    if (failure instanceof PrintedData.Stopped) {
+      return ExitStatus.UNREADABLE;
+    }
     if (failure instanceof UnreadableInput) {
       err.println(failure.getMessage());
       return ExitStatus.UNREADABLE;
     }
     if (failure instanceof FileSystemException file) {
-      String why = file.getReason() == null ? kind(file) : file.getReason();
-      err.println(file.getFile() + " could not be written: " + why);
+      err.println(file.getFile() + " could not be written: " + FileTrouble.reason(file));
       return ExitStatus.UNREADABLE;
     }
-    if (failure instanceof IOException) {
-      err.println("A file could not be read or written: " + failure.getMessage());
+    if (failure instanceof IOException nameless) {
+      err.println("A file could not be read or written: " + FileTrouble.reason(nameless));
       return ExitStatus.UNREADABLE;
     }
     return bug(failure, err);
@@ -112,11 +139,5 @@ public final class Main {
         "This is a bug of jawroom's. Please report it with the lines below and the tables.");
     failure.printStackTrace(err);
     return ExitStatus.BUG;
-  }
-
-  /** {@code AccessDeniedException} and the like carry their reason in their name only. */
-  private static String kind(FileSystemException failure) {
-    String name = failure.getClass().getSimpleName().replaceFirst("Exception$", "");
-    return name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT);
   }
 }

@@ -5,7 +5,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jawroom.report.JobsCsv;
+import org.jawroom.report.Reports;
+import org.jawroom.report.Wanted;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
@@ -57,7 +58,7 @@ final class MatrixCommand implements Callable<Integer> {
       defaultValue = "reports",
       description =
           "where the reports go (${DEFAULT-VALUE}); - prints pairings.csv and nothing else")
-  private String output;
+  private Path output;
 
   @Mixin private Threads threads;
 
@@ -92,20 +93,15 @@ final class MatrixCommand implements Callable<Integer> {
     if (part.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
+    Shop solved = part.get().shop();
+    Wanted wanted = options.wanted(part.get(), shop, drawings);
     MatrixRun run =
-        new MatrixRun(
-            reading,
-            part.get().shop(),
-            options.wanted(part.get(), shop, drawings),
-            workers,
-            spec.commandLine().getOut(),
-            err);
-    if (output.equals("-")) {
+        new MatrixRun(reading, solved, wanted, workers, spec.commandLine().getOut(), err);
+    if (output.equals(Output.STANDARD)) {
       run.print();
     } else {
-      Path directory = Path.of(output);
-      Input.keep(spec, input, reading, directory.resolve(JobsCsv.FILE));
-      run.write(directory);
+      Output.check(spec, Reports.destination(output, solved, wanted), Input.files(input, reading));
+      run.write(output);
     }
     return ExitStatus.DONE;
   }

@@ -1,10 +1,6 @@
 package org.jawroom.cli;
 
-import java.io.BufferedOutputStream;
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,11 +25,8 @@ record MatrixRun(
 
   /** {@code pairings.csv} to standard output, what else is said to standard error. */
   void print() throws IOException {
-    // Not closed: it is the process's.
-    OutputStream bytes = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out));
-    PairingsStream stream = new PairingsStream(bytes, shop, wanted.header());
+    PairingsStream stream = new PairingsStream(new PrintedData(out), shop, wanted.header());
     solve(stream::add);
-    bytes.flush();
     Summary.lines(stream.totals(), List.of(), unit(), List.of()).forEach(err::println);
     noRemedies(err);
   }

@@ -15,7 +15,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -48,9 +47,9 @@ final class PageCommand implements Callable<Integer> {
   @Option(
       names = {"-o", "--output"},
       order = 1,
-      paramLabel = "FILE",
+      paramLabel = "FILE.html",
       defaultValue = "page.html",
-      description = "the file to write (${DEFAULT-VALUE})")
+      description = "the file to write, .html or .htm (${DEFAULT-VALUE})")
   private Path output;
 
   @Mixin private Threads threads;
@@ -60,15 +59,13 @@ final class PageCommand implements Callable<Integer> {
   @Override
   public Integer call() throws UnreadableInput, IOException {
     int workers = threads.count();
-    if (output.getFileName() == null) {
-      throw new ParameterException(spec.commandLine(), "--output takes the name of a file.");
-    }
+    Output.isFile(spec, output, ".html", ".htm");
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, settings.given());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
-    Input.keep(spec, input, reading, output);
+    Output.check(spec, PageFile.destination(output), Input.files(input, reading));
     Shop shop = reading.shop().get();
     List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();

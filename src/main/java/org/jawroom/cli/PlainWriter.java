@@ -3,7 +3,6 @@ package org.jawroom.cli;
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.Writer;
 
 /**
  * Hands on text with a question mark for every character by which a name, a sheet or a file could
@@ -14,8 +13,11 @@ final class PlainWriter extends FilterWriter {
   /** The first halves of the tags and selectors of plane 14, which are never seen. */
   private static final char PLANE_14 = '\udb40';
 
-  private PlainWriter(Writer out) {
+  private final PrintWriter printer;
+
+  private PlainWriter(PrintWriter out) {
     super(out);
+    printer = out;
   }
 
   static PrintWriter around(PrintWriter out) {
@@ -34,12 +36,25 @@ final class PlainWriter extends FilterWriter {
 
   @Override
   public void write(String text, int offset, int length) throws IOException {
-    StringBuilder shown = new StringBuilder(length);
-    text.substring(offset, offset + length).chars().forEach(one -> shown.append(plain((char) one)));
-    out.write(shown.toString());
+    char[] shown = new char[length];
+    for (int i = 0; i < length; i++) {
+      shown[i] = plain(text.charAt(offset + i));
+    }
+    out.write(new String(shown));
+  }
+
+  /** A {@link PrintWriter} itself throws nothing. */
+  @Override
+  public void flush() throws IOException {
+    if (printer.checkError()) {
+      throw new IOException("could not be written");
+    }
   }
 
   private static char plain(char letter) {
+    if (letter >= ' ' && letter <= '~') {
+      return letter;
+    }
     boolean steers =
         Character.isISOControl(letter) && "\n\r\t".indexOf(letter) < 0
             || Character.getType(letter) == Character.FORMAT && "\u200c\u200d".indexOf(letter) < 0

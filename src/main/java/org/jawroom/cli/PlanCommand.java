@@ -119,6 +119,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws UnreadableInput, IOException {
     int workers = threads.count();
+    Output.isFolder(spec, output);
     Budget money =
         Budget.of(spec.commandLine(), buy, Optional.ofNullable(budget), settings.given());
     if (seconds != null && seconds < 0) {
@@ -130,6 +131,11 @@ final class PlanCommand implements Callable<Integer> {
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
+    List<Path> inputs = new ArrayList<>(Input.files(input, reading));
+    if (keep != null) {
+      inputs.add(keep);
+    }
+    Output.check(spec, PlanReports.destination(output, cards), inputs);
     CellChoice choice = new CellChoice(reading.shop().get(), err);
     Optional<List<Machine>> chosen = choice.machines(Optional.ofNullable(machines), buy);
     if (chosen.isEmpty()) {

@@ -8,7 +8,8 @@ public final class Start {
 
   /** Runs a command and ends the process with its exit status. */
   public static void main(String[] args) {
-    OptionalInt status = QuickStart.run(args);
+    OptionalInt status =
+        UnreadableNames.line(args).isPresent() ? OptionalInt.empty() : QuickStart.run(args);
     if (status.isPresent()) {
       System.exit(status.getAsInt());
     }

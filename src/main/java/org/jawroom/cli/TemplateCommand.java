@@ -1,9 +1,16 @@
 package org.jawroom.cli;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import org.jawroom.report.AtomicFiles;
+import org.jawroom.report.Destination;
+import org.jawroom.report.ReportKind;
 import org.jawroom.tables.template.Template;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -37,24 +44,33 @@ final class TemplateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    boolean workbook = target.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".xlsx");
-    if (!csv && !workbook) {
+    if (csv) {
+      Output.isFolder(spec, target);
+    } else if (!target.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
       throw new ParameterException(
           spec.commandLine(),
           target + " should end in .xlsx; for a folder of CSV files add --csv.");
     }
-    try {
-      if (csv) {
-        Template.writeFolder(target);
-      } else {
-        Template.writeWorkbook(target);
+    Map<String, byte[]> tables =
+        csv ? Template.csvFiles() : Map.of(target.getFileName().toString(), Template.workbook());
+    Map<String, AtomicFiles.Content> files = new LinkedHashMap<>();
+    Map<String, ReportKind> kinds = new LinkedHashMap<>();
+    tables.forEach(
+        (name, bytes) -> {
+          files.put(name, out -> out.write(bytes));
+          kinds.put(name, ReportKind.NONE);
+        });
+    Destination destination =
+        new Destination(csv ? target : target.toAbsolutePath().getParent(), kinds);
+    for (Path file : destination.paths()) {
+      if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+        spec.commandLine()
+            .getErr()
+            .println(file + " is there already; name another, or move it away first.");
+        return ExitStatus.UNREADABLE;
       }
-    } catch (FileAlreadyExistsException there) {
-      spec.commandLine()
-          .getErr()
-          .println(there.getFile() + " is there already; name another, or move it away first.");
-      return ExitStatus.UNREADABLE;
     }
+    AtomicFiles.publish(destination, files);
     spec.commandLine().getOut().println("Written: " + target);
     return ExitStatus.DONE;
   }

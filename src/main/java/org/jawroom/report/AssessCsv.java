@@ -53,6 +53,8 @@ final class AssessCsv {
   private static final List<String> HEADER =
       List.of("candidate", "subject", "item", "value", "unit", "note");
 
+  static final ReportKind KIND = ReportKind.csv(HEADER);
+
   private final CsvTable table;
   private final Assessment assessment;
   private String candidate = "";

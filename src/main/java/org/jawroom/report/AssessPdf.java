@@ -28,7 +28,7 @@ final class AssessPdf {
   /** Writes it; leaves {@code out} open. */
   static void write(Assessment assessment, RunFacts facts, OutputStream out) throws IOException {
     try (PDDocument document = new PDDocument()) {
-      document.getDocumentInformation().setTitle("Candidates beside what the shop owns");
+      document.getDocumentInformation().setTitle(AssessWorkbook.TITLE);
       document.getDocumentInformation().setCreator("jawroom");
       PdfFaces faces = new PdfFaces(document);
       List<Assessed> candidates = assessment.candidates();

@@ -13,6 +13,15 @@ import org.jawroom.advice.Assessment;
 public final class AssessReports {
   private AssessReports() {}
 
+  /** What {@link #write} writes into {@code directory}. */
+  public static Destination destination(Path directory) {
+    Map<String, ReportKind> files = new LinkedHashMap<>();
+    files.put(AssessCsv.FILE, AssessCsv.KIND);
+    files.put(AssessWorkbook.FILE, ReportKind.workbook(AssessWorkbook.TITLE));
+    files.put(AssessPdf.FILE, ReportKind.pdf(AssessWorkbook.TITLE));
+    return new Destination(directory, files);
+  }
+
   /**
    * Writes {@link AssessCsv}, {@link AssessWorkbook} and {@link AssessPdf} into {@code directory},
    * which is made if need be; together or not at all.
@@ -26,7 +35,7 @@ public final class AssessReports {
     files.put(AssessCsv.FILE, out -> AssessCsv.write(assessment, out));
     files.put(AssessWorkbook.FILE, out -> AssessWorkbook.write(assessment, facts, out));
     files.put(AssessPdf.FILE, out -> AssessPdf.write(assessment, facts, out));
-    return AtomicFiles.publish(directory, files);
+    return AtomicFiles.publish(destination(directory), files);
   }
 
   /** Which is the better buy and what to ask, for a terminal, a line each. */

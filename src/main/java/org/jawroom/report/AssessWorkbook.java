@@ -10,12 +10,15 @@ final class AssessWorkbook {
   /** The name of the file. */
   static final String FILE = "assess.xlsx";
 
+  /** Of the workbook and of the page to print. */
+  static final String TITLE = "Candidates beside what the shop owns";
+
   private AssessWorkbook() {}
 
   /** Writes the workbook; leaves {@code out} open. */
   static void write(Assessment assessment, RunFacts facts, OutputStream out) throws IOException {
     StableWorkbook.write(
-        "Candidates beside what the shop owns",
+        TITLE,
         book -> {
           Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
           CandidatesSheet.add(book, styles, assessment, SheetLimits.XLSX);

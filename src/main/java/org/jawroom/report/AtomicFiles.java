@@ -3,7 +3,6 @@ package org.jawroom.report;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -31,6 +30,7 @@ public final class AtomicFiles implements Closeable {
 
   private static final SecureRandom NUMBERS = new SecureRandom();
 
+  private final Destination destination;
   private final Path directory;
 
   /** Names, to the names under which the new and the old content are kept meanwhile. */
@@ -44,8 +44,10 @@ public final class AtomicFiles implements Closeable {
    *
    * @throws IOException if it cannot be made
    */
-  public AtomicFiles(Path directory) throws IOException {
-    this.directory = directory;
+  public AtomicFiles(Destination destination) throws IOException {
+    this.destination = destination;
+    this.directory = destination.folder();
+    destination.checkFolder();
     if (!Files.isDirectory(directory)) {
       Files.createDirectories(directory);
     }
@@ -55,11 +57,13 @@ public final class AtomicFiles implements Closeable {
   /**
    * Writes {@code files} (names to contents), making the directory if need be.
    *
+   * @param destination names each of them
    * @return where they are, in the order given
    * @throws IOException if a file could not be written or moved; then none has changed
    */
-  public static List<Path> publish(Path directory, Map<String, Content> files) throws IOException {
-    try (AtomicFiles publication = new AtomicFiles(directory)) {
+  public static List<Path> publish(Destination destination, Map<String, Content> files)
+      throws IOException {
+    try (AtomicFiles publication = new AtomicFiles(destination)) {
       for (Map.Entry<String, Content> file : files.entrySet()) {
         try (OutputStream out = publication.add(file.getKey())) {
           file.getValue().writeTo(out);
@@ -69,38 +73,33 @@ public final class AtomicFiles implements Closeable {
     }
   }
 
-  /** Writes one file, making its directory if need be. */
-  public static void publish(Path file, Content content) throws IOException {
-    Path whole = file.toAbsolutePath();
-    publish(whole.getParent(), Map.of(whole.getFileName().toString(), content));
+  /** Writes one file, the only one of {@code destination}. */
+  public static void publish(Destination destination, Content content) throws IOException {
+    publish(destination, Map.of(destination.files().keySet().iterator().next(), content));
   }
 
   /**
    * Begins a file; several may be open at once.
    *
+   * @param name one of the destination's
    * @return where to write it, buffered
-   * @throws IOException if it cannot be written, or a directory is named so
+   * @throws IOException if it cannot be written, or something else of that name would be lost
    */
   public OutputStream add(String name) throws IOException {
-    Path target = directory.resolve(name);
-    boolean there = Files.exists(target, LinkOption.NOFOLLOW_LINKS);
-    if (there && !Files.isRegularFile(target) && !Files.isSymbolicLink(target)) {
-      String what = Files.isDirectory(target) ? "a directory" : "no ordinary file";
-      throw new FileAlreadyExistsException(target.toString(), null, "is " + what);
-    }
+    destination.check(name);
     Publications.make(
         () -> {
-          PartFile part = part();
+          PartFile part = part(directory.resolve(name));
           written.put(name, part.file().getFileName().toString());
           parts.add(part);
         });
     return parts.get(parts.size() - 1).out();
   }
 
-  private PartFile part() throws IOException {
+  private PartFile part(Path target) throws IOException {
     while (true) {
       try {
-        PartFile part = new PartFile(unused("part"));
+        PartFile part = new PartFile(unused("part"), target);
         if (!part.isTaken()) {
           return part;
         }
@@ -118,6 +117,15 @@ public final class AtomicFiles implements Closeable {
    * @throws IOException if a file could not be written or moved; then none has changed
    */
   public List<Path> publish() throws IOException {
+    try {
+      putInPlace();
+    } catch (IOException failure) {
+      throw NamedOutput.named(directory, failure);
+    }
+    return written.keySet().stream().map(directory::resolve).toList();
+  }
+
+  private void putInPlace() throws IOException {
     for (PartFile part : parts) {
       part.force();
     }
@@ -134,7 +142,6 @@ public final class AtomicFiles implements Closeable {
             moveAll();
           }
         });
-    return written.keySet().stream().map(directory::resolve).toList();
   }
 
   /**

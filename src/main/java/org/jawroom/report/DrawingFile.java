@@ -1,12 +1,16 @@
 package org.jawroom.report;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.jawroom.drawing.PdfFile;
 import org.jawroom.drawing.Picture;
 import org.jawroom.drawing.PngFile;
@@ -24,13 +28,23 @@ public final class DrawingFile {
       Map.of(
           "svg", SvgFile::of,
           "pdf", picture -> PdfFile.of(List.of(picture)),
-          "png", picture -> PngFile.of(picture, DOTS));
+          "png", picture -> PngMark.on(PngFile.of(picture, DOTS)));
+
+  /** Every version of a drawing says so. */
+  private static final String CAUTION = "Does not replace the check on the machine.";
+
+  /** What a drawing of each kind is recognised by. */
+  private static final Map<String, ReportKind> MARKS =
+      Map.of(
+          "svg", ReportKind.text("<?xml", "<g id='plan-table'>"),
+          "pdf", ReportKind.pdf(DrawingFile::bearsCaution),
+          "png", DrawingFile::isMarked);
 
   private DrawingFile() {}
 
-  /** Whether a file of this name can be made: it ends in .svg, .pdf or .png. */
-  public static boolean canWrite(Path file) {
-    return KINDS.containsKey(ending(file));
+  /** What {@link #write} writes; the name of the file ends in .svg, .pdf or .png. */
+  public static Destination destination(Path file) {
+    return Destination.file(file, MARKS.get(ending(file)));
   }
 
   /**
@@ -44,9 +58,26 @@ public final class DrawingFile {
     Optional<byte[]> bytes =
         PairingDrawing.of(unit, settings, outcome).map(KINDS.get(ending(file)));
     if (bytes.isPresent()) {
-      AtomicFiles.publish(file, out -> out.write(bytes.get()));
+      AtomicFiles.publish(destination(file), out -> out.write(bytes.get()));
     }
     return bytes.isPresent();
+  }
+
+  /** One page of caution and views; other reports say more, and have a title. */
+  private static boolean bearsCaution(PDDocument document) {
+    try {
+      return document.getDocumentInformation().getTitle() == null
+          && document.getNumberOfPages() == 1
+          && new PDFTextStripper().getText(document).replaceAll("\\s+", " ").contains(CAUTION);
+    } catch (IOException unreadable) {
+      return false;
+    }
+  }
+
+  private static boolean isMarked(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return PngMark.isOn(in.readNBytes(PngMark.LENGTH));
+    }
   }
 
   private static String ending(Path file) {

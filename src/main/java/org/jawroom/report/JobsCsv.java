@@ -44,6 +44,8 @@ public final class JobsCsv {
           "limited_by",
           "missing");
 
+  static final ReportKind KIND = ReportKind.csv(HEADER);
+
   /** Columns from handle_to to mount. */
   private static final int PLACE_COLUMNS = 4;
 

@@ -6,6 +6,7 @@ import static org.jawroom.report.Rounding.UP;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
@@ -15,6 +16,7 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Play;
 import org.jawroom.placement.Recommendation;
+import org.jawroom.placement.Verdict;
 import org.jawroom.shop.Column;
 
 /** {@code pairings.csv}: one row for each pairing, in codes and millimetres. */
@@ -57,6 +59,11 @@ public final class PairingsCsv {
           "per_table",
           "table_positions_mm");
 
+  static final ReportKind KIND = ReportKind.csv(HEADER, PairingsCsv::isRow);
+
+  /** How many columns the first version had. */
+  private static final int FEWEST = 29;
+
   /** Columns from limited_by to tolerance_mm. */
   private static final int LIMIT_COLUMNS = 7;
 
@@ -88,6 +95,11 @@ public final class PairingsCsv {
   public static void write(List<Advice> advice, OutputStream out) throws IOException {
     out.write(header());
     out.write(rows(advice));
+  }
+
+  private static boolean isRow(List<String> cells) {
+    return cells.size() >= FEWEST
+        && Arrays.stream(Verdict.values()).anyMatch(one -> one.code().equals(cells.get(2)));
   }
 
   private static void row(CsvRows row, Advice pairing) {

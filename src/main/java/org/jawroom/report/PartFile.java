@@ -30,12 +30,13 @@ final class PartFile implements Closeable {
   /**
    * Makes and locks {@code file}.
    *
+   * @param target the file as people know it, which failures name
    * @throws IOException if it cannot be made, or is there
    */
-  PartFile(Path file) throws IOException {
+  PartFile(Path file, Path target) throws IOException {
     this.file = file;
     this.channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-    this.out = new Unclosed(Channels.newOutputStream(channel));
+    this.out = new Unclosed(new NamedOutput(target, Channels.newOutputStream(channel)));
     this.taken = !isLocked() || !Files.exists(file);
   }
 

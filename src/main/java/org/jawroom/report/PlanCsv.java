@@ -47,6 +47,8 @@ public final class PlanCsv {
           "buy",
           "cost");
 
+  static final ReportKind KIND = ReportKind.csv(HEADER);
+
   private PlanCsv() {}
 
   /** Writes all rows in the order of the cell; leaves {@code out} open. */

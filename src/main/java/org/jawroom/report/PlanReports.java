@@ -14,7 +14,25 @@ public final class PlanReports {
   /** The name of the file of setup cards. */
   public static final String CARDS = "cards.pdf";
 
+  /** The title of setup cards, whichever command writes them. */
+  public static final String CARDS_TITLE = "Setup card";
+
   private PlanReports() {}
+
+  /**
+   * What {@link #write} writes into {@code directory}.
+   *
+   * @param cards whether with cards
+   */
+  public static Destination destination(Path directory, boolean cards) {
+    Map<String, ReportKind> files = new LinkedHashMap<>();
+    files.put(PlanCsv.FILE, PlanCsv.KIND);
+    files.put(PlanWorkbook.FILE, ReportKind.workbook(PlanWorkbook.TITLE));
+    if (cards) {
+      files.put(CARDS, ReportKind.pdf(CARDS_TITLE));
+    }
+    return new Destination(directory, files);
+  }
 
   /**
    * Writes {@link PlanCsv}, {@link PlanWorkbook} and the cards, if there are any, into {@code
@@ -29,6 +47,6 @@ public final class PlanReports {
     files.put(PlanCsv.FILE, out -> PlanCsv.write(plan, out));
     files.put(PlanWorkbook.FILE, out -> PlanWorkbook.write(plan, facts, out));
     cards.ifPresent(pdf -> files.put(CARDS, out -> out.write(pdf)));
-    return AtomicFiles.publish(directory, files);
+    return AtomicFiles.publish(destination(directory, cards.isPresent()), files);
   }
 }

@@ -12,6 +12,8 @@ public final class PlanWorkbook {
   /** The name of the file. */
   public static final String FILE = "plan.xlsx";
 
+  static final String TITLE = "Which vise for which machine";
+
   private static final List<String> CAUTIONS =
       List.of(
           "The plan counts a job as held where its part can be gripped and reached in some place of that vise"
@@ -26,8 +28,7 @@ public final class PlanWorkbook {
 
   /** Writes the workbook; leaves {@code out} open. */
   public static void write(CellPlan plan, RunFacts facts, OutputStream out) throws IOException {
-    StableWorkbook.write(
-        "Which vise for which machine", book -> fill(book, plan, facts, SheetLimits.XLSX), out);
+    StableWorkbook.write(TITLE, book -> fill(book, plan, facts, SheetLimits.XLSX), out);
   }
 
   private static void fill(SXSSFWorkbook book, CellPlan plan, RunFacts facts, SheetLimits limits) {

@@ -2,9 +2,11 @@ package org.jawroom.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Arrays;
 import java.util.List;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Remedy;
+import org.jawroom.advice.RemedyKind;
 import org.jawroom.placement.Outcome;
 
 /** {@code remedies.csv}: one row for each single change that makes a pairing fit. */
@@ -15,6 +17,8 @@ public final class RemediesCsv {
 
   private static final List<String> HEADER =
       List.of("machine", "vise", "remedy", "amount_mm", "margin_then_mm", "limited_by_then");
+
+  static final ReportKind KIND = ReportKind.csv(HEADER, RemediesCsv::isRow);
 
   private final CsvTable table;
 
@@ -45,6 +49,12 @@ public final class RemediesCsv {
 
   void finish() throws IOException {
     table.finish();
+  }
+
+  private static boolean isRow(List<String> cells) {
+    return cells.size() == HEADER.size()
+        && Arrays.stream(RemedyKind.values()).anyMatch(kind -> cells.get(2).startsWith(kind.code()))
+        && cells.get(3).matches("[0-9.]*");
   }
 
   private static List<String> row(Outcome outcome, Remedy remedy) {

@@ -3,10 +3,11 @@ package org.jawroom.report;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.JobOutcome;
@@ -28,11 +29,7 @@ public final class Reports implements Closeable {
    */
   public static final long DETAILED = 20_000;
 
-  private static final List<String> NAMES =
-      List.of(
-          PairingsCsv.FILE, RemediesCsv.FILE, UnknownsCsv.FILE, JobsCsv.FILE, MatrixWorkbook.FILE);
-
-  private final Path directory;
+  private final Destination all;
   private final Shop shop;
   private final Wanted wanted;
   private final SheetLimits limits;
@@ -43,6 +40,32 @@ public final class Reports implements Closeable {
   private final Totals totals;
   private final List<Advice> kept = new ArrayList<>();
   private final Optional<OverviewWorkbook> overview;
+
+  /** What these reports will write into {@code directory}. */
+  public static Destination destination(Path directory, Shop shop, Wanted wanted) {
+    Map<String, ReportKind> files = new LinkedHashMap<>(all(directory).files());
+    if (!wanted.remedies()) {
+      files.remove(RemediesCsv.FILE);
+      files.remove(UnknownsCsv.FILE);
+    }
+    if (shop.jobs().isEmpty()) {
+      files.remove(JobsCsv.FILE);
+    }
+    if (!wanted.workbook()) {
+      files.remove(MatrixWorkbook.FILE);
+    }
+    return new Destination(directory, files);
+  }
+
+  private static Destination all(Path directory) {
+    Map<String, ReportKind> files = new LinkedHashMap<>();
+    files.put(PairingsCsv.FILE, PairingsCsv.KIND);
+    files.put(RemediesCsv.FILE, RemediesCsv.KIND);
+    files.put(UnknownsCsv.FILE, UnknownsCsv.KIND);
+    files.put(JobsCsv.FILE, JobsCsv.KIND);
+    files.put(MatrixWorkbook.FILE, ReportKind.workbook(MatrixWorkbook.TITLE));
+    return new Destination(directory, files);
+  }
 
   /**
    * Begins the reports of {@code shop} in {@code directory}, which is made if need be.
@@ -56,12 +79,12 @@ public final class Reports implements Closeable {
   Reports(
       Path directory, Shop shop, Wanted wanted, PeopleUnit unit, long detailed, SheetLimits limits)
       throws IOException {
-    this.directory = directory;
+    this.all = all(directory);
     this.shop = shop;
     this.wanted = wanted;
     this.limits = limits;
     this.totals = new Totals(shop);
-    this.files = new AtomicFiles(directory);
+    this.files = new AtomicFiles(all);
     boolean begun = false;
     try {
       pairings = files.add(PairingsCsv.FILE);
@@ -77,9 +100,9 @@ public final class Reports implements Closeable {
           told
               ? Optional.of(new UnknownsCsv(files.add(UnknownsCsv.FILE), wanted.header()))
               : Optional.empty();
-      long all = (long) shop.machines().size() * shop.vises().size();
+      long count = (long) shop.machines().size() * shop.vises().size();
       overview =
-          wanted.workbook() && all > detailed
+          wanted.workbook() && count > detailed
               ? Optional.of(new OverviewWorkbook(shop, unit, wanted.remedies(), limits))
               : Optional.empty();
       begun = true;
@@ -141,11 +164,15 @@ public final class Reports implements Closeable {
    *
    * @param written by this run
    */
-  public List<Path> older(List<Path> written) {
-    return NAMES.stream()
-        .map(directory::resolve)
-        .filter(report -> !written.contains(report) && Files.exists(report))
-        .toList();
+  public List<Path> older(List<Path> written) throws IOException {
+    List<Path> older = new ArrayList<>();
+    for (String name : all.files().keySet()) {
+      Path report = all.folder().resolve(name);
+      if (!written.contains(report) && all.holds(name)) {
+        older.add(report);
+      }
+    }
+    return older;
   }
 
   /** Takes away what was not published. */

@@ -1,8 +1,10 @@
 package org.jawroom.report;
 
 import java.io.Closeable;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Date;
 import java.util.Optional;
@@ -50,6 +52,8 @@ final class StableWorkbook implements Closeable {
       sheets.addTo(book);
     } catch (RuntimeException wrapped) {
       throw cause(wrapped);
+    } catch (IOException failure) {
+      throw ofTemporary(failure);
     }
   }
 
@@ -59,6 +63,8 @@ final class StableWorkbook implements Closeable {
       book.write(out);
     } catch (RuntimeException wrapped) {
       throw cause(wrapped);
+    } catch (IOException failure) {
+      throw ofTemporary(failure);
     }
   }
 
@@ -75,9 +81,16 @@ final class StableWorkbook implements Closeable {
    */
   private static IOException cause(RuntimeException wrapped) {
     if (wrapped.getCause() instanceof IOException cause) {
-      return cause;
+      return ofTemporary(cause);
     }
     throw wrapped;
+  }
+
+  /** What names no file, as a full disk does not, is of those that hold the rows meanwhile. */
+  private static IOException ofTemporary(IOException failure) {
+    return failure instanceof FileNotFoundException
+        ? failure
+        : NamedOutput.named(Path.of(System.getProperty("java.io.tmpdir")), failure);
   }
 
   private static void describe(POIXMLProperties properties, String title) {

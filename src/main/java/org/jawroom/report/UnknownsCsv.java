@@ -2,6 +2,7 @@ package org.jawroom.report;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Arrays;
 import java.util.List;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.BlankLimit;
@@ -19,6 +20,8 @@ public final class UnknownsCsv {
 
   private static final List<String> HEADER =
       List.of("machine", "vise", "column", "relation", "limit_mm");
+
+  static final ReportKind KIND = ReportKind.csv(HEADER, UnknownsCsv::isRow);
 
   private final CsvTable table;
 
@@ -49,6 +52,12 @@ public final class UnknownsCsv {
 
   void finish() throws IOException {
     table.finish();
+  }
+
+  /** Later versions have more cells. */
+  private static boolean isRow(List<String> cells) {
+    return cells.get(2).matches("[a-z_]+\\.[a-z_]+( \\(.*\\))?")
+        && Arrays.stream(Relation.values()).anyMatch(one -> one.code().equals(cells.get(3)));
   }
 
   private static List<String> row(Outcome outcome, BlankLimit blank) {

@@ -79,6 +79,6 @@ class DrawCommandTest {
   @Test
   void draw_otherEnding_isWrongUse() {
     assertEquals(2, draw("roomy", "plain", folder.resolve("drawing.dxf")));
-    assertTrue(err.toString().contains("ends in .svg, .pdf or .png"), err.toString());
+    assertTrue(err.toString().contains("should end in .svg or .pdf or .png."), err.toString());
   }
 }

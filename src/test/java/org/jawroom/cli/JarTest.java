@@ -35,6 +35,7 @@ class JarTest {
 
   @TempDir private Path folder;
   private Path jar;
+  private String locale = "C.UTF-8";
 
   private record Ended(int status, String out, String err) {}
 
@@ -218,6 +219,25 @@ class JarTest {
     return file.getFileName().toString().replaceAll("([0-9a-f]{8}\\.jsa|claim)$", "");
   }
 
+  /** The second Java is given the same names, or none is started. */
+  @Test
+  void names_beyondAscii_comeThroughOrAreRefused() throws Exception {
+    assumeTrue("UTF-8".equals(System.getProperty("sun.jnu.encoding")), "needs names in UTF-8");
+    Path reports = folder.resolve("\u00e9 \u2013 \u4e2d");
+    Ended written = java(List.of(), "matrix", SMALL.toString(), "-o", reports.toString());
+    assertEquals(0, written.status, written.err);
+    assertTrue(Files.size(reports.resolve("pairings.csv")) > 0);
+
+    locale = "C";
+    Path none = folder.resolve("none \u00e9");
+    Ended refused = java(List.of(), "matrix", SMALL.toString(), "-o", none.toString());
+    assertEquals(ExitStatus.WRONG_USE, refused.status, refused.err);
+    assertTrue(refused.err.strip().endsWith("run again with LC_ALL=C.UTF-8"), refused.err);
+    try (Stream<Path> all = Files.list(folder)) {
+      assertTrue(all.noneMatch(path -> path.getFileName().toString().startsWith("none")));
+    }
+  }
+
   private String out() {
     return folder.resolve("out").toString();
   }
@@ -264,6 +284,7 @@ class JarTest {
     ProcessBuilder builder = new ProcessBuilder(command);
     // What Maven was given is not for the people's Java.
     builder.environment().remove("JAVA_TOOL_OPTIONS");
+    builder.environment().put("LC_ALL", locale);
     return builder
         .redirectOutput(folder.resolve("said").toFile())
         .redirectError(folder.resolve("warned").toFile())

@@ -128,6 +128,7 @@ class NothingLostTest {
         refused += status == 3 ? 1 : 0;
         assertTrue(status == 0 || status == 3, err.toString());
         assertEquals(status == 0 ? 0 : 1, err.toString().lines().count(), err.toString());
+        assertTrue(status == 0 || isDiskFull(err.toString(), there), err.toString());
         assertSame(status == 0 ? next : old, files(there));
         if (status == 0) {
           break;
@@ -144,32 +145,10 @@ class NothingLostTest {
     }
   }
 
-  @Test
-  void output_thatIsNoFolderOrNoFile_isOneLine() throws Exception {
-    Path link = Files.createSymbolicLink(folder.resolve("link"), folder.resolve("nowhere"));
-    assertEquals(
-        link + " could not be written: file already exists\n",
-        run(3, "matrix", tables.toString(), "-o", link.toString()));
-    Path device = Path.of("/dev/null");
-    assumeTrue(Files.exists(device), "needs the devices of Unix");
-    assertEquals(
-        device + " could not be written: is no ordinary file\n",
-        run(3, "page", tables.toString(), "-o", device.toString()));
-    assertTrue(!Files.isRegularFile(device));
-  }
-
-  /** The report jobs.csv has the name of a table. */
-  @Test
-  void output_thatWouldOverwriteATable_isRefused() throws Exception {
-    String jobs = "job,part_length,part_width,part_height\nblock,40,30,20\n";
-    Path table = Files.writeString(tables.resolve("jobs.csv"), jobs);
-    assertTrue(
-        run(2, "matrix", tables.toString(), "-o", tables.toString())
-            .startsWith(table + " is one of the tables, and would be overwritten"));
-    assertTrue(
-        run(2, "page", tables.toString(), "-o", table.toString())
-            .startsWith(table + " is one of the tables, and would be overwritten"));
-    assertEquals(jobs, Files.readString(table));
+  /** It names the report, or the folder, once. */
+  private static boolean isDiskFull(String line, Path folder) {
+    String name = "\\Q" + folder + "\\E(/[a-z]+\\.(csv|xlsx))?";
+    return line.strip().matches(name + " could not be written: No space left on device");
   }
 
   private String run(int status, String... args) {

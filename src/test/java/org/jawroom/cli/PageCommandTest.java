@@ -41,7 +41,8 @@ class PageCommandTest {
 
   @Test
   void page_overADirectory_isStatusThree() throws Exception {
-    assertEquals(3, run(example(), "-o", folder.toString()));
+    Path page = Files.createDirectory(folder.resolve("page.html"));
+    assertEquals(3, run(example(), "-o", page.toString()));
   }
 
   @Test

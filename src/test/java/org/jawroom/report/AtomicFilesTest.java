@@ -28,6 +28,11 @@ class AtomicFilesTest {
     return out -> out.write(text.getBytes());
   }
 
+  private static List<Path> publish(Path folder, Map<String, AtomicFiles.Content> files)
+      throws IOException {
+    return AtomicFiles.publish(Anywhere.of(folder, files.keySet()), files);
+  }
+
   private List<String> names() throws IOException {
     try (Stream<Path> listed = Files.list(directory)) {
       return listed.map(path -> path.getFileName().toString()).sorted().toList();
@@ -37,15 +42,15 @@ class AtomicFilesTest {
   @Test
   void publish_intoADirectoryThatIsNotThere_makesIt() throws IOException {
     Path below = directory.resolve("x/y");
-    List<Path> written = AtomicFiles.publish(below, files(text("1"), text("2")));
+    List<Path> written = publish(below, files(text("1"), text("2")));
     assertEquals(List.of(below.resolve("a"), below.resolve("b")), written);
     assertEquals("2", Files.readString(below.resolve("b")));
   }
 
   @Test
   void publish_overOldFiles_replacesThemAndLeavesNothingElse() throws IOException {
-    AtomicFiles.publish(directory, files(text("old a"), text("old b")));
-    AtomicFiles.publish(directory, files(text("1"), text("2")));
+    publish(directory, files(text("old a"), text("old b")));
+    publish(directory, files(text("1"), text("2")));
     assertEquals("1", Files.readString(directory.resolve("a")));
     assertEquals("2", Files.readString(directory.resolve("b")));
     assertEquals(List.of("a", "b"), names());
@@ -53,14 +58,13 @@ class AtomicFilesTest {
 
   @Test
   void publish_contentThatFails_leavesTheOldFilesWhole() throws IOException {
-    AtomicFiles.publish(directory, files(text("old a"), text("old b")));
+    publish(directory, files(text("old a"), text("old b")));
     AtomicFiles.Content failing =
         out -> {
           out.write('x');
           throw new IOException("full");
         };
-    assertThrows(
-        IOException.class, () -> AtomicFiles.publish(directory, files(text("1"), failing)));
+    assertThrows(IOException.class, () -> publish(directory, files(text("1"), failing)));
     assertEquals("old a", Files.readString(directory.resolve("a")));
     assertEquals("old b", Files.readString(directory.resolve("b")));
     assertEquals(List.of("a", "b"), names());
@@ -77,8 +81,7 @@ class AtomicFilesTest {
           out.write('2');
           Files.createDirectories(directory.resolve("b/full"));
         };
-    assertThrows(
-        IOException.class, () -> AtomicFiles.publish(directory, files(text("1"), spoiler)));
+    assertThrows(IOException.class, () -> publish(directory, files(text("1"), spoiler)));
     assertEquals("old a", Files.readString(directory.resolve("a")));
     assertEquals(List.of("a", "b"), names());
   }
@@ -86,8 +89,7 @@ class AtomicFilesTest {
   @Test
   void publish_ontoADirectory_isRefused() throws IOException {
     Files.createDirectory(directory.resolve("b"));
-    assertThrows(
-        IOException.class, () -> AtomicFiles.publish(directory, files(text("1"), text("2"))));
+    assertThrows(IOException.class, () -> publish(directory, files(text("1"), text("2"))));
     assertEquals(List.of("b"), names());
   }
 }

@@ -36,7 +36,7 @@ class KilledTest {
   /** A kill may fall anywhere: between sets, within a file, between moves. */
   @Test
   void publish_killedAtAnyMoment_leavesWholeFilesAndTheNextRunAWholeSet() throws Exception {
-    AtomicFiles.publish(folder, PublishLoop.set(0));
+    PublishLoop.publish(folder, PublishLoop.set(0));
     Random random = new Random(5);
     for (int kill = 0; kill < KILLS; kill++) {
       int before = onlySet();
@@ -58,7 +58,7 @@ class KilledTest {
       int after = onlySet();
       assertTrue(after >= before, after + " after " + before);
     }
-    AtomicFiles.publish(folder, PublishLoop.set(-1));
+    PublishLoop.publish(folder, PublishLoop.set(-1));
     assertEquals(-1, onlySet());
     assertEquals(List.of(), others());
   }
@@ -66,7 +66,7 @@ class KilledTest {
   /** Asked to stop, a process makes the moves it has begun and takes away the rest. */
   @Test
   void publish_askedToStopAtAnyMoment_leavesOneWholeSetAndNothingElse() throws Exception {
-    AtomicFiles.publish(folder, PublishLoop.set(0));
+    PublishLoop.publish(folder, PublishLoop.set(0));
     Random random = new Random(7);
     for (int stop = 0; stop < KILLS; stop++) {
       int before = onlySet();
@@ -103,13 +103,13 @@ class KilledTest {
             .start();
     try {
       assertEquals('!', other.getInputStream().read());
-      AtomicFiles.publish(folder.resolve("report0"), out -> out.write('x'));
+      AtomicFiles.publish(Anywhere.file(folder.resolve("report0")), out -> out.write('x'));
       assertTrue(Files.exists(living), "in work");
       assertFalse(Files.exists(killed));
     } finally {
       other.destroyForcibly().waitFor();
     }
-    AtomicFiles.publish(folder.resolve("report0"), out -> out.write('y'));
+    AtomicFiles.publish(Anywhere.file(folder.resolve("report0")), out -> out.write('y'));
     assertFalse(Files.exists(living));
     assertTrue(Files.exists(link) && Files.exists(unlike));
     assertEquals("kept", Files.readString(elsewhere));
@@ -132,7 +132,7 @@ class KilledTest {
       Files.write(folder.resolve(".jawroom-moves"), lines);
       Files.writeString(folder.resolve(".jawroom-7.old"), "left over");
 
-      AtomicFiles.publish(folder.resolve("other"), out -> out.write('x'));
+      AtomicFiles.publish(Anywhere.file(folder.resolve("other")), out -> out.write('x'));
 
       for (int file = 0; file < 3; file++) {
         assertEquals("new " + file, Files.readString(folder.resolve("r " + file)));
@@ -162,7 +162,7 @@ class KilledTest {
       FileSystemException refused =
           assertThrows(
               FileSystemException.class,
-              () -> AtomicFiles.publish(inner.resolve("a"), out -> out.write('x')));
+              () -> AtomicFiles.publish(Anywhere.file(inner.resolve("a")), out -> out.write('x')));
       assertEquals(
           "is not as jawroom writes it; look at it, and take it away", refused.getReason());
       assertTrue(Files.exists(inner.resolve(".jawroom-0.part")), lines);
@@ -174,7 +174,7 @@ class KilledTest {
 
   @Test
   void publish_byTwoAtOnce_leavesOneWholeSet() throws Exception {
-    AtomicFiles.publish(folder, PublishLoop.set(0));
+    PublishLoop.publish(folder, PublishLoop.set(0));
     Process one = loop(1);
     Process two = loop(1_000_000);
     int sets = 0;
@@ -202,7 +202,7 @@ class KilledTest {
       assertTrue(lock.isValid());
       String now = "new";
       try {
-        AtomicFiles.publish(report, out -> out.write("new".getBytes()));
+        AtomicFiles.publish(Anywhere.file(report), out -> out.write("new".getBytes()));
       } catch (FileSystemException systemThatHoldsOpenFiles) {
         now = "old";
       }
@@ -215,7 +215,7 @@ class KilledTest {
 
   @Test
   void publish_contentThatFailsAfterAnyByte_leavesTheOldSet() throws Exception {
-    AtomicFiles.publish(folder, PublishLoop.set(0));
+    PublishLoop.publish(folder, PublishLoop.set(0));
     for (int bytes = 0; bytes < 20_000; bytes += 997) {
       int full = bytes;
       var set = PublishLoop.set(1);
@@ -225,7 +225,7 @@ class KilledTest {
             out.write(new byte[full]);
             throw new IOException("No space left on device");
           });
-      assertThrows(IOException.class, () -> AtomicFiles.publish(folder, set));
+      assertThrows(IOException.class, () -> PublishLoop.publish(folder, set));
       assertEquals(0, onlySet());
       assertEquals(List.of(), others());
     }

@@ -8,7 +8,7 @@ final class PartHolder {
   private PartHolder() {}
 
   public static void main(String[] args) throws IOException, InterruptedException {
-    try (PartFile part = new PartFile(Path.of(args[0]))) {
+    try (PartFile part = new PartFile(Path.of(args[0]), Path.of("report"))) {
       System.out.print(part.isTaken() ? '?' : '!');
       System.out.flush();
       Thread.sleep(600_000);

@@ -19,8 +19,12 @@ final class PublishLoop {
   public static void main(String[] args) throws IOException {
     Path folder = Path.of(args[0]);
     for (int set = Integer.parseInt(args[1]); ; set++) {
-      AtomicFiles.publish(folder, set(set));
+      publish(folder, set(set));
     }
+  }
+
+  static void publish(Path folder, Map<String, AtomicFiles.Content> files) throws IOException {
+    AtomicFiles.publish(Anywhere.of(folder, files.keySet()), files);
   }
 
   static Map<String, AtomicFiles.Content> set(int set) {

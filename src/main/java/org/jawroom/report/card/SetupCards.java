@@ -11,7 +11,10 @@ import org.jawroom.drawing.PdfFaces;
 import org.jawroom.drawing.PdfFile;
 import org.jawroom.drawing.Picture;
 import org.jawroom.report.AtomicFiles;
+import org.jawroom.report.Destination;
 import org.jawroom.report.PairingDrawing;
+import org.jawroom.report.PlanReports;
+import org.jawroom.report.ReportKind;
 import org.jawroom.report.RunFacts;
 import org.jawroom.shop.Settings;
 
@@ -25,6 +28,11 @@ public final class SetupCards {
 
   private SetupCards() {}
 
+  /** What {@link #write} writes. */
+  public static Destination destination(Path file) {
+    return Destination.file(file, ReportKind.pdf(PlanReports.CARDS_TITLE));
+  }
+
   /**
    * Writes {@code file}, whole or not at all.
    *
@@ -35,7 +43,7 @@ public final class SetupCards {
       Path file, CardPaper paper, Settings settings, List<Explanation> explanations, RunFacts run)
       throws IOException {
     byte[] bytes = bytes(paper, settings, explanations, run);
-    AtomicFiles.publish(file, out -> out.write(bytes));
+    AtomicFiles.publish(destination(file), out -> out.write(bytes));
   }
 
   /** The same, not yet written. */
@@ -44,7 +52,7 @@ public final class SetupCards {
       throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDDocumentInformation information = new PDDocumentInformation();
-      information.setTitle("Setup card");
+      information.setTitle(PlanReports.CARDS_TITLE);
       information.setProducer("jawroom " + run.toolVersion());
       document.setDocumentInformation(information);
       document.getDocumentCatalog().setLanguage("en");

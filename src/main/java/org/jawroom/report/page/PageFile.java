@@ -9,10 +9,11 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.jawroom.advice.Advice;
 import org.jawroom.report.AtomicFiles;
+import org.jawroom.report.Destination;
+import org.jawroom.report.ReportKind;
 import org.jawroom.report.RunFacts;
 import org.jawroom.shop.Shop;
 
@@ -36,6 +37,13 @@ public final class PageFile {
 
   private PageFile() {}
 
+  /** What {@link #write} writes. */
+  public static Destination destination(Path file) {
+    return Destination.file(
+        file,
+        ReportKind.text("<!DOCTYPE html>", "<title>Which vise goes on which machine</title>"));
+  }
+
   /**
    * Writes {@code file}; its directory is made if need be. It appears under its name only when it
    * is complete; if anything fails, what stood there before is left whole.
@@ -46,9 +54,7 @@ public final class PageFile {
   public static Path write(Path file, Shop shop, List<Advice> advice, RunFacts facts)
       throws IOException {
     byte[] page = html(shop, advice, facts).getBytes(StandardCharsets.UTF_8);
-    Path whole = file.toAbsolutePath();
-    AtomicFiles.publish(
-        whole.getParent(), Map.of(whole.getFileName().toString(), out -> out.write(page)));
+    AtomicFiles.publish(destination(file), out -> out.write(page));
     return file;
   }
 

@@ -45,7 +45,7 @@ final class CsvFolder {
           .sorted()
           .toList();
     } catch (IOException e) {
-      throw new UnreadableInput(folder + " could not be read: " + e.getMessage(), e);
+      throw new UnreadableInput(folder + " could not be read: " + FileTrouble.reason(e), e);
     }
   }
 }

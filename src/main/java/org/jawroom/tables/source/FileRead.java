@@ -54,7 +54,7 @@ public record FileRead(String name, String sha256) {
               + (Files.isSymbolicLink(file) ? " where the link points" : ""),
           e);
     } catch (IOException e) {
-      throw new UnreadableInput(file + " could not be read: " + e.getMessage(), e);
+      throw new UnreadableInput(file + " could not be read: " + FileTrouble.reason(e), e);
     }
   }
 }

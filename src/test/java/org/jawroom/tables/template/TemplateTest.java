@@ -2,12 +2,10 @@ package org.jawroom.tables.template;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -48,7 +46,7 @@ class TemplateTest {
   @BeforeAll
   static void writeOnce() throws IOException {
     empty = shared.resolve("empty.xlsx");
-    Template.writeWorkbook(empty);
+    Files.write(empty, Template.workbook());
     workbook = workbook();
   }
 
@@ -63,6 +61,12 @@ class TemplateTest {
     }
   }
 
+  private void writeFolder() throws IOException {
+    for (Map.Entry<String, byte[]> file : Template.csvFiles().entrySet()) {
+      Files.write(folder.resolve(file.getKey()), file.getValue());
+    }
+  }
+
   private static long workedRows() {
     return Stream.of(TableSpec.values())
         .filter(table -> table != TableSpec.SETTINGS)
@@ -72,28 +76,12 @@ class TemplateTest {
 
   @Test
   void workbook_writtenTwice_isTheSameBytes() throws IOException {
-    Path other = folder.resolve("other.xlsx");
-    Template.writeWorkbook(other);
-    assertArrayEquals(Files.readAllBytes(empty), Files.readAllBytes(other));
-  }
-
-  @Test
-  void workbook_thatIsThere_isNotOverwritten() throws IOException {
-    Path file = Files.writeString(folder.resolve("filled.xlsx"), "a day's measuring");
-    assertThrows(FileAlreadyExistsException.class, () -> Template.writeWorkbook(file));
-    assertEquals("a day's measuring", Files.readString(file));
-  }
-
-  @Test
-  void folder_withOneTableThere_isLeftAlone() throws IOException {
-    Path file = Files.writeString(folder.resolve("vises.csv"), "a day's measuring");
-    assertThrows(FileAlreadyExistsException.class, () -> Template.writeFolder(folder));
-    assertEquals(Set.of(file), contents());
+    assertArrayEquals(Files.readAllBytes(empty), Template.workbook());
   }
 
   @Test
   void folder_written_holdsTheTablesAndNothingElse() throws IOException {
-    Template.writeFolder(folder);
+    writeFolder();
     assertEquals(
         Stream.of(TableSpec.values())
             .map(table -> folder.resolve(table.tableName() + ".csv"))
@@ -184,7 +172,7 @@ class TemplateTest {
 
   @Test
   void folder_readBackEmpty_hasNoFaultButTheEmptyTables() throws Exception {
-    Template.writeFolder(folder);
+    writeFolder();
     assertOnlyEmpty(ShopReader.read(folder, Map.of()));
   }
 
@@ -200,7 +188,7 @@ class TemplateTest {
   /** The worked rows must be right: with their names changed they read as a shop. */
   @Test
   void workedRows_renamed_readWithoutAFault() throws Exception {
-    Template.writeFolder(folder);
+    writeFolder();
     for (Path file : contents()) {
       Files.writeString(file, Files.readString(file).replace(TableSpec.WORKED, "the "));
     }

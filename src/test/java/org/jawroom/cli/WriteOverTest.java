@@ -1,0 +1,463 @@
+package org.jawroom.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whatever a command is asked to write, nothing is lost but reports of the same kind. */
+class WriteOverTest {
+  private static final Path BOOK = Path.of("inputs/demo.xlsx");
+  private static final Path TABLES = Path.of("inputs/demo");
+  private static final String MACHINE = "small closed mill";
+  private static final String VISE = "plain 160";
+
+  /** Each command and each file that it writes. */
+  private static final String WRITTEN =
+      """
+      matrix, pairings.csv
+      matrix, remedies.csv
+      matrix, unknowns.csv
+      matrix, jobs.csv
+      matrix, matrix.xlsx
+      assess, assess.csv
+      assess, assess.xlsx
+      assess, assess.pdf
+      plan, plan.csv
+      plan, plan.xlsx
+      plan, cards.pdf
+      page, page.html
+      page, PAGE.HTM
+      draw, drawing.svg
+      draw, drawing.pdf
+      draw, drawing.png
+      card, card.pdf
+      """;
+
+  @TempDir private Path temporary;
+  private Path folder;
+
+  @BeforeEach
+  void makeFolder() throws IOException {
+    folder = Files.createDirectory(temporary.resolve("out"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(textBlock = WRITTEN)
+  void input_namedAsAReport_isNotOverwritten(String command, String name) throws Exception {
+    Path input = Files.copy(BOOK, folder.resolve(name));
+    Map<String, String> before = files(folder);
+    Path link = Files.createSymbolicLink(temporary.resolve("link"), input);
+    Path roundabout = folder.resolve("../out/../out").resolve(name);
+    Path relative = Path.of("").toAbsolutePath().relativize(input.toAbsolutePath());
+    for (Path spelt : List.of(input, link, roundabout, relative)) {
+      assertRefusedAsInput(command, spelt, name);
+      assertEquals(before, files(folder), spelt.toString());
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(textBlock = WRITTEN)
+  void input_linkedToTheOutput_isNotOverwritten(String command, String name) throws Exception {
+    Path input = Files.copy(BOOK, temporary.resolve("tables.xlsx"));
+    byte[] before = Files.readAllBytes(input);
+    Path output = folder.resolve(name);
+    Files.createLink(output, input);
+    assertRefusedAsInput(command, input, name);
+    Files.delete(output);
+    Files.createSymbolicLink(output, input);
+    assertRefusedAsInput(command, input, name);
+    assertTrue(Files.isSymbolicLink(output));
+    assertArrayEquals(before, Files.readAllBytes(input));
+  }
+
+  @ParameterizedTest
+  @CsvSource(textBlock = WRITTEN)
+  void input_inOtherCase_isNotOverwritten(String command, String name) throws Exception {
+    Path input = Files.copy(BOOK, folder.resolve(name));
+    String other = name.equals("PAGE.HTM") ? "page.htm" : name.toUpperCase(java.util.Locale.ROOT);
+    assumeTrue(Files.exists(folder.resolve(other)), "needs a disk on which case does not count");
+    assertRefusedAsInput(command, folder.resolve(other), name);
+    assertArrayEquals(Files.readAllBytes(BOOK), Files.readAllBytes(input));
+  }
+
+  private void assertRefusedAsInput(String command, Path input, String name) {
+    Run run = run(args(command, input, name));
+    assertEquals(2, run.status(), run.err());
+    assertTrue(
+        run.err()
+            .contains(name + " is read by this run and would be overwritten; name another place"),
+        run.err());
+  }
+
+  /** The report jobs.csv has the name of a table. */
+  @Test
+  void matrix_intoTheFolderOfItsTables_keepsJobs() throws Exception {
+    Path tables = copyOfTables();
+    Map<String, String> before = files(tables);
+    Run run = run("matrix", tables.toString(), "-o", tables.toString());
+    assertEquals(2, run.status(), run.err());
+    assertTrue(run.err().startsWith(tables.resolve("jobs.csv") + " is read by this run"));
+    assertEquals(before, files(tables));
+  }
+
+  @Test
+  void plan_overThePlanToKeep_isRefused() throws Exception {
+    assertEquals(0, run("plan", TABLES.toString(), "-o", folder.toString()).status());
+    Map<String, String> before = files(folder);
+    Path plan = folder.resolve("plan.csv");
+    String[] again = {"plan", TABLES.toString(), "--keep", plan.toString(), "-o"};
+    Run run = run(with(again, folder.toString()));
+    assertEquals(2, run.status());
+    assertTrue(run.err().startsWith(plan + " is read by this run"), run.err());
+    assertEquals(before, files(folder));
+    Path next = temporary.resolve("next");
+    assertEquals(0, run(with(again, next.toString())).status());
+  }
+
+  @ParameterizedTest
+  @CsvSource(textBlock = WRITTEN)
+  void fileOfAnotherKind_isNotOverwritten(String command, String name) throws Exception {
+    Path file = folder.resolve(name);
+    List<byte[]> others =
+        List.of(
+            "a day's work\n".getBytes(StandardCharsets.UTF_8),
+            // Tables, one of which has the name of a report, and what is nearly a report.
+            Files.readAllBytes(TABLES.resolve("jobs.csv")),
+            "machine,vise\nmill,plain\n".getBytes(StandardCharsets.UTF_8),
+            "machine,vise,\"verdict".getBytes(StandardCharsets.UTF_8),
+            Files.readAllBytes(BOOK),
+            "PK\3\4 cut short".getBytes(StandardCharsets.UTF_8),
+            "%PDF-1.6 cut short".getBytes(StandardCharsets.UTF_8),
+            "<!DOCTYPE html><title>My shop</title>".getBytes(StandardCharsets.UTF_8),
+            "<?xml version='1.0'?><svg/>".getBytes(StandardCharsets.UTF_8),
+            new byte[] {(byte) 0x89, 'P', 'N', 'G'});
+    for (byte[] other : others) {
+      Files.write(file, other);
+      Run run = run(args(command, TABLES, name));
+      assertEquals(3, run.status(), new String(other, StandardCharsets.UTF_8));
+      assertEquals(
+          file
+              + " could not be written: there is a file of that name that is no such report of"
+              + " jawroom; move it away, or name another place\n",
+          run.err());
+      assertArrayEquals(other, Files.readAllBytes(file));
+      assertEquals(1, files(folder).size(), files(folder).keySet().toString());
+    }
+  }
+
+  /** Each report in the place of each other. */
+  @Test
+  void reportOfAnotherKind_isNotOverwritten() throws Exception {
+    Map<String, String> commands = new TreeMap<>();
+    WRITTEN.lines().map(line -> line.split(", ")).forEach(one -> commands.put(one[1], one[0]));
+    for (Map.Entry<String, String> one : commands.entrySet()) {
+      assertEquals(0, run(args(one.getValue(), TABLES, one.getKey())).status());
+    }
+    Path all = Files.move(folder, temporary.resolve("all"));
+    Files.createDirectory(folder);
+    List<Set<String>> same =
+        List.of(Set.of("page.html", "PAGE.HTM"), Set.of("cards.pdf", "card.pdf"));
+    for (String name : commands.keySet()) {
+      for (String other : commands.keySet()) {
+        Files.copy(all.resolve(other), folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+        if (!name.equals(other) && !same.contains(Set.of(name, other))) {
+          Run run = run(args(commands.get(name), TABLES, name));
+          assertEquals(3, run.status(), other + " in the place of " + name);
+        }
+      }
+      Files.delete(folder.resolve(name));
+    }
+  }
+
+  /** What the first version wrote had two columns less. */
+  @Test
+  void matrix_overAReportOfTheFirstVersion_replacesIt() throws Exception {
+    String[] matrix = {"matrix", TABLES.toString(), "-o", folder.toString()};
+    assertEquals(0, run(matrix).status());
+    Map<String, String> now = files(folder);
+    Path pairings = folder.resolve("pairings.csv");
+    String header = Files.readAllLines(pairings).get(0);
+    Files.writeString(pairings, header.replace(",per_table,table_positions_mm", "") + "\r\n");
+    assertEquals(0, run(matrix).status());
+    assertEquals(now, files(folder));
+  }
+
+  @ParameterizedTest
+  @CsvSource(textBlock = WRITTEN)
+  void folderDeviceOrPipe_isNotReplaced(String command, String name) throws Exception {
+    Path file = Files.createDirectory(folder.resolve(name));
+    assertNotReplaced(command, name, "it is a folder");
+    Files.delete(file);
+    assumeTrue(Files.exists(Path.of("/dev/null")), "needs the devices of Unix");
+    Files.createSymbolicLink(file, Path.of("/dev/null"));
+    assertNotReplaced(command, name, "it is a device or a pipe");
+    Files.delete(file);
+    // Whoever opens it waits for ever.
+    assumeTrue(new ProcessBuilder("mkfifo", file.toString()).start().waitFor() == 0);
+    assertNotReplaced(command, name, "it is a device or a pipe");
+  }
+
+  private void assertNotReplaced(String command, String name, String why) throws IOException {
+    Run run = run(args(command, TABLES, name));
+    assertEquals(3, run.status(), run.err());
+    assertEquals(
+        folder.resolve(name)
+            + " could not be written: "
+            + why
+            + "; move it away, or name another place\n",
+        run.err());
+    try (Stream<Path> all = Files.list(folder)) {
+      assertEquals(1, all.count());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"matrix", "assess", "plan"})
+  void outputThatIsNoFolder_isOneLine(String command) throws Exception {
+    Path file = Files.writeString(folder.resolve("file"), "mine");
+    for (Path there : List.of(file, file.resolve("below"))) {
+      assertLine(command, there, file + " could not be written: it is no folder; name a folder");
+    }
+    assertEquals("mine", Files.readString(file));
+    Path link = Files.createSymbolicLink(folder.resolve("link"), folder.resolve("nowhere"));
+    assertLine(
+        command, link, link + " could not be written: it is a link to nowhere; name a folder");
+    assumeTrue(Files.exists(Path.of("/dev/null")), "needs the devices of Unix");
+    assertLine(
+        command,
+        Path.of("/dev/null"),
+        "/dev/null could not be written: it is no folder; name a folder");
+  }
+
+  private static void assertLine(String command, Path output, String line) {
+    Run run = run(command, TABLES.toString(), "-o", output.toString());
+    assertEquals(3, run.status(), run.err());
+    assertEquals(line + "\n", run.err());
+  }
+
+  /** An empty file has nothing to lose, nor has an older report. */
+  @ParameterizedTest
+  @CsvSource(textBlock = WRITTEN)
+  void ownReportOrEmptyFile_isReplaced(String command, String name) throws Exception {
+    Path file = Files.createFile(folder.resolve(name));
+    assertEquals(new Run(0, ""), run(args(command, TABLES, name)).without("Note"));
+    byte[] first = Files.readAllBytes(file);
+    assertTrue(first.length > 0);
+    assertEquals(new Run(0, ""), run(args(command, TABLES, name)).without("Note"));
+    assertArrayEquals(first, Files.readAllBytes(file));
+  }
+
+  /** As a spreadsheet saves it; then a part, which has no header. */
+  @Test
+  void matrix_overReportsSavedBySpreadsheetsAndOverParts_replacesThem() throws Exception {
+    String[] matrix = {"matrix", TABLES.toString(), "--no-workbook", "-o", folder.toString()};
+    assertEquals(0, run(matrix).status());
+    Map<String, String> first = files(folder);
+    for (String name : first.keySet()) {
+      Path file = folder.resolve(name);
+      Files.writeString(file, "\ufeff" + Files.readString(file).replace(',', ';'));
+    }
+    assertEquals(0, run(matrix).status());
+    assertEquals(first, files(folder));
+    assertEquals(0, run(with(matrix, "--machines", "knee mill")).status());
+    assertEquals(0, run(matrix).status());
+    assertEquals(first, files(folder));
+  }
+
+  @Test
+  void matrix_ofNoJobs_callsNoForeignFileAnEarlierReport() throws Exception {
+    Path tables = copyOfTables();
+    Path jobs = Files.move(tables.resolve("jobs.csv"), folder.resolve("jobs.csv"));
+    byte[] before = Files.readAllBytes(jobs);
+    StringWriter out = new StringWriter();
+    int status =
+        Main.run(
+            new String[] {"matrix", tables.toString(), "-o", folder.toString()},
+            new PrintWriter(out, true),
+            new PrintWriter(new StringWriter()));
+    assertEquals(0, status);
+    assertTrue(!out.toString().contains("earlier run"), out.toString());
+    assertArrayEquals(before, Files.readAllBytes(jobs));
+  }
+
+  @Test
+  void demoReports_areReplaced() throws Exception {
+    for (Path report : list(Path.of("reports"))) {
+      Files.copy(report, folder.resolve(report.getFileName()));
+    }
+    Map<String, String> before = files(folder);
+    assertEquals(0, run("matrix", TABLES.toString(), "-o", folder.toString()).status());
+    assertEquals(0, run("assess", TABLES.toString(), "-o", folder.toString()).status());
+    assertEquals(before.keySet(), files(folder).keySet());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "page, page.xlsx",
+    "page, page",
+    "draw, drawing.dxf",
+    "draw, svg",
+    "card, card.svg",
+    "page, -",
+    "draw, -",
+    "card, -",
+    "page, /",
+    "draw, /",
+    "card, /",
+    "page, ..",
+    "draw, .",
+    "card, ."
+  })
+  void file_ofAnotherEnding_isWrongUse(String command, String name) throws Exception {
+    String[] args = args(command, TABLES, "x");
+    args[args.length - 1] = name;
+    Run run = run(args);
+    assertEquals(2, run.status(), run.err());
+    assertTrue(run.err().startsWith(name + " should end in ."), run.err());
+    assertEquals(Map.of(), files(folder));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"assess", "plan"})
+  void folder_thatIsADash_isWrongUse(String command) {
+    Run run = run(command, TABLES.toString(), "-o", "-");
+    assertEquals(2, run.status());
+    assertTrue(
+        run.err()
+            .startsWith(
+                "These files go into a folder, not to standard output; for a folder of that name"
+                    + " write ./-"),
+        run.err());
+    assertTrue(Files.notExists(Path.of("-")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"matrix", "assess", "plan", "page", "draw", "card"})
+  void output_thatIsEmpty_isWrongUse(String command) {
+    String[] args = args(command, TABLES, "x");
+    args[args.length - 1] = "";
+    Run run = run(args);
+    assertEquals(2, run.status());
+    assertTrue(
+        run.err().contains("'--output'") && run.err().contains("is empty; for this folder write ."),
+        run.err());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"matrix", "check", "compare", "template", "explain", "page"})
+  void input_thatIsEmpty_isWrongUse(String command) {
+    Run run = run(command, "", "x", "y");
+    assertEquals(2, run.status());
+    assertTrue(run.err().contains("is empty; for this folder write ."), run.err());
+  }
+
+  @Test
+  void template_overWhateverIsThere_isRefused() throws Exception {
+    for (String[] args :
+        List.of(
+            new String[] {"template", folder.resolve("shop.xlsx").toString()},
+            new String[] {"template", "--csv", folder.toString()})) {
+      Path file = folder.resolve(args.length == 2 ? "shop.xlsx" : "vises.csv");
+      for (String text : List.of("a day's measuring", "")) {
+        Files.writeString(file, text);
+        Run run = run(args);
+        assertEquals(
+            new Run(3, file + " is there already; name another, or move it away first.\n"), run);
+        assertEquals(Map.of(file.getFileName().toString(), hash(file)), files(folder));
+      }
+      Files.delete(file);
+    }
+  }
+
+  @Test
+  void template_besideAPartOfThatName_leavesIt() throws Exception {
+    Path part = Files.writeString(folder.resolve("shop.xlsx.part"), "mine");
+    assertEquals(0, run("template", folder.resolve("shop.xlsx").toString()).status());
+    assertEquals("mine", Files.readString(part));
+    assertEquals(2, files(folder).size());
+  }
+
+  @Test
+  void template_asADash_isWrongUse() {
+    assertEquals(2, run("template", "-").status());
+    assertEquals(2, run("template", "--csv", "-").status());
+    assertEquals(2, run("template", "/").status());
+    assertTrue(Files.notExists(Path.of("-")));
+  }
+
+  private record Run(int status, String err) {
+    Run without(String start) {
+      return new Run(
+          status, String.join("", err.lines().filter(line -> !line.startsWith(start)).toList()));
+    }
+  }
+
+  private static Run run(String... args) {
+    StringWriter err = new StringWriter();
+    int status = Main.run(args, new PrintWriter(new StringWriter()), new PrintWriter(err, true));
+    return new Run(status, err.toString().replace("\r\n", "\n"));
+  }
+
+  /** The command line by which {@code command} writes {@code name} into the folder. */
+  private String[] args(String command, Path input, String name) {
+    String file = folder.resolve(name).toString();
+    String in = input.toString();
+    return switch (command) {
+      case "matrix" -> new String[] {"matrix", in, "-o", folder.toString()};
+      case "assess" -> new String[] {"assess", in, "-o", folder.toString()};
+      case "plan" -> new String[] {"plan", in, "--cards", "-o", folder.toString()};
+      case "page" -> new String[] {"page", in, "-o", file};
+      default -> new String[] {command, in, MACHINE, VISE, "-o", file};
+    };
+  }
+
+  private static String[] with(String[] args, String... more) {
+    return Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new);
+  }
+
+  private Path copyOfTables() throws IOException {
+    Path tables = Files.createDirectory(temporary.resolve("tables"));
+    for (Path table : list(TABLES)) {
+      Files.copy(table, tables.resolve(table.getFileName()));
+    }
+    return tables;
+  }
+
+  private static List<Path> list(Path directory) throws IOException {
+    try (Stream<Path> all = Files.list(directory)) {
+      return all.toList();
+    }
+  }
+
+  private static Map<String, String> files(Path directory) throws IOException {
+    Map<String, String> files = new TreeMap<>();
+    for (Path file : list(directory)) {
+      files.put(file.getFileName().toString(), hash(file));
+    }
+    return files;
+  }
+
+  private static String hash(Path file) throws IOException {
+    return Integer.toHexString(java.util.Arrays.hashCode(Files.readAllBytes(file)));
+  }
+}
