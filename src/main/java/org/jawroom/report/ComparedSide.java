@@ -22,13 +22,32 @@ public final class ComparedSide {
   /** Two rows of one pairing, the first as its number alone. */
   private record Twins(long first, Row second) {}
 
-  /**
-   * A row on its way to be compared.
-   *
-   * @param key by which both sides are sorted
-   * @param number in its file
-   */
-  record Row(byte[] key, long number, PairingRow pairing) {}
+  /** A row on its way to be compared. */
+  static final class Row {
+    private final byte[] key;
+    private final long number;
+    private final PairingRow pairing;
+
+    private Row(byte[] key, long number, PairingRow pairing) {
+      this.key = key;
+      this.number = number;
+      this.pairing = pairing;
+    }
+
+    /** Below 0 if it comes before {@code other} on both sides, 0 if it is of the same pairing. */
+    int compareKey(Row other) {
+      return Arrays.compareUnsigned(key, other.key);
+    }
+
+    /** In its file. */
+    long number() {
+      return number;
+    }
+
+    PairingRow pairing() {
+      return pairing;
+    }
+  }
 
   /** Rows in the order of their keys, each key once. */
   interface Rows {
@@ -81,7 +100,7 @@ public final class ComparedSide {
         return Optional.empty();
       }
       Row next = row(sorted.next());
-      for (; next != null && Arrays.equals(next.key, first.key); next = row(sorted.next())) {
+      for (; next != null && next.compareKey(first) == 0; next = row(sorted.next())) {
         note(first, next);
       }
       ahead[0] = next;

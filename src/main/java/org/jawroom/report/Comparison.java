@@ -58,10 +58,7 @@ public final class Comparison {
     Optional<ComparedSide.Row> left = before.next();
     Optional<ComparedSide.Row> right = after.next();
     while (left.isPresent() || right.isPresent()) {
-      int order =
-          left.isEmpty()
-              ? 1
-              : right.isEmpty() ? -1 : Arrays.compareUnsigned(left.get().key(), right.get().key());
+      int order = left.isEmpty() ? 1 : right.isEmpty() ? -1 : left.get().compareKey(right.get());
       if (order < 0) {
         only(Change.ONLY_OLD, left.get());
       } else if (order > 0) {

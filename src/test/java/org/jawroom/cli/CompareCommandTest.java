@@ -10,6 +10,8 @@ import java.io.StringWriter;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -149,6 +151,45 @@ class CompareCommandTest {
     assertEquals(0, compare(file, example));
 
     assertTrue(out.toString().contains("     36  unchanged"), out.toString());
+  }
+
+  /** As a spreadsheet saves it after sorting, where people write a decimal comma. */
+  @Test
+  void compare_aReportSortedAndSavedByASpreadsheet_findsNothingChanged() throws IOException {
+    report();
+    Path file = reports.resolve("pairings.csv");
+    List<String> lines = new ArrayList<>(Files.readAllLines(file));
+    assertTrue(lines.stream().noneMatch(line -> line.contains("\"")), "no cell needs quotes");
+    Collections.reverse(lines.subList(1, lines.size()));
+    Files.write(
+        file,
+        lines.stream()
+            .map(line -> line.replace(".000,", ",").replaceAll("\\b;", " "))
+            .map(line -> line.replace(',', ';').replaceAll("(\\d)\\.(\\d)", "$1,$2"))
+            .toList());
+
+    assertEquals(0, compare(reports, example));
+
+    assertTrue(out.toString().contains("     36  unchanged"), out.toString());
+    assertEquals("", err.toString());
+  }
+
+  @Test
+  void compare_aReportThatHasAPairingTwice_isOneLineAndStatus3() throws IOException {
+    report();
+    Path file = reports.resolve("pairings.csv");
+    List<String> lines = new ArrayList<>(Files.readAllLines(file));
+    lines.add(lines.get(1));
+    Files.write(file, lines);
+
+    assertEquals(3, compare(example, reports));
+
+    assertTrue(
+        err.toString()
+            .startsWith(
+                file + " is no report of jawroom's: row 38 tells of the same pairing as row 2, "),
+        err.toString());
+    assertEquals("", out.toString());
   }
 
   @Test

@@ -1,0 +1,16 @@
+#!/bin/sh
+# Times the comparing of two reports of SIZE x SIZE pairings, of which many changed, in 256 MB: seconds, seconds of
+# processor, kB of memory. Needs target/jawroom.jar and the test classes (mvn package), and GNU time.
+#   sh src/bench/compare.sh FOLDER [SIZE]
+set -eu
+cd "$(dirname "$0")/../.."
+folder=$1
+size=${2:-1000}
+java -cp target/jawroom.jar:target/test-classes org.jawroom.reference.BigShop "$size" "$size" "$folder/shop" 1
+for clearance in 6 8; do
+  java -Xmx512m -jar target/jawroom.jar matrix "$folder/shop" -o "$folder/$clearance" --no-workbook \
+    --clearance "${clearance}mm" >/dev/null
+done
+command time -f '%e s, %U + %S s of processor, %M kB' \
+  java -Xmx256m -jar target/jawroom.jar compare "$folder/6" "$folder/8" >"$folder/changes"
+head -6 "$folder/changes"
