@@ -22,14 +22,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever a command is asked to write, nothing is lost but reports of the same kind. */
 class WriteOverTest {
   private static final Path BOOK = Path.of("inputs/demo.xlsx");
-  private static final Path TABLES = Path.of("inputs/demo");
-  private static final String MACHINE = "small closed mill";
-  private static final String VISE = "plain 160";
+  private static final Path TABLES = CommandRun.TABLES;
 
   /** Each command and each file that it writes. */
   private static final String WRITTEN =
@@ -101,7 +98,7 @@ class WriteOverTest {
   }
 
   private void assertRefusedAsInput(String command, Path input, String name) {
-    Run run = run(args(command, input, name));
+    CommandRun run = CommandRun.of(args(command, input, name));
     assertEquals(2, run.status(), run.err());
     assertTrue(
         run.err()
@@ -114,7 +111,7 @@ class WriteOverTest {
   void matrix_intoTheFolderOfItsTables_keepsJobs() throws Exception {
     Path tables = copyOfTables();
     Map<String, String> before = files(tables);
-    Run run = run("matrix", tables.toString(), "-o", tables.toString());
+    CommandRun run = CommandRun.of("matrix", tables.toString(), "-o", tables.toString());
     assertEquals(2, run.status(), run.err());
     assertTrue(run.err().startsWith(tables.resolve("jobs.csv") + " is read by this run"));
     assertEquals(before, files(tables));
@@ -122,16 +119,16 @@ class WriteOverTest {
 
   @Test
   void plan_overThePlanToKeep_isRefused() throws Exception {
-    assertEquals(0, run("plan", TABLES.toString(), "-o", folder.toString()).status());
+    assertEquals(0, CommandRun.of("plan", TABLES.toString(), "-o", folder.toString()).status());
     Map<String, String> before = files(folder);
     Path plan = folder.resolve("plan.csv");
     String[] again = {"plan", TABLES.toString(), "--keep", plan.toString(), "-o"};
-    Run run = run(with(again, folder.toString()));
+    CommandRun run = CommandRun.of(with(again, folder.toString()));
     assertEquals(2, run.status());
     assertTrue(run.err().startsWith(plan + " is read by this run"), run.err());
     assertEquals(before, files(folder));
     Path next = temporary.resolve("next");
-    assertEquals(0, run(with(again, next.toString())).status());
+    assertEquals(0, CommandRun.of(with(again, next.toString())).status());
   }
 
   @ParameterizedTest
@@ -153,7 +150,7 @@ class WriteOverTest {
             new byte[] {(byte) 0x89, 'P', 'N', 'G'});
     for (byte[] other : others) {
       Files.write(file, other);
-      Run run = run(args(command, TABLES, name));
+      CommandRun run = CommandRun.of(args(command, TABLES, name));
       assertEquals(3, run.status(), new String(other, StandardCharsets.UTF_8));
       assertEquals(
           file
@@ -171,7 +168,7 @@ class WriteOverTest {
     Map<String, String> commands = new TreeMap<>();
     WRITTEN.lines().map(line -> line.split(", ")).forEach(one -> commands.put(one[1], one[0]));
     for (Map.Entry<String, String> one : commands.entrySet()) {
-      assertEquals(0, run(args(one.getValue(), TABLES, one.getKey())).status());
+      assertEquals(0, CommandRun.of(args(one.getValue(), TABLES, one.getKey())).status());
     }
     Path all = Files.move(folder, temporary.resolve("all"));
     Files.createDirectory(folder);
@@ -181,7 +178,7 @@ class WriteOverTest {
       for (String other : commands.keySet()) {
         Files.copy(all.resolve(other), folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
         if (!name.equals(other) && !same.contains(Set.of(name, other))) {
-          Run run = run(args(commands.get(name), TABLES, name));
+          CommandRun run = CommandRun.of(args(commands.get(name), TABLES, name));
           assertEquals(3, run.status(), other + " in the place of " + name);
         }
       }
@@ -193,12 +190,12 @@ class WriteOverTest {
   @Test
   void matrix_overAReportOfTheFirstVersion_replacesIt() throws Exception {
     String[] matrix = {"matrix", TABLES.toString(), "-o", folder.toString()};
-    assertEquals(0, run(matrix).status());
+    assertEquals(0, CommandRun.of(matrix).status());
     Map<String, String> now = files(folder);
     Path pairings = folder.resolve("pairings.csv");
     String header = Files.readAllLines(pairings).get(0);
     Files.writeString(pairings, header.replace(",per_table,table_positions_mm", "") + "\r\n");
-    assertEquals(0, run(matrix).status());
+    assertEquals(0, CommandRun.of(matrix).status());
     assertEquals(now, files(folder));
   }
 
@@ -218,7 +215,7 @@ class WriteOverTest {
   }
 
   private void assertNotReplaced(String command, String name, String why) throws IOException {
-    Run run = run(args(command, TABLES, name));
+    CommandRun run = CommandRun.of(args(command, TABLES, name));
     assertEquals(3, run.status(), run.err());
     assertEquals(
         folder.resolve(name)
@@ -231,39 +228,15 @@ class WriteOverTest {
     }
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"matrix", "assess", "plan"})
-  void outputThatIsNoFolder_isOneLine(String command) throws Exception {
-    Path file = Files.writeString(folder.resolve("file"), "mine");
-    for (Path there : List.of(file, file.resolve("below"))) {
-      assertLine(command, there, file + " could not be written: it is no folder; name a folder");
-    }
-    assertEquals("mine", Files.readString(file));
-    Path link = Files.createSymbolicLink(folder.resolve("link"), folder.resolve("nowhere"));
-    assertLine(
-        command, link, link + " could not be written: it is a link to nowhere; name a folder");
-    assumeTrue(Files.exists(Path.of("/dev/null")), "needs the devices of Unix");
-    assertLine(
-        command,
-        Path.of("/dev/null"),
-        "/dev/null could not be written: it is no folder; name a folder");
-  }
-
-  private static void assertLine(String command, Path output, String line) {
-    Run run = run(command, TABLES.toString(), "-o", output.toString());
-    assertEquals(3, run.status(), run.err());
-    assertEquals(line + "\n", run.err());
-  }
-
   /** An empty file has nothing to lose, nor has an older report. */
   @ParameterizedTest
   @CsvSource(textBlock = WRITTEN)
   void ownReportOrEmptyFile_isReplaced(String command, String name) throws Exception {
     Path file = Files.createFile(folder.resolve(name));
-    assertEquals(new Run(0, ""), run(args(command, TABLES, name)).without("Note"));
+    assertEquals(new CommandRun(0, ""), CommandRun.of(args(command, TABLES, name)).without("Note"));
     byte[] first = Files.readAllBytes(file);
     assertTrue(first.length > 0);
-    assertEquals(new Run(0, ""), run(args(command, TABLES, name)).without("Note"));
+    assertEquals(new CommandRun(0, ""), CommandRun.of(args(command, TABLES, name)).without("Note"));
     assertArrayEquals(first, Files.readAllBytes(file));
   }
 
@@ -271,16 +244,16 @@ class WriteOverTest {
   @Test
   void matrix_overReportsSavedBySpreadsheetsAndOverParts_replacesThem() throws Exception {
     String[] matrix = {"matrix", TABLES.toString(), "--no-workbook", "-o", folder.toString()};
-    assertEquals(0, run(matrix).status());
+    assertEquals(0, CommandRun.of(matrix).status());
     Map<String, String> first = files(folder);
     for (String name : first.keySet()) {
       Path file = folder.resolve(name);
       Files.writeString(file, "\ufeff" + Files.readString(file).replace(',', ';'));
     }
-    assertEquals(0, run(matrix).status());
+    assertEquals(0, CommandRun.of(matrix).status());
     assertEquals(first, files(folder));
-    assertEquals(0, run(with(matrix, "--machines", "knee mill")).status());
-    assertEquals(0, run(matrix).status());
+    assertEquals(0, CommandRun.of(with(matrix, "--machines", "knee mill")).status());
+    assertEquals(0, CommandRun.of(matrix).status());
     assertEquals(first, files(folder));
   }
 
@@ -306,129 +279,13 @@ class WriteOverTest {
       Files.copy(report, folder.resolve(report.getFileName()));
     }
     Map<String, String> before = files(folder);
-    assertEquals(0, run("matrix", TABLES.toString(), "-o", folder.toString()).status());
-    assertEquals(0, run("assess", TABLES.toString(), "-o", folder.toString()).status());
+    assertEquals(0, CommandRun.of("matrix", TABLES.toString(), "-o", folder.toString()).status());
+    assertEquals(0, CommandRun.of("assess", TABLES.toString(), "-o", folder.toString()).status());
     assertEquals(before.keySet(), files(folder).keySet());
   }
 
-  @ParameterizedTest
-  @CsvSource({
-    "page, page.xlsx",
-    "page, page",
-    "draw, drawing.dxf",
-    "draw, svg",
-    "card, card.svg",
-    "page, -",
-    "draw, -",
-    "card, -",
-    "page, /",
-    "draw, /",
-    "card, /",
-    "page, ..",
-    "draw, .",
-    "card, ."
-  })
-  void file_ofAnotherEnding_isWrongUse(String command, String name) throws Exception {
-    String[] args = args(command, TABLES, "x");
-    args[args.length - 1] = name;
-    Run run = run(args);
-    assertEquals(2, run.status(), run.err());
-    assertTrue(run.err().startsWith(name + " should end in ."), run.err());
-    assertEquals(Map.of(), files(folder));
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"assess", "plan"})
-  void folder_thatIsADash_isWrongUse(String command) {
-    Run run = run(command, TABLES.toString(), "-o", "-");
-    assertEquals(2, run.status());
-    assertTrue(
-        run.err()
-            .startsWith(
-                "These files go into a folder, not to standard output; for a folder of that name"
-                    + " write ./-"),
-        run.err());
-    assertTrue(Files.notExists(Path.of("-")));
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"matrix", "assess", "plan", "page", "draw", "card"})
-  void output_thatIsEmpty_isWrongUse(String command) {
-    String[] args = args(command, TABLES, "x");
-    args[args.length - 1] = "";
-    Run run = run(args);
-    assertEquals(2, run.status());
-    assertTrue(
-        run.err().contains("'--output'") && run.err().contains("is empty; for this folder write ."),
-        run.err());
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"matrix", "check", "compare", "template", "explain", "page"})
-  void input_thatIsEmpty_isWrongUse(String command) {
-    Run run = run(command, "", "x", "y");
-    assertEquals(2, run.status());
-    assertTrue(run.err().contains("is empty; for this folder write ."), run.err());
-  }
-
-  @Test
-  void template_overWhateverIsThere_isRefused() throws Exception {
-    for (String[] args :
-        List.of(
-            new String[] {"template", folder.resolve("shop.xlsx").toString()},
-            new String[] {"template", "--csv", folder.toString()})) {
-      Path file = folder.resolve(args.length == 2 ? "shop.xlsx" : "vises.csv");
-      for (String text : List.of("a day's measuring", "")) {
-        Files.writeString(file, text);
-        Run run = run(args);
-        assertEquals(
-            new Run(3, file + " is there already; name another, or move it away first.\n"), run);
-        assertEquals(Map.of(file.getFileName().toString(), hash(file)), files(folder));
-      }
-      Files.delete(file);
-    }
-  }
-
-  @Test
-  void template_besideAPartOfThatName_leavesIt() throws Exception {
-    Path part = Files.writeString(folder.resolve("shop.xlsx.part"), "mine");
-    assertEquals(0, run("template", folder.resolve("shop.xlsx").toString()).status());
-    assertEquals("mine", Files.readString(part));
-    assertEquals(2, files(folder).size());
-  }
-
-  @Test
-  void template_asADash_isWrongUse() {
-    assertEquals(2, run("template", "-").status());
-    assertEquals(2, run("template", "--csv", "-").status());
-    assertEquals(2, run("template", "/").status());
-    assertTrue(Files.notExists(Path.of("-")));
-  }
-
-  private record Run(int status, String err) {
-    Run without(String start) {
-      return new Run(
-          status, String.join("", err.lines().filter(line -> !line.startsWith(start)).toList()));
-    }
-  }
-
-  private static Run run(String... args) {
-    StringWriter err = new StringWriter();
-    int status = Main.run(args, new PrintWriter(new StringWriter()), new PrintWriter(err, true));
-    return new Run(status, err.toString().replace("\r\n", "\n"));
-  }
-
-  /** The command line by which {@code command} writes {@code name} into the folder. */
   private String[] args(String command, Path input, String name) {
-    String file = folder.resolve(name).toString();
-    String in = input.toString();
-    return switch (command) {
-      case "matrix" -> new String[] {"matrix", in, "-o", folder.toString()};
-      case "assess" -> new String[] {"assess", in, "-o", folder.toString()};
-      case "plan" -> new String[] {"plan", in, "--cards", "-o", folder.toString()};
-      case "page" -> new String[] {"page", in, "-o", file};
-      default -> new String[] {command, in, MACHINE, VISE, "-o", file};
-    };
+    return CommandRun.args(command, input, folder, name);
   }
 
   private static String[] with(String[] args, String... more) {
