@@ -93,7 +93,7 @@ final class AssessCommand implements Callable<Integer> {
     int workers = threads.count();
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

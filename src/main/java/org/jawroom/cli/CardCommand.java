@@ -91,7 +91,7 @@ final class CardCommand implements Callable<Integer> {
       throw new ParameterException(spec.commandLine(), output + " should end in .pdf.");
     }
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

@@ -1,5 +1,6 @@
 package org.jawroom.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -30,13 +31,15 @@ record CompareSide(Path path, Optional<List<PairingRow>> report, Optional<Readin
    * such a file.
    *
    * @param settings win over those of tables; a report stays as it is
+   * @param err where what is left alone is named
    */
-  static CompareSide read(Path path, Map<String, String> settings) throws UnreadableInput {
+  static CompareSide read(Path path, Map<String, String> settings, PrintWriter err)
+      throws UnreadableInput {
     Path file = Files.isDirectory(path) ? path.resolve(PairingsCsv.FILE) : path;
     boolean named = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
     return named && Files.isRegularFile(file)
         ? new CompareSide(path, Optional.of(rows(file)), Optional.empty())
-        : new CompareSide(path, Optional.empty(), Optional.of(Input.read(path, settings)));
+        : new CompareSide(path, Optional.empty(), Optional.of(Input.read(path, settings, err)));
   }
 
   private static List<PairingRow> rows(Path file) throws UnreadableInput {

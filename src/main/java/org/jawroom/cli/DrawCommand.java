@@ -75,7 +75,7 @@ final class DrawCommand implements Callable<Integer> {
           "--output takes a file that ends in .svg, .pdf or .png, not " + output);
     }
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

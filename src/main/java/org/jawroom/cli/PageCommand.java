@@ -64,7 +64,7 @@ final class PageCommand implements Callable<Integer> {
       throw new ParameterException(spec.commandLine(), "--output takes the name of a file.");
     }
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

@@ -5,8 +5,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
@@ -35,7 +37,8 @@ final class Workbooks {
     byte[] bytes = FileRead.bytes(file);
     refuseOtherFormats(file, bytes);
     Source.Gathering gathering = new Source.Gathering(faults);
-    List<String> leftAlone = new ArrayList<>();
+    List<LeftAlone> leftAlone = new ArrayList<>();
+    Map<String, TableSpec> nearly = new LinkedHashMap<>();
     try (BoundedZip zip = new BoundedZip(bytes);
         OPCPackage parts = OPCPackage.open(zip)) {
       XSSFReader workbook = new XSSFReader(parts);
@@ -51,21 +54,31 @@ final class Workbooks {
       while (sheets.hasNext()) {
         try (InputStream sheet = sheets.next()) {
           String name = sheets.getSheetName();
-          Optional<TableSpec> table = TableSpec.named(name);
-          if (table.isEmpty()) {
-            leftAlone.add("sheet " + name);
-          } else if (gathering.isFirst(table.get(), "sheet " + name)) {
-            SheetTable rows =
-                new SheetTable(table.get(), name, texts, styles, from1904, gathering.room, faults);
-            parse(sheet, rows);
-            Optional<Grid> grid = rows.grid();
-            gathering.add(table.get(), grid, rows.isWhole());
+          String origin = "sheet " + name;
+          TableName meant = TableName.ofSheet(name);
+          switch (meant.kind()) {
+            case TABLE -> {
+              TableSpec table = meant.table().orElseThrow();
+              if (gathering.isFirst(table, origin)) {
+                SheetTable rows =
+                    new SheetTable(table, name, texts, styles, from1904, gathering.room, faults);
+                parse(sheet, rows);
+                Optional<Grid> grid = rows.grid();
+                gathering.add(table, grid, rows.isWhole());
+              }
+            }
+            case NEARLY, SPARE -> nearly.put(origin, meant.table().orElseThrow());
+            case LATER -> leftAlone.add(LeftAlone.later(origin));
+            case OTHER -> leftAlone.add(LeftAlone.noTable(origin));
           }
         }
       }
       if (!parts.getPartsByContentType(MACROS).isEmpty()) {
-        leftAlone.add("macros");
+        leftAlone.add(LeftAlone.noTable("macros"));
       }
+      nearly.forEach(
+          (origin, table) ->
+              gathering.refuseNearly(table, origin, "rename it to " + table.tableName()));
     } catch (IOException | OpenXML4JException | SAXException | ParserConfigurationException e) {
       throw damaged(file, e);
     } catch (RuntimeException e) {
