@@ -169,7 +169,7 @@ final class Row {
             cell -> {
               List<Long> lengths = new ArrayList<>();
               for (String item : cell.text().split(";", -1)) {
-                lengths.add(lengthOf(spec, new Cell(item, cell.kind(), "")));
+                lengths.add(lengthOf(spec, cell.item(item)));
               }
               return lengths;
             })
@@ -297,12 +297,28 @@ final class Row {
       fault(column, "is a truth value; what belongs here is " + spec.kind().words());
       return Optional.empty();
     }
+    if (showsOtherwise(column, spec, cell)) {
+      return Optional.empty();
+    }
     try {
       return Optional.of(reader.read(cell));
     } catch (BadCell e) {
       fault(column, e.getMessage());
       return Optional.empty();
     }
+  }
+
+  /** Whether people read another number in the cell than it holds, which is a fault. */
+  private boolean showsOtherwise(String column, ColumnSpec spec, Cell cell) {
+    if (cell.look().isPlain()) {
+      return false;
+    }
+    Unit unit = spec.kind().isLength() ? unit() : ledger.unit;
+    String trouble = cell.look().trouble(spec.kind(), unit);
+    if (!trouble.isEmpty()) {
+      fault(column, trouble);
+    }
+    return !trouble.isEmpty();
   }
 
   /** The cell if it is neither blank nor in trouble; tells trouble, and blanks that may not be. */

@@ -35,8 +35,6 @@ import org.jawroom.tables.source.UnreadableInput;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Workbooks, built here, read back. */
 class WorkbookTest {
@@ -145,26 +143,6 @@ class WorkbookTest {
             "sheet Machines row 3, column rear_gap: \"2026-01-04\" is a date, as spreadsheets make of"
                 + " fractions; type 0.25, or '1/4 to keep it as text"),
         faults());
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"0.00\" mm\"", "0.0 \"in\"", "# ?/?\\\""})
-  void unit_shownByTheNumberFormatAlone_isRefused(String format) throws Exception {
-    set("rear_gap", 12.5);
-    cell("rear_gap").setCellStyle(style(format));
-    assertEquals(
-        List.of(
-            "sheet Machines row 3, column rear_gap: \"12.5\" has its unit from the cell's number format"
-                + " alone; type the unit into the cell"),
-        faults());
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"0.00", "# ?/?", "General", "#,##0.000", "[Red]0.0;[Blue]-0.0"})
-  void numberFormat_withoutUnit_isTaken(String format) throws Exception {
-    set("rear_gap", 12.5);
-    cell("rear_gap").setCellStyle(style(format));
-    assertEquals(Dimension.of(Length.MM * 25 / 2), machine().gaps().rear());
   }
 
   @Test

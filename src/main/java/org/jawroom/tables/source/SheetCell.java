@@ -2,7 +2,6 @@ package org.jawroom.tables.source;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.jawroom.tables.cell.DateText;
 
@@ -10,17 +9,11 @@ import org.jawroom.tables.cell.DateText;
  * One cell of a sheet as the file holds it; see ECMA-376 part 1, 18.3.1.4.
  *
  * @param type its {@code t}; empty for a number
- * @param format number of its number format, {@code formatText} the format itself
+ * @param format of its style
  * @param formula whether it is computed, so that {@code value} is what the spreadsheet kept of that
  * @param value its {@code v}, or its inline text; empty for none
  */
-record SheetCell(String type, int format, String formatText, boolean formula, String value) {
-
-  /** A number format that adds a unit to the number shown, in quotes or escaped. */
-  private static final Pattern UNIT_SHOWN =
-      Pattern.compile(
-          ".*(?:\"[^\"]*\\b(?:mm|cm|m|in|inch|inches|kg|lb|lbs)\\b[^\"]*\"|\\\\\"|\u2033|\\\\m|\\\\i).*",
-          Pattern.CASE_INSENSITIVE);
+record SheetCell(String type, SheetStyles.Format format, boolean formula, String value) {
 
   /** The first day number that no date goes with. */
   private static final double YEAR_10000 = 2_958_466;
@@ -36,8 +29,8 @@ record SheetCell(String type, int format, String formatText, boolean formula, St
           "is a formula whose value was never computed; open the workbook and save it, or type the value");
     }
     return switch (type) {
-      case "s" -> Cell.text(value.isEmpty() ? "" : texts.get(Integer.parseInt(value.trim())));
-      case "str", "inlineStr" -> Cell.text(value);
+      case "s" -> text(value.isEmpty() ? "" : texts.get(Integer.parseInt(value.trim())));
+      case "str", "inlineStr" -> text(value);
       case "b" ->
           value.isEmpty()
               ? Cell.text("")
@@ -51,20 +44,19 @@ record SheetCell(String type, int format, String formatText, boolean formula, St
     };
   }
 
+  private Cell text(String text) {
+    return new Cell(text, Cell.Kind.TEXT, "", format.code().ofText());
+  }
+
   private Cell number(double value, boolean from1904) {
-    if (DateUtil.isADateFormat(format, formatText) && DateUtil.isValidExcelDate(value)) {
+    if (format.date() && DateUtil.isValidExcelDate(value)) {
       String date =
           value < YEAR_10000
               ? DateUtil.getLocalDateTime(value, from1904).toString().replace("T00:00", "")
               : plain(value);
       return new Cell(date, Cell.Kind.DATE, DateText.MESSAGE);
     }
-    String text = plain(value);
-    if (UNIT_SHOWN.matcher(formatText).matches()) {
-      return Cell.bad(
-          text, "has its unit from the cell's number format alone; type the unit into the cell");
-    }
-    return new Cell(text, Cell.Kind.NUMBER, "");
+    return new Cell(plain(value), Cell.Kind.NUMBER, "", format.code().of(value));
   }
 
   /**

@@ -4,8 +4,6 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.model.StylesTable;
-import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.jawroom.tables.schema.TableSpec;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
@@ -27,7 +25,7 @@ final class SheetTable extends DefaultHandler {
   private final TableSpec table;
   private final String origin;
   private final SharedTexts texts;
-  private final StylesTable styles;
+  private final SheetStyles styles;
   private final boolean from1904;
   private final Room room;
   private final FaultList faults;
@@ -48,7 +46,7 @@ final class SheetTable extends DefaultHandler {
       TableSpec table,
       String sheet,
       SharedTexts texts,
-      StylesTable styles,
+      SheetStyles styles,
       boolean from1904,
       Room room,
       FaultList faults) {
@@ -137,15 +135,8 @@ final class SheetTable extends DefaultHandler {
   }
 
   private void endCell() throws SAXException {
-    XSSFCellStyle look = styles.getNumCellStyles() == 0 ? null : styles.getStyleAt(style);
     Cell cell =
-        new SheetCell(
-                type,
-                look == null ? 0 : look.getDataFormat(),
-                look == null ? "General" : look.getDataFormatString(),
-                formula,
-                letters.text())
-            .read(texts, from1904);
+        new SheetCell(type, styles.format(style), formula, letters.text()).read(texts, from1904);
     if (cell.text().length() > Grid.LONGEST_CELL) {
       fault(Grid.TOO_LONG_A_CELL);
     } else if (!cell.isBlank() && !room.take(cell)) {

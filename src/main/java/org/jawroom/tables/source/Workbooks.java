@@ -18,7 +18,6 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.apache.poi.xssf.eventusermodel.XSSFReader.SheetIterator;
-import org.apache.poi.xssf.model.StylesTable;
 import org.jawroom.tables.schema.TableSpec;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
@@ -48,7 +47,12 @@ final class Workbooks {
           parse(shared, texts);
         }
       }
-      StylesTable styles = workbook.getStylesTable();
+      SheetStyles styles = new SheetStyles();
+      try (InputStream data = workbook.getStylesData()) {
+        if (data != null) {
+          parse(data, styles);
+        }
+      }
       boolean from1904 = from1904(workbook);
       SheetIterator sheets = workbook.getSheetIterator();
       while (sheets.hasNext()) {
