@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jawroom.tables.cell.CellText;
-import org.jawroom.tables.cell.Nearest;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
@@ -107,7 +106,7 @@ final class Rows {
       message =
           "is not a column of "
               + table.tableName()
-              + Nearest.hint(ColumnSpec.normal(header), known);
+              + ledger.hint(ColumnSpec.normal(header), () -> known);
     }
     if (message.isEmpty() && places.putIfAbsent(column.get().name(), place) != null) {
       message = "is there twice; keep one of the two columns";

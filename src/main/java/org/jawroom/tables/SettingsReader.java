@@ -12,7 +12,6 @@ import org.jawroom.shop.Settings;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.CellText;
 import org.jawroom.tables.cell.Lengths;
-import org.jawroom.tables.cell.Nearest;
 import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
@@ -106,9 +105,9 @@ final class SettingsReader {
     }
   }
 
-  private static String hint(String name) {
+  private String hint(String name) {
     List<String> known = SettingColumns.SETTINGS.stream().map(ColumnSpec::name).toList();
-    return Nearest.hint(ColumnSpec.normal(name), known);
+    return ledger.hint(ColumnSpec.normal(name), () -> known);
   }
 
   /** The last sound one given, or else the default. */
