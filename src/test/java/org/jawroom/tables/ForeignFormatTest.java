@@ -66,7 +66,7 @@ class ForeignFormatTest {
         "<!DOCTYPE html><html><table><tr><td>machine   | it is a web page (HTML), whatever its name says",
         "<html xmlns:x='urn:x'><head>                  | it is a web page (HTML), whatever its name says",
         "<table><tr><td>machine</td></tr></table>      | it is a web page (HTML), whatever its name says",
-        "<?xml version='1.0'?><Workbook/>              | it is XML, not XLSX"
+        "<?xml version='1.0'?><Workbook><Table/>              | it is XML, not XLSX"
       })
   void markup_namedAsAWorkbook_isUnreadable(String text, String why) throws Exception {
     assertWhy(why + SAVE, text.getBytes(StandardCharsets.UTF_8));

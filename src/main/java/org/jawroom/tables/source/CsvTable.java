@@ -74,7 +74,7 @@ final class CsvTable {
   /**
    * @param before lines that {@code reader} leaves out
    */
-  private Optional<Grid> grid(char delimiter, Reader reader, int before, Room room) {
+  private Optional<Grid> grid(char delimiter, Reader reader, long before, Room room) {
     CSVFormat format =
         CSVFormat.DEFAULT.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
     List<Grid.Row> rows = new ArrayList<>();

@@ -44,10 +44,13 @@ final class ForeignFormat {
         new String(bytes, 0, Math.min(START, bytes.length), StandardCharsets.ISO_8859_1)
             .replace("\0", "")
             .toLowerCase(Locale.ROOT);
-    if (start.contains("<html") || start.contains("<!doctype html") || start.contains("<table")) {
+    boolean xml = start.contains("<?xml");
+    if (start.contains("<html")
+        || start.contains("<!doctype html")
+        || !xml && start.contains("<table")) {
       return "it is a web page (HTML), whatever its name says" + SAVE;
     }
-    if (start.contains("<?xml")) {
+    if (xml) {
       return "it is XML, not XLSX" + SAVE;
     }
     return isText(start)
