@@ -94,7 +94,7 @@ final class AssessCommand implements Callable<Integer> {
     Output.isFolder(spec, output);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

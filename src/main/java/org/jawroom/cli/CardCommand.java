@@ -89,7 +89,7 @@ final class CardCommand implements Callable<Integer> {
   public Integer call() throws UnreadableInput, IOException {
     Output.isFile(spec, output, ".pdf");
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

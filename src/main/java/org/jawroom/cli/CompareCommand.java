@@ -64,8 +64,8 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() throws UnreadableInput, IOException {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    CompareSide before = CompareSide.read(oldPath, settings.given());
-    CompareSide after = CompareSide.read(newPath, settings.given());
+    CompareSide before = CompareSide.read(oldPath, settings.given(), err);
+    CompareSide after = CompareSide.read(newPath, settings.given(), err);
     PeopleUnit unit = unit(before, after);
     Optional<Integer> refusal = refusal(List.of(before, after), err);
     if (refusal.isPresent()) {

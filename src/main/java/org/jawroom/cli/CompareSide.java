@@ -2,6 +2,7 @@ package org.jawroom.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -33,14 +34,15 @@ record CompareSide(Path path, ComparedSide pairings, Optional<Reading> reading) 
    * such a file.
    *
    * @param settings win over those of tables; a report stays as it is
+   * @param err where what is left alone is named
    */
-  static CompareSide read(Path path, Map<String, String> settings)
+  static CompareSide read(Path path, Map<String, String> settings, PrintWriter err)
       throws UnreadableInput, IOException {
     Path file = file(path);
     boolean named = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
     return named && Files.isRegularFile(file)
         ? new CompareSide(path, rows(file), Optional.empty())
-        : new CompareSide(path, new ComparedSide(), Optional.of(Input.read(path, settings)));
+        : new CompareSide(path, new ComparedSide(), Optional.of(Input.read(path, settings, err)));
   }
 
   private static Path file(Path path) {

@@ -70,7 +70,7 @@ final class DrawCommand implements Callable<Integer> {
   public Integer call() throws UnreadableInput, IOException {
     Output.isFile(spec, output, ".svg", ".pdf", ".png");
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

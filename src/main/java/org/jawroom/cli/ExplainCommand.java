@@ -84,7 +84,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws UnreadableInput {
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), spec.commandLine().getErr());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, spec.commandLine().getErr());
     }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.jawroom.tables.Note;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
 import org.jawroom.tables.source.Fault;
@@ -14,11 +15,32 @@ import org.jawroom.tables.source.UnreadableInput;
 final class Input {
   private static final String OPTION = "option ";
 
+  /** What is left alone, beyond which only the number is printed. */
+  private static final int MOST_NAMED = 50;
+
   private Input() {}
 
   static Reading read(Path input, Map<String, String> settings) throws UnreadableInput {
     UnreadableNames.refuseIn(input);
     return ShopReader.read(input, settings);
+  }
+
+  /** The same, and names what was left alone; where faults are found, {@link #refuse} does so. */
+  static Reading read(Path input, Map<String, String> settings, PrintWriter err)
+      throws UnreadableInput {
+    Reading reading = read(input, settings);
+    if (reading.shop().isPresent()) {
+      nameLeftAlone(reading, err);
+    }
+    return reading;
+  }
+
+  private static void nameLeftAlone(Reading reading, PrintWriter err) {
+    List<Note> notes = reading.notes(Note.Kind.LEFT_ALONE);
+    notes.stream().limit(MOST_NAMED).forEach(err::println);
+    if (notes.size() > MOST_NAMED) {
+      err.println(notes.size() - MOST_NAMED + " more files or sheets: left alone.");
+    }
   }
 
   /** The files that were read. */
@@ -32,6 +54,7 @@ final class Input {
   static int refuse(Reading reading, PrintWriter err) {
     List<Fault> faults = reading.faults();
     faults.forEach(err::println);
+    nameLeftAlone(reading, err);
     if (optionsOnly(reading)) {
       return ExitStatus.WRONG_USE;
     }

@@ -84,7 +84,7 @@ final class MatrixCommand implements Callable<Integer> {
           spec.commandLine(), "--drawings takes a whole number from 1 up.");
     }
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

@@ -61,7 +61,7 @@ final class PageCommand implements Callable<Integer> {
     int workers = threads.count();
     Output.isFile(spec, output, ".html", ".htm");
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

@@ -127,7 +127,7 @@ final class PlanCommand implements Callable<Integer> {
           spec.commandLine(), "--time-limit takes whole seconds from 0 up.");
     }
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, settings.given(), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

@@ -1,18 +1,25 @@
 package org.jawroom.tables;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
+import org.jawroom.tables.cell.Nearest;
 import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.source.FaultList;
 import org.jawroom.tables.source.Source;
 
 /** What is written down while one input is read, and what holds for all of its cells. */
 final class Ledger {
+  private static final int MOST_HINTS = 10;
+
   final Source source;
   final FaultList faults;
   final List<Note> notes = new ArrayList<>();
   final Origins origins = new Origins();
+
+  private int hints;
 
   /** Of bare numbers in rows that name no unit; millimetres until the settings are read. */
   Unit unit = Unit.MM;
@@ -23,6 +30,11 @@ final class Ledger {
   Ledger(Source source, FaultList faults) {
     this.source = source;
     this.faults = faults;
+  }
+
+  /** What somebody probably meant, for the first faults: against many names it takes long. */
+  String hint(String wanted, Supplier<? extends Collection<String>> known) {
+    return hints++ < MOST_HINTS ? Nearest.hint(wanted, known.get()) : "";
   }
 
   void note(Note.Kind kind, Row row, String text) {

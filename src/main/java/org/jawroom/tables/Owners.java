@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jawroom.tables.cell.Names;
-import org.jawroom.tables.cell.Nearest;
 import org.jawroom.tables.schema.TableSpec;
 
 /** The rows of a table by their names, no two of which may be alike; other tables refer to them. */
@@ -21,12 +20,14 @@ final class Owners {
   private final Map<String, Owner> owners = new LinkedHashMap<>();
   private final boolean complete;
   private final String thing;
+  private final Ledger ledger;
 
   /**
    * @param column the one that holds the name, itself a word for what is named
    */
   Owners(TableSpec table, List<Row> rows, String column, Ledger ledger) {
     this.thing = column;
+    this.ledger = ledger;
     this.complete =
         ledger.source.grid(table).isPresent() && !ledger.source.broken().contains(table);
     Uniques uniques = new Uniques();
@@ -53,10 +54,13 @@ final class Owners {
     Owner owner = owners.get(Names.key(name));
     if (owner == null && complete) {
       String item = name.equals(row.raw(column)) ? "" : Row.inside(name);
-      List<String> known = owners.values().stream().map(Owner::name).toList();
-      row.fault(column, item + "is no " + thing + " of this shop" + Nearest.hint(name, known));
+      row.fault(column, item + "is no " + thing + " of this shop" + ledger.hint(name, this::names));
     }
     return Optional.ofNullable(owner);
+  }
+
+  private List<String> names() {
+    return owners.values().stream().map(Owner::name).toList();
   }
 
   /** The one that a row belongs to. */

@@ -17,7 +17,6 @@ import org.jawroom.tables.cell.CellText;
 import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.cell.Masses;
 import org.jawroom.tables.cell.Names;
-import org.jawroom.tables.cell.Nearest;
 import org.jawroom.tables.cell.Numerals;
 import org.jawroom.tables.cell.Prices;
 import org.jawroom.tables.cell.Unit;
@@ -169,7 +168,7 @@ final class Row {
             cell -> {
               List<Long> lengths = new ArrayList<>();
               for (String item : cell.text().split(";", -1)) {
-                lengths.add(lengthOf(spec, new Cell(item, cell.kind(), "")));
+                lengths.add(lengthOf(spec, cell.item(item)));
               }
               return lengths;
             })
@@ -203,9 +202,10 @@ final class Row {
   Set<Turn> turns(String column) {
     Set<Turn> turns = EnumSet.noneOf(Turn.class);
     List<String> words = java.util.Arrays.stream(Turn.values()).map(Turn::word).toList();
+    String whole = CellText.trimmed(raw(column));
     for (String written : cell(column).map(Cell::text).orElse("").split("[\\s\\p{Zs},;]+")) {
       if (!written.isEmpty()) {
-        known(written, column, words)
+        known(written, column, words, written.equals(whole))
             .ifPresent(word -> turns.add(Turn.values()[words.indexOf(word)]));
       }
     }
@@ -251,15 +251,18 @@ final class Row {
     return ledger.comma && cell.kind() != Cell.Kind.NUMBER;
   }
 
-  private Optional<String> known(String written, String column, List<String> words) {
+  /**
+   * @param alone whether it is all that the cell holds
+   */
+  private Optional<String> known(String written, String column, List<String> words, boolean alone) {
     String wanted = ColumnSpec.normal(written);
     Optional<String> word =
         words.stream().filter(known -> ColumnSpec.normal(known).equals(wanted)).findFirst();
     if (word.isEmpty()) {
-      String which = written.equals(CellText.trimmed(raw(column))) ? "" : inside(written);
+      String which = alone ? "" : inside(written);
       fault(
           column,
-          which + "is not one of " + String.join(", ", words) + Nearest.hint(written, words));
+          which + "is not one of " + String.join(", ", words) + ledger.hint(written, () -> words));
     }
     return word;
   }
@@ -274,7 +277,7 @@ final class Row {
    */
   private Optional<String> wordOf(ColumnSpec spec, Cell cell) {
     if (cell.kind() != Cell.Kind.TRUTH) {
-      return known(cell.text(), spec.name(), spec.words());
+      return known(cell.text(), spec.name(), spec.words(), true);
     }
     if (spec.words().contains("yes")) {
       return Optional.of(cell.text().equals("TRUE") ? "yes" : "no");
@@ -297,12 +300,28 @@ final class Row {
       fault(column, "is a truth value; what belongs here is " + spec.kind().words());
       return Optional.empty();
     }
+    if (showsOtherwise(column, spec, cell)) {
+      return Optional.empty();
+    }
     try {
       return Optional.of(reader.read(cell));
     } catch (BadCell e) {
       fault(column, e.getMessage());
       return Optional.empty();
     }
+  }
+
+  /** Whether people read another number in the cell than it holds, which is a fault. */
+  private boolean showsOtherwise(String column, ColumnSpec spec, Cell cell) {
+    if (cell.look().isPlain()) {
+      return false;
+    }
+    Unit unit = spec.kind().isLength() ? unit() : ledger.unit;
+    String trouble = cell.look().trouble(spec.kind(), unit);
+    if (!trouble.isEmpty()) {
+      fault(column, trouble);
+    }
+    return !trouble.isEmpty();
   }
 
   /** The cell if it is neither blank nor in trouble; tells trouble, and blanks that may not be. */

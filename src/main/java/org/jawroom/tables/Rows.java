@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jawroom.tables.cell.CellText;
-import org.jawroom.tables.cell.Nearest;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
@@ -75,6 +74,11 @@ final class Rows {
       ledger.faults.add(table, grid.origin(), grid.header().number(), "", "", message);
       return;
     }
+    if (isReport(grid)) {
+      String message = "is the report of jobs, not the table of them; take it away";
+      ledger.faults.add(table, grid.origin(), "", message);
+      return;
+    }
     grid.header().cells().forEach((place, cell) -> matchColumn(grid, place, cell));
     missing.removeAll(places.keySet());
     if (places.containsKey("slot_positions")) {
@@ -86,6 +90,13 @@ final class Rows {
     }
   }
 
+  /** The table of jobs and the report of them have one name. */
+  private boolean isReport(Grid grid) {
+    return table == TableSpec.JOBS
+        && grid.header().cells().values().stream()
+            .anyMatch(cell -> cell.text().equals("shortfall_reason"));
+  }
+
   private void matchColumn(Grid grid, int place, Cell cell) {
     String header = CellText.trimmed(cell.text());
     Optional<ColumnSpec> column = table.column(header);
@@ -95,7 +106,7 @@ final class Rows {
       message =
           "is not a column of "
               + table.tableName()
-              + Nearest.hint(ColumnSpec.normal(header), known);
+              + ledger.hint(ColumnSpec.normal(header), () -> known);
     }
     if (message.isEmpty() && places.putIfAbsent(column.get().name(), place) != null) {
       message = "is there twice; keep one of the two columns";

@@ -12,19 +12,20 @@ import org.jawroom.shop.Settings;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.CellText;
 import org.jawroom.tables.cell.Lengths;
-import org.jawroom.tables.cell.Nearest;
 import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.SettingColumns;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.Cell;
+import org.jawroom.tables.source.NumberLook;
 
 /** The table of settings, and the options that win over it. */
 final class SettingsReader {
 
   /** One text given for a setting, by a row or an option. */
-  private record Given(String text, boolean pointAlways, String origin, Consumer<String> fault) {}
+  private record Given(
+      String text, boolean pointAlways, NumberLook look, String origin, Consumer<String> fault) {}
 
   private final Ledger ledger;
   private final Map<String, List<Given>> given = new LinkedHashMap<>();
@@ -83,7 +84,8 @@ final class SettingsReader {
 
   private static Given given(Cell cell, String origin, Row row) {
     boolean pointAlways = cell.kind() == Cell.Kind.NUMBER;
-    return new Given(cell.text(), pointAlways, origin, message -> row.fault("value", message));
+    Consumer<String> fault = message -> row.fault("value", message);
+    return new Given(cell.text(), pointAlways, cell.look(), origin, fault);
   }
 
   private void addOption(String name, String text) {
@@ -99,13 +101,13 @@ final class SettingsReader {
     } else {
       given
           .computeIfAbsent(setting.get().name(), none -> new ArrayList<>())
-          .add(new Given(text, false, origin, fault));
+          .add(new Given(text, false, NumberLook.PLAIN, origin, fault));
     }
   }
 
-  private static String hint(String name) {
+  private String hint(String name) {
     List<String> known = SettingColumns.SETTINGS.stream().map(ColumnSpec::name).toList();
-    return Nearest.hint(ColumnSpec.normal(name), known);
+    return ledger.hint(ColumnSpec.normal(name), () -> known);
   }
 
   /** The last sound one given, or else the default. */
@@ -138,7 +140,8 @@ final class SettingsReader {
     ColumnSpec spec = SettingColumns.setting(name).orElseThrow();
     OptionalLong value = OptionalLong.empty();
     if (spec.standard().isPresent()) {
-      value = parse(spec, new Given(spec.standard().get(), true, "", message -> {}));
+      String standard = spec.standard().get();
+      value = parse(spec, new Given(standard, true, NumberLook.PLAIN, "", message -> {}));
     }
     String text = value.isPresent() ? Lengths.inMillimetres(value.getAsLong()) : spec.blankMeans();
     used.put(name, new SettingUsed(name, text, SettingUsed.BY_DEFAULT));
@@ -155,6 +158,10 @@ final class SettingsReader {
 
   private OptionalLong parse(ColumnSpec spec, Given one) {
     try {
+      String trouble = one.look().trouble(spec.kind(), ledger.unit);
+      if (!trouble.isEmpty()) {
+        throw new BadCell(trouble);
+      }
       boolean comma = ledger.comma && !one.pointAlways();
       long length = Lengths.parse(one.text(), ledger.unit, comma).value();
       SizeCheck.checked(spec, length);

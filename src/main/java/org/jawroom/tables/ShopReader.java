@@ -18,6 +18,7 @@ import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.FaultList;
+import org.jawroom.tables.source.LeftAlone;
 import org.jawroom.tables.source.Source;
 import org.jawroom.tables.source.UnreadableInput;
 
@@ -139,10 +140,9 @@ public final class ShopReader {
   }
 
   private void noteLeftAlone() {
-    for (String name : ledger.source.leftAlone()) {
-      ledger.notes.add(
-          new Note(
-              Note.Kind.LEFT_ALONE, name, OptionalInt.empty(), "left alone: none of the tables"));
+    for (LeftAlone one : ledger.source.leftAlone()) {
+      String text = "left alone: " + one.why();
+      ledger.notes.add(new Note(Note.Kind.LEFT_ALONE, one.name(), OptionalInt.empty(), text));
     }
   }
 }

@@ -55,8 +55,7 @@ class AssessCommandTest {
 
   @Test
   void assess_noCandidate_saysSo() throws Exception {
-    Path example =
-        Path.of(AssessCommandTest.class.getResource("/org/jawroom/golden/example").toURI());
+    Path example = GoldenTables.of("example");
     assertEquals(2, run("assess", example.toString(), "-o", folder.toString()));
     assertEquals(
         "No machine has the status candidate: name the machines to assess.",

@@ -125,9 +125,7 @@ class CardCommandTest {
   private int run(String... args) throws Exception {
     List<String> all = new ArrayList<>();
     all.add("card");
-    all.add(
-        Path.of(CardCommandTest.class.getResource("/org/jawroom/golden/example").toURI())
-            .toString());
+    all.add(GoldenTables.of("example").toString());
     all.addAll(List.of(args));
     return Main.run(
         all.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));

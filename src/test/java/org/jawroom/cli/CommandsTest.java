@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -185,8 +184,8 @@ class CommandsTest {
     return Main.run(args, new PrintWriter(out, true), new PrintWriter(err, true));
   }
 
-  private static Path example() throws URISyntaxException {
-    return Path.of(CommandsTest.class.getResource("/org/jawroom/golden/example").toURI());
+  private static Path example() throws Exception {
+    return GoldenTables.of("example");
   }
 
   private Path copyOfExample() throws Exception {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,8 +30,8 @@ class CompareCommandTest {
   private Path changed;
 
   @BeforeEach
-  void copy() throws IOException, URISyntaxException {
-    example = Path.of(CompareCommandTest.class.getResource("/org/jawroom/golden/example").toURI());
+  void copy() throws Exception {
+    example = GoldenTables.of("example");
     reports = folder.resolve("reports");
     changed = Files.createDirectory(folder.resolve("changed"));
     for (String name : List.of("machines.csv", "vises.csv", "guards.csv", "settings.csv")) {

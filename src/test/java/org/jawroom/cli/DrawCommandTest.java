@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class DrawCommandTest {
-  private static final String EXAMPLE = "src/test/resources/org/jawroom/golden/example";
+  private static final String EXAMPLE = GoldenTables.of("example").toString();
 
   @TempDir private Path folder;
   private final StringWriter out = new StringWriter();

@@ -131,8 +131,7 @@ class ExplainCommandTest {
   }
 
   private int explain(String machine, String vise, String... more) throws Exception {
-    Path example =
-        Path.of(ExplainCommandTest.class.getResource("/org/jawroom/golden/example").toURI());
+    Path example = GoldenTables.of("example");
     String[] args = new String[4 + more.length];
     args[0] = "explain";
     args[1] = example.toString();

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * {@code explain --job} on the golden shop <i>jobs</i>, whose README works every number by hand.
  */
 class ExplainJobTest {
-  private static final String JOBS = "src/test/resources/org/jawroom/golden/jobs";
+  private static final String JOBS = GoldenTables.of("jobs").toString();
 
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();

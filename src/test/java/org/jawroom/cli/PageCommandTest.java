@@ -51,7 +51,7 @@ class PageCommandTest {
   }
 
   private static Path example() throws Exception {
-    return Path.of(PageCommandTest.class.getResource("/org/jawroom/golden/example").toURI());
+    return GoldenTables.of("example");
   }
 
   private int run(Path input, String... more) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +32,7 @@ class CsvDialectTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {",", ";", "\t"})
+  @ValueSource(strings = {",", ";", "\t", "|"})
   void delimiter_isToldFromTheHeader(String delimiter) throws Exception {
     assertMill((HEADER + MILL).replace(",", delimiter));
   }
@@ -40,6 +41,65 @@ class CsvDialectTest {
   @ValueSource(strings = {"\n", "\r\n", "\r"})
   void lineEnd_ofAnyKind_isTaken(String lineEnd) throws Exception {
     assertMill((HEADER + MILL).replace("\n", lineEnd));
+  }
+
+  /** Spreadsheets read such a line, and write one where they are asked to. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sep=;\n",
+        "SEP=;\r\n",
+        "sep=;\r",
+        "\"sep=;\"\n",
+        "sep=;,,,,\n",
+        "sep=;;;;;;;;;\n",
+        "\ufeffsep=;\n"
+      })
+  void delimiter_ofTheFirstLine_isTaken(String line) throws Exception {
+    String rows = (HEADER + MILL).replace(",", ";");
+    assertMill(line + rows);
+    assertEquals(
+        List.of(
+            "machines.csv row 3, column rear_gap: \"x\" is no number; leave the cell blank if it is not"
+                + " known"),
+        faults(line + rows.replace("12.5", "x")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {",", "\t", "|", "^", ":"})
+  void delimiter_ofTheFirstLine_mayBeAnySign(String delimiter) throws Exception {
+    assertMill("sep=" + delimiter + "\n" + (HEADER + MILL).replace(",", delimiter));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"sep=", "sep=a", "sep=;x", "sep=5", "sep=\u20ac"})
+  void delimiter_ofTheFirstLine_thatIsNone_isAFault(String line) throws Exception {
+    assertEquals(
+        List.of(
+            "machines.csv row 1: names no character that can stand between cells; write sep=; or sep=, or"
+                + " delete it"),
+        faults(line + "\n" + HEADER + MILL));
+  }
+
+  @Test
+  void header_ofOneCell_isAFaultThatNamesTheDelimiters() throws Exception {
+    assertEquals(
+        List.of(
+            "machines.csv row 1: has one cell alone, no column of machines; put a comma, semicolon, tab or |"
+                + " between the cells"),
+        faults((HEADER + MILL).replace(",", "^")));
+  }
+
+  /** As spreadsheets export it under the name of Unicode text. */
+  @ParameterizedTest
+  @ValueSource(strings = {"UTF-16LE", "UTF-16BE"})
+  void text_ofUtf16WithItsMark_isRead(String charset) throws Exception {
+    write("vises", VISES);
+    String text =
+        "\ufeff" + (HEADER + MILL).replace(",", "\t").replace("mill", "fr\u00e4se \ud83d\udd27");
+    Files.write(folder.resolve("machines.csv"), text.getBytes(Charset.forName(charset)));
+    assertEquals(List.of(), read().faults());
+    assertEquals("fr\u00e4se \ud83d\udd27", read().shop().orElseThrow().machines().get(0).name());
   }
 
   @Test

@@ -61,7 +61,7 @@ class HostileFolderTest {
             "vises.csv row 3: has a cell of more than 32767 characters, or a quote that nothing closes",
             "vise_parts.csv row 1: has a cell of more than 32767 characters",
             "mounts.csv row 1048578: is beyond the 1048576 lines that a table may have",
-            "jobs.csv row 2: holds a NUL character, as text in UTF-16 does; save the file as CSV in UTF-8",
+            "jobs.csv row 2: holds a NUL character, as UTF-16 without its mark does; save the file as CSV in UTF-8",
             "settings.csv row 2: has a cell of more than 32767 characters",
             "7 faults. Nothing was written; put them right and run again."),
         refusal(1));
@@ -88,18 +88,33 @@ class HostileFolderTest {
 
   @Test
   void text_inOtherEncodings_isOneFault() throws Exception {
-    for (Charset charset : List.of(StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE)) {
-      Files.write(folder.resolve("machines.csv"), MACHINES.getBytes(charset));
+    for (String charset : List.of("UTF-16LE", "UTF-16BE", "UTF-32LE", "UTF-32BE")) {
+      Files.write(folder.resolve("machines.csv"), MACHINES.getBytes(Charset.forName(charset)));
       assertEquals(
           List.of(
-              "machines.csv row 1: holds a NUL character, as text in UTF-16 does; save the file as CSV in"
-                  + " UTF-8"),
+              "machines.csv row 1: holds a NUL character, as UTF-16 without its mark does; save the file"
+                  + " as CSV in UTF-8"),
           faults());
     }
-    Files.write(folder.resolve("machines.csv"), MACHINES.getBytes(StandardCharsets.UTF_16));
-    assertEquals(
-        List.of("machines.csv row 1: is not UTF-8 from here on; save the file as CSV in UTF-8"),
-        faults());
+    byte[] marked = ("\ufeff" + MACHINES).getBytes(Charset.forName("UTF-32LE"));
+    Files.write(folder.resolve("machines.csv"), marked);
+    assertEquals(1, faults().size(), faults().toString());
+  }
+
+  /** Half a character at the end, and a surrogate alone; see RFC 2781, 2.2. */
+  @Test
+  void bytes_thatAreNoUtf16_areOneFaultWithTheirLine() throws Exception {
+    byte[] sound = ("\ufeff" + MACHINES).getBytes(StandardCharsets.UTF_16LE);
+    for (byte[] wrong : List.of(new byte[] {1}, new byte[] {0, (byte) 0xDC, 'a', 0})) {
+      try (OutputStream out = Files.newOutputStream(folder.resolve("machines.csv"))) {
+        out.write(sound);
+        out.write(wrong);
+      }
+      assertEquals(
+          List.of(
+              "machines.csv row 3: is not UTF-16LE from here on; save the file as CSV in UTF-8"),
+          faults());
+    }
   }
 
   /** Overlong forms, surrogates and halves of characters; see RFC 3629, 3 and 10. */

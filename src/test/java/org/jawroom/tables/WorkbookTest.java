@@ -1,12 +1,10 @@
 package org.jawroom.tables;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,10 +16,6 @@ import java.util.Random;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import org.apache.poi.poifs.crypt.EncryptionInfo;
-import org.apache.poi.poifs.crypt.EncryptionMode;
-import org.apache.poi.poifs.crypt.Encryptor;
-import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -36,8 +30,6 @@ import org.jawroom.tables.source.UnreadableInput;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Workbooks, built here, read back. */
 class WorkbookTest {
@@ -148,26 +140,6 @@ class WorkbookTest {
         faults());
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"0.00\" mm\"", "0.0 \"in\"", "# ?/?\\\""})
-  void unit_shownByTheNumberFormatAlone_isRefused(String format) throws Exception {
-    set("rear_gap", 12.5);
-    cell("rear_gap").setCellStyle(style(format));
-    assertEquals(
-        List.of(
-            "sheet Machines row 3, column rear_gap: \"12.5\" has its unit from the cell's number format"
-                + " alone; type the unit into the cell"),
-        faults());
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"0.00", "# ?/?", "General", "#,##0.000", "[Red]0.0;[Blue]-0.0"})
-  void numberFormat_withoutUnit_isTaken(String format) throws Exception {
-    set("rear_gap", 12.5);
-    cell("rear_gap").setCellStyle(style(format));
-    assertEquals(Dimension.of(Length.MM * 25 / 2), machine().gap(Side.REAR));
-  }
-
   @Test
   void truthValues_areYesAndNoAndNothingElse() throws Exception {
     vise.createCell(5).setCellValue(true);
@@ -211,57 +183,6 @@ class WorkbookTest {
   void cell_underNoHeader_isRefused() throws Exception {
     mill.createCell(20).setCellValue("stray");
     assertEquals(List.of("sheet Machines row 3: \"stray\" stands under no header"), faults());
-  }
-
-  @Test
-  void workbook_withPassword_isUnreadable() throws Exception {
-    Path file = folder.resolve("locked.xlsx");
-    try (POIFSFileSystem files = new POIFSFileSystem()) {
-      Encryptor encryptor = new EncryptionInfo(EncryptionMode.agile).getEncryptor();
-      encryptor.confirmPassword("secret");
-      try (OutputStream out = encryptor.getDataStream(files)) {
-        workbook.write(out);
-      }
-      try (OutputStream out = Files.newOutputStream(file)) {
-        files.writeFilesystem(out);
-      }
-    }
-    assertEquals(
-        file + " could not be read: it is protected by a password; save it without one",
-        refusal(file));
-  }
-
-  @Test
-  void workbook_ofTheOldKind_isUnreadable() throws Exception {
-    Path file = folder.resolve("old.xls");
-    try (POIFSFileSystem files = new POIFSFileSystem();
-        OutputStream out = Files.newOutputStream(file)) {
-      files.createDocument(new ByteArrayInputStream(new byte[5000]), "Workbook");
-      files.writeFilesystem(out);
-    }
-    assertEquals(
-        file + " could not be read: it is a workbook of the old binary kind; save it as .xlsx",
-        refusal(file));
-  }
-
-  @Test
-  void file_ofAnotherKind_isUnreadable() throws Exception {
-    Path text = Files.writeString(folder.resolve("shop.txt"), "hello");
-    assertEquals(text + " could not be read: it is no XLSX workbook", refusal(text));
-    Path empty = Files.writeString(folder.resolve("empty.xlsx"), "");
-    assertEquals(empty + " could not be read: it is no XLSX workbook", refusal(empty));
-    Path csv = Files.writeString(folder.resolve("machines.csv"), "machine");
-    assertEquals(
-        csv + " is a single CSV file; name the folder that holds the tables", refusal(csv));
-  }
-
-  @Test
-  void zip_thatIsNoWorkbookOrABomb_isUnreadable() throws Exception {
-    Path zip = folder.resolve("zip.xlsx");
-    Files.write(zip, zipped("hello.txt", new byte[10]));
-    assertEquals(zip + " could not be read: it is damaged, or no XLSX workbook", refusal(zip));
-    Files.write(zip, zipped("[Content_Types].xml", new byte[50_000_000]));
-    assertEquals(zip + " could not be read: it is damaged, or no XLSX workbook", refusal(zip));
   }
 
   /** Whatever a damaged file does to the library, it must come out as a reading or as one line. */
@@ -318,16 +239,6 @@ class WorkbookTest {
     return bytes.toByteArray();
   }
 
-  private static byte[] zipped(String name, byte[] content) throws Exception {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-      zip.putNextEntry(new ZipEntry(name));
-      zip.write(content);
-      zip.closeEntry();
-    }
-    return bytes.toByteArray();
-  }
-
   private static Row fill(Sheet sheet, int number, Object... values) {
     Row row = sheet.createRow(number);
     for (int i = 0; i < values.length; i++) {
@@ -377,9 +288,5 @@ class WorkbookTest {
 
   private Reading read() throws Exception {
     return ShopReader.read(Files.write(folder.resolve("shop.xlsx"), bytes()), Map.of());
-  }
-
-  private static String refusal(Path file) {
-    return assertThrows(UnreadableInput.class, () -> ShopReader.read(file, Map.of())).getMessage();
   }
 }

@@ -11,9 +11,6 @@ public final class Names {
 
   private static final int LONGEST = 100;
 
-  /** Plain spaces only: a tab at the end is a character to refuse, not space to trim. */
-  private static final Pattern AROUND = Pattern.compile("^\\p{Zs}+|\\p{Zs}+$");
-
   private static final Pattern SPACES = Pattern.compile("[\\s\\p{Zs}]+");
 
   /**
@@ -26,7 +23,10 @@ public final class Names {
 
   /** {@code text} trimmed, if it may be a name. */
   public static String parse(String text) throws BadCell {
-    String name = AROUND.matcher(text).replaceAll("");
+    String name = withoutSpacesAround(text);
+    if (name.codePointCount(0, name.length()) > LONGEST) {
+      throw new BadCell("is longer than 100 characters");
+    }
     Unseen.refuse(name, "");
     Matcher formula = FORMULA.matcher(name);
     if (formula.find()) {
@@ -37,13 +37,23 @@ public final class Names {
                   + formula.group(2)
                   + " after ;, which spreadsheets that split cells there take for a formula");
     }
-    if (name.codePointCount(0, name.length()) > LONGEST) {
-      throw new BadCell("is longer than 100 characters");
-    }
     if (name.equalsIgnoreCase("none")) {
       throw new BadCell("is not allowed here; give it a name");
     }
     return name;
+  }
+
+  /** Plain spaces only: a tab at the end is a character to refuse, not space to trim. */
+  private static String withoutSpacesAround(String text) {
+    int start = 0;
+    int end = text.length();
+    while (start < end && Character.getType(text.charAt(start)) == Character.SPACE_SEPARATOR) {
+      start++;
+    }
+    while (end > start && Character.getType(text.charAt(end - 1)) == Character.SPACE_SEPARATOR) {
+      end--;
+    }
+    return text.substring(start, end);
   }
 
   /**

@@ -3,7 +3,10 @@ package org.jawroom.tables.check;
 import java.util.Arrays;
 import org.jawroom.geometry.Length;
 
-/** Where a vise's origin may stand along one axis, as closed runs in any order; half-nanometres. */
+/**
+ * Where a vise's origin may stand along one axis, as closed runs, rising and apart;
+ * half-nanometres.
+ */
 final class Runs {
   static final Runs EVERYWHERE = new Runs(-Length.ENDLESS, Length.ENDLESS);
 
@@ -18,18 +21,29 @@ final class Runs {
     return ends.length == 0;
   }
 
-  /** What of these lies within {@code reach} of some line, all lines shifted by {@code shift}. */
+  /**
+   * What of these lies within {@code reach} of some line, all lines shifted by {@code shift}.
+   *
+   * @param lines rising
+   */
   Runs meeting(long[] lines, long shift, long reach) {
-    long[] common = new long[ends.length * lines.length];
+    long[] common = new long[ends.length + 2 * lines.length];
     int next = 0;
-    for (int run = 0; run < ends.length; run += 2) {
-      for (long line : lines) {
-        long lo = Math.max(ends[run], line + shift - reach);
-        long hi = Math.min(ends[run + 1], line + shift + reach);
-        if (lo <= hi) {
-          common[next++] = lo;
-          common[next++] = hi;
-        }
+    int run = 0;
+    int line = 0;
+    while (line < lines.length) {
+      long lo = lines[line] + shift - reach;
+      // Lines whose reaches overlap make one window.
+      while (line + 1 < lines.length && lines[line + 1] - lines[line] <= 2 * reach) {
+        line++;
+      }
+      long hi = lines[line++] + shift + reach;
+      while (run < ends.length && ends[run + 1] < lo) {
+        run += 2;
+      }
+      for (int met = run; met < ends.length && ends[met] <= hi; met += 2) {
+        common[next++] = Math.max(ends[met], lo);
+        common[next++] = Math.min(ends[met + 1], hi);
       }
     }
     return new Runs(Arrays.copyOf(common, next));

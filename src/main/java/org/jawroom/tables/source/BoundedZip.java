@@ -1,71 +1,65 @@
 package org.jawroom.tables.source;
 
+import java.io.Closeable;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Enumeration;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
-import org.apache.poi.openxml4j.util.ZipEntrySource;
 
 /**
  * The parts of a workbook, unpacked only while they are read, and none beyond what a workbook of
  * ours can need: a small file may unpack to any size.
+ *
+ * <p>Names of parts do not depend on case (ECMA-376 part 2, 6.2.2.3).
  */
-final class BoundedZip implements ZipEntrySource {
-
-  /** Sheets and shared texts are read by events and take no room themselves. */
-  private static final long LARGEST_STREAMED = 512L << 20;
-
-  /** Everything else becomes objects, some ten times as large. */
-  private static final long LARGEST_OTHER = 8L << 20;
+final class BoundedZip implements Closeable {
 
   private static final int MOST_PARTS = 10_000;
 
   private final ZipFile zip;
-  private boolean closed;
+  private final Map<String, ZipArchiveEntry> parts = new HashMap<>();
 
   BoundedZip(byte[] bytes) throws IOException {
     zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
-    int parts = 0;
-    for (Enumeration<ZipArchiveEntry> all = zip.getEntries();
-        all.hasMoreElements();
-        all.nextElement()) {
-      if (++parts > MOST_PARTS) {
+    Enumeration<ZipArchiveEntry> all = zip.getEntries();
+    while (all.hasMoreElements()) {
+      ZipArchiveEntry part = all.nextElement();
+      parts.putIfAbsent(key(part.getName()), part);
+      if (parts.size() > MOST_PARTS) {
         zip.close();
         throw new IOException("more than " + MOST_PARTS + " parts");
       }
     }
   }
 
-  @Override
-  public Enumeration<? extends ZipArchiveEntry> getEntries() {
-    return zip.getEntries();
+  boolean has(String part) {
+    return parts.containsKey(key(part));
   }
 
-  @Override
-  public ZipArchiveEntry getEntry(String path) {
-    return zip.getEntry(path.startsWith("/") ? path.substring(1) : path);
+  /**
+   * What a part that is there holds.
+   *
+   * @param most the bytes after which reading fails
+   */
+  InputStream open(String part, long most) throws IOException {
+    return new Bounded(zip.getInputStream(parts.get(key(part))), most);
   }
 
-  @Override
-  public InputStream getInputStream(ZipArchiveEntry entry) throws IOException {
-    boolean streamed =
-        entry.getName().startsWith("xl/worksheets/sheet")
-            || entry.getName().equals("xl/sharedStrings.xml");
-    return new Bounded(zip.getInputStream(entry), streamed ? LARGEST_STREAMED : LARGEST_OTHER);
+  /** Some programs write the separators of their own file system, or begin at the root. */
+  private static String key(String part) {
+    String plain = part.replace('\\', '/').toLowerCase(Locale.ROOT);
+    return plain.startsWith("/") ? plain.substring(1) : plain;
   }
 
   @Override
   public void close() throws IOException {
-    closed = true;
     zip.close();
-  }
-
-  @Override
-  public boolean isClosed() {
-    return closed;
   }
 
   private static final class Bounded extends FilterInputStream {
@@ -93,7 +87,7 @@ final class BoundedZip implements ZipEntrySource {
     private void count(int read) throws IOException {
       left -= read;
       if (left < 0) {
-        throw new IOException("a part unpacks to more than a workbook of tables can need");
+        throw new IOException("it is larger than a workbook of tables can need");
       }
     }
   }

@@ -9,8 +9,14 @@ import org.jawroom.tables.cell.CellText;
  *     value
  * @param kind what it was in the file
  * @param trouble why it cannot be read, whatever stands there; empty if it can
+ * @param look what its number format shows beside it
  */
-public record Cell(String text, Kind kind, String trouble) {
+public record Cell(String text, Kind kind, String trouble, NumberLook look) {
+
+  /** A cell that shows what it holds. */
+  Cell(String text, Kind kind, String trouble) {
+    this(text, kind, trouble, NumberLook.PLAIN);
+  }
 
   /** What a file knew of a cell besides its text. */
   public enum Kind {
@@ -34,6 +40,11 @@ public record Cell(String text, Kind kind, String trouble) {
 
   static Cell bad(String text, String trouble) {
     return new Cell(text, Kind.TEXT, trouble);
+  }
+
+  /** One of the items that this cell holds. */
+  public Cell item(String item) {
+    return new Cell(item, kind, trouble, look);
   }
 
   public boolean isBlank() {

@@ -1,13 +1,40 @@
 package org.jawroom.tables.source;
 
 import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jawroom.tables.schema.TableSpec;
 
 /** Finds out what stands between the cells of a CSV file. */
 final class CsvDelimiter {
   private CsvDelimiter() {}
 
-  private static final char[] CANDIDATES = {',', ';', '\t'};
+  private static final String DECLARED = "sep=";
+
+  /** Whether the first line of a file is no header, but says what stands between the cells. */
+  static boolean isDeclared(String firstLine) {
+    return unquoted(firstLine).strip().toLowerCase(Locale.ROOT).startsWith(DECLARED);
+  }
+
+  /**
+   * The delimiter that the first line names, as {@code sep=;} does; what a spreadsheet adds to it
+   * on saving does not count. Empty if it names none.
+   */
+  static Optional<Character> declared(String firstLine) {
+    String named = unquoted(firstLine).stripLeading().substring(DECLARED.length());
+    char first = named.isEmpty() ? ' ' : named.charAt(0);
+    boolean one = named.chars().skip(1).allMatch(letter -> letter == ' ' || isCandidate(letter));
+    boolean possible =
+        first == '\t' || first > ' ' && first < 0x7F && !Character.isLetterOrDigit(first);
+    return one && possible ? Optional.of(first) : Optional.empty();
+  }
+
+  private static boolean isCandidate(int letter) {
+    return String.valueOf(CANDIDATES).indexOf(letter) >= 0;
+  }
+
+  private static final char[] CANDIDATES = {',', ';', '\t', '|'};
 
   /**
    * The candidate that makes most known columns of the header; of equal ones the one that makes
@@ -17,7 +44,7 @@ final class CsvDelimiter {
     char best = CANDIDATES[0];
     long most = -1;
     for (char candidate : CANDIDATES) {
-      String[] cells = header.split(String.valueOf(candidate), Grid.MOST_COLUMNS);
+      String[] cells = header.split(Pattern.quote(String.valueOf(candidate)), Grid.MOST_COLUMNS);
       long known =
           Arrays.stream(cells).filter(cell -> table.column(unquoted(cell)).isPresent()).count();
       long score = known * (Grid.MOST_COLUMNS + 1) + cells.length;

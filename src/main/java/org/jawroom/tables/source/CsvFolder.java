@@ -6,44 +6,111 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.jawroom.tables.schema.TableSpec;
 
 /** A folder of CSV files, or links to such, one a table. */
 final class CsvFolder {
-  private CsvFolder() {}
-
   private static final String ENDING = ".csv";
 
+  /**
+   * A file or folder whose name is not that of a table, but near to it.
+   *
+   * @param right what to do if it is that table
+   */
+  private record Doubtful(String origin, TableName name, String right) {}
+
+  private final Path folder;
+  private final FaultList faults;
+  private final Source.Gathering gathering;
+  private final List<FileRead> files = new ArrayList<>();
+  private final List<LeftAlone> leftAlone = new ArrayList<>();
+  private final List<Doubtful> doubtful = new ArrayList<>();
+
+  private CsvFolder(Path folder, FaultList faults) {
+    this.folder = folder;
+    this.faults = faults;
+    this.gathering = new Source.Gathering(faults);
+  }
+
   static Source read(Path folder, FaultList faults) throws UnreadableInput {
-    Source.Gathering gathering = new Source.Gathering(faults);
-    List<FileRead> files = new ArrayList<>();
-    List<String> leftAlone = new ArrayList<>();
-    for (Path file : csvFiles(folder)) {
-      String name = file.getFileName().toString();
-      Optional<TableSpec> table =
-          TableSpec.named(name.substring(0, name.length() - ENDING.length()));
-      if (table.isEmpty()) {
-        leftAlone.add(name);
-        continue;
-      }
-      // Whatever bears the name of a table must be one: a guard left out would be hit.
-      byte[] bytes = FileRead.bytes(file);
-      files.add(FileRead.of(name, bytes));
-      if (gathering.isFirst(table.get(), name)) {
-        new CsvTable(table.get(), name, faults).read(bytes, gathering);
+    return new CsvFolder(folder, faults).read();
+  }
+
+  private Source read() throws UnreadableInput {
+    for (Path entry : entries(folder)) {
+      String name = entry.getFileName().toString();
+      TableName meant = TableName.ofFile(name);
+      if (meant.kind() == TableName.Kind.TABLE) {
+        readTable(entry, name, meant.table().orElseThrow());
+      } else if (Files.isDirectory(entry)) {
+        passFolder(entry, name, meant);
+      } else {
+        passFile(name, meant);
       }
     }
+    // Only now is it known which tables are there.
+    doubtful.forEach(this::judge);
     return new Source(gathering.grids, gathering.broken, files, leftAlone, false);
   }
 
-  private static List<Path> csvFiles(Path folder) throws UnreadableInput {
+  /** Whatever bears the name of a table must be one: a guard left out would be hit. */
+  private void readTable(Path file, String name, TableSpec table) throws UnreadableInput {
+    byte[] bytes = FileRead.bytes(file);
+    files.add(FileRead.of(name, bytes));
+    if (gathering.isFirst(table, name)) {
+      new CsvTable(table, name, faults).read(bytes, gathering);
+    }
+  }
+
+  private void passFile(String name, TableName meant) {
+    switch (meant.kind()) {
+      case NEARLY, SPARE -> {
+        String file = meant.table().orElseThrow().tableName() + ENDING;
+        String right = (TableName.isText(name) ? "rename it to " : "save it as ") + file;
+        doubtful.add(new Doubtful(name, meant, right));
+      }
+      case LATER -> leftAlone.add(LeftAlone.later(name));
+      default -> {
+        if (!name.startsWith(".")) {
+          leftAlone.add(LeftAlone.noTable(name));
+        }
+      }
+    }
+  }
+
+  /** Folders are no tables, but one of a table's name may hold that table. */
+  private void passFolder(Path entry, String name, TableName meant) {
+    if (meant.table().isPresent() && holdsCsv(entry)) {
+      TableName spare = new TableName(TableName.Kind.SPARE, meant.table());
+      doubtful.add(new Doubtful("folder " + name, spare, "move the table out of it"));
+    }
+  }
+
+  private static boolean holdsCsv(Path folder) {
+    try {
+      return entries(folder).stream()
+          .anyMatch(file -> file.toString().toLowerCase(Locale.ROOT).endsWith(ENDING));
+    } catch (UnreadableInput e) {
+      return true; // Nobody can say that it does not.
+    }
+  }
+
+  private void judge(Doubtful one) {
+    TableSpec table = one.name.table().orElseThrow();
+    boolean isSpare = one.name.kind() == TableName.Kind.SPARE;
+    if (isSpare && gathering.has(table)) {
+      if (!one.origin.startsWith(".")) {
+        leftAlone.add(LeftAlone.noTable(one.origin));
+      }
+      return;
+    }
+    gathering.refuseNearly(table, one.origin, one.right);
+  }
+
+  private static List<Path> entries(Path folder) throws UnreadableInput {
     try (Stream<Path> entries = Files.list(folder)) {
-      return entries
-          .filter(path -> path.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ENDING))
-          .sorted()
-          .toList();
+      return entries.sorted().toList();
     } catch (IOException e) {
       throw new UnreadableInput(folder + " could not be read: " + FileTrouble.reason(e), e);
     }

@@ -15,13 +15,16 @@ import org.apache.commons.csv.CSVRecord;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * One CSV file: UTF-8, with or without byte order mark; comma, semicolon or tab, told from the
- * header; cells quoted where needed; lines ended in any way; blank lines skipped.
+ * One CSV file: UTF-8, or UTF-16 with its byte order mark; comma, semicolon, tab or bar, as a first
+ * line {@code sep=;} says or else the header; cells quoted where needed; lines ended in any way;
+ * blank lines skipped.
  */
 final class CsvTable {
   private static final String UNPAIRED =
       "has quotes that do not pair up, so nothing from here on was read; a cell that begins with \""
           + " must end with one, and a \" inside it is written twice";
+
+  private static final String BETWEEN = "put a comma, semicolon, tab or | between the cells";
 
   private final TableSpec table;
   private final String origin;
@@ -55,19 +58,35 @@ final class CsvTable {
   }
 
   private Optional<Grid> grid(CsvText text, Room room) {
-    char delimiter = CsvDelimiter.of(text.header(), table);
+    String first = text.firstLine();
+    if (!CsvDelimiter.isDeclared(first)) {
+      return grid(CsvDelimiter.of(text.header(), table), text.reader(), 0, room);
+    }
+    Optional<Character> declared = CsvDelimiter.declared(first);
+    if (declared.isEmpty()) {
+      fault(
+          1, "names no character that can stand between cells; write sep=; or sep=, or delete it");
+      return Optional.empty();
+    }
+    return grid(declared.get(), text.afterFirstLine(), 1, room);
+  }
+
+  /**
+   * @param before lines that {@code reader} leaves out
+   */
+  private Optional<Grid> grid(char delimiter, Reader reader, long before, Room room) {
     CSVFormat format =
         CSVFormat.DEFAULT.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
     List<Grid.Row> rows = new ArrayList<>();
-    long line = 0;
-    try (Reader bounded = new CsvBounds(text.reader(), delimiter);
+    long line = before;
+    try (Reader bounded = new CsvBounds(reader, delimiter);
         CSVParser parser = CSVParser.parse(bounded, format)) {
       Iterator<CSVRecord> records = parser.iterator();
-      line = 1;
+      line = before + 1;
       // Without a sound header, no row after it could be understood.
       while (!full && (whole || !rows.isEmpty()) && records.hasNext()) {
         add(records.next(), (int) line, rows, delimiter, room);
-        line = parser.getCurrentLineNumber() + 1;
+        line = before + parser.getCurrentLineNumber() + 1;
       }
     } catch (IOException | UncheckedIOException e) {
       Throwable cause = e instanceof UncheckedIOException ? e.getCause() : e;
@@ -100,6 +119,10 @@ final class CsvTable {
     if (++filledRows > Grid.MOST_ROWS + 1) {
       fault(line, Grid.TOO_MANY_ROWS);
       full = true;
+      return;
+    }
+    if (rows.isEmpty() && cells.size() == 1 && table.column(cells.get(0)).isEmpty()) {
+      fault(line, "has one cell alone, no column of " + table.tableName() + "; " + BETWEEN);
       return;
     }
     if (!rows.isEmpty() && cells.size() > rows.get(0).width()) {

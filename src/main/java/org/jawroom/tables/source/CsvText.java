@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
+import java.nio.charset.Charset;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
@@ -20,26 +21,41 @@ final class CsvText {
   record Trouble(int line, String message) {}
 
   private final byte[] bytes;
+  private final Charset charset;
   private final int start;
 
   CsvText(byte[] bytes) {
     this.bytes = bytes;
-    this.start = startsWithMark(bytes) ? 3 : 0;
+    if (startsWith(bytes, 0xEF, 0xBB, 0xBF)) {
+      this.charset = StandardCharsets.UTF_8;
+      this.start = 3;
+    } else if (startsWith(bytes, 0xFF, 0xFE)) {
+      this.charset = StandardCharsets.UTF_16LE;
+      this.start = 2;
+    } else if (startsWith(bytes, 0xFE, 0xFF)) {
+      this.charset = StandardCharsets.UTF_16BE;
+      this.start = 2;
+    } else {
+      this.charset = StandardCharsets.UTF_8;
+      this.start = 0;
+    }
   }
 
-  private static boolean startsWithMark(byte[] bytes) {
-    return bytes.length >= 3
-        && bytes[0] == (byte) 0xEF
-        && bytes[1] == (byte) 0xBB
-        && bytes[2] == (byte) 0xBF;
+  private static boolean startsWith(byte[] bytes, int... mark) {
+    for (int i = 0; i < mark.length; i++) {
+      if (bytes.length <= i || bytes[i] != (byte) mark[i]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** What is wrong with it as text; a line of 0 if nothing is. */
   Trouble trouble() {
     // One that reports malformed bytes rather than replacing them, which is the default of
     // newDecoder.
-    CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
-    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharsetDecoder decoder = charset.newDecoder();
+    ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
     CharBuffer out = CharBuffer.allocate(CHUNK);
     int line = 1;
     boolean afterReturn = false;
@@ -51,7 +67,8 @@ final class CsvText {
         char letter = out.get();
         if (letter == 0) {
           return new Trouble(
-              line, "holds a NUL character, as text in UTF-16 does; save the file as CSV in UTF-8");
+              line,
+              "holds a NUL character, as UTF-16 without its mark does; save the file as CSV in UTF-8");
         }
         line += letter == '\r' || letter == '\n' && !afterReturn ? 1 : 0;
         afterReturn = letter == '\r';
@@ -59,35 +76,70 @@ final class CsvText {
       out.clear();
     } while (result.isOverflow());
     return result.isError()
-        ? new Trouble(line, "is not UTF-8 from here on; save the file as CSV in UTF-8")
+        ? new Trouble(line, "is not " + charset + " from here on; save the file as CSV in UTF-8")
         : new Trouble(0, "");
   }
 
   /** Without the byte order mark. */
   Reader reader() {
-    return new InputStreamReader(
-        new ByteArrayInputStream(bytes, start, bytes.length - start), StandardCharsets.UTF_8);
+    return new BufferedReader(
+        new InputStreamReader(
+            new ByteArrayInputStream(bytes, start, bytes.length - start), charset));
+  }
+
+  /** What stands behind the first line. */
+  Reader afterFirstLine() {
+    try {
+      Reader reader = reader();
+      int letter = reader.read();
+      while (letter >= 0 && letter != '\n' && letter != '\r') {
+        letter = reader.read();
+      }
+      reader.mark(1);
+      if (letter == '\r' && reader.read() != '\n') {
+        reader.reset();
+      }
+      return reader;
+    } catch (IOException e) {
+      throw new IllegalStateException("memory can be read", e);
+    }
+  }
+
+  /** The first line, as far as a header can reach. */
+  String firstLine() {
+    return line(false);
   }
 
   /** The first line that is not blank, as far as a header can reach; empty if there is none. */
   String header() {
-    StringBuilder line = new StringBuilder();
-    try (Reader reader = new BufferedReader(reader())) {
-      for (int letter = reader.read(); letter >= 0; letter = reader.read()) {
-        boolean end = letter == '\n' || letter == '\r';
-        if (!end) {
-          line.append((char) letter);
-        }
-        if (line.length() >= LONGEST_HEADER || end && !line.toString().isBlank()) {
-          break;
-        }
-        if (end) {
-          line.setLength(0);
-        }
-      }
+    String line = line(true);
+    return line.isBlank() ? "" : line;
+  }
+
+  private String line(boolean skipBlank) {
+    try (Reader reader = reader()) {
+      return line(reader, skipBlank);
     } catch (IOException e) {
       throw new IllegalStateException("memory can be read", e);
     }
-    return line.toString().isBlank() ? "" : line.toString();
+  }
+
+  private static String line(Reader reader, boolean skipBlank) throws IOException {
+    StringBuilder line = new StringBuilder();
+    boolean filled = false;
+    for (int letter = reader.read(); letter >= 0; letter = reader.read()) {
+      if (letter != '\n' && letter != '\r') {
+        line.append((char) letter);
+        filled |= !Character.isWhitespace(letter);
+      } else if (filled || !skipBlank) {
+        break;
+      } else {
+        line.setLength(0);
+      }
+      if (line.length() >= LONGEST_HEADER) {
+        break;
+      }
+    }
+    return line.toString();
   }
 }

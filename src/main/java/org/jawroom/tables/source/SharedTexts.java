@@ -2,6 +2,7 @@ package org.jawroom.tables.source;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -21,14 +22,9 @@ final class SharedTexts extends DefaultHandler {
   private boolean inText;
   private long all;
 
-  /**
-   * @throws IllegalArgumentException if there is none of that number
-   */
-  String get(int index) {
-    if (index < 0 || index >= texts.size()) {
-      throw new IllegalArgumentException("no shared text " + index);
-    }
-    return texts.get(index);
+  /** The text of that number; empty if there is none. */
+  Optional<String> get(int index) {
+    return index < 0 || index >= texts.size() ? Optional.empty() : Optional.of(texts.get(index));
   }
 
   @Override

@@ -2,7 +2,8 @@ package org.jawroom.tables.source;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.regex.Pattern;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.jawroom.tables.cell.DateText;
 
@@ -10,61 +11,98 @@ import org.jawroom.tables.cell.DateText;
  * One cell of a sheet as the file holds it; see ECMA-376 part 1, 18.3.1.4.
  *
  * @param type its {@code t}; empty for a number
- * @param format number of its number format, {@code formatText} the format itself
+ * @param format of its style
  * @param formula whether it is computed, so that {@code value} is what the spreadsheet kept of that
+ * @param valued whether the file has a place for the value, be it empty
  * @param value its {@code v}, or its inline text; empty for none
  */
-record SheetCell(String type, int format, String formatText, boolean formula, String value) {
-
-  /** A number format that adds a unit to the number shown, in quotes or escaped. */
-  private static final Pattern UNIT_SHOWN =
-      Pattern.compile(
-          ".*(?:\"[^\"]*\\b(?:mm|cm|m|in|inch|inches|kg|lb|lbs)\\b[^\"]*\"|\\\\\"|\u2033|\\\\m|\\\\i).*",
-          Pattern.CASE_INSENSITIVE);
+record SheetCell(
+    String type, SheetStyles.Format format, boolean formula, boolean valued, String value) {
 
   /** The first day number that no date goes with. */
   private static final double YEAR_10000 = 2_958_466;
+
+  private static final int LONGEST_NUMBER = 400;
+
+  private static final String AGAIN = "; type it again";
 
   /**
    * @param texts those shared, {@code from1904} how the workbook counts days
    */
   Cell read(SharedTexts texts, boolean from1904) {
-    if (value.isEmpty() && formula && !type.equals("str")) {
+    // A formula may well give an empty text, but no empty number.
+    if (formula && value.isEmpty() && !(type.equals("str") && valued)) {
       // Never 0: programs that write formulas often leave it to the spreadsheet to compute them.
       return Cell.bad(
           "",
           "is a formula whose value was never computed; open the workbook and save it, or type the value");
     }
+    if (value.isEmpty()) {
+      return Cell.text("");
+    }
     return switch (type) {
-      case "s" -> Cell.text(value.isEmpty() ? "" : texts.get(Integer.parseInt(value.trim())));
-      case "str", "inlineStr" -> Cell.text(value);
-      case "b" ->
-          value.isEmpty()
-              ? Cell.text("")
-              : new Cell(value.trim().equals("0") ? "FALSE" : "TRUE", Cell.Kind.TRUTH, "");
+      case "s" -> sharedText(texts);
+      case "str", "inlineStr" -> text(value);
+      case "b" -> truth();
       case "e" ->
           Cell.bad(value, "is an error of the spreadsheet; mend the formula or type the value");
-      case "d" ->
-          value.isEmpty() ? Cell.text("") : new Cell(value, Cell.Kind.DATE, DateText.MESSAGE);
-      case "", "n" -> value.isEmpty() ? Cell.text("") : number(Double.parseDouble(value), from1904);
-      default -> throw new IllegalArgumentException("cell of type " + type);
+      case "d" -> new Cell(value, Cell.Kind.DATE, DateText.MESSAGE);
+      case "", "n" -> number(from1904);
+      default -> Cell.bad(value, "is of a type that no workbook has" + AGAIN);
     };
   }
 
-  private Cell number(double value, boolean from1904) {
-    if (DateUtil.isADateFormat(format, formatText) && DateUtil.isValidExcelDate(value)) {
+  private Cell sharedText(SharedTexts texts) {
+    Optional<String> text = Optional.empty();
+    try {
+      text = texts.get(Integer.parseInt(value.strip()));
+    } catch (NumberFormatException e) {
+      // Then it is no number of a text either.
+    }
+    return text.map(this::text)
+        .orElseGet(() -> Cell.bad("", "points to a text that the workbook does not hold" + AGAIN));
+  }
+
+  private Cell text(String text) {
+    return new Cell(text, Cell.Kind.TEXT, "", format.code().ofText());
+  }
+
+  private Cell truth() {
+    return switch (value.strip()) {
+      case "0", "false" -> new Cell("FALSE", Cell.Kind.TRUTH, "");
+      case "1", "true" -> new Cell("TRUE", Cell.Kind.TRUTH, "");
+      default -> Cell.bad(value, "is neither true nor false, as its type says" + AGAIN);
+    };
+  }
+
+  private Cell number(boolean from1904) {
+    OptionalDouble parsed = parsed();
+    if (parsed.isEmpty()) {
+      return Cell.bad(value, "is no number, as its type says" + AGAIN);
+    }
+    double number = parsed.getAsDouble();
+    if (format.date() && DateUtil.isValidExcelDate(number)) {
       String date =
-          value < YEAR_10000
-              ? DateUtil.getLocalDateTime(value, from1904).toString().replace("T00:00", "")
-              : plain(value);
+          number < YEAR_10000
+              ? DateUtil.getLocalDateTime(number, from1904).toString().replace("T00:00", "")
+              : plain(number);
       return new Cell(date, Cell.Kind.DATE, DateText.MESSAGE);
     }
-    String text = plain(value);
-    if (UNIT_SHOWN.matcher(formatText).matches()) {
-      return Cell.bad(
-          text, "has its unit from the cell's number format alone; type the unit into the cell");
+    return new Cell(plain(number), Cell.Kind.NUMBER, "", format.code().of(number));
+  }
+
+  /** The number as XML Schema writes a double, except what is not finite. */
+  private OptionalDouble parsed() {
+    String written = value.strip();
+    boolean possible =
+        written.length() <= LONGEST_NUMBER
+            && written.chars().allMatch(letter -> "0123456789+-.eE".indexOf(letter) >= 0);
+    try {
+      double number = possible ? Double.parseDouble(written) : Double.NaN;
+      return Double.isFinite(number) ? OptionalDouble.of(number) : OptionalDouble.empty();
+    } catch (NumberFormatException e) {
+      return OptionalDouble.empty();
     }
-    return new Cell(text, Cell.Kind.NUMBER, "");
   }
 
   /**

@@ -3,9 +3,6 @@ package org.jawroom.tables.source;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.model.StylesTable;
-import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.jawroom.tables.schema.TableSpec;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
@@ -15,55 +12,45 @@ import org.xml.sax.helpers.DefaultHandler;
  * One sheet of a workbook, read by events, row after row; its header is the first row that is not
  * blank.
  *
- * <p>Rows and cells that do not tell where they stand follow the one before, as ECMA-376 has it.
+ * <p>Rows and cells that do not say where they stand follow the one before, as ECMA-376 has it.
  */
 final class SheetTable extends DefaultHandler {
 
   /** Ends the reading early: there is enough. */
-  private static final class Enough extends SAXException {
+  static final class Enough extends SAXException {
     private static final long serialVersionUID = 1L;
   }
 
+  /** What all sheets of a workbook share. */
+  record Shared(SharedTexts texts, SheetStyles styles, boolean from1904, Room room) {}
+
   private final TableSpec table;
   private final String origin;
-  private final SharedTexts texts;
-  private final StylesTable styles;
-  private final boolean from1904;
-  private final Room room;
+  private final Shared shared;
   private final FaultList faults;
 
   private final NavigableMap<Integer, Grid.Row> rows = new TreeMap<>();
+  private final MergedCells merged = new MergedCells();
   private final CellLetters letters = new CellLetters();
   private NavigableMap<Integer, Cell> filled = new TreeMap<>();
   private boolean whole = true;
+  private boolean inData;
   private int row = -1;
   private int column = -1;
+  private boolean numbered;
+  private boolean placed;
   private String type = "";
   private int style;
   private boolean formula;
+  private boolean valued;
   private boolean inValue;
   private int phonetic;
 
-  SheetTable(
-      TableSpec table,
-      String sheet,
-      SharedTexts texts,
-      StylesTable styles,
-      boolean from1904,
-      Room room,
-      FaultList faults) {
+  SheetTable(TableSpec table, String origin, Shared shared, FaultList faults) {
     this.table = table;
-    this.origin = "sheet " + sheet;
-    this.texts = texts;
-    this.styles = styles;
-    this.from1904 = from1904;
-    this.room = room;
+    this.origin = origin;
+    this.shared = shared;
     this.faults = faults;
-  }
-
-  /** What of an XML reader's failure is only that there was enough. */
-  static boolean isEnough(SAXException stop) {
-    return stop instanceof Enough;
   }
 
   /** Whether all of it could be read. */
@@ -74,8 +61,24 @@ final class SheetTable extends DefaultHandler {
   /** The grid, once everything was read; empty, with a fault, if the sheet is blank. */
   Optional<Grid> grid() {
     if (rows.isEmpty()) {
-      faults.add(table, origin, "", "is empty; give it a header row, or take it away");
+      if (whole) {
+        faults.add(table, origin, "", "is empty; give it a header row, or take it away");
+      }
       return Optional.empty();
+    }
+    if (merged.areTooMany()) {
+      faults.add(table, origin, "", "has thousands of merged cells; unmerge them");
+    }
+    for (MergedCells.Range range : merged.in(rows)) {
+      faults.add(
+          table,
+          origin,
+          range.first().row() + 1,
+          "",
+          "",
+          "has merged cells "
+              + range.written()
+              + ", of which only the first holds a value; unmerge them and fill in each");
     }
     Grid.Row header = rows.get(rows.firstKey());
     return Optional.of(new Grid(table, origin, header, rows.values().stream().skip(1).toList()));
@@ -84,18 +87,36 @@ final class SheetTable extends DefaultHandler {
   @Override
   public void startElement(String uri, String name, String qualified, Attributes attributes)
       throws SAXException {
+    if (name.equals("sheetData")) {
+      inData = true;
+    } else if (name.equals("mergeCell")) {
+      Optional.ofNullable(attributes.getValue("ref")).ifPresent(merged::add);
+    } else if (inData) {
+      startInData(name, attributes);
+    }
+  }
+
+  private void startInData(String name, Attributes attributes) throws SAXException {
     switch (name) {
       case "row" -> startRow(attributes.getValue("r"));
       case "c" -> startCell(attributes);
       case "f" -> formula = true;
       case "rPh" -> phonetic++;
-      case "v", "t" -> inValue = phonetic == 0;
+      case "v", "t" -> {
+        inValue = phonetic == 0;
+        valued = true;
+      }
       default -> {}
     }
   }
 
   private void startRow(String number) throws SAXException {
-    row = number == null ? row + 1 : Integer.parseInt(number) - 1;
+    int next = row + 1;
+    numbered = number != null;
+    row = number == null ? next : CellPlace.of("A" + number).map(CellPlace::row).orElse(next);
+    if (number != null && CellPlace.of("A" + number).isEmpty()) {
+      fault("follows one whose number is none of a sheet: " + Fault.shortened(number));
+    }
     column = -1;
     filled = new TreeMap<>();
     if (rows.size() > Grid.MOST_ROWS) {
@@ -104,18 +125,39 @@ final class SheetTable extends DefaultHandler {
     }
   }
 
-  private void startCell(Attributes attributes) {
-    String place = attributes.getValue("r");
-    column = place == null ? column + 1 : new CellReference(place).getCol();
-    if (column < 0 || column >= Grid.MOST_COLUMNS) {
-      throw new IllegalArgumentException("cell " + place);
+  private void startCell(Attributes attributes) throws SAXException {
+    String written = attributes.getValue("r");
+    CellPlace place =
+        written == null
+            ? new CellPlace(row, column + 1)
+            : CellPlace.of(written).orElse(new CellPlace(-1, column + 1));
+    // A row without a number stands where its first cell says.
+    if (!numbered && filled.isEmpty() && column < 0 && place.row() > row) {
+      row = place.row();
     }
-    String told = attributes.getValue("t");
-    type = told == null ? "" : told;
-    String styled = attributes.getValue("s");
-    style = styled == null ? 0 : Integer.parseInt(styled);
+    column = place.column();
+    placed = place.row() == row;
+    if (!placed) {
+      fault("has a cell that says it stands at " + Fault.shortened(written));
+    }
+    if (column >= Grid.MOST_COLUMNS) {
+      fault(Grid.TOO_MANY_COLUMNS);
+      throw new Enough();
+    }
+    type = Optional.ofNullable(attributes.getValue("t")).orElse("");
+    style = styleOf(attributes.getValue("s"));
     formula = false;
+    valued = false;
     letters.clear();
+  }
+
+  /** A style that is none counts as one that is not there. */
+  private static int styleOf(String written) {
+    try {
+      return written == null ? 0 : Integer.parseInt(written.strip());
+    } catch (NumberFormatException e) {
+      return -1;
+    }
   }
 
   @Override
@@ -127,7 +169,11 @@ final class SheetTable extends DefaultHandler {
 
   @Override
   public void endElement(String uri, String name, String qualified) throws SAXException {
+    if (!inData) {
+      return;
+    }
     switch (name) {
+      case "sheetData" -> inData = false;
       case "v", "t" -> inValue = false;
       case "rPh" -> phonetic--;
       case "c" -> endCell();
@@ -137,28 +183,29 @@ final class SheetTable extends DefaultHandler {
   }
 
   private void endCell() throws SAXException {
-    XSSFCellStyle look = styles.getNumCellStyles() == 0 ? null : styles.getStyleAt(style);
     Cell cell =
-        new SheetCell(
-                type,
-                look == null ? 0 : look.getDataFormat(),
-                look == null ? "General" : look.getDataFormatString(),
-                formula,
-                letters.text())
-            .read(texts, from1904);
+        new SheetCell(type, shared.styles.format(style), formula, valued, letters.text())
+            .read(shared.texts, shared.from1904);
+    if (cell.isBlank() || !placed) {
+      return;
+    }
     if (cell.text().length() > Grid.LONGEST_CELL) {
       fault(Grid.TOO_LONG_A_CELL);
-    } else if (!cell.isBlank() && !room.take(cell)) {
+    } else if (!shared.room.take(cell)) {
       fault(Room.FULL);
       throw new Enough();
-    } else if (!cell.isBlank()) {
-      filled.put(column, cell);
+    } else if (filled.putIfAbsent(column, cell) != null) {
+      fault("has two cells in one place, one of them \"" + Fault.shortened(cell.text()) + "\"");
     }
   }
 
   private void endRow() {
-    if (!filled.isEmpty()) {
-      rows.put(row, new Grid.Row(row + 1, filled.lastKey() + 1, filled));
+    if (filled.isEmpty()) {
+      return;
+    }
+    Grid.Row read = new Grid.Row(row + 1, filled.lastKey() + 1, filled);
+    if (rows.putIfAbsent(row, read) != null) {
+      fault("is there twice");
     }
   }
 

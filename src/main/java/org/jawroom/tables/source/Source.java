@@ -16,14 +16,14 @@ import org.jawroom.tables.schema.TableSpec;
  * @param grids the tables found, each once
  * @param broken the tables that are there but could not be read to their end; faults tell why
  * @param files the files read
- * @param leftAlone sheets, macros, or CSV files, that are none of ours, as people call them
+ * @param leftAlone files, sheets and macros that were not read
  * @param workbook whether it is a workbook rather than a folder
  */
 public record Source(
     Map<TableSpec, Grid> grids,
     Set<TableSpec> broken,
     List<FileRead> files,
-    List<String> leftAlone,
+    List<LeftAlone> leftAlone,
     boolean workbook) {
 
   public Source {
@@ -74,6 +74,31 @@ public record Source(
         faults.add(table, origin, "", "is the same table as " + first + "; keep one of the two");
       }
       return first == null;
+    }
+
+    boolean has(TableSpec table) {
+      return origins.containsKey(table);
+    }
+
+    /**
+     * Refuses what is nearly named as a table; to be asked once all tables are read.
+     *
+     * @param right what to do if it is that table
+     */
+    void refuseNearly(TableSpec table, String origin, String right) {
+      String otherwise = "; if not, move it away or give it a name unlike a table's";
+      faults.add(
+          table,
+          origin,
+          "",
+          "is it "
+              + table.tableName()
+              + "? It was not read; "
+              + (has(table) ? "keep either it or " + origins.get(table) : "if so, " + right)
+              + otherwise);
+      if (!has(table)) {
+        broken.add(table);
+      }
     }
 
     /** Adds what could be read of a table, and whether that is all of it. */

@@ -1,145 +1,132 @@
 package org.jawroom.tables.source;
 
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import javax.xml.parsers.ParserConfigurationException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.opc.OPCPackage;
-import org.apache.poi.poifs.filesystem.FileMagic;
-import org.apache.poi.poifs.filesystem.POIFSFileSystem;
-import org.apache.poi.util.XMLHelper;
-import org.apache.poi.xssf.eventusermodel.XSSFReader;
-import org.apache.poi.xssf.eventusermodel.XSSFReader.SheetIterator;
-import org.apache.poi.xssf.model.StylesTable;
 import org.jawroom.tables.schema.TableSpec;
-import org.xml.sax.Attributes;
-import org.xml.sax.InputSource;
-import org.xml.sax.SAXException;
-import org.xml.sax.XMLReader;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** An XLSX workbook, one sheet a table, read by events: no sheet is ever held as objects. */
 final class Workbooks {
-  private Workbooks() {}
+  private final WorkbookParts parts;
+  private final FaultList faults;
+  private final Source.Gathering gathering;
+  private final List<LeftAlone> leftAlone = new ArrayList<>();
 
-  /** Whatever the workbook calls itself: never run, and nothing is read from them. */
-  private static final String MACROS = "application/vnd.ms-office.vbaProject";
+  /** Sheets whose names are near to that of a table. */
+  private final Map<String, TableName> doubtful = new LinkedHashMap<>();
+
+  private Workbooks(WorkbookParts parts, FaultList faults) {
+    this.parts = parts;
+    this.faults = faults;
+    this.gathering = new Source.Gathering(faults);
+  }
 
   static Source read(Path file, FaultList faults) throws UnreadableInput {
     byte[] bytes = FileRead.bytes(file);
-    refuseOtherFormats(file, bytes);
-    Source.Gathering gathering = new Source.Gathering(faults);
-    List<String> leftAlone = new ArrayList<>();
-    try (BoundedZip zip = new BoundedZip(bytes);
-        OPCPackage parts = OPCPackage.open(zip)) {
-      XSSFReader workbook = new XSSFReader(parts);
-      SharedTexts texts = new SharedTexts();
-      try (InputStream shared = workbook.getSharedStringsData()) {
-        if (shared != null) {
-          parse(shared, texts);
+    if (!ForeignFormat.isZip(bytes)) {
+      boolean csv = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+      throw new UnreadableInput(
+          csv
+              ? file + " is a single CSV file; name the folder that holds the tables"
+              : file + " could not be read: " + ForeignFormat.what(bytes));
+    }
+    try (WorkbookParts parts = new WorkbookParts(file, bytes)) {
+      FileRead read = FileRead.of(file.getFileName().toString(), bytes);
+      return new Workbooks(parts, faults).read(read);
+    }
+  }
+
+  private Source read(FileRead file) throws UnreadableInput {
+    String main = parts.workbook();
+    SheetList book = new SheetList();
+    parts.readList(main, book);
+    if (!book.isWorkbook()) {
+      throw parts.unreadable(
+          "it is no workbook, but something else in the same kind of file", null);
+    }
+    Map<String, WorkbookParts.Relation> relations = parts.relations(main);
+    SharedTexts texts = new SharedTexts();
+    readFirst(relations, "sharedStrings", texts);
+    SheetStyles styles = new SheetStyles();
+    readFirst(relations, "styles", styles);
+    SheetTable.Shared shared =
+        new SheetTable.Shared(texts, styles, book.countsFrom1904(), gathering.room);
+    for (SheetList.Listed sheet : book.sheets()) {
+      read(sheet, Optional.ofNullable(relations.get(sheet.relation())), shared);
+    }
+    // Macros are never run, and nothing is read from them.
+    if (relations.values().stream().anyMatch(one -> one.type().equals("vbaProject"))) {
+      leftAlone.add(LeftAlone.noTable("macros"));
+    }
+    // Only now is it known which tables are there.
+    doubtful.forEach(this::judge);
+    return new Source(gathering.grids, gathering.broken, List.of(file), leftAlone, true);
+  }
+
+  /** Reads the first part of a type, if the workbook has one. */
+  private void readFirst(
+      Map<String, WorkbookParts.Relation> relations, String type, DefaultHandler events)
+      throws UnreadableInput {
+    for (WorkbookParts.Relation relation : relations.values()) {
+      if (relation.type().equals(type) && parts.has(relation.part())) {
+        parts.read(relation.part(), WorkbookParts.LARGEST, events);
+        return;
+      }
+    }
+  }
+
+  private void read(
+      SheetList.Listed sheet, Optional<WorkbookParts.Relation> part, SheetTable.Shared shared)
+      throws UnreadableInput {
+    String origin = (sheet.hidden() ? "hidden sheet " : "sheet ") + Fault.shortened(sheet.name());
+    boolean cells = part.isEmpty() || part.get().type().equals("worksheet");
+    TableName meant = TableName.ofSheet(sheet.name());
+    switch (meant.kind()) {
+      case TABLE -> readTable(meant.table().orElseThrow(), origin, part, shared);
+      case LATER -> leftAlone.add(LeftAlone.later(origin));
+      default -> {
+        if (meant.table().isPresent() && cells) {
+          doubtful.put(origin, meant);
+        } else {
+          leftAlone.add(LeftAlone.noTable(origin));
         }
       }
-      StylesTable styles = workbook.getStylesTable();
-      boolean from1904 = from1904(workbook);
-      SheetIterator sheets = workbook.getSheetIterator();
-      while (sheets.hasNext()) {
-        try (InputStream sheet = sheets.next()) {
-          String name = sheets.getSheetName();
-          Optional<TableSpec> table = TableSpec.named(name);
-          if (table.isEmpty()) {
-            leftAlone.add("sheet " + name);
-          } else if (gathering.isFirst(table.get(), "sheet " + name)) {
-            SheetTable rows =
-                new SheetTable(table.get(), name, texts, styles, from1904, gathering.room, faults);
-            parse(sheet, rows);
-            Optional<Grid> grid = rows.grid();
-            gathering.add(table.get(), grid, rows.isWhole());
-          }
-        }
-      }
-      if (!parts.getPartsByContentType(MACROS).isEmpty()) {
-        leftAlone.add("macros");
-      }
-    } catch (IOException | OpenXML4JException | SAXException | ParserConfigurationException e) {
-      throw damaged(file, e);
-    } catch (RuntimeException e) {
-      // At damaged or booby-trapped files the library throws anything, null pointers among it.
-      throw damaged(file, e);
-    }
-    List<FileRead> files = List.of(FileRead.of(file.getFileName().toString(), bytes));
-    return new Source(gathering.grids, gathering.broken, files, leftAlone, true);
-  }
-
-  private static void parse(InputStream part, DefaultHandler events)
-      throws IOException, SAXException, ParserConfigurationException {
-    // No document types, so no entities: neither those that swell nor those that fetch.
-    XMLReader reader = XMLHelper.newXMLReader();
-    reader.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-    reader.setContentHandler(events);
-    try {
-      reader.parse(new InputSource(part));
-    } catch (SAXException stop) {
-      if (!SheetTable.isEnough(stop)) {
-        throw stop;
-      }
     }
   }
 
-  /** Whether the workbook counts its days from 1904. */
-  private static boolean from1904(XSSFReader workbook)
-      throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
-    boolean[] found = new boolean[1];
-    try (InputStream book = workbook.getWorkbookData()) {
-      parse(
-          book,
-          new DefaultHandler() {
-            @Override
-            public void startElement(
-                String uri, String name, String qualified, Attributes attributes) {
-              String told = attributes.getValue("date1904");
-              if (name.equals("workbookPr") && told != null) {
-                found[0] = told.equals("1") || told.equals("true");
-              }
-            }
-          });
-    }
-    return found[0];
-  }
-
-  private static UnreadableInput damaged(Path file, Exception e) {
-    return new UnreadableInput(file + " could not be read: it is damaged, or no XLSX workbook", e);
-  }
-
-  private static void refuseOtherFormats(Path file, byte[] bytes) throws UnreadableInput {
-    FileMagic magic = FileMagic.valueOf(bytes);
-    if (magic == FileMagic.OLE2) {
-      throw new UnreadableInput(
-          file
-              + (isEncrypted(bytes)
-                  ? " could not be read: it is protected by a password; save it without one"
-                  : " could not be read: it is a workbook of the old binary kind; save it as .xlsx"));
-    }
-    if (magic != FileMagic.OOXML) {
-      boolean csv = file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".csv");
-      throw new UnreadableInput(
-          file
-              + (csv
-                  ? " is a single CSV file; name the folder that holds the tables"
-                  : " could not be read: it is no XLSX workbook"));
+  private void judge(String origin, TableName meant) {
+    TableSpec table = meant.table().orElseThrow();
+    if (meant.kind() == TableName.Kind.SPARE && gathering.has(table)) {
+      leftAlone.add(LeftAlone.noTable(origin));
+    } else {
+      gathering.refuseNearly(table, origin, "rename it to " + table.tableName());
     }
   }
 
-  private static boolean isEncrypted(byte[] bytes) {
-    try (POIFSFileSystem files = new POIFSFileSystem(new ByteArrayInputStream(bytes))) {
-      return files.getRoot().hasEntryCaseInsensitive("EncryptedPackage");
-    } catch (IOException | RuntimeException e) {
-      return false; // Too damaged to tell: then the other line is said.
+  private void readTable(
+      TableSpec table,
+      String origin,
+      Optional<WorkbookParts.Relation> part,
+      SheetTable.Shared shared)
+      throws UnreadableInput {
+    if (!gathering.isFirst(table, origin)) {
+      return;
     }
+    if (part.isEmpty() || !parts.has(part.get().part())) {
+      faults.add(table, origin, "", "is named in the workbook, but not in the file; save it again");
+    } else if (!part.get().type().equals("worksheet")) {
+      faults.add(table, origin, "", "is a chart or the like, no table; give it another name");
+    } else {
+      SheetTable rows = new SheetTable(table, origin, shared, faults);
+      parts.read(part.get().part(), WorkbookParts.LARGEST, rows);
+      gathering.add(table, rows.grid(), rows.isWhole());
+      return;
+    }
+    gathering.add(table, Optional.empty(), false);
   }
 }

@@ -1,0 +1,65 @@
+package org.jawroom.tables.source;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** The main part of a workbook: its sheets, in order, and how it counts days. */
+final class SheetList extends DefaultHandler {
+  private static final int MOST = 10_000;
+
+  /**
+   * A sheet.
+   *
+   * @param name as people see it
+   * @param relation the id by which the workbook points at its part; empty if it does not
+   * @param hidden whether people do not see it unless they ask for it
+   */
+  record Listed(String name, String relation, boolean hidden) {}
+
+  private final List<Listed> sheets = new ArrayList<>();
+  private boolean from1904;
+  private String root = "";
+
+  List<Listed> sheets() {
+    return sheets;
+  }
+
+  boolean countsFrom1904() {
+    return from1904;
+  }
+
+  boolean isWorkbook() {
+    return root.equals("workbook");
+  }
+
+  @Override
+  public void startElement(String uri, String name, String qualified, Attributes attributes)
+      throws SAXException {
+    root = root.isEmpty() ? name : root;
+    if (name.equals("workbookPr")) {
+      String told = attributes.getValue("date1904");
+      from1904 = "1".equals(told) || "true".equals(told);
+    } else if (name.equals("sheet")) {
+      String title = attributes.getValue("name");
+      String state = attributes.getValue("state");
+      boolean hidden = "hidden".equals(state) || "veryHidden".equals(state);
+      sheets.add(new Listed(title == null ? "" : title, relation(attributes), hidden));
+      if (sheets.size() > MOST) {
+        throw new SAXException("more than " + MOST + " sheets");
+      }
+    }
+  }
+
+  /** {@code r:id}, under whatever prefix. */
+  private static String relation(Attributes attributes) {
+    for (int i = 0; i < attributes.getLength(); i++) {
+      if (attributes.getLocalName(i).equals("id") && !attributes.getURI(i).isEmpty()) {
+        return attributes.getValue(i);
+      }
+    }
+    return "";
+  }
+}
