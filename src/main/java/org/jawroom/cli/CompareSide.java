@@ -52,9 +52,9 @@ record CompareSide(Path path, Optional<List<PairingRow>> report, Optional<Readin
     return reading.isPresent() && shop().isEmpty();
   }
 
-  /** What people of this shop read; a report does not tell. */
+  /** What people of this shop read; empty for a report. */
   Optional<PeopleUnit> unit() {
-    return shop().map(shop -> shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM);
+    return reading.map(PeopleUnits::ofShop);
   }
 
   /** The pairings, solved now if need be; to be asked only where nothing was refused. */

@@ -1,7 +1,10 @@
 package org.jawroom.tables;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.source.FaultList;
@@ -20,9 +23,19 @@ final class Ledger {
   /** Whether decimals stand behind a comma; not until the settings are read. */
   boolean comma;
 
+  /** The unit in which people asked to read. */
+  Optional<Unit> show = Optional.empty();
+
+  /** The unit of each sound machine row, by the machine's name. */
+  final Map<String, Unit> machineUnits = new HashMap<>();
+
   Ledger(Source source, FaultList faults) {
     this.source = source;
     this.faults = faults;
+  }
+
+  Notation notation() {
+    return new Notation(unit, comma, show, machineUnits);
   }
 
   void note(Note.Kind kind, Row row, String text) {

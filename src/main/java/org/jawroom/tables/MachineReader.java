@@ -15,6 +15,7 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Sides;
 import org.jawroom.shop.Slots;
 import org.jawroom.tables.cell.Lengths;
+import org.jawroom.tables.cell.Unit;
 
 /** One row of {@code machines} into a machine. */
 final class MachineReader {
@@ -55,11 +56,12 @@ final class MachineReader {
     Provenance provenance = ProvenanceCells.read(row, thing, ledger);
     Optional<BigDecimal> price = row.price("price");
     String description = row.text("description");
-    row.unit();
+    Unit unit = row.unit();
     if (!row.isSound() || moves.isEmpty() || slots.isEmpty()) {
       return Optional.empty();
     }
     noteLoadPosition(thing, loadX, loadY);
+    ledger.machineUnits.put(owner.name(), unit);
     return Optional.of(
         new Machine(
             owner.name(),

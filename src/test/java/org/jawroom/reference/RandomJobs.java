@@ -22,7 +22,7 @@ final class RandomJobs {
   static Shop shop(Profile profile, long seed) {
     Shop bare = RandomShops.shop(profile, seed);
     // Many widths end as the openings do, so that edges meet.
-    Dice dice = new Dice(seed * 7919 + profile.ordinal(), bare.settings().inches());
+    Dice dice = new Dice(seed * 7919 + profile.ordinal(), profile.isInch());
     List<Job> jobs = new ArrayList<>();
     for (int number = 1; number <= JOBS; number++) {
       jobs.add(job("job " + number, dice, bare));
@@ -68,8 +68,6 @@ final class RandomJobs {
   private static Settings settings(Settings d, Dice dice) {
     long play = dice.among(List.of(10L, 10L, 0L, 3L, 40L, 500L)) * Length.MM;
     return new Settings(
-        d.inches(),
-        d.decimalComma(),
         d.clearance(),
         d.handRoom(),
         d.spacing(),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.OptionalLong;
 import java.util.Random;
 import org.jawroom.geometry.Length;
 import org.junit.jupiter.api.Test;
@@ -14,6 +15,38 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LengthsTest {
+
+  /**
+   * The decimal sign may be an option, and no option may change what a table means: with the other
+   * sign a text is refused, or it is the same length.
+   */
+  @Test
+  void parse_otherDecimalSign_isNeverAnotherLength() {
+    String letters = "0123 .,,..;/-";
+    Random random = new Random(20);
+    int both = 0;
+    for (int i = 0; i < 200_000; i++) {
+      StringBuilder text = new StringBuilder();
+      for (int length = 1 + random.nextInt(9); length > 0; length--) {
+        text.append(letters.charAt(random.nextInt(letters.length())));
+      }
+      OptionalLong point = read(text + " in", false);
+      OptionalLong comma = read(text + " in", true);
+      if (point.isPresent() && comma.isPresent()) {
+        assertEquals(point, comma, text.toString());
+        both++;
+      }
+    }
+    assertTrue(both > 1000, "only " + both);
+  }
+
+  private static OptionalLong read(String text, boolean comma) {
+    try {
+      return OptionalLong.of(Lengths.parse(text, Unit.MM, comma).value());
+    } catch (BadCell refused) {
+      return OptionalLong.empty();
+    }
+  }
 
   /** Nanometres by hand: the inch is 25.4 mm exactly (ISO 31, NIST SP 811 B.8). */
   @ParameterizedTest

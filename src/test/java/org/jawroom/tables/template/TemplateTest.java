@@ -223,14 +223,14 @@ class TemplateTest {
         Row row = sheet.createRow(sheet.getLastRowNum() + 1);
         for (Cell heading : sheet.getRow(0)) {
           ColumnSpec column = table.column(heading.getStringCellValue()).orElseThrow();
-          if (column.need() != Need.OPTIONAL) {
+          if (column.need() != Need.OPTIONAL || column.kind() == CellKind.UNIT) {
             row.createCell(heading.getColumnIndex()).setCellValue(filled(column));
           }
         }
       }
       own.write(out);
     }
-    Reading reading = ShopReader.read(file, Map.of("unit", "in"));
+    Reading reading = ShopReader.read(file, Map.of());
     assertEquals(List.of(), reading.faults());
     Shop shop = reading.shop().orElseThrow();
     assertEquals(Length.INCH / 4, shop.vises().get(0).jaws().width());
@@ -243,6 +243,7 @@ class TemplateTest {
       case AXES -> "xy";
       case COUNT -> "3";
       case MASS -> "30";
+      case UNIT -> "in";
       default -> "1/4";
     };
   }
