@@ -244,7 +244,9 @@ final class Row {
     if (read.bare() && read.value() != 0) {
       bare.add(spec.name());
     }
-    return SizeCheck.checked(spec, read.value());
+    SizeCheck.checked(spec, read.value());
+    KnownSizes.check(table, spec.name(), read, commaIn(cell));
+    return read.value();
   }
 
   private boolean commaIn(Cell cell) {

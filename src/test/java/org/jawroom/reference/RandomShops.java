@@ -114,6 +114,11 @@ public final class RandomShops {
       return features.contains(Feature.CLUTTER) || features.contains(Feature.SIXTEEN_BOXES);
     }
 
+    /** Whether the reader refuses the sizes of machines and vises, which the solvers take. */
+    boolean isOfImpossibleSize() {
+      return features.contains(Feature.TINY) || features.contains(Feature.HUGE);
+    }
+
     boolean isInch() {
       return features.contains(Feature.INCH);
     }

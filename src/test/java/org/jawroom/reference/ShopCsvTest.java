@@ -1,10 +1,12 @@
 package org.jawroom.reference;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.shop.Shop;
@@ -21,6 +23,7 @@ class ShopCsvTest {
   @ParameterizedTest
   @EnumSource(Profile.class)
   void files_readAgain_areTheSameShop(Profile profile) throws Exception {
+    int read = 0;
     for (long seed = 0; seed < 20; seed++) {
       Shop shop = RandomJobs.shop(profile, seed);
       Path input = Files.createDirectory(folder.resolve("" + seed));
@@ -31,13 +34,25 @@ class ShopCsvTest {
       Reading reading = ShopReader.read(input, Map.of());
 
       String text = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
-      assertEquals("[]", reading.faults().toString(), () -> text);
+      if (!reading.faults().isEmpty()) {
+        // The solvers take sizes that no machine has; the reader does not.
+        assertEquals(
+            List.of(),
+            reading.faults().stream()
+                .map(Object::toString)
+                .filter(fault -> !fault.matches(".*mm\\)? is no (machine|vise)'s.*"))
+                .toList(),
+            () -> text);
+        continue;
+      }
+      read++;
       assertEquals(shop.machines(), reading.shop().get().machines(), () -> text);
       assertEquals(shop.vises(), reading.shop().get().vises(), () -> text);
       assertEquals(shop.jobs(), reading.shop().get().jobs(), () -> text);
       assertEquals(
           shop.settings().jawPlay(), reading.shop().get().settings().jawPlay(), () -> text);
     }
+    assertTrue(read > 10 || profile.isOfImpossibleSize(), "only " + read);
   }
 
   private static void write(Path file, String text) throws IOException {

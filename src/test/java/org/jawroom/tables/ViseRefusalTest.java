@@ -62,7 +62,7 @@ class ViseRefusalTest {
       value = {
         "jaws | two | is not one of one, both",
         "quantity | -1 | is below 0",
-        "opening_min | 151 | is above opening_max, 150",
+        "opening_min | 151 | is above opening_max, 150 mm",
         "rear_reach | none | is not allowed here; leave the cell blank if it is not known",
         "bolt_u | none | is not allowed here; leave the cell blank if it is not known",
         "handle | maybe | is not one of off, on",

@@ -20,8 +20,10 @@ public final class Lengths {
    * @param value half-nanometres: the exact number rounded to a whole nanometre, halves toward
    *     +infinity
    * @param bare whether no unit was written behind it
+   * @param number as written, with its sign and without its unit
+   * @param unit the one written, else that of a bare number
    */
-  public record Read(long value, boolean bare) {}
+  public record Read(long value, boolean bare, String number, Unit unit) {}
 
   private static final Pattern PARTS =
       Pattern.compile("([+-]?) ?([\\d.,](?:[\\d.,/ -]*[\\d.,])?)(?: ?([^\\d.,/ -][^\\d]*))?");
@@ -68,7 +70,11 @@ public final class Lengths {
       throw new BadCell("is more than 100 m");
     }
     long nanometres = roundHalvesUp(over, ratio.under()).longValueExact();
-    return new Read(nanometres * Length.NANOMETRE, parts.group(3) == null);
+    return new Read(
+        nanometres * Length.NANOMETRE,
+        parts.group(3) == null,
+        parts.group(1) + parts.group(2),
+        written);
   }
 
   /** Millimetres in plain decimals, exactly: {@code 6.35 mm}. */

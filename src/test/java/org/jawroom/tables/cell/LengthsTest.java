@@ -136,8 +136,12 @@ class LengthsTest {
 
   @Test
   void parse_bareNumber_takesTheUnitGiven() throws BadCell {
-    assertEquals(new Lengths.Read(Length.INCH / 4, true), Lengths.parse("1/4", Unit.IN, false));
-    assertEquals(new Lengths.Read(Length.MM / 4, false), Lengths.parse("1/4 mm", Unit.IN, false));
+    assertEquals(
+        new Lengths.Read(Length.INCH / 4, true, "1/4", Unit.IN),
+        Lengths.parse("1/4", Unit.IN, false));
+    assertEquals(
+        new Lengths.Read(-Length.MM / 4, false, "-0.25", Unit.MM),
+        Lengths.parse("-0.25mm", Unit.IN, false));
     assertEquals(20 * Length.MM, Lengths.parse("2", Unit.CM, false).value());
     assertEquals(2000 * Length.MM, Lengths.parse("2", Unit.M, false).value());
   }

@@ -233,8 +233,8 @@ class TemplateTest {
     Reading reading = ShopReader.read(file, Map.of());
     assertEquals(List.of(), reading.faults());
     Shop shop = reading.shop().orElseThrow();
-    assertEquals(Length.INCH / 4, shop.vises().get(0).jaws().width());
-    assertEquals(Length.INCH / 4, shop.machines().get(0).tableWidth());
+    assertEquals(Length.INCH * 25 / 4, shop.vises().get(0).jaws().width());
+    assertEquals(Length.INCH * 25 / 4, shop.machines().get(0).tableWidth());
   }
 
   private static String filled(ColumnSpec column) {
@@ -244,7 +244,7 @@ class TemplateTest {
       case COUNT -> "3";
       case MASS -> "30";
       case UNIT -> "in";
-      default -> "1/4";
+      default -> "slot_width".equals(column.name()) ? "3/4" : "6 1/4";
     };
   }
 }
