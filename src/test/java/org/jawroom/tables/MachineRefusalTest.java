@@ -19,8 +19,7 @@ class MachineRefusalTest {
       quoteCharacter = '`',
       value = {
         "rear_gap | 1,250 | could be 1.25 or 1250; write 1250 or 1.25",
-        "rear_gap | 4-Jan | is a date, as spreadsheets make of fractions; type 0.25, or '1/4 to keep it as"
-            + " text",
+        "rear_gap | 4-Jan | is a date, as spreadsheets make of fractions; for 1/4 in type 0.25 in",
         "slot_width | none | is not allowed here; leave the cell blank if it is not known",
         "table_moves | yy | is not what moves a table; write letters out of x, y, z, as xy, or none",
         "table_moves | x y | is not what moves a table; write letters out of x, y, z, as xy, or none",

@@ -61,6 +61,12 @@ public final class Numerals {
     return DECIMAL.matcher(point).matches() ? Optional.of(new BigDecimal(point)) : Optional.empty();
   }
 
+  /** Without exponent and idle zeros. */
+  static String plain(BigDecimal number, boolean comma) {
+    String point = number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    return comma ? point.replace('.', ',') : point;
+  }
+
   private static void refuseWrongSeparator(String plain, char right, char wrong) throws BadCell {
     if (plain.indexOf(wrong) < 0 || !plain.matches("[+-]?[\\d.,]*\\d[\\d.,]*")) {
       return;
