@@ -10,8 +10,9 @@ import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * Refuses lengths that no machine or vise has: they come from a wrong unit. The limits are common
- * practice, no source, and wide: what merely looks odd gets a warning (tables.check.SizeWarnings).
+ * Refuses lengths that no machine, vise or shop has: they come from a wrong unit. The limits are
+ * wide: what merely looks odd gets a warning (tables.check.SizeWarnings). Where no source is named
+ * they are common practice, no source.
  */
 final class KnownSizes {
   private KnownSizes() {}
@@ -27,6 +28,11 @@ final class KnownSizes {
     }
   }
 
+  private static final Range TOLERANCE = Range.mm(0, 100);
+
+  /** The largest gap against crushing, for the whole body, is 500 mm (ISO 13854, table 1). */
+  private static final Range GAP = Range.mm(0, 500);
+
   private static final Map<TableSpec, Map<String, Range>> RANGES =
       Map.of(
           TableSpec.MACHINES,
@@ -35,15 +41,39 @@ final class KnownSizes {
               "table_width", Range.mm(100, 40_000),
               "travel_x", Range.mm(0, 40_000),
               "travel_y", Range.mm(0, 40_000),
-              "slot_width", Range.mm(0, 80)),
+              "slot_width", Range.mm(0, 80),
+              "tolerance", TOLERANCE),
+          TableSpec.GUARDS,
+          Map.of("clearance", GAP, "tolerance", TOLERANCE),
           TableSpec.VISES,
           Map.of(
               "jaw_width", Range.mm(10, 2_000),
               "opening_max", Range.mm(0, 3_000),
-              "bed_height", Range.mm(0, 1_000)));
+              "bed_height", Range.mm(0, 1_000),
+              "tolerance", TOLERANCE),
+          TableSpec.VISE_PARTS,
+          Map.of("tolerance", TOLERANCE),
+          TableSpec.JOBS,
+          Map.of("tool_length", Range.mm(0, 2_000)),
+          TableSpec.SETTINGS,
+          Map.of(
+              "clearance", GAP,
+              "hand_room", GAP,
+              "spacing", Range.mm(0, 1_000),
+              "clamp_room", Range.mm(0, 500),
+              "shortest_tool", Range.mm(0, 1_000),
+              "jaw_play", Range.mm(0, 1_000),
+              "least_opening", Range.mm(0, 3_000),
+              "max_overhang", Range.mm(0, 2_000)));
 
   private static final Map<TableSpec, String> THINGS =
-      Map.of(TableSpec.MACHINES, "machine", TableSpec.VISES, "vise");
+      Map.of(
+          TableSpec.MACHINES, "machine",
+          TableSpec.GUARDS, "guard",
+          TableSpec.VISES, "vise",
+          TableSpec.VISE_PARTS, "vise",
+          TableSpec.JOBS, "job",
+          TableSpec.SETTINGS, "shop");
 
   /**
    * Does nothing if a cell of this column may hold the length.

@@ -161,8 +161,9 @@ final class SettingsReader {
   private OptionalLong parse(ColumnSpec spec, Given one) {
     try {
       boolean comma = ledger.comma && !one.pointAlways();
-      long length = Lengths.parse(one.text(), ledger.unit, comma).value();
-      SizeCheck.checked(spec, length);
+      Lengths.Read read = Lengths.parse(one.text(), ledger.unit, comma);
+      long length = SizeCheck.checked(spec, read.value());
+      KnownSizes.check(TableSpec.SETTINGS, spec.name(), read, comma);
       if (spec.name().equals("least_opening") && length < Settings.OPENING_GRAIN) {
         throw new BadCell("is less than " + Lengths.inMillimetres(Length.MM / 100));
       }

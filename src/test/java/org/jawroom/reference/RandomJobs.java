@@ -46,7 +46,9 @@ final class RandomJobs {
     job.height = dice.chance(70) ? dice.mm(5, 80) : dice.mm(50, 250);
     job.grip = dice.perhaps(50, 0, dice.chance(20) ? 90 : 20);
     if (dice.chance(90)) {
-      job.mass = Optional.of(BigDecimal.valueOf(dice.pick(dice.chance(30) ? 400_000 : 100_000), 3));
+      // Grams, to four decimals of a kilogram: the reader asks what 1.250 kg is.
+      job.mass =
+          Optional.of(BigDecimal.valueOf(10L * dice.pick(dice.chance(30) ? 400_000 : 100_000), 4));
     }
     if (dice.chance(90)) {
       job.tool = dice.dimension(10, dice.chance(30) ? 300 : 80);
