@@ -40,7 +40,7 @@ final class MachineReader {
     OptionalLong travelY = row.length("travel_y");
     OptionalLong spindleX = row.length("spindle_x");
     OptionalLong spindleY = row.length("spindle_y");
-    Optional<Slots> slots = SlotCells.read(row, thing, ledger);
+    Optional<Slots> slots = SlotCells.read(row, length, width, thing, ledger);
     Sides<Long> ledges = sides(side -> row.length(side.word() + "_ledge").orElse(0));
     Sides<Dimension> gaps = sides(side -> row.dimension(side.word() + "_gap"));
     Dimension noseMin = row.dimension("nose_min");

@@ -244,7 +244,10 @@ class TemplateTest {
       case COUNT -> "3";
       case MASS -> "30";
       case UNIT -> "in";
-      default -> "slot_width".equals(column.name()) ? "3/4" : "6 1/4";
+      default ->
+          "slot_width".equals(column.name())
+              ? "3/4"
+              : "slot_pitch".equals(column.name()) ? "1" : "6 1/4";
     };
   }
 }
