@@ -84,8 +84,6 @@ final class Pairings {
     Settings all = shop.settings();
     Settings settings =
         new Settings(
-            all.inches(),
-            all.decimalComma(),
             all.clearance(),
             all.handRoom(),
             all.spacing(),

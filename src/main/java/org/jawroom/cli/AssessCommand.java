@@ -18,10 +18,10 @@ import org.jawroom.report.AssessReports;
 import org.jawroom.report.RunFacts;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
+import org.jawroom.tables.Notation;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.Lengths;
-import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -100,7 +100,7 @@ final class AssessCommand implements Callable<Integer> {
     }
     Output.check(spec, AssessReports.destination(output), Input.files(input, reading));
     Shop shop = reading.shop().get();
-    OptionalLong longest = tool(shop);
+    OptionalLong longest = tool(reading.notation());
     Optional<List<Machine>> candidates = candidates(shop, err);
     if (candidates.isEmpty()) {
       return ExitStatus.WRONG_USE;
@@ -135,13 +135,12 @@ final class AssessCommand implements Callable<Integer> {
     return Optional.of(List.copyOf(found));
   }
 
-  private OptionalLong tool(Shop shop) {
+  private OptionalLong tool(Notation notation) {
     if (tool == null) {
       return OptionalLong.empty();
     }
     try {
-      Unit bare = shop.settings().inches() ? Unit.IN : Unit.MM;
-      long length = Lengths.parse(tool, bare, shop.settings().decimalComma()).value();
+      long length = Lengths.parse(tool, notation.bare(), notation.decimalComma()).value();
       if (length < 0) {
         throw new BadCell("is below 0");
       }

@@ -32,8 +32,11 @@ record Budget(boolean buy, OptionalLong most) {
           command, "--budget goes with --buy: without it nothing is bought.");
     }
     try {
-      BigDecimal amount =
-          Numerals.number(budget.get(), "comma".equalsIgnoreCase(settings.get("decimal")));
+      boolean comma = "comma".equalsIgnoreCase(settings.get("decimal"));
+      if (!comma) {
+        Numerals.refuseThousands(budget.get(), true);
+      }
+      BigDecimal amount = Numerals.number(budget.get(), comma);
       if (amount.stripTrailingZeros().scale() > 2) {
         throw new BadCell("has more than two decimals");
       }

@@ -13,6 +13,7 @@ import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
 import org.jawroom.placement.Outcome;
 import org.jawroom.placement.Verdict;
+import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.RunFacts;
 import org.jawroom.report.card.CardFacts;
 import org.jawroom.report.card.CardPaper;
@@ -95,21 +96,21 @@ final class CardCommand implements Callable<Integer> {
     }
     Output.check(spec, SetupCards.destination(output), Input.files(input, reading));
     Shop shop = reading.shop().get();
-    CardPaper sheet = sheet(shop);
     Pairs pairs = new Pairs(shop, err);
     Optional<Machine> machine = pairs.machine(machineName);
     if (machine.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
+    CardPaper sheet = sheet(PeopleUnits.of(reading, machine.get()));
     List<Optional<Vise>> vises = viseNames.stream().map(pairs::vise).distinct().toList();
     return vises.contains(Optional.<Vise>empty())
         ? ExitStatus.WRONG_USE
         : write(reading, shop, machine.get(), vises.stream().map(Optional::get).toList(), sheet);
   }
 
-  private CardPaper sheet(Shop shop) {
+  private CardPaper sheet(PeopleUnit unit) {
     if (paper == null) {
-      return shop.settings().inches() ? CardPaper.LETTER : CardPaper.A4;
+      return unit == PeopleUnit.INCH ? CardPaper.LETTER : CardPaper.A4;
     }
     return switch (paper.toLowerCase(Locale.ROOT)) {
       case "a4" -> CardPaper.A4;
@@ -145,7 +146,7 @@ final class CardCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     List<Outcome> outcomes = cards.stream().map(Explanation::advice).map(Advice::outcome).toList();
-    RunFacts facts = Facts.of(reading, shop, outcomes);
+    RunFacts facts = Facts.of(reading, shop, outcomes).in(PeopleUnits.of(reading, machine));
     SetupCards.write(output, sheet, shop.settings(), cards, facts);
     spec.commandLine()
         .getOut()

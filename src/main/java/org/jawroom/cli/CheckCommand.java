@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom check shop.xlsx",
-      "  jawroom check tables --unit in",
+      "  jawroom check tables",
       "",
       "Exit status: 0 the tables can be used, warnings or not; 1 they were refused; 2 wrong use; 3 a file"
           + " could not be read.",

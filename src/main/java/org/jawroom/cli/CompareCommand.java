@@ -92,15 +92,14 @@ final class CompareCommand implements Callable<Integer> {
     if (before.reading().isPresent() || after.reading().isPresent()) {
       return after.unit().or(before::unit).orElse(PeopleUnit.MM);
     }
-    String asked = settings.given().getOrDefault("unit", Unit.MM.sign());
-    Unit unit =
-        Unit.named(asked)
-            .orElseThrow(
-                () ->
-                    new ParameterException(
-                        spec.commandLine(),
-                        "option --unit: \"" + asked + "\" is no unit; write mm or in"));
-    return unit == Unit.IN ? PeopleUnit.INCH : PeopleUnit.MM;
+    String asked = settings.given().getOrDefault("show", Unit.MM.sign());
+    Optional<Unit> unit = Unit.named(asked).filter(named -> named == Unit.MM || named == Unit.IN);
+    if (unit.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "option --show: \"" + asked + "\" is not possible here; write mm or in");
+    }
+    return unit.get() == Unit.IN ? PeopleUnit.INCH : PeopleUnit.MM;
   }
 
   /** Lists the faults of both; if the options alone are wrong, once, since they are so for both. */
@@ -130,7 +129,7 @@ final class CompareCommand implements Callable<Integer> {
       }
     }
     boolean settingsOfTables =
-        settings.given().keySet().stream().anyMatch(name -> !name.equals("unit"));
+        settings.given().keySet().stream().anyMatch(name -> !name.equals("show"));
     if (settingsOfTables && before.reading().isEmpty() && after.reading().isEmpty()) {
       err.println(
           "Note: both are reports, taken as they stand; the settings given change nothing.");

@@ -76,9 +76,9 @@ record CompareSide(Path path, ComparedSide pairings, Optional<Reading> reading) 
     return reading.isPresent() && shop().isEmpty();
   }
 
-  /** What people of this shop read; a report does not tell. */
+  /** What people of this shop read; empty for a report. */
   Optional<PeopleUnit> unit() {
-    return shop().map(shop -> shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM);
+    return reading.map(PeopleUnits::ofShop);
   }
 
   /** The pairings, solved now if need be; to be asked once, and only where nothing was refused. */

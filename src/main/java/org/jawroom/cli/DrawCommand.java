@@ -83,7 +83,7 @@ final class DrawCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     Outcome outcome = Pairing.solve(shop.settings(), machine.get(), vise.get());
-    PeopleUnit unit = shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM;
+    PeopleUnit unit = PeopleUnits.of(reading, machine.get());
     if (!DrawingFile.write(output, unit, shop.settings(), outcome)) {
       err.println(
           "There is no place to draw ("

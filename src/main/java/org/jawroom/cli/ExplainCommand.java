@@ -96,26 +96,29 @@ final class ExplainCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     if (jobName != null) {
-      return explainJob(shop, pairs, machine.get(), vise.get());
+      return explainJob(reading, pairs, machine.get(), vise.get());
     }
-    explain(shop, machine.get(), vise.get());
+    explain(reading, machine.get(), vise.get());
     return ExitStatus.DONE;
   }
 
-  private int explainJob(Shop shop, Pairs pairs, Machine machine, Vise vise) {
+  private int explainJob(Reading reading, Pairs pairs, Machine machine, Vise vise) {
     Optional<Job> job = pairs.job(jobName);
     if (job.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
-    Settings settings = shop.settings();
+    Settings settings = reading.shop().orElseThrow().settings();
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
     JobExplanation explanation = JobPairing.explain(settings, machine, vise, job.get());
     print(
         () -> JobExplanationJson.of(explanation),
-        () -> JobExplanationText.lines(unit(settings), settings, explanation));
+        () -> JobExplanationText.lines(unit, settings, explanation));
     return ExitStatus.DONE;
   }
 
-  private void explain(Shop shop, Machine machine, Vise vise) {
+  private void explain(Reading reading, Machine machine, Vise vise) {
+    Shop shop = reading.shop().orElseThrow();
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
     Settings settings = shop.settings();
     Explanation explanation = Advisor.explain(settings, machine, vise);
     // What would serve instead is told only of a pairing that does not fit.
@@ -130,7 +133,7 @@ final class ExplainCommand implements Callable<Integer> {
             : shop.machines().stream().map(other -> Pairing.solve(settings, other, vise)).toList();
     print(
         () -> ExplanationJson.of(explanation, onMachine, ofVise),
-        () -> ExplanationText.lines(unit(settings), explanation, onMachine, ofVise));
+        () -> ExplanationText.lines(unit, explanation, onMachine, ofVise));
   }
 
   private void print(Supplier<String> forPrograms, Supplier<List<String>> forPeople) {
@@ -141,9 +144,5 @@ final class ExplainCommand implements Callable<Integer> {
     } else {
       forPeople.get().forEach(out::println);
     }
-  }
-
-  private static PeopleUnit unit(Settings settings) {
-    return settings.inches() ? PeopleUnit.INCH : PeopleUnit.MM;
   }
 }

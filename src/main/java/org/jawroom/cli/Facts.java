@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jawroom.placement.Outcome;
-import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.RunFacts;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Note;
@@ -36,7 +35,7 @@ final class Facts {
         defaults(reading),
         Stream.concat(warnings(reading, shop).stream(), shortTools.lines().stream()).toList(),
         Warnings.ofBlanks(shop).stream().map(Warning::line).toList(),
-        shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM,
+        PeopleUnits.ofShop(reading),
         Version.number());
   }
 

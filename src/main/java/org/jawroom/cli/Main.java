@@ -19,6 +19,11 @@ import picocli.CommandLine.UnmatchedArgumentException;
 public final class Main {
   private Main() {}
 
+  /** For command lines written when there was an option that changed what tables mean. */
+  private static final String UNIT_GONE =
+      "There is no option --unit: --show mm or --show in says what people read; what bare numbers are"
+          + " stands in the tables (column unit, setting unit).";
+
   /** Runs a command and ends the process with its exit status. */
   public static void main(String[] args) {
     int status = run(args);
@@ -108,10 +113,19 @@ public final class Main {
   private static int wrongUse(ParameterException wrong, String[] args) {
     CommandLine command = wrong.getCommandLine();
     PrintWriter err = command.getErr();
+    if (wrong instanceof UnmatchedArgumentException unmatched
+        && unmatched.getUnmatched().stream().anyMatch(Main::isUnit)) {
+      err.println(UNIT_GONE);
+      return ExitStatus.WRONG_USE;
+    }
     err.println(wrong.getMessage());
     UnmatchedArgumentException.printSuggestions(wrong, err);
     err.println("See '" + command.getCommandSpec().qualifiedName() + " --help'.");
     return ExitStatus.WRONG_USE;
+  }
+
+  private static boolean isUnit(String arg) {
+    return arg.equals("--unit") || arg.startsWith("--unit=");
   }
 
   private static int failed(Exception failure, CommandLine command, ParseResult parsed) {

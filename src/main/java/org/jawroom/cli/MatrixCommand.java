@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom matrix shop.xlsx",
-      "  jawroom matrix tables -o out --clearance 1/4in --unit in",
+      "  jawroom matrix tables -o out --clearance 1/4in --show in",
       "  jawroom matrix shop.xlsx --drawings",
       "  jawroom matrix tables --shortest-tool 60mm --max-overhang 40mm",
       "  jawroom matrix large --machines \"mill 1…mill 9\" -o part1 --no-workbook",

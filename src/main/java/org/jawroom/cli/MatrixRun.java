@@ -62,7 +62,7 @@ record MatrixRun(
   }
 
   private PeopleUnit unit() {
-    return shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM;
+    return PeopleUnits.ofShop(reading);
   }
 
   private void noRemedies(PrintWriter to) {

@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom page shop.xlsx",
-      "  jawroom page tables -o shop.html --clearance 1/4in --unit in",
+      "  jawroom page tables -o shop.html --clearance 1/4in --show in",
       "",
       "Exit status: 0 done, whatever the verdicts; 1 the tables were refused; 2 wrong use; 3 a file could"
           + " not be read or written.",

@@ -16,6 +16,7 @@ import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.Outcome;
 import org.jawroom.plan.Planner;
 import org.jawroom.plan.Wishes;
+import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.PlanReports;
 import org.jawroom.report.PlanText;
 import org.jawroom.report.RunFacts;
@@ -176,14 +177,15 @@ final class PlanCommand implements Callable<Integer> {
     Shop shop = plan.of().shop();
     List<Outcome> outcomes = plan.of().pairings().stream().map(CellPairing::outcome).toList();
     RunFacts facts = Facts.of(reading, shop, outcomes);
-    Optional<byte[]> pdf = cards ? cards(plan, facts) : Optional.empty();
+    Optional<byte[]> pdf = cards ? cards(reading, plan, facts) : Optional.empty();
     List<Path> written = PlanReports.write(output, plan, facts, pdf);
     PrintWriter out = spec.commandLine().getOut();
     PlanText.lines(plan, facts.unit(), written).forEach(out::println);
   }
 
   /** A page for each machine that gets a vise; one that has no card is told of. */
-  private Optional<byte[]> cards(CellPlan plan, RunFacts facts) throws IOException {
+  private Optional<byte[]> cards(Reading reading, CellPlan plan, RunFacts facts)
+      throws IOException {
     Shop shop = plan.of().shop();
     List<Explanation> pages = new ArrayList<>();
     for (CellPlan.Row row : plan.rows()) {
@@ -203,9 +205,15 @@ final class PlanCommand implements Callable<Integer> {
         }
       }
     }
-    CardPaper paper = shop.settings().inches() ? CardPaper.LETTER : CardPaper.A4;
+    // One printer takes them all, so they have one paper; each has its machine's unit.
+    CardPaper paper = facts.unit() == PeopleUnit.INCH ? CardPaper.LETTER : CardPaper.A4;
     return pages.isEmpty()
         ? Optional.empty()
-        : Optional.of(SetupCards.bytes(paper, shop.settings(), pages, facts));
+        : Optional.of(
+            SetupCards.bytes(
+                paper,
+                shop.settings(),
+                pages,
+                machine -> facts.in(PeopleUnits.of(reading, machine))));
   }
 }

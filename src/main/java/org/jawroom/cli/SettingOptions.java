@@ -14,12 +14,12 @@ final class SettingOptions {
   }
 
   @Option(
-      names = "--unit",
+      names = "--show",
       order = 11,
       paramLabel = "mm|in",
-      description = "unit of bare numbers, and of what people read (mm)")
-  void unit(String text) {
-    given.put("unit", text);
+      description = "unit that people read (the machine's; of a whole shop that of most machines)")
+  void show(String text) {
+    given.put("show", text);
   }
 
   @Option(

@@ -33,4 +33,9 @@ public record RunFacts(
     warnings = List.copyOf(warnings);
     blanks = List.copyOf(blanks);
   }
+
+  /** The same, read in {@code unit}. */
+  public RunFacts in(PeopleUnit unit) {
+    return new RunFacts(files, settings, defaults, warnings, blanks, unit, toolVersion);
+  }
 }

@@ -6,8 +6,6 @@ import org.jawroom.geometry.Length;
 /**
  * What holds for the whole shop.
  *
- * @param inches whether a bare number, and what people see, is in inches rather than millimetres
- * @param decimalComma whether {@code 1,250} is one and a quarter
  * @param clearance the required clearance where a guard has none of its own
  * @param handRoom the least clearance of a handle while loading
  * @param spacing the least between two vises on one table
@@ -18,8 +16,6 @@ import org.jawroom.geometry.Length;
  * @param maxOverhang how far a base may hang over a table edge; empty: no limit
  */
 public record Settings(
-    boolean inches,
-    boolean decimalComma,
     long clearance,
     long handRoom,
     long spacing,
@@ -37,8 +33,6 @@ public record Settings(
    */
   public static final Settings DEFAULTS =
       new Settings(
-          false,
-          false,
           6 * Length.MM,
           25 * Length.MM,
           6 * Length.MM,
@@ -64,8 +58,6 @@ public record Settings(
   /** The same with clearance and hand room smaller by {@code less}; neither may come below 0. */
   public Settings withLessClearance(long less) {
     return new Settings(
-        inches,
-        decimalComma,
         clearance - less,
         handRoom - less,
         spacing,

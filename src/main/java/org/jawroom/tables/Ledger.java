@@ -2,7 +2,10 @@ package org.jawroom.tables;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 import org.jawroom.tables.cell.Nearest;
@@ -27,6 +30,12 @@ final class Ledger {
   /** Whether decimals stand behind a comma; not until the settings are read. */
   boolean comma;
 
+  /** The unit in which people asked to read. */
+  Optional<Unit> show = Optional.empty();
+
+  /** The unit of each sound machine row, by the machine's name. */
+  final Map<String, Unit> machineUnits = new HashMap<>();
+
   Ledger(Source source, FaultList faults) {
     this.source = source;
     this.faults = faults;
@@ -35,6 +44,10 @@ final class Ledger {
   /** What somebody probably meant, for the first faults: against many names it takes long. */
   String hint(String wanted, Supplier<? extends Collection<String>> known) {
     return hints++ < MOST_HINTS ? Nearest.hint(wanted, known.get()) : "";
+  }
+
+  Notation notation() {
+    return new Notation(unit, comma, show, machineUnits);
   }
 
   void note(Note.Kind kind, Row row, String text) {

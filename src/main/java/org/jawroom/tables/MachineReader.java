@@ -14,6 +14,7 @@ import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Sides;
 import org.jawroom.shop.Slots;
 import org.jawroom.tables.cell.Lengths;
+import org.jawroom.tables.cell.Unit;
 
 /** One row of {@code machines} into a machine. */
 final class MachineReader {
@@ -38,7 +39,7 @@ final class MachineReader {
     OptionalLong travelY = row.length("travel_y");
     OptionalLong spindleX = row.length("spindle_x");
     OptionalLong spindleY = row.length("spindle_y");
-    Optional<Slots> slots = SlotCells.read(row, thing, ledger);
+    Optional<Slots> slots = SlotCells.read(row, length, width, thing, ledger);
     Sides<Long> ledges =
         new Sides<>(
             row.length("front_ledge").orElse(0),
@@ -64,11 +65,12 @@ final class MachineReader {
     Provenance provenance = ProvenanceCells.read(row, thing, ledger);
     Optional<BigDecimal> price = row.price("price");
     String description = row.text("description");
-    row.unit();
+    Unit unit = row.unit();
     if (!row.isSound() || moves.isEmpty() || slots.isEmpty()) {
       return Optional.empty();
     }
     noteLoadPosition(thing, loadX, loadY);
+    ledger.machineUnits.put(owner.name(), unit);
     return Optional.of(
         Machine.builder(owner.name())
             .description(description)

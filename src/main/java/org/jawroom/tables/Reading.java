@@ -14,6 +14,7 @@ import org.jawroom.tables.source.FileRead;
  * @param notes in the order in which they came up
  * @param files every file read, with its fingerprint
  * @param settings those in force, in the order of the page
+ * @param notation how the tables write numbers, as far as they could be read
  */
 public record Reading(
     Optional<Shop> shop,
@@ -21,6 +22,7 @@ public record Reading(
     List<Note> notes,
     List<FileRead> files,
     List<SettingUsed> settings,
+    Notation notation,
     Origins origins) {
 
   public Reading {

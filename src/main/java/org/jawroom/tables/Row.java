@@ -177,7 +177,8 @@ final class Row {
 
   OptionalInt count(String column) {
     ColumnSpec spec = spec(column);
-    Optional<Integer> count = read(column, cell -> Numerals.count(cell.text(), commaIn(cell)));
+    Optional<Integer> count =
+        read(column, cell -> Numerals.count(unambiguous(cell, false), commaIn(cell)));
     if (count.isEmpty() && isBlank(column) && spec.standard().isPresent()) {
       return OptionalInt.of(Integer.parseInt(spec.standard().get()));
     }
@@ -186,16 +187,24 @@ final class Row {
 
   /** A mass in kg. */
   Optional<BigDecimal> mass(String column) {
-    return read(column, cell -> Masses.parse(cell.text(), commaIn(cell)));
+    return read(
+        column,
+        cell ->
+            KnownAmounts.checked(
+                table, column, Masses.parse(unambiguous(cell, false), commaIn(cell))));
   }
 
   Optional<BigDecimal> number(String column) {
-    return read(column, cell -> Numerals.number(cell.text(), commaIn(cell)));
+    return read(
+        column,
+        cell ->
+            KnownAmounts.checked(
+                table, column, Numerals.number(unambiguous(cell, false), commaIn(cell))));
   }
 
   /** A price, above 0, in whole hundredths. */
   Optional<BigDecimal> price(String column) {
-    return read(column, cell -> Prices.parse(cell.text(), commaIn(cell)));
+    return read(column, cell -> Prices.parse(unambiguous(cell, true), commaIn(cell)));
   }
 
   /** Turns; all of them if blank. */
@@ -244,7 +253,17 @@ final class Row {
     if (read.bare() && read.value() != 0) {
       bare.add(spec.name());
     }
-    return SizeCheck.checked(spec, read.value());
+    SizeCheck.checked(spec, read.value());
+    KnownSizes.check(table, spec.name(), read, commaIn(cell));
+    return read.value();
+  }
+
+  /** The text of a cell, if its point cannot stand between thousands. */
+  private String unambiguous(Cell cell, boolean price) throws BadCell {
+    if (cell.kind() != Cell.Kind.NUMBER && !ledger.comma) {
+      Numerals.refuseThousands(cell.text(), price);
+    }
+    return cell.text();
   }
 
   private boolean commaIn(Cell cell) {

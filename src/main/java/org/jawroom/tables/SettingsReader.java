@@ -36,19 +36,18 @@ final class SettingsReader {
   }
 
   /**
-   * The settings, defaults where nothing sound was given. Also tells the ledger the unit of bare
-   * numbers and the decimal sign.
+   * The settings, defaults where nothing sound was given. Also writes the unit of bare numbers, the
+   * decimal sign and the unit that people read into the ledger.
    */
   Settings read(Map<String, String> options) {
     Rows.of(TableSpec.SETTINGS, ledger).forEach(this::addRow);
     options.forEach(this::addOption);
-    // Every other setting may be a bare number, so these two come first.
-    ledger.unit = Unit.named(word("unit")).orElseThrow();
-    ledger.comma = word("decimal").equals("comma");
+    // Every other setting may be a bare number, so these come first.
+    ledger.unit = word("unit").flatMap(Unit::named).orElseThrow();
+    ledger.show = word("show").flatMap(Unit::named);
+    ledger.comma = word("decimal").filter("comma"::equals).isPresent();
     long clearance = length("clearance").getAsLong();
     return new Settings(
-        ledger.unit == Unit.IN,
-        ledger.comma,
         clearance,
         length("hand_room").getAsLong(),
         length("spacing").orElse(clearance),
@@ -89,6 +88,9 @@ final class SettingsReader {
   }
 
   private void addOption(String name, String text) {
+    if (ColumnSpec.normal(name).equals("unit")) {
+      throw new IllegalArgumentException("only the tables say in which unit they are");
+    }
     Optional<ColumnSpec> setting = SettingColumns.setting(name);
     String shown = setting.map(ColumnSpec::name).orElse(name).replace('_', '-');
     String origin = "option --" + shown;
@@ -110,19 +112,20 @@ final class SettingsReader {
     return ledger.hint(ColumnSpec.normal(name), () -> known);
   }
 
-  /** The last sound one given, or else the default. */
-  private String word(String name) {
+  /** The last sound one given, or else the default; empty if it has none. */
+  private Optional<String> word(String name) {
     ColumnSpec spec = SettingColumns.setting(name).orElseThrow();
-    String value = spec.standard().orElseThrow();
-    used.put(name, new SettingUsed(name, value, SettingUsed.BY_DEFAULT));
+    Optional<String> value = spec.standard();
+    used.put(name, new SettingUsed(name, value.orElse(spec.blankMeans()), SettingUsed.BY_DEFAULT));
     for (Given one : given.getOrDefault(name, List.of())) {
       Optional<String> word = wordIn(spec, one.text());
       if (word.isEmpty()) {
-        String words = spec.kind() == CellKind.UNIT ? spec.kind().words() : "point or comma";
+        String words =
+            spec.words().isEmpty() ? spec.kind().words() : String.join(" or ", spec.words());
         one.fault().accept("is not possible here; write " + words);
       } else {
-        value = word.get();
-        used.put(name, new SettingUsed(name, value, one.origin()));
+        value = word;
+        used.put(name, new SettingUsed(name, word.get(), one.origin()));
       }
     }
     return value;
@@ -130,7 +133,9 @@ final class SettingsReader {
 
   private static Optional<String> wordIn(ColumnSpec spec, String text) {
     if (spec.kind() == CellKind.UNIT) {
-      return Unit.named(text).map(Unit::sign);
+      return Unit.named(text)
+          .map(Unit::sign)
+          .filter(sign -> spec.words().isEmpty() || spec.words().contains(sign));
     }
     String wanted = ColumnSpec.normal(text);
     return spec.words().stream().filter(wanted::equals).findFirst();
@@ -163,8 +168,9 @@ final class SettingsReader {
         throw new BadCell(trouble);
       }
       boolean comma = ledger.comma && !one.pointAlways();
-      long length = Lengths.parse(one.text(), ledger.unit, comma).value();
-      SizeCheck.checked(spec, length);
+      Lengths.Read read = Lengths.parse(one.text(), ledger.unit, comma);
+      long length = SizeCheck.checked(spec, read.value());
+      KnownSizes.check(TableSpec.SETTINGS, spec.name(), read, comma);
       if (spec.name().equals("least_opening") && length < Settings.OPENING_GRAIN) {
         throw new BadCell("is less than " + Lengths.inMillimetres(Length.MM / 100));
       }

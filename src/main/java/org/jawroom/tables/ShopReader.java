@@ -35,7 +35,8 @@ public final class ShopReader {
    * Reads everything, and collects every fault.
    *
    * @param input a folder or a workbook
-   * @param options settings that win over the table's, by name
+   * @param options settings that win over the table's, by name; not {@code unit}, since only the
+   *     tables say in which unit they are
    * @throws UnreadableInput if there is nothing of the kind, or it cannot be opened as such
    */
   public static Reading read(Path input, Map<String, String> options) throws UnreadableInput {
@@ -63,6 +64,7 @@ public final class ShopReader {
         ledger.notes,
         ledger.source.files(),
         settingsReader.used(),
+        ledger.notation(),
         ledger.origins);
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.stream.IntStream;
 import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Slots;
@@ -17,8 +18,13 @@ final class SlotCells {
 
   private static final List<String> INSTEAD = List.of("slot_count", "slot_pitch", "slot_first");
 
-  /** Empty if the row is unsound. */
-  static Optional<Slots> read(Row row, String thing, Ledger ledger) {
+  /**
+   * Empty if the row is unsound.
+   *
+   * @param tableLength along x, {@code tableWidth} along y; empty where they cannot be read
+   */
+  static Optional<Slots> read(
+      Row row, OptionalLong tableLength, OptionalLong tableWidth, String thing, Ledger ledger) {
     boolean alongY = row.says("slot_direction", "y");
     Dimension width = row.dimension("slot_width");
     OptionalLong length = row.length("slot_length");
@@ -34,6 +40,12 @@ final class SlotCells {
     }
     Dimension pitch = placed ? Dimension.BLANK : row.dimension("slot_pitch");
     OptionalLong first = placed ? OptionalLong.empty() : row.length("slot_first");
+    OptionalLong across = alongY ? tableLength : tableWidth;
+    if (placed) {
+      SlotPlaces.check(row, "slot_positions", positions, width, across);
+    } else if (count.isPresent() && count.getAsInt() <= MOST) {
+      checkEven(row, count.getAsInt(), pitch, first, width, across);
+    }
     if (!row.isSound()) {
       return Optional.empty();
     }
@@ -44,6 +56,24 @@ final class SlotCells {
     return Optional.of(
         new Slots(
             alongY ? Axis.Y : Axis.X, count.getAsInt(), width, pitch, first, positions, length));
+  }
+
+  /** Slots told by count, pitch and first, or centred. */
+  private static void checkEven(
+      Row row,
+      int count,
+      Dimension pitch,
+      OptionalLong first,
+      Dimension width,
+      OptionalLong across) {
+    if (count == 0 || (first.isEmpty() && across.isEmpty()) || (count > 1 && !pitch.isKnown())) {
+      return;
+    }
+    long step = count > 1 ? pitch.length() : 0;
+    long start = first.orElseGet(() -> (across.getAsLong() - (count - 1) * step) / 2);
+    List<Long> centres = IntStream.range(0, count).mapToObj(slot -> start + slot * step).toList();
+    String column = row.isBlank("slot_first") && count > 1 ? "slot_pitch" : "slot_first";
+    SlotPlaces.check(row, column, centres, width, across);
   }
 
   private static void refuseBoth(Row row) {

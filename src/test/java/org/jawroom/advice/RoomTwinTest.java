@@ -3,15 +3,11 @@ package org.jawroom.advice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Turn;
 import org.jawroom.placement.Pairing;
@@ -20,20 +16,20 @@ import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ReferencePairing;
 import org.jawroom.reference.SettingsDraft;
-import org.jawroom.reference.ShopCsv;
+import org.jawroom.reference.ViseDraft;
+import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.tables.Reading;
-import org.jawroom.tables.ShopReader;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.shop.Vise;
+import org.jawroom.shop.VisePart;
+import org.jawroom.shop.When;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The longest vise that a random machine is said to have room for, written as tables, read and
- * solved by both solvers, goes; 0.05 mm longer it does not.
+ * The longest vise that a random machine is said to have room for goes, by both solvers; 0.05 mm
+ * longer it does not.
  *
  * <p>Its bolts' holes are left blank, so that it may stand anywhere: it is then {@code unknown}
  * where it goes and {@code no place} where it does not. A blank is judged with every tolerance as
@@ -43,13 +39,11 @@ class RoomTwinTest {
   private static final long MORE = Length.MM / 20;
   private static final List<Long> WIDTHS = List.of(150 * Length.MM, 1100 * Length.MM);
 
-  @TempDir private Path folder;
-
   private int limited;
   private int never;
 
   @Test
-  void longest_randomMachines_goesAndNotLonger() throws IOException {
+  void longest_randomMachines_goesAndNotLonger() {
     for (Profile profile : Profile.values()) {
       for (int seed = 0; seed < WIDTHS.size(); seed++) {
         Shop shop = RandomShops.shop(profile, seed);
@@ -63,7 +57,7 @@ class RoomTwinTest {
     assertTrue(never > 0, "only " + never);
   }
 
-  private void check(Shop shop, ViseSize size, long width, String name) throws IOException {
+  private void check(Shop shop, ViseSize size, long width, String name) {
     Machine machine = withoutOwnTolerances(RandomShops.machine(shop));
     for (Room room :
         new RoomSearch(shop.settings(), machine, size).rooms(List.of(width), List.of())) {
@@ -92,8 +86,7 @@ class RoomTwinTest {
 
   /** By the solver and by the reference. */
   private String verdicts(
-      Shop shop, Machine machine, ViseSize size, Turn turn, long length, long width)
-      throws IOException {
+      Shop shop, Machine machine, ViseSize size, Turn turn, long length, long width) {
     long tolerance = machine.provenance().tolerance();
     Settings asking = withMore(shop.settings(), tolerance);
     Machine exact =
@@ -108,60 +101,35 @@ class RoomTwinTest {
                                 : guard.withClearance(
                                     OptionalLong.of(guard.clearance().getAsLong() + tolerance)))
                     .toList());
-    Map<String, String> files =
-        new LinkedHashMap<>(
-            ShopCsv.files(new Shop(asking, List.of(exact), shop.vises(), List.of())));
-    long hand = Math.max(asking.clearance(), asking.handRoom());
-    files.put(
-        "vises.csv",
-        "vise,jaw_width,jaw_height,bed_height,opening_max,base_width,rear_reach,front_reach,"
-            + "fixed_jaw_thickness,moving_jaw_thickness,rear_projection_closed,rear_projection_open,"
-            + "front_projection_closed,front_projection_open,handle_radius,bolt_spacing,bolt_u,turns\n"
-            + "block,0,0,"
-            + mm(size.bedHeight())
-            + ",0,0,0,0,0,0,none,none,none,none,none,0,0,"
-            + turn.word()
-            + "\n");
-    files.put(
-        "vise_parts.csv",
-        "vise,part,when,w_min,w_max,u_min_closed,u_max_closed,v_min,v_max\n"
-            + "block,body,always,0,"
-            + mm(size.topCutting())
-            + ","
-            + around(length)
-            + ","
-            + around(width)
-            + "\n"
-            + "block,handle,loading,"
-            + mm(hand)
-            + ","
-            + mm(Math.max(hand, size.topLoading()))
-            + ","
-            + around(length)
-            + ","
-            + around(width)
-            + "\n");
-    files.remove("mounts.csv");
-    Shop told = read(files);
-    Verdict ours =
-        Pairing.solve(told.settings(), told.machines().get(0), told.vises().get(0)).verdict();
-    Verdict theirs =
-        ReferencePairing.solve(told.settings(), told.machines().get(0), told.vises().get(0))
-            .verdict();
+    Vise block = block(size, turn, length, width, Math.max(asking.clearance(), asking.handRoom()));
+    Verdict ours = Pairing.solve(asking, exact, block).verdict();
+    Verdict theirs = ReferencePairing.solve(asking, exact, block).verdict();
     return ours.code() + " " + theirs.code();
   }
 
-  private Shop read(Map<String, String> files) throws IOException {
-    Path tables = Files.createTempDirectory(folder, "shop");
-    for (Map.Entry<String, String> file : files.entrySet()) {
-      Files.writeString(tables.resolve(file.getKey()), file.getValue());
-    }
-    try {
-      Reading reading = ShopReader.read(tables, Map.of());
-      return reading.shop().orElseThrow(() -> new AssertionError(reading.faults() + "\n" + files));
-    } catch (UnreadableInput unread) {
-      throw new IOException(unread);
-    }
+  /** Nothing but a body and the room its handle takes. */
+  private static Vise block(ViseSize size, Turn turn, long length, long width, long hand) {
+    ViseDraft block = new ViseDraft();
+    block.bedHeight = size.bedHeight();
+    block.baseWidth = Dimension.of(0);
+    block.rearReach = Dimension.of(0);
+    block.frontReach = Dimension.of(0);
+    block.fixedJaw = Dimension.of(0);
+    block.movingJaw = Dimension.of(0);
+    block.boltSpacing = Dimension.of(0);
+    block.boltU = Dimension.of(0);
+    block.turns = Set.of(turn);
+    Interval along = around(length);
+    Interval across = around(width);
+    Interval cutting = new Interval(0, size.topCutting());
+    Interval loading = new Interval(hand, Math.max(hand, size.topLoading()));
+    block.parts.add(part("body", When.ALWAYS, along, across, cutting));
+    block.parts.add(part(VisePart.HANDLE, When.LOADING, along, across, loading));
+    return block.build();
+  }
+
+  private static VisePart part(String name, When when, Interval u, Interval v, Interval w) {
+    return new VisePart(name, when, u, u, v, w, OptionalLong.empty());
   }
 
   private static Machine withoutOwnTolerances(Machine machine) {
@@ -189,11 +157,7 @@ class RoomTwinTest {
     return draft.build();
   }
 
-  private static String around(long length) {
-    return mm(-length / 2) + "," + mm(length / 2);
-  }
-
-  private static String mm(long length) {
-    return BigDecimal.valueOf(length).divide(BigDecimal.valueOf(Length.MM)).toPlainString();
+  private static Interval around(long length) {
+    return new Interval(-length / 2, length / 2);
   }
 }

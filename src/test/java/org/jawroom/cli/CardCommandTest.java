@@ -40,9 +40,13 @@ class CardCommandTest {
 
   @Test
   void card_inches_isOnLetterUnlessToldOtherwise() throws Exception {
-    assertEquals(0, card("roomy", "plain", "--unit", "in"));
+    assertEquals(0, card("roomy", "plain"));
+    assertEquals(595.28, width(), 0.01);
+    assertEquals(0, card("exact", "six inch"));
     assertEquals(612, width(), 0.01);
-    assertEquals(0, card("roomy", "plain", "--unit", "in", "--paper", "A4"));
+    assertEquals(0, card("roomy", "plain", "--show", "in"));
+    assertEquals(612, width(), 0.01);
+    assertEquals(0, card("roomy", "plain", "--show", "in", "--paper", "A4"));
     assertEquals(595.28, width(), 0.01);
   }
 

@@ -68,6 +68,45 @@ class CommandsTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"matrix", "page", "plan", "explain", "draw", "card", "assess", "check", "compare"})
+  void anyCommand_optionUnit_isRefusedInOneLineThatNamesShow(String command) throws Exception {
+    for (String option : List.of("--unit in", "--unit=in")) {
+      String[] args =
+          Stream.concat(
+                  Stream.of(command, example().toString(), "tight", "six inch"),
+                  Stream.of(option.split(" ")))
+              .toArray(String[]::new);
+      err.getBuffer().setLength(0);
+
+      assertEquals(2, run(args));
+
+      assertEquals(
+          List.of(
+              "There is no option --unit: --show mm or --show in says what people read; what bare"
+                  + " numbers are stands in the tables (column unit, setting unit)."),
+          err.toString().lines().toList());
+      assertEquals("", out.toString());
+    }
+  }
+
+  @Test
+  void matrix_anyUnitShown_givesTheSameTablesForPrograms() throws Exception {
+    for (String unit : List.of("mm", "in")) {
+      String[] args = {
+        "matrix", example().toString(), "-o", folder.resolve(unit).toString(), "--show", unit
+      };
+      assertEquals(0, run(args));
+    }
+    for (String name : List.of("pairings.csv", "remedies.csv", "unknowns.csv")) {
+      assertEquals(
+          Files.readString(folder.resolve("mm").resolve(name)),
+          Files.readString(folder.resolve("in").resolve(name)),
+          name);
+    }
+  }
+
   @Test
   void matrix_optionOfASettingsName_winsOverTheTable() throws Exception {
     Path reports = folder.resolve("reports");

@@ -79,7 +79,7 @@ class CompareCommandTest {
   void compare_bothTablesTheOtherWayRound_listsTheGains() throws IOException {
     edit("machines.csv", TIGHT, TIGHT.replace(",2,", ",1.97,"));
 
-    assertEquals(0, compare(changed, example));
+    assertEquals(0, compare(changed, example, "--show", "mm"));
 
     List<String> lines = out.toString().lines().toList();
     assertTrue(lines.contains("      4  got better"), out.toString());
@@ -93,7 +93,7 @@ class CompareCommandTest {
   @Test
   void compare_withAnOption_appliesItToTablesOnly() {
     report();
-    assertEquals(0, compare(reports, example, "--clearance", "8mm", "--unit", "in"));
+    assertEquals(0, compare(reports, example, "--clearance", "8mm", "--show", "in"));
     assertTrue(
         out.toString()
             .contains(
@@ -229,7 +229,7 @@ class CompareCommandTest {
     assertEquals(2, compare(example, changed, "--clearance", "wide"));
     assertEquals(1, err.toString().lines().count(), err.toString());
     report();
-    assertEquals(2, compare(reports, reports, "--unit", "furlong"));
+    assertEquals(2, compare(reports, reports, "--show", "furlong"));
     assertEquals(2, run("compare", example.toString()));
   }
 

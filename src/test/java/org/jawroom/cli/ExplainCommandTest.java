@@ -96,8 +96,19 @@ class ExplainCommandTest {
   }
 
   @Test
-  void explain_inches_tellsTheSameInInches() throws Exception {
-    assertEquals(0, explain("tight", "six inch", "--unit", "in"));
+  void explain_otherUnitShown_saysTheSameInIt() throws Exception {
+    assertEquals(0, explain("tight", "six inch", "--show", "mm"));
+    assertTrue(
+        out.toString()
+            .contains("It fits over part of its opening only: keep open 76.2 to 152.4 mm."),
+        out.toString());
+    assertEquals(0, explain("roomy", "plain", "--show", "in"));
+    assertTrue(out.toString().contains("  (in; tape measures to the nearest 0.01"), out.toString());
+  }
+
+  @Test
+  void explain_inchMachine_readsInInches() throws Exception {
+    assertEquals(0, explain("tight", "six inch"));
     List<String> lines = out.toString().lines().toList();
     assertTrue(
         lines.contains("It fits over part of its opening only: keep open 3 to 6 in."),

@@ -224,7 +224,9 @@ class PlanCommandTest {
         "--budget=5 | --budget goes with --buy: without it nothing is bought.",
         "--buy --budget=much | option --budget: \"much\" is not a number; write digits alone, as 25 or 12.5",
         "--buy --budget=-1 | option --budget: \"-1\" is below 0",
-        "--buy --budget=1.005 | option --budget: \"1.005\" has more than two decimals",
+        "--buy --budget=1.005 | option --budget: \"1.005\" could be 1.005 or 1005; write 1005 or"
+            + " 1.01",
+        "--buy --budget=1.0055 | option --budget: \"1.0055\" has more than two decimals",
         "--time-limit=-1 | --time-limit takes whole seconds from 0 up.",
         "--threads=0 | --threads takes a whole number from 1 up.",
       })

@@ -1,6 +1,7 @@
 package org.jawroom.fuzz;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
@@ -36,7 +37,9 @@ class LengthsFuzzTest {
     assertTrue(Math.abs(read.value()) <= Length.LARGEST, text);
     assertEquals(0, read.value() % Length.NANOMETRE, text);
     Lengths.Read again = Lengths.parse(Lengths.inMillimetres(read.value()), unit, false);
-    assertEquals(new Lengths.Read(read.value(), false), again, text);
+    assertEquals(read.value(), again.value(), text);
+    assertFalse(again.bare(), text);
+    assertEquals(read.value(), Lengths.parse(read.number(), read.unit(), comma).value(), text);
     if (text.matches("-?[0-9]{1,20}([.][0-9]{1,20})?")) {
       assertTrue(read.bare(), text);
       assertEquals(exactly(text, unit), read.value(), text);

@@ -36,8 +36,6 @@ class PropertiesTest {
       Settings s = now.shop.settings();
       Settings asking =
           new Settings(
-              s.inches(),
-              s.decimalComma(),
               s.clearance() + MORE,
               s.handRoom() + MORE,
               s.spacing(),

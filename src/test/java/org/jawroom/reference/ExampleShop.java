@@ -27,8 +27,6 @@ final class ExampleShop {
     Settings d = Settings.DEFAULTS;
     Settings settings =
         new Settings(
-            false,
-            false,
             in(0.25),
             d.handRoom(),
             in(0.25),

@@ -33,8 +33,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PublishedExamplesTest {
 
   private static final Settings NOTHING_REQUIRED =
-      new Settings(
-          false, false, 0, 0, 0, 0, OptionalLong.empty(), 0, 25 * Length.MM, OptionalLong.empty());
+      new Settings(0, 0, 0, 0, OptionalLong.empty(), 0, 25 * Length.MM, OptionalLong.empty());
 
   /** A machine and a vise of nothing but one part, free of everything else. */
   private static MachineDraft bareMill() {

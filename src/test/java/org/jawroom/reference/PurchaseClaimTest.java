@@ -115,18 +115,29 @@ class PurchaseClaimTest {
     }
   }
 
-  private static Shop shop(long seed) {
+  /** The first of this seed whose tables the reader accepts: others have slots off the table. */
+  private Shop shop(long seed) throws IOException, UnreadableInput {
     List<Profile> profiles = List.of(Profile.COARSE, Profile.FEW_GUARDS, Profile.SQUEEZED);
-    return RandomCell.shop(profiles.get((int) (seed % profiles.size())), seed);
+    Profile profile = profiles.get((int) (seed % profiles.size()));
+    for (long more = seed; ; more += 1_000_000) {
+      Shop shop = RandomCell.shop(profile, more);
+      if (read(shop).faults().isEmpty()) {
+        return shop;
+      }
+    }
   }
 
-  /** Writes the tables, reads them and plans. */
-  private Plan plan(Shop shop, Wishes wishes) throws IOException, UnreadableInput {
+  private Reading read(Shop shop) throws IOException, UnreadableInput {
     Path tables = Files.createDirectory(folder.resolve("tables " + tried++));
     for (Map.Entry<String, String> file : ShopCsv.files(shop).entrySet()) {
       Files.writeString(tables.resolve(file.getKey()), file.getValue());
     }
-    Reading reading = ShopReader.read(tables, Map.of());
+    return ShopReader.read(tables, Map.of());
+  }
+
+  /** Writes the tables, reads them and plans. */
+  private Plan plan(Shop shop, Wishes wishes) throws IOException, UnreadableInput {
+    Reading reading = read(shop);
     assertEquals(List.of(), reading.faults());
     Shop read =
         ShopCell.planned(reading.shop().orElseThrow(), reading.shop().orElseThrow().machines());

@@ -22,7 +22,7 @@ final class RandomJobs {
   static Shop shop(Profile profile, long seed) {
     Shop bare = RandomShops.shop(profile, seed);
     // Many widths end as the openings do, so that edges meet.
-    Dice dice = new Dice(seed * 7919 + profile.ordinal(), bare.settings().inches());
+    Dice dice = new Dice(seed * 7919 + profile.ordinal(), profile.isInch());
     List<Job> jobs = new ArrayList<>();
     for (int number = 1; number <= JOBS; number++) {
       jobs.add(job("job " + number, dice, bare));
@@ -46,7 +46,9 @@ final class RandomJobs {
     job.height = dice.chance(70) ? dice.mm(5, 80) : dice.mm(50, 250);
     job.grip = dice.perhaps(50, 0, dice.chance(20) ? 90 : 20);
     if (dice.chance(90)) {
-      job.mass = Optional.of(BigDecimal.valueOf(dice.pick(dice.chance(30) ? 400_000 : 100_000), 3));
+      // Grams, to four decimals of a kilogram: the reader asks what 1.250 kg is.
+      job.mass =
+          Optional.of(BigDecimal.valueOf(10L * dice.pick(dice.chance(30) ? 400_000 : 100_000), 4));
     }
     if (dice.chance(90)) {
       job.tool = dice.dimension(10, dice.chance(30) ? 300 : 80);
@@ -68,8 +70,6 @@ final class RandomJobs {
   private static Settings settings(Settings d, Dice dice) {
     long play = dice.among(List.of(10L, 10L, 0L, 3L, 40L, 500L)) * Length.MM;
     return new Settings(
-        d.inches(),
-        d.decimalComma(),
         d.clearance(),
         d.handRoom(),
         d.spacing(),

@@ -113,6 +113,15 @@ public final class RandomShops {
     boolean isCrowded() {
       return features.contains(Feature.CLUTTER) || features.contains(Feature.SIXTEEN_BOXES);
     }
+
+    /** Whether the reader refuses the sizes of machines and vises, which the solvers take. */
+    boolean isOfImpossibleSize() {
+      return features.contains(Feature.TINY) || features.contains(Feature.HUGE);
+    }
+
+    boolean isInch() {
+      return features.contains(Feature.INCH);
+    }
   }
 
   private RandomShops() {}
@@ -243,8 +252,6 @@ public final class RandomShops {
       clearance = dice.pick(3) * Length.MM;
     }
     return new Settings(
-        inches,
-        false,
         clearance,
         dice.among(tiny ? List.of(0L, 3L) : List.of(25L, 25L, 30L, 0L)) * Length.MM,
         clearance,

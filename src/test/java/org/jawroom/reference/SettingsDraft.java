@@ -28,8 +28,6 @@ public final class SettingsDraft {
 
   public Settings build() {
     return new Settings(
-        given.inches(),
-        given.decimalComma(),
         clearance,
         handRoom,
         given.spacing(),

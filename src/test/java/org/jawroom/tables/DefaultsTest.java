@@ -347,7 +347,6 @@ class DefaultsTest {
             .setting("max_overhang", "")
             .option("clearance", "1/2");
     Settings settings = shop(shop).settings();
-    assertTrue(settings.inches());
     assertEquals(Length.INCH / 2, settings.clearance());
     assertEquals(Length.INCH / 2, settings.spacing());
     assertEquals(OptionalLong.of(2 * Length.INCH), settings.shortestTool());
@@ -356,11 +355,15 @@ class DefaultsTest {
     assertEquals(
         List.of(
             new SettingUsed("unit", "in", "settings.csv row 2"),
+            new SettingUsed(
+                "show",
+                "that of the machine's row; for a whole shop that of most machines",
+                "default"),
             new SettingUsed("decimal", "point", "default"),
             new SettingUsed("clearance", "12.7 mm", "option --clearance"),
             new SettingUsed("hand_room", "25 mm", "default"),
             new SettingUsed("spacing", "as clearance", "default")),
-        shop.read().settings().subList(0, 5));
+        shop.read().settings().subList(0, 6));
   }
 
   @Test

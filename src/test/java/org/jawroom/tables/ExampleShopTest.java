@@ -134,10 +134,11 @@ class ExampleShopTest {
     assertEquals(4 * SIXTEENTH, shop().settings().spacing());
     assertEquals(new SettingUsed("unit", "mm", "default"), reading.settings().get(0));
     assertEquals(
-        new SettingUsed("clearance", "6.35 mm", "settings.csv row 2"), reading.settings().get(2));
+        new SettingUsed("clearance", "6.35 mm", "settings.csv row 2"), reading.settings().get(3));
     assertEquals(
         List.of(
             "unit",
+            "show",
             "decimal",
             "clearance",
             "hand_room",

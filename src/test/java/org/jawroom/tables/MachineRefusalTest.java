@@ -19,8 +19,7 @@ class MachineRefusalTest {
       quoteCharacter = '`',
       value = {
         "rear_gap | 1,250 | could be 1.25 or 1250; write 1250 or 1.25",
-        "rear_gap | 4-Jan | is a date, as spreadsheets make of fractions; type 0.25, or '1/4 to keep it as"
-            + " text",
+        "rear_gap | 4-Jan | is a date, as spreadsheets make of fractions; for 1/4 in type 0.25 in",
         "slot_width | none | is not allowed here; leave the cell blank if it is not known",
         "table_moves | yy | is not what moves a table; write letters out of x, y, z, as xy, or none",
         "table_moves | x y | is not what moves a table; write letters out of x, y, z, as xy, or none",
@@ -36,6 +35,10 @@ class MachineRefusalTest {
         "slot_length | -1 | is below 0, which slot_length cannot be",
         "front_ledge | -1 | is below 0, which front_ledge cannot be",
         "front_ledge | none | is not allowed here; leave the cell blank if it is not known",
+        "max_load | 1.250 | could be 1.25 or 1250; write 1250 or 1.25",
+        "max_load | 0.5 kg | as max_load 0.5 kg is no machine's: is it 500 kg?",
+        "max_load | 600000 kg | as max_load 600000 kg is no machine's: is it 600 kg?",
+        "tolerance | 1.5 m | as tolerance 1.5 m (1500 mm) is no machine's: is it 1.5 mm?",
         "max_load | 300 t | has a unit that is not known; write kg or lb",
         "load_x | 200.1 | is outside the spindle's reach, which goes from -200 mm to 200 mm",
         "load_y | -151 | is outside the spindle's reach, which goes from -150 mm to 150 mm",

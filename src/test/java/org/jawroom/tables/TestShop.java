@@ -53,7 +53,7 @@ final class TestShop {
             "slot_count",
             "3",
             "slot_width",
-            "14",
+            "14 mm",
             "slot_pitch",
             "100",
             "front_gap",
@@ -74,13 +74,13 @@ final class TestShop {
             "vise",
             name,
             "jaw_width",
-            "150",
+            "150 mm",
             "jaw_height",
             "40",
             "bed_height",
-            "60",
+            "60 mm",
             "opening_max",
-            "150"));
+            "150 mm"));
   }
 
   TestShop guard(String machine, String name, String... cells) {

@@ -74,12 +74,12 @@ class WorkbookTest {
   @Test
   void numbers_areTakenAsTyped() throws Exception {
     set("rear_gap", 0.1 + 0.2);
-    set("max_load", 300.25);
+    set("max_load", 300.125);
     mill.getCell(0).setCellValue(5);
     Machine machine = machine();
     assertEquals("5", machine.name());
     assertEquals(Dimension.of(300_000 * Length.NANOMETRE), machine.gap(Side.REAR));
-    assertEquals(0, new BigDecimal("300.25").compareTo(machine.maxLoad().orElseThrow()));
+    assertEquals(0, new BigDecimal("300.125").compareTo(machine.maxLoad().orElseThrow()));
   }
 
   @Test

@@ -3,6 +3,7 @@ package org.jawroom.report.card;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
@@ -16,6 +17,7 @@ import org.jawroom.report.PairingDrawing;
 import org.jawroom.report.PlanReports;
 import org.jawroom.report.ReportKind;
 import org.jawroom.report.RunFacts;
+import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
 /** Writes setup cards, a page for each pairing. */
@@ -42,23 +44,31 @@ public final class SetupCards {
   public static void write(
       Path file, CardPaper paper, Settings settings, List<Explanation> explanations, RunFacts run)
       throws IOException {
-    byte[] bytes = bytes(paper, settings, explanations, run);
+    byte[] bytes = bytes(paper, settings, explanations, machine -> run);
     AtomicFiles.publish(destination(file), out -> out.write(bytes));
   }
 
-  /** The same, not yet written. */
+  /**
+   * The same, not yet written.
+   *
+   * @param runs the facts of the run for each machine, in the unit that people read about it
+   */
   public static byte[] bytes(
-      CardPaper paper, Settings settings, List<Explanation> explanations, RunFacts run)
+      CardPaper paper,
+      Settings settings,
+      List<Explanation> explanations,
+      Function<Machine, RunFacts> runs)
       throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDDocumentInformation information = new PDDocumentInformation();
       information.setTitle(PlanReports.CARDS_TITLE);
-      information.setProducer("jawroom " + run.toolVersion());
       document.setDocumentInformation(information);
       document.getDocumentCatalog().setLanguage("en");
       PdfFaces faces = new PdfFaces(document);
       Letters letters = new Letters(faces);
       for (Explanation explanation : explanations) {
+        RunFacts run = runs.apply(explanation.advice().outcome().machine());
+        information.setProducer("jawroom " + run.toolVersion());
         Picture picture =
             PairingDrawing.bare(
                     run.unit(),

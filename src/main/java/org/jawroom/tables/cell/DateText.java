@@ -1,8 +1,13 @@
 package org.jawroom.tables.cell;
 
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Tells the dates that spreadsheets make of fractions. */
+/** Recognizes the dates that spreadsheets make of fractions. */
 public final class DateText {
   private DateText() {}
 
@@ -10,24 +15,101 @@ public final class DateText {
   public static final String MESSAGE =
       "is a date, as spreadsheets make of fractions; type 0.25, or '1/4 to keep it as text";
 
-  private static final String MONTH =
-      "(?:jan|feb|fev|f\u00e9v|mar|m\u00e4r|mrz|apr|avr|may|mai|jun|jui|jul|aug|ao\u00fb|sep|oct|okt|nov"
-          + "|dec|dez|d\u00e9c)\\p{L}*\\.?";
+  /** How each month begins, in languages that the makers of spreadsheets write. */
+  private static final List<String> MONTHS =
+      List.of(
+          "jan|ene|gen",
+          "feb|fev|f\u00e9v",
+          "mar|m\u00e4r|mrz",
+          "apr|avr|abr",
+          "may|mai|mag",
+          "jun|juin|giu",
+          "jul|juil|lug",
+          "aug|ao\u00fb|ago",
+          "sep|set",
+          "oct|okt|ott",
+          "nov",
+          "dec|dez|d\u00e9c|dic");
+
+  private static final String MONTH = "(?<month>" + String.join("|", MONTHS) + ")\\p{L}*\\.?";
 
   private static final Pattern DATE =
       Pattern.compile(
-          "(?:\\d{1,2}([-/.]) ?\\d{1,2}\\1 ?\\d{2,4}"
-              + "|\\d{4}([-/.])\\d{1,2}\\2\\d{1,2}"
-              + "|\\d{1,2}[-/. ]*"
+          "(?:(?<a>\\d{1,2})(?<sep>[-/.]) ?(?<b>\\d{1,2})\\k<sep> ?\\d{2,4}"
+              + "|\\d{4}(?<joint>[-/.])(?<c>\\d{1,2})\\k<joint>(?<d>\\d{1,2})"
+              + "|(?<e>\\d{1,2})\\. ?(?<f>\\d{1,2})\\."
+              + "|\\d{4}[-/]\\d{1,2}"
+              + "|\\d{1,2}[-/]\\d{4}"
+              + "|(?<before>\\d{1,2})[-/. ]*"
               + MONTH
               + "(?:[-/. ]*\\d{2,4})?"
               + "|"
-              + MONTH
-              + "[-/. ]*\\d{1,4}(?:, ?\\d{4})?)"
+              + MONTH.replace("<month>", "<first>")
+              + "[-/. ]*(?<after>\\d{1,4})(?:, ?\\d{4})?)"
               + "(?:[ T]\\d.*)?",
           Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
   static boolean isDate(String plain) {
     return DATE.matcher(plain).matches();
+  }
+
+  /**
+   * Refuses a date with the fraction of an inch that it was, where that can be seen.
+   *
+   * @param comma whether decimals stand behind a comma, for the advice only
+   */
+  static void refuseFraction(String plain, boolean comma) throws BadCell {
+    Matcher date = DATE.matcher(plain);
+    if (!date.matches()) {
+      return;
+    }
+    Optional<String> fraction = fraction(date);
+    if (fraction.isEmpty()) {
+      throw new BadCell(MESSAGE);
+    }
+    BigDecimal value = InchFractions.parse("", fraction.get(), Unit.IN, comma);
+    throw new BadCell(
+        "is a date, as spreadsheets make of fractions; for "
+            + fraction.get()
+            + " in type "
+            + Numerals.plain(value, comma)
+            + " in");
+  }
+
+  /** Day and month are the two numbers of the fraction, whichever of them came first. */
+  private static Optional<String> fraction(Matcher date) {
+    if (date.group("a") != null) {
+      return fraction(Integer.parseInt(date.group("a")), Integer.parseInt(date.group("b")));
+    }
+    if (date.group("c") != null) {
+      return fraction(Integer.parseInt(date.group("c")), Integer.parseInt(date.group("d")));
+    }
+    if (date.group("e") != null) {
+      return fraction(Integer.parseInt(date.group("e")), Integer.parseInt(date.group("f")));
+    }
+    if (date.group("before") != null) {
+      return fraction(Integer.parseInt(date.group("before")), month(date.group("month")));
+    }
+    return date.group("after") == null
+        ? Optional.empty()
+        : fraction(Integer.parseInt(date.group("after")), month(date.group("first")));
+  }
+
+  private static Optional<String> fraction(int one, int other) {
+    int over = Math.min(one, other);
+    int under = Math.max(one, other);
+    boolean inch = over > 0 && over < under && under <= 64 && Integer.bitCount(under) == 1;
+    return inch ? Optional.of(over + "/" + under) : Optional.empty();
+  }
+
+  /** 1 to 12. */
+  private static int month(String beginning) {
+    String wanted = beginning.toLowerCase(Locale.ROOT);
+    for (int i = 0; i < MONTHS.size(); i++) {
+      if (wanted.matches(MONTHS.get(i))) {
+        return i + 1;
+      }
+    }
+    throw new IllegalArgumentException(beginning + " begins no month");
   }
 }

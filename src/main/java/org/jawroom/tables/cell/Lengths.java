@@ -1,7 +1,7 @@
 package org.jawroom.tables.cell;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,20 +20,19 @@ public final class Lengths {
    * @param value half-nanometres: the exact number rounded to a whole nanometre, halves toward
    *     +infinity
    * @param bare whether no unit was written behind it
+   * @param number as written, with its sign and without its unit
+   * @param unit the one written, else that of a bare number
    */
-  public record Read(long value, boolean bare) {}
+  public record Read(long value, boolean bare, String number, Unit unit) {}
 
   private static final Pattern PARTS =
       Pattern.compile("([+-]?) ?([\\d.,](?:[\\d.,/ -]*[\\d.,])?)(?: ?([^\\d.,/ -][^\\d]*))?");
-  private static final Pattern FRACTION = Pattern.compile("(?:(\\d+)[ -])?(\\d+) ?/ ?(\\d+)");
 
   private static final String NOT_A_LENGTH =
       "is not a length; write a number, with a unit if you like, as 165, 165 mm, 6.5in or 6 1/2\"";
 
-  private static final BigInteger LARGEST = BigInteger.valueOf(Length.LARGEST / Length.NANOMETRE);
-
-  /** A fraction in lowest or any other terms; {@code under} is above 0. */
-  private record Ratio(BigInteger over, BigInteger under) {}
+  private static final BigDecimal LARGEST = BigDecimal.valueOf(Length.LARGEST / Length.NANOMETRE);
+  private static final BigDecimal HALF = new BigDecimal("0.5");
 
   /**
    * The length written in {@code text}.
@@ -43,6 +42,7 @@ public final class Lengths {
    */
   public static Read parse(String text, Unit unit, boolean comma) throws BadCell {
     String plain = CellText.plain(text);
+    DateText.refuseFraction(plain, comma);
     CellText.refuseHopeless(plain);
     Matcher parts = PARTS.matcher(plain);
     if (!parts.matches()) {
@@ -52,7 +52,10 @@ public final class Lengths {
     if (parts.group(3) != null && parts.group(3).matches("[eE][+-]?")) {
       throw new BadCell("has an exponent; write it out");
     }
-    Ratio ratio = ratio(parts.group(1), parts.group(2), comma);
+    Optional<BigDecimal> decimal =
+        InchFractions.isFraction(parts.group(2))
+            ? Optional.empty()
+            : Optional.of(decimal(parts.group(1), parts.group(2), comma));
     Unit written = unit;
     if (parts.group(3) != null) {
       written =
@@ -60,15 +63,19 @@ public final class Lengths {
               .orElseThrow(
                   () -> new BadCell("has a unit that is not known; write mm, cm, m or in"));
     }
-    BigInteger over = ratio.over().multiply(BigInteger.valueOf(written.nanometres()));
-    if (parts.group(1).equals("-")) {
-      over = over.negate();
-    }
-    if (over.abs().compareTo(LARGEST.multiply(ratio.under())) > 0) {
+    BigDecimal size =
+        decimal.isPresent()
+            ? decimal.get()
+            : InchFractions.parse(parts.group(1), parts.group(2), written, comma);
+    BigDecimal exact = size.multiply(BigDecimal.valueOf(written.nanometres()));
+    if (exact.compareTo(LARGEST) > 0) {
       throw new BadCell("is more than 100 m");
     }
-    long nanometres = roundHalvesUp(over, ratio.under()).longValueExact();
-    return new Read(nanometres * Length.NANOMETRE, parts.group(3) == null);
+    return new Read(
+        nanometres(parts.group(1).equals("-") ? exact.negate() : exact) * Length.NANOMETRE,
+        parts.group(3) == null,
+        parts.group(1) + parts.group(2),
+        written);
   }
 
   /** Millimetres in plain decimals, exactly: {@code 6.35 mm}. */
@@ -78,33 +85,16 @@ public final class Lengths {
   }
 
   /** The size of the number, its sign left off. */
-  private static Ratio ratio(String sign, String number, boolean comma) throws BadCell {
-    Matcher fraction = FRACTION.matcher(number);
-    if (!fraction.matches()) {
-      Optional<BigDecimal> decimal = Numerals.decimal(sign + number, comma);
-      BigDecimal exact = decimal.orElseThrow(() -> new BadCell(NOT_A_LENGTH)).abs();
-      BigInteger under = BigInteger.TEN.pow(Math.max(0, exact.scale()));
-      return new Ratio(exact.multiply(new BigDecimal(under)).toBigIntegerExact(), under);
+  private static BigDecimal decimal(String sign, String number, boolean comma) throws BadCell {
+    Optional<BigDecimal> decimal = Numerals.decimal(sign + number, comma);
+    if (decimal.isEmpty()) {
+      InchFractions.refuseReadings(number);
+      throw new BadCell(NOT_A_LENGTH);
     }
-    BigInteger over = new BigInteger(fraction.group(2));
-    BigInteger under = new BigInteger(fraction.group(3));
-    if (under.signum() == 0) {
-      throw new BadCell("divides by 0");
-    }
-    if (fraction.group(1) == null) {
-      return new Ratio(over, under);
-    }
-    if (over.compareTo(under) >= 0) {
-      throw new BadCell(
-          "has a fraction of 1 or more behind its whole number; write one of the two");
-    }
-    return new Ratio(new BigInteger(fraction.group(1)).multiply(under).add(over), under);
+    return decimal.get().abs();
   }
 
-  /** floor(over/under + 1/2). */
-  private static BigInteger roundHalvesUp(BigInteger over, BigInteger under) {
-    BigInteger two = BigInteger.TWO;
-    BigInteger[] parts = over.multiply(two).add(under).divideAndRemainder(under.multiply(two));
-    return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
+  private static long nanometres(BigDecimal exact) {
+    return exact.add(HALF).setScale(0, RoundingMode.FLOOR).longValueExact();
   }
 }

@@ -1,7 +1,9 @@
 package org.jawroom.tables.cell;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Decimal numbers without unit: one sign separates decimals, nothing separates thousands. */
@@ -10,6 +12,8 @@ public final class Numerals {
 
   private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)");
   private static final Pattern EXPONENT = Pattern.compile("[+-]?[\\d.,]+[eE][+-]?\\d+");
+  private static final Pattern THOUSANDS =
+      Pattern.compile("[+]?([1-9]\\d{0,2}\\.\\d{3})(?: ?\\p{L}+\\.?)?");
   private static final Pattern SPACED = Pattern.compile("[+-]?\\d{1,3}( \\d{3})+([.,]\\d+)?");
 
   /**
@@ -59,6 +63,35 @@ public final class Numerals {
     refuseWrongSeparator(plain, comma ? ',' : '.', comma ? '.' : ',');
     String point = comma ? plain.replace(',', '.') : plain;
     return DECIMAL.matcher(point).matches() ? Optional.of(new BigDecimal(point)) : Optional.empty();
+  }
+
+  /**
+   * Refuses a number such as {@code 1.250}, with or without a unit, as {@code 1,250} is: the point
+   * may stand between thousands. Lengths go without this, since inches are written to three
+   * decimals.
+   *
+   * @param price whether no more than two decimals are to be advised
+   */
+  public static void refuseThousands(String text, boolean price) throws BadCell {
+    Matcher parts = THOUSANDS.matcher(CellText.plain(text));
+    if (parts.matches()) {
+      String point = parts.group(1);
+      String bare = point.replace(".", "");
+      BigDecimal small = new BigDecimal(point).stripTrailingZeros();
+      String clear = plain(price ? small.setScale(2, RoundingMode.CEILING) : small, false);
+      if (clear.equals(point)) {
+        // With a fourth decimal it can be nothing but a decimal number.
+        clear += "0";
+      }
+      throw new BadCell(
+          "could be " + plain(small, false) + " or " + bare + "; write " + bare + " or " + clear);
+    }
+  }
+
+  /** Without exponent and idle zeros. */
+  static String plain(BigDecimal number, boolean comma) {
+    String point = number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    return comma ? point.replace('.', ',') : point;
   }
 
   private static void refuseWrongSeparator(String plain, char right, char wrong) throws BadCell {

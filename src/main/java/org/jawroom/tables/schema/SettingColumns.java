@@ -23,6 +23,12 @@ public final class SettingColumns {
       List.of(
           ColumnSpec.standard(
               "unit", UNIT, "mm", "The unit of a bare number where its row names none."),
+          ColumnSpec.optional(
+                  "show",
+                  UNIT,
+                  "that of the machine's row; for a whole shop that of most machines",
+                  "The unit in which people read: mm or in. It changes no number in the tables.")
+              .outOf(List.of("mm", "in")),
           ColumnSpec.word(
               "decimal",
               List.of("point", "comma"),

@@ -97,7 +97,7 @@ class PageNumbersTest {
   @Test
   void moments_underAShortestTool_areTheSolversExactly() throws Exception {
     compareMoments(
-        ShopPage.read(Path.of("inputs", "demo"), Map.of("shortest_tool", "60 mm", "unit", "in")),
+        ShopPage.read(Path.of("inputs", "demo"), Map.of("shortest_tool", "60 mm", "show", "in")),
         200,
         3);
   }

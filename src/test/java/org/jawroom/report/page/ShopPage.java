@@ -26,10 +26,14 @@ import org.jawroom.tables.ShopReader;
 import org.jawroom.tables.source.UnreadableInput;
 
 /** A shop solved, for its page. */
-record ShopPage(Shop shop, List<Advice> advice) {
+record ShopPage(Shop shop, List<Advice> advice, PeopleUnit unit) {
   private static ShopPage demo;
 
   static ShopPage of(Shop shop) {
+    return of(shop, PeopleUnit.MM);
+  }
+
+  private static ShopPage of(Shop shop, PeopleUnit unit) {
     int across = shop.vises().size();
     List<Advice> advice =
         IntStream.range(0, shop.machines().size() * across)
@@ -37,7 +41,7 @@ record ShopPage(Shop shop, List<Advice> advice) {
             .mapToObj(
                 i -> advise(shop, shop.machines().get(i / across), shop.vises().get(i % across)))
             .toList();
-    return new ShopPage(shop, advice);
+    return new ShopPage(shop, advice, unit);
   }
 
   private static Advice advise(Shop shop, Machine machine, Vise vise) {
@@ -47,7 +51,9 @@ record ShopPage(Shop shop, List<Advice> advice) {
   static ShopPage read(Path tables, Map<String, String> settings) throws UnreadableInput {
     Reading reading = ShopReader.read(tables, settings);
     assertEquals(List.of(), reading.faults());
-    return of(reading.shop().orElseThrow());
+    return of(
+        reading.shop().orElseThrow(),
+        reading.notation().inches() ? PeopleUnit.INCH : PeopleUnit.MM);
   }
 
   /** Solved once, for all that ask. */
@@ -87,7 +93,7 @@ record ShopPage(Shop shop, List<Advice> advice) {
         List.of(),
         List.of(),
         List.of(),
-        shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM,
+        unit,
         "test");
   }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.OptionalLong;
 import java.util.Random;
 import org.jawroom.geometry.Length;
 import org.junit.jupiter.api.Test;
@@ -14,6 +15,38 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LengthsTest {
+
+  /**
+   * The decimal sign may be an option, and no option may change what a table means: with the other
+   * sign a text is refused, or it is the same length.
+   */
+  @Test
+  void parse_otherDecimalSign_isNeverAnotherLength() {
+    String letters = "0123 .,,..;/-";
+    Random random = new Random(20);
+    int both = 0;
+    for (int i = 0; i < 200_000; i++) {
+      StringBuilder text = new StringBuilder();
+      for (int length = 1 + random.nextInt(9); length > 0; length--) {
+        text.append(letters.charAt(random.nextInt(letters.length())));
+      }
+      OptionalLong point = read(text + " in", false);
+      OptionalLong comma = read(text + " in", true);
+      if (point.isPresent() && comma.isPresent()) {
+        assertEquals(point, comma, text.toString());
+        both++;
+      }
+    }
+    assertTrue(both > 1000, "only " + both);
+  }
+
+  private static OptionalLong read(String text, boolean comma) {
+    try {
+      return OptionalLong.of(Lengths.parse(text, Unit.MM, comma).value());
+    } catch (BadCell refused) {
+      return OptionalLong.empty();
+    }
+  }
 
   /** Nanometres by hand: the inch is 25.4 mm exactly (ISO 31, NIST SP 811 B.8). */
   @ParameterizedTest
@@ -39,14 +72,13 @@ class LengthsTest {
         "6\u20131/2 in | 165100000",
         "-6-1/2 in | -165100000",
         "-6 1/2 in | -165100000",
-        "1/4 | 250000",
         "1/4 in | 6350000",
         "1 / 4 in | 6350000",
-        "5/4 in | 31750000",
+        "60/64 in | 23812500",
+        "63/64\" | 25003125",
+        "1-7/8in | 47625000",
         "1/64 in | 396875",
         "0.0001 in | 2540",
-        "1/3 mm | 333333",
-        "2/3 mm | 666667",
         ".5 | 500000",
         "5. | 5000000",
         "+5 | 5000000",
@@ -76,8 +108,6 @@ class LengthsTest {
     "-0.0000005, 0",
     "-0.00000050001, -1",
     "-0.0000015, -1",
-    "1/128 in, 198438",
-    "-1/128 in, -198437",
   })
   void parse_betweenNanometres_roundsHalvesUp(String text, long nanometres) throws BadCell {
     assertEquals(nanometres * Length.NANOMETRE, Lengths.parse(text, Unit.MM, false).value());
@@ -88,7 +118,7 @@ class LengthsTest {
     Random random = new Random(20260104);
     for (int i = 0; i < 2000; i++) {
       long whole = random.nextInt(200);
-      long under = 1L << random.nextInt(9);
+      long under = 2L << random.nextInt(6);
       long over = (long) (random.nextDouble() * under);
       String text = whole + " " + over + "/" + under + " in";
       // Binary fractions have a finite expansion, so a BigDecimal holds them exactly.
@@ -103,8 +133,12 @@ class LengthsTest {
 
   @Test
   void parse_bareNumber_takesTheUnitGiven() throws BadCell {
-    assertEquals(new Lengths.Read(Length.INCH / 4, true), Lengths.parse("1/4", Unit.IN, false));
-    assertEquals(new Lengths.Read(Length.MM / 4, false), Lengths.parse("1/4 mm", Unit.IN, false));
+    assertEquals(
+        new Lengths.Read(Length.INCH / 4, true, "1/4", Unit.IN),
+        Lengths.parse("1/4", Unit.IN, false));
+    assertEquals(
+        new Lengths.Read(-Length.MM / 4, false, "-0.25", Unit.MM),
+        Lengths.parse("-0.25mm", Unit.IN, false));
     assertEquals(20 * Length.MM, Lengths.parse("2", Unit.CM, false).value());
     assertEquals(2000 * Length.MM, Lengths.parse("2", Unit.M, false).value());
   }
@@ -153,7 +187,6 @@ class LengthsTest {
         "1e3 | has an exponent; write it out",
         "1E-3 | has an exponent; write it out",
         "1/0 | divides by 0",
-        "6 5/4 | has a fraction of 1 or more behind its whole number; write one of the two",
         "100.000001 m | is more than 100 m",
         "-100001 | is more than 100 m",
         "3937.1 in | is more than 100 m",
@@ -170,10 +203,27 @@ class LengthsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "abc", "NaN", "Infinity", "-Infinity", "--5", "+-5", "6 - 1/2", "6.5 1/2", "1/2/3x", "mm",
-            "5 5",
-        "1..5", "0x10", "5-", "\u0661", "\uff15", "1/4/", "1'250", "\u00bd", "5 mm 3", "/4",
-            "1e3 mm"
+        "abc",
+        "NaN",
+        "Infinity",
+        "-Infinity",
+        "--5",
+        "+-5",
+        "6 - 1/2",
+        "6.5 1/2",
+        "mm",
+        "5 5",
+        "1..5",
+        "0x10",
+        "5-",
+        "\u0661",
+        "\uff15",
+        "1/4/",
+        "1'250",
+        "\u00bd",
+        "5 mm 3",
+        "/4",
+        "1e3 mm"
       })
   void parse_noLength_isRefused(String text) {
     assertEquals(
@@ -192,13 +242,101 @@ class LengthsTest {
         "2026-01-04",
         "01/04/2026",
         "4.1.2026",
-        "4-M\u00e4r",
         "Jan 4, 2026",
         "2026-01-04 00:00:00",
         "2026-01-04T00:00"
       })
   void parse_date_isRefused(String text) {
+    assertEquals(
+        "is a date, as spreadsheets make of fractions; for 1/4 in type 0.25 in",
+        refusal(text, false));
+  }
+
+  /** What spreadsheets show for a fraction, day or month first. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "2-Jan | 1/2 | 0.5",
+        "01-Feb | 1/2 | 0.5",
+        "01. Feb | 1/2 | 0.5",
+        "01.02. | 1/2 | 0.5",
+        "2024-01-02 | 1/2 | 0.5",
+        "02.01.2024 | 1/2 | 0.5",
+        "1/2/2024 | 1/2 | 0.5",
+        "2024/2/1 | 1/2 | 0.5",
+        "16-May | 5/16 | 0.3125",
+        "8-Mrz | 3/8 | 0.375",
+        "4-M\u00e4r | 3/4 | 0.75",
+        "Jan-32 | 1/32 | 0.03125",
+        "Mar-64 | 3/64 | 0.046875",
+        "2. Dez 2026 | 2/12 | ",
+        "7-Aug | 7/8 | 0.875",
+      })
+  void parse_dateThatWasAFraction_saysWhich(String text, String fraction, String decimal) {
+    assertEquals(
+        decimal == null
+            ? DateText.MESSAGE
+            : "is a date, as spreadsheets make of fractions; for "
+                + fraction
+                + " in type "
+                + decimal
+                + " in",
+        refusal(text, false));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"4-Apr", "31/12/2025", "2024-01", "01/2024", "Jan 2026", "Jan-7"})
+  void parse_otherDate_isRefused(String text) {
     assertEquals(DateText.MESSAGE, refusal(text, false));
+  }
+
+  @Test
+  void parse_dateUnderDecimalComma_saysWhatToTypeWithAComma() {
+    assertEquals(
+        "is a date, as spreadsheets make of fractions; for 1/2 in type 0,5 in",
+        refusal("2-Jan", true));
+  }
+
+  private static final String DIVISIONS = ". A fraction of an inch has 2, 4, 8, 16, 32 or 64 there";
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "48/50 | has a slash: two readings? write one, the one that leaves less room" + DIVISIONS,
+        "93/95 mm | has a slash: two readings? write one, the one that leaves less room"
+            + DIVISIONS,
+        "1/3 in | has a slash: two readings? write one, the one that leaves less room" + DIVISIONS,
+        "48.5/50 | has a slash: two readings? write one, the one that leaves less room",
+        "48/50/51 mm | has a slash: two readings? write one, the one that leaves less room",
+        "1/2/3 | has a slash: two readings? write one, the one that leaves less room",
+        "60/64 | has a slash: two readings? write one, the one that leaves less room. A fraction of an"
+            + " inch has an inch mark here",
+        "6 1/3 in | has 3 below its slash; write a decimal number" + DIVISIONS,
+        "1 3/10 in | has 10 below its slash; write a decimal number" + DIVISIONS,
+        "1/128 in | has a slash: two readings? write one, the one that leaves less room"
+            + DIVISIONS,
+        "5/4 in | is 1 or more; write 1 1/4 in, or of two readings the one that leaves less room",
+        "5/4 | is 1 or more; write 1 1/4 in, or of two readings the one that leaves less room",
+        "-60/32 in | is 1 or more; write -1 7/8 in, or of two readings the one that leaves less room",
+        "64/64 in | is 1 or more; write 1 in, or of two readings the one that leaves less room",
+        "6 5/4 in | has a fraction of 1 or more behind its whole number; write 7 1/4 in",
+        "1 7/8 | is a fraction, which only inches have; write 1 7/8 in, or 1.875 mm",
+        "-1-7/8 mm | is a fraction, which only inches have; write -1-7/8 in, or -1.875 mm",
+        "1/4 | is a fraction, which only inches have; write 1/4 in, or 0.25 mm",
+        "3/4 cm | is a fraction, which only inches have; write 3/4 in, or 0.75 cm",
+        "1/2 m | is a fraction, which only inches have; write 1/2 in, or 0.5 m",
+      })
+  void parse_noFractionOfAnInch_isRefusedWithWhatToWrite(String text, String message) {
+    assertEquals(message, refusal(text, false));
+  }
+
+  @Test
+  void parse_fractionInAMillimetreRowUnderDecimalComma_isWrittenWithAComma() {
+    assertEquals(
+        "is a fraction, which only inches have; write 1 7/8 in, or 1,875 mm",
+        refusal("1 7/8", true));
   }
 
   @Test

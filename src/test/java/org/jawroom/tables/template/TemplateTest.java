@@ -211,18 +211,18 @@ class TemplateTest {
         Row row = sheet.createRow(sheet.getLastRowNum() + 1);
         for (Cell heading : sheet.getRow(0)) {
           ColumnSpec column = table.column(heading.getStringCellValue()).orElseThrow();
-          if (column.need() != Need.OPTIONAL) {
+          if (column.need() != Need.OPTIONAL || column.kind() == CellKind.UNIT) {
             row.createCell(heading.getColumnIndex()).setCellValue(filled(column));
           }
         }
       }
       own.write(out);
     }
-    Reading reading = ShopReader.read(file, Map.of("unit", "in"));
+    Reading reading = ShopReader.read(file, Map.of());
     assertEquals(List.of(), reading.faults());
     Shop shop = reading.shop().orElseThrow();
-    assertEquals(Length.INCH / 4, shop.vises().get(0).jaws().width());
-    assertEquals(Length.INCH / 4, shop.machines().get(0).tableWidth());
+    assertEquals(Length.INCH * 25 / 4, shop.vises().get(0).jaws().width());
+    assertEquals(Length.INCH * 25 / 4, shop.machines().get(0).tableWidth());
   }
 
   private static String filled(ColumnSpec column) {
@@ -231,7 +231,11 @@ class TemplateTest {
       case AXES -> "xy";
       case COUNT -> "3";
       case MASS -> "30";
-      default -> "1/4";
+      case UNIT -> "in";
+      default ->
+          "slot_width".equals(column.name())
+              ? "3/4"
+              : "slot_pitch".equals(column.name()) ? "1" : "6 1/4";
     };
   }
 }
