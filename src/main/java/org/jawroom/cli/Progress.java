@@ -20,10 +20,13 @@ final class Progress {
   }
 
   /** Shown where the process is talking to a person. */
-  @SuppressWarnings("SystemConsoleNull") // from Java 22 on it asks TERM alone, which is enough
   static Progress on(PrintWriter err) {
-    boolean person = Boolean.getBoolean(TERMINAL) || System.console() != null;
-    return new Progress(err, person && !"dumb".equals(System.getenv("TERM")));
+    return new Progress(err, talksToAPerson() && !"dumb".equals(System.getenv("TERM")));
+  }
+
+  @SuppressWarnings("SystemConsoleNull") // from Java 22 on it asks TERM alone, which is enough
+  static boolean talksToAPerson() {
+    return Boolean.getBoolean(TERMINAL) || System.console() != null;
   }
 
   /** Shown whatever {@code err} is. */

@@ -100,7 +100,7 @@ final class QuickStart {
     command.addAll(archive);
     command.addAll(
         List.of("-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
-    if (System.console() != null) {
+    if (Progress.talksToAPerson()) {
       command.add("-D" + Progress.TERMINAL + "=true");
     }
     command.addAll(List.of("-cp", jar.toString(), SecondJava.class.getName()));

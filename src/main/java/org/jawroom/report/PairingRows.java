@@ -29,7 +29,7 @@ public final class PairingRows {
   private static final char BYTE_ORDER_MARK = '\ufeff';
 
   /** What may stand between cells. */
-  private static final String SEPARATORS = ",;\t";
+  private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
 
   /** More than any header has. */
   private static final int HEADER = 1 << 14;
@@ -120,8 +120,8 @@ public final class PairingRows {
     int read = Math.max(0, text.read(start, 0, HEADER));
     text.reset();
     String line = new String(start, 0, read).split("[\r\n]", 2)[0];
-    char most = SEPARATORS.charAt(0);
-    for (char one : SEPARATORS.toCharArray()) {
+    char most = SEPARATORS.get(0);
+    for (char one : SEPARATORS) {
       most = count(line, one) > count(line, most) ? one : most;
     }
     return most;

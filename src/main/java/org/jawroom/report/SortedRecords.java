@@ -129,19 +129,37 @@ final class SortedRecords {
   }
 
   private static Cursor merged(List<Cursor> all) throws IOException {
-    record Head(byte[] first, Cursor rest) {}
-    PriorityQueue<Head> heads =
-        new PriorityQueue<>((one, two) -> Arrays.compareUnsigned(one.first, two.first));
+    PriorityQueue<Head> heads = new PriorityQueue<>();
     for (Cursor cursor : all) {
-      cursor.next().ifPresent(first -> heads.add(new Head(first, cursor)));
+      Head.of(cursor).ifPresent(heads::add);
     }
     return () -> {
       Head least = heads.poll();
       if (least == null) {
         return Optional.empty();
       }
-      least.rest.next().ifPresent(next -> heads.add(new Head(next, least.rest)));
+      Head.of(least.rest).ifPresent(heads::add);
       return Optional.of(least.first);
     };
+  }
+
+  /** The next record of a cursor, and what follows it. */
+  private static final class Head implements Comparable<Head> {
+    private final byte[] first;
+    private final Cursor rest;
+
+    private Head(byte[] first, Cursor rest) {
+      this.first = first;
+      this.rest = rest;
+    }
+
+    static Optional<Head> of(Cursor cursor) throws IOException {
+      return cursor.next().map(first -> new Head(first, cursor));
+    }
+
+    @Override
+    public int compareTo(Head other) {
+      return Arrays.compareUnsigned(first, other.first);
+    }
   }
 }
