@@ -28,8 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The JAR as people start it, and the archive it keeps beside itself; run once it is packed. */
 class JarTest {
   private static final Path DEMO = Path.of("inputs", "demo");
-  private static final Path SMALL =
-      Path.of("src", "test", "resources", "org", "jawroom", "golden", "example");
+  private static final Path SMALL = GoldenTables.of("example");
   private static final List<String> TABLES =
       List.of("pairings.csv", "remedies.csv", "unknowns.csv", "jobs.csv");
 
