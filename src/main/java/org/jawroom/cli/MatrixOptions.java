@@ -2,7 +2,6 @@ package org.jawroom.cli;
 
 import java.io.PrintWriter;
 import java.util.Optional;
-import org.jawroom.report.Reports;
 import org.jawroom.report.Wanted;
 import org.jawroom.shop.Shop;
 import picocli.CommandLine.Option;
@@ -41,7 +40,7 @@ final class MatrixOptions {
    */
   Wanted wanted(Part part, Shop whole, int drawings) {
     long pairings = (long) whole.machines().size() * whole.vises().size();
-    boolean advised = remedies == null ? pairings <= Reports.DETAILED : remedies;
+    boolean advised = remedies == null ? pairings <= Wanted.DETAILED : remedies;
     return new Wanted(part.isFirst(), advised, !noWorkbook, drawings);
   }
 }

@@ -41,7 +41,7 @@ final class OverviewSheet {
     overview.section("What this workbook has");
     overview.line(
         "Of more than "
-            + Reports.DETAILED
+            + Wanted.DETAILED
             + " pairings it does not tell each in full: "
             + PairingsCsv.FILE
             + " does, a row for each.");

@@ -45,7 +45,7 @@ record RemedyLine(String words, Optional<Limit> then, String mind, boolean apart
                     new RemedyLine(
                         "measure more closely: " + known,
                         Optional.empty(),
-                        "see " + ToMeasureSheet.NAME,
+                        "see " + SheetNames.TO_MEASURE,
                         false)));
     if (pairing.remedies().stream().allMatch(RemedyLine::isLess)) {
       lines.add(new RemedyLine(NONE, Optional.empty(), "", false));

@@ -17,17 +17,11 @@ import org.jawroom.shop.Shop;
  * The one entry for writing reports: taken pairing by pairing, written as they come.
  *
  * <p>{@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv}, where there are jobs {@link
- * JobsCsv}, and {@link MatrixWorkbook} or, of more than {@link #DETAILED} pairings, {@link
+ * JobsCsv}, and {@link MatrixWorkbook} or, of more than {@link Wanted#DETAILED} pairings, {@link
  * OverviewWorkbook}. They appear under their names only when all are complete; if anything fails,
  * what stood there before is left whole.
  */
 public final class Reports implements Closeable {
-
-  /**
-   * Up to how many pairings the workbook tells each in full. What people can look through, and what
-   * spreadsheets open at once.
-   */
-  public static final long DETAILED = 20_000;
 
   private final Destination all;
   private final Shop shop;
@@ -73,7 +67,7 @@ public final class Reports implements Closeable {
    * @throws IOException if a file could not be written
    */
   public Reports(Path directory, Shop shop, Wanted wanted, PeopleUnit unit) throws IOException {
-    this(directory, shop, wanted, unit, DETAILED, SheetLimits.XLSX);
+    this(directory, shop, wanted, unit, Wanted.DETAILED, SheetLimits.XLSX);
   }
 
   Reports(

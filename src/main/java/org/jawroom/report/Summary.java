@@ -31,7 +31,7 @@ public final class Summary {
 
   private Summary(Totals totals, PeopleUnit unit, List<Path> reports) {
     this.workbook = reports.stream().anyMatch(report -> report.endsWith(MatrixWorkbook.FILE));
-    this.detailed = workbook && totals.pairings() <= Reports.DETAILED;
+    this.detailed = workbook && totals.pairings() <= Wanted.DETAILED;
     this.shop = totals.shop();
     this.totals = totals;
     this.unit = unit;

@@ -15,7 +15,7 @@ import org.jawroom.shop.Shop;
  * that are too close to call would have to be known.
  */
 final class ToMeasureSheet {
-  static final String NAME = "To measure";
+  static final String NAME = SheetNames.TO_MEASURE;
 
   /** Rows of titles and headings between the two tables. */
   private static final int BETWEEN = 4;

@@ -11,6 +11,12 @@ package org.jawroom.report;
  */
 public record Wanted(boolean header, boolean remedies, boolean workbook, int drawings) {
 
+  /**
+   * Up to how many pairings the workbook tells each in full. What people can look through, and what
+   * spreadsheets open at once.
+   */
+  public static final long DETAILED = 20_000;
+
   /** Everything but drawings. */
   public static final Wanted ALL = new Wanted(true, true, true, 0);
 
