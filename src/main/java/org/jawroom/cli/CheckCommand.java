@@ -50,6 +50,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     Shop shop = reading.shop().get();
     List<String> warnings = Facts.warnings(reading, shop);
+    list("Left out:", Facts.skipped(reading), out);
     list("Defaults taken:", Facts.defaults(reading), out);
     list("Warnings (they can be true, but look wrong):", warnings, out);
     out.println(

@@ -32,7 +32,7 @@ final class Facts {
                     new RunFacts.Setting(
                         setting.name(), setting.text() + " (" + setting.origin() + ")"))
             .toList(),
-        defaults(reading),
+        Stream.concat(defaults(reading).stream(), skipped(reading).stream()).toList(),
         Stream.concat(warnings(reading, shop).stream(), shortTools.lines().stream()).toList(),
         Warnings.ofBlanks(shop).stream().map(Warning::line).toList(),
         PeopleUnits.ofShop(reading),
@@ -44,11 +44,16 @@ final class Facts {
     return reading.notes(Note.Kind.DEFAULT).stream().map(Note::toString).toList();
   }
 
+  /** The rows left out as worked examples, a line each. */
+  static List<String> skipped(Reading reading) {
+    return reading.notes(Note.Kind.WORKED_ROW).stream().map(Note::toString).toList();
+  }
+
   /** Everything that looks wrong in the inputs, a line each. */
   static List<String> warnings(Reading reading, Shop shop) {
     List<String> lines = new ArrayList<>();
     for (Note note : reading.notes()) {
-      if (note.kind() != Note.Kind.DEFAULT) {
+      if (note.kind() != Note.Kind.DEFAULT && note.kind() != Note.Kind.WORKED_ROW) {
         lines.add(note.toString());
       }
     }

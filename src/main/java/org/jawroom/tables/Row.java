@@ -15,6 +15,7 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.CellText;
 import org.jawroom.tables.cell.Lengths;
+import org.jawroom.tables.cell.ListedLengths;
 import org.jawroom.tables.cell.Masses;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.cell.Numerals;
@@ -168,11 +169,20 @@ final class Row {
             cell -> {
               List<Long> lengths = new ArrayList<>();
               for (String item : cell.text().split(";", -1)) {
-                lengths.add(lengthOf(spec, cell.item(item)));
+                lengths.add(oneOf(spec, cell.item(item)));
               }
               return lengths;
             })
         .orElse(List.of());
+  }
+
+  /** One of several lengths; others may be written beside it without {@code ;} between. */
+  private long oneOf(ColumnSpec spec, Cell item) throws BadCell {
+    try {
+      return lengthOf(spec, item);
+    } catch (BadCell why) {
+      throw ListedLengths.refused(item.text(), why);
+    }
   }
 
   OptionalInt count(String column) {

@@ -186,6 +186,58 @@ class CommandsTest {
     assertTrue(err.toString().startsWith("option --clearance: \"wide\" "), err.toString());
   }
 
+  /** What was looked for is one rule, whoever reports it. */
+  @Test
+  void checkAndExplain_lookedFor_agree() throws Exception {
+    for (String row :
+        List.of("head; Tool-changer; nozzle; column; cover", "Tool\u00a0changer;SILL")) {
+      Path tables = Files.createTempDirectory(folder, "tables");
+      Files.writeString(
+          tables.resolve("machines.csv"),
+          "machine,table_moves,table_length,table_width,travel_x,travel_y,slot_count,looked_for\n"
+              + "mill,xy,600,300,400,300,1,"
+              + row
+              + "\n");
+      Files.writeString(
+          tables.resolve("vises.csv"),
+          "vise,jaw_width,jaw_height,bed_height,opening_max\nvise,150,40,60,150\n");
+      Files.writeString(
+          tables.resolve("guards.csv"), "machine,guard,kind,x_min\nmill,way cover,cover,500\n");
+      String missing = row.startsWith("head") ? "sill" : "head, nozzle, column";
+      out.getBuffer().setLength(0);
+      assertEquals(0, run("check", tables.toString()), err::toString);
+      assertTrue(
+          out.toString().contains("looked_for: does not name " + missing + ". Look"),
+          out.toString());
+      out.getBuffer().setLength(0);
+      assertEquals(0, run("explain", tables.toString(), "mill", "vise"), err::toString);
+      String told = out.toString().replaceAll("\\s+", " ");
+      assertTrue(told.contains("do not count: " + missing + "."), told);
+    }
+  }
+
+  @Test
+  void check_workedExamplesOfATemplate_areLeftOutWithoutAWarning() throws Exception {
+    Path tables = folder.resolve("tables");
+    assertEquals(0, run("template", "--csv", tables.toString()));
+    for (String table : List.of("machines.csv", "vises.csv")) {
+      Path file = tables.resolve(table);
+      String text = Files.readString(file);
+      int row = text.indexOf("\n") + 1;
+      int end = text.indexOf("\n", row) + 1;
+      Files.writeString(file, text + text.substring(row, end).replace("e.g. ", "my "));
+    }
+    out.getBuffer().setLength(0);
+
+    assertEquals(0, run("check", tables.toString()), err::toString);
+
+    List<String> lines = out.toString().lines().toList();
+    assertEquals("Left out:", lines.get(0));
+    assertEquals("  machines.csv row 2: skipped: a worked example", lines.get(1));
+    String warnings = out.toString().substring(out.toString().indexOf("Warnings ("));
+    assertFalse(warnings.contains("worked example"), warnings);
+  }
+
   @Test
   void check_exampleShop_listsWarningsAndWritesNothing() throws Exception {
     assertEquals(0, run("check", example().toString()));

@@ -96,4 +96,59 @@ class HostileNamesTest {
             .get(0)
             .description());
   }
+
+  /** Lists of names are parted at semicolons, in the tables and in what comes out. */
+  @Test
+  void name_withASemicolon_isRefusedWithWhatToWrite() throws UnreadableInput {
+    String refused =
+        ": \"one ; two;\" holds ;, which stands between names in a list; write one, two";
+    assertEquals(
+        List.of(
+            "machines.csv row 3, column machine" + refused,
+            "guards.csv row 2, column guard" + refused,
+            "vises.csv row 3, column vise" + refused,
+            "vise_parts.csv row 2, column part" + refused,
+            "mounts.csv row 2, column mount" + refused,
+            "jobs.csv row 2, column job" + refused),
+        TestShop.sound(folder)
+            .machine("one ; two;")
+            .guard("mill", "one ; two;", "x_min", "0")
+            .vise("one ; two;")
+            .part("vise", "one ; two;")
+            .mount("vise", "one ; two;")
+            .job("one ; two;")
+            .faults());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\u00a0", "\u2007", "\u202f", "\u3000", "\u2003", " \t"})
+  void words_betweenSpacesOfAnyKind_areRead(String space) throws UnreadableInput {
+    assertEquals(
+        List.of(),
+        TestShop.in(folder)
+            .machine(
+                "mill",
+                "unit",
+                space + "mm" + space,
+                "status",
+                space + "candidate" + space,
+                "table_moves",
+                space + "xy" + space,
+                "slot_direction",
+                space + "x" + space,
+                "rear_gap",
+                space + "none" + space,
+                "turns",
+                space + "front" + space + "rear" + space,
+                "source",
+                space + "tape" + space,
+                "max_load",
+                space + "300" + space + "kg" + space)
+            .guard("mill", "head", "kind", space + "tool" + " changer" + space, "x_min", "0")
+            .vise("vise", "handle", space + "on" + space, "bolt_spacing", space + "none" + space)
+            .setting("decimal", space + "point" + space)
+            .setting("show", space + "in" + space)
+            .option("clearance", space + "6" + space + "mm" + space)
+            .faults());
+  }
 }

@@ -55,6 +55,32 @@ class SlotPlacesTest {
   }
 
   @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "45 125 205 | needs ; between the slots, as 45; 125; 205",
+        "45, 125, 205 | needs ; between the slots, as 45; 125; 205",
+        "45,125,205 | needs ; between the slots, as 45; 125; 205",
+        "45 mm 125 mm | needs ; between the slots, as 45; 125; 205",
+        "45 mm, 125 mm | needs ; between the slots, as 45; 125; 205",
+        "45 125; 205 | needs ; between the slots, as 45; 125; 205",
+        "45; 125 mm 205 | needs ; between the slots, as 45; 125; 205",
+        "45.5 125.5 | needs ; between the slots, as 45; 125; 205",
+        "45,125 | could be 45.125 or 45125; write 45125 or 45.125; or write ; between the slots, as 45;"
+            + " 125; 205",
+        "45,5 | has a decimal comma; write 45.5, or set the setting decimal to comma; or write ; between"
+            + " the slots, as 45; 125; 205",
+        "1 7/8; 125 | is a fraction, which only inches have; write 1 7/8 in, or 1.875 mm",
+        "45; x | is no number; leave the cell blank if it is not known",
+      })
+  void positions_notPartedBySemicolons_areRefusedWithAdvice(String positions, String message)
+      throws Exception {
+    assertEquals(
+        List.of("machines.csv row 2, column slot_positions: \"" + positions + "\" " + message),
+        placed(positions, "x", "14").faults());
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "1, , , 14, true",
     "3, 100, , 14, true",

@@ -11,15 +11,15 @@ public final class Names {
 
   private static final int LONGEST = 100;
 
+  private static final Pattern SEMICOLONS = Pattern.compile("\\p{Zs}*;+\\p{Zs}*");
   private static final Pattern SPACES = Pattern.compile("[\\s\\p{Zs}]+");
 
   /**
-   * What a spreadsheet takes for the start of a formula, the full-width forms too, at the start of
-   * the name or of what it takes for another cell, quotes and spaces before it skipped (OWASP, CSV
-   * Injection).
+   * What a spreadsheet takes for the start of a formula, the full-width forms too, quotes and
+   * spaces before it skipped (OWASP, CSV Injection).
    */
   private static final Pattern FORMULA =
-      Pattern.compile("(^|;)[\\p{Zs}\"']*([=+\\-@\uff1d\uff0b\uff0d\uff20])");
+      Pattern.compile("^[\\p{Zs}\"']*([=+\\-@\uff1d\uff0b\uff0d\uff20])");
 
   /** {@code text} trimmed, if it may be a name. */
   public static String parse(String text) throws BadCell {
@@ -31,11 +31,13 @@ public final class Names {
     Matcher formula = FORMULA.matcher(name);
     if (formula.find()) {
       throw new BadCell(
-          formula.group(1).isEmpty()
-              ? "begins with " + formula.group(2) + ", which spreadsheets take for a formula"
-              : "holds "
-                  + formula.group(2)
-                  + " after ;, which spreadsheets that split cells there take for a formula");
+          "begins with " + formula.group(1) + ", which spreadsheets take for a formula");
+    }
+    if (name.indexOf(';') >= 0) {
+      String without = SEMICOLONS.matcher(name).replaceAll(", ").replaceAll("^(, )+|(, )+$", "");
+      throw new BadCell(
+          "holds ;, which stands between names in a list; write "
+              + (without.isEmpty() ? "another name" : without));
     }
     if (name.equalsIgnoreCase("none")) {
       throw new BadCell("is not allowed here; give it a name");

@@ -2,18 +2,12 @@ package org.jawroom.tables.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
-import java.util.stream.Collectors;
+import org.jawroom.shop.GuardKinds;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;
 
 /** What looks wrong in a row of {@code machines} by itself. */
 final class MachineWarnings {
-
-  /** The kinds of guard that people forget, as the help text of {@code looked_for} lists them. */
-  private static final List<String> KINDS =
-      List.of("head", "tool changer", "nozzle", "sill", "column", "cover");
 
   private MachineWarnings() {}
 
@@ -30,7 +24,7 @@ final class MachineWarnings {
     if (machine.provenance().assumedExact()) {
       warnings.add(Warning.machine(machine.name(), "tolerance", TAKEN_AS_0));
     }
-    List<String> unlooked = notLookedFor(machine);
+    List<String> unlooked = GuardKinds.notLookedFor(machine);
     if (!unlooked.isEmpty()) {
       warnings.add(
           Warning.machine(
@@ -46,15 +40,4 @@ final class MachineWarnings {
   static final String TAKEN_AS_0 =
       "and source are blank, so every number counts as exact. Give what it was measured with, or how"
           + " far it may be off";
-
-  /**
-   * The kinds of guard that {@code looked_for} does not name, whatever the case, in a fixed order.
-   */
-  static List<String> notLookedFor(Machine machine) {
-    Set<String> looked =
-        machine.lookedFor().stream()
-            .map(kind -> kind.strip().toLowerCase(Locale.ROOT))
-            .collect(Collectors.toSet());
-    return KINDS.stream().filter(kind -> !looked.contains(kind)).toList();
-  }
 }

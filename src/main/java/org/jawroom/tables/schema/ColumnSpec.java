@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.jawroom.tables.cell.CellText;
 
 /**
  * One column of a table, or one setting.
@@ -100,6 +101,6 @@ public record ColumnSpec(
 
   /** A header or table name as it is compared: case and what joins its words do not count. */
   public static String normal(String header) {
-    return JOINT.matcher(header.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
+    return JOINT.matcher(CellText.trimmed(header).toLowerCase(Locale.ROOT)).replaceAll("_");
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jawroom.tables.cell.Names;
 
 /** The tables, in the order in which their faults are told. */
 public enum TableSpec {
@@ -75,6 +76,6 @@ public enum TableSpec {
 
   /** Whether {@code name} marks a worked example row. */
   public static boolean isWorked(String name) {
-    return name.strip().toLowerCase(Locale.ROOT).startsWith(WORKED);
+    return Names.key(name).startsWith(WORKED);
   }
 }
