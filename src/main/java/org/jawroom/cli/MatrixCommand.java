@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jawroom.report.JobsCsv;
+import org.jawroom.report.Reports;
+import org.jawroom.report.Wanted;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
@@ -92,14 +94,13 @@ final class MatrixCommand implements Callable<Integer> {
     if (part.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
+    Wanted wanted = options.wanted(part.get(), shop, drawings);
+    if (drawings > 0) {
+      foresee(part.get().shop(), wanted);
+    }
     MatrixRun run =
         new MatrixRun(
-            reading,
-            part.get().shop(),
-            options.wanted(part.get(), shop, drawings),
-            workers,
-            spec.commandLine().getOut(),
-            err);
+            reading, part.get().shop(), wanted, workers, spec.commandLine().getOut(), err);
     if (output.equals("-")) {
       run.print();
     } else {
@@ -108,5 +109,26 @@ final class MatrixCommand implements Callable<Integer> {
       run.write(directory);
     }
     return ExitStatus.DONE;
+  }
+
+  /** Says of drawings that are asked for how large they are, or why there are none. */
+  private void foresee(Shop shop, Wanted wanted) {
+    if (output.equals("-") || !wanted.workbook()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--drawings are in the workbook, which this run does not write; leave out "
+              + (output.equals("-") ? "-o -." : "--no-workbook."));
+    }
+    if (Foreseen.pairings(shop) > Reports.DETAILED) {
+      spec.commandLine()
+          .getErr()
+          .println(
+              "No drawings: of more than "
+                  + Reports.DETAILED
+                  + " pairings the workbook gives an overview. Take fewer machines with --machines,"
+                  + " or draw single pairings with jawroom draw.");
+    } else {
+      Foreseen.drawings(shop, drawings).check(spec, "ask for fewer drawings with --drawings");
+    }
   }
 }

@@ -14,7 +14,6 @@ import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.Outcome;
-import org.jawroom.plan.Planner;
 import org.jawroom.plan.Wishes;
 import org.jawroom.report.PlanReports;
 import org.jawroom.report.PlanText;
@@ -53,8 +52,8 @@ import picocli.CommandLine.Spec;
       "  jawroom plan shop.xlsx --machines \"knee mill; bench mill\" --cards",
       "  jawroom plan shop.xlsx --buy --budget 5000 --keep reports/plan.csv -o next",
       "",
-      "Exit status: 0 done; 1 the tables or the plan to keep were refused; 2 wrong use, or no such machine;"
-          + " 3 a file could not be read or written.",
+      "Exit status: 0 done; 1 the tables or the plan to keep were refused; 2 wrong use, no such machine, or no"
+          + " plan within the time limit; 3 a file could not be read or written.",
     })
 final class PlanCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -103,7 +102,9 @@ final class PlanCommand implements Callable<Integer> {
       names = "--time-limit",
       order = 6,
       paramLabel = "SECONDS",
-      description = "how long to look for a better plan (no limit)")
+      description =
+          "how long it may take until the files are written: then comes the best plan so far (no"
+              + " limit)")
   private Long seconds;
 
   @Option(
@@ -118,6 +119,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
+    Deadline deadline = Deadline.in(Optional.ofNullable(seconds));
     int workers = threads.count();
     Budget money =
         Budget.of(spec.commandLine(), buy, Optional.ofNullable(budget), settings.given());
@@ -143,27 +145,19 @@ final class PlanCommand implements Callable<Integer> {
         return ExitStatus.REFUSED;
       }
     }
-    ShopCell cell = ShopCell.of(shop, Solving.cell(shop, workers, Progress.on(err)));
-    tell(reading, plan(cell, money, before, Progress.on(err)));
-    return ExitStatus.DONE;
-  }
-
-  private CellPlan plan(
-      ShopCell cell, Budget money, Optional<Map<Integer, Integer>> before, Progress progress) {
-    Wishes wishes =
-        money
-            .of(Wishes.none())
-            .within(Deadline.in(Optional.ofNullable(seconds)))
-            .tell(
-                step ->
-                    progress.step(
-                        step.aim() + ", step " + step.step() + " of at most " + step.steps()));
-    try {
-      return new CellPlan(
-          cell, Planner.plan(cell.cell(), before.map(wishes::keeping).orElse(wishes)), before);
-    } finally {
-      progress.clear();
+    Foreseen.plan(shop).check(spec, "take fewer machines with --machines");
+    Optional<CellPlan> plan =
+        new PlanSearch(money.of(Wishes.none()), before, workers, deadline)
+            .of(shop, Progress.on(err));
+    if (plan.isEmpty()) {
+      err.println(
+          "No plan was found within --time-limit "
+              + seconds
+              + ". Nothing was written; give it more time, or fewer --machines.");
+      return ExitStatus.WRONG_USE;
     }
+    tell(reading, plan.get());
+    return ExitStatus.DONE;
   }
 
   private void tell(Reading reading, CellPlan plan) throws IOException {
