@@ -86,7 +86,9 @@ final class DrawCommand implements Callable<Integer> {
     if (vise.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
-    Outcome outcome = Pairing.solve(shop.settings(), machine.get(), vise.get());
+    PrintedNames printed = new PrintedNames(reading.origins(), err);
+    Outcome outcome =
+        Pairing.solve(shop.settings(), printed.of(machine.get()), printed.of(vise.get()));
     PeopleUnit unit = shop.settings().inches() ? PeopleUnit.INCH : PeopleUnit.MM;
     if (!DrawingFile.write(output, unit, shop.settings(), outcome)) {
       err.println(

@@ -9,6 +9,7 @@ import org.jawroom.report.JobsCsv;
 import org.jawroom.report.Reports;
 import org.jawroom.report.Wanted;
 import org.jawroom.shop.Shop;
+import org.jawroom.tables.Origins;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
@@ -96,7 +97,7 @@ final class MatrixCommand implements Callable<Integer> {
     }
     Wanted wanted = options.wanted(part.get(), shop, drawings);
     if (drawings > 0) {
-      foresee(part.get().shop(), wanted);
+      foresee(part.get().shop(), wanted, reading.origins());
     }
     MatrixRun run =
         new MatrixRun(
@@ -112,7 +113,7 @@ final class MatrixCommand implements Callable<Integer> {
   }
 
   /** Says of drawings that are asked for how large they are, or why there are none. */
-  private void foresee(Shop shop, Wanted wanted) {
+  private void foresee(Shop shop, Wanted wanted, Origins origins) {
     if (output.equals("-") || !wanted.workbook()) {
       throw new ParameterException(
           spec.commandLine(),
@@ -129,6 +130,7 @@ final class MatrixCommand implements Callable<Integer> {
                   + " or draw single pairings with jawroom draw.");
     } else {
       Foreseen.drawings(shop, drawings).check(spec, "ask for fewer drawings with --drawings");
+      new PrintedNames(origins, spec.commandLine().getErr()).announce(shop);
     }
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
 import org.jawroom.cell.CellPairing;
@@ -23,6 +24,7 @@ import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
+import org.jawroom.tables.Origins;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
@@ -164,30 +166,40 @@ final class PlanCommand implements Callable<Integer> {
     Shop shop = plan.of().shop();
     List<Outcome> outcomes = plan.of().pairings().stream().map(CellPairing::outcome).toList();
     RunFacts facts = Facts.of(reading, shop, outcomes);
-    Optional<byte[]> pdf = cards ? cards(plan, facts) : Optional.empty();
+    Optional<byte[]> pdf = cards ? cards(plan, facts, reading.origins()) : Optional.empty();
     List<Path> written = PlanReports.write(output, plan, facts, pdf);
     PrintWriter out = spec.commandLine().getOut();
     PlanText.lines(plan, facts.unit(), written).forEach(out::println);
   }
 
   /** A page for each machine that gets a vise; one that has no card is told of. */
-  private Optional<byte[]> cards(CellPlan plan, RunFacts facts) throws IOException {
+  private Optional<byte[]> cards(CellPlan plan, RunFacts facts, Origins origins)
+      throws IOException {
     Shop shop = plan.of().shop();
+    PrintWriter err = spec.commandLine().getErr();
+    PrintedNames printed = new PrintedNames(origins, err);
     List<Explanation> pages = new ArrayList<>();
     for (CellPlan.Row row : plan.rows()) {
       if (row.given().isPresent()) {
         Outcome outcome = plan.pairing(row).outcome();
-        if (CardFacts.isPossible(outcome)) {
-          pages.add(Advisor.explain(shop.settings(), outcome.machine(), outcome.vise()));
+        Optional<String> unreadable =
+            Stream.of(outcome.machine().name(), outcome.vise().name())
+                .filter(name -> !PrintedNames.isReadable(name))
+                .findFirst();
+        if (unreadable.isPresent()) {
+          err.println(
+              "No card for \"" + unreadable.get() + "\": " + PrintedNames.advice(unreadable.get()));
+        } else if (CardFacts.isPossible(outcome)) {
+          pages.add(
+              Advisor.explain(
+                  shop.settings(), printed.of(outcome.machine()), printed.of(outcome.vise())));
         } else {
-          spec.commandLine()
-              .getErr()
-              .println(
-                  "No card for \""
-                      + outcome.vise().name()
-                      + "\" on \""
-                      + outcome.machine().name()
-                      + "\": it stands there for its jobs only, each in its own place; see the sheet Jobs.");
+          err.println(
+              "No card for \""
+                  + outcome.vise().name()
+                  + "\" on \""
+                  + outcome.machine().name()
+                  + "\": it stands there for its jobs only, each in its own place; see the sheet Jobs.");
         }
       }
     }

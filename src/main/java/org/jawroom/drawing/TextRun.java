@@ -6,6 +6,7 @@ import java.awt.font.FontRenderContext;
 import java.awt.font.TextAttribute;
 import java.awt.font.TextLayout;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
 import java.text.AttributedString;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +26,11 @@ public record TextRun(String text, boolean outlined) {
   /** Outlines are laid out in this size and scaled, so that widths grow evenly with the size. */
   private static final float LAID_OUT = 100;
 
+  /** How far outlines go above and below the line, in sizes: no farther than lines are apart. */
+  private static final double ABOVE = 0.86;
+
+  private static final double BELOW = 0.26;
+
   private static final FontRenderContext EXACT =
       new FontRenderContext(new AffineTransform(), true, true);
 
@@ -41,7 +47,7 @@ public record TextRun(String text, boolean outlined) {
     boolean outlined = false;
     for (String word : shown.split("(?<= )")) {
       boolean foreign = isForeign(word);
-      if (foreign != outlined && run.length() > 0) {
+      if (run.length() > 0 && (foreign != outlined || outlined && endsAName(run))) {
         end(runs, run, outlined);
       }
       outlined = foreign;
@@ -49,6 +55,13 @@ public record TextRun(String text, boolean outlined) {
     }
     end(runs, run, outlined);
     return runs;
+  }
+
+  /** What follows a comma or the like is another thing, and keeps its place after the first. */
+  private static boolean endsAName(StringBuilder run) {
+    String words = run.toString().stripTrailing();
+    int last = words.codePointBefore(words.length());
+    return !Character.isLetterOrDigit(last) && !Typeface.isForeign(last);
   }
 
   /** The blank after outlines is a run of its own: SVG drops one that text begins with. */
@@ -83,15 +96,26 @@ public record TextRun(String text, boolean outlined) {
 
   /** Points. */
   public double width(Typeface face, double size) {
-    return outlined
-        ? layout(face).getAdvance() * size / LAID_OUT
-        : face.sized(size).getStringBounds(text, EXACT).getWidth();
+    if (!outlined) {
+      return face.sized(size).getStringBounds(text, EXACT).getWidth();
+    }
+    TextLayout layout = layout(face);
+    Rectangle2D ink = layout.getBounds();
+    return Math.max(layout.getAdvance(), ink.getMaxX()) * scale(ink, size);
   }
 
   /** The letters as a shape, y down, that starts at (0, 0) on its line. */
   public Shape outline(Typeface face, double size) {
-    return layout(face)
-        .getOutline(AffineTransform.getScaleInstance(size / LAID_OUT, size / LAID_OUT));
+    TextLayout layout = layout(face);
+    double scale = scale(layout.getBounds(), size);
+    return layout.getOutline(AffineTransform.getScaleInstance(scale, scale));
+  }
+
+  /** So small that letters with marks above and below them stay within their line. */
+  private static double scale(Rectangle2D ink, double size) {
+    double up = Math.max(1, -ink.getMinY() / (LAID_OUT * ABOVE));
+    double down = Math.max(1, ink.getMaxY() / (LAID_OUT * BELOW));
+    return size / LAID_OUT / Math.max(up, down);
   }
 
   private TextLayout layout(Typeface face) {

@@ -39,6 +39,11 @@ public record Guard(
     tolerance.ifPresent(length -> Check.notNegative("tolerance", length));
   }
 
+  /** The same guard under another name. */
+  public Guard withName(String name) {
+    return new Guard(name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
+  }
+
   /** The same guard taped at another gap. */
   public Guard withGap(Dimension gap) {
     return new Guard(name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);

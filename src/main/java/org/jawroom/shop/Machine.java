@@ -81,26 +81,35 @@ public record Machine(
 
   /** The same machine with other taped gaps. */
   public Machine withGaps(Sides<Dimension> gaps) {
-    return with(gaps, turns, provenance, guards);
+    return with(name, gaps, turns, provenance, guards);
   }
 
   /** The same machine with other rows of guards. */
   public Machine withGuards(List<Guard> guards) {
-    return with(gaps, turns, provenance, guards);
+    return with(name, gaps, turns, provenance, guards);
   }
 
   /** The same machine with other turns allowed. */
   public Machine withTurns(Set<Turn> turns) {
-    return with(gaps, turns, provenance, guards);
+    return with(name, gaps, turns, provenance, guards);
   }
 
   /** The same machine, known better or worse. */
   public Machine withProvenance(Provenance provenance) {
-    return with(gaps, turns, provenance, guards);
+    return with(name, gaps, turns, provenance, guards);
+  }
+
+  /** The same machine under another name. */
+  public Machine withName(String name) {
+    return with(name, gaps, turns, provenance, guards);
   }
 
   private Machine with(
-      Sides<Dimension> gaps, Set<Turn> turns, Provenance provenance, List<Guard> guards) {
+      String name,
+      Sides<Dimension> gaps,
+      Set<Turn> turns,
+      Provenance provenance,
+      List<Guard> guards) {
     return new Machine(
         name,
         description,

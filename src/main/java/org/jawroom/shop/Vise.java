@@ -60,45 +60,57 @@ public record Vise(
 
   /** The same vise with other jaws. */
   public Vise withJaws(Jaws jaws) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return with(name, jaws, base, screw, handle, turns, mounts, provenance, parts);
   }
 
   /** The same vise on another casting. */
   public Vise withBase(Base base) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return with(name, jaws, base, screw, handle, turns, mounts, provenance, parts);
   }
 
   /** The same vise with another screw. */
   public Vise withScrew(Screw screw) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return with(name, jaws, base, screw, handle, turns, mounts, provenance, parts);
   }
 
   /** The same vise with its handle used otherwise. */
   public Vise withHandle(Handle handle) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return with(name, jaws, base, screw, handle, turns, mounts, provenance, parts);
   }
 
   /** The same vise with other turns allowed. */
   public Vise withTurns(Set<Turn> turns) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return with(name, jaws, base, screw, handle, turns, mounts, provenance, parts);
   }
 
   /** The same vise, known better or worse. */
   public Vise withProvenance(Provenance provenance) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return with(name, jaws, base, screw, handle, turns, mounts, provenance, parts);
   }
 
   /** The same vise with other rows of parts. */
   public Vise withParts(List<VisePart> parts) {
-    return with(jaws, base, screw, handle, turns, provenance, parts);
+    return with(name, jaws, base, screw, handle, turns, mounts, provenance, parts);
+  }
+
+  /** The same vise under another name. */
+  public Vise withName(String name) {
+    return with(name, jaws, base, screw, handle, turns, mounts, provenance, parts);
+  }
+
+  /** The same vise with other mounts. */
+  public Vise withMounts(List<Mount> mounts) {
+    return with(name, jaws, base, screw, handle, turns, mounts, provenance, parts);
   }
 
   private Vise with(
+      String name,
       Jaws jaws,
       Base base,
       Screw screw,
       Handle handle,
       Set<Turn> turns,
+      List<Mount> mounts,
       Provenance provenance,
       List<VisePart> parts) {
     return new Vise(
