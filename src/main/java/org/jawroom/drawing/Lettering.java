@@ -61,6 +61,22 @@ final class Lettering {
     return text.substring(0, end).strip() + "…";
   }
 
+  /** Lines no wider than {@code room} with every letter of the text: broken in words too long. */
+  static List<String> whole(Typeface face, double size, String text, double room) {
+    StringBuilder parted = new StringBuilder();
+    for (String word : text.split(" ")) {
+      int from = 0;
+      for (int at = 0; at < word.length(); at = TextRun.next(word, at)) {
+        if (at > from && width(face, size, word.substring(from, TextRun.next(word, at))) > room) {
+          parted.append(word, from, at).append(' ');
+          from = at;
+        }
+      }
+      parted.append(word, from, word.length()).append(' ');
+    }
+    return wrapped(face, size, parted.toString().strip(), room);
+  }
+
   /** Lines no wider than {@code room}, broken at blanks; a single longer word is cut short. */
   static List<String> wrapped(Typeface face, double size, String text, double room) {
     List<String> lines = new ArrayList<>();

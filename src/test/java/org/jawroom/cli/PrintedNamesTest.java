@@ -118,6 +118,15 @@ class PrintedNamesTest {
     assertEquals("", err.toString());
   }
 
+  /** Two names may differ in their last letter alone. */
+  @Test
+  void draw_ofNamesOfAHundredWideLetters_hasEveryLetterOfBoth() throws Exception {
+    String name = "W".repeat(99) + "1";
+    rename("vises.csv", "plain", name);
+    assertEquals(0, run("draw", "roomy", name), err.toString());
+    assertTrue(text("draw").replace(" ", "").contains(name + "onroomy"), text("draw"));
+  }
+
   /** Returns the row, as people count. */
   private int rename(String table, String from, String to) throws Exception {
     List<String> lines = new ArrayList<>(Files.readAllLines(tables.resolve(table)));
