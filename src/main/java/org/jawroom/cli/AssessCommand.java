@@ -105,6 +105,7 @@ final class AssessCommand implements Callable<Integer> {
     if (candidates.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
+    candidates.get().forEach(new PrintedNames(reading.origins(), err)::of);
     List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
     List<JobOutcome> jobs = Solving.jobs(shop, workers, Progress.on(err));
     RunFacts facts = Facts.of(reading, shop, advice.stream().map(Advice::outcome).toList());

@@ -123,9 +123,24 @@ final class CardCommand implements Callable<Integer> {
 
   private int write(Reading reading, Shop shop, Machine machine, List<Vise> vises, CardPaper sheet)
       throws IOException {
+    PrintedNames printed = new PrintedNames(reading.origins(), spec.commandLine().getErr());
+    if (!PrintedNames.isReadable(machine.name())) {
+      spec.commandLine()
+          .getErr()
+          .println(
+              "No card for \"" + machine.name() + "\": " + PrintedNames.advice(machine.name()));
+      return ExitStatus.WRONG_USE;
+    }
+    Machine named = printed.of(machine);
     List<Explanation> cards = new ArrayList<>();
     for (Vise vise : vises) {
-      Explanation explanation = Advisor.explain(shop.settings(), machine, vise);
+      if (!PrintedNames.isReadable(vise.name())) {
+        spec.commandLine()
+            .getErr()
+            .println("No card for \"" + vise.name() + "\": " + PrintedNames.advice(vise.name()));
+        continue;
+      }
+      Explanation explanation = Advisor.explain(shop.settings(), named, printed.of(vise));
       Outcome outcome = explanation.advice().outcome();
       if (CardFacts.isPossible(outcome)) {
         cards.add(explanation);

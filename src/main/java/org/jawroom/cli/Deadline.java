@@ -4,17 +4,35 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 
-/** How much of the time given is left. */
-final class Deadline {
-  private Deadline() {}
+/**
+ * When the work must be over.
+ *
+ * @param left milliseconds until then, 0 or less from then on; {@link Long#MAX_VALUE}: no limit
+ * @param reserve milliseconds before it at which a solver is to stop by itself, so that what it has
+ *     found by then is not lost
+ */
+record Deadline(LongSupplier left, long reserve) {
+  private static final long MOST_RESERVE = 3_000;
+  private static final int PARTS = 10;
 
-  /** Milliseconds left of {@code seconds} from now on; without them, all the time in the world. */
-  static LongSupplier in(Optional<Long> seconds) {
+  /** {@code seconds} from now on; without them, never. */
+  static Deadline in(Optional<Long> seconds) {
     if (seconds.isEmpty()) {
-      return () -> Long.MAX_VALUE;
+      return new Deadline(() -> Long.MAX_VALUE, 0);
     }
     long start = System.nanoTime();
     long all = TimeUnit.SECONDS.toMillis(seconds.get());
-    return () -> all - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
+    return new Deadline(
+        () -> all - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start),
+        Math.min(all / PARTS, MOST_RESERVE));
+  }
+
+  boolean isLimit() {
+    return left.getAsLong() != Long.MAX_VALUE;
+  }
+
+  /** Milliseconds left to a solver. */
+  long toSolve() {
+    return left.getAsLong() - reserve;
   }
 }

@@ -82,7 +82,9 @@ final class DrawCommand implements Callable<Integer> {
     if (vise.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
-    Outcome outcome = Pairing.solve(shop.settings(), machine.get(), vise.get());
+    PrintedNames printed = new PrintedNames(reading.origins(), err);
+    Outcome outcome =
+        Pairing.solve(shop.settings(), printed.of(machine.get()), printed.of(vise.get()));
     PeopleUnit unit = PeopleUnits.of(reading, machine.get());
     if (!DrawingFile.write(output, unit, shop.settings(), outcome)) {
       err.println(

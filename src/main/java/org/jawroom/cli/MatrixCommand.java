@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.jawroom.report.Reports;
 import org.jawroom.report.Wanted;
 import org.jawroom.shop.Shop;
+import org.jawroom.tables.Origins;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
@@ -95,6 +96,9 @@ final class MatrixCommand implements Callable<Integer> {
     }
     Shop solved = part.get().shop();
     Wanted wanted = options.wanted(part.get(), shop, drawings);
+    if (drawings > 0) {
+      foresee(solved, wanted, reading.origins());
+    }
     MatrixRun run =
         new MatrixRun(reading, solved, wanted, workers, spec.commandLine().getOut(), err);
     if (output.equals(Output.STANDARD)) {
@@ -104,5 +108,27 @@ final class MatrixCommand implements Callable<Integer> {
       run.write(output);
     }
     return ExitStatus.DONE;
+  }
+
+  /** Says of drawings that are asked for how large they are, or why there are none. */
+  private void foresee(Shop shop, Wanted wanted, Origins origins) {
+    if (output.equals(Output.STANDARD) || !wanted.workbook()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--drawings are in the workbook, which this run does not write; leave out "
+              + (output.equals(Output.STANDARD) ? "-o -." : "--no-workbook."));
+    }
+    if (Foreseen.pairings(shop) > Wanted.DETAILED) {
+      spec.commandLine()
+          .getErr()
+          .println(
+              "No drawings: of more than "
+                  + Wanted.DETAILED
+                  + " pairings the workbook gives an overview. Take fewer machines with --machines,"
+                  + " or draw single pairings with jawroom draw.");
+    } else {
+      Foreseen.drawings(shop, drawings).check(spec, "ask for fewer drawings with --drawings");
+      new PrintedNames(origins, spec.commandLine().getErr()).announce(shop);
+    }
   }
 }

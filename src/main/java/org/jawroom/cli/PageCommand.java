@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.Outcome;
@@ -32,11 +33,19 @@ import picocli.CommandLine.Spec;
     footer = {
       "  jawroom page shop.xlsx",
       "  jawroom page tables -o shop.html --clearance 1/4in --show in",
+      "  jawroom page large --machines \"mill 1…mill 9\" -o part1.html",
       "",
       "Exit status: 0 done, whatever the verdicts; 1 the tables were refused; 2 wrong use; 3 a file could"
           + " not be read or written.",
     })
 final class PageCommand implements Callable<Integer> {
+
+  /** Up to how many pairings a page is small whatever they are. */
+  private static final long UNSEEN = 1_000;
+
+  /** How many pairings are solved beforehand to learn how large all become. */
+  private static final int SAMPLE = 240;
+
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -52,6 +61,13 @@ final class PageCommand implements Callable<Integer> {
       description = "the file to write, .html or .htm (${DEFAULT-VALUE})")
   private Path output;
 
+  @Option(
+      names = "--machines",
+      order = 2,
+      paramLabel = "A…B",
+      description = "only the machines from A to B, as the tables have them, or one alone")
+  private String machines;
+
   @Mixin private Threads threads;
 
   @Mixin private SettingOptions settings;
@@ -66,7 +82,17 @@ final class PageCommand implements Callable<Integer> {
       return Input.refuse(reading, err);
     }
     Output.check(spec, PageFile.destination(output), Input.files(input, reading));
-    Shop shop = reading.shop().get();
+    Shop whole = reading.shop().get();
+    Optional<Part> part =
+        machines == null ? Optional.of(Part.whole(whole)) : Part.of(whole, machines, err);
+    if (part.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    Shop shop = part.get().shop();
+    if (Foreseen.pairings(shop) > UNSEEN) {
+      Foreseen page = Foreseen.page(shop, PageFile.estimate(shop, Solving.sample(shop, SAMPLE)));
+      page.check(spec, "take fewer machines with --machines");
+    }
     List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     Path written = PageFile.write(output, shop, advice, Facts.of(reading, shop, outcomes));

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
 import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.Outcome;
-import org.jawroom.plan.Planner;
 import org.jawroom.plan.Wishes;
 import org.jawroom.report.PeopleUnit;
 import org.jawroom.report.PlanReports;
@@ -54,8 +54,8 @@ import picocli.CommandLine.Spec;
       "  jawroom plan shop.xlsx --machines \"knee mill; bench mill\" --cards",
       "  jawroom plan shop.xlsx --buy --budget 5000 --keep reports/plan.csv -o next",
       "",
-      "Exit status: 0 done; 1 the tables or the plan to keep were refused; 2 wrong use, or no such machine;"
-          + " 3 a file could not be read or written.",
+      "Exit status: 0 done; 1 the tables or the plan to keep were refused; 2 wrong use, no such machine, or no"
+          + " plan within the time limit; 3 a file could not be read or written.",
     })
 final class PlanCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -104,7 +104,9 @@ final class PlanCommand implements Callable<Integer> {
       names = "--time-limit",
       order = 6,
       paramLabel = "SECONDS",
-      description = "how long to look for a better plan (no limit)")
+      description =
+          "how long it may take until the files are written: then comes the best plan so far (no"
+              + " limit)")
   private Long seconds;
 
   @Option(
@@ -119,6 +121,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
+    Deadline deadline = Deadline.in(Optional.ofNullable(seconds));
     int workers = threads.count();
     Output.isFolder(spec, output);
     Budget money =
@@ -150,27 +153,19 @@ final class PlanCommand implements Callable<Integer> {
         return ExitStatus.REFUSED;
       }
     }
-    ShopCell cell = ShopCell.of(shop, Solving.cell(shop, workers, Progress.on(err)));
-    tell(reading, plan(cell, money, before, Progress.on(err)));
-    return ExitStatus.DONE;
-  }
-
-  private CellPlan plan(
-      ShopCell cell, Budget money, Optional<Map<Integer, Integer>> before, Progress progress) {
-    Wishes wishes =
-        money
-            .of(Wishes.none())
-            .within(Deadline.in(Optional.ofNullable(seconds)))
-            .tell(
-                step ->
-                    progress.step(
-                        step.aim() + ", step " + step.step() + " of at most " + step.steps()));
-    try {
-      return new CellPlan(
-          cell, Planner.plan(cell.cell(), before.map(wishes::keeping).orElse(wishes)), before);
-    } finally {
-      progress.clear();
+    Foreseen.plan(shop).check(spec, "take fewer machines with --machines");
+    Optional<CellPlan> plan =
+        new PlanSearch(money.of(Wishes.none()), before, workers, deadline)
+            .of(shop, Progress.on(err));
+    if (plan.isEmpty()) {
+      err.println(
+          "No plan was found within --time-limit "
+              + seconds
+              + ". Nothing was written; give it more time, or fewer --machines.");
+      return ExitStatus.WRONG_USE;
     }
+    tell(reading, plan.get());
+    return ExitStatus.DONE;
   }
 
   private void tell(Reading reading, CellPlan plan) throws IOException {
@@ -187,21 +182,30 @@ final class PlanCommand implements Callable<Integer> {
   private Optional<byte[]> cards(Reading reading, CellPlan plan, RunFacts facts)
       throws IOException {
     Shop shop = plan.of().shop();
+    PrintWriter err = spec.commandLine().getErr();
+    PrintedNames printed = new PrintedNames(reading.origins(), err);
     List<Explanation> pages = new ArrayList<>();
     for (CellPlan.Row row : plan.rows()) {
       if (row.given().isPresent()) {
         Outcome outcome = plan.pairing(row).outcome();
-        if (CardFacts.isPossible(outcome)) {
-          pages.add(Advisor.explain(shop.settings(), outcome.machine(), outcome.vise()));
+        Optional<String> unreadable =
+            Stream.of(outcome.machine().name(), outcome.vise().name())
+                .filter(name -> !PrintedNames.isReadable(name))
+                .findFirst();
+        if (unreadable.isPresent()) {
+          err.println(
+              "No card for \"" + unreadable.get() + "\": " + PrintedNames.advice(unreadable.get()));
+        } else if (CardFacts.isPossible(outcome)) {
+          pages.add(
+              Advisor.explain(
+                  shop.settings(), printed.of(outcome.machine()), printed.of(outcome.vise())));
         } else {
-          spec.commandLine()
-              .getErr()
-              .println(
-                  "No card for \""
-                      + outcome.vise().name()
-                      + "\" on \""
-                      + outcome.machine().name()
-                      + "\": it stands there for its jobs only, each in its own place; see the sheet Jobs.");
+          err.println(
+              "No card for \""
+                  + outcome.vise().name()
+                  + "\" on \""
+                  + outcome.machine().name()
+                  + "\": it stands there for its jobs only, each in its own place; see the sheet Jobs.");
         }
       }
     }

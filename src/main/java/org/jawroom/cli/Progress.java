@@ -11,7 +11,7 @@ final class Progress {
   private static final int LINE = WIDTH + 45;
 
   private final PrintWriter err;
-  private final boolean shown;
+  private boolean shown;
   private int filled = -1;
 
   private Progress(PrintWriter err, boolean shown) {
@@ -34,7 +34,7 @@ final class Progress {
     return new Progress(err, true);
   }
 
-  void show(long done, long all) {
+  synchronized void show(long done, long all) {
     int now = all == 0 ? WIDTH : (int) (done * WIDTH / all);
     if (shown && now != filled) {
       filled = now;
@@ -45,7 +45,7 @@ final class Progress {
   }
 
   /** Says what is being done where nobody knows how long it takes. */
-  void step(String words) {
+  synchronized void step(String words) {
     if (shown) {
       String line = "planning: " + words;
       String cut = line.length() <= LINE ? line : line.substring(0, LINE);
@@ -56,11 +56,17 @@ final class Progress {
   }
 
   /** Takes the bar away, so that what follows starts on a clean line. */
-  void clear() {
+  synchronized void clear() {
     if (shown && filled >= 0) {
       err.print("\r" + " ".repeat(LINE) + "\r");
       err.flush();
       filled = -1;
     }
+  }
+
+  /** Takes the bar away for good: work that was left unfinished may go on for a while. */
+  synchronized void end() {
+    clear();
+    shown = false;
   }
 }

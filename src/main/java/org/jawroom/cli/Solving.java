@@ -45,6 +45,23 @@ final class Solving {
         (machine, vise) -> Advisor.advise(shop.settings(), pairings, machine, vise));
   }
 
+  /** The same of at most {@code most} pairings from everywhere in the shop. */
+  static List<Advice> sample(Shop shop, int most) {
+    ShopPairings pairings = ShopPairings.of(shop);
+    int machines = shop.machines().size();
+    int vises = shop.vises().size();
+    long all = (long) machines * vises;
+    long count = Math.min(most, all);
+    List<Advice> sample = new ArrayList<>();
+    for (long i = 0; i < count; i++) {
+      // Machines evenly; vises evenly too, and another one for each machine.
+      int machine = (int) (i * machines / count);
+      int vise = (int) ((i * vises / count + i) % vises);
+      sample.add(Advisor.advise(shop.settings(), pairings, machine, vise));
+    }
+    return sample;
+  }
+
   /**
    * The same, in runs of pairings handed on in that order.
    *

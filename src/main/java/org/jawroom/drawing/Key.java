@@ -19,7 +19,7 @@ record Key(Graphics2D pen, double left, double top, double width) {
           new Entry(Ink.GUARD_SWEPT, "swept over the travel"),
           new Entry(Ink.GUARD_OVERHEAD, "passes over or under"));
 
-  private static final double SIZE = 6.5;
+  static final double SIZE = 6.5;
 
   void paint() {
     double column = width / 2;

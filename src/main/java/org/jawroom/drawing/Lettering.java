@@ -3,7 +3,6 @@ package org.jawroom.drawing;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -15,14 +14,14 @@ final class Lettering {
   static final double PLAIN = 8;
   static final double LARGE = 10.5;
 
-  private static final FontRenderContext EXACT =
-      new FontRenderContext(new AffineTransform(), true, true);
   private static final Color HALO = Color.WHITE;
 
   private Lettering() {}
 
   static double width(Typeface face, double size, String text) {
-    return face.sized(size).getStringBounds(Typeface.shown(text), EXACT).getWidth();
+    return TextRun.of(Typeface.shown(text)).stream()
+        .mapToDouble(run -> run.width(face, size))
+        .sum();
   }
 
   /** Starts at x, on the line y. */
@@ -30,7 +29,16 @@ final class Lettering {
     Font font = face.sized(size);
     pen.setFont(font);
     pen.setColor(Color.BLACK);
-    pen.drawString(Typeface.shown(text), (float) x, (float) y);
+    double at = x;
+    for (TextRun run : TextRun.of(Typeface.shown(text))) {
+      if (run.outlined()) {
+        AffineTransform there = AffineTransform.getTranslateInstance(at, y);
+        pen.fill(there.createTransformedShape(run.outline(face, size)));
+      } else {
+        pen.drawString(run.text(), (float) at, (float) y);
+      }
+      at += run.width(face, size);
+    }
   }
 
   /** The same on white, so that it is read over lines. */
@@ -48,9 +56,25 @@ final class Lettering {
     }
     int end = text.length();
     while (end > 0 && width(face, size, text.substring(0, end).strip() + "…") > room) {
-      end = text.offsetByCodePoints(end, -1);
+      end = TextRun.before(text, end);
     }
     return text.substring(0, end).strip() + "…";
+  }
+
+  /** Lines no wider than {@code room} with every letter of the text: broken in words too long. */
+  static List<String> whole(Typeface face, double size, String text, double room) {
+    StringBuilder parted = new StringBuilder();
+    for (String word : text.split(" ")) {
+      int from = 0;
+      for (int at = 0; at < word.length(); at = TextRun.next(word, at)) {
+        if (at > from && width(face, size, word.substring(from, TextRun.next(word, at))) > room) {
+          parted.append(word, from, at).append(' ');
+          from = at;
+        }
+      }
+      parted.append(word, from, word.length()).append(' ');
+    }
+    return wrapped(face, size, parted.toString().strip(), room);
   }
 
   /** Lines no wider than {@code room}, broken at blanks; a single longer word is cut short. */

@@ -30,15 +30,14 @@ final class TitleBlock {
     pen.setStroke(THIN);
     pen.setColor(Color.BLACK);
     pen.draw(frame);
-    List<String> title = lines(Typeface.BOLD, Lettering.LARGE, caption.title());
-    write(
-        Typeface.BOLD, Lettering.LARGE, title.subList(0, Math.min(MAX_TITLE_LINES, title.size())));
+    title(caption.title());
     rule();
     double bottom = frame.getMaxY() - captionHeight(caption) - 46;
+    double size = goes(caption.lines(), Lettering.PLAIN, bottom) ? Lettering.PLAIN : Key.SIZE;
     for (String line : caption.lines()) {
-      List<String> wrapped = lines(Typeface.PLAIN, Lettering.PLAIN, line);
-      if (y + wrapped.size() * (Lettering.PLAIN + 1.5) <= bottom) {
-        write(Typeface.PLAIN, Lettering.PLAIN, wrapped);
+      List<String> wrapped = lines(Typeface.PLAIN, size, line);
+      if (y + wrapped.size() * (size + 1.5) <= bottom) {
+        write(Typeface.PLAIN, size, wrapped);
       }
     }
     y = bottom;
@@ -50,6 +49,26 @@ final class TitleBlock {
     y += 15;
     rule();
     write(Typeface.BOLD, Lettering.SMALL, lines(Typeface.BOLD, Lettering.SMALL, caption.caution()));
+  }
+
+  /** Both names with every letter, since others may differ in the last: the longer, the smaller. */
+  private void title(String text) {
+    double size = Lettering.LARGE;
+    double room = frame.getWidth() - 9;
+    List<String> lines = Lettering.whole(Typeface.BOLD, size, text, room);
+    if (lines.size() > MAX_TITLE_LINES) {
+      size = Lettering.SMALL;
+      lines = Lettering.whole(Typeface.BOLD, size, text, room);
+    }
+    write(Typeface.BOLD, size, lines);
+  }
+
+  private boolean goes(List<String> lines, double size, double bottom) {
+    return y
+            + lines.stream()
+                .mapToDouble(line -> lines(Typeface.PLAIN, size, line).size() * (size + 1.5))
+                .sum()
+        <= bottom;
   }
 
   private double captionHeight(Caption caption) {

@@ -5,14 +5,19 @@ import java.awt.FontFormatException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 
 /**
- * Liberation Sans, the one typeface of every picture and page: the same letters, and so the same
- * line lengths, whatever fonts a machine has.
+ * Liberation Sans, the typeface of every picture and page: the same letters, and so the same line
+ * lengths, whatever fonts a machine has. Letters that it lacks come from the machine's fonts; see
+ * {@link TextRun}.
  */
 public enum Typeface {
   PLAIN("Regular"),
   BOLD("Bold");
+
+  /** Between letters of some scripts and pictures; names may have them. */
+  private static final String JOINERS = "\u200c\u200d\ufe0e\ufe0f";
 
   private final String file;
   private final Font font;
@@ -39,14 +44,63 @@ public enum Typeface {
   }
 
   /**
-   * {@code text} as it can be shown: what has no letter, or would turn others round, becomes a dot.
+   * {@code text} as it can be shown: what neither this typeface nor a font of the machine has, or
+   * what would turn others round, becomes a dot.
    */
   public static String shown(String text) {
     StringBuilder shown = new StringBuilder();
-    text.codePoints()
-        .map(letter -> PLAIN.font.canDisplay(letter) && !isUnseen(letter) ? letter : '·')
-        .forEach(shown::appendCodePoint);
+    int before = ' ';
+    for (int letter : text.codePoints().toArray()) {
+      boolean joins = JOINERS.indexOf(letter) >= 0 && isForeign(before);
+      before = joins || canShow(letter) ? letter : '·';
+      shown.appendCodePoint(before);
+    }
     return shown.toString();
+  }
+
+  /** The letters of {@code text} that are shown as dots, each once. */
+  public static List<String> lacking(String text) {
+    return text.codePoints()
+        .filter(letter -> JOINERS.indexOf(letter) < 0 && !canShow(letter))
+        .distinct()
+        .mapToObj(Character::toString)
+        .toList();
+  }
+
+  private static boolean canShow(int letter) {
+    return !isUnseen(letter) && (PLAIN.font.canDisplay(letter) || isOfTheSystem(letter));
+  }
+
+  /** What a private-use letter looks like is a matter between one font and its users. */
+  private static boolean isOfTheSystem(int letter) {
+    int type = Character.getType(letter);
+    return type != Character.PRIVATE_USE
+        && type != Character.UNASSIGNED
+        && SystemFonts.have(letter);
+  }
+
+  /**
+   * Whether the built-in typeface cannot write {@code letter} by itself, as it stands in a line.
+   */
+  static boolean isForeign(int letter) {
+    byte direction = Character.getDirectionality(letter);
+    return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+        || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC
+        || isMark(letter)
+        || JOINERS.indexOf(letter) >= 0
+        || !PLAIN.font.canDisplay(letter);
+  }
+
+  /** Whether the built-in typeface has every letter. */
+  static boolean hasAll(String letters) {
+    return letters.codePoints().allMatch(PLAIN.font::canDisplay);
+  }
+
+  private static boolean isMark(int letter) {
+    int type = Character.getType(letter);
+    return type == Character.NON_SPACING_MARK
+        || type == Character.ENCLOSING_MARK
+        || type == Character.COMBINING_SPACING_MARK;
   }
 
   private static boolean isUnseen(int letter) {

@@ -31,6 +31,11 @@ public record Plan(
     stages = List.copyOf(stages);
   }
 
+  /** The same with other remedies for the jobs it leaves. */
+  Plan with(List<Unheld> remedies) {
+    return new Plan(machines, held, remedies, purchases, cost, stages);
+  }
+
   /** Whether no better plan exists, for any aim; the order of the tables is none. */
   public boolean isProven() {
     return stages.stream().allMatch(stage -> stage.proven() || stage.aim() == Aim.ORDER);

@@ -13,33 +13,39 @@ public final class Planner {
    */
   public static Plan plan(Cell cell, Wishes wishes) {
     Task task = new Task(cell, wishes.buy(), wishes.budget(), wishes.keep());
-    Stages stages =
-        new Stages(task, start(task, wishes), wishes.remainingMillis(), wishes.listener())
-            .pursue(task.aims())
-            .inOrder();
-    Choice best = stages.best();
+    Stages stages = new Stages(task, start(task, wishes), wishes);
+    stages.pursue(task.aims()).inOrder();
+    Plan unremedied = plan(task, stages.best(), stages.stages());
+    List<Unheld> remedies =
+        new Remedies(cell, unremedied.purchases(), unremedied.held(), wishes)
+            .all(unheld -> wishes.found().accept(unremedied.with(unheld)));
+    return unremedied.with(remedies);
+  }
+
+  /** The plan that a choice makes, its remedies not looked for. */
+  static Plan plan(Task task, Choice choice, List<Stage> stages) {
     List<Integer> held = new ArrayList<>();
-    task.groups().stream().filter(best::holds).forEach(group -> held.addAll(group.jobs()));
+    task.groups().stream().filter(choice::holds).forEach(group -> held.addAll(group.jobs()));
     held.sort(null);
-    List<Purchase> purchases = Shopping.list(task, best);
+    List<Purchase> purchases = Shopping.list(task, choice);
     return new Plan(
-        SettingOut.of(task, best),
+        SettingOut.of(task, choice),
         held,
-        new Remedies(cell, purchases, held, wishes).all(),
+        Remedies.notSought(task.cell(), held),
         purchases,
         Shopping.cost(purchases),
-        stages.stages());
+        stages);
   }
 
   /**
-   * What stands there now, if that may stay as it is: where time is short, something must be in
-   * hand.
+   * What stands there now, if that may stay as it is, else what is found without a solver: where
+   * time is short, something must be in hand.
    */
   private static Choice start(Task task, Wishes wishes) {
     return wishes
         .keep()
         .map(now -> Choice.kept(task))
         .filter(task::allows)
-        .orElseGet(() -> Choice.bare(task));
+        .orElseGet(() -> FirstChoice.of(task));
   }
 }

@@ -2,11 +2,14 @@ package org.jawroom.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 /**
  * For each job left: the cheapest purchase with which it is held beside all jobs the plan holds.
@@ -24,18 +27,30 @@ final class Remedies {
     this.wishes = wishes;
   }
 
-  List<Unheld> all() {
-    List<Integer> left = new ArrayList<>();
-    for (int job = 0; job < cell.jobs().size(); job++) {
-      left.add(job);
-    }
-    left.removeAll(held);
+  /** For each of the jobs that are not {@code held}: nothing was looked for. */
+  static List<Unheld> notSought(Cell cell, List<Integer> held) {
+    Set<Integer> there = new HashSet<>(held);
+    return IntStream.range(0, cell.jobs().size())
+        .filter(job -> !there.contains(job))
+        .mapToObj(job -> new Unheld(job, Unheld.Remedy.NOT_SOUGHT, List.of(), 0, false))
+        .toList();
+  }
+
+  /**
+   * One for each job left.
+   *
+   * @param soFar takes the list after each job, the others not sought yet
+   */
+  List<Unheld> all(Consumer<List<Unheld>> soFar) {
     Map<Set<Pick>, Unheld> same = new HashMap<>();
-    List<Unheld> all = new ArrayList<>();
-    for (int job : left) {
-      wishes.listener().accept(new Progress(Aim.REMEDY, all.size() + 1, left.size()));
+    List<Unheld> all = new ArrayList<>(notSought(cell, held));
+    soFar.accept(all);
+    for (int place = 0; place < all.size(); place++) {
+      int job = all.get(place).job();
+      wishes.listener().accept(new Progress(Aim.REMEDY, place + 1, all.size()));
       Unheld one = same.computeIfAbsent(cell.jobs().get(job).heldBy(), picks -> of(job));
-      all.add(new Unheld(job, one.remedy(), one.purchases(), one.cost(), one.proven()));
+      all.set(place, new Unheld(job, one.remedy(), one.purchases(), one.cost(), one.proven()));
+      soFar.accept(all);
     }
     return all;
   }

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.LongSupplier;
 import java.util.function.ToLongFunction;
 
 /**
@@ -16,32 +14,43 @@ import java.util.function.ToLongFunction;
 final class Stages {
 
   private final Task task;
-  private final LongSupplier remainingMillis;
-  private final Consumer<Progress> listener;
+  private final Wishes wishes;
   private final Demands demands = new Demands();
   private final List<Stage> stages = new ArrayList<>();
   private Choice best;
 
-  Stages(Task task, Choice start, LongSupplier remainingMillis, Consumer<Progress> listener) {
+  Stages(Task task, Choice start, Wishes wishes) {
     this.task = task;
+    this.wishes = wishes;
     this.best = start;
-    this.remainingMillis = remainingMillis;
-    this.listener = listener;
+  }
+
+  /** Takes over a choice, and hands on the plan that it makes, what is left to do not proven. */
+  private void better(Choice choice) {
+    best = choice;
+    List<Stage> told = new ArrayList<>(stages);
+    List<Aim> aims = task.aims();
+    aims.subList(Math.min(stages.size(), aims.size()), aims.size())
+        .forEach(aim -> told.add(new Stage(aim, task.value(aim, best), false)));
+    told.add(new Stage(Aim.ORDER, 0, false));
+    wishes.found().accept(Planner.plan(task, best, told));
   }
 
   /** Works through {@code aims}. */
   Stages pursue(List<Aim> aims) {
+    better(best);
     for (Aim aim : aims) {
       boolean proven = aim == Aim.MARGIN ? widestLeastMargin() : most(aim);
       long value = task.value(aim, best);
       demands.reach(aim, value);
       stages.add(new Stage(aim, value, proven));
+      better(best);
     }
     return this;
   }
 
   private boolean most(Aim aim) {
-    listener.accept(new Progress(aim, 1, 1));
+    wishes.listener().accept(new Progress(aim, 1, 1));
     if (task.value(aim, best) >= task.ceiling(aim)) {
       return true;
     }
@@ -50,7 +59,7 @@ final class Stages {
 
   /** Takes over a better choice; true if none is better still. */
   private boolean ask(Formulation formulation, ToLongFunction<Choice> value) {
-    long millis = remainingMillis.getAsLong();
+    long millis = wishes.remainingMillis().getAsLong();
     if (millis <= 0) {
       return false;
     }
@@ -59,7 +68,7 @@ final class Stages {
     formulation
         .read(answer.values())
         .filter(choice -> value.applyAsLong(choice) > value.applyAsLong(best))
-        .ifPresent(choice -> best = choice);
+        .ifPresent(this::better);
     return answer.state() == Solver.State.OPTIMAL
         && program.isCertain()
         && value.applyAsLong(best) == program.value(answer.objective());
@@ -76,10 +85,10 @@ final class Stages {
       if (above - held <= 1) {
         return true;
       }
-      listener.accept(new Progress(Aim.MARGIN, ++step, questions));
+      wishes.listener().accept(new Progress(Aim.MARGIN, ++step, questions));
       int middle = (held + above) >>> 1;
       Demands with = new Demands(demands).reach(Aim.MARGIN, margins[middle]);
-      long millis = remainingMillis.getAsLong();
+      long millis = wishes.remainingMillis().getAsLong();
       if (millis <= 0) {
         return false;
       }
@@ -87,7 +96,7 @@ final class Stages {
       Solver.Answer answer = Solver.maximise(formulation.program(), millis);
       Optional<Choice> found = formulation.read(answer.values());
       if (found.isPresent()) {
-        best = found.orElseThrow();
+        better(found.orElseThrow());
       } else if (answer.state() == Solver.State.INFEASIBLE && formulation.program().isCertain()) {
         above = middle;
       } else {
@@ -110,7 +119,7 @@ final class Stages {
     boolean proven = true;
     int machines = task.cell().machines().size();
     for (int first = 0; first < machines; ) {
-      listener.accept(new Progress(Aim.ORDER, first + 1, machines));
+      wishes.listener().accept(new Progress(Aim.ORDER, first + 1, machines));
       Ranking ranking = Ranking.from(task, first, task.value(Aim.MARGIN, best));
       if (ranking.of(best) < ranking.ceiling()) {
         proven &= ask(Formulation.earliest(task, demands, ranking), ranking::of);

@@ -12,6 +12,8 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.jawroom.advice.Assessed;
 import org.jawroom.advice.Assessment;
 import org.jawroom.drawing.PdfFaces;
+import org.jawroom.drawing.PdfOutlines;
+import org.jawroom.drawing.TextRun;
 import org.jawroom.drawing.Typeface;
 import org.jawroom.placement.Verdict;
 
@@ -248,12 +250,21 @@ final class AssessPage {
       throws IOException {
     double baseline = top - cell.size();
     for (String line : cell.lines()) {
-      pen.beginText();
-      pen.setFont(faces.get(cell.face()), (float) cell.size());
-      pen.setNonStrokingColor(cell.ink());
-      pen.newLineAtOffset((float) cell.left(), (float) baseline);
-      pen.showText(line);
-      pen.endText();
+      double at = cell.left();
+      for (TextRun run : TextRun.of(line)) {
+        if (run.outlined()) {
+          pen.setNonStrokingColor(cell.ink());
+          PdfOutlines.write(pen, run, cell.face(), cell.size(), at, baseline);
+        } else {
+          pen.beginText();
+          pen.setFont(faces.get(cell.face()), (float) cell.size());
+          pen.setNonStrokingColor(cell.ink());
+          pen.newLineAtOffset((float) at, (float) baseline);
+          pen.showText(run.text());
+          pen.endText();
+        }
+        at += run.width(cell.face(), cell.size());
+      }
       baseline -= cell.size() * LEADING;
     }
   }

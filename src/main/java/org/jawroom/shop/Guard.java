@@ -98,6 +98,11 @@ public record Guard(
     return reading == Column.GUARD_GAP;
   }
 
+  /** The same guard under another name. */
+  public Guard withName(String name) {
+    return new Guard(reading, name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
+  }
+
   /** The same guard taped at another gap. */
   public Guard withGap(Dimension gap) {
     return new Guard(reading, name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);

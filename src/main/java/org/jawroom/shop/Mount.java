@@ -20,4 +20,9 @@ public record Mount(String name, boolean own, List<Bolt> bolts) {
       throw new IllegalArgumentException("mount " + name + " has no bolts");
     }
   }
+
+  /** The same mount under another name. */
+  public Mount withName(String name) {
+    return new Mount(name, own, bolts);
+  }
 }

@@ -26,6 +26,11 @@ public record VisePart(
     tolerance.ifPresent(length -> Check.notNegative("tolerance", length));
   }
 
+  /** The same part under another name. */
+  public VisePart withName(String name) {
+    return new VisePart(name, when, uClosed, uOpen, v, w, tolerance);
+  }
+
   /** The same part counting in another situation. */
   public VisePart withWhen(When when) {
     return new VisePart(name, when, uClosed, uOpen, v, w, tolerance);

@@ -30,6 +30,17 @@ class PageCommandTest {
   }
 
   @Test
+  void page_ofSomeMachines_hasNoOthers() throws Exception {
+    Path demo = Path.of("inputs", "demo");
+    Path page = folder.resolve("part.html");
+    assertEquals(0, run(demo, "-o", page.toString(), "--machines", "knee mill"), err.toString());
+    assertTrue(Files.readString(page).contains("\"name\":\"knee mill\""));
+    assertFalse(Files.readString(page).contains("\"name\":\"small closed mill\""));
+    assertEquals(2, run(demo, "-o", page.toString(), "--machines", "knee mil"));
+    assertTrue(err.toString().contains("did you mean \"knee mill\"?"), err.toString());
+  }
+
+  @Test
   void page_ofRefusedTables_writesNothing() throws Exception {
     Path tables = Files.createDirectory(folder.resolve("tables"));
     Files.writeString(tables.resolve("machines.csv"), "machine\nmill\n");

@@ -13,11 +13,23 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.jawroom.cell.CellPairing;
+import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.ShopCell;
+import org.jawroom.placement.Outcome;
+import org.jawroom.plan.Wishes;
+import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.PlanReports;
+import org.jawroom.report.PlanText;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Reading;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -152,14 +164,37 @@ class PlanCommandTest {
   }
 
   @Test
-  void timeLimit_ofNothing_neverClaimsThatNoBetterPlanExists() throws Exception {
-    assertEquals(0, plan("--time-limit", "0"));
+  void timeLimit_ofNothing_isStatus2AndWritesNothing() {
+    assertEquals(2, plan("--time-limit", "0"));
 
-    assertFalse(out.toString().contains(BETTER), out.toString());
-    assertTrue(
-        out.toString().contains("A better plan may exist; not proven: the most jobs held"),
-        out.toString());
-    assertTrue(out.toString().contains("--time-limit"), out.toString());
+    assertEquals("", out.toString());
+    assertEquals(
+        List.of(
+            "No plan was found within --time-limit 0. Nothing was written; give it more time, or"
+                + " fewer --machines."),
+        err.toString().lines().toList());
+    assertFalse(Files.exists(reports));
+  }
+
+  /** The solver gets no time at all, the rest as much as it needs. */
+  @Test
+  void timeLimit_overBeforeTheSolver_givesWhatIsThereAndClaimsNothing() throws Exception {
+    Reading reading = Input.read(tables, Map.of());
+    Shop read = reading.shop().orElseThrow();
+    Shop shop = ShopCell.planned(read, read.machines());
+    Deadline deadline = new Deadline(() -> 600_000, 600_000);
+    CellPlan plan =
+        new PlanSearch(Wishes.none(), Optional.empty(), 2, deadline)
+            .of(shop, Progress.on(new PrintWriter(err)))
+            .orElseThrow();
+    List<Outcome> outcomes = plan.of().pairings().stream().map(CellPairing::outcome).toList();
+    PlanReports.write(reports, plan, Facts.of(reading, shop, outcomes), Optional.empty());
+
+    assertFalse(plan.plan().machines().isEmpty());
+    String text = String.join("\n", PlanText.lines(plan, PeopleUnit.MM, List.of()));
+    assertFalse(text.contains(BETTER), text);
+    assertTrue(text.contains("A better plan may exist; not proven: the most jobs held"), text);
+    assertTrue(text.contains("--time-limit"), text);
     XSSFSheet sheet = workbook().getSheet("Plan");
     assertEquals("Plan: a better plan may exist", sheet.getRow(0).getCell(0).getStringCellValue());
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -21,15 +22,17 @@ class TimeLimitTest {
               + " | J 1:0/0,1/0 1:0/1,1/1 1:0/2");
 
   @Test
-  void plan_noTimeAtAll_isEmptyAndClaimsNothing() {
+  void plan_noTimeAtAll_isWhatStockAllowsAndClaimsNothing() {
+    // Machine 0 gets the first of the vises that hold one job, machine 1 the one that holds
+    // another.
     Plan plan = Planner.plan(ASKED.cell(), ASKED.wishes().within(() -> 0));
-    assertEquals(List.of(), plan.machines());
-    assertEquals(List.of(), plan.held());
+    assertEquals("{0=0, 1=1}", plan.kinds().toString());
+    // Both jobs that anything holds, and both machines: more there is not, so these two are proven.
+    assertEquals(List.of(0, 1), plan.held());
     assertFalse(plan.isProven());
     assertFalse(plan.isUnique());
     assertEquals(
-        "a better plan may exist; not proven: the most jobs held, the most machines equipped, "
-            + "the most vises set out",
+        "a better plan may exist; not proven: the largest least margin, the most vises set out",
         plan.statement());
     assertTrue(
         plan.unheld().stream()
@@ -65,6 +68,27 @@ class TimeLimitTest {
         assertEquals(whole.stages().get(stage), plan.stages().get(stage));
       }
     }
+  }
+
+  /** Whoever takes the last plan handed on never has a worse one than those before it. */
+  @Test
+  void plan_handedOnOnTheWay_getsBetterAndEndsAsThePlan() {
+    List<Plan> found = new ArrayList<>();
+    Plan plan = Planner.plan(ASKED.cell(), ASKED.wishes().find(found::add));
+    assertEquals(plan, found.get(found.size() - 1));
+    for (int i = 1; i < found.size(); i++) {
+      List<Long> before = found.get(i - 1).stages().stream().map(Stage::value).toList();
+      List<Long> after = found.get(i).stages().stream().map(Stage::value).toList();
+      assertTrue(Arrays.compare(numbers(before), numbers(after)) <= 0, before + " then " + after);
+    }
+    Plan first = found.get(0);
+    assertFalse(first.isProven());
+    assertEquals(plan.stages().size(), first.stages().size());
+    assertEquals(Unheld.Remedy.NOT_SOUGHT, first.unheld().get(0).remedy());
+  }
+
+  private static long[] numbers(List<Long> values) {
+    return values.stream().mapToLong(value -> value).toArray();
   }
 
   @Test

@@ -5,13 +5,19 @@ import java.util.HashMap;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.jawroom.drawing.PdfFaces;
+import org.jawroom.drawing.TextRun;
 import org.jawroom.drawing.Typeface;
 
 /** The letters of one document and how wide they are. */
 final class Letters {
 
+  private static final int PER_MILLE = 1000;
+
+  /** Outlines in one weight. */
+  private record Outlined(TextRun run, boolean isBold) {}
+
   private final PdfFaces faces;
-  private final Map<Integer, String> printable = new HashMap<>();
+  private final Map<Outlined, Double> outlines = new HashMap<>();
   private final Map<Integer, Float> plainWidths = new HashMap<>();
   private final Map<Integer, Float> boldWidths = new HashMap<>();
 
@@ -20,16 +26,28 @@ final class Letters {
   }
 
   PDFont font(boolean isBold) {
-    return faces.get(isBold ? Typeface.BOLD : Typeface.PLAIN);
+    return faces.get(face(isBold));
   }
 
   /** How wide {@link #printable} text is, in points. */
   double width(String text, boolean isBold, double size) {
+    return TextRun.of(text).stream().mapToDouble(run -> width(run, isBold, size)).sum();
+  }
+
+  /** How wide one stretch of it is. */
+  double width(TextRun run, boolean isBold, double size) {
+    if (run.outlined()) {
+      return outlines.computeIfAbsent(
+              new Outlined(run, isBold), one -> run.width(face(isBold), PER_MILLE))
+          / PER_MILLE
+          * size;
+    }
     Map<Integer, Float> widths = isBold ? boldWidths : plainWidths;
-    return text.codePoints()
+    return run.text()
+            .codePoints()
             .mapToDouble(letter -> widths.computeIfAbsent(letter, one -> width(one, isBold)))
             .sum()
-        / 1000
+        / PER_MILLE
         * size;
   }
 
@@ -41,17 +59,14 @@ final class Letters {
     }
   }
 
+  static Typeface face(boolean isBold) {
+    return isBold ? Typeface.BOLD : Typeface.PLAIN;
+  }
+
   /**
-   * With a dot for every letter that the typeface lacks, or that steers the text rather than being
-   * seen.
+   * With a dot for every letter that no font has, or that steers the text rather than being seen.
    */
   String printable(String text) {
-    StringBuilder shown = new StringBuilder();
-    text.codePoints()
-        .mapToObj(
-            letter ->
-                printable.computeIfAbsent(letter, one -> Typeface.shown(Character.toString(one))))
-        .forEach(shown::append);
-    return shown.toString();
+    return Typeface.shown(text);
   }
 }

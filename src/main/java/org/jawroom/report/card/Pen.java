@@ -4,6 +4,8 @@ import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.util.Matrix;
+import org.jawroom.drawing.PdfOutlines;
+import org.jawroom.drawing.TextRun;
 
 /** Draws on a page in points from its upper left corner, y down. */
 final class Pen {
@@ -19,11 +21,19 @@ final class Pen {
 
   /** Text that is {@link Letters#printable}, from {@code x}, on the line at {@code y}. */
   void text(double x, double y, double size, boolean bold, String text) throws IOException {
-    page.beginText();
-    page.setFont(letters.font(bold), (float) size);
-    page.newLineAtOffset((float) x, up(y));
-    page.showText(text);
-    page.endText();
+    double at = x;
+    for (TextRun run : TextRun.of(text)) {
+      if (run.outlined()) {
+        PdfOutlines.write(page, run, Letters.face(bold), size, at, up(y));
+      } else {
+        page.beginText();
+        page.setFont(letters.font(bold), (float) size);
+        page.newLineAtOffset((float) at, up(y));
+        page.showText(run.text());
+        page.endText();
+      }
+      at += letters.width(run, bold, size);
+    }
   }
 
   void line(double fromX, double fromY, double toX, double toY, double thick) throws IOException {

@@ -3,6 +3,7 @@ package org.jawroom.report.card;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.drawing.TextRun;
 
 /**
  * Words in lines, broken between words, and within one only where it is longer than a line.
@@ -90,11 +91,10 @@ record Prose(List<Line> lines, double size, double indent, String marker) implem
       endLine();
       String rest = word;
       while (!fits(rest, isBold)) {
-        int most = 1;
-        while (fits(rest.substring(0, rest.offsetByCodePoints(0, most + 1)), isBold)) {
-          most++;
+        int end = TextRun.next(rest, 0);
+        while (fits(rest.substring(0, TextRun.next(rest, end)), isBold)) {
+          end = TextRun.next(rest, end);
         }
-        int end = rest.offsetByCodePoints(0, most);
         append(rest.substring(0, end), isBold);
         endLine();
         rest = rest.substring(end);

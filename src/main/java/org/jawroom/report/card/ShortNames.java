@@ -1,7 +1,9 @@
 package org.jawroom.report.card;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jawroom.drawing.TextRun;
 
 /** Cuts long names so that a page holds them. */
 final class ShortNames {
@@ -26,7 +28,7 @@ final class ShortNames {
 
   /**
    * Its first and last letters about an ellipsis, {@code longest} in all; as it stands if no longer
-   * than that.
+   * than that. A letter is what people see as one.
    */
   static String cut(String text, int longest) {
     if (length(text) <= longest) {
@@ -34,12 +36,23 @@ final class ShortNames {
     }
     int tail = longest / 3;
     int head = longest - 1 - tail;
-    return text.substring(0, text.offsetByCodePoints(0, head))
+    List<Integer> ends = ends(text);
+    return text.substring(0, ends.get(head - 1))
         + "…"
-        + text.substring(text.offsetByCodePoints(text.length(), -tail));
+        + text.substring(ends.get(ends.size() - tail - 1));
   }
 
   private static int length(String text) {
-    return text.codePointCount(0, text.length());
+    return ends(text).size();
+  }
+
+  /** Where each letter ends. */
+  private static List<Integer> ends(String text) {
+    List<Integer> ends = new ArrayList<>();
+    for (int at = 0; at < text.length(); ) {
+      at = TextRun.next(text, at);
+      ends.add(at);
+    }
+    return ends;
   }
 }

@@ -15,7 +15,7 @@
  *
  * <p><b>Promised:</b> every card is exactly one page: type and, after it, names shrink until it is.
  * The fonts are embedded, the text can be searched, the drawing is vectors, and the same inputs
- * give the same bytes. A letter the typeface lacks, or one that would steer the text, is shown as a
- * dot.
+ * give the same bytes. A letter that neither the typeface nor a font of the machine has, or one
+ * that would steer the text, is shown as a dot; see {@link org.jawroom.drawing.TextRun}.
  */
 package org.jawroom.report.card;

@@ -69,6 +69,21 @@ final class PageData {
     return data;
   }
 
+  /** What one pairing adds: its machine, its vise, itself; each as if it were the only one. */
+  static List<Object> parts(Settings settings, Advice advice) {
+    Outcome outcome = advice.outcome();
+    Model model = Model.of(settings, outcome.machine(), outcome.vise(), Setup.PLAIN);
+    boolean drawn = outcome.recommended().isPresent();
+    SortedSet<Long> threads = new TreeSet<>();
+    if (drawn) {
+      model.bolted().forEach(seat -> threads.add(seat.thread()));
+    }
+    return List.of(
+        MachineData.of(settings, outcome.machine(), drawn),
+        ViseData.of(outcome.vise(), threads),
+        PairingData.of(advice, model));
+  }
+
   /** Each with its sign, the verdict's word and what it says in full. */
   private static Map<String, Object> findings(List<Advice> advice) {
     Map<String, Object> told = new LinkedHashMap<>();

@@ -10,6 +10,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
 import org.jawroom.report.AtomicFiles;
 import org.jawroom.report.Destination;
@@ -35,6 +36,9 @@ public final class PageFile {
           "pairing.js",
           "page.js");
 
+  /** More than the parts of a sample say, since it may be none of the largest. */
+  private static final double SAFE = 1.25;
+
   private PageFile() {}
 
   /** What {@link #write} writes. */
@@ -42,6 +46,30 @@ public final class PageFile {
     return Destination.file(
         file,
         ReportKind.text("<!DOCTYPE html>", "<title>Which vise goes on which machine</title>"));
+  }
+
+  /**
+   * About how many bytes the page of {@code shop} has, from some of its pairings; rather too many.
+   *
+   * @param sample of pairings of machines and vises from everywhere in the shop, at least one
+   */
+  public static long estimate(Shop shop, List<Advice> sample) {
+    double[] each = new double[3];
+    for (Advice advice : sample) {
+      List<Object> parts = PageData.parts(shop.settings(), advice);
+      for (int part = 0; part < each.length; part++) {
+        int length = DataText.of(parts.get(part)).getBytes(StandardCharsets.UTF_8).length + 1;
+        each[part] += (double) length / sample.size();
+      }
+    }
+    int machines = shop.machines().size();
+    int vises = shop.vises().size();
+    double data = machines * each[0] + vises * each[1] + (double) machines * vises * each[2];
+    long frame =
+        Stream.concat(SCRIPTS.stream(), Stream.of("page.html", "page.css"))
+            .mapToLong(name -> resource(name).length())
+            .sum();
+    return frame + (long) (data * SAFE);
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.jawroom.report.card;
 
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.jawroom.advice.Explanation;
@@ -49,6 +52,26 @@ record PrintedPage(String text, List<TextPosition> letters, PDRectangle sheet, L
       }
     }
     return pages;
+  }
+
+  /** Where something is printed nearer to an edge of its page than 24 points, outlines too. */
+  static List<String> inkInTheMargins(byte[] pdf) throws IOException {
+    List<String> ink = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      for (int page = 0; page < document.getNumberOfPages(); page++) {
+        BufferedImage image = new PDFRenderer(document).renderImage(page);
+        Rectangle inside =
+            new Rectangle(24, 24, image.getWidth() - 2 * 24, image.getHeight() - 2 * 24);
+        for (int y = 0; y < image.getHeight(); y++) {
+          for (int x = 0; x < image.getWidth(); x++) {
+            if (!inside.contains(x, y) && (image.getRGB(x, y) & 0xFFFFFF) != 0xFFFFFF) {
+              ink.add("page " + page + ": " + x + ", " + y);
+            }
+          }
+        }
+      }
+    }
+    return ink;
   }
 
   /** The text as one line, whatever its breaks. */

@@ -78,20 +78,33 @@ class SetupCardsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"A4, W", "LETTER, W", "A4, i", "LETTER, 漢", "LETTER, W ", "A4, \u202Eא"})
+  @CsvSource({
+    "A4, W",
+    "LETTER, W",
+    "A4, i",
+    "LETTER, 漢",
+    "LETTER, W ",
+    "A4, \u202Eא",
+    "A4, e\u0301\u0302",
+    "LETTER, क्षि",
+    "A4, \uD83D\uDC68\u200D\uD83D\uDC69",
+    "A4, \uE000",
+    "A4, \uD840\uDC00"
+  })
   void write_namesOfAHundredLetters_stillOnePage(CardPaper paper, String letter) throws Exception {
     LongNames names = new LongNames(letter);
-    List<PrintedPage> pages =
-        PrintedPage.of(
-            PrintedPage.bytes(paper, List.of(names.explained()), Explained.run(PeopleUnit.INCH)));
+    byte[] pdf =
+        PrintedPage.bytes(paper, List.of(names.explained()), Explained.run(PeopleUnit.INCH));
+    List<PrintedPage> pages = PrintedPage.of(pdf);
     assertEquals(1, pages.size());
     assertEquals(List.of(), pages.get(0).misplaced());
     assertTrue(pages.get(0).words().contains("Setting it up"));
+    assertEquals(List.of(), PrintedPage.inkInTheMargins(pdf));
   }
 
   @Test
   void write_lettersThatSteerOrAreLacking_areDots() throws Exception {
-    LongNames names = new LongNames("a\u202Eb漢\u0007c\uD83D\uDE00");
+    LongNames names = new LongNames("a\u202Eb\uE000\u0007c\uE001");
     byte[] pdf =
         PrintedPage.bytes(CardPaper.A4, List.of(names.explained()), Explained.run(PeopleUnit.MM));
     PrintedPage page = PrintedPage.of(pdf).get(0);
