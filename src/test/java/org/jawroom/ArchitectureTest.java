@@ -44,24 +44,36 @@ class ArchitectureTest {
           .definedBy("org.jawroom.cell..")
           .layer("report")
           .definedBy("org.jawroom.report..")
+          .layer("publish")
+          .definedBy("org.jawroom.publish..")
+          .layer("app")
+          .definedBy("org.jawroom.app..")
           .layer("cli")
           .definedBy("org.jawroom.cli..")
-          .whereLayer("cli")
+          .layer("launch")
+          .definedBy("org.jawroom.launch..")
+          .whereLayer("launch")
           .mayNotBeAccessedByAnyLayer()
+          .whereLayer("cli")
+          .mayOnlyBeAccessedByLayers("launch")
+          .whereLayer("app")
+          .mayOnlyBeAccessedByLayers("cli", "launch")
+          .whereLayer("publish")
+          .mayOnlyBeAccessedByLayers("report", "app", "cli", "launch")
           .whereLayer("report")
-          .mayOnlyBeAccessedByLayers("cli")
+          .mayOnlyBeAccessedByLayers("app", "cli", "launch")
           .whereLayer("cell")
-          .mayOnlyBeAccessedByLayers("report", "cli")
+          .mayOnlyBeAccessedByLayers("report", "app", "cli")
           .whereLayer("plan")
-          .mayOnlyBeAccessedByLayers("cell", "report", "cli")
+          .mayOnlyBeAccessedByLayers("cell", "report", "app", "cli")
           .whereLayer("drawing")
-          .mayOnlyBeAccessedByLayers("report", "cli")
+          .mayOnlyBeAccessedByLayers("report", "app", "cli")
           .whereLayer("tables")
-          .mayOnlyBeAccessedByLayers("cli")
+          .mayOnlyBeAccessedByLayers("app", "cli", "launch")
           .whereLayer("advice")
-          .mayOnlyBeAccessedByLayers("drawing", "cell", "report", "cli")
+          .mayOnlyBeAccessedByLayers("drawing", "cell", "report", "app", "cli")
           .whereLayer("placement")
-          .mayOnlyBeAccessedByLayers("advice", "drawing", "cell", "report", "cli")
+          .mayOnlyBeAccessedByLayers("advice", "drawing", "cell", "report", "app", "cli")
           .whereLayer("clearance")
           .mayOnlyBeAccessedByLayers("placement", "advice", "drawing", "cell", "report");
 
@@ -198,7 +210,9 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule picocli_staysInCli =
       noClasses()
-          .that(resideInAPackage("org.jawroom..").and(not(resideInAPackage("org.jawroom.cli.."))))
+          .that(
+              resideInAPackage("org.jawroom..")
+                  .and(not(resideInAnyPackage("org.jawroom.cli..", "org.jawroom.launch.."))))
           .should()
           .dependOnClassesThat(resideInAPackage("picocli.."));
 
@@ -224,11 +238,13 @@ class ArchitectureTest {
               resideInAnyPackage("org.jfree..", "org.apache.pdfbox..", "de.rototor.."));
 
   @ArchTest
-  static final ArchRule report_knowsNothingOfItsSubpackages =
+  static final ArchRule publish_knowsNothingElse =
       noClasses()
-          .that(resideInAPackage("org.jawroom.report"))
+          .that(resideInAPackage("org.jawroom.publish.."))
           .should()
-          .dependOnClassesThat(resideInAPackage("org.jawroom.report.*.."));
+          .dependOnClassesThat(
+              resideInAPackage("org.jawroom..")
+                  .and(not(resideInAPackage("org.jawroom.publish.."))));
 
   @ArchTest
   static final ArchRule packages_haveNoCycles =

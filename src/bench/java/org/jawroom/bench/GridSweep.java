@@ -2,7 +2,7 @@ package org.jawroom.bench;
 
 import java.util.List;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.Rect;
 import org.jawroom.reference.SweptBoxes;
 
@@ -82,7 +82,7 @@ final class GridSweep {
    * need not be exact to the nanometre.
    */
   private static long[] boxes(SweptBoxes region, double from, double to) {
-    Turn turn = region.turn();
+    Orientation turn = region.turn();
     long[] boxes = new long[STRIDE * region.pairs().size()];
     int i = 0;
     for (SweptBoxes.Pair pair : region.pairs()) {

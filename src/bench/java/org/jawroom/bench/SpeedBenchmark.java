@@ -1,8 +1,8 @@
 package org.jawroom.bench;
 
 import java.util.concurrent.TimeUnit;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.FreeSpaces;
 import org.jawroom.reference.OverlayFreeSpace;
 import org.openjdk.jmh.annotations.Benchmark;

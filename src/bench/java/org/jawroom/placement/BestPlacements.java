@@ -2,6 +2,10 @@ package org.jawroom.placement;
 
 import java.util.Optional;
 import org.jawroom.clearance.Limit;
+import org.jawroom.placement.bolting.Region;
+import org.jawroom.placement.pairing.VerdictRule;
+import org.jawroom.placement.search.BestPlace;
+import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Shop;
 
 /** Asks of the pairings of a shop where best to put the vise, and nothing besides. */
@@ -18,7 +22,7 @@ public final class BestPlacements {
    * least_opening} has it asked for.
    */
   public long ask(int machine, int vise) {
-    Judgement judgement = pairings.model(machine, vise).judgement();
+    VerdictRule judgement = pairings.model(machine, vise).judgement();
     if (judgement.choice().isEmpty()) {
       return 0;
     }

@@ -2,8 +2,8 @@ package org.jawroom.advice;
 
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.SideBySide;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.search.SideBySide;
 
 /**
  * What a whole shop's reports tell of a pairing beside its outcome.

@@ -5,14 +5,14 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongFunction;
 import org.jawroom.clearance.Setup;
-import org.jawroom.placement.Inspection;
-import org.jawroom.placement.Layout;
-import org.jawroom.placement.Model;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
 import org.jawroom.placement.ShopPairings;
-import org.jawroom.placement.SideBySide;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Inspection;
+import org.jawroom.placement.pairing.Layout;
+import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.SideBySide;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Settings;
@@ -99,7 +99,7 @@ public final class Advisor {
   }
 
   private static OptionalLong greatest(long now, LongFunction<Model> under) {
-    return Least.downFrom(now, 0, tolerance -> under.apply(tolerance).fits());
+    return MonotoneSearch.downFrom(now, 0, tolerance -> under.apply(tolerance).fits());
   }
 
   private static Model plain(Settings settings, Machine machine, Vise vise) {

@@ -2,7 +2,7 @@ package org.jawroom.advice;
 
 import java.util.List;
 import java.util.OptionalLong;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;

@@ -12,10 +12,10 @@ import java.util.TreeSet;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.JobOutcome;
-import org.jawroom.placement.JobReason;
-import org.jawroom.placement.JobVerdict;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.job.JobReason;
+import org.jawroom.placement.job.JobVerdict;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
@@ -183,7 +183,7 @@ public final class Assessor {
   private List<Long> some(ToLongFunction<ViseSize> side) {
     List<Long> all =
         sizes.stream()
-            .map(size -> Length.ceilTo(side.applyAsLong(size), Least.GRAIN))
+            .map(size -> Length.ceilTo(side.applyAsLong(size), MonotoneSearch.GRAIN))
             .sorted()
             .toList();
     return Stream.of(all.get(0), all.get(all.size() / 2), all.get(all.size() - 1))

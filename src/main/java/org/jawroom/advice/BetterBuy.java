@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Verdict;
 
 /**
  * Which of several machines is the better buy, by counting in a fixed order, without a score.

@@ -6,7 +6,7 @@ import java.util.OptionalLong;
 import java.util.function.LongFunction;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Model;
+import org.jawroom.placement.pairing.Model;
 import org.jawroom.shop.Base;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
@@ -79,7 +79,8 @@ final class BlankLimits {
   private void atLeast(Column column, String guard, LongFunction<Machine> told) {
     Vise best = viseAtBest();
     OptionalLong least =
-        Least.from(-Length.LARGEST, Length.LARGEST, value -> fits(told.apply(value), best));
+        MonotoneSearch.from(
+            -Length.LARGEST, Length.LARGEST, value -> fits(told.apply(value), best));
     boolean always = fits(told.apply(-Length.LARGEST), best);
     add(column, guard, always, Relation.AT_LEAST, least);
   }
@@ -87,7 +88,7 @@ final class BlankLimits {
   private void atMost(Column column, Machine best) {
     Vise others = viseAtBest();
     OptionalLong most =
-        Least.downFrom(
+        MonotoneSearch.downFrom(
             Length.LARGEST, 0, value -> fits(best, with(others, column, Dimension.of(value))));
     boolean always = fits(best, with(others, column, Dimension.of(Length.LARGEST)));
     add(column, "", always, Relation.AT_MOST, most);

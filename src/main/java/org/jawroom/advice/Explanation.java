@@ -3,9 +3,9 @@ package org.jawroom.advice;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.Limit;
-import org.jawroom.placement.Alternative;
-import org.jawroom.placement.Miss;
-import org.jawroom.placement.Roomiest;
+import org.jawroom.placement.bolting.Miss;
+import org.jawroom.placement.search.Alternative;
+import org.jawroom.placement.search.Roomiest;
 import org.jawroom.shop.Sides;
 
 /**

@@ -10,7 +10,7 @@ import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Model;
+import org.jawroom.placement.pairing.Model;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
@@ -47,27 +47,28 @@ final class GuardMoves {
     }
     LongFunction<Machine> moved =
         by -> machine.withInstead(guard, guard.withGap(Dimension.of(guard.gap().length() + by)));
-    OptionalLong least = Least.from(0, Length.LARGEST, amount -> model(moved.apply(amount)).fits());
+    OptionalLong least =
+        MonotoneSearch.from(0, Length.LARGEST, amount -> model(moved.apply(amount)).fits());
     return least.isEmpty()
         ? Optional.empty()
         : remedy(
             guard.name(),
-            Way.valueOf(guard.side().get().name()),
+            Direction.valueOf(guard.side().get().name()),
             least.getAsLong(),
             moved.apply(least.getAsLong()));
   }
 
   /** A direction with an amount to try. */
-  private record Try(Way way, long amount) {}
+  private record Try(Direction way, long amount) {}
 
   private Optional<Remedy> ofBox(Guard guard) {
     if (!model(machine.without(guard)).fits()) {
       return Optional.empty();
     }
     List<Try> tries = new ArrayList<>();
-    for (Way way : Way.values()) {
+    for (Direction way : Direction.values()) {
       for (long amount : now.movesToTry(guard, axis(way), isUp(way))) {
-        long rounded = Length.ceilTo(amount, Least.GRAIN);
+        long rounded = Length.ceilTo(amount, MonotoneSearch.GRAIN);
         if (rounded >= -bestMargin) {
           tries.add(new Try(way, rounded));
         }
@@ -87,7 +88,7 @@ final class GuardMoves {
                     machine.withInstead(guard, moved(guard, move))));
   }
 
-  private Optional<Remedy> remedy(String guard, Way way, long amount, Machine moved) {
+  private Optional<Remedy> remedy(String guard, Direction way, long amount, Machine moved) {
     return model(moved)
         .roomiest()
         .map(
@@ -107,7 +108,7 @@ final class GuardMoves {
         });
   }
 
-  private static Axis axis(Way way) {
+  private static Axis axis(Direction way) {
     return switch (way) {
       case LEFT, RIGHT -> Axis.X;
       case FRONT, REAR -> Axis.Y;
@@ -115,8 +116,8 @@ final class GuardMoves {
     };
   }
 
-  private static boolean isUp(Way way) {
-    return way == Way.RIGHT || way == Way.REAR || way == Way.UP;
+  private static boolean isUp(Direction way) {
+    return way == Direction.RIGHT || way == Direction.REAR || way == Direction.UP;
   }
 
   private Model model(Machine changed) {

@@ -10,10 +10,10 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongPredicate;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.JobOutcome;
-import org.jawroom.placement.JobPairing;
-import org.jawroom.placement.JobVerdict;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.job.JobPairing;
+import org.jawroom.placement.job.JobVerdict;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Job;
@@ -181,7 +181,7 @@ final class Questions {
           return open.stream().anyMatch(outcome -> mayHold(told, outcome));
         };
     boolean alone = open.get(0).missing().size() == 1 && blankGuards(machine) <= 1;
-    OptionalLong least = Least.from(-Length.LARGEST, Length.LARGEST, serves);
+    OptionalLong least = MonotoneSearch.from(-Length.LARGEST, Length.LARGEST, serves);
     Relation relation =
         serves.test(-Length.LARGEST)
             ? Relation.ALWAYS

@@ -8,8 +8,8 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Model;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Model;
 import org.jawroom.shop.Handle;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -96,7 +96,7 @@ final class Remedies {
   }
 
   private void turn() {
-    Set<Turn> others = EnumSet.allOf(Turn.class);
+    Set<Orientation> others = EnumSet.allOf(Orientation.class);
     others.removeIf(turn -> vise.turns().contains(turn) && machine.turns().contains(turn));
     addIfItFits(
         RemedyKind.TURN,
@@ -105,7 +105,7 @@ final class Remedies {
 
   private void travel(RemedyKind kind, Side tableToward, long half) {
     OptionalLong least =
-        Least.from(0, half, by -> now.on(machine, Setup.stopped(tableToward, by)).fits());
+        MonotoneSearch.from(0, half, by -> now.on(machine, Setup.stopped(tableToward, by)).fits());
     least.ifPresent(by -> add(kind, least, now.on(machine, Setup.stopped(tableToward, by))));
   }
 
@@ -117,7 +117,7 @@ final class Remedies {
 
   private void raise() {
     now.risersToTry().stream()
-        .map(height -> Length.ceilTo(height, Least.GRAIN))
+        .map(height -> Length.ceilTo(height, MonotoneSearch.GRAIN))
         .distinct()
         .filter(height -> height <= HIGHEST_RISER)
         .filter(height -> now.on(machine, Setup.onRiser(height)).fits())
@@ -131,7 +131,7 @@ final class Remedies {
   }
 
   private void clearance(long best) {
-    long less = Length.ceilTo(-best, Least.GRAIN);
+    long less = Length.ceilTo(-best, MonotoneSearch.GRAIN);
     boolean possible =
         less <= settings.clearance()
             && less <= settings.handRoom()

@@ -2,8 +2,8 @@ package org.jawroom.advice;
 
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Roomiest;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.search.Roomiest;
 
 /**
  * One change that alone makes a pairing fit.
@@ -16,7 +16,7 @@ import org.jawroom.placement.Roomiest;
  *     RemedyKind#TURN}
  */
 public record Remedy(
-    RemedyKind kind, String guard, Optional<Way> way, OptionalLong amount, Roomiest then) {
+    RemedyKind kind, String guard, Optional<Direction> way, OptionalLong amount, Roomiest then) {
 
   /** As {@code remedies.csv} tells it: {@code move door}. */
   public String name() {
@@ -24,7 +24,7 @@ public record Remedy(
   }
 
   /** The turn in which it then stands. */
-  public Turn turn() {
+  public Orientation turn() {
     return then.handleTo();
   }
 }

@@ -1,7 +1,7 @@
 package org.jawroom.advice;
 
 import java.util.List;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 
 /**
  * How large a vise a machine has room for, its bolts aside.
@@ -18,7 +18,7 @@ import org.jawroom.geometry.Turn;
  * @param longest the greatest length at each width given, {@code widest} the greatest width at each
  *     length
  */
-public record Room(List<Turn> turns, List<RoomLimit> longest, List<RoomLimit> widest) {
+public record Room(List<Orientation> turns, List<RoomLimit> longest, List<RoomLimit> widest) {
   public Room {
     turns = List.copyOf(turns);
     longest = List.copyOf(longest);

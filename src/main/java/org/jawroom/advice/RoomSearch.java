@@ -9,8 +9,8 @@ import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Model;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Model;
 import org.jawroom.shop.Base;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Column;
@@ -54,10 +54,10 @@ final class RoomSearch {
   List<Room> rooms(List<Long> widths, List<Long> lengths) {
     List<Room> rooms = new ArrayList<>();
     for (Axis axis : List.of(Axis.Y, Axis.X)) {
-      List<Turn> turns =
+      List<Orientation> turns =
           machine.turns().stream().filter(turn -> turn.uAxis() == axis).sorted().toList();
       if (!turns.isEmpty() && model(turns.get(0), 0, 0).hasPlaces()) {
-        Turn turn = turns.get(0);
+        Orientation turn = turns.get(0);
         rooms.add(
             new Room(
                 turns,
@@ -94,15 +94,15 @@ final class RoomSearch {
     if (serves.test(Length.LARGEST)) {
       return new RoomLimit(given, Relation.ALWAYS, OptionalLong.empty());
     }
-    OptionalLong most = Least.downFrom(Length.LARGEST, 0, serves);
+    OptionalLong most = MonotoneSearch.downFrom(Length.LARGEST, 0, serves);
     return new RoomLimit(given, most.isPresent() ? Relation.AT_MOST : Relation.NEVER, most);
   }
 
-  boolean fits(Turn turn, long length, long width) {
+  boolean fits(Orientation turn, long length, long width) {
     return model(turn, length, width).fits();
   }
 
-  private Model model(Turn turn, long length, long width) {
+  private Model model(Orientation turn, long length, long width) {
     return Model.of(settings, machine, box(Set.of(turn), length, width), Setup.PLAIN);
   }
 
@@ -110,7 +110,7 @@ final class RoomSearch {
    * A vise that fills the rectangle. Its base is the point in the middle, so that it stands
    * wherever that is over the table top.
    */
-  Vise box(Set<Turn> turns, long length, long width) {
+  Vise box(Set<Orientation> turns, long length, long width) {
     Dimension none = Dimension.NONE;
     Dimension zero = Dimension.of(0);
     Interval u = Interval.around(0, half(length));

@@ -7,7 +7,7 @@ import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.ViseParts;
 import org.jawroom.geometry.Box;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Vise;
 
 /**
@@ -30,7 +30,7 @@ public record ViseSize(
     }
     Box all =
         parts.stream()
-            .map(part -> part.over(vise.opening(), Turn.RIGHT))
+            .map(part -> part.over(vise.opening(), Orientation.RIGHT))
             .reduce(
                 (one, other) ->
                     new Box(

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.jawroom.placement.JobOutcome;
+import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.plan.Assigned;
 import org.jawroom.plan.Plan;
 import org.jawroom.plan.Wishes;

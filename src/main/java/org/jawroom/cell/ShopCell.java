@@ -10,11 +10,11 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jawroom.geometry.Length;
-import org.jawroom.plan.Cell;
+import org.jawroom.plan.CellModel;
 import org.jawroom.plan.Fit;
-import org.jawroom.plan.Kind;
 import org.jawroom.plan.Pick;
-import org.jawroom.plan.Place;
+import org.jawroom.plan.PlanMachine;
+import org.jawroom.plan.ViseType;
 import org.jawroom.plan.Work;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
@@ -25,7 +25,7 @@ import org.jawroom.shop.Shop;
  *
  * @param pairings machines, then vises, in the order of the shop
  */
-public record ShopCell(Shop shop, List<CellPairing> pairings, Cell cell) {
+public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
 
   /** As fine as an opening counts. */
   private static final long OPENING_GRAIN = Length.MM / 100;
@@ -63,17 +63,17 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, Cell cell) {
    * @param pairings machines, then vises, in the order of {@code shop}
    */
   public static ShopCell of(Shop shop, List<CellPairing> pairings) {
-    List<Place> machines =
+    List<PlanMachine> machines =
         shop.machines().stream()
             .map(
                 machine ->
-                    new Place(
+                    new PlanMachine(
                         machine.name(),
                         machine.candidate() ? coins(machine.price()) : OptionalLong.empty()))
             .toList();
-    List<Kind> vises =
+    List<ViseType> vises =
         shop.vises().stream()
-            .map(vise -> new Kind(vise.name(), vise.quantity(), coins(vise.price())))
+            .map(vise -> new ViseType(vise.name(), vise.quantity(), coins(vise.price())))
             .toList();
     int across = vises.size();
     List<Fit> fits = new ArrayList<>();
@@ -89,7 +89,7 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, Cell cell) {
       }
     }
     return new ShopCell(
-        shop, pairings, new Cell(machines, vises, fits, works(shop, pairings, fits)));
+        shop, pairings, new CellModel(machines, vises, fits, works(shop, pairings, fits)));
   }
 
   private static List<Work> works(Shop shop, List<CellPairing> pairings, List<Fit> fits) {

@@ -3,9 +3,9 @@
  *
  * <p><b>In:</b> a {@link org.jawroom.shop.Shop} whose machines are those of the cell, and one
  * {@link org.jawroom.cell.CellPairing} for each pairing (machines, then vises, in input order).
- * <b>Out:</b> the {@link org.jawroom.plan.Cell} to plan ({@link org.jawroom.cell.ShopCell}); once
- * planned, what each machine gets and why ({@link org.jawroom.cell.CellPlan}). Pure: no files, no
- * clock, no library.
+ * <b>Out:</b> the {@link org.jawroom.plan.CellModel} to plan ({@link org.jawroom.cell.ShopCell});
+ * once planned, what each machine gets and why ({@link org.jawroom.cell.CellPlan}). Pure: no files,
+ * no clock, no library.
  *
  * <p><b>A pairing may be chosen</b> if the table carries one such vise bare (as far as masses are
  * told) and it

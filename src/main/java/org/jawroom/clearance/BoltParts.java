@@ -3,7 +3,7 @@ package org.jawroom.clearance;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
@@ -29,7 +29,7 @@ public final class BoltParts {
             Part.of(
                 PartRole.BOLT,
                 situation,
-                Stretch.constant(u, vise.opening()),
+                OpeningInterval.constant(u, vise.opening()),
                 v,
                 Interval.of(0, top),
                 vise.provenance().tolerance()));

@@ -3,7 +3,7 @@ package org.jawroom.clearance;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.shop.Vise;
 
 /**
@@ -27,7 +27,7 @@ public final class ClampParts {
             Part.of(
                 PartRole.CLAMP,
                 situation,
-                Stretch.constant(u, vise.opening()),
+                OpeningInterval.constant(u, vise.opening()),
                 v,
                 Interval.of(0, vise.base().bedHeight()),
                 vise.provenance().tolerance()));

@@ -3,7 +3,7 @@ package org.jawroom.clearance;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Vise;
 
@@ -26,7 +26,7 @@ public final class JobPart {
           Part.of(
               PartRole.WORK,
               situation,
-              Stretch.constant(across(vise, job), vise.opening()),
+              OpeningInterval.constant(across(vise, job), vise.opening()),
               along(job),
               heights(vise, job),
               vise.provenance().tolerance()));

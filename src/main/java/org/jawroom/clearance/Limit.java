@@ -3,7 +3,7 @@ package org.jawroom.clearance;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 
 /**
  * A part and a guard at one placement: the witness of its margin where no other pair has less.
@@ -21,7 +21,13 @@ public record Limit(
    * What a part and a guard of the same situation are to each other, the vise's origin at (x, y).
    */
   static Limit of(
-      Part part, SweptGuard guard, long required, Turn turn, Interval openings, long x, long y) {
+      Part part,
+      SweptGuard guard,
+      long required,
+      Orientation turn,
+      Interval openings,
+      long x,
+      long y) {
     Box box = part.over(openings, turn).at(x, y);
     Axis axis = box.gapAxis(guard.box());
     return new Limit(
@@ -38,7 +44,7 @@ public record Limit(
 
   /** Which end of the opening range gives the edge that faces the guard along the jaws' travel. */
   private static JawEnd end(
-      Part part, Interval swept, Interval guard, Turn turn, Interval openings) {
+      Part part, Interval swept, Interval guard, Orientation turn, Interval openings) {
     boolean highFaces = guard.lo() - swept.hi() >= swept.lo() - guard.hi();
     // Along +u the high edge is the high u edge; against it the low one.
     boolean highU = highFaces == (turn.uSign() > 0);

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 
 /**
  * The margin of a vise in one turn, with one set of parts, over one opening range, as a function of
@@ -15,18 +15,19 @@ import org.jawroom.geometry.Turn;
  */
 public final class MarginField {
   private final List<Pair> pairs;
-  private final Turn turn;
+  private final Orientation turn;
   private final Interval openings;
   private final List<PairBounds> bounds;
 
-  private MarginField(List<Pair> pairs, Turn turn, Interval openings, List<PairBounds> bounds) {
+  private MarginField(
+      List<Pair> pairs, Orientation turn, Interval openings, List<PairBounds> bounds) {
     this.pairs = pairs;
     this.turn = turn;
     this.openings = openings;
     this.bounds = bounds;
   }
 
-  public static MarginField of(List<Pair> pairs, Turn turn, Interval openings) {
+  public static MarginField of(List<Pair> pairs, Orientation turn, Interval openings) {
     List<PairBounds> bounds = new ArrayList<>(pairs.size());
     for (Pair pair : pairs) {
       Box part = pair.part().over(openings, turn);

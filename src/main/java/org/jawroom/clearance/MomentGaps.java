@@ -2,7 +2,7 @@ package org.jawroom.clearance;
 
 import java.util.List;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
@@ -43,7 +43,7 @@ public final class MomentGaps {
    *
    * @param moment with an opening of the vise's range, the spindle within reach
    */
-  public List<Limit> at(Moment moment, Turn turn, long x, long y) {
+  public List<Limit> at(MachineState moment, Orientation turn, long x, long y) {
     long alongX = moment.spindleX() - machine.spindleX();
     long alongY = moment.spindleY() - machine.spindleY();
     if (Math.abs(alongX) > machine.reachX() || Math.abs(alongY) > machine.reachY()) {

@@ -3,7 +3,7 @@ package org.jawroom.clearance;
 import java.util.Arrays;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 
 /**
  * Collects the obstacles of a vise in one turn that matter within a rectangle of places. It reckons
@@ -32,7 +32,7 @@ final class NearObstacles {
 
   /** See {@link Obstacles#within}. */
   NearObstacles(Obstacles of, Axis first, Interval x, Interval y, long bound) {
-    Turn turn = of.turn();
+    Orientation turn = of.turn();
     this.parts = of.parts();
     this.guards = of.guards();
     this.withTolerance = of.withTolerance();
@@ -53,11 +53,11 @@ final class NearObstacles {
     int[] boxes = guards.boxes();
     for (int i = 0; i < boxes.length; i++) {
       SweptGuard guard = guards.all().get(boxes[i]);
-      for (Kind kind : Kind.ALL) {
+      for (ClearanceClass kind : ClearanceClass.ALL) {
         if (kind.situation() == guard.situation()
             && (!guard.table() || parts.someMeetTable(kind))) {
           // What neither part nor guard does otherwise while loading was found while cutting.
-          boolean again = kind == Kind.LOADING && guards.repeats(i);
+          boolean again = kind == ClearanceClass.LOADING && guards.repeats(i);
           int end = again ? parts.onlyLoading() : parts.rows(kind).length;
           add(guard, boxes[i] * SweptGuards.ROW, kind, end);
         }
@@ -67,7 +67,7 @@ final class NearObstacles {
   }
 
   /** Adds the parts of a kind that come near to the guard whose sweep is at {@code sweep}. */
-  private void add(SweptGuard guard, int sweep, Kind kind, int end) {
+  private void add(SweptGuard guard, int sweep, ClearanceClass kind, int end) {
     long required = guards.required(kind, guard) + (withTolerance ? guard.tolerance() : 0);
     // If the parts of a kind all together are not too near, none of them is.
     if (isFar(parts.reach(kind, withTolerance), 0, sweep, required)) {

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Side;
 
 /**
@@ -21,7 +21,7 @@ import org.jawroom.shop.Side;
 public record Obstacles(
     SweptParts parts,
     SweptGuards guards,
-    Turn turn,
+    Orientation turn,
     boolean withTolerance,
     long left,
     long right,
@@ -31,22 +31,22 @@ public record Obstacles(
   /** Longs to an obstacle in {@link #within}. */
   public static final int STRIDE = 5;
 
-  public static Obstacles of(SweptParts parts, SweptGuards guards, Turn turn) {
+  public static Obstacles of(SweptParts parts, SweptGuards guards, Orientation turn) {
     return of(parts, guards, turn, true);
   }
 
   /** The same with every tolerance taken as 0. */
-  public static Obstacles withoutTolerance(SweptParts parts, SweptGuards guards, Turn turn) {
+  public static Obstacles withoutTolerance(SweptParts parts, SweptGuards guards, Orientation turn) {
     return of(parts, guards, turn, false);
   }
 
   private static Obstacles of(
-      SweptParts parts, SweptGuards guards, Turn turn, boolean withTolerance) {
+      SweptParts parts, SweptGuards guards, Orientation turn, boolean withTolerance) {
     long left = -2 * Length.ENDLESS;
     long right = 2 * Length.ENDLESS;
     long front = left;
     long rear = right;
-    for (Kind kind : Kind.ALL) {
+    for (ClearanceClass kind : ClearanceClass.ALL) {
       long[] reach = parts.reach(kind, withTolerance);
       left = least(left, guards.face(kind, Side.LEFT, withTolerance) - xLo(turn, reach, 0));
       right = most(right, guards.face(kind, Side.RIGHT, withTolerance) - xHi(turn, reach, 0));
@@ -83,7 +83,7 @@ public record Obstacles(
    */
   public Optional<Limit> limit(long x, long y, long margin) {
     SweptGuard first = null;
-    Kind kindOfFirst = null;
+    ClearanceClass kindOfFirst = null;
     int part = -1;
     boolean uIsX = turn.uAxis() == Axis.X;
     long u = turn.uSign() * (uIsX ? x : y);
@@ -99,7 +99,7 @@ public record Obstacles(
         break;
       }
       int sweep = i * SweptGuards.ROW;
-      for (Kind kind : Kind.ALL) {
+      for (ClearanceClass kind : ClearanceClass.ALL) {
         if (kind.situation() != guard.situation() || guard.table() && !parts.someMeetTable(kind)) {
           continue;
         }
@@ -160,25 +160,25 @@ public record Obstacles(
   }
 
   /** The lowest x of a row with the vise standing at the origin. */
-  private static long xLo(Turn turn, long[] row, int at) {
+  private static long xLo(Orientation turn, long[] row, int at) {
     return turn.uAxis() == Axis.X
         ? low(turn.uSign(), row, at + SweptParts.U_LO)
         : low(turn.vSign(), row, at + SweptParts.V_LO);
   }
 
-  private static long xHi(Turn turn, long[] row, int at) {
+  private static long xHi(Orientation turn, long[] row, int at) {
     return turn.uAxis() == Axis.X
         ? -low(-turn.uSign(), row, at + SweptParts.U_LO)
         : -low(-turn.vSign(), row, at + SweptParts.V_LO);
   }
 
-  private static long yLo(Turn turn, long[] row, int at) {
+  private static long yLo(Orientation turn, long[] row, int at) {
     return turn.uAxis() == Axis.Y
         ? low(turn.uSign(), row, at + SweptParts.U_LO)
         : low(turn.vSign(), row, at + SweptParts.V_LO);
   }
 
-  private static long yHi(Turn turn, long[] row, int at) {
+  private static long yHi(Orientation turn, long[] row, int at) {
     return turn.uAxis() == Axis.Y
         ? -low(-turn.uSign(), row, at + SweptParts.U_LO)
         : -low(-turn.vSign(), row, at + SweptParts.V_LO);

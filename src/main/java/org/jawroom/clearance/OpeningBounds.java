@@ -6,8 +6,8 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Stretch;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.OpeningInterval;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Side;
 
 /**
@@ -57,7 +57,7 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
    */
   public record Facing(long c, long d, List<Bound> sides, long lo, long hi) {}
 
-  public static OpeningBounds of(SweptParts parts, SweptGuards guards, Turn turn) {
+  public static OpeningBounds of(SweptParts parts, SweptGuards guards, Orientation turn) {
     Axis along = turn.uAxis();
     boolean plus = turn.uSign() > 0;
     Obstacles across = Obstacles.of(parts, guards, turn);
@@ -68,7 +68,7 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
     List<Bound> walls = new ArrayList<>();
     List<Facing> boxes = new ArrayList<>();
     for (Part part : parts.parts()) {
-      Kind kind = Kind.of(part);
+      ClearanceClass kind = ClearanceClass.of(part);
       long front = guards.face(kind, ahead, true);
       long back = guards.face(kind, behind, true);
       if (Length.isBounded(front)) {
@@ -106,7 +106,7 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
   }
 
   private static void addFacing(
-      List<Facing> boxes, Part part, SweptGuard guard, long required, Turn turn) {
+      List<Facing> boxes, Part part, SweptGuard guard, long required, Orientation turn) {
     long need = required + guard.tolerance() + part.tolerance();
     if (guard.box().z().gapTo(part.w()) >= need) {
       return;
@@ -133,12 +133,12 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
   }
 
   /** The part's high end stays below {@code face}. */
-  private static Bound before(Stretch u, long face) {
+  private static Bound before(OpeningInterval u, long face) {
     return new Bound(face - u.closed().hi(), u.open().hi() - u.closed().hi(), true);
   }
 
   /** The part's low end stays above {@code face}. */
-  private static Bound behind(Stretch u, long face) {
+  private static Bound behind(OpeningInterval u, long face) {
     return new Bound(face - u.closed().lo(), u.open().lo() - u.closed().lo(), false);
   }
 }

@@ -34,7 +34,7 @@ public record Pair(Part part, SweptGuard guard, long required) {
     for (SweptGuard guard : guards) {
       for (Part part : parts) {
         if (part.situation() == guard.situation() && (!guard.table() || meetsTable(part))) {
-          pairs.add(new Pair(part, guard, Kind.of(part).required(guard, handRoom)));
+          pairs.add(new Pair(part, guard, ClearanceClass.of(part).required(guard, handRoom)));
         }
       }
     }

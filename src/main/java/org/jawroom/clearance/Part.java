@@ -3,8 +3,8 @@ package org.jawroom.clearance;
 import java.util.Optional;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Stretch;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.OpeningInterval;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.VisePart;
 
 /**
@@ -19,14 +19,19 @@ public record Part(
     Optional<VisePart> row,
     int rank,
     Situation situation,
-    Stretch u,
+    OpeningInterval u,
     Interval v,
     Interval w,
     long tolerance) {
 
   /** A part that no row of {@code vise_parts} gives. */
   public static Part of(
-      PartRole role, Situation situation, Stretch u, Interval v, Interval w, long tolerance) {
+      PartRole role,
+      Situation situation,
+      OpeningInterval u,
+      Interval v,
+      Interval w,
+      long tolerance) {
     return new Part(role, Optional.empty(), rank(role, 0), situation, u, v, w, tolerance);
   }
 
@@ -35,7 +40,7 @@ public record Part(
    *
    * @param index of the row among those of its vise
    */
-  static Part of(VisePart row, int index, Situation situation, Stretch u, long tolerance) {
+  static Part of(VisePart row, int index, Situation situation, OpeningInterval u, long tolerance) {
     PartRole role = row.name().equals(VisePart.HANDLE) ? PartRole.HANDLE : PartRole.ROW;
     return new Part(
         role, Optional.of(row), rank(role, index), situation, u, row.v(), row.w(), tolerance);
@@ -72,7 +77,7 @@ public record Part(
   }
 
   /** What it sweeps over {@code openings} with the vise frame's origin on the table frame's. */
-  public Box over(Interval openings, Turn turn) {
+  public Box over(Interval openings, Orientation turn) {
     Interval swept = u.over(openings);
     return new Box(turn.x(swept, v), turn.y(swept, v), w);
   }

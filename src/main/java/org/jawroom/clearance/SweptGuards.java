@@ -6,13 +6,13 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Side;
 
 /**
  * What the guards of a machine sweep, laid out for quick reckoning: it serves every vise and turn.
  * Those that fill everything beyond a face, at every height, are merged into the nearest such face
- * on each side for each {@link Kind} of part; the others, and the table, stay boxes.
+ * on each side for each {@link ClearanceClass} of part; the others, and the table, stay boxes.
  */
 public final class SweptGuards {
 
@@ -62,7 +62,7 @@ public final class SweptGuards {
         boxes[count++] = i;
         continue;
       }
-      for (Kind kind : Kind.ALL) {
+      for (ClearanceClass kind : ClearanceClass.ALL) {
         if (kind.situation() == guard.situation()) {
           long required = kind.required(guard, handRoom);
           merge(faces[0], kind, side, face(guard.box(), side), required);
@@ -89,12 +89,12 @@ public final class SweptGuards {
   }
 
   /** The clearance that a guard asks of parts of a kind. */
-  long required(Kind kind, SweptGuard guard) {
+  long required(ClearanceClass kind, SweptGuard guard) {
     return kind.required(guard, handRoom);
   }
 
   /** What each guard sweeps, {@link #ROW} longs each, in the frame of a vise turned so. */
-  long[] rows(Turn turn) {
+  long[] rows(Orientation turn) {
     return rows[turn.ordinal()];
   }
 
@@ -122,13 +122,13 @@ public final class SweptGuards {
    * How far parts of a kind may reach on a side: the nearest face less what is required of it.
    * Endless where there is none.
    */
-  long face(Kind kind, Side side, boolean withTolerance) {
+  long face(ClearanceClass kind, Side side, boolean withTolerance) {
     return faces[withTolerance ? 1 : 0][kind.ordinal() * SIDES + side.ordinal()];
   }
 
   private static long[][] rows(List<SweptGuard> all) {
-    long[][] rows = new long[Turn.ALL.size()][ROW * all.size()];
-    for (Turn turn : Turn.ALL) {
+    long[][] rows = new long[Orientation.ALL.size()][ROW * all.size()];
+    for (Orientation turn : Orientation.ALL) {
       long[] row = rows[turn.ordinal()];
       for (int i = 0; i < all.size(); i++) {
         Box box = all.get(i).box();
@@ -162,7 +162,7 @@ public final class SweptGuards {
     return repeats;
   }
 
-  private static void merge(long[] faces, Kind kind, Side side, long face, long need) {
+  private static void merge(long[] faces, ClearanceClass kind, Side side, long face, long need) {
     int at = kind.ordinal() * SIDES + side.ordinal();
     faces[at] =
         switch (side) {
@@ -172,7 +172,7 @@ public final class SweptGuards {
   }
 
   private static long[] noFaces() {
-    long[] faces = new long[Kind.ALL.size() * SIDES];
+    long[] faces = new long[ClearanceClass.ALL.size() * SIDES];
     for (int i = 0; i < faces.length; i++) {
       Side side = SIDE[i % SIDES];
       faces[i] =

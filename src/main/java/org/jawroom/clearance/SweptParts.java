@@ -5,15 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.OpeningInterval;
 
 /**
  * What the parts of a vise sweep over one range of openings, in the vise frame, laid out for quick
  * reckoning: it serves every turn, place and machine.
  *
- * <p>Parts are of three {@link Kind}s, since what a guard asks of a part hangs on nothing else. Of
- * each kind it knows how far its parts reach all together, their tolerances added, for guards that
- * fill everything beyond a face.
+ * <p>Parts are of three {@link ClearanceClass}s, since what a guard asks of a part hangs on nothing
+ * else. Of each kind it knows how far its parts reach all together, their tolerances added, for
+ * guards that fill everything beyond a face.
  */
 public final class SweptParts {
 
@@ -46,12 +46,12 @@ public final class SweptParts {
     this.parts = parts;
     this.openings = openings;
     this.tolerant = tolerant;
-    this.rows = new long[Kind.ALL.size()][];
+    this.rows = new long[ClearanceClass.ALL.size()][];
     this.meetsTable = new boolean[parts.size()];
     this.someMeetTable = new boolean[rows.length];
     for (int i = 0; i < meetsTable.length; i++) {
       meetsTable[i] = Pair.meetsTable(parts.get(i));
-      someMeetTable[Kind.of(parts.get(i)).ordinal()] |= meetsTable[i];
+      someMeetTable[ClearanceClass.of(parts.get(i)).ordinal()] |= meetsTable[i];
     }
     this.onlyLoading = fill(core);
     this.reachesBare = reaches(rows, false);
@@ -106,12 +106,12 @@ public final class SweptParts {
   }
 
   /** Whether any part of a kind does. */
-  boolean someMeetTable(Kind kind) {
+  boolean someMeetTable(ClearanceClass kind) {
     return someMeetTable[kind.ordinal()];
   }
 
   /** The parts of a kind, {@link #ROW} longs each. */
-  long[] rows(Kind kind) {
+  long[] rows(ClearanceClass kind) {
     return rows[kind.ordinal()];
   }
 
@@ -119,13 +119,13 @@ public final class SweptParts {
    * How far the parts of a kind reach all together, tolerances added or not: a row. Where there are
    * none, nowhere: no face is near.
    */
-  long[] reach(Kind kind, boolean withTolerance) {
+  long[] reach(ClearanceClass kind, boolean withTolerance) {
     return (withTolerance ? reaches : reachesBare)[kind.ordinal()];
   }
 
   /**
-   * How much of the rows of {@link Kind#LOADING} is of parts that are not the same while cutting:
-   * it comes first.
+   * How much of the rows of {@link ClearanceClass#LOADING} is of parts that are not the same while
+   * cutting: it comes first.
    */
   int onlyLoading() {
     return onlyLoading;
@@ -136,27 +136,30 @@ public final class SweptParts {
     int[] counts = new int[rows.length];
     int repeated = 0;
     for (int i = 0; i < parts.size(); i++) {
-      counts[Kind.of(parts.get(i)).ordinal()] += ROW;
+      counts[ClearanceClass.of(parts.get(i)).ordinal()] += ROW;
       repeated += repeats(i) ? ROW : 0;
     }
     for (int kind = 0; kind < counts.length; kind++) {
       rows[kind] = new long[counts[kind]];
     }
-    int loading = counts[Kind.LOADING.ordinal()];
+    int loading = counts[ClearanceClass.LOADING.ordinal()];
     int only = loading - repeated;
-    counts[Kind.LOADING.ordinal()] = only;
+    counts[ClearanceClass.LOADING.ordinal()] = only;
     for (int i = parts.size() - 1; i >= 0; i--) {
-      int kind = Kind.of(parts.get(i)).ordinal();
+      int kind = ClearanceClass.of(parts.get(i)).ordinal();
       int at = repeats(i) ? loading -= ROW : (counts[kind] -= ROW);
       write(parts.get(i), i, openings, core, rows[kind], at);
     }
     return only;
   }
 
-  /** Whether a part of {@link Kind#LOADING} is as it is while cutting, which stands before it. */
+  /**
+   * Whether a part of {@link ClearanceClass#LOADING} is as it is while cutting, which stands before
+   * it.
+   */
   private boolean repeats(int index) {
     Part part = parts.get(index);
-    if (index == 0 || Kind.of(part) != Kind.LOADING) {
+    if (index == 0 || ClearanceClass.of(part) != ClearanceClass.LOADING) {
       return false;
     }
     Part before = parts.get(index - 1);
@@ -172,7 +175,7 @@ public final class SweptParts {
 
   private static void write(
       Part part, int index, Interval openings, boolean core, long[] row, int at) {
-    Stretch u = part.u();
+    OpeningInterval u = part.u();
     long lo = u.lo(openings.lo());
     long hi = u.hi(openings.lo());
     long loOpen = u.lo(openings.hi());

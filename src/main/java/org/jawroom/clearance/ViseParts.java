@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Handle;
@@ -114,7 +114,7 @@ public final class ViseParts {
       long radius = handle.radius().length();
       long axis = screw.height().length();
       Interval length = Interval.of(0, handle.depth().length());
-      Stretch u =
+      OpeningInterval u =
           stretch(
               length.plus(frontReach() + orZero(screw.front().closed())),
               length.plus(frontReach() + orZero(screw.front().open())));
@@ -133,7 +133,7 @@ public final class ViseParts {
   private void rows() {
     for (int i = 0; i < vise.parts().size(); i++) {
       VisePart row = vise.parts().get(i);
-      Stretch u = stretch(row.uClosed(), row.uOpen());
+      OpeningInterval u = stretch(row.uClosed(), row.uOpen());
       for (Situation situation : Situation.values()) {
         if (situation.counts(row.when())) {
           parts.add(Part.of(row, i, situation, u, row.tolerance().orElse(tolerance())));
@@ -142,7 +142,7 @@ public final class ViseParts {
     }
   }
 
-  private void always(PartRole role, Stretch u, Interval v, Interval w) {
+  private void always(PartRole role, OpeningInterval u, Interval v, Interval w) {
     for (Situation situation : Situation.values()) {
       parts.add(Part.of(role, situation, u, v, w, tolerance()));
     }
@@ -186,12 +186,12 @@ public final class ViseParts {
     return vise.provenance().tolerance();
   }
 
-  private Stretch constant(Interval u) {
-    return Stretch.constant(u, vise.opening());
+  private OpeningInterval constant(Interval u) {
+    return OpeningInterval.constant(u, vise.opening());
   }
 
-  private Stretch stretch(Interval closed, Interval open) {
-    return new Stretch(closed, open, vise.opening());
+  private OpeningInterval stretch(Interval closed, Interval open) {
+    return new OpeningInterval(closed, open, vise.opening());
   }
 
   private static Interval across(long width) {

@@ -13,9 +13,16 @@ import java.util.concurrent.Callable;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Assessment;
 import org.jawroom.advice.Assessor;
-import org.jawroom.placement.JobOutcome;
-import org.jawroom.report.AssessReports;
-import org.jawroom.report.RunFacts;
+import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Facts;
+import org.jawroom.app.Input;
+import org.jawroom.app.Pairs;
+import org.jawroom.app.PrintedNames;
+import org.jawroom.app.Progress;
+import org.jawroom.app.Solving;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.report.assess.AssessReports;
+import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Notation;
@@ -35,7 +42,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "assess",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     sortOptions = false,
     description = {
       "Holds machines that might be bought against what the shop owns: which vises fit, which jobs no"

@@ -11,13 +11,19 @@ import java.util.concurrent.Callable;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Verdict;
-import org.jawroom.report.PeopleUnit;
-import org.jawroom.report.RunFacts;
+import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Facts;
+import org.jawroom.app.Input;
+import org.jawroom.app.Pairs;
+import org.jawroom.app.PeopleUnits;
+import org.jawroom.app.PrintedNames;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.card.CardFacts;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.SetupCards;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
@@ -35,7 +41,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "card",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     sortOptions = false,
     description = {
       "Writes a setup card, one page for each vise: where it goes and within what range, bolts and torque,"

@@ -4,6 +4,9 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Facts;
+import org.jawroom.app.Input;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
@@ -17,7 +20,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     sortOptions = false,
     description = {
       "Reads the tables and lists every fault, and everything that can be true but looks wrong. Solves"

@@ -6,11 +6,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jawroom.report.Comparison;
-import org.jawroom.report.ComparisonCsv;
-import org.jawroom.report.ComparisonText;
-import org.jawroom.report.PairingsCsv;
-import org.jawroom.report.PeopleUnit;
+import org.jawroom.app.CompareSide;
+import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Input;
+import org.jawroom.app.Progress;
+import org.jawroom.report.compare.Comparison;
+import org.jawroom.report.compare.ComparisonCsv;
+import org.jawroom.report.compare.ComparisonText;
+import org.jawroom.report.csv.PairingsCsv;
+import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.source.UnreadableInput;
@@ -26,7 +30,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "compare",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     sortOptions = false,
     description = {
       "Lists the pairings whose verdict, margin or usable opening changed from OLD to NEW, what got worse"

@@ -5,10 +5,15 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
-import org.jawroom.report.DrawingFile;
-import org.jawroom.report.PeopleUnit;
+import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Input;
+import org.jawroom.app.Pairs;
+import org.jawroom.app.PeopleUnits;
+import org.jawroom.app.PrintedNames;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.picture.DrawingFile;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
@@ -25,7 +30,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "draw",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     sortOptions = false,
     description = {
       "Draws one pairing from above and from the right, to one scale, at its recommended place (where there"

@@ -8,16 +8,20 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
-import org.jawroom.placement.JobExplanation;
-import org.jawroom.placement.JobPairing;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
-import org.jawroom.placement.Verdict;
-import org.jawroom.report.ExplanationJson;
-import org.jawroom.report.ExplanationText;
-import org.jawroom.report.JobExplanationJson;
-import org.jawroom.report.JobExplanationText;
-import org.jawroom.report.PeopleUnit;
+import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Input;
+import org.jawroom.app.Pairs;
+import org.jawroom.app.PeopleUnits;
+import org.jawroom.placement.job.JobExplanation;
+import org.jawroom.placement.job.JobPairing;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.explain.ExplanationJson;
+import org.jawroom.report.explain.ExplanationText;
+import org.jawroom.report.explain.JobExplanationJson;
+import org.jawroom.report.explain.JobExplanationText;
+import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -39,7 +43,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "explain",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     sortOptions = false,
     description = {
       "Explains one pairing: where the vise goes, as a setter lays it out with a tape; every clearance there"

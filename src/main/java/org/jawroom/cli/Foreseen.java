@@ -16,7 +16,7 @@ import picocli.CommandLine.ParameterException;
  * @param bytes of the file; 0 where it stays small
  * @param heap the memory it takes, in bytes
  */
-record Foreseen(String what, long pairings, long bytes, long heap) {
+public record Foreseen(String what, long pairings, long bytes, long heap) {
 
   private static final long MB = 1_000_000;
   private static final long GIB = 1L << 30;
@@ -38,7 +38,7 @@ record Foreseen(String what, long pairings, long bytes, long heap) {
 
   private static final long MANY_PAIRINGS = 10_000;
 
-  Foreseen {
+  public Foreseen {
     if (bytes < 0 || heap < 0) {
       throw new IllegalArgumentException(bytes + " bytes, " + heap + " of memory");
     }
@@ -47,17 +47,17 @@ record Foreseen(String what, long pairings, long bytes, long heap) {
   /**
    * @param bytes as {@link org.jawroom.report.page.PageFile#estimate} has it
    */
-  static Foreseen page(Shop shop, long bytes) {
+  public static Foreseen page(Shop shop, long bytes) {
     return new Foreseen("The page", pairings(shop), bytes, BASE + bytes * HEAP_OF_PAGE_BYTE);
   }
 
-  static Foreseen plan(Shop shop) {
+  public static Foreseen plan(Shop shop) {
     long each = HEAP_OF_PLANNED_PAIRING + HEAP_OF_PLANNED_JOB * shop.jobs().size();
     return new Foreseen("The plan", pairings(shop), 0, BASE + pairings(shop) * each);
   }
 
   /** {@code most} drawings in the workbook, or fewer where there are fewer pairings. */
-  static Foreseen drawings(Shop shop, int most) {
+  public static Foreseen drawings(Shop shop, int most) {
     long drawn = Math.min(most, pairings(shop));
     return new Foreseen(
         "The workbook with " + drawn + (drawn == 1 ? " drawing" : " drawings"),
@@ -66,7 +66,7 @@ record Foreseen(String what, long pairings, long bytes, long heap) {
         BASE + drawn * HEAP_OF_DRAWING);
   }
 
-  static long pairings(Shop shop) {
+  public static long pairings(Shop shop) {
     return (long) shop.machines().size() * shop.vises().size();
   }
 
@@ -88,7 +88,7 @@ record Foreseen(String what, long pairings, long bytes, long heap) {
    *
    * @throws ParameterException if it is refused
    */
-  void check(CommandSpec spec, String fewer) {
+  public void check(CommandSpec spec, String fewer) {
     Optional<String> refusal = refusal(Heap.now(heap), fewer);
     if (refusal.isPresent()) {
       throw new ParameterException(spec.commandLine(), refusal.get());

@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "jawroom",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     description = {
       "Which vise goes on which mill: for every pairing, is there a place on the T-slotted table where the"
           + " vise can be bolted so that nothing is hit, how much clearance is left, and what limits it."
@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
       "",
       "The tool does not replace the check on the machine. Lock out before reaching in.",
     })
-final class Jawroom implements Runnable {
+public final class Jawroom implements Runnable {
   private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
 
   static {
@@ -60,7 +60,7 @@ final class Jawroom implements Runnable {
    * since reading what all of them take costs a tenth of a second; else, and where it is about the
    * others, with all.
    */
-  static CommandLine of(String[] args) {
+  public static CommandLine of(String[] args) {
     CommandLine line = new CommandLine(new Jawroom());
     Class<?> asked = args.length == 0 ? null : COMMANDS.get(args[0]);
     if (asked != null && asked.getPackage() == Jawroom.class.getPackage()) {

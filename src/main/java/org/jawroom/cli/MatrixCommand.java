@@ -5,8 +5,13 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Input;
+import org.jawroom.app.MachineRange;
+import org.jawroom.app.MatrixRun;
+import org.jawroom.app.PrintedNames;
 import org.jawroom.report.Reports;
-import org.jawroom.report.Wanted;
+import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Origins;
 import org.jawroom.tables.Reading;
@@ -23,7 +28,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "matrix",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     sortOptions = false,
     description = {
       "Finds for every machine and vise the best place on the T-slots and what would make it fit, and"
@@ -90,12 +95,12 @@ final class MatrixCommand implements Callable<Integer> {
       return Input.refuse(reading, err);
     }
     Shop shop = reading.shop().get();
-    Optional<Part> part = options.part(shop, err);
+    Optional<MachineRange> part = options.part(shop, err);
     if (part.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
     Shop solved = part.get().shop();
-    Wanted wanted = options.wanted(part.get(), shop, drawings);
+    ReportOptions wanted = options.wanted(part.get(), shop, drawings);
     if (drawings > 0) {
       foresee(solved, wanted, reading.origins());
     }
@@ -111,19 +116,19 @@ final class MatrixCommand implements Callable<Integer> {
   }
 
   /** Says of drawings that are asked for how large they are, or why there are none. */
-  private void foresee(Shop shop, Wanted wanted, Origins origins) {
+  private void foresee(Shop shop, ReportOptions wanted, Origins origins) {
     if (output.equals(Output.STANDARD) || !wanted.workbook()) {
       throw new ParameterException(
           spec.commandLine(),
           "--drawings are in the workbook, which this run does not write; leave out "
               + (output.equals(Output.STANDARD) ? "-o -." : "--no-workbook."));
     }
-    if (Foreseen.pairings(shop) > Wanted.DETAILED) {
+    if (Foreseen.pairings(shop) > ReportOptions.DETAILED) {
       spec.commandLine()
           .getErr()
           .println(
               "No drawings: of more than "
-                  + Wanted.DETAILED
+                  + ReportOptions.DETAILED
                   + " pairings the workbook gives an overview. Take fewer machines with --machines,"
                   + " or draw single pairings with jawroom draw.");
     } else {

@@ -2,7 +2,8 @@ package org.jawroom.cli;
 
 import java.io.PrintWriter;
 import java.util.Optional;
-import org.jawroom.report.Wanted;
+import org.jawroom.app.MachineRange;
+import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.shop.Shop;
 import picocli.CommandLine.Option;
 
@@ -30,17 +31,19 @@ final class MatrixOptions {
   private Boolean remedies;
 
   /** Empty, and one line says so, if no such machines are there. */
-  Optional<Part> part(Shop shop, PrintWriter err) {
-    return machines == null ? Optional.of(Part.whole(shop)) : Part.of(shop, machines, err);
+  Optional<MachineRange> part(Shop shop, PrintWriter err) {
+    return machines == null
+        ? Optional.of(MachineRange.whole(shop))
+        : MachineRange.of(shop, machines, err);
   }
 
   /**
    * @param whole the shop that {@code part} is of: what is told of a pairing must not depend on how
    *     the shop is cut
    */
-  Wanted wanted(Part part, Shop whole, int drawings) {
+  ReportOptions wanted(MachineRange part, Shop whole, int drawings) {
     long pairings = (long) whole.machines().size() * whole.vises().size();
-    boolean advised = remedies == null ? pairings <= Wanted.DETAILED : remedies;
-    return new Wanted(part.isFirst(), advised, !noWorkbook, drawings);
+    boolean advised = remedies == null ? pairings <= ReportOptions.DETAILED : remedies;
+    return new ReportOptions(part.isFirst(), advised, !noWorkbook, drawings);
   }
 }

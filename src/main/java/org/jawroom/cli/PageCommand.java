@@ -7,7 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jawroom.advice.Advice;
-import org.jawroom.placement.Outcome;
+import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Facts;
+import org.jawroom.app.Input;
+import org.jawroom.app.MachineRange;
+import org.jawroom.app.Progress;
+import org.jawroom.app.Solving;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.page.PageFile;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
@@ -23,7 +29,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "page",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     sortOptions = false,
     description = {
       "Writes the whole shop as one HTML file that opens in any browser, from disk and without a network: the"
@@ -83,8 +89,10 @@ final class PageCommand implements Callable<Integer> {
     }
     Output.check(spec, PageFile.destination(output), Input.files(input, reading));
     Shop whole = reading.shop().get();
-    Optional<Part> part =
-        machines == null ? Optional.of(Part.whole(whole)) : Part.of(whole, machines, err);
+    Optional<MachineRange> part =
+        machines == null
+            ? Optional.of(MachineRange.whole(whole))
+            : MachineRange.of(whole, machines, err);
     if (part.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }

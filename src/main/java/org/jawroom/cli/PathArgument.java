@@ -6,7 +6,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** A file or folder that is named on the command line. */
-final class PathArgument implements ITypeConverter<Path> {
+public final class PathArgument implements ITypeConverter<Path> {
   @Override
   public Path convert(String text) {
     if (text.isEmpty()) {

@@ -11,18 +11,27 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
+import org.jawroom.app.Deadline;
+import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Facts;
+import org.jawroom.app.Input;
+import org.jawroom.app.KeptPlan;
+import org.jawroom.app.PeopleUnits;
+import org.jawroom.app.PlanSearch;
+import org.jawroom.app.PrintedNames;
+import org.jawroom.app.Progress;
 import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
-import org.jawroom.placement.Outcome;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.plan.Wishes;
-import org.jawroom.report.PeopleUnit;
-import org.jawroom.report.PlanReports;
-import org.jawroom.report.PlanText;
-import org.jawroom.report.RunFacts;
 import org.jawroom.report.card.CardFacts;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.SetupCards;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.plan.PlanReports;
+import org.jawroom.report.plan.PlanText;
+import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
@@ -39,7 +48,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "plan",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     sortOptions = false,
     description = {
       "Chooses one kind of vise, and how many, for each machine, out of those in the house: so that the most"

@@ -8,9 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import org.jawroom.report.AtomicFiles;
-import org.jawroom.report.Destination;
-import org.jawroom.report.ReportKind;
+import org.jawroom.app.ExitStatus;
+import org.jawroom.publish.AtomicFiles;
+import org.jawroom.publish.Destination;
+import org.jawroom.publish.ReportKind;
 import org.jawroom.tables.template.Template;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "template",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = VersionLine.class,
     description = {
       "Writes an empty workbook to fill in: every table and column, what to measure for each and what it"
           + " gets mistaken for, and a legend with sketches. What is there already is never overwritten."

@@ -6,8 +6,8 @@
  * not all could be printed; 70 a bug of jawroom's, with a stack trace.
  *
  * <p>Results go to standard output, everything else to standard error, both as UTF-8; {@link
- * org.jawroom.cli.StandardStream} keeps why one could not be written, and {@link
- * org.jawroom.cli.Main} looks at the end of every run. A pipe whose reader has left ends a run with
- * 3 and without a word. Progress is shown on a terminal only. {@code NO_COLOR} is respected.
+ * org.jawroom.launch.StandardStream} keeps why one could not be written, and {@link
+ * org.jawroom.launch.Main} looks at the end of every run. A pipe whose reader has left ends a run
+ * with 3 and without a word. Progress is shown on a terminal only. {@code NO_COLOR} is respected.
  */
 package org.jawroom.cli;

@@ -22,10 +22,10 @@ final class DimensionPainter {
   private static final double FACE_HALF = 9;
 
   private final Graphics2D pen;
-  private final Projection projection;
-  private final Names names;
+  private final ViewProjection projection;
+  private final NameLabels names;
 
-  DimensionPainter(Graphics2D pen, Projection projection, Names names) {
+  DimensionPainter(Graphics2D pen, ViewProjection projection, NameLabels names) {
     this.pen = pen;
     this.projection = projection;
     this.names = names;

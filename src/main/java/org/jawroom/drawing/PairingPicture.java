@@ -7,7 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import org.jawroom.clearance.Limit;
 import org.jawroom.drawing.View.Flat;
-import org.jawroom.placement.Layout;
+import org.jawroom.placement.pairing.Layout;
 import org.jawroom.shop.Machine;
 
 /**
@@ -115,7 +115,7 @@ public final class PairingPicture implements Picture {
         Lettering.fitted(Typeface.BOLD, 6.5, heading, Math.max(frame.getWidth(), 150)),
         frame.getMinX(),
         frame.getMinY() - 3);
-    Projection projection = new Projection(view, seen, frame, scale);
+    ViewProjection projection = new ViewProjection(view, seen, frame, scale);
     new ViewPainter(pen, projection).paint(scene.marks(view), scene.measure(), caption);
   }
 }

@@ -16,9 +16,9 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.placement.Layout;
-import org.jawroom.placement.Layout.PlacedPart;
-import org.jawroom.placement.Place;
+import org.jawroom.placement.pairing.Layout;
+import org.jawroom.placement.pairing.Layout.PlacedPart;
+import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 
@@ -134,7 +134,7 @@ final class Scene {
       boolean limiting = limits(guard);
       Box own = row(guard).map(Guard::limits).orElse(guard.box());
       Box body = during(guard.situation());
-      Box nearest = Nearest.of(own, guard.box(), limiting ? limit.get().partBox() : body);
+      Box nearest = NearestStance.of(own, guard.box(), limiting ? limit.get().partBox() : body);
       if (!limiting && passesOver(view, nearest, body)) {
         overhead.add(new Mark(id, guard.name(), Ink.GUARD_OVERHEAD, view.flat(nearest)));
       } else {

@@ -17,13 +17,13 @@ final class ViewPainter {
   private static final double LEAST = 0.8;
 
   private final Graphics2D pen;
-  private final Projection projection;
-  private final Names names;
+  private final ViewProjection projection;
+  private final NameLabels names;
 
-  ViewPainter(Graphics2D pen, Projection projection) {
+  ViewPainter(Graphics2D pen, ViewProjection projection) {
     this.pen = pen;
     this.projection = projection;
-    this.names = new Names(pen);
+    this.names = new NameLabels(pen);
   }
 
   void paint(List<Mark> marks, Optional<Measure> measure, Caption caption) {

@@ -3,6 +3,13 @@ package org.jawroom.placement;
 import java.util.List;
 import java.util.TreeSet;
 import org.jawroom.clearance.Setup;
+import org.jawroom.placement.bolting.PreparedMachine;
+import org.jawroom.placement.bolting.PreparedVise;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.job.JobPairing;
+import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Shop;
 

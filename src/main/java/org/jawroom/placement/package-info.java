@@ -1,15 +1,9 @@
 /**
- * Where a vise can be bolted, the best place for it, and the verdict on a machine × vise pairing.
+ * Where a vise can be bolted, the best place for it, and the verdict on a pairing; for a whole shop
+ * {@link org.jawroom.placement.ShopPairings}.
  *
- * <p><b>In:</b> settings, a machine and a vise ({@link org.jawroom.shop}). <b>Out:</b> an {@link
- * org.jawroom.placement.Outcome}, from which the CSV, the workbook and every other report read;
- * they compute nothing themselves. The one entry is {@link org.jawroom.placement.Pairing#solve}.
- *
- * <p><b>Jobs.</b> {@link org.jawroom.placement.JobPairing} says of a job on a pairing whether the
- * vise holds it there: the same model over fewer openings, with the part in the jaws and within the
- * spindle's reach, and beside that the {@link org.jawroom.placement.JobReason}s that hang on no
- * place. The height of a tool over the part is held against the setting's clearance alone, no
- * tolerance taken off; margins have theirs.
+ * <p>Rooms, each knowing those before it: {@code space}, {@code bolting}, {@code search}, {@code
+ * opening}, {@code pairing}, {@code job}.
  *
  * <p><b>Pure.</b> No files, no clock, no shared state, no libraries: the same inputs give the same
  * outcome on any thread.

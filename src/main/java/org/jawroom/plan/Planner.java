@@ -11,13 +11,13 @@ public final class Planner {
   /**
    * The best plan, or as good a one as time allows; always one that stock, market and budget allow.
    */
-  public static Plan plan(Cell cell, Wishes wishes) {
+  public static Plan plan(CellModel cell, Wishes wishes) {
     Task task = new Task(cell, wishes.buy(), wishes.budget(), wishes.keep());
     Stages stages = new Stages(task, start(task, wishes), wishes);
     stages.pursue(task.aims()).inOrder();
     Plan unremedied = plan(task, stages.best(), stages.stages());
     List<Unheld> remedies =
-        new Remedies(cell, unremedied.purchases(), unremedied.held(), wishes)
+        new UnheldRemedies(cell, unremedied.purchases(), unremedied.held(), wishes)
             .all(unheld -> wishes.found().accept(unremedied.with(unheld)));
     return unremedied.with(remedies);
   }
@@ -31,7 +31,7 @@ public final class Planner {
     return new Plan(
         SettingOut.of(task, choice),
         held,
-        Remedies.notSought(task.cell(), held),
+        UnheldRemedies.notSought(task.cell(), held),
         purchases,
         Shopping.cost(purchases),
         stages);

@@ -28,18 +28,18 @@ final class Shopping {
   }
 
   /** The cell once everything on the list is in the house. */
-  static Cell after(Cell cell, List<Purchase> purchases) {
-    List<Kind> vises = new ArrayList<>(cell.vises());
-    List<Place> machines = new ArrayList<>(cell.machines());
+  static CellModel after(CellModel cell, List<Purchase> purchases) {
+    List<ViseType> vises = new ArrayList<>(cell.vises());
+    List<PlanMachine> machines = new ArrayList<>(cell.machines());
     for (Purchase purchase : purchases) {
       int index = purchase.index();
       if (purchase.what() == Purchase.What.VISE) {
-        Kind kind = vises.get(index);
-        vises.set(index, new Kind(kind.name(), kind.stock() + purchase.count(), kind.price()));
+        ViseType kind = vises.get(index);
+        vises.set(index, new ViseType(kind.name(), kind.stock() + purchase.count(), kind.price()));
       } else {
-        machines.set(index, new Place(machines.get(index).name(), OptionalLong.empty()));
+        machines.set(index, new PlanMachine(machines.get(index).name(), OptionalLong.empty()));
       }
     }
-    return new Cell(machines, vises, cell.fits(), cell.jobs());
+    return new CellModel(machines, vises, cell.fits(), cell.jobs());
   }
 }

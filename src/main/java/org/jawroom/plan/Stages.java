@@ -50,7 +50,7 @@ final class Stages {
   }
 
   private boolean most(Aim aim) {
-    wishes.listener().accept(new Progress(aim, 1, 1));
+    wishes.listener().accept(new PlanProgress(aim, 1, 1));
     if (task.value(aim, best) >= task.ceiling(aim)) {
       return true;
     }
@@ -85,7 +85,7 @@ final class Stages {
       if (above - held <= 1) {
         return true;
       }
-      wishes.listener().accept(new Progress(Aim.MARGIN, ++step, questions));
+      wishes.listener().accept(new PlanProgress(Aim.MARGIN, ++step, questions));
       int middle = (held + above) >>> 1;
       Demands with = new Demands(demands).reach(Aim.MARGIN, margins[middle]);
       long millis = wishes.remainingMillis().getAsLong();
@@ -119,7 +119,7 @@ final class Stages {
     boolean proven = true;
     int machines = task.cell().machines().size();
     for (int first = 0; first < machines; ) {
-      wishes.listener().accept(new Progress(Aim.ORDER, first + 1, machines));
+      wishes.listener().accept(new PlanProgress(Aim.ORDER, first + 1, machines));
       Ranking ranking = Ranking.from(task, first, task.value(Aim.MARGIN, best));
       if (ranking.of(best) < ranking.ceiling()) {
         proven &= ask(Formulation.earliest(task, demands, ranking), ranking::of);

@@ -20,7 +20,7 @@ final class Task {
   /** Jobs that the same fits hold, as one. */
   record Group(List<Integer> fits, long quantity, List<Integer> jobs) {}
 
-  private final Cell cell;
+  private final CellModel cell;
   private final boolean buy;
   private final OptionalLong budget;
   private final Optional<Map<Integer, Integer>> keep;
@@ -30,7 +30,7 @@ final class Task {
   private final List<Group> groups = new ArrayList<>();
 
   /** Candidate machines come into question only where a job may want them bought. */
-  Task(Cell cell, boolean buy, OptionalLong budget, Optional<Map<Integer, Integer>> keep) {
+  Task(CellModel cell, boolean buy, OptionalLong budget, Optional<Map<Integer, Integer>> keep) {
     this.cell = cell;
     this.buy = buy;
     this.budget = budget;
@@ -213,7 +213,7 @@ final class Task {
     return buy && cell.vises().get(vise).price().isPresent();
   }
 
-  Cell cell() {
+  CellModel cell() {
     return cell;
   }
 

@@ -24,7 +24,7 @@ public record Wishes(
     OptionalLong budget,
     Optional<Map<Integer, Integer>> keep,
     LongSupplier remainingMillis,
-    Consumer<Progress> listener,
+    Consumer<PlanProgress> listener,
     Consumer<Plan> found) {
 
   /** A kind kept from a plan whose vise the cell no longer has. */
@@ -60,7 +60,7 @@ public record Wishes(
     return new Wishes(buy, budget, keep, millis, listener, found);
   }
 
-  public Wishes tell(Consumer<Progress> told) {
+  public Wishes tell(Consumer<PlanProgress> told) {
     return new Wishes(buy, budget, keep, remainingMillis, told, found);
   }
 

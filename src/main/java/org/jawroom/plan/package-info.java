@@ -1,8 +1,8 @@
 /**
  * The best plan for a cell: one kind of vise, and how many, for each machine.
  *
- * <p><b>In:</b> a {@link org.jawroom.plan.Cell} of machines, kinds of vise, pairings that may be
- * chosen and jobs, all by their place in its lists, and {@link org.jawroom.plan.Wishes}.
+ * <p><b>In:</b> a {@link org.jawroom.plan.CellModel} of machines, kinds of vise, pairings that may
+ * be chosen and jobs, all by their place in its lists, and {@link org.jawroom.plan.Wishes}.
  * <b>Out:</b> a {@link org.jawroom.plan.Plan}. No files, no clock but the time left that the wishes
  * tell.
  *

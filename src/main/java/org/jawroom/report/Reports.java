@@ -10,22 +10,38 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jawroom.advice.Advice;
-import org.jawroom.placement.JobOutcome;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.publish.AtomicFiles;
+import org.jawroom.publish.Destination;
+import org.jawroom.publish.ReportKind;
+import org.jawroom.report.csv.Batch;
+import org.jawroom.report.csv.JobsCsv;
+import org.jawroom.report.csv.PairingsCsv;
+import org.jawroom.report.csv.RemediesCsv;
+import org.jawroom.report.csv.UnknownsCsv;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.ReportMarks;
+import org.jawroom.report.matrix.MatrixWorkbook;
+import org.jawroom.report.matrix.OverviewWorkbook;
+import org.jawroom.report.matrix.ReportOptions;
+import org.jawroom.report.tally.Totals;
+import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Shop;
 
 /**
  * The one entry for writing reports: taken pairing by pairing, written as they come.
  *
  * <p>{@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv}, where there are jobs {@link
- * JobsCsv}, and {@link MatrixWorkbook} or, of more than {@link Wanted#DETAILED} pairings, {@link
- * OverviewWorkbook}. They appear under their names only when all are complete; if anything fails,
- * what stood there before is left whole.
+ * JobsCsv}, and {@link MatrixWorkbook} or, of more than {@link ReportOptions#DETAILED} pairings,
+ * {@link OverviewWorkbook}. They appear under their names only when all are complete; if anything
+ * fails, what stood there before is left whole.
  */
 public final class Reports implements Closeable {
 
   private final Destination all;
   private final Shop shop;
-  private final Wanted wanted;
+  private final ReportOptions wanted;
   private final SheetLimits limits;
   private final AtomicFiles files;
   private final OutputStream pairings;
@@ -36,7 +52,7 @@ public final class Reports implements Closeable {
   private final Optional<OverviewWorkbook> overview;
 
   /** What these reports will write into {@code directory}. */
-  public static Destination destination(Path directory, Shop shop, Wanted wanted) {
+  public static Destination destination(Path directory, Shop shop, ReportOptions wanted) {
     Map<String, ReportKind> files = new LinkedHashMap<>(all(directory).files());
     if (!wanted.remedies()) {
       files.remove(RemediesCsv.FILE);
@@ -57,7 +73,7 @@ public final class Reports implements Closeable {
     files.put(RemediesCsv.FILE, RemediesCsv.KIND);
     files.put(UnknownsCsv.FILE, UnknownsCsv.KIND);
     files.put(JobsCsv.FILE, JobsCsv.KIND);
-    files.put(MatrixWorkbook.FILE, ReportKind.workbook(MatrixWorkbook.TITLE));
+    files.put(MatrixWorkbook.FILE, ReportMarks.workbook(MatrixWorkbook.TITLE));
     return new Destination(directory, files);
   }
 
@@ -66,12 +82,18 @@ public final class Reports implements Closeable {
    *
    * @throws IOException if a file could not be written
    */
-  public Reports(Path directory, Shop shop, Wanted wanted, PeopleUnit unit) throws IOException {
-    this(directory, shop, wanted, unit, Wanted.DETAILED, SheetLimits.XLSX);
+  public Reports(Path directory, Shop shop, ReportOptions wanted, PeopleUnit unit)
+      throws IOException {
+    this(directory, shop, wanted, unit, ReportOptions.DETAILED, SheetLimits.XLSX);
   }
 
-  Reports(
-      Path directory, Shop shop, Wanted wanted, PeopleUnit unit, long detailed, SheetLimits limits)
+  public Reports(
+      Path directory,
+      Shop shop,
+      ReportOptions wanted,
+      PeopleUnit unit,
+      long detailed,
+      SheetLimits limits)
       throws IOException {
     this.all = all(directory);
     this.shop = shop;

@@ -9,10 +9,23 @@ import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
 import org.jawroom.clearance.Limit;
-import org.jawroom.placement.JobOutcome;
-import org.jawroom.placement.JobVerdict;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Recommendation;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.job.JobVerdict;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.report.csv.PairingsCsv;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.PlainText;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.matrix.MatrixWorkbook;
+import org.jawroom.report.matrix.PairingsSheet;
+import org.jawroom.report.matrix.ReportOptions;
+import org.jawroom.report.matrix.TallySheet;
+import org.jawroom.report.tally.Totals;
+import org.jawroom.report.tally.Worst;
+import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.HeadlineMargin;
+import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Shop;
 
 /**
@@ -31,7 +44,7 @@ public final class Summary {
 
   private Summary(Totals totals, PeopleUnit unit, List<Path> reports) {
     this.workbook = reports.stream().anyMatch(report -> report.endsWith(MatrixWorkbook.FILE));
-    this.detailed = workbook && totals.pairings() <= Wanted.DETAILED;
+    this.detailed = workbook && totals.pairings() <= ReportOptions.DETAILED;
     this.shop = totals.shop();
     this.totals = totals;
     this.unit = unit;
@@ -167,7 +180,7 @@ public final class Summary {
   }
 
   private String figure(Outcome outcome) {
-    OptionalLong margin = Shown.margin(outcome);
+    OptionalLong margin = HeadlineMargin.margin(outcome);
     return padded(unit.text(margin.getAsLong(), Rounding.DOWN), 8) + " " + unit.word();
   }
 

@@ -4,10 +4,11 @@
  * lines on the terminal.
  *
  * <p><b>In:</b> a {@link org.jawroom.shop.Shop}, one {@link org.jawroom.advice.Advice} (or {@link
- * org.jawroom.placement.Outcome}) for each pairing (machines, then vises, in input order) and
- * {@link org.jawroom.report.RunFacts}; of jobs one {@link org.jawroom.placement.JobOutcome} for
- * each on each pairing (jobs, machines, vises). Nothing is worked out here but roundings, counts,
- * which of several outcomes is the better, and which columns a margin comes from.
+ * org.jawroom.placement.pairing.Outcome}) for each pairing (machines, then vises, in input order)
+ * and {@link org.jawroom.report.xlsx.RunFacts}; of jobs one {@link
+ * org.jawroom.placement.job.JobOutcome} for each on each pairing (jobs, machines, vises). Nothing
+ * is worked out here but roundings, counts, which of several outcomes is the better, and which
+ * columns a margin comes from.
  *
  * <p><b>Rounding</b> is from exact half-nanometres, never from a rounded figure, and toward less
  * clearance: margins, play, room and what the table still carries down; shortfall, overhang,
@@ -23,9 +24,9 @@
  * <p><b>Promised:</b> the same input gives the same bytes at any time and in any locale or time
  * zone. Files appear under their names only once all of them are complete.
  *
- * <p><b>Comparing</b> reads {@code pairings.csv} back ({@link org.jawroom.report.PairingRows}) and
- * holds two runs against each other by what it tells, so that a difference of less than 0.001 mm is
- * none.
+ * <p><b>Comparing</b> reads {@code pairings.csv} back ({@link
+ * org.jawroom.report.compare.PairingRows}) and holds two runs against each other by what it tells,
+ * so that a difference of less than 0.001 mm is none.
  *
  * <p>This package knows nothing of how a placement was found.
  */

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 
 /**
  * A mill, as its row of {@code machines} and its rows of {@code guards} tell it.
@@ -46,7 +46,7 @@ public record Machine(
     Optional<BigDecimal> maxLoad,
     long loadX,
     long loadY,
-    Set<Turn> turns,
+    Set<Orientation> turns,
     List<String> lookedFor,
     Provenance provenance,
     Optional<BigDecimal> price,
@@ -157,7 +157,7 @@ public record Machine(
   }
 
   /** The same machine with other turns allowed. */
-  public Machine withTurns(Set<Turn> turns) {
+  public Machine withTurns(Set<Orientation> turns) {
     return toBuilder().turns(turns).build();
   }
 

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 
 /**
  * Builds a {@link Machine} step by step; what is not set has the default of its column. All lengths
@@ -35,7 +35,7 @@ public final class MachineBuilder {
   private Optional<BigDecimal> maxLoad = Optional.empty();
   private OptionalLong loadX = OptionalLong.empty();
   private OptionalLong loadY = OptionalLong.empty();
-  private Set<Turn> turns = EnumSet.allOf(Turn.class);
+  private Set<Orientation> turns = EnumSet.allOf(Orientation.class);
   private List<String> lookedFor = List.of();
   private Provenance provenance = new Provenance(0, true, "", "");
   private Optional<BigDecimal> price = Optional.empty();
@@ -166,7 +166,7 @@ public final class MachineBuilder {
   }
 
   /** Where a handle can be worked; everywhere unless set. */
-  public MachineBuilder turns(Set<Turn> turns) {
+  public MachineBuilder turns(Set<Orientation> turns) {
     this.turns = turns;
     return this;
   }

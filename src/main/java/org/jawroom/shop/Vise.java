@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 
 /**
  * A vise, as its row of {@code vises} and its rows of {@code vise_parts} and {@code mounts} tell
@@ -33,7 +33,7 @@ public record Vise(
     Base base,
     Screw screw,
     Handle handle,
-    Set<Turn> turns,
+    Set<Orientation> turns,
     List<Mount> mounts,
     OptionalLong boltGrip,
     boolean strapFlange,
@@ -89,7 +89,7 @@ public record Vise(
   }
 
   /** The same vise with other turns allowed. */
-  public Vise withTurns(Set<Turn> turns) {
+  public Vise withTurns(Set<Orientation> turns) {
     return toBuilder().turns(turns).build();
   }
 

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 
 /**
  * Builds a {@link Vise} step by step; what is not set has the default of its column, and what has
@@ -24,7 +24,7 @@ public final class ViseBuilder {
   private Screw screw =
       new Screw(Projection.BLANK, Projection.BLANK, Dimension.BLANK, Dimension.BLANK);
   private Handle handle = new Handle(Dimension.BLANK, Dimension.BLANK, false, false);
-  private Set<Turn> turns = EnumSet.allOf(Turn.class);
+  private Set<Orientation> turns = EnumSet.allOf(Orientation.class);
   private List<Mount> mounts = List.of();
   private OptionalLong boltGrip = OptionalLong.empty();
   private boolean strapFlange;
@@ -108,7 +108,7 @@ public final class ViseBuilder {
   }
 
   /** Which turns are allowed; all unless set. */
-  public ViseBuilder turns(Set<Turn> turns) {
+  public ViseBuilder turns(Set<Orientation> turns) {
     this.turns = turns;
     return this;
   }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
-import org.jawroom.tables.cell.Nearest;
+import org.jawroom.tables.cell.NearestName;
 import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.source.FaultList;
 import org.jawroom.tables.source.Source;
@@ -43,7 +43,7 @@ final class Ledger {
 
   /** What somebody probably meant, for the first faults: against many names it takes long. */
   String hint(String wanted, Supplier<? extends Collection<String>> known) {
-    return hints++ < MOST_HINTS ? Nearest.hint(wanted, known.get()) : "";
+    return hints++ < MOST_HINTS ? NearestName.hint(wanted, known.get()) : "";
   }
 
   Notation notation() {

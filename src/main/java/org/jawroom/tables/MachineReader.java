@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
@@ -60,7 +60,7 @@ final class MachineReader {
     OptionalLong loadY = row.length("load_y");
     refuseOutside("load_x", loadX, spindleX, travelX);
     refuseOutside("load_y", loadY, spindleY, travelY);
-    Set<Turn> turns = row.turns("turns");
+    Set<Orientation> turns = row.turns("turns");
     List<String> lookedFor = row.list("looked_for", ",;");
     Provenance provenance = ProvenanceCells.read(row, thing, ledger);
     Optional<BigDecimal> price = row.price("price");

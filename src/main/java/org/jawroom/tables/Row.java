@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Dimension;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.CellText;
@@ -218,17 +218,18 @@ final class Row {
   }
 
   /** Turns; all of them if blank. */
-  Set<Turn> turns(String column) {
-    Set<Turn> turns = EnumSet.noneOf(Turn.class);
-    List<String> words = java.util.Arrays.stream(Turn.values()).map(Turn::word).toList();
+  Set<Orientation> turns(String column) {
+    Set<Orientation> turns = EnumSet.noneOf(Orientation.class);
+    List<String> words =
+        java.util.Arrays.stream(Orientation.values()).map(Orientation::word).toList();
     String whole = CellText.trimmed(raw(column));
     for (String written : cell(column).map(Cell::text).orElse("").split("[\\s\\p{Zs},;]+")) {
       if (!written.isEmpty()) {
         known(written, column, words, written.equals(whole))
-            .ifPresent(word -> turns.add(Turn.values()[words.indexOf(word)]));
+            .ifPresent(word -> turns.add(Orientation.values()[words.indexOf(word)]));
       }
     }
-    return isBlank(column) ? EnumSet.allOf(Turn.class) : turns;
+    return isBlank(column) ? EnumSet.allOf(Orientation.class) : turns;
   }
 
   /** The items between {@code separators}, a set of characters, trimmed; blank ones left out. */

@@ -7,7 +7,7 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Base;
 import org.jawroom.shop.Handle;
 import org.jawroom.shop.Jaws;
@@ -56,7 +56,7 @@ final class ViseReader {
             row.dimension("handle_depth"),
             row.says("handle", "on"),
             row.says("handle_swing", "full"));
-    Set<Turn> turns = row.turns("turns");
+    Set<Orientation> turns = row.turns("turns");
     List<Mount> mounts = MountReader.mounts(row, bolts);
     OptionalLong grip = row.length("bolt_grip");
     boolean strapFlange = row.says("strap_flange", "yes");

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Handle;
@@ -39,7 +39,7 @@ record Applied(Settings settings, Machine machine, Vise vise) {
                       vise.handle().onWhileCutting(),
                       false)));
       case TURN -> {
-        EnumSet<Turn> turn = EnumSet.of(remedy.turn());
+        EnumSet<Orientation> turn = EnumSet.of(remedy.turn());
         yield new Applied(settings, machine.withTurns(turn), vise.withTurns(turn));
       }
       case TRAVEL_FRONT -> new Applied(settings, cut(machine, Side.FRONT, amount), vise);

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumMap;
 import java.util.Map;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ReferencePairing;
@@ -111,7 +111,7 @@ class BlankLimitsTest {
           assertTrue(
               Pairing.solve(
                           shop.settings(),
-                          machine.withProvenance(known.withTolerance(most + Least.GRAIN)),
+                          machine.withProvenance(known.withTolerance(most + MonotoneSearch.GRAIN)),
                           vise)
                       .verdict()
                   != Verdict.FITS,

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumSet;
 import java.util.List;
 import org.jawroom.clearance.Setup;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Model;
-import org.jawroom.placement.Pairing;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Dimension;
@@ -40,9 +40,9 @@ class ClampsTest {
   @Test
   void clamps_turnThatMachineOrViseForbids_areNoRemedy() {
     MachineDraft machine = mill(400, 400);
-    machine.turns = EnumSet.of(Turn.RIGHT, Turn.REAR);
+    machine.turns = EnumSet.of(Orientation.RIGHT, Orientation.REAR);
     assertEquals(List.of(), remedies(machine, vise(true)));
-    machine.turns = EnumSet.of(Turn.FRONT);
+    machine.turns = EnumSet.of(Orientation.FRONT);
     assertEquals(List.of("clamps"), remedies(machine, vise(true)));
   }
 
@@ -79,7 +79,7 @@ class ClampsTest {
   /** Its holes are too small for the slot's bolts in every turn. */
   private static Vise vise(boolean flange) {
     ViseDraft draft = new ViseDraft();
-    draft.turns = EnumSet.of(Turn.FRONT);
+    draft.turns = EnumSet.of(Orientation.FRONT);
     draft.jawWidth = 100 * MM;
     draft.jawHeight = 40 * MM;
     draft.bedHeight = 60 * MM;

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Pairing;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;

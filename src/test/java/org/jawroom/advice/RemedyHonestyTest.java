@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Model;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ReferencePairing;
@@ -71,9 +71,12 @@ class RemedyHonestyTest {
       assertTrue(Model.of(settings, machine, vise, Setup.onRiser(height)).fits(), input);
       assertTrue(ReferencePairing.fitsOnRiser(settings, machine, vise, height), input);
       assertTrue(
-          !ReferencePairing.fitsOnRiser(settings, machine, vise, height - Least.GRAIN), input);
+          !ReferencePairing.fitsOnRiser(settings, machine, vise, height - MonotoneSearch.GRAIN),
+          input);
       // Less never serves: a fine comb just below, a coarse one all the way down.
-      for (long less = Least.GRAIN; less <= 5 * Least.GRAIN && less < height; less += Least.GRAIN) {
+      for (long less = MonotoneSearch.GRAIN;
+          less <= 5 * MonotoneSearch.GRAIN && less < height;
+          less += MonotoneSearch.GRAIN) {
         assertTrue(!Model.of(settings, machine, vise, Setup.onRiser(height - less)).fits(), input);
       }
       for (long lower = Length.MM; lower < height; lower += Length.MM) {

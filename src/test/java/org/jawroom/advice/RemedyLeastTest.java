@@ -8,10 +8,10 @@ import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Model;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ShopCsv;
@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class RemedyLeastTest {
   private static final int SEEDS = Integer.getInteger("remedies.seeds", 40) / 4 + 1;
-  private static final long TOOTH = 7 * Length.MM + 13 * Least.GRAIN;
+  private static final long TOOTH = 7 * Length.MM + 13 * MonotoneSearch.GRAIN;
   private static final long FAR = 300 * Length.MM;
   private static final long HIGHEST = 200 * Length.MM;
   private static final List<String> GAPS =
@@ -51,7 +51,7 @@ class RemedyLeastTest {
               && outcome.missing().isEmpty();
       if (missed) {
         String input = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
-        long first = (1 + new SplittableRandom(seed).nextInt(700)) * Least.GRAIN;
+        long first = (1 + new SplittableRandom(seed).nextInt(700)) * MonotoneSearch.GRAIN;
         List<Remedy> remedies = Advisor.advise(settings, outcome).remedies();
         raising(settings, outcome, remedies, first, input);
         moving(settings, outcome, remedies, first, input);
@@ -79,7 +79,7 @@ class RemedyLeastTest {
       }
     }
     for (Guard guard : machine.guardRows()) {
-      List<Way> ways = guard.side().isPresent() ? List.of() : List.of(Way.values());
+      List<Direction> ways = guard.side().isPresent() ? List.of() : List.of(Direction.values());
       moving(settings, outcome, remedies, guard.name(), ways, first, input);
     }
   }
@@ -90,11 +90,11 @@ class RemedyLeastTest {
       Outcome outcome,
       List<Remedy> remedies,
       String guard,
-      List<Way> ways,
+      List<Direction> ways,
       long first,
       String input) {
     for (int i = 0; i < Math.max(1, ways.size()); i++) {
-      Optional<Way> way = ways.isEmpty() ? Optional.empty() : Optional.of(ways.get(i));
+      Optional<Direction> way = ways.isEmpty() ? Optional.empty() : Optional.of(ways.get(i));
       for (long by = first; by <= FAR; by += TOOTH) {
         if (fitsMoved(settings, outcome.machine(), outcome.vise(), guard, way, by)) {
           atMost(remedies, RemedyKind.MOVE, guard, by, input);
@@ -105,7 +105,12 @@ class RemedyLeastTest {
   }
 
   private static boolean fitsMoved(
-      Settings settings, Machine machine, Vise vise, String guard, Optional<Way> way, long by) {
+      Settings settings,
+      Machine machine,
+      Vise vise,
+      String guard,
+      Optional<Direction> way,
+      long by) {
     Remedy move = new Remedy(RemedyKind.MOVE, guard, way, OptionalLong.of(by), null);
     Applied applied = Applied.of(settings, machine, vise, move, 0);
     return Model.of(settings, applied.machine(), vise, Setup.PLAIN).fits();

@@ -9,7 +9,7 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Axes;
@@ -42,7 +42,7 @@ class RoomTest {
     mill.rearGap = Dimension.of(mm(50));
     mill.leftGap = Dimension.of(mm(70));
     mill.rightGap = Dimension.of(mm(90));
-    mill.turns = EnumSet.of(Turn.FRONT, Turn.REAR, Turn.RIGHT);
+    mill.turns = EnumSet.of(Orientation.FRONT, Orientation.REAR, Orientation.RIGHT);
     mill.tolerance = mm(1);
     vise.jawHeight = mm(40);
     vise.bedHeight = mm(60);
@@ -59,7 +59,7 @@ class RoomTest {
     List<Room> rooms = search().rooms(List.of(mm(200)), List.of(mm(300)));
 
     assertEquals(
-        List.of(List.of(Turn.FRONT, Turn.REAR), List.of(Turn.RIGHT)),
+        List.of(List.of(Orientation.FRONT, Orientation.REAR), List.of(Orientation.RIGHT)),
         rooms.stream().map(Room::turns).toList());
     // Along y 300 + 80 + 50 − 2 × 6 − 2 × 1 = 416; along x 600 + 70 + 90 − 2 × 6 − 2 × 1 = 746.
     assertEquals(List.of(atMost(200, 416)), rooms.get(0).longest());

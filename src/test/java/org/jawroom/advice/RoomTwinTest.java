@@ -9,9 +9,9 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Pairing;
-import org.jawroom.placement.Verdict;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ReferencePairing;
@@ -62,7 +62,7 @@ class RoomTwinTest {
     for (Room room :
         new RoomSearch(shop.settings(), machine, size).rooms(List.of(width), List.of())) {
       RoomLimit limit = room.longest().get(0);
-      Turn turn = room.turns().get(0);
+      Orientation turn = room.turns().get(0);
       switch (limit.relation()) {
         case AT_MOST -> {
           limited++;
@@ -86,7 +86,7 @@ class RoomTwinTest {
 
   /** By the solver and by the reference. */
   private String verdicts(
-      Shop shop, Machine machine, ViseSize size, Turn turn, long length, long width) {
+      Shop shop, Machine machine, ViseSize size, Orientation turn, long length, long width) {
     long tolerance = machine.provenance().tolerance();
     Settings asking = withMore(shop.settings(), tolerance);
     Machine exact =
@@ -108,7 +108,7 @@ class RoomTwinTest {
   }
 
   /** Nothing but a body and the room its handle takes. */
-  private static Vise block(ViseSize size, Turn turn, long length, long width, long hand) {
+  private static Vise block(ViseSize size, Orientation turn, long length, long width, long hand) {
     ViseDraft block = new ViseDraft();
     block.bedHeight = size.bedHeight();
     block.baseWidth = Dimension.of(0);

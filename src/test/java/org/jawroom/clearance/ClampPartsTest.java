@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Vise;
@@ -27,7 +27,7 @@ class ClampPartsTest {
                 Integer.MAX_VALUE,
                 false,
                 situation,
-                Stretch.constant(mm(-60, 200), mm(10, 150)),
+                OpeningInterval.constant(mm(-60, 200), mm(10, 150)),
                 v,
                 mm(0, 70),
                 2 * MM));
@@ -46,7 +46,7 @@ class ClampPartsTest {
             Integer.MAX_VALUE,
             false,
             Situation.CUTTING,
-            Stretch.constant(mm(60, 80), mm(10, 150)),
+            OpeningInterval.constant(mm(60, 80), mm(10, 150)),
             mm(-104, -76),
             mm(0, 70 + 24),
             2 * MM),

@@ -7,7 +7,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Stretch;
+import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
@@ -26,7 +26,7 @@ public final class ClearanceFixtures {
       int rank,
       boolean handle,
       Situation situation,
-      Stretch u,
+      OpeningInterval u,
       Interval v,
       Interval w,
       long tolerance) {
@@ -123,7 +123,7 @@ public final class ClearanceFixtures {
             guardBox,
             required,
             0);
-    Stretch nowhere = Stretch.constant(Interval.of(0, 0), Interval.of(0, 1));
+    OpeningInterval nowhere = OpeningInterval.constant(Interval.of(0, 0), Interval.of(0, 1));
     Interval point = Interval.of(0, 0);
     return new Limit(
         part(part, 0, part.equals(VisePart.HANDLE), situation, nowhere, point, point, tolerance),

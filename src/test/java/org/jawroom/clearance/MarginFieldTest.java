@@ -9,8 +9,8 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Stretch;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.OpeningInterval;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Settings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,7 +23,7 @@ class MarginFieldTest {
   /** Between the jaw's back (10 closed, 50 open) and a guard that begins at 80 along u. */
   @ParameterizedTest
   @CsvSource({"FRONT, Y", "RIGHT, X", "REAR, Y", "LEFT, X"})
-  void limit_eachTurn_isTheFaceTowardTheHandle(Turn turn, Axis axis) {
+  void limit_eachTurn_isTheFaceTowardTheHandle(Orientation turn, Axis axis) {
     Box wall = beyond(turn, 80);
     Limit limit = limit(part(Interval.of(0, 10), Interval.of(0, 50)), wall, turn, 0, 0);
     assertEquals(axis, limit.axis());
@@ -37,7 +37,7 @@ class MarginFieldTest {
 
   @Test
   void limit_endOfTheOpening_isTheOneThatGivesTheFacingEdge() {
-    Box front = beyond(Turn.RIGHT, 80);
+    Box front = beyond(Orientation.RIGHT, 80);
     assertEquals(JawEnd.OPEN, end(part(Interval.of(0, 10), Interval.of(0, 50)), front));
     assertEquals(JawEnd.CLOSED, end(part(Interval.of(0, 50), Interval.of(0, 10)), front));
     assertEquals(JawEnd.ANY, end(part(Interval.of(0, 50), Interval.of(20, 50)), front));
@@ -64,7 +64,7 @@ class MarginFieldTest {
         Pair.all(
             Settings.DEFAULTS, List.of(screw, baseLoading, base), List.of(second, loading, first));
 
-    MarginField field = MarginField.of(pairs, Turn.RIGHT, RANGE);
+    MarginField field = MarginField.of(pairs, Orientation.RIGHT, RANGE);
 
     assertEquals(
         List.of(
@@ -88,10 +88,11 @@ class MarginFieldTest {
   @Test
   void limits_unequalMargins_beginWithTheTightest() {
     Part part = part(Interval.of(0, 10), Interval.of(0, 50));
-    SweptGuard far = swept(beyond(Turn.RIGHT, 90), 1);
-    SweptGuard near = swept(beyond(Turn.RIGHT, 80), 2);
+    SweptGuard far = swept(beyond(Orientation.RIGHT, 90), 1);
+    SweptGuard near = swept(beyond(Orientation.RIGHT, 80), 2);
     MarginField field =
-        MarginField.of(List.of(new Pair(part, far, 5), new Pair(part, near, 5)), Turn.RIGHT, RANGE);
+        MarginField.of(
+            List.of(new Pair(part, far, 5), new Pair(part, near, 5)), Orientation.RIGHT, RANGE);
     assertEquals(22, field.margin(0, 0));
     assertEquals(List.of(22L, 32L), field.limits(0, 0).stream().map(Limit::margin).toList());
     assertEquals(22, field.limit(0, 0).orElseThrow().margin());
@@ -100,7 +101,7 @@ class MarginFieldTest {
 
   @Test
   void field_withoutPairs_isFreeAndHasNoLimit() {
-    MarginField none = MarginField.of(List.of(), Turn.FRONT, RANGE);
+    MarginField none = MarginField.of(List.of(), Orientation.FRONT, RANGE);
     assertEquals(Length.ENDLESS, none.margin(3, 4));
     assertEquals(Optional.empty(), none.limit(3, 4));
     assertEquals(List.of(), none.limits(3, 4));
@@ -110,22 +111,22 @@ class MarginFieldTest {
   @Test
   void limit_awayFromTheMiddle_looksAtTheFacingEdge() {
     Part part = part(Interval.of(0, 10), Interval.of(-50, 10));
-    Limit limit = limit(part, new Box(Interval.of(60, 90), WIDE, WIDE), Turn.RIGHT, 200, 0);
+    Limit limit = limit(part, new Box(Interval.of(60, 90), WIDE, WIDE), Orientation.RIGHT, 200, 0);
     assertEquals(60, limit.gap());
     assertEquals(JawEnd.OPEN, limit.opening());
   }
 
   private static JawEnd end(Part part, Box guard) {
-    return limit(part, guard, Turn.RIGHT, 0, 0).opening();
+    return limit(part, guard, Orientation.RIGHT, 0, 0).opening();
   }
 
-  private static Limit limit(Part part, Box guard, Turn turn, long x, long y) {
+  private static Limit limit(Part part, Box guard, Orientation turn, long x, long y) {
     List<Pair> pairs = List.of(new Pair(part, swept(guard, 1), 5));
     return MarginField.of(pairs, turn, RANGE).limit(x, y).orElseThrow();
   }
 
   /** Everything farther than {@code from} toward the handle. */
-  private static Box beyond(Turn turn, long from) {
+  private static Box beyond(Orientation turn, long from) {
     Interval u = Interval.of(from, 500);
     return new Box(turn.x(u, WIDE), turn.y(u, WIDE), WIDE);
   }
@@ -136,20 +137,21 @@ class MarginFieldTest {
         2,
         false,
         Situation.CUTTING,
-        new Stretch(closed, open, RANGE),
+        new OpeningInterval(closed, open, RANGE),
         Interval.of(-20, 20),
         Interval.of(0, 30),
         1);
   }
 
   private static Part part(String name, int rank, Situation situation) {
-    Stretch u = Stretch.constant(Interval.of(0, 10), RANGE);
+    OpeningInterval u = OpeningInterval.constant(Interval.of(0, 10), RANGE);
     return ClearanceFixtures.part(
         name, rank, false, situation, u, Interval.of(0, 1), Interval.of(0, 1), 0);
   }
 
   private static SweptGuard guard(String name, int rank, Situation situation) {
-    return ClearanceFixtures.guard(name, rank, false, situation, beyond(Turn.RIGHT, 20), 5, 0);
+    return ClearanceFixtures.guard(
+        name, rank, false, situation, beyond(Orientation.RIGHT, 20), 5, 0);
   }
 
   private static SweptGuard swept(Box box, int rank) {

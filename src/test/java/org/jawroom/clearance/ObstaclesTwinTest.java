@@ -11,8 +11,8 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Stretch;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.OpeningInterval;
+import org.jawroom.geometry.Orientation;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -128,7 +128,7 @@ class ObstaclesTwinTest {
   private static final class World {
     private final long seed;
     private final Random random;
-    private final Turn turn;
+    private final Orientation turn;
     private final Interval openings;
     private final long handRoom;
     private final List<Part> parts;
@@ -137,7 +137,7 @@ class ObstaclesTwinTest {
     World(long seed) {
       this.seed = seed;
       this.random = new Random(seed);
-      this.turn = Turn.values()[random.nextInt(4)];
+      this.turn = Orientation.values()[random.nextInt(4)];
       this.openings = random.nextInt(3) == 0 ? Interval.of(1, 4) : OPENINGS;
       this.handRoom = random.nextInt(4);
       this.parts = new ArrayList<>();
@@ -164,7 +164,7 @@ class ObstaclesTwinTest {
       boolean handle = random.nextInt(3) == 0;
       Interval u = interval(8);
       Interval open = interval(8);
-      Stretch stretch = new Stretch(u, random.nextBoolean() ? u : open, OPENINGS);
+      OpeningInterval stretch = new OpeningInterval(u, random.nextBoolean() ? u : open, OPENINGS);
       Interval v = interval(8);
       Interval w = interval(6);
       int tolerance = random.nextInt(2);
@@ -180,7 +180,9 @@ class ObstaclesTwinTest {
                   rank,
                   handle ^ (changed && change == 0),
                   situation,
-                  changed && change == 1 ? Stretch.constant(interval(8), OPENINGS) : stretch,
+                  changed && change == 1
+                      ? OpeningInterval.constant(interval(8), OPENINGS)
+                      : stretch,
                   changed && change == 2 ? interval(8) : v,
                   changed && change == 3 ? interval(6) : w,
                   changed && change == 4 ? 1 - tolerance : tolerance));

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Stretch;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.OpeningInterval;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Side;
 import org.jawroom.shop.Sides;
 import org.junit.jupiter.api.Test;
@@ -35,7 +35,7 @@ class SetupTest {
   @Test
   void raised_part_standsThatMuchHigher() {
     Interval range = Interval.of(0, 10);
-    Stretch u = new Stretch(Interval.of(0, 5), Interval.of(3, 9), range);
+    OpeningInterval u = new OpeningInterval(Interval.of(0, 5), Interval.of(3, 9), range);
     Part part =
         ClearanceFixtures.part(
             "swivel", 9, true, Situation.LOADING, u, Interval.of(-1, 1), Interval.of(-4, 6), 2);
@@ -43,6 +43,6 @@ class SetupTest {
         ClearanceFixtures.part(
             "swivel", 9, true, Situation.LOADING, u, Interval.of(-1, 1), Interval.of(16, 26), 2),
         part.raised(20));
-    assertEquals(Interval.of(16, 26), part.raised(20).over(range, Turn.REAR).z());
+    assertEquals(Interval.of(16, 26), part.raised(20).over(range, Orientation.REAR).z());
   }
 }

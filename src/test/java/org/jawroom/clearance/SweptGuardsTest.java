@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -53,10 +53,10 @@ class SweptGuardsTest {
 
     // Clearance model, section 1: u points where the handle does, v a quarter turn
     // counter-clockwise.
-    assertRow(guards.rows(Turn.RIGHT), -30, 40, 5, 25);
-    assertRow(guards.rows(Turn.LEFT), -40, 30, -25, -5);
-    assertRow(guards.rows(Turn.REAR), 5, 25, -40, 30);
-    assertRow(guards.rows(Turn.FRONT), -25, -5, -30, 40);
+    assertRow(guards.rows(Orientation.RIGHT), -30, 40, 5, 25);
+    assertRow(guards.rows(Orientation.LEFT), -40, 30, -25, -5);
+    assertRow(guards.rows(Orientation.REAR), 5, 25, -40, 30);
+    assertRow(guards.rows(Orientation.FRONT), -25, -5, -30, 40);
   }
 
   private static void assertRow(long[] row, long uLo, long uHi, long vLo, long vHi) {

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.file.Path;
+import org.jawroom.launch.Main;
 
 /**
  * A command that was run on the demo.

@@ -8,6 +8,8 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.jawroom.app.Solving;
+import org.jawroom.launch.Main;
 import org.jawroom.reference.BigShop;
 import org.jawroom.report.page.PageFile;
 import org.jawroom.shop.Shop;

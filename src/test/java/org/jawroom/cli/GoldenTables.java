@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The tables of golden shops, without the files beside them, which every command names. */
-final class GoldenTables {
+public final class GoldenTables {
   private GoldenTables() {}
 
   /** A new folder; it is deleted when the tests end. */
-  static Path of(String shop) {
+  public static Path of(String shop) {
     try {
       Path tables = Files.createTempDirectory("golden");
       tables.toFile().deleteOnExit();

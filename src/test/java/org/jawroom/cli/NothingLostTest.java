@@ -16,13 +16,14 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.jawroom.launch.Main;
 import org.jawroom.tables.ToolRun;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever ends a run, the old report stays whole or the new one is whole. */
-class NothingLostTest {
+public class NothingLostTest {
   private static final int KILLS = 4;
 
   @TempDir private Path folder;
@@ -158,7 +159,7 @@ class NothingLostTest {
     return err.toString();
   }
 
-  static boolean done(String... command) throws Exception {
+  public static boolean done(String... command) throws Exception {
     try {
       return new ProcessBuilder(command).redirectErrorStream(true).start().waitFor() == 0;
     } catch (IOException noSuchCommand) {

@@ -11,7 +11,9 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.jawroom.app.MachineRange;
 import org.jawroom.geometry.Length;
+import org.jawroom.launch.Main;
 import org.jawroom.reference.BigShop;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.shop.Machine;
@@ -122,10 +124,12 @@ class PartsTest {
             List.of());
     PrintWriter lines = new PrintWriter(err, true);
 
-    assertEquals(1, Part.of(dotted, "no..1", lines).orElseThrow().shop().machines().size());
-    assertEquals(2, Part.of(dotted, "no..1..no…2", lines).orElseThrow().shop().machines().size());
-    assertEquals(2, Part.of(dotted, "no…2…3", lines).orElseThrow().shop().machines().size());
-    assertFalse(Part.of(dotted, "no…2…3", lines).orElseThrow().isFirst());
+    assertEquals(1, MachineRange.of(dotted, "no..1", lines).orElseThrow().shop().machines().size());
+    assertEquals(
+        2, MachineRange.of(dotted, "no..1..no…2", lines).orElseThrow().shop().machines().size());
+    assertEquals(
+        2, MachineRange.of(dotted, "no…2…3", lines).orElseThrow().shop().machines().size());
+    assertFalse(MachineRange.of(dotted, "no…2…3", lines).orElseThrow().isFirst());
     assertEquals("", err.toString());
   }
 

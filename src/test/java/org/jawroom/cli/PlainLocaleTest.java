@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.jawroom.launch.Main;
 import org.jawroom.tables.ToolRun;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

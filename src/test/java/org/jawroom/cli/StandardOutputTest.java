@@ -17,6 +17,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.jawroom.launch.Main;
+import org.jawroom.launch.StandardStream;
 import org.jawroom.tables.ToolRun;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

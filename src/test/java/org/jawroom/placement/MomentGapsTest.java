@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jawroom.clearance.GuardStance;
 import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.Moment;
+import org.jawroom.clearance.MachineState;
 import org.jawroom.clearance.MomentGaps;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.Part;
@@ -20,7 +20,12 @@ import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.bolting.Region;
+import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.shop.Dimension;
@@ -73,7 +78,7 @@ class MomentGapsTest {
             .orElseThrow();
     MomentGaps gaps = MomentGaps.of(settings, machine, vise.base().bedHeight(), region.parts());
     Map<String, Long> least = new HashMap<>();
-    for (Moment moment : moments(settings, machine, vise, region, place)) {
+    for (MachineState moment : moments(settings, machine, vise, region, place)) {
       for (Limit limit : gaps.at(moment, place.handleTo(), place.x(), place.y())) {
         least.merge(key(limit), limit.margin(), Math::min);
       }
@@ -107,10 +112,10 @@ class MomentGapsTest {
    * linearly with spindle and opening, so it is least at their ends or where both are equal, the
    * middles aligned.
    */
-  private static List<Moment> moments(
+  private static List<MachineState> moments(
       Settings settings, Machine machine, Vise vise, Region region, Recommendation place) {
     Interval openings = place.openings();
-    List<Moment> moments = new ArrayList<>();
+    List<MachineState> moments = new ArrayList<>();
     for (Pair pair : region.pairs()) {
       GuardStance stance =
           GuardStance.all(settings, machine, vise.base().bedHeight()).stream()
@@ -124,7 +129,10 @@ class MomentGapsTest {
             openings.lo(), openings.hi(), alignedOpening(machine, stance, pair, place, x, y)
           };
           for (long opening : all) {
-            moments.add(loading ? Moment.loading(machine, opening) : Moment.cutting(x, y, opening));
+            moments.add(
+                loading
+                    ? MachineState.loading(machine, opening)
+                    : MachineState.cutting(x, y, opening));
           }
         }
       }
@@ -183,15 +191,16 @@ class MomentGapsTest {
     MomentGaps gaps = MomentGaps.of(shop.settings(), machine, vise.base().bedHeight(), parts);
     long front = machine.spindleY() + machine.reachY();
     long opening = vise.opening().hi();
-    long atTheEnd = doorToBase(gaps, Moment.cutting(machine.spindleX(), front, opening));
-    long before = doorToBase(gaps, Moment.cutting(machine.spindleX(), front - 40 * MM, opening));
+    long atTheEnd = doorToBase(gaps, MachineState.cutting(machine.spindleX(), front, opening));
+    long before =
+        doorToBase(gaps, MachineState.cutting(machine.spindleX(), front - 40 * MM, opening));
 
     assertEquals(machine.tableMoves().y() ? 40 * MM : 0, before - atTheEnd);
     assertEquals(machine.tableWidth() / 2 + 70 * MM - vise.base().frontReach().length(), atTheEnd);
   }
 
-  private static long doorToBase(MomentGaps gaps, Moment moment) {
-    return gaps.at(moment, Turn.FRONT, 0, 0).stream()
+  private static long doorToBase(MomentGaps gaps, MachineState moment) {
+    return gaps.at(moment, Orientation.FRONT, 0, 0).stream()
         .filter(limit -> limit.guard().name().equals("door") && limit.part().name().equals("base"))
         .findFirst()
         .orElseThrow()
@@ -207,6 +216,7 @@ class MomentGapsTest {
 
     assertThrows(
         IllegalArgumentException.class,
-        () -> gaps.at(Moment.cutting(beyond, machine.spindleY(), 0), Turn.FRONT, 0, 0));
+        () ->
+            gaps.at(MachineState.cutting(beyond, machine.spindleY(), 0), Orientation.FRONT, 0, 0));
   }
 }

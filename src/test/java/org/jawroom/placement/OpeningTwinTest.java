@@ -17,9 +17,14 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Fraction;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.OpeningInterval;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.geometry.Stretch;
-import org.jawroom.geometry.Turn;
+import org.jawroom.placement.bolting.Region;
+import org.jawroom.placement.opening.OpeningRange;
+import org.jawroom.placement.opening.OpeningSearch;
+import org.jawroom.placement.space.Place;
+import org.jawroom.placement.space.Strips;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Mount;
@@ -58,7 +63,7 @@ class OpeningTwinTest {
   /** The widest range tried, of equal ones the one that starts first; null if there is none. */
   private static long[] slow(Region region) {
     long[] widest = null;
-    Turn turn = region.turn();
+    Orientation turn = region.turn();
     for (Rectangle places : region.places().rectangles()) {
       Interval along = places.along(turn.uAxis());
       Interval across = places.along(turn.uAxis().across());
@@ -98,7 +103,7 @@ class OpeningTwinTest {
               i,
               false,
               Situation.CUTTING,
-              new Stretch(closed, open, FULL),
+              new OpeningInterval(closed, open, FULL),
               interval(random, 3),
               interval(random, 3),
               0));
@@ -111,7 +116,7 @@ class OpeningTwinTest {
     Strips places = Strips.of(new Rectangle(interval(random, 3), interval(random, 3)));
     Dimension zero = Dimension.of(0);
     Mount mount = new Mount("mount", false, List.of(new Bolt(zero, zero, zero, zero)));
-    Turn turn = Turn.values()[random.nextInt(4)];
+    Orientation turn = Orientation.values()[random.nextInt(4)];
     return new Region(
         turn,
         0,

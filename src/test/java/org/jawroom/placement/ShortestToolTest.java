@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.SettingsDraft;
 import org.jawroom.reference.ViseDraft;

@@ -17,9 +17,13 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Length;
+import org.jawroom.geometry.OpeningInterval;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.geometry.Stretch;
-import org.jawroom.geometry.Turn;
+import org.jawroom.placement.bolting.Region;
+import org.jawroom.placement.search.Candidate;
+import org.jawroom.placement.space.Place;
+import org.jawroom.placement.space.Strips;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Mount;
@@ -28,13 +32,13 @@ import org.jawroom.shop.Mount;
  * Seeded random regions a few dozen half-nanometres wide, so that every place on the lattice can be
  * tried one by one.
  */
-final class SmallWorlds {
-  static final int HALF = 12;
+public final class SmallWorlds {
+  public static final int HALF = 12;
 
   private final Random random;
   private final boolean thin;
 
-  SmallWorlds(long seed) {
+  public SmallWorlds(long seed) {
     this(seed, false);
   }
 
@@ -44,7 +48,7 @@ final class SmallWorlds {
   }
 
   /** With parts and guards of which about half have no thickness, and nothing required of most. */
-  static SmallWorlds thin(long seed) {
+  public static SmallWorlds thin(long seed) {
     return new SmallWorlds(seed, true);
   }
 
@@ -52,7 +56,7 @@ final class SmallWorlds {
    * A region of one to three strips, one to three parts and up to four guards without number or
    * measure.
    */
-  Region region(Turn turn, int mountIndex, Interval openings) {
+  public Region region(Orientation turn, int mountIndex, Interval openings) {
     List<Part> parts = new ArrayList<>();
     for (int i = random.nextInt(3) + 1; i > 0; i--) {
       Interval u = thick(8);
@@ -64,7 +68,7 @@ final class SmallWorlds {
               i,
               false,
               Situation.CUTTING,
-              new Stretch(u, open, openings),
+              new OpeningInterval(u, open, openings),
               thick(8),
               thick(6),
               demand(2)));
@@ -89,11 +93,11 @@ final class SmallWorlds {
         SweptGuards.of(guards, 0));
   }
 
-  Seat seat(Region region, Interval openings, Rectangle reach) {
+  public Candidate seat(Region region, Interval openings, Rectangle reach) {
     Interval u = Interval.of(0, 2 * random.nextInt(4));
     Interval v = Interval.around(0, random.nextInt(4));
     Rectangle workArea = new Rectangle(region.turn().x(u, v), region.turn().y(u, v));
-    return Seat.of(region, region.space(openings), workArea, reach);
+    return Candidate.of(region, region.space(openings), workArea, reach);
   }
 
   /** Side by side, some a single line, with at least one lattice place between them. */
@@ -109,17 +113,17 @@ final class SmallWorlds {
     return Strips.of(random.nextBoolean() ? Axis.X : Axis.Y, p.lo(), p.hi(), IntervalSet.of(q));
   }
 
-  Rectangle reach() {
+  public Rectangle reach() {
     return new Rectangle(
         Interval.around(random.nextInt(5) - 2, random.nextInt(8)),
         Interval.around(random.nextInt(5) - 2, random.nextInt(8)));
   }
 
-  Turn turn() {
-    return Turn.values()[random.nextInt(4)];
+  public Orientation turn() {
+    return Orientation.values()[random.nextInt(4)];
   }
 
-  int below(int bound) {
+  public int below(int bound) {
     return random.nextInt(bound);
   }
 
@@ -143,13 +147,13 @@ final class SmallWorlds {
     return thin && random.nextInt(4) > 0 ? 0 : random.nextInt(bound);
   }
 
-  Interval interval(int half) {
+  public Interval interval(int half) {
     int lo = random.nextInt(2 * half) - half;
     return Interval.of(lo, lo + random.nextInt(half));
   }
 
   /** Every lattice place of a region, strip by strip. */
-  static List<Place> placesOf(Region region) {
+  public static List<Place> placesOf(Region region) {
     List<Place> all = new ArrayList<>();
     for (Rectangle places : region.places().rectangles()) {
       for (long x = places.x().lo(); x <= places.x().hi(); x++) {
@@ -162,7 +166,7 @@ final class SmallWorlds {
   }
 
   /** The margin at a place, pair by pair from the moved boxes. */
-  static long margin(Region region, Interval openings, Place place) {
+  public static long margin(Region region, Interval openings, Place place) {
     long least = Length.ENDLESS;
     for (Pair pair : region.pairs()) {
       Box part = pair.part().over(openings, region.turn()).at(place.x(), place.y());

@@ -18,22 +18,22 @@ import java.util.stream.Collectors;
  * machine/vise=margin (*: nothing can be hit), most, opening; jobs as quantity and what holds them;
  * {@code buy} alone has no budget; {@code keep} as machine/vise.
  */
-record CellText(Cell cell, Wishes wishes) {
+record CellText(CellModel cell, Wishes wishes) {
 
   static CellText parse(String text) {
     String[] parts = (text + " ").split("\\|");
-    List<Place> machines = new ArrayList<>();
+    List<PlanMachine> machines = new ArrayList<>();
     for (String word : words(parts[0])) {
       machines.add(
-          new Place(
+          new PlanMachine(
               "m" + machines.size(),
               word.equals("-") ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(word))));
     }
-    List<Kind> vises = new ArrayList<>();
+    List<ViseType> vises = new ArrayList<>();
     for (String word : words(parts[1])) {
       String[] told = word.split("@");
       vises.add(
-          new Kind(
+          new ViseType(
               "v" + vises.size(),
               Integer.parseInt(told[0]),
               told.length == 1 ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(told[1]))));
@@ -72,7 +72,7 @@ record CellText(Cell cell, Wishes wishes) {
         wishes = wishes.keeping(keep);
       }
     }
-    return new CellText(new Cell(machines, vises, fits, jobs), wishes);
+    return new CellText(new CellModel(machines, vises, fits, jobs), wishes);
   }
 
   /** All words of a part but its name. */

@@ -36,16 +36,16 @@ class MirrorTest {
   }
 
   private static CellText cell(Random random) {
-    List<Place> machines = new ArrayList<>();
+    List<PlanMachine> machines = new ArrayList<>();
     for (int machine = 0; machine < MACHINES; machine++) {
-      machines.add(new Place("m" + machine, OptionalLong.empty()));
+      machines.add(new PlanMachine("m" + machine, OptionalLong.empty()));
     }
-    List<Kind> vises = new ArrayList<>();
+    List<ViseType> vises = new ArrayList<>();
     List<Fit> fits = new ArrayList<>();
     for (int vise = 0; vise < VISES; vise++) {
       OptionalLong price =
           random.nextBoolean() ? OptionalLong.empty() : OptionalLong.of(300 + vise * 50);
-      vises.add(new Kind("v" + vise, random.nextInt(3), price));
+      vises.add(new ViseType("v" + vise, random.nextInt(3), price));
       for (int machine = 0; machine < MACHINES; machine++) {
         if (random.nextInt(3) > 0) {
           fits.add(
@@ -69,13 +69,13 @@ class MirrorTest {
     }
     Wishes wishes = Wishes.none().keeping(keep);
     return new CellText(
-        new Cell(machines, vises, fits, jobs),
+        new CellModel(machines, vises, fits, jobs),
         random.nextBoolean() ? wishes.withBuying(OptionalLong.of(1000)) : wishes);
   }
 
   private static CellText mirrored(CellText asked) {
-    List<Place> machines = new ArrayList<>(asked.cell().machines());
-    List<Kind> vises = new ArrayList<>(asked.cell().vises());
+    List<PlanMachine> machines = new ArrayList<>(asked.cell().machines());
+    List<ViseType> vises = new ArrayList<>(asked.cell().vises());
     Collections.reverse(machines);
     Collections.reverse(vises);
     List<Fit> fits =
@@ -94,7 +94,7 @@ class MirrorTest {
         .keep()
         .orElseThrow()
         .forEach((machine, vise) -> keep.put(MACHINES - 1 - machine, VISES - 1 - vise));
-    return new CellText(new Cell(machines, vises, fits, jobs), asked.wishes().keeping(keep));
+    return new CellText(new CellModel(machines, vises, fits, jobs), asked.wishes().keeping(keep));
   }
 
   private static Pick mirrored(Pick pick) {

@@ -50,7 +50,7 @@ class PlannerTwinTest {
   }
 
   /** Each claim is the cheapest there is, and made true by adding the purchase to the inputs. */
-  private static void assertRemedies(Cell cell, Plan plan, String where) {
+  private static void assertRemedies(CellModel cell, Plan plan, String where) {
     SimplePlanner now = SimplePlanner.after(cell, plan.purchases());
     for (Unheld one : plan.unheld()) {
       List<Integer> wanted = new ArrayList<>(plan.held());

@@ -85,11 +85,11 @@ class PublishedTest {
   }
 
   private static Plan plan(long[][] costs, int margin, long opening, int less) {
-    List<Place> machines = new ArrayList<>();
-    List<Kind> vises = new ArrayList<>();
+    List<PlanMachine> machines = new ArrayList<>();
+    List<ViseType> vises = new ArrayList<>();
     List<Fit> fits = new ArrayList<>();
     for (int machine = 0; machine < costs.length; machine++) {
-      machines.add(new Place("worker " + machine, OptionalLong.empty()));
+      machines.add(new PlanMachine("worker " + machine, OptionalLong.empty()));
       for (int vise = 0; vise < costs[machine].length; vise++) {
         long cost = costs[machine][vise];
         fits.add(
@@ -98,8 +98,8 @@ class PublishedTest {
       }
     }
     LongStream.range(0, costs[0].length)
-        .forEach(vise -> vises.add(new Kind("task " + vise, 1, OptionalLong.empty())));
-    Plan plan = Planner.plan(new Cell(machines, vises, fits, List.of()), Wishes.none());
+        .forEach(vise -> vises.add(new ViseType("task " + vise, 1, OptionalLong.empty())));
+    Plan plan = Planner.plan(new CellModel(machines, vises, fits, List.of()), Wishes.none());
     assertTrue(plan.isProven());
     assertEquals("no better plan exists", plan.statement());
     return plan;

@@ -16,13 +16,13 @@ final class RandomCells {
 
   static CellText cell(long seed) {
     Random random = new Random(seed);
-    List<Place> machines = new ArrayList<>();
+    List<PlanMachine> machines = new ArrayList<>();
     for (int machine = 2 + random.nextInt(3); machine > 0; machine--) {
-      machines.add(new Place("m" + machines.size(), price(random, 0.2)));
+      machines.add(new PlanMachine("m" + machines.size(), price(random, 0.2)));
     }
-    List<Kind> vises = new ArrayList<>();
+    List<ViseType> vises = new ArrayList<>();
     for (int vise = 2 + random.nextInt(4); vise > 0; vise--) {
-      vises.add(new Kind("v" + vises.size(), random.nextInt(4), price(random, 0.5)));
+      vises.add(new ViseType("v" + vises.size(), random.nextInt(4), price(random, 0.5)));
     }
     double density = 0.3 + 0.6 * random.nextDouble();
     List<Fit> fits = new ArrayList<>();
@@ -65,7 +65,7 @@ final class RandomCells {
       }
       wishes = wishes.keeping(keep);
     }
-    return new CellText(new Cell(machines, vises, fits, jobs), wishes);
+    return new CellText(new CellModel(machines, vises, fits, jobs), wishes);
   }
 
   private static OptionalLong price(Random random, double often) {

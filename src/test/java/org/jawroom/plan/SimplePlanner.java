@@ -15,7 +15,7 @@ final class SimplePlanner {
   /** What to put on each machine, in the order of the machines; a null fit is none. */
   private record Trial(List<Fit> fits, List<Integer> counts) {}
 
-  private final Cell cell;
+  private final CellModel cell;
   private final Wishes wishes;
   private final List<Trial> trials = new ArrayList<>();
 
@@ -67,7 +67,7 @@ final class SimplePlanner {
       }
     }
     for (int vise = 0; vise < cell.vises().size(); vise++) {
-      Kind kind = cell.vises().get(vise);
+      ViseType kind = cell.vises().get(vise);
       long machines = used(trial, vise);
       boolean more = machines > kind.stock();
       if (more && (!newVises || kind.price().isEmpty())) {
@@ -257,19 +257,19 @@ final class SimplePlanner {
   }
 
   /** The cell with purchases added to the inputs, and nothing more wished for. */
-  static SimplePlanner after(Cell cell, List<Purchase> purchases) {
-    List<Kind> vises = new ArrayList<>(cell.vises());
-    List<Place> machines = new ArrayList<>(cell.machines());
+  static SimplePlanner after(CellModel cell, List<Purchase> purchases) {
+    List<ViseType> vises = new ArrayList<>(cell.vises());
+    List<PlanMachine> machines = new ArrayList<>(cell.machines());
     for (Purchase one : purchases) {
       if (one.what() == Purchase.What.VISE) {
-        Kind old = vises.get(one.index());
-        vises.set(one.index(), new Kind(old.name(), old.stock() + one.count(), old.price()));
+        ViseType old = vises.get(one.index());
+        vises.set(one.index(), new ViseType(old.name(), old.stock() + one.count(), old.price()));
       } else {
-        machines.set(one.index(), new Place("bought", OptionalLong.empty()));
+        machines.set(one.index(), new PlanMachine("bought", OptionalLong.empty()));
       }
     }
     return new SimplePlanner(
-        new CellText(new Cell(machines, vises, cell.fits(), cell.jobs()), Wishes.none()));
+        new CellText(new CellModel(machines, vises, cell.fits(), cell.jobs()), Wishes.none()));
   }
 
   /** The quantity held at most with what is in the house. */

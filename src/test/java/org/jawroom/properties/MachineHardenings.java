@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
@@ -91,10 +91,10 @@ final class MachineHardenings {
   }
 
   /** The turns without one of them; without change if there are none. */
-  static Set<Turn> without(Set<Turn> turns, int pick) {
-    Set<Turn> left = EnumSet.allOf(Turn.class);
+  static Set<Orientation> without(Set<Orientation> turns, int pick) {
+    Set<Orientation> left = EnumSet.allOf(Orientation.class);
     left.retainAll(turns);
-    left.remove(Turn.values()[pick % 4]);
+    left.remove(Orientation.values()[pick % 4]);
     return left;
   }
 

@@ -8,7 +8,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
@@ -108,10 +108,13 @@ final class Mirror {
     };
   }
 
-  private static Set<Turn> turns(Set<Turn> turns) {
-    Set<Turn> swapped = EnumSet.noneOf(Turn.class);
-    for (Turn turn : turns) {
-      swapped.add(turn == Turn.LEFT ? Turn.RIGHT : turn == Turn.RIGHT ? Turn.LEFT : turn);
+  private static Set<Orientation> turns(Set<Orientation> turns) {
+    Set<Orientation> swapped = EnumSet.noneOf(Orientation.class);
+    for (Orientation turn : turns) {
+      swapped.add(
+          turn == Orientation.LEFT
+              ? Orientation.RIGHT
+              : turn == Orientation.RIGHT ? Orientation.LEFT : turn);
     }
     return swapped;
   }

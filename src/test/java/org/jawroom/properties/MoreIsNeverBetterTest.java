@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Outcome;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ShopCsv;

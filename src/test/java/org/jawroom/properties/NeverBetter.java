@@ -3,8 +3,8 @@ package org.jawroom.properties;
 import java.util.Optional;
 import java.util.Set;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Settings;
 
 /** Whether the outcome of a harder pairing is no better than that of an easier one. */

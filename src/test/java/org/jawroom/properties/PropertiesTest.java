@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ShopCsv;

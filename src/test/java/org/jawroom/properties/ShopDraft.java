@@ -2,8 +2,8 @@ package org.jawroom.properties;
 
 import java.util.List;
 import java.util.OptionalLong;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.SettingsDraft;
 import org.jawroom.reference.ViseDraft;

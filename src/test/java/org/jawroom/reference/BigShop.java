@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.Set;
+import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
 import org.jawroom.reference.RandomShops.Feature;
 import org.jawroom.shop.Dimension;
@@ -63,15 +65,19 @@ public final class BigShop {
     }
   }
 
-  /** The slots that most have, so that a vise for one will often go on another. */
+  /**
+   * The slots that most have, so that a vise for one will often go on another; all on the table.
+   */
   private static MachineDraft mill(Dice dice) {
     MachineDraft mill = RandomMachines.draft(dice, MACHINES);
     mill.guards.subList(1, mill.guards.size()).clear();
-    mill.slotCount = Math.max(mill.slotCount, 1);
-    if (mill.slotPositions.isEmpty()) {
-      mill.slotPitch = dice.dimension(50, 80);
-    }
+    mill.slotPositions = List.of();
+    mill.slotFirst = OptionalLong.empty();
+    mill.slotPitch = dice.dimension(50, 80);
     mill.slotWidth = Dimension.of(dice.among(List.of(14L, 16L, 16L, 18L)) * Length.MM);
+    long across = mill.slotDirection == Axis.X ? mill.tableWidth : mill.tableLength;
+    long most = 1 + (across - mill.slotWidth.length() - Length.MM) / mill.slotPitch.length();
+    mill.slotCount = (int) Math.max(1, Math.min(mill.slotCount, most));
     return mill;
   }
 }

@@ -8,7 +8,7 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
@@ -167,11 +167,11 @@ final class ExampleShop {
   private static List<Vise> vises() {
     ViseDraft plain = plain("plain");
     plain.rearClosed = dimMm(38);
-    plain.turns = EnumSet.of(Turn.FRONT);
+    plain.turns = EnumSet.of(Orientation.FRONT);
     plain.boltSpacing = dimMm(180);
     plain.holeU = dimMm(52);
     ViseDraft sixInch = sixInch("six inch");
-    sixInch.turns = EnumSet.of(Turn.FRONT);
+    sixInch.turns = EnumSet.of(Orientation.FRONT);
     ViseDraft withHandle = sixInch("six inch handle");
     withHandle.handleRadius = dimIn(4.5);
     withHandle.handleDepth = dimIn(1.25);
@@ -179,9 +179,9 @@ final class ExampleShop {
     fullSwing.handleRadius = dimIn(4.5);
     fullSwing.handleDepth = dimIn(1.25);
     fullSwing.fullSwing = true;
-    fullSwing.turns = EnumSet.of(Turn.FRONT);
+    fullSwing.turns = EnumSet.of(Orientation.FRONT);
     ViseDraft wide = plain("wide bolts");
-    wide.turns = EnumSet.of(Turn.LEFT, Turn.RIGHT);
+    wide.turns = EnumSet.of(Orientation.LEFT, Orientation.RIGHT);
     wide.boltSpacing = dimMm(190);
     wide.holeU = dimMm(18);
     return List.of(

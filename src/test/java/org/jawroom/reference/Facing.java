@@ -1,11 +1,11 @@
 package org.jawroom.reference;
 
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 
 /** The table of turns, as four directions: where u and v point in the table frame. */
 record Facing(int ux, int uy, int vx, int vy) {
 
-  static Facing of(Turn turn) {
+  static Facing of(Orientation turn) {
     return switch (turn) {
       case FRONT -> new Facing(0, -1, 1, 0);
       case RIGHT -> new Facing(1, 0, 0, 1);

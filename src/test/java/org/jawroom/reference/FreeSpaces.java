@@ -2,7 +2,7 @@ package org.jawroom.reference;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
@@ -14,7 +14,7 @@ import org.jawroom.shop.Vise;
  * @param region closed rectangles where the mount holds
  * @param forbidden open rectangles where the margin is below what was asked
  */
-public record FreeSpaces(Turn turn, String mount, List<Rect> region, List<Rect> forbidden) {
+public record FreeSpaces(Orientation turn, String mount, List<Rect> region, List<Rect> forbidden) {
 
   /** For each turn and mount whose bolts line up somewhere; over the whole opening range. */
   public static List<FreeSpaces> of(Settings settings, Machine machine, Vise vise, long margin) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
@@ -44,7 +44,7 @@ public final class MachineDraft {
   public Optional<BigDecimal> maxLoad = Optional.empty();
   public OptionalLong loadX = OptionalLong.empty();
   public OptionalLong loadY = OptionalLong.empty();
-  public Set<Turn> turns = EnumSet.allOf(Turn.class);
+  public Set<Orientation> turns = EnumSet.allOf(Orientation.class);
   public long tolerance;
   public final List<Guard> guards = new ArrayList<>();
 

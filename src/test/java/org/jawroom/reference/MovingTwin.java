@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.TreeSet;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -45,7 +45,7 @@ public final class MovingTwin {
       Settings settings,
       Machine machine,
       Vise vise,
-      Turn turn,
+      Orientation turn,
       String mount,
       long x,
       long y,
@@ -71,7 +71,7 @@ public final class MovingTwin {
       Settings settings,
       Machine machine,
       Vise vise,
-      Turn turn,
+      Orientation turn,
       String mount,
       long x,
       long y,
@@ -90,7 +90,7 @@ public final class MovingTwin {
       Settings settings,
       Machine machine,
       Vise vise,
-      Turn turn,
+      Orientation turn,
       String mount,
       long x,
       long y,

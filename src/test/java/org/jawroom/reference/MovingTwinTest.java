@@ -3,7 +3,7 @@ package org.jawroom.reference;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ReferenceOutcome.Place;
 import org.jawroom.shop.Machine;

@@ -3,8 +3,8 @@ package org.jawroom.reference;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.stream.LongStream;
-import org.jawroom.placement.Outcome;
 import org.jawroom.placement.ShopPairings;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.params.ParameterizedTest;

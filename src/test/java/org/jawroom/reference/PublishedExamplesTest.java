@@ -14,7 +14,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.RefGuard.Block;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Column;
@@ -202,16 +202,16 @@ class PublishedExamplesTest {
   /** ISO 841:2001, transcribed: X, Y, Z right-handed; so are u, v, w: v = w × u in every turn. */
   @Test
   void facing_everyTurn_isRightHanded() {
-    for (Turn turn : Turn.values()) {
+    for (Orientation turn : Orientation.values()) {
       Facing facing = Facing.of(turn);
       // w × u with w = (0, 0, 1) is (−u.y, u.x, 0).
       assertEquals(-facing.uy(), facing.vx());
       assertEquals(facing.ux(), facing.vy());
     }
-    assertEquals(-1, Facing.of(Turn.FRONT).uy());
-    assertEquals(1, Facing.of(Turn.RIGHT).ux());
-    assertEquals(1, Facing.of(Turn.REAR).uy());
-    assertEquals(-1, Facing.of(Turn.LEFT).ux());
+    assertEquals(-1, Facing.of(Orientation.FRONT).uy());
+    assertEquals(1, Facing.of(Orientation.RIGHT).ux());
+    assertEquals(1, Facing.of(Orientation.REAR).uy());
+    assertEquals(-1, Facing.of(Orientation.LEFT).ux());
   }
 
   /** Touching counts as clear, a hair less does not: on each axis, on both sides. */

@@ -11,7 +11,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.RandomShops.Feature;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
@@ -105,15 +105,15 @@ final class RandomMachines {
   }
 
   /** One turn at least: a table has no way to say none. */
-  static Set<Turn> someTurns(Dice dice) {
-    Set<Turn> turns = EnumSet.noneOf(Turn.class);
-    for (Turn turn : Turn.values()) {
+  static Set<Orientation> someTurns(Dice dice) {
+    Set<Orientation> turns = EnumSet.noneOf(Orientation.class);
+    for (Orientation turn : Orientation.values()) {
       if (dice.chance(60)) {
         turns.add(turn);
       }
     }
     if (turns.isEmpty()) {
-      turns.add(dice.among(List.of(Turn.values())));
+      turns.add(dice.among(List.of(Orientation.values())));
     }
     return turns;
   }

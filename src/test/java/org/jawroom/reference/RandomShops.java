@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -232,7 +232,10 @@ public final class RandomShops {
     mill.frontGap = Dimension.of(frontGap);
     mill.rearGap = Dimension.of(room - mill.tableWidth - frontGap);
     if (dice.chance(60)) {
-      vise.turns = dice.chance(50) ? EnumSet.of(Turn.FRONT) : EnumSet.of(Turn.FRONT, Turn.REAR);
+      vise.turns =
+          dice.chance(50)
+              ? EnumSet.of(Orientation.FRONT)
+              : EnumSet.of(Orientation.FRONT, Orientation.REAR);
     } else {
       long half = dice.mm(-40, 30);
       mill.leftGap = Dimension.of(half);

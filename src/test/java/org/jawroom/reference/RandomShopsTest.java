@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
@@ -46,11 +46,11 @@ final class RandomSymmetry {
     mill.ledges = new Sides<>(0L, 0L, 0L, 0L);
     mill.rearGap = mill.frontGap;
     mill.leftGap = mill.rightGap;
-    mill.turns = EnumSet.allOf(Turn.class);
+    mill.turns = EnumSet.allOf(Orientation.class);
   }
 
   private static void vise(Dice dice, ViseDraft vise) {
-    vise.turns = EnumSet.allOf(Turn.class);
+    vise.turns = EnumSet.allOf(Orientation.class);
     vise.handleRadius = Dimension.NONE;
     if (dice.chance(70)) {
       vise.both = true;

@@ -2,7 +2,7 @@ package org.jawroom.reference;
 
 import java.util.List;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.ReferenceOutcome.Usable;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;

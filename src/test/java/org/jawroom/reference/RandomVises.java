@@ -9,7 +9,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.RandomShops.Feature;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -62,7 +62,7 @@ final class RandomVises {
     vise.movingJaw = dice.dimension(20, 60);
     vise.mass = dice.chance(70) ? Optional.of(new BigDecimal("31.5")) : Optional.empty();
     if (dice.chance(50)) {
-      vise.turns = dice.chance(60) ? EnumSet.of(Turn.FRONT) : RandomMachines.someTurns(dice);
+      vise.turns = dice.chance(60) ? EnumSet.of(Orientation.FRONT) : RandomMachines.someTurns(dice);
     }
     if (has(Feature.TOLERANCES)) {
       vise.tolerance = dice.among(List.of(0L, Length.MM / 2, Length.MM, 3 * Length.MM / 2));

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
@@ -45,7 +45,7 @@ final class RefCounts {
    * Whether vises at {@code positions} along the slots, of that turn and mount, stand clear on some
    * slots, far enough apart.
    */
-  boolean stand(Turn turn, String mount, List<Long> positions) {
+  boolean stand(Orientation turn, String mount, List<Long> positions) {
     for (RefRegion region : model.regions) {
       if (region.turn() == turn && region.mount().mount().name().equals(mount)) {
         long apart = apart(region);
@@ -114,7 +114,7 @@ final class RefCounts {
     return apart;
   }
 
-  private Span along(Turn turn, RefPart part) {
+  private Span along(Orientation turn, RefPart part) {
     Facing facing = Facing.of(turn);
     Span u = model.u(part, model.wholeOpening());
     return alongX ? facing.x(u, part.v()) : facing.y(u, part.v());

@@ -1,7 +1,7 @@
 package org.jawroom.reference;
 
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Vise;
 
@@ -38,8 +38,8 @@ record RefJob(Vise vise, Job job) {
   }
 
   /** The jaws run along x where the handle points to the front or the rear. */
-  boolean allows(Turn turn) {
-    boolean alongX = turn == Turn.FRONT || turn == Turn.REAR;
+  boolean allows(Orientation turn) {
+    boolean alongX = turn == Orientation.FRONT || turn == Orientation.REAR;
     return job.jawsAlong().isEmpty() || (job.jawsAlong().get() == Axis.X) == alongX;
   }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
@@ -21,7 +21,8 @@ import org.jawroom.shop.Vise;
  * columns.
  */
 final class RefModel {
-  private static final List<Turn> TURNS = List.of(Turn.FRONT, Turn.RIGHT, Turn.REAR, Turn.LEFT);
+  private static final List<Orientation> TURNS =
+      List.of(Orientation.FRONT, Orientation.RIGHT, Orientation.REAR, Orientation.LEFT);
   private static final long ANYWHERE = 10_000 * Length.MM;
 
   final Settings settings;
@@ -37,7 +38,7 @@ final class RefModel {
   private final Map<Integer, List<RefPair>> pairsOfMounts = new HashMap<>();
   private final Map<Asked, List<RefPair.Field>> deciding = new HashMap<>();
 
-  private record Asked(Turn turn, int mount, Span openings) {}
+  private record Asked(Orientation turn, int mount, Span openings) {}
 
   /**
    * @param exactly whether every tolerance is taken as 0
@@ -80,7 +81,7 @@ final class RefModel {
     for (Mount mount : vise.mounts()) {
       mounts.add(RefMount.of(machine, mount, mounts.size(), missing));
     }
-    for (Turn turn : TURNS) {
+    for (Orientation turn : TURNS) {
       for (RefMount mount : mounts) {
         RefRegion region = region(turn, mount);
         if (!region.isEmpty()) {
@@ -95,7 +96,7 @@ final class RefModel {
     return body.stream().filter(part -> part.name().equals("base")).findFirst().orElse(null);
   }
 
-  private RefRegion region(Turn turn, RefMount mount) {
+  private RefRegion region(Orientation turn, RefMount mount) {
     boolean wanted = job.isEmpty() || job.get().allows(turn);
     if (!wanted || !machine.turns().contains(turn) || !vise.turns().contains(turn)) {
       return new RefRegion(turn, mount, List.of(), List.of());
@@ -205,7 +206,7 @@ final class RefModel {
   }
 
   /** The work area in the table frame with the vise at the origin: [x, y]. */
-  Span[] workArea(Turn turn) {
+  Span[] workArea(Orientation turn) {
     Facing facing = Facing.of(turn);
     if (job.isPresent()) {
       RefPart box = job.get().box();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
@@ -127,7 +127,7 @@ record RefMount(
   }
 
   /** Where this mount holds, whatever else stands there; a mount with a blank: {@code anywhere}. */
-  RefRegion holds(Turn turn, Span anywhereX, Span anywhereY) {
+  RefRegion holds(Orientation turn, Span anywhereX, Span anywhereY) {
     if (refused) {
       return new RefRegion(turn, this, List.of(), List.of());
     }
@@ -154,7 +154,7 @@ record RefMount(
   }
 
   /** The slot of each bolt at (x, y): of those within reach the nearest, then the lowest number. */
-  List<Integer> slots(Turn turn, long x, long y) {
+  List<Integer> slots(Orientation turn, long x, long y) {
     Facing facing = Facing.of(turn);
     long place = slotsAlongX() ? y : x;
     return mount.bolts().stream()
@@ -175,7 +175,7 @@ record RefMount(
   }
 
   /** Where every bolt stays within the slot given it. */
-  RefRegion holdsIn(Turn turn, List<Integer> chosen) {
+  RefRegion holdsIn(Orientation turn, List<Integer> chosen) {
     Facing facing = Facing.of(turn);
     List<Span> along = alongSlots(holds(turn, Span.ALL, Span.ALL));
     List<Span> across = List.of(Span.ALL);

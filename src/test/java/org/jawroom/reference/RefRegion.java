@@ -3,13 +3,13 @@ package org.jawroom.reference;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 
 /**
  * Where the vise frame's origin may stand for one turn and mount: any x of {@code xs}, any y of
  * {@code ys}.
  */
-record RefRegion(Turn turn, RefMount mount, List<Span> xs, List<Span> ys) {
+record RefRegion(Orientation turn, RefMount mount, List<Span> xs, List<Span> ys) {
 
   boolean isEmpty() {
     return xs.isEmpty() || ys.isEmpty();

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.RefChoice.Spot;
 import org.jawroom.shop.Shop;

@@ -7,8 +7,8 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Verdict;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Column;
 
 /**
@@ -37,7 +37,7 @@ public record ReferenceOutcome(
    * @param play left, right, front, rear; empty below margin 0
    */
   public record Place(
-      Turn turn,
+      Orientation turn,
       String mount,
       long x,
       long y,

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.ReferenceOutcome.Place;
 import org.jawroom.reference.ReferenceOutcome.Usable;
 import org.jawroom.shop.Machine;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Model;
+import org.jawroom.placement.pairing.Model;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;

@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -110,10 +110,10 @@ public final class ShopCsv {
     return Length.isBounded(limit) ? mm(limit) : "";
   }
 
-  private static String turns(Set<Turn> turns) {
+  private static String turns(Set<Orientation> turns) {
     return turns.size() == 4
         ? ""
-        : turns.stream().sorted().map(Turn::word).collect(Collectors.joining(" "));
+        : turns.stream().sorted().map(Orientation::word).collect(Collectors.joining(" "));
   }
 
   private static String letters(Axes axes, String none) {

@@ -2,7 +2,7 @@ package org.jawroom.reference;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
@@ -13,7 +13,7 @@ import org.jawroom.shop.Vise;
  * @param places closed rectangles in which the bolts hold
  * @param pairs what must not meet, in both situations
  */
-public record SweptBoxes(Turn turn, List<Rect> places, List<Pair> pairs) {
+public record SweptBoxes(Orientation turn, List<Rect> places, List<Pair> pairs) {
 
   /**
    * A part and what a guard sweeps; the part's limits are in the vise frame.

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Base;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -48,7 +48,7 @@ public final class ViseDraft {
   public Dimension handleDepth = Dimension.BLANK;
   public boolean handleOn;
   public boolean fullSwing;
-  public Set<Turn> turns = EnumSet.allOf(Turn.class);
+  public Set<Orientation> turns = EnumSet.allOf(Orientation.class);
   public Dimension boltSpacing = Dimension.BLANK;
   public Dimension boltU = Dimension.BLANK;
   public Dimension holeU = Dimension.BLANK;

@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.BlankLimit;
+import org.jawroom.advice.Direction;
 import org.jawroom.advice.Relation;
 import org.jawroom.advice.Remedy;
 import org.jawroom.advice.RemedyKind;
 import org.jawroom.advice.ToleranceNeeded;
-import org.jawroom.advice.Way;
 import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
@@ -21,54 +21,54 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Roomiest;
-import org.jawroom.placement.SideBySide;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.search.Roomiest;
+import org.jawroom.placement.search.SideBySide;
 import org.jawroom.shop.Column;
 
 /** Advice in the making: lengths in millimetres as text, nothing advised that is not said. */
-final class Advised {
+public final class Advised {
   private final Outcome outcome;
   private final List<Remedy> remedies = new ArrayList<>();
   private final List<BlankLimit> limits = new ArrayList<>();
   private Optional<SideBySide> sideBySide = Optional.empty();
   private Optional<ToleranceNeeded> needed = Optional.empty();
 
-  Advised(Outcome outcome) {
+  public Advised(Outcome outcome) {
     this.outcome = outcome;
   }
 
-  static List<Advice> bare(List<Outcome> outcomes) {
+  public static List<Advice> bare(List<Outcome> outcomes) {
     return outcomes.stream().map(outcome -> new Advised(outcome).done()).toList();
   }
 
   /** Nothing limits it then. */
-  Advised remedy(RemedyKind kind, String amount) {
-    return remedy(kind, "", amount, Turn.FRONT, Optional.empty());
+  public Advised remedy(RemedyKind kind, String amount) {
+    return remedy(kind, "", amount, Orientation.FRONT, Optional.empty());
   }
 
-  Advised remedy(RemedyKind kind, String amount, String then, String limitedBy) {
-    return remedy(kind, "", amount, Turn.FRONT, Optional.of(limit(then, limitedBy)));
+  public Advised remedy(RemedyKind kind, String amount, String then, String limitedBy) {
+    return remedy(kind, "", amount, Orientation.FRONT, Optional.of(limit(then, limitedBy)));
   }
 
-  Advised turn(Turn turn, String then, String limitedBy) {
+  public Advised turn(Orientation turn, String then, String limitedBy) {
     return remedy(RemedyKind.TURN, "", "", turn, Optional.of(limit(then, limitedBy)));
   }
 
-  Advised move(String guard, Way way, String amount, String then) {
+  public Advised move(String guard, Direction way, String amount, String then) {
     remedies.add(
         new Remedy(
             RemedyKind.MOVE,
             guard,
             Optional.of(way),
             OptionalLong.of(mm(amount)),
-            new Roomiest(Turn.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard)))));
+            new Roomiest(Orientation.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard)))));
     return this;
   }
 
   private Advised remedy(
-      RemedyKind kind, String guard, String amount, Turn turn, Optional<Limit> then) {
+      RemedyKind kind, String guard, String amount, Orientation turn, Optional<Limit> then) {
     OptionalLong length = amount.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(amount));
     remedies.add(
         new Remedy(
@@ -76,7 +76,7 @@ final class Advised {
     return this;
   }
 
-  Advised blank(Column column, String guard, Relation relation, String limit) {
+  public Advised blank(Column column, String guard, Relation relation, String limit) {
     limits.add(
         new BlankLimit(
             column,
@@ -86,19 +86,19 @@ final class Advised {
     return this;
   }
 
-  Advised together(String... positions) {
+  public Advised together(String... positions) {
     sideBySide =
         Optional.of(
             positions.length == 0
                 ? SideBySide.NONE
                 : new SideBySide(
                     Arrays.stream(positions).map(Invented::mm).toList(),
-                    Optional.of(Turn.FRONT),
+                    Optional.of(Orientation.FRONT),
                     "base bolts"));
     return this;
   }
 
-  Advised needs(String machine, String vise) {
+  public Advised needs(String machine, String vise) {
     needed =
         Optional.of(
             new ToleranceNeeded(
@@ -107,7 +107,7 @@ final class Advised {
     return this;
   }
 
-  Advice done() {
+  public Advice done() {
     return new Advice(outcome, remedies, limits, sideBySide, needed);
   }
 

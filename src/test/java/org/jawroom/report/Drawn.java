@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.jawroom.drawing.SvgFile;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Pairing;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.picture.PairingDrawing;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
@@ -20,24 +22,24 @@ import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 
 /** An SVG read back: what its groups hold, and how its points stand for lengths. */
-record Drawn(Document svg, Outcome outcome) {
+public record Drawn(Document svg, Outcome outcome) {
 
   /**
    * A rectangle in half-nanometres of a view: right from {@code left} to {@code right}, up
    * likewise.
    */
-  record Area(double left, double right, double low, double high) {
+  public record Area(double left, double right, double low, double high) {
     boolean contains(Area other) {
       return left <= other.left && other.right <= right && low <= other.low && other.high <= high;
     }
   }
 
-  static Shop shop(String folder) throws Exception {
+  public static Shop shop(String folder) throws Exception {
     return ShopReader.read(Path.of(folder), Map.of()).shop().orElseThrow();
   }
 
   /** Every pairing of a shop that has a place to draw. */
-  static List<Drawn> all(Shop shop) throws Exception {
+  public static List<Drawn> all(Shop shop) throws Exception {
     List<Drawn> all = new ArrayList<>();
     for (Machine machine : shop.machines()) {
       for (Vise vise : shop.vises()) {
@@ -57,16 +59,16 @@ record Drawn(Document svg, Outcome outcome) {
   }
 
   /** Points to a half-nanometre, as the table in that view tells; both views must agree. */
-  double scale() {
+  public double scale() {
     Element table = rectangle("plan-table");
     return number(table, "width") / outcome.machine().tableLength();
   }
 
-  double sideScale() {
+  public double sideScale() {
     return number(rectangle("side-table"), "width") / outcome.machine().tableWidth();
   }
 
-  Map<String, Element> groups() {
+  public Map<String, Element> groups() {
     Map<String, Element> groups = new LinkedHashMap<>();
     NodeList all = svg.getElementsByTagName("g");
     for (int i = 0; i < all.getLength(); i++) {
@@ -79,7 +81,7 @@ record Drawn(Document svg, Outcome outcome) {
   }
 
   /** The areas of the groups of a view that bear this name. */
-  List<Area> named(String view, String name) {
+  public List<Area> named(String view, String name) {
     List<Area> areas = new ArrayList<>();
     groups()
         .forEach(
@@ -94,7 +96,7 @@ record Drawn(Document svg, Outcome outcome) {
     return areas;
   }
 
-  Area area(String id) {
+  public Area area(String id) {
     Element box = rectangle(id);
     return area(
         id.startsWith("plan"),
@@ -115,7 +117,7 @@ record Drawn(Document svg, Outcome outcome) {
   }
 
   /** The two faces of a view's dimension: along its axis, low and high. */
-  List<Double> faces(String view, boolean level) {
+  public List<Double> faces(String view, boolean level) {
     Element group = groups().get(view + "-dimension");
     List<Double> faces = new ArrayList<>();
     NodeList lines = group.getElementsByTagName("line");
@@ -128,7 +130,7 @@ record Drawn(Document svg, Outcome outcome) {
     return faces;
   }
 
-  List<String> texts() {
+  public List<String> texts() {
     List<String> texts = new ArrayList<>();
     NodeList all = svg.getElementsByTagName("text");
     for (int i = 0; i < all.getLength(); i++) {
@@ -138,7 +140,7 @@ record Drawn(Document svg, Outcome outcome) {
   }
 
   /** What is written in the areas of a view that bear this name, as its first letter stands. */
-  List<String> textsIn(String view, String name) {
+  public List<String> textsIn(String view, String name) {
     List<Area> areas = named(view, name);
     List<String> texts = new ArrayList<>();
     NodeList all = svg.getElementsByTagName("text");

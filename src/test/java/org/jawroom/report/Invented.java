@@ -7,8 +7,10 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.report.RunFacts.FileRead;
-import org.jawroom.report.RunFacts.Setting;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.report.xlsx.RunFacts.FileRead;
+import org.jawroom.report.xlsx.RunFacts.Setting;
 import org.jawroom.shop.Base;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -25,26 +27,26 @@ import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
 
 /** Invented machines and vises for the tests of the reports, which read only little of them. */
-final class Invented {
+public final class Invented {
   private Invented() {}
 
-  static final Provenance CALIPER = new Provenance(mm("0.5"), false, "caliper", "");
-  static final Provenance NOT_TOLD = new Provenance(0, true, "", "");
+  public static final Provenance CALIPER = new Provenance(mm("0.5"), false, "caliper", "");
+  public static final Provenance NOT_TOLD = new Provenance(0, true, "", "");
 
   /** Half-nanometres; whole ones only. */
-  static long mm(String millimetres) {
+  public static long mm(String millimetres) {
     return new BigDecimal(millimetres).multiply(BigDecimal.valueOf(Length.MM)).longValueExact();
   }
 
-  static Dimension known(String millimetres) {
+  public static Dimension known(String millimetres) {
     return Dimension.of(mm(millimetres));
   }
 
-  static Machine machine(String name) {
+  public static Machine machine(String name) {
     return machine(name, "", "900", "600", List.of("head"), CALIPER, List.of());
   }
 
-  static Machine machine(
+  public static Machine machine(
       String name,
       String description,
       String length,
@@ -75,11 +77,11 @@ final class Invented {
         .build();
   }
 
-  static Vise vise(String name) {
+  public static Vise vise(String name) {
     return vise(name, "150", "0", "150.07", Dimension.NONE, CALIPER);
   }
 
-  static Vise vise(
+  public static Vise vise(
       String name, String jaw, String least, String most, Dimension handle, Provenance provenance) {
     Bolt bolt = new Bolt(known("70"), known("90"), known("52"), known("18"));
     return Vise.builder(name)
@@ -99,7 +101,7 @@ final class Invented {
         .build();
   }
 
-  static RunFacts facts(PeopleUnit unit) {
+  public static RunFacts facts(PeopleUnit unit) {
     return new RunFacts(
         List.of(
             new FileRead("machines.csv", "sha256 " + "1f6c0d8ab3f0e9b7".repeat(4)),

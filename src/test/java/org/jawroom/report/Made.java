@@ -13,24 +13,24 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Play;
-import org.jawroom.placement.Recommendation;
-import org.jawroom.placement.Verdict;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.space.Play;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
 /** An outcome in the making: lengths in millimetres as text, what is not said as it mostly is. */
-final class Made {
+public final class Made {
   private final Machine machine;
   private final Vise vise;
   private final Verdict verdict;
   private OptionalLong best = OptionalLong.empty();
   private Optional<Limit> limit = Optional.empty();
   private boolean placed;
-  private Turn handleTo = Turn.FRONT;
+  private Orientation handleTo = Orientation.FRONT;
   private long x;
   private long y;
   private String mount = "base bolts";
@@ -45,23 +45,23 @@ final class Made {
   private List<Column> missing = List.of();
   private boolean tooShort;
 
-  Made(Machine machine, Vise vise, Verdict verdict) {
+  public Made(Machine machine, Vise vise, Verdict verdict) {
     this.machine = machine;
     this.vise = vise;
     this.verdict = verdict;
   }
 
-  Made best(String margin) {
+  public Made best(String margin) {
     best = OptionalLong.of(mm(margin));
     return this;
   }
 
-  Made limit(
+  public Made limit(
       String margin, String guard, String part, Axis axis, Situation situation, JawEnd jaws) {
     return limit(margin, "6", "1", guard, part, axis, situation, jaws);
   }
 
-  Made limit(
+  public Made limit(
       String margin,
       String required,
       String tolerance,
@@ -90,18 +90,18 @@ final class Made {
     return this;
   }
 
-  Made limit(Limit made) {
+  public Made limit(Limit made) {
     limit = Optional.of(made);
     placed = true;
     return this;
   }
 
-  Made slots(Integer... used) {
+  public Made slots(Integer... used) {
     slots = List.of(used);
     return this;
   }
 
-  Made at(Turn turn, String toX, String toY) {
+  public Made at(Orientation turn, String toX, String toY) {
     placed = true;
     handleTo = turn;
     x = mm(toX);
@@ -109,57 +109,57 @@ final class Made {
     return this;
   }
 
-  Made mount(String name) {
+  public Made mount(String name) {
     mount = name;
     return this;
   }
 
-  Made play(String left, String right, String front, String rear) {
+  public Made play(String left, String right, String front, String rear) {
     play = Optional.of(new Play(mm(left), mm(right), mm(front), mm(rear)));
     return this;
   }
 
-  Made shortfall(String by) {
+  public Made shortfall(String by) {
     shortfall = mm(by);
     return this;
   }
 
-  Made overhang(String by) {
+  public Made overhang(String by) {
     overhang = by.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(by));
     return this;
   }
 
-  Made nose(String height) {
+  public Made nose(String height) {
     nose = OptionalLong.of(mm(height));
     return this;
   }
 
-  Made usable(String from, String to) {
+  public Made usable(String from, String to) {
     usable = Optional.of(Interval.of(mm(from), mm(to)));
     return this;
   }
 
-  Made room(String over) {
+  public Made room(String over) {
     room = OptionalLong.of(mm(over));
     return this;
   }
 
-  Made load(String left) {
+  public Made load(String left) {
     load = Optional.of(new BigDecimal(left));
     return this;
   }
 
-  Made missing(Column... columns) {
+  public Made missing(Column... columns) {
     missing = List.of(columns);
     return this;
   }
 
-  Made shortestToolTooShort() {
+  public Made shortestToolTooShort() {
     tooShort = true;
     return this;
   }
 
-  Outcome done() {
+  public Outcome done() {
     Optional<Recommendation> place =
         placed
             ? Optional.of(

@@ -13,47 +13,55 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
-import org.jawroom.placement.JobOutcome;
-import org.jawroom.placement.JobPairing;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.job.JobPairing;
+import org.jawroom.report.csv.Batch;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.matrix.MatrixWorkbook;
+import org.jawroom.report.matrix.ReportOptions;
+import org.jawroom.report.xlsx.ListSheet;
+import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Shop;
 
 /** A workbook written and opened again. */
-final class Opened {
+public final class Opened {
   private Opened() {}
 
-  static byte[] bytes(Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits)
+  public static byte[] bytes(Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits)
       throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    MatrixWorkbook.write(shop, advice, JobPairing.all(shop), facts, Wanted.ALL, limits, out);
+    MatrixWorkbook.write(shop, advice, JobPairing.all(shop), facts, ReportOptions.ALL, limits, out);
     return out.toByteArray();
   }
 
   /** Writes all reports at once; gives the files written. */
-  static List<Path> reports(Path directory, Shop shop, List<Advice> advice, List<JobOutcome> jobs)
-      throws IOException {
-    try (Reports reports = new Reports(directory, shop, Wanted.ALL, PeopleUnit.MM)) {
+  public static List<Path> reports(
+      Path directory, Shop shop, List<Advice> advice, List<JobOutcome> jobs) throws IOException {
+    try (Reports reports = new Reports(directory, shop, ReportOptions.ALL, PeopleUnit.MM)) {
       reports.add(new Batch(advice));
       return reports.publish(jobs, Invented.facts(PeopleUnit.MM));
     }
   }
 
-  static XSSFWorkbook open(Shop shop, List<Advice> advice, PeopleUnit unit) throws IOException {
+  public static XSSFWorkbook open(Shop shop, List<Advice> advice, PeopleUnit unit)
+      throws IOException {
     return open(shop, advice, Invented.facts(unit), SheetLimits.XLSX);
   }
 
-  static XSSFWorkbook open(Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits)
-      throws IOException {
+  public static XSSFWorkbook open(
+      Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits) throws IOException {
     return new XSSFWorkbook(new ByteArrayInputStream(bytes(shop, advice, facts, limits)));
   }
 
-  static void eachCell(Sheet sheet, Consumer<Cell> seen) {
+  public static void eachCell(Sheet sheet, Consumer<Cell> seen) {
     for (Row row : sheet) {
       row.forEach(seen);
     }
   }
 
   /** The entries of a list sheet, cells parted by bars. */
-  static List<String> rows(Sheet sheet) {
+  public static List<String> rows(Sheet sheet) {
     List<String> rows = new ArrayList<>();
     for (int i = ListSheet.FIRST_ENTRY; i <= sheet.getLastRowNum(); i++) {
       rows.add(sheet.getRow(i) == null ? "" : row(sheet.getRow(i)));
@@ -73,7 +81,7 @@ final class Opened {
   }
 
   /** The column of a list sheet with that heading. */
-  static int column(Sheet sheet, String heading) {
+  public static int column(Sheet sheet, String heading) {
     for (Cell cell : sheet.getRow(ListSheet.FIRST_ENTRY - 1)) {
       if (cell.getStringCellValue().equals(heading)) {
         return cell.getColumnIndex();
@@ -83,7 +91,7 @@ final class Opened {
   }
 
   /** A cell of the list sheet's entry of that number. */
-  static Cell entry(Sheet sheet, int entry, String heading) {
+  public static Cell entry(Sheet sheet, int entry, String heading) {
     return sheet.getRow(ListSheet.FIRST_ENTRY + entry).getCell(column(sheet, heading));
   }
 }

@@ -11,15 +11,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.Direction;
 import org.jawroom.advice.Relation;
 import org.jawroom.advice.RemedyKind;
-import org.jawroom.advice.Way;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Verdict;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
@@ -28,23 +28,23 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
 /** An invented shop of 8 machines and 14 vises whose outcomes, drawn by lot, have every verdict. */
-final class SampleShop {
+public final class SampleShop {
   private static final List<String> ALL =
       List.of("head", "tool changer", "nozzle", "sill", "column", "cover");
   private static final List<String> GUARDS =
       List.of(
           "rear cover", "door", "left guard", "coolant nozzle bracket, upper", "table", "hose arm");
 
-  final Shop shop;
-  final List<Outcome> outcomes = new ArrayList<>();
+  public final Shop shop;
+  public final List<Outcome> outcomes = new ArrayList<>();
 
   /** Drawn apart, so that the outcomes stay as they are. */
-  final List<Advice> advice = new ArrayList<>();
+  public final List<Advice> advice = new ArrayList<>();
 
   private final Random lot = new Random(7);
   private final Random adviceLot = new Random(11);
 
-  SampleShop() {
+  public SampleShop() {
     shop = new Shop(Settings.DEFAULTS, machines(), vises(), List.of());
     for (Machine machine : shop.machines()) {
       for (Vise vise : shop.vises()) {
@@ -120,7 +120,7 @@ final class SampleShop {
     }
     if (draw == 4) {
       return new Made(machine, vise, Verdict.FITS)
-          .at(Turn.FRONT, "0", "-35")
+          .at(Orientation.FRONT, "0", "-35")
           .play("100", "100", "3", "3")
           .usable("0", "150.07")
           .room("280")
@@ -151,7 +151,7 @@ final class SampleShop {
                 lot.nextBoolean() ? Axis.X : Axis.Y,
                 loading ? Situation.LOADING : Situation.CUTTING,
                 JawEnd.values()[lot.nextInt(3)])
-            .at(Turn.values()[lot.nextInt(4)], "12.345", "-35")
+            .at(Orientation.values()[lot.nextInt(4)], "12.345", "-35")
             .overhang("3.2")
             .shortfall(lot.nextInt(5) == 0 ? "22.3" : "0")
             .room(lot.nextInt(12) == 0 ? "-12" : "310")
@@ -216,8 +216,8 @@ final class SampleShop {
         String then = new BigDecimal(adviceLot.nextInt(50)).movePointLeft(2).toPlainString();
         String guard = GUARDS.get(adviceLot.nextInt(GUARDS.size()));
         switch (kind) {
-          case TURN -> advised.turn(Turn.LEFT, then, guard);
-          case MOVE -> advised.move("door", Way.FRONT, amount, then);
+          case TURN -> advised.turn(Orientation.LEFT, then, guard);
+          case MOVE -> advised.move("door", Direction.FRONT, amount, then);
           default -> advised.remedy(kind, kind.isMeasured() ? amount : "", then, guard);
         }
       }

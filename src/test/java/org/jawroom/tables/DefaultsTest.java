@@ -14,7 +14,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -55,7 +55,7 @@ class DefaultsTest {
     assertEquals(Optional.empty(), mill.maxLoad());
     assertEquals(0, mill.loadX());
     assertEquals(150 * MM, mill.loadY());
-    assertEquals(EnumSet.allOf(Turn.class), mill.turns());
+    assertEquals(EnumSet.allOf(Orientation.class), mill.turns());
     assertEquals(List.of(), mill.lookedFor());
     assertTrue(mill.provenance().assumedExact());
     assertEquals(0, mill.provenance().tolerance());
@@ -454,7 +454,7 @@ class DefaultsTest {
         shop(TestShop.in(folder).machine("mill").vise("v", "turns", "Front, rear;left"))
             .vises()
             .get(0);
-    assertEquals(Set.of(Turn.FRONT, Turn.REAR, Turn.LEFT), vise.turns());
+    assertEquals(Set.of(Orientation.FRONT, Orientation.REAR, Orientation.LEFT), vise.turns());
   }
 
   private static Shop shop(TestShop tables) throws Exception {

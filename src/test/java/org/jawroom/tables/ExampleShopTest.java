@@ -15,7 +15,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -56,7 +56,7 @@ class ExampleShopTest {
     assertEquals(inches(64), exact.noseMin());
     assertEquals(6 * Length.INCH, exact.loadY());
     assertEquals(0, exact.loadX());
-    assertEquals(Set.of(Turn.values()), exact.turns());
+    assertEquals(Set.of(Orientation.values()), exact.turns());
     assertEquals(SIXTEENTH, shop().machines().get(2).provenance().tolerance());
     assertEquals(Dimension.BLANK, shop().machines().get(5).gap(Side.REAR));
   }
@@ -110,7 +110,7 @@ class ExampleShopTest {
     assertEquals("six inch full swing", vise.name());
     assertTrue(vise.handle().fullSwing());
     assertEquals(inches(72), vise.handle().radius());
-    assertEquals(Set.of(Turn.FRONT), vise.turns());
+    assertEquals(Set.of(Orientation.FRONT), vise.turns());
     assertEquals(46 * SIXTEENTH + 28 * SIXTEENTH, vise.top());
     assertEquals(Dimension.NONE, vise.screw().rear().open());
     assertEquals(0, new BigDecimal("34.01942775").compareTo(vise.mass().orElseThrow()));

@@ -63,7 +63,6 @@ class TableNamesTest {
         "guards & doors.csv",
         "gaurds and doors.csv",
         "2024.guards.csv",
-        "guards\u00a0.csv",
         "\uff47\uff55\uff41\uff52\uff44\uff53.csv"
       })
   void file_namedNearlyAsATable_isRefusedWithWhatToDo(String name) throws Exception {

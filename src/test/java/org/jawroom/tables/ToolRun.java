@@ -48,7 +48,7 @@ public record ToolRun(int status, String out, String err) {
                 "-Djava.awt.headless=true",
                 "-cp",
                 System.getProperty("java.class.path"),
-                "org.jawroom.cli.Main"));
+                "org.jawroom.launch.Main"));
     command.addAll(List.of(arguments));
     return new ProcessBuilder(command);
   }

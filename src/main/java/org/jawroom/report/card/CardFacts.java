@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.jawroom.advice.Explanation;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Play;
-import org.jawroom.placement.Recommendation;
-import org.jawroom.placement.Roomiest;
-import org.jawroom.placement.Verdict;
-import org.jawroom.report.PeopleUnit;
-import org.jawroom.report.Readings;
-import org.jawroom.report.Rounding;
-import org.jawroom.report.RunFacts;
-import org.jawroom.report.TapeWords;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.search.Roomiest;
+import org.jawroom.placement.space.Play;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.readings.Readings;
+import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.xlsx.RunFacts;
 
 /**
  * All that a card says, in words and rounded figures.
@@ -91,7 +91,7 @@ public record CardFacts(
         limits,
         new Checkpoints(unit, explanation).rows(),
         new Steps(outcome.vise(), place).lines(),
-        new Cautions(unit, explanation, run).lines(),
+        new CardCautions(unit, explanation, run).lines(),
         Origin.items(outcome, run),
         names(explanation));
   }

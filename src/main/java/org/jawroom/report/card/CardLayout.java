@@ -36,12 +36,12 @@ final class CardLayout {
     }
     List<Block> below =
         List.of(
-            new Columns(
+            new CardColumns(
                 section("Bolts", facts.bolts(), half()),
                 section("Limits to set", facts.limits(), half()),
                 half() + BETWEEN),
             checks(),
-            new Columns(steps(half()), cautions(half()), half() + BETWEEN),
+            new CardColumns(steps(half()), cautions(half()), half() + BETWEEN),
             footer());
     double others =
         above.stream().mapToDouble(Block::height).sum()
@@ -55,7 +55,7 @@ final class CardLayout {
     double high = Math.min(left, half() * picture.getBBox().getHeight() / wide);
     Block drawing = new PictureFrame(picture, half(), Math.max(high, placing.height()));
     List<Block> all = new ArrayList<>(above);
-    all.add(new Columns(drawing, placing, half() + BETWEEN));
+    all.add(new CardColumns(drawing, placing, half() + BETWEEN));
     all.addAll(below);
     return all;
   }
@@ -86,7 +86,7 @@ final class CardLayout {
                     wide),
                 Prose.bold(letters, facts.vise() + " on " + facts.machine(), type.title(), wide)),
             1);
-    return new Columns(title, stampBox, width - stampWidth);
+    return new CardColumns(title, stampBox, width - stampWidth);
   }
 
   private Block alarms() {
@@ -109,7 +109,7 @@ final class CardLayout {
         boxes.stream()
             .map(inside -> (Block) new Framed(new AtLeast(inside, high), box, padding, 1, 1))
             .toList();
-    blocks.add(new Columns(framed.get(0), framed.get(1), box + padding));
+    blocks.add(new CardColumns(framed.get(0), framed.get(1), box + padding));
     facts.placing().forEach(item -> blocks.add(prose(item, type.body(), wide)));
     return new Stack(blocks, type.gap());
   }
@@ -159,7 +159,7 @@ final class CardLayout {
     List<Block> origin = new ArrayList<>();
     facts.origin().forEach(item -> origin.add(prose(item, type.small(), wide)));
     List<Block> signatures = List.of(signature("Name", sign), signature("Date", sign));
-    return new Columns(new Stack(origin, 1), new Stack(signatures, 4), wide + BETWEEN);
+    return new CardColumns(new Stack(origin, 1), new Stack(signatures, 4), wide + BETWEEN);
   }
 
   private Block signature(String label, double wide) {

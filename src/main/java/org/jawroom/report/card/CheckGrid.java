@@ -44,7 +44,7 @@ final class CheckGrid {
             "Spindle off, nose up, handle off, rapids low. To expect at the best place; less than that:"
                 + " something was measured wrong.",
             width));
-    blocks.add(new Grid(widths, rows(), PADDING));
+    blocks.add(new CardGrid(widths, rows(), PADDING));
     return new Stack(blocks, type.gap());
   }
 

@@ -12,10 +12,10 @@ import org.jawroom.clearance.PartRole;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
-import org.jawroom.placement.Outcome;
-import org.jawroom.report.PeopleUnit;
-import org.jawroom.report.Rounding;
-import org.jawroom.report.WhereWords;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.WhereWords;
 import org.jawroom.shop.Column;
 
 /** The verification table: the tightest places, in the order in which a setter jogs to them. */

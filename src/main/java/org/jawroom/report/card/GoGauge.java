@@ -3,8 +3,8 @@ package org.jawroom.report.card;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Length;
-import org.jawroom.report.PeopleUnit;
-import org.jawroom.report.Rounding;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
 import org.jawroom.standards.HexKey;
 
 /** What must pass through a gap that no rule reaches, so that the least allowed is surely there. */

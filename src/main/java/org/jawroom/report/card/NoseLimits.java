@@ -1,10 +1,10 @@
 package org.jawroom.report.card;
 
 import java.util.List;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Recommendation;
-import org.jawroom.report.PeopleUnit;
-import org.jawroom.report.Rounding;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 

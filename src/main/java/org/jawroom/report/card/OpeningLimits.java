@@ -3,10 +3,10 @@ package org.jawroom.report.card;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.geometry.Interval;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Verdict;
-import org.jawroom.report.PeopleUnit;
-import org.jawroom.report.Rounding;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
 
 /** Openings that a limited pairing must keep within. */
 record OpeningLimits(PeopleUnit unit, Outcome outcome) {

@@ -2,8 +2,8 @@ package org.jawroom.report.card;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.jawroom.placement.Outcome;
-import org.jawroom.report.RunFacts;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Provenance;
 
 /**

@@ -5,10 +5,10 @@ import java.util.List;
 import org.jawroom.advice.Explanation;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
-import org.jawroom.placement.Outcome;
-import org.jawroom.report.PeopleUnit;
-import org.jawroom.report.Rounding;
-import org.jawroom.report.WhereWords;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.WhereWords;
 import org.jawroom.standards.MinimumGap;
 
 /** Gaps that close, as the table moves, to less than a hand. */

@@ -11,12 +11,12 @@ import org.jawroom.advice.Explanation;
 import org.jawroom.drawing.PdfFaces;
 import org.jawroom.drawing.PdfFile;
 import org.jawroom.drawing.Picture;
-import org.jawroom.report.AtomicFiles;
-import org.jawroom.report.Destination;
-import org.jawroom.report.PairingDrawing;
-import org.jawroom.report.PlanReports;
-import org.jawroom.report.ReportKind;
-import org.jawroom.report.RunFacts;
+import org.jawroom.publish.AtomicFiles;
+import org.jawroom.publish.Destination;
+import org.jawroom.report.format.ReportMarks;
+import org.jawroom.report.picture.PairingDrawing;
+import org.jawroom.report.plan.PlanReports;
+import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
@@ -32,7 +32,7 @@ public final class SetupCards {
 
   /** What {@link #write} writes. */
   public static Destination destination(Path file) {
-    return Destination.file(file, ReportKind.pdf(PlanReports.CARDS_TITLE));
+    return Destination.file(file, ReportMarks.pdf(PlanReports.CARDS_TITLE));
   }
 
   /**

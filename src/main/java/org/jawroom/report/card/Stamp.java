@@ -1,7 +1,7 @@
 package org.jawroom.report.card;
 
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 
 /** What stands over a card. */
 enum Stamp {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
-import org.jawroom.placement.Recommendation;
+import org.jawroom.placement.search.Recommendation;
 import org.jawroom.shop.Vise;
 
 /**

@@ -2,8 +2,8 @@ package org.jawroom.report.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.report.PeopleUnit;
-import org.jawroom.report.Rounding;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;

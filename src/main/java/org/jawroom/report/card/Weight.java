@@ -3,8 +3,8 @@ package org.jawroom.report.card;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
-import org.jawroom.placement.Outcome;
-import org.jawroom.report.PeopleUnit;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.format.PeopleUnit;
 
 /** What the vise weighs, and who lifts it. */
 record Weight(PeopleUnit unit, Outcome outcome) {

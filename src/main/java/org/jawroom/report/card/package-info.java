@@ -2,9 +2,9 @@
  * The setup card: one printable page for each pairing that has a place, as a PDF.
  *
  * <p><b>In:</b> an {@link org.jawroom.advice.Explanation} whose verdict is {@code fits}, {@code
- * limited} or {@code measure}, the settings, and {@link org.jawroom.report.RunFacts}. What to say
- * is {@link org.jawroom.report.card.CardFacts}, words and rounded figures only; how it lies on the
- * paper is {@code CardPage} and knows nothing of vises.
+ * limited} or {@code measure}, the settings, and {@link org.jawroom.report.xlsx.RunFacts}. What to
+ * say is {@link org.jawroom.report.card.CardFacts}, words and rounded figures only; how it lies on
+ * the paper is {@code CardPage} and knows nothing of vises.
  *
  * <p><b>Rounding</b> as in {@link org.jawroom.report}: ranges to lay out are drawn in, the least
  * allowed gap, the least height of the nose and a shortest bolt are rounded up, a longest bolt and

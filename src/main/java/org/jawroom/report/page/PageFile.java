@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
-import org.jawroom.report.AtomicFiles;
-import org.jawroom.report.Destination;
-import org.jawroom.report.ReportKind;
-import org.jawroom.report.RunFacts;
+import org.jawroom.publish.AtomicFiles;
+import org.jawroom.publish.Destination;
+import org.jawroom.report.format.ReportMarks;
+import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Shop;
 
 /** The one entry: a whole shop as one HTML file. */
@@ -45,7 +45,7 @@ public final class PageFile {
   public static Destination destination(Path file) {
     return Destination.file(
         file,
-        ReportKind.text("<!DOCTYPE html>", "<title>Which vise goes on which machine</title>"));
+        ReportMarks.text("<!DOCTYPE html>", "<title>Which vise goes on which machine</title>"));
   }
 
   /**

@@ -7,13 +7,13 @@ import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
 import org.jawroom.clearance.Limit;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.placement.Bolted;
-import org.jawroom.placement.Model;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Recommendation;
-import org.jawroom.placement.Verdict;
-import org.jawroom.report.PairingWords;
+import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Bolted;
+import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.page.Told.Facts;
+import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Column;
 
 /** A pairing as the page needs it. */

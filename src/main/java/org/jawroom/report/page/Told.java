@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.function.Function;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.report.PairingWords;
-import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.wording.PairingWords;
 
 /** How single facts are told in the page's data. */
 final class Told {

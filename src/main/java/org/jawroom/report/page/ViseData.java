@@ -11,8 +11,8 @@ import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.ViseParts;
 import org.jawroom.geometry.Interval;
-import org.jawroom.report.PairingWords;
 import org.jawroom.report.page.Told.Facts;
+import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
 

@@ -3,7 +3,7 @@
  * what the reader may move.
  *
  * <p><b>In:</b> a {@link org.jawroom.shop.Shop}, one {@link org.jawroom.advice.Advice} for each
- * pairing (machines, then vises, in input order) and {@link org.jawroom.report.RunFacts}.
+ * pairing (machines, then vises, in input order) and {@link org.jawroom.report.xlsx.RunFacts}.
  * <b>Out:</b> a file that opens from disk, fetches nothing and runs one script, whose fingerprint
  * its Content-Security-Policy names.
  *

@@ -6,7 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Handle;
 import org.jawroom.shop.Machine;
@@ -23,7 +23,7 @@ final class HandleWarnings {
   private static final int NAMED = 20;
 
   private final List<String> names = new ArrayList<>();
-  private final List<Set<Turn>> turns = new ArrayList<>();
+  private final List<Set<Orientation>> turns = new ArrayList<>();
 
   /** Of these vises, on whatever machine. */
   HandleWarnings(List<Vise> vises) {
@@ -37,9 +37,9 @@ final class HandleWarnings {
 
   List<Warning> of(Machine machine) {
     List<Warning> warnings = new ArrayList<>();
-    Set<Turn> front = EnumSet.noneOf(Turn.class);
-    if (machine.turns().contains(Turn.FRONT)) {
-      front.add(Turn.FRONT);
+    Set<Orientation> front = EnumSet.noneOf(Orientation.class);
+    if (machine.turns().contains(Orientation.FRONT)) {
+      front.add(Orientation.FRONT);
     }
     String atFront = hanging(front);
     if (!atFront.isEmpty() && machine.guardRows().stream().noneMatch(HandleWarnings::isSill)) {
@@ -51,8 +51,8 @@ final class HandleWarnings {
                   + atFront
                   + " below the table top at the front. Measure the sill or apron there and give it a row"));
     }
-    Set<Turn> bare = EnumSet.noneOf(Turn.class);
-    for (Turn turn : machine.turns()) {
+    Set<Orientation> bare = EnumSet.noneOf(Orientation.class);
+    for (Orientation turn : machine.turns()) {
       if (machine.ledges().get(side(turn)) == 0 && turns.stream().anyMatch(t -> t.contains(turn))) {
         bare.add(turn);
       }
@@ -74,7 +74,7 @@ final class HandleWarnings {
   }
 
   /** Those that may be turned so, in words; empty if there are none. */
-  private String hanging(Set<Turn> any) {
+  private String hanging(Set<Orientation> any) {
     List<String> first = new ArrayList<>();
     int more = 0;
     for (int vise = 0; vise < names.size(); vise++) {
@@ -115,7 +115,7 @@ final class HandleWarnings {
     return guard.kind().strip().toLowerCase(Locale.ROOT).equals("sill");
   }
 
-  private static Side side(Turn turn) {
+  private static Side side(Orientation turn) {
     return Side.valueOf(turn.name());
   }
 }

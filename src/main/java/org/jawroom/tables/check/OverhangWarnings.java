@@ -3,7 +3,7 @@ package org.jawroom.tables.check;
 import java.util.Optional;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
@@ -63,8 +63,8 @@ final class OverhangWarnings {
   /** The least overhang, or one of no more than a quarter, over all turns and mounts. */
   private long least(Vise vise, long length) {
     long least = NONE;
-    Set<Turn> turns = machine.turns();
-    for (Turn turn : vise.turns()) {
+    Set<Orientation> turns = machine.turns();
+    for (Orientation turn : vise.turns()) {
       if (turns.contains(turn)) {
         for (Mount mount : vise.mounts()) {
           least = Math.min(least, least(vise, turn, mount));
@@ -81,7 +81,7 @@ final class OverhangWarnings {
    * The least overhang over an edge at the end of the base's length; {@link #NONE}: bolts reach no
    * slots.
    */
-  private long least(Vise vise, Turn turn, Mount mount) {
+  private long least(Vise vise, Orientation turn, Mount mount) {
     if (!isKnown(mount)) {
       return NONE;
     }
@@ -105,13 +105,13 @@ final class OverhangWarnings {
     return (turn.uAxis() == direction ? along : over).leastOverhang(lo, hi, size(turn.uAxis()) / 2);
   }
 
-  private static long offset(Turn turn, Bolt bolt, Axis axis) {
+  private static long offset(Orientation turn, Bolt bolt, Axis axis) {
     long u = bolt.u().length();
     long v = bolt.v().length();
     return axis == Axis.X ? turn.x(u, v) : turn.y(u, v);
   }
 
-  private static long play(Turn turn, Bolt bolt, Axis axis) {
+  private static long play(Orientation turn, Bolt bolt, Axis axis) {
     Dimension hole = turn.uAxis() == axis ? bolt.holeU() : bolt.holeV();
     return hole.length() / 2;
   }

@@ -3,7 +3,7 @@ package org.jawroom.tables.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Base;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -23,7 +23,7 @@ final class ViseWarnings {
           .ifPresent(warnings::add);
       vise.mounts().forEach(mount -> outside(vise, mount).ifPresent(warnings::add));
     }
-    if (vise.turns().size() == Turn.values().length) {
+    if (vise.turns().size() == Orientation.values().length) {
       warnings.add(
           Warning.vise(
               vise.name(),

@@ -57,7 +57,7 @@ final class CsvTable {
     }
   }
 
-  private Optional<Grid> grid(CsvText text, Room room) {
+  private Optional<Grid> grid(CsvText text, CellBudget room) {
     String first = text.firstLine();
     if (!CsvDelimiter.isDeclared(first)) {
       return grid(CsvDelimiter.of(text.header(), table), text.reader(), 0, room);
@@ -74,7 +74,7 @@ final class CsvTable {
   /**
    * @param before lines that {@code reader} leaves out
    */
-  private Optional<Grid> grid(char delimiter, Reader reader, long before, Room room) {
+  private Optional<Grid> grid(char delimiter, Reader reader, long before, CellBudget room) {
     CSVFormat format =
         CSVFormat.DEFAULT.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
     List<Grid.Row> rows = new ArrayList<>();
@@ -101,7 +101,8 @@ final class CsvTable {
   }
 
   /** Adds the row unless it is blank, or its cells cannot be told apart, which is a fault. */
-  private void add(CSVRecord cells, int line, List<Grid.Row> rows, char delimiter, Room room) {
+  private void add(
+      CSVRecord cells, int line, List<Grid.Row> rows, char delimiter, CellBudget room) {
     NavigableMap<Integer, Cell> filled = new TreeMap<>();
     for (int i = 0; i < cells.size(); i++) {
       Cell cell = Cell.text(cells.get(i));
@@ -135,7 +136,7 @@ final class CsvTable {
       return;
     }
     if (!filled.values().stream().allMatch(room::take)) {
-      fault(line, Room.FULL);
+      fault(line, CellBudget.FULL);
       full = true;
       return;
     }

@@ -22,7 +22,7 @@ final class SheetTable extends DefaultHandler {
   }
 
   /** What all sheets of a workbook share. */
-  record Shared(SharedTexts texts, SheetStyles styles, boolean from1904, Room room) {}
+  record Shared(SharedTexts texts, SheetStyles styles, boolean from1904, CellBudget room) {}
 
   private final TableSpec table;
   private final String origin;
@@ -192,7 +192,7 @@ final class SheetTable extends DefaultHandler {
     if (cell.text().length() > Grid.LONGEST_CELL) {
       fault(Grid.TOO_LONG_A_CELL);
     } else if (!shared.room.take(cell)) {
-      fault(Room.FULL);
+      fault(CellBudget.FULL);
       throw new Enough();
     } else if (filled.putIfAbsent(column, cell) != null) {
       fault("has two cells in one place, one of them \"" + Fault.shortened(cell.text()) + "\"");

@@ -59,7 +59,7 @@ public record Source(
   static final class Gathering {
     final Map<TableSpec, Grid> grids = new EnumMap<>(TableSpec.class);
     final Set<TableSpec> broken = EnumSet.noneOf(TableSpec.class);
-    final Room room = new Room();
+    final CellBudget room = new CellBudget();
     private final Map<TableSpec, String> origins = new EnumMap<>(TableSpec.class);
     private final FaultList faults;
 

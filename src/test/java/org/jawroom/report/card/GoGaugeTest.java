@@ -4,7 +4,7 @@ import static org.jawroom.geometry.Length.INCH;
 import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.format.PeopleUnit;
 import org.junit.jupiter.api.Test;
 
 class GoGaugeTest {

@@ -9,13 +9,13 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Recommendation;
-import org.jawroom.placement.Verdict;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
-import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
@@ -145,7 +145,7 @@ class LimitsTest {
   private String nose(OptionalLong notBelow) {
     Recommendation place =
         new Recommendation(
-            Turn.FRONT,
+            Orientation.FRONT,
             0,
             0,
             "base bolts",

@@ -9,7 +9,7 @@ import java.util.OptionalLong;
 import org.jawroom.advice.Explanation;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.placement.Pairing;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Axes;

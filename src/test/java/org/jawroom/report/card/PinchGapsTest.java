@@ -16,11 +16,11 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Verdict;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
-import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.format.PeopleUnit;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -16,7 +16,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.jawroom.advice.Explanation;
-import org.jawroom.report.RunFacts;
+import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Settings;
 
 /** A page as a reader of PDFs finds it: its text, and where each letter stands. */

@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
-import org.jawroom.placement.Play;
-import org.jawroom.placement.Recommendation;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.space.Play;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
-import org.jawroom.report.PeopleUnit;
+import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Dimension;
 import org.junit.jupiter.api.Test;
 
@@ -78,7 +78,7 @@ class TapeRangesTest {
     vise.baseWidth = Dimension.of(100 * MM);
     Recommendation place =
         new Recommendation(
-            Turn.FRONT,
+            Orientation.FRONT,
             x,
             y,
             "base bolts",

@@ -14,7 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
-import org.jawroom.report.Cautions;
+import org.jawroom.report.wording.Cautions;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;

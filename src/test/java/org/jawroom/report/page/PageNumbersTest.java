@@ -15,8 +15,8 @@ import java.util.stream.Collectors;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.MachineGuards;
+import org.jawroom.clearance.MachineState;
 import org.jawroom.clearance.MarginField;
-import org.jawroom.clearance.Moment;
 import org.jawroom.clearance.MomentGaps;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.Setup;
@@ -24,10 +24,10 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.placement.Bolted;
-import org.jawroom.placement.Model;
-import org.jawroom.placement.Outcome;
-import org.jawroom.placement.Recommendation;
+import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.search.Bolted;
+import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.SettingsDraft;
 import org.jawroom.shop.Machine;
@@ -76,7 +76,12 @@ class PageNumbersTest {
 
   /** A position of one pairing, as both sides are asked about it. */
   private record Position(
-      Outcome outcome, Bolted seat, long x, long y, Moment moment, Map<String, Object> state) {
+      Outcome outcome,
+      Bolted seat,
+      long x,
+      long y,
+      MachineState moment,
+      Map<String, Object> state) {
 
     @Override
     public String toString() {
@@ -281,13 +286,13 @@ class PageNumbersTest {
     long x = within(lot, places.x());
     long y = within(lot, places.y());
     long opening = within(lot, vise.opening());
-    Moment moment =
+    MachineState moment =
         lot.nextBoolean()
-            ? Moment.cutting(
+            ? MachineState.cutting(
                 within(lot, Interval.around(machine.spindleX(), machine.reachX())),
                 within(lot, Interval.around(machine.spindleY(), machine.reachY())),
                 opening)
-            : Moment.loading(machine, opening);
+            : MachineState.loading(machine, opening);
     Map<String, Object> state = new LinkedHashMap<>();
     state.put("machine", index / page.shop().vises().size());
     state.put("vise", index % page.shop().vises().size());

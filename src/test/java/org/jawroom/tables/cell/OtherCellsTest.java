@@ -161,10 +161,10 @@ class OtherCellsTest {
   @Test
   void nearest_fewLettersOff_isFound() {
     List<String> known = List.of("rear_gap", "left_gap", "nose_min");
-    assertEquals(Optional.of("rear_gap"), Nearest.to("rer_gap", known));
-    assertEquals(Optional.of("rear_gap"), Nearest.to("REAR GAP", known));
-    assertEquals(Optional.empty(), Nearest.to("zzzz", known));
-    assertEquals("; did you mean \"nose_min\"?", Nearest.hint("nosemin", known));
+    assertEquals(Optional.of("rear_gap"), NearestName.to("rer_gap", known));
+    assertEquals(Optional.of("rear_gap"), NearestName.to("REAR GAP", known));
+    assertEquals(Optional.empty(), NearestName.to("zzzz", known));
+    assertEquals("; did you mean \"nose_min\"?", NearestName.hint("nosemin", known));
   }
 
   private static String message(org.junit.jupiter.api.function.Executable reading) {

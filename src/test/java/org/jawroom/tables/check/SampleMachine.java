@@ -9,7 +9,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
@@ -33,7 +33,7 @@ final class SampleMachine {
   Sides<Dimension> gaps = new Sides<>(mm(150), mm(40), mm(100), mm(100));
   Dimension noseMin = mm(100);
   Dimension noseMax = mm(600);
-  Set<Turn> turns = EnumSet.allOf(Turn.class);
+  Set<Orientation> turns = EnumSet.allOf(Orientation.class);
   List<String> lookedFor = List.of("Head", "tool changer", " nozzle", "SILL", "column", "cover");
   Provenance provenance = new Provenance(half(1), false, "rule", "");
   List<Guard> guards = List.of();

@@ -7,7 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Base;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
@@ -36,7 +36,7 @@ final class SampleVise {
   Dimension spacing = mm(170);
   Dimension boltU = mm(90);
   Dimension hole = mm(20);
-  Set<Turn> turns = EnumSet.of(Turn.FRONT);
+  Set<Orientation> turns = EnumSet.of(Orientation.FRONT);
   Provenance provenance = new Provenance(half(1), false, "rule", "");
   List<VisePart> parts = List.of();
 

@@ -7,7 +7,7 @@ import java.util.OptionalLong;
 import java.util.stream.LongStream;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
@@ -50,7 +50,7 @@ final class SimpleOverhangs {
   /**
    * The least overhang over an edge at the end of the base's length; empty: bolts reach no slots.
    */
-  private static OptionalLong least(Machine machine, Vise vise, Turn turn, Mount mount) {
+  private static OptionalLong least(Machine machine, Vise vise, Orientation turn, Mount mount) {
     if (!isKnown(mount)) {
       return OptionalLong.empty();
     }
@@ -71,7 +71,7 @@ final class SimpleOverhangs {
   }
 
   /** Where the vise may stand along its own length with all bolts of the mount in slots. */
-  private static List<Interval> places(Machine machine, Turn turn, Mount mount) {
+  private static List<Interval> places(Machine machine, Orientation turn, Mount mount) {
     Slots slots = machine.slots();
     List<Interval> across = List.of(Interval.ALL);
     List<Interval> along = List.of(Interval.ALL);
@@ -91,7 +91,7 @@ final class SimpleOverhangs {
    * it.
    */
   private static List<Interval> runs(
-      List<Long> lines, Turn turn, Bolt bolt, Axis axis, long reach) {
+      List<Long> lines, Orientation turn, Bolt bolt, Axis axis, long reach) {
     long u = bolt.u().length();
     long v = bolt.v().length();
     long offset = axis == Axis.X ? turn.x(u, v) : turn.y(u, v);

@@ -13,7 +13,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Turn;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.SettingsDraft;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
@@ -253,7 +253,7 @@ class WarningsTest {
                 span(0, 10),
                 span(-1, 10),
                 OptionalLong.empty()));
-    vise.turns = EnumSet.of(Turn.LEFT, Turn.RIGHT);
+    vise.turns = EnumSet.of(Orientation.LEFT, Orientation.RIGHT);
     machine.ledges = new Sides<>(0L, 0L, 0L, 0L);
     assertLine(
         "machines, mill, right_ledge: right_ledge, left_ledge are 0, though the handle or a part of vise"
@@ -289,7 +289,7 @@ class WarningsTest {
 
   @Test
   void turns_leftAtAll_isToldOfTheVise() {
-    vise.turns = EnumSet.allOf(Turn.class);
+    vise.turns = EnumSet.allOf(Orientation.class);
     assertLine(
         "vises, vise, turns: allows every turn. Would you really work its handle from the rear or the"
             + " sides? Name the turns you would use");

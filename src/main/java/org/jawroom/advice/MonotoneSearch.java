@@ -1,0 +1,48 @@
+package org.jawroom.advice;
+
+import java.util.OptionalLong;
+import java.util.function.LongPredicate;
+import org.jawroom.geometry.Length;
+
+/** Searches whole multiples of 0.01 mm. */
+final class MonotoneSearch {
+
+  /** Amounts are told to this grain. */
+  static final long GRAIN = Length.MM / 100;
+
+  private MonotoneSearch() {}
+
+  /**
+   * The least multiple above {@code lo}, up to {@code hi}, that serves; empty if not even {@code
+   * hi} does.
+   *
+   * @param serves false up to some amount and true from there on
+   */
+  static OptionalLong from(long lo, long hi, LongPredicate serves) {
+    long below = Length.floorTo(lo, GRAIN) / GRAIN;
+    long above = Length.floorTo(hi, GRAIN) / GRAIN;
+    if (above <= below || !serves.test(above * GRAIN)) {
+      return OptionalLong.empty();
+    }
+    while (above - below > 1) {
+      long middle = below + (above - below) / 2;
+      if (serves.test(middle * GRAIN)) {
+        above = middle;
+      } else {
+        below = middle;
+      }
+    }
+    return OptionalLong.of(above * GRAIN);
+  }
+
+  /**
+   * The greatest multiple from {@code lo} to below {@code hi} that serves; empty if not even {@code
+   * lo} does.
+   *
+   * @param serves true up to some amount and false from there on
+   */
+  static OptionalLong downFrom(long hi, long lo, LongPredicate serves) {
+    OptionalLong least = from(-hi, -lo, amount -> serves.test(-amount));
+    return least.isPresent() ? OptionalLong.of(-least.getAsLong()) : OptionalLong.empty();
+  }
+}

@@ -1,0 +1,63 @@
+package org.jawroom.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Note;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.check.Warning;
+import org.jawroom.tables.check.Warnings;
+
+/** What the reports tell of a run, gathered from the reading and the outcomes. */
+public final class Facts {
+  private Facts() {}
+
+  public static RunFacts of(Reading reading, Shop shop, List<Outcome> outcomes) {
+    ShortTools shortTools = new ShortTools();
+    outcomes.forEach(shortTools::add);
+    return of(reading, shop, shortTools);
+  }
+
+  public static RunFacts of(Reading reading, Shop shop, ShortTools shortTools) {
+    return new RunFacts(
+        reading.files().stream()
+            .map(file -> new RunFacts.FileRead(file.name(), file.sha256()))
+            .toList(),
+        reading.settings().stream()
+            .map(
+                setting ->
+                    new RunFacts.Setting(
+                        setting.name(), setting.text() + " (" + setting.origin() + ")"))
+            .toList(),
+        Stream.concat(defaults(reading).stream(), skipped(reading).stream()).toList(),
+        Stream.concat(warnings(reading, shop).stream(), shortTools.lines().stream()).toList(),
+        Warnings.ofBlanks(shop).stream().map(Warning::line).toList(),
+        PeopleUnits.ofShop(reading),
+        Version.number());
+  }
+
+  /** The defaults that bear on the results, a line each. */
+  public static List<String> defaults(Reading reading) {
+    return reading.notes(Note.Kind.DEFAULT).stream().map(Note::toString).toList();
+  }
+
+  /** The rows left out as worked examples, a line each. */
+  public static List<String> skipped(Reading reading) {
+    return reading.notes(Note.Kind.WORKED_ROW).stream().map(Note::toString).toList();
+  }
+
+  /** Everything that looks wrong in the inputs, a line each. */
+  public static List<String> warnings(Reading reading, Shop shop) {
+    List<String> lines = new ArrayList<>();
+    for (Note note : reading.notes()) {
+      if (note.kind() != Note.Kind.DEFAULT && note.kind() != Note.Kind.WORKED_ROW) {
+        lines.add(note.toString());
+      }
+    }
+    Warnings.of(shop).forEach(warning -> lines.add(warning.line()));
+    return lines;
+  }
+}

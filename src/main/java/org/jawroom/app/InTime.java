@@ -1,0 +1,49 @@
+package org.jawroom.app;
+
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/** Work that is left where it stands when its time is over, whatever it is busy with. */
+final class InTime {
+  private InTime() {}
+
+  /**
+   * What {@code work} returns, or, where time runs out before that, the last thing it handed on.
+   *
+   * @param work is given where to hand on what it has so far; interrupted when time runs out, and
+   *     then no longer waited for
+   * @return empty if time ran out before anything was handed on
+   */
+  static <T> Optional<T> run(Deadline deadline, Function<Consumer<T>, T> work) {
+    if (!deadline.isLimit()) {
+      return Optional.of(work.apply(soFar -> {}));
+    }
+    AtomicReference<T> last = new AtomicReference<>();
+    FutureTask<T> task = new FutureTask<>(() -> work.apply(last::set));
+    Thread worker = new Thread(task, "in time");
+    worker.setDaemon(true);
+    worker.start();
+    try {
+      long left = Math.max(0, deadline.left().getAsLong());
+      return Optional.of(task.get(left, TimeUnit.MILLISECONDS));
+    } catch (TimeoutException over) {
+      task.cancel(true);
+      return Optional.ofNullable(last.get());
+    } catch (ExecutionException failure) {
+      if (failure.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw new IllegalStateException("the work failed", failure.getCause());
+    } catch (InterruptedException stop) {
+      task.cancel(true);
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted", stop);
+    }
+  }
+}

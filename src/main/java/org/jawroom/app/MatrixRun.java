@@ -1,0 +1,80 @@
+package org.jawroom.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.report.Reports;
+import org.jawroom.report.Summary;
+import org.jawroom.report.csv.Batch;
+import org.jawroom.report.csv.PairingsStream;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.matrix.ReportOptions;
+import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Reading;
+
+/**
+ * Solves the pairings of a shop and writes them as they come.
+ *
+ * @param shop what is solved: of what was read, all or a part
+ */
+public record MatrixRun(
+    Reading reading,
+    Shop shop,
+    ReportOptions wanted,
+    int threads,
+    PrintWriter out,
+    PrintWriter err) {
+
+  /** {@code pairings.csv} to standard output, what else is said to standard error. */
+  public void print() throws IOException {
+    PairingsStream stream = new PairingsStream(new PrintedData(out), shop, wanted.header());
+    solve(stream::add);
+    Summary.lines(stream.totals(), List.of(), unit(), List.of()).forEach(err::println);
+    noRemedies(err);
+  }
+
+  /** All files that are wanted into {@code directory}. */
+  public void write(Path directory) throws IOException {
+    ShortTools shortTools = new ShortTools();
+    try (Reports reports = new Reports(directory, shop, wanted, unit())) {
+      solve(
+          batch -> {
+            reports.add(batch);
+            batch.advice().forEach(pairing -> shortTools.add(pairing.outcome()));
+          });
+      List<JobOutcome> jobs = Solving.jobs(shop, threads, Progress.on(err));
+      RunFacts facts = Facts.of(reading, shop, shortTools);
+      List<Path> written = reports.publish(jobs, facts);
+      Summary.lines(reports.totals(), jobs, unit(), written).forEach(out::println);
+      noRemedies(out);
+      reports
+          .older(written)
+          .forEach(
+              report -> out.println(report + " is of an earlier run: do not read it with these."));
+      if (!facts.warnings().isEmpty()) {
+        out.println(
+            facts.warnings().size()
+                + " warnings on the inputs: see the sheet Inputs, or jawroom check.");
+      }
+    }
+  }
+
+  private void solve(Pipeline.Taker<Batch> taker) throws IOException {
+    Solving.stream(shop, wanted.remedies(), threads, Progress.on(err), Batch::new, taker);
+  }
+
+  private PeopleUnit unit() {
+    return PeopleUnits.ofShop(reading);
+  }
+
+  private void noRemedies(PrintWriter to) {
+    if (!wanted.remedies()) {
+      to.println(
+          "Remedies, limits of blanks and how many stand on one table were not worked out: see"
+              + " --remedies.");
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package org.jawroom.app;
+
+import org.jawroom.shop.Shop;
+
+/**
+ * The pairings of a shop, machines then vises in input order, cut into runs of vises on one
+ * machine.
+ *
+ * @param length the most vises of a run
+ */
+public record PairingRuns(Shop shop, int length) {
+  public PairingRuns {
+    if (length < 1) {
+      throw new IllegalArgumentException("runs of " + length);
+    }
+  }
+
+  private int ofMachine() {
+    return (shop.vises().size() + length - 1) / length;
+  }
+
+  /** How many runs there are. */
+  int count() {
+    return Math.multiplyExact(shop.machines().size(), ofMachine());
+  }
+
+  /** How many pairings there are. */
+  long pairings() {
+    return (long) shop.machines().size() * shop.vises().size();
+  }
+
+  /** The place of a run's machine in input order, from 0. */
+  int machine(int run) {
+    return run / ofMachine();
+  }
+
+  /** The place of a run's first vise in input order, from 0. */
+  int firstVise(int run) {
+    return run % ofMachine() * length;
+  }
+
+  /** The place after that of its last. */
+  int endOfVises(int run) {
+    return Math.min(shop.vises().size(), firstVise(run) + length);
+  }
+}

@@ -1,0 +1,50 @@
+package org.jawroom.app;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.ShopCell;
+import org.jawroom.plan.Plan;
+import org.jawroom.plan.Planner;
+import org.jawroom.plan.Wishes;
+import org.jawroom.shop.Shop;
+
+/**
+ * Looks for the plan of a shop as long as there is time: solves its pairings, then plans.
+ *
+ * @param wishes what is asked of the plan; time and listeners come from here
+ * @param before what stands there now
+ */
+public record PlanSearch(
+    Wishes wishes, Optional<Map<Integer, Integer>> before, int threads, Deadline deadline) {
+
+  /** The best plan, or the best so far when time runs out; empty if there is none by then. */
+  public Optional<CellPlan> of(Shop shop, Progress progress) {
+    try {
+      return InTime.<CellPlan>run(deadline, found -> plan(shop, progress, found))
+          .filter(plan -> plan.plan().isProven() || !plan.plan().machines().isEmpty());
+    } finally {
+      progress.end();
+    }
+  }
+
+  private CellPlan plan(Shop shop, Progress progress, Consumer<CellPlan> found) {
+    ShopCell cell = ShopCell.of(shop, Solving.cell(shop, threads, progress));
+    Wishes asked =
+        before
+            .map(wishes::keeping)
+            .orElse(wishes)
+            .within(deadline::toSolve)
+            .tell(
+                step ->
+                    progress.step(
+                        step.aim() + ", step " + step.step() + " of at most " + step.steps()))
+            .find(soFar -> found.accept(plan(cell, soFar)));
+    return plan(cell, Planner.plan(cell.cell(), asked));
+  }
+
+  private CellPlan plan(ShopCell cell, Plan plan) {
+    return new CellPlan(cell, plan, before);
+  }
+}

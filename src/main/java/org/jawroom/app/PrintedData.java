@@ -1,0 +1,43 @@
+package org.jawroom.app;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.jawroom.launch.Main;
+
+/** Data that is printed as it comes, through the same writer as any text of a command. */
+public final class PrintedData extends OutputStream {
+  private final PrintWriter out;
+
+  PrintedData(PrintWriter out) {
+    this.out = out;
+  }
+
+  /** It cannot be written on; {@link Main} reports why. */
+  public static final class Stopped extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    private Stopped() {
+      super("standard output cannot be written");
+    }
+  }
+
+  @Override
+  public void write(int one) throws IOException {
+    write(new byte[] {(byte) one}, 0, 1);
+  }
+
+  /**
+   * Writes whole characters, UTF-8.
+   *
+   * @throws Stopped if they were not taken
+   */
+  @Override
+  public void write(byte[] bytes, int offset, int length) throws Stopped {
+    out.print(new String(bytes, offset, length, StandardCharsets.UTF_8));
+    if (out.checkError()) {
+      throw new Stopped();
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package org.jawroom.app;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jawroom.drawing.Typeface;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.jawroom.tables.Origins;
+import org.jawroom.tables.schema.TableSpec;
+
+/**
+ * Names as cards and drawings print them. Where no font has a letter of one, a dot stands for it;
+ * then the row of the table stands beside the name, so that two such names are not confused, and a
+ * line says so.
+ */
+public record PrintedNames(Origins origins, PrintWriter err) {
+
+  /** So many letters are named. */
+  private static final int NAMED = 5;
+
+  /** Whether every letter of {@code name} can be printed. */
+  public static boolean isReadable(String name) {
+    return Typeface.lacking(name).isEmpty();
+  }
+
+  /** The letters of {@code name} that no font has, and what to do about it. */
+  public static String advice(String name) {
+    List<String> letters = Typeface.lacking(name);
+    return "no font on this computer has "
+        + letters.stream()
+            .limit(NAMED)
+            .map(letter -> letter + " (U+%04X)".formatted(letter.codePointAt(0)))
+            .collect(Collectors.joining(", "))
+        + (letters.size() > NAMED ? " and " + (letters.size() - NAMED) + " more" : "")
+        + ": install one that has, or use letters that print.";
+  }
+
+  /** Says of each name that is printed with dots; the reports themselves have it in full. */
+  public void announce(Shop shop) {
+    shop.machines().forEach(this::of);
+    shop.vises().forEach(this::of);
+  }
+
+  /** The machine and its guards under the names to print. */
+  public Machine of(Machine machine) {
+    String name = machine.name();
+    return machine.toBuilder()
+        .name(printed(TableSpec.MACHINES, name))
+        .guardRows(
+            machine.guardRows().stream()
+                .map(guard -> guard.withName(printed(TableSpec.GUARDS, name, guard.name())))
+                .toList())
+        .build();
+  }
+
+  /** The vise, its parts and mounts under the names to print. */
+  public Vise of(Vise vise) {
+    String name = vise.name();
+    return vise.toBuilder()
+        .name(printed(TableSpec.VISES, name))
+        .parts(
+            vise.parts().stream()
+                .map(part -> part.withName(printed(TableSpec.VISE_PARTS, name, part.name())))
+                .toList())
+        .mounts(
+            vise.mounts().stream()
+                .map(mount -> mount.withName(printed(TableSpec.MOUNTS, name, mount.name())))
+                .toList())
+        .build();
+  }
+
+  private String printed(TableSpec table, String... names) {
+    String name = names[names.length - 1];
+    if (isReadable(name)) {
+      return name;
+    }
+    Optional<Origins.Origin> row = origins.find(table, names);
+    err.println(
+        "\""
+            + name
+            + "\""
+            + row.map(origin -> " (" + origin + ")").orElse("")
+            + " is printed with dots: "
+            + advice(name));
+    return row.map(origin -> name + " (row " + origin.row() + ")").orElse(name);
+  }
+}

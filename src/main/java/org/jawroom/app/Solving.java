@@ -1,0 +1,170 @@
+package org.jawroom.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.Advisor;
+import org.jawroom.cell.CellPairing;
+import org.jawroom.placement.ShopPairings;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.job.JobPairing;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.shop.Shop;
+
+/**
+ * Solves every pairing of a shop on several threads; what comes of it does not depend on how many.
+ */
+public final class Solving {
+
+  /** Vises in a run of work: many where each takes microseconds, few where each takes long. */
+  private static final int QUICK = 256;
+
+  private static final int SLOW = 4;
+
+  private Solving() {}
+
+  /** What is to be found out of a pairing, told by the places of both in input order. */
+  private interface Question<A> {
+    A of(int machine, int vise);
+  }
+
+  /** A run of pairings as it is handed on. */
+  private record Solved<T>(int pairings, T what) {}
+
+  /** Each outcome and what to do about it, machines then vises in input order. */
+  public static List<Advice> all(Shop shop, int threads, Progress progress) {
+    ShopPairings pairings = ShopPairings.of(shop);
+    return collected(
+        shop,
+        threads,
+        progress,
+        (machine, vise) -> Advisor.advise(shop.settings(), pairings, machine, vise));
+  }
+
+  /** The same of at most {@code most} pairings from everywhere in the shop. */
+  public static List<Advice> sample(Shop shop, int most) {
+    ShopPairings pairings = ShopPairings.of(shop);
+    int machines = shop.machines().size();
+    int vises = shop.vises().size();
+    long all = (long) machines * vises;
+    long count = Math.min(most, all);
+    List<Advice> sample = new ArrayList<>();
+    for (long i = 0; i < count; i++) {
+      // Machines evenly; vises evenly too, and another one for each machine.
+      int machine = (int) (i * machines / count);
+      int vise = (int) ((i * vises / count + i) % vises);
+      sample.add(Advisor.advise(shop.settings(), pairings, machine, vise));
+    }
+    return sample;
+  }
+
+  /**
+   * The same, in runs of pairings handed on in that order.
+   *
+   * @param remedies whether to work out what to do about each outcome; else nothing is told of that
+   * @param prepared what is still to be done to a run on the threads that solve
+   */
+  static <T> void stream(
+      Shop shop,
+      boolean remedies,
+      int threads,
+      Progress progress,
+      Function<List<Advice>, T> prepared,
+      Pipeline.Taker<T> taker)
+      throws IOException {
+    ShopPairings pairings = ShopPairings.of(shop);
+    Question<Advice> question =
+        remedies
+            ? (machine, vise) -> Advisor.advise(shop.settings(), pairings, machine, vise)
+            : (machine, vise) -> bare(pairings.solve(machine, vise));
+    stream(
+        new PairingRuns(shop, remedies ? SLOW : QUICK),
+        threads,
+        progress,
+        question,
+        prepared,
+        taker);
+  }
+
+  /** Every job on every pairing: jobs, then machines, then vises in input order. */
+  public static List<JobOutcome> jobs(Shop shop, int threads, Progress progress) {
+    if (shop.jobs().isEmpty()) {
+      return List.of();
+    }
+    ShopPairings pairings = ShopPairings.of(shop);
+    return JobPairing.jobsFirst(
+        collected(
+            shop, threads, progress, (machine, vise) -> pairings.jobs(machine, vise, shop.jobs())),
+        shop.jobs().size());
+  }
+
+  /** What a plan must know of each pairing, machines then vises in input order. */
+  static List<CellPairing> cell(Shop shop, int threads, Progress progress) {
+    return collected(
+        shop,
+        threads,
+        progress,
+        (machine, vise) ->
+            CellPairing.solve(
+                shop.settings(),
+                shop.machines().get(machine),
+                shop.vises().get(vise),
+                shop.jobs()));
+  }
+
+  private static <A> List<A> collected(
+      Shop shop, int threads, Progress progress, Question<A> question) {
+    List<A> answers = new ArrayList<>();
+    try {
+      stream(
+          new PairingRuns(shop, SLOW),
+          threads,
+          progress,
+          question,
+          Function.identity(),
+          answers::addAll);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return answers;
+  }
+
+  private static <A, T> void stream(
+      PairingRuns runs,
+      int threads,
+      Progress progress,
+      Question<A> question,
+      Function<List<A>, T> prepared,
+      Pipeline.Taker<T> taker)
+      throws IOException {
+    long all = runs.pairings();
+    long[] done = {0};
+    try {
+      Pipeline.run(
+          runs.count(),
+          threads,
+          run -> {
+            List<A> answers = new ArrayList<>();
+            for (int vise = runs.firstVise(run); vise < runs.endOfVises(run); vise++) {
+              answers.add(question.of(runs.machine(run), vise));
+            }
+            return new Solved<>(answers.size(), prepared.apply(answers));
+          },
+          run -> {
+            taker.take(run.what());
+            done[0] += run.pairings();
+            progress.show(done[0], all);
+          });
+    } finally {
+      progress.clear();
+    }
+  }
+
+  private static Advice bare(Outcome outcome) {
+    return new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty());
+  }
+}

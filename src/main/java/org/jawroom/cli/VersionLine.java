@@ -1,0 +1,12 @@
+package org.jawroom.cli;
+
+import org.jawroom.app.Version;
+import picocli.CommandLine.IVersionProvider;
+
+/** What {@code --version} prints. */
+final class VersionLine implements IVersionProvider {
+  @Override
+  public String[] getVersion() {
+    return new String[] {"jawroom " + Version.number()};
+  }
+}

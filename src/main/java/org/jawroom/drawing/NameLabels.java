@@ -1,0 +1,41 @@
+package org.jawroom.drawing;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** NameLabels written where there is room for them, none over another. */
+final class NameLabels {
+  private final Graphics2D pen;
+  private final List<Rectangle2D> taken = new ArrayList<>();
+
+  NameLabels(Graphics2D pen) {
+    this.pen = pen;
+  }
+
+  /** Nothing may be written here. */
+  void keepFree(Rectangle2D area) {
+    taken.add(area);
+  }
+
+  /**
+   * Writes {@code text} at the first of {@code places} (left end and line) where nothing stands yet
+   * and that lies within {@code frame}.
+   *
+   * @return whether there was one
+   */
+  boolean write(String text, Typeface face, double size, Rectangle2D frame, double[]... places) {
+    double width = Lettering.width(face, size, text);
+    for (double[] place : places) {
+      Rectangle2D area =
+          new Rectangle2D.Double(place[0] - 1, place[1] - size * 0.8, width + 2, size);
+      if (frame.contains(area) && taken.stream().noneMatch(area::intersects)) {
+        Lettering.writeClear(pen, face, size, text, place[0], place[1]);
+        taken.add(area);
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,58 @@
+package org.jawroom.geometry;
+
+/**
+ * An interval whose ends run linearly with a vise's opening: {@code closed} at the least opening of
+ * {@code range}, {@code open} at the greatest. Where the range is a single opening, it is the
+ * smallest interval that holds both.
+ */
+public record OpeningInterval(Interval closed, Interval open, Interval range) {
+
+  public OpeningInterval {
+    if (range.lo() == range.hi()) {
+      closed = closed.hull(open);
+      open = closed;
+    }
+  }
+
+  /** An interval that does not depend on the opening. */
+  public static OpeningInterval constant(Interval interval, Interval range) {
+    return new OpeningInterval(interval, interval, range);
+  }
+
+  public boolean isConstant() {
+    return closed.equals(open);
+  }
+
+  /** The low end at opening {@code s} of the range; a share that is not whole is rounded down. */
+  public long lo(long s) {
+    return closed.lo() + share(open.lo() - closed.lo(), s, false);
+  }
+
+  /** The high end at opening {@code s} of the range; a share that is not whole is rounded up. */
+  public long hi(long s) {
+    return closed.hi() + share(open.hi() - closed.hi(), s, true);
+  }
+
+  /** What is swept while the jaws go over {@code openings}: exact, since both ends are linear. */
+  public Interval over(Interval openings) {
+    return new Interval(
+        Math.min(lo(openings.lo()), lo(openings.hi())),
+        Math.max(hi(openings.lo()), hi(openings.hi())));
+  }
+
+  /** {@code change}·(s − range.lo)/range.length, rounded up or down where it is not whole. */
+  private long share(long change, long s, boolean up) {
+    if (!range.contains(s)) {
+      throw new IllegalArgumentException("opening " + s + " outside " + range);
+    }
+    if (change == 0 || s == range.lo()) {
+      return 0;
+    }
+    if (s == range.hi()) {
+      return change;
+    }
+    return up
+        ? -Length.floorOfProduct(-change, s - range.lo(), range.length())
+        : Length.floorOfProduct(change, s - range.lo(), range.length());
+  }
+}

@@ -1,4 +1,0 @@
-package org.jawroom.placement;
-
-/** A place of the vise frame's origin on the table. */
-public record Place(long x, long y) {}

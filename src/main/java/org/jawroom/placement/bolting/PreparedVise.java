@@ -1,0 +1,151 @@
+package org.jawroom.placement.bolting;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.BoltParts;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.SweptParts;
+import org.jawroom.clearance.ViseParts;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Vise;
+
+/** What the pairings of one vise on one height of riser have in common, worked out once. */
+public final class PreparedVise {
+  private final Vise vise;
+  private final long riser;
+  private final Blanks blanks = new Blanks();
+  private final SweptParts body;
+  private final List<Long> threads;
+  private final List<SweptParts[]> bolted = new ArrayList<>();
+  private final boolean[] blankMounts;
+  private final long[] narrowestHoles;
+  private final EnumSet<Orientation> turns = EnumSet.noneOf(Orientation.class);
+  private final Rectangle[] workAreas;
+  private final List<Optional<Rectangle>> bases = new ArrayList<>();
+
+  private PreparedVise(Vise vise, long riser, Collection<Long> threads) {
+    this.vise = vise;
+    this.riser = riser;
+    this.body = SweptParts.of(raised(ViseParts.of(vise, blanks)), vise.opening());
+    this.threads = List.copyOf(threads);
+    this.blankMounts = new boolean[vise.mounts().size()];
+    this.narrowestHoles = new long[blankMounts.length];
+    for (int i = 0; i < blankMounts.length; i++) {
+      blankMounts[i] = hasBlank(vise.mounts().get(i));
+      narrowestHoles[i] = narrowestHole(vise.mounts().get(i));
+    }
+    for (long thread : threads) {
+      bolted.add(
+          vise.mounts().stream()
+              .map(mount -> hasBlank(mount) ? body : withBolts(mount, thread))
+              .toArray(SweptParts[]::new));
+    }
+    this.turns.addAll(vise.turns());
+    this.workAreas = new Rectangle[Orientation.ALL.size()];
+    for (Orientation turn : Orientation.ALL) {
+      workAreas[turn.ordinal()] = Footprint.workArea(vise, turn);
+      bases.add(Footprint.base(vise, turn));
+    }
+  }
+
+  /**
+   * @param threads of the bolts that it will be held with
+   */
+  public static PreparedVise of(Vise vise, long riser, Collection<Long> threads) {
+    return new PreparedVise(vise, riser, threads);
+  }
+
+  public Vise vise() {
+    return vise;
+  }
+
+  /** Bed height over the table. */
+  public long bedHeight() {
+    return vise.base().bedHeight() + riser;
+  }
+
+  /** The blank columns that its parts need. */
+  public Blanks blanks() {
+    return blanks;
+  }
+
+  /** Its parts over the full range of openings, without bolts. */
+  public SweptParts body() {
+    return body;
+  }
+
+  /**
+   * The same with the bolts of a mount that has no blank.
+   *
+   * @param thread one of those it was prepared for
+   */
+  SweptParts bolted(int mountIndex, long thread) {
+    for (int i = 0; i < threads.size(); i++) {
+      if (threads.get(i) == thread) {
+        return bolted.get(i)[mountIndex];
+      }
+    }
+    throw new IllegalArgumentException("not prepared for bolts of " + thread);
+  }
+
+  /** Whether a blank leaves the places or the size of a mount's holes open. */
+  boolean hasBlank(int mountIndex) {
+    return blankMounts[mountIndex];
+  }
+
+  /** The least width of any hole of a mount that is known; {@link Length#ENDLESS} if none is. */
+  long narrowestHole(int mountIndex) {
+    return narrowestHoles[mountIndex];
+  }
+
+  /** Whether it may be turned so. */
+  boolean allows(Orientation turn) {
+    return turns.contains(turn);
+  }
+
+  public Rectangle workArea(Orientation turn) {
+    return workAreas[turn.ordinal()];
+  }
+
+  /** See {@link Footprint#base}. */
+  public Optional<Rectangle> base(Orientation turn) {
+    return bases.get(turn.ordinal());
+  }
+
+  private SweptParts withBolts(Mount mount, long thread) {
+    return body.with(raised(BoltParts.of(vise, mount, thread)));
+  }
+
+  private List<Part> raised(List<Part> parts) {
+    return riser == 0 ? parts : parts.stream().map(part -> part.raised(riser)).toList();
+  }
+
+  private static long narrowestHole(Mount mount) {
+    long least = Length.ENDLESS;
+    for (Bolt bolt : mount.bolts()) {
+      least = Math.min(least, bolt.holeU().isKnown() ? bolt.holeU().length() : least);
+      least = Math.min(least, bolt.holeV().isKnown() ? bolt.holeV().length() : least);
+    }
+    return least;
+  }
+
+  private static boolean hasBlank(Mount mount) {
+    for (Bolt bolt : mount.bolts()) {
+      if (bolt.u().isBlank()
+          || bolt.v().isBlank()
+          || bolt.holeU().isBlank()
+          || bolt.holeV().isBlank()) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,241 @@
+package org.jawroom.placement.job;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jawroom.clearance.JobPart;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.Setup;
+import org.jawroom.clearance.SweptParts;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.placement.bolting.Footprint;
+import org.jawroom.placement.bolting.PreparedMachine;
+import org.jawroom.placement.bolting.PreparedVise;
+import org.jawroom.placement.bolting.Region;
+import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.search.BestPlace;
+import org.jawroom.placement.search.Candidate;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Job;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+
+/**
+ * Jobs on one machine with one vise.
+ *
+ * <p>A job asks for less than the bare pairing, since the jaws work only from part_width to
+ * part_width + {@code jaw_play} (or the vise's most), and for more, since its part is one more
+ * thing that can hit. It is <i>held</i> if some place has margin ≥ 0 over those openings, the
+ * part's rectangle lies within the spindle's reach there (touching its edge counts), and jaws,
+ * tools and load allow it; see {@link JobReason}. Of several places the order of preference is that
+ * of pairings, the part's rectangle being the work area whose centre is brought near mid-travel.
+ *
+ * <p>Blanks are treated as for pairings: what needs one is left out, which is never worse than the
+ * truth; what fails even so fails for certain, else the job is unknown.
+ */
+public final class JobPairing {
+  private final Settings settings;
+  private final Machine machine;
+  private final Vise vise;
+  private final PreparedMachine prepared;
+  private final Model model;
+
+  private JobPairing(PreparedMachine machine, PreparedVise vise) {
+    this.settings = machine.settings();
+    this.machine = machine.machine();
+    this.vise = vise.vise();
+    this.prepared = machine;
+    this.model = Model.of(machine, vise);
+  }
+
+  private static JobPairing of(Settings settings, Machine machine, Vise vise) {
+    PreparedMachine prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
+    return new JobPairing(prepared, PreparedVise.of(vise, 0, prepared.threads()));
+  }
+
+  /** Everything there is to say of {@code job} held by {@code vise} on {@code machine}; pure. */
+  public static JobOutcome solve(Settings settings, Machine machine, Vise vise, Job job) {
+    return JobPairing.of(settings, machine, vise).solve(job);
+  }
+
+  /** The same for several jobs, in their order; what they have in common is worked out once. */
+  public static List<JobOutcome> solve(
+      Settings settings, Machine machine, Vise vise, List<Job> jobs) {
+    JobPairing pairing = JobPairing.of(settings, machine, vise);
+    return jobs.stream().map(pairing::solve).toList();
+  }
+
+  public static List<JobOutcome> solve(PreparedMachine machine, PreparedVise vise, List<Job> jobs) {
+    JobPairing pairing = new JobPairing(machine, vise);
+    return jobs.stream().map(pairing::solve).toList();
+  }
+
+  /** Every job of a shop on every pairing: jobs, then machines, then vises in input order. */
+  public static List<JobOutcome> all(Shop shop) {
+    List<List<JobOutcome>> ofPairings = new ArrayList<>();
+    for (Machine machine : shop.machines()) {
+      for (Vise vise : shop.vises()) {
+        ofPairings.add(solve(shop.settings(), machine, vise, shop.jobs()));
+      }
+    }
+    return jobsFirst(ofPairings, shop.jobs().size());
+  }
+
+  /**
+   * Turns the outcomes of {@code jobs} jobs on each pairing into those on all pairings of each job.
+   */
+  public static List<JobOutcome> jobsFirst(List<List<JobOutcome>> ofPairings, int jobs) {
+    List<JobOutcome> outcomes = new ArrayList<>(jobs * ofPairings.size());
+    for (int job = 0; job < jobs; job++) {
+      for (List<JobOutcome> pairing : ofPairings) {
+        outcomes.add(pairing.get(job));
+      }
+    }
+    return outcomes;
+  }
+
+  /** The same as {@link #solve} with every pair at the place. */
+  public static JobExplanation explain(Settings settings, Machine machine, Vise vise, Job job) {
+    JobPairing pairing = JobPairing.of(settings, machine, vise);
+    JobOutcome outcome = pairing.solve(job);
+    return new JobExplanation(
+        outcome, outcome.place().map(place -> pairing.pairs(job, place)).orElse(List.of()));
+  }
+
+  private JobOutcome solve(Job job) {
+    JobChecks checks = JobChecks.of(settings, machine, vise, job);
+    List<Shortfall> shortfalls = new ArrayList<>(checks.shortfalls());
+    List<Region> regions = regions(job);
+    if (regions.isEmpty()) {
+      shortfalls.add(Shortfall.of(model.hasPlaces() ? JobReason.TURN : JobReason.MOUNT));
+    }
+    Optional<Recommendation> place = Optional.empty();
+    if (shortfalls.stream().noneMatch(shortfall -> shortfall.reason().barsPlaces())) {
+      BestPlace places = places(job, regions);
+      if (model.blanks().isEmpty()) {
+        place = Optional.of(recommended(places, openings(job), shortfalls));
+      } else if (!places.isClear()) {
+        shortfalls.add(Shortfall.of(JobReason.HIT));
+      } else if (!places.isClearInReach()) {
+        shortfalls.add(Shortfall.of(JobReason.REACH));
+      }
+    }
+    shortfalls.sort(Comparator.comparing(Shortfall::reason));
+    return outcome(job, checks, place, shortfalls);
+  }
+
+  private JobOutcome outcome(
+      Job job, JobChecks checks, Optional<Recommendation> place, List<Shortfall> shortfalls) {
+    Interval heights = JobPart.heights(vise, job);
+    Set<Column> missing = EnumSet.noneOf(Column.class);
+    missing.addAll(model.blanks());
+    missing.addAll(checks.blanks());
+    if (shortfalls.isEmpty() && !missing.isEmpty()) {
+      // Nothing fails for certain; any number would be a guess.
+      return new JobOutcome(
+          job,
+          machine,
+          vise,
+          JobVerdict.UNKNOWN,
+          Optional.empty(),
+          List.of(),
+          heights,
+          OptionalLong.empty(),
+          Optional.empty(),
+          OptionalLong.empty(),
+          List.copyOf(missing));
+    }
+    return new JobOutcome(
+        job,
+        machine,
+        vise,
+        shortfalls.isEmpty() ? JobVerdict.HELD : JobVerdict.NOT_HELD,
+        place,
+        shortfalls,
+        heights,
+        checks.toolRoom(),
+        checks.loadRoom(),
+        stickOut(place, heights.hi()),
+        List.of());
+  }
+
+  private static OptionalLong stickOut(Optional<Recommendation> place, long top) {
+    OptionalLong nose = place.map(Recommendation::noseNotBelow).orElse(OptionalLong.empty());
+    return nose.isPresent()
+        ? OptionalLong.of(Math.max(0, nose.getAsLong() - top))
+        : OptionalLong.empty();
+  }
+
+  /** The place in the order of preference; adds what is wrong with it. */
+  private Recommendation recommended(
+      BestPlace places, Interval openings, List<Shortfall> shortfalls) {
+    long best = places.bestMargin();
+    BestPlace.Choice choice = places.recommended();
+    Recommendation place = model.description().of(choice, openings);
+    if (best < 0) {
+      shortfalls.add(Shortfall.of(JobReason.HIT, -best));
+    } else if (place.reachShortfall() > 0) {
+      shortfalls.add(Shortfall.of(JobReason.REACH, place.reachShortfall()));
+    }
+    return place;
+  }
+
+  /** From where the jaws grip the part to where they let it in. */
+  private Interval openings(Job job) {
+    return Interval.of(
+        job.width(), Math.min(job.width() + settings.jawPlay(), vise.opening().hi()));
+  }
+
+  private BestPlace places(Job job, List<Region> regions) {
+    Map<SweptParts, SweptParts> withPart = new HashMap<>();
+    List<Candidate> seats = new ArrayList<>(regions.size());
+    for (Region region : regions) {
+      SweptParts parts = withPart.computeIfAbsent(region.swept(), swept -> withPart(swept, job));
+      Region gripping = region.with(parts);
+      seats.add(
+          Candidate.of(
+              gripping,
+              gripping.space(openings(job)),
+              Footprint.part(vise, job, region.turn()),
+              prepared.reach()));
+    }
+    return new BestPlace(seats);
+  }
+
+  private SweptParts withPart(SweptParts swept, Job job) {
+    return swept.with(JobPart.of(vise, job)).over(openings(job));
+  }
+
+  /** Those in which the jaws run as the job asks. */
+  private List<Region> regions(Job job) {
+    return model.regions().stream()
+        .filter(region -> job.jawsAlong().isEmpty() || jaws(region) == job.jawsAlong().get())
+        .toList();
+  }
+
+  /** The faces stand across the way they open. */
+  private static Axis jaws(Region region) {
+    return region.turn().uAxis() == Axis.X ? Axis.Y : Axis.X;
+  }
+
+  private List<Limit> pairs(Job job, Recommendation place) {
+    return regions(job).stream()
+        .filter(region -> region.turn() == place.handleTo())
+        .filter(region -> region.mount().orElseThrow().name().equals(place.mount()))
+        .map(region -> region.with(withPart(region.swept(), job)))
+        .map(region -> region.field(place.openings()))
+        .map(field -> field.limits(place.x(), place.y()))
+        .findFirst()
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,53 @@
+package org.jawroom.placement.opening;
+
+import java.math.BigInteger;
+import java.util.OptionalLong;
+import org.jawroom.clearance.OpeningBounds.Bound;
+
+/** Where two bounds on the opening are one: the p at which (c₁ − p)/Δ₁ = (c₂ − p)/Δ₂. */
+final class Meeting {
+  /**
+   * Factors that have no more binary digits than this together make a product below 2⁶², and two
+   * such products a difference that a long holds.
+   */
+  private static final int DIGITS = Long.SIZE - 2;
+
+  private Meeting() {}
+
+  /**
+   * The greatest whole p not beyond it, exact.
+   *
+   * @param one whose slope is not that of {@code other}
+   * @return empty if it is so far off that no long holds it
+   */
+  static OptionalLong floor(Bound one, Bound other) {
+    long apart = other.delta() - one.delta();
+    if (fits(one.c(), other.delta()) && fits(other.c(), one.delta())) {
+      long difference = one.c() * other.delta() - other.c() * one.delta();
+      return OptionalLong.of(Math.floorDiv(difference, apart));
+    }
+    BigInteger floor = floor(product(one, other).subtract(product(other, one)), apart);
+    return floor.bitLength() < Long.SIZE
+        ? OptionalLong.of(floor.longValueExact())
+        : OptionalLong.empty();
+  }
+
+  private static boolean fits(long one, long other) {
+    return digits(one) + digits(other) <= DIGITS;
+  }
+
+  private static int digits(long number) {
+    return Long.SIZE - Long.numberOfLeadingZeros(Math.abs(number));
+  }
+
+  private static BigInteger product(Bound one, Bound other) {
+    return BigInteger.valueOf(one.c()).multiply(BigInteger.valueOf(other.delta()));
+  }
+
+  private static BigInteger floor(BigInteger dividend, long divisor) {
+    BigInteger[] parts = dividend.divideAndRemainder(BigInteger.valueOf(divisor));
+    // Rounded toward 0, so too high by 1 where the remainder has the other sign.
+    boolean isUp = parts[1].signum() * Long.signum(divisor) < 0;
+    return isUp ? parts[0].subtract(BigInteger.ONE) : parts[0];
+  }
+}

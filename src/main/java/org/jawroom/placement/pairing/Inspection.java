@@ -1,0 +1,151 @@
+package org.jawroom.placement.pairing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.MachineGuards;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.PartRole;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.bolting.PreparedMachine;
+import org.jawroom.placement.bolting.PreparedVise;
+import org.jawroom.placement.bolting.Region;
+import org.jawroom.placement.bolting.Slotted;
+import org.jawroom.placement.search.Alternative;
+import org.jawroom.placement.search.BestPlace;
+import org.jawroom.placement.search.Candidate;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.search.Roomiest;
+import org.jawroom.placement.space.Place;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Sides;
+
+/** A closer look at a recommended placement and at what else there was to choose from. */
+public final class Inspection {
+  private final PreparedMachine machine;
+  private final PreparedVise vise;
+  private final MachineGuards guards;
+  private final List<Region> regions;
+  private final Recommendation recommended;
+
+  Inspection(
+      PreparedMachine machine,
+      PreparedVise vise,
+      MachineGuards guards,
+      List<Region> regions,
+      Recommendation recommended) {
+    this.machine = machine;
+    this.vise = vise;
+    this.guards = guards;
+    this.regions = regions;
+    this.recommended = recommended;
+  }
+
+  /** Every part–guard pair at the recommended place, from tightest to loosest. */
+  public List<Limit> pairs() {
+    Region region = own();
+    return region.field(recommended.openings()).limits(recommended.x(), recommended.y());
+  }
+
+  /**
+   * The place with the largest margin over the same openings, if it has more than the recommended.
+   */
+  public Optional<Roomiest> roomiest() {
+    Roomiest roomiest = Roomiest.of(new BestPlace(regions.stream().map(this::seat).toList()));
+    long here = recommended.limit().map(Limit::margin).orElse(Long.MAX_VALUE);
+    return Optional.of(roomiest).filter(place -> margin(place).orElse(Long.MAX_VALUE) > here);
+  }
+
+  /**
+   * The recommended place of each other turn and mount over the same openings, in the order of
+   * preference.
+   */
+  @SuppressWarnings("ReferenceEquality") // that one, not one like it
+  public List<Alternative> others() {
+    List<Alternative> others = new ArrayList<>();
+    for (Region region : regions) {
+      if (region != own()) {
+        BestPlace places = new BestPlace(List.of(seat(region)));
+        BestPlace.Choice choice = places.recommended();
+        Roomiest best = Roomiest.of(choice);
+        others.add(
+            new Alternative(
+                region.turn(),
+                best.mount(),
+                best,
+                margin(best),
+                choice.seat().shortfall(choice.place())));
+      }
+    }
+    return others;
+  }
+
+  /** How far the work area sticks out of the spindle's reach on each side; 0 where it does not. */
+  public Sides<Long> reachShort() {
+    Rectangle work = vise.workArea(recommended.handleTo()).at(recommended.x(), recommended.y());
+    Rectangle reach = machine.reach();
+    return new Sides<>(
+        Math.max(0, reach.y().lo() - work.y().lo()),
+        Math.max(0, work.y().hi() - reach.y().hi()),
+        Math.max(0, reach.x().lo() - work.x().lo()),
+        Math.max(0, work.x().hi() - reach.x().hi()));
+  }
+
+  /** What stands where. */
+  public Layout layout() {
+    Region region = own();
+    Mount mount = region.mount().orElseThrow();
+    long thread = region.thread().orElseThrow();
+    Interval openings = recommended.openings();
+    Place place = new Place(recommended.x(), recommended.y());
+    Slotted slotted = machine.slotted();
+    return new Layout(
+        openings,
+        region.parts().stream()
+            .filter(part -> part.role() != PartRole.BOLT)
+            .map(
+                part ->
+                    new Layout.PlacedPart(
+                        part,
+                        placed(
+                            part, Interval.of(openings.lo(), openings.lo()), region.turn(), place),
+                        placed(
+                            part, Interval.of(openings.hi(), openings.hi()), region.turn(), place),
+                        placed(part, openings, region.turn(), place)))
+            .toList(),
+        guards.swept(),
+        slotted.centres(),
+        slotted.bolts(mount, region.turn(), thread, place),
+        thread,
+        machine.reach(),
+        vise.workArea(region.turn()).at(place.x(), place.y()));
+  }
+
+  private static Box placed(Part part, Interval openings, Orientation turn, Place place) {
+    return part.over(openings, turn).at(place.x(), place.y());
+  }
+
+  private static OptionalLong margin(Roomiest place) {
+    return place.limit().isPresent()
+        ? OptionalLong.of(place.limit().get().margin())
+        : OptionalLong.empty();
+  }
+
+  private Region own() {
+    return regions.stream()
+        .filter(region -> region.turn() == recommended.handleTo())
+        .filter(region -> region.mount().orElseThrow().name().equals(recommended.mount()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Candidate seat(Region region) {
+    Interval openings = recommended.openings();
+    return Candidate.of(region, machine, vise, openings);
+  }
+}

@@ -1,0 +1,33 @@
+package org.jawroom.placement.search;
+
+import java.util.Optional;
+import org.jawroom.clearance.Limit;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.bolting.ClampRegions;
+import org.jawroom.placement.bolting.Region;
+import org.jawroom.placement.space.Place;
+import org.jawroom.shop.Mount;
+
+/**
+ * A place and what limits it; as a rule that with the largest margin.
+ *
+ * @param mount the name of the mount, or {@link ClampRegions#NAME}
+ * @param limit empty where nothing listed can be hit
+ */
+public record Roomiest(Orientation handleTo, String mount, long x, long y, Optional<Limit> limit) {
+
+  public static Roomiest of(BestPlace places) {
+    return of(places.roomiest());
+  }
+
+  public static Roomiest of(BestPlace.Choice choice) {
+    Region region = choice.seat().region();
+    Place place = choice.place();
+    return new Roomiest(
+        region.turn(),
+        region.mount().map(Mount::name).orElse(ClampRegions.NAME),
+        place.x(),
+        place.y(),
+        choice.seat().space().limit(place, choice.margin()));
+  }
+}

@@ -1,0 +1,326 @@
+package org.jawroom.placement.space;
+
+import java.util.Optional;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.Obstacles;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Rectangle;
+
+/**
+ * Where a vise may stand: the places at which its mount holds, less what its walls and obstacles
+ * forbid.
+ *
+ * <p>The places with margin ≥ t are closed strips within the walls, less one open rectangle (a − t,
+ * b + t) × (c − t, d + t) for each obstacle with f &lt; t (Lozano-Pérez, Spatial Planning, IEEE
+ * Trans. Computers C-32(2), 1983). Bolts leave strips, long along the slots and thin across them;
+ * so p runs along the strips and q across. If any place of a strip is free, then one with the least
+ * q, which is at its lower side or at the far side of an obstacle; at each such q one pass over the
+ * obstacles in the order of a, which is the same for every t, finds the least free p. O(n·k) for n
+ * obstacles of which k end within a strip.
+ */
+public final class FreeSpace {
+  private static final int STRIDE = Obstacles.STRIDE;
+
+  /** The sides of an obstacle: less p than it, more p, less q, more q. */
+  private static final int BEFORE = 0;
+
+  private static final int BEHIND = 1;
+  private static final int BELOW = 2;
+  private static final int ABOVE = 3;
+  private static final int NEITHER = 4;
+
+  private final Obstacles obstacles;
+  private final Strips strips;
+  private final Walls walls;
+  private final long bound;
+  private long[] near;
+
+  private FreeSpace(Strips strips, Walls walls, Obstacles obstacles, long bound) {
+    this.strips = strips;
+    this.walls = walls;
+    this.obstacles = obstacles;
+    this.bound = bound;
+  }
+
+  public static FreeSpace of(Strips places, Obstacles obstacles) {
+    Walls walls = Walls.of(places, obstacles);
+    return new FreeSpace(places, walls, obstacles, walls.bound());
+  }
+
+  /**
+   * The obstacles that matter here; found when first asked for, since often the walls alone decide.
+   */
+  private long[] near() {
+    if (near == null) {
+      Interval p = Interval.of(strips.pLo, strips.pHi);
+      Interval q = Interval.of(strips.q[0], strips.q[strips.q.length - 1]);
+      near =
+          strips.alongX
+              ? obstacles.within(Axis.X, p, q, bound)
+              : obstacles.within(Axis.Y, q, p, bound);
+    }
+    return near;
+  }
+
+  /**
+   * The same for questions that are decided below 0: whether some place has margin ≥ 0 and, where
+   * none has, everything else. It leaves out what is never hit, so a margin above 0 may be less.
+   */
+  public static FreeSpace belowZero(Strips places, Obstacles obstacles) {
+    Walls walls = Walls.of(places, obstacles);
+    return new FreeSpace(places, walls, obstacles, Math.min(0, walls.bound()));
+  }
+
+  /** What was made for questions decided below 0, made for all. */
+  public FreeSpace aboveZero() {
+    return bound < 0 ? this : new FreeSpace(strips, walls, obstacles, walls.bound());
+  }
+
+  /** Whether (x, y) is a place of the region, whatever its margin. */
+  public boolean holds(long x, long y) {
+    return strips.hold(x, y);
+  }
+
+  /** The margin at a place of the region; {@link Length#ENDLESS} if nothing can be hit. */
+  public long margin(long x, long y) {
+    long[] near = near();
+    long p = strips.alongX ? x : y;
+    long q = strips.alongX ? y : x;
+    long least = walls.margin(p, q);
+    for (int i = 0; i < near.length; i += STRIDE) {
+      long beside =
+          Math.max(
+              Math.max(near[i] - p, p - near[i + 1]), Math.max(near[i + 2] - q, q - near[i + 3]));
+      least = Math.min(least, Math.max(beside, near[i + 4]));
+    }
+    return least;
+  }
+
+  /**
+   * What limits a place, tolerances and all; empty if nothing can be hit.
+   *
+   * @param margin there, as it was found
+   * @throws IllegalStateException if no pair makes it so, which would show the search to be wrong
+   */
+  public Optional<Limit> limit(Place place, long margin) {
+    Optional<Limit> limit = obstacles.limit(place.x(), place.y(), margin);
+    long made = limit.map(Limit::margin).orElse(Length.ENDLESS);
+    if (made != margin) {
+      throw new IllegalStateException(
+          "the margin at "
+              + place
+              + " was found to be "
+              + margin
+              + ", but a pair makes it "
+              + made);
+    }
+    return limit;
+  }
+
+  /** No margin anywhere is greater than this. */
+  public long bound() {
+    return bound;
+  }
+
+  /**
+   * Some place in {@code window} with margin ≥ {@code margin}, always the same for the same
+   * question; null if there is none.
+   */
+  public Place find(long margin, Window window) {
+    if (margin > bound) {
+      return null;
+    }
+    long pLo = Math.max(strips.pLo(window), walls.pLeast + margin);
+    long pHi = Math.min(strips.pHi(window), walls.pMost - margin);
+    long qLo = Math.max(strips.qLo(window), walls.qLeast + margin);
+    long qHi = Math.min(strips.qHi(window), walls.qMost - margin);
+    if (pLo > pHi || qLo > qHi) {
+      return null;
+    }
+    long[] near = near();
+    long[] q = strips.q;
+    for (int i = 0; i < q.length; i += 2) {
+      Place found = find(near, margin, pLo, pHi, Math.max(q[i], qLo), Math.min(q[i + 1], qHi));
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  public boolean isClear(long margin, Window window) {
+    return find(margin, window) != null;
+  }
+
+  private Place find(long[] near, long t, long pLo, long pHi, long qLo, long qHi) {
+    if (qLo > qHi) {
+      return null;
+    }
+    long p = leastFree(near, t, pLo, pHi, qLo);
+    if (p <= pHi) {
+      return strips.place(p, qLo);
+    }
+    for (int i = 0; i < near.length; i += STRIDE) {
+      long q = near[i + 3] + t;
+      if (q > qLo && q <= qHi && near[i + 4] < t) {
+        p = leastFree(near, t, pLo, pHi, q);
+        if (p <= pHi) {
+          return strips.place(p, q);
+        }
+      }
+    }
+    return null;
+  }
+
+  /** The least free p from {@code pLo} on at {@code q}; more than {@code pHi} if there is none. */
+  private static long leastFree(long[] near, long t, long pLo, long pHi, long q) {
+    long p = pLo;
+    for (int i = 0; i < near.length && near[i] - t < p && p <= pHi; i += STRIDE) {
+      if (near[i + 4] < t && near[i + 2] - t < q && q < near[i + 3] + t) {
+        p = Math.max(p, near[i + 1] + t);
+      }
+    }
+    return p;
+  }
+
+  /** The place in {@code window} farthest from the walls, of the first strip that has it. */
+  public Place likely(Window window) {
+    return walls.likely(window);
+  }
+
+  /**
+   * The rectangle of places around a place with margin ≥ {@code margin} in which every obstacle
+   * stays on the side on which it is now farthest off, within {@code window}.
+   */
+  public Window around(Place place, long margin, Window window) {
+    long[] near = near();
+    long p = strips.alongX ? place.x() : place.y();
+    long q = strips.alongX ? place.y() : place.x();
+    int strip = strips.at(q);
+    long pLo = Math.max(strips.pLo(window), walls.pLeast + margin);
+    long pHi = Math.min(strips.pHi(window), walls.pMost - margin);
+    long qLo = Math.max(Math.max(strips.q[strip], strips.qLo(window)), walls.qLeast + margin);
+    long qHi = Math.min(Math.min(strips.q[strip + 1], strips.qHi(window)), walls.qMost - margin);
+    for (int i = 0; i < near.length; i += STRIDE) {
+      if (near[i + 4] >= margin) {
+        continue;
+      }
+      switch (farthest(near, i, p, q, Long.MIN_VALUE)) {
+        case BEFORE -> pHi = Math.min(pHi, near[i] - margin);
+        case BEHIND -> pLo = Math.max(pLo, near[i + 1] + margin);
+        case BELOW -> qHi = Math.min(qHi, near[i + 2] - margin);
+        default -> qLo = Math.max(qLo, near[i + 3] + margin);
+      }
+    }
+    return strips.alongX ? new Window(pLo, pHi, qLo, qHi) : new Window(qLo, qHi, pLo, pHi);
+  }
+
+  /**
+   * A place in {@code window} with the largest margin to which one can go from {@code start}
+   * without taking any obstacle on another side than that on which it is farthest off, as often as
+   * that helps.
+   */
+  public Spot climbed(Place start, Window window) {
+    Place at = start;
+    long margin = margin(at.x(), at.y());
+    while (margin < bound) {
+      Place next = step(at, window);
+      long then = margin(next.x(), next.y());
+      if (then <= margin) {
+        break;
+      }
+      at = next;
+      margin = then;
+    }
+    return new Spot(at, margin);
+  }
+
+  private Place step(Place from, Window window) {
+    long[] near = near();
+    long p = strips.alongX ? from.x() : from.y();
+    long q = strips.alongX ? from.y() : from.x();
+    int strip = strips.at(q);
+    long pBefore = walls.pLeast;
+    long pAfter = walls.pMost;
+    long qBefore = walls.qLeast;
+    long qAfter = walls.qMost;
+    for (int i = 0; i < near.length; i += STRIDE) {
+      switch (farthest(near, i, p, q, near[i + 4])) {
+        case BEFORE -> pAfter = Math.min(pAfter, near[i]);
+        case BEHIND -> pBefore = Math.max(pBefore, near[i + 1]);
+        case BELOW -> qAfter = Math.min(qAfter, near[i + 2]);
+        case ABOVE -> qBefore = Math.max(qBefore, near[i + 3]);
+        default -> {
+          // It is clear in height by more than beside it.
+        }
+      }
+    }
+    long qLo = Math.max(strips.q[strip], strips.qLo(window));
+    long qHi = Math.min(strips.q[strip + 1], strips.qHi(window));
+    return strips.place(
+        Walls.middle(strips.pLo(window), strips.pHi(window), pBefore, pAfter),
+        Walls.middle(qLo, qHi, qBefore, qAfter));
+  }
+
+  /** The side of an obstacle on which (p, q) is farthest off; none if by no more than {@code f}. */
+  private static int farthest(long[] near, int i, long p, long q, long f) {
+    int side = NEITHER;
+    long most = f;
+    if (near[i] - p > most) {
+      most = near[i] - p;
+      side = BEFORE;
+    }
+    if (p - near[i + 1] > most) {
+      most = p - near[i + 1];
+      side = BEHIND;
+    }
+    if (near[i + 2] - q > most) {
+      most = near[i + 2] - q;
+      side = BELOW;
+    }
+    return q - near[i + 3] > most ? ABOVE : side;
+  }
+
+  /**
+   * How far the vise could go straight each way from a place with margin ≥ 0.
+   *
+   * @param allowed places of this space at which its bolts stand in the slots reported and no
+   *     overhang is too great
+   */
+  public Play play(Place place, Rectangle allowed) {
+    long[] near = near();
+    long p = strips.alongX ? place.x() : place.y();
+    long q = strips.alongX ? place.y() : place.x();
+    Interval alongP = strips.alongX ? allowed.x() : allowed.y();
+    Interval alongQ = strips.alongX ? allowed.y() : allowed.x();
+    long pLo = Math.max(alongP.lo(), walls.pLeast);
+    long pHi = Math.min(alongP.hi(), walls.pMost);
+    long qLo = Math.max(alongQ.lo(), walls.qLeast);
+    long qHi = Math.min(alongQ.hi(), walls.qMost);
+    for (int i = 0; i < near.length; i += STRIDE) {
+      // The open rectangle (a, b) × (c, d) is what it forbids, if it forbids anything.
+      if (near[i + 4] >= 0 || near[i] >= near[i + 1] || near[i + 2] >= near[i + 3]) {
+        continue;
+      }
+      if (near[i + 2] < q && q < near[i + 3]) {
+        if (near[i + 1] <= p) {
+          pLo = Math.max(pLo, near[i + 1]);
+        } else {
+          pHi = Math.min(pHi, near[i]);
+        }
+      }
+      if (near[i] < p && p < near[i + 1]) {
+        if (near[i + 3] <= q) {
+          qLo = Math.max(qLo, near[i + 3]);
+        } else {
+          qHi = Math.min(qHi, near[i + 2]);
+        }
+      }
+    }
+    return strips.alongX
+        ? new Play(p - pLo, pHi - p, q - qLo, qHi - q)
+        : new Play(q - qLo, qHi - q, p - pLo, pHi - p);
+  }
+}

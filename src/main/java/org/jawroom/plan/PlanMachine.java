@@ -1,0 +1,21 @@
+package org.jawroom.plan;
+
+import java.util.OptionalLong;
+
+/**
+ * A machine of the cell.
+ *
+ * @param price in the smallest coin, at least 1: a candidate that could be bought; empty: it is
+ *     owned
+ */
+public record PlanMachine(String name, OptionalLong price) {
+  public PlanMachine {
+    if (price.isPresent() && price.getAsLong() < 1) {
+      throw new IllegalArgumentException("a candidate costs something: " + name);
+    }
+  }
+
+  boolean isOwned() {
+    return price.isEmpty();
+  }
+}

@@ -1,0 +1,287 @@
+package org.jawroom.publish;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * Puts several files into a directory together. They are written beside their places under other
+ * names and moved only when all are complete, one run after another; if anything fails, whatever
+ * stood there before stands there still. If the process is killed, the old files stay, or the next
+ * run makes the moves that were left: each file is whole at every moment.
+ */
+public final class AtomicFiles implements Closeable {
+
+  /** Writes the content of one file. */
+  public interface Content {
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  private static final SecureRandom NUMBERS = new SecureRandom();
+
+  private final Destination destination;
+  private final Path directory;
+
+  /** Names, to the names under which the new and the old content are kept meanwhile. */
+  private final Map<String, String> written = new LinkedHashMap<>();
+
+  private final Map<String, String> kept = new LinkedHashMap<>();
+  private final List<PartFile> parts = new ArrayList<>();
+
+  /**
+   * No file yet; makes the directory if need be.
+   *
+   * @throws IOException if it cannot be made
+   */
+  public AtomicFiles(Destination destination) throws IOException {
+    this.destination = destination;
+    this.directory = destination.folder();
+    destination.checkFolder();
+    if (!Files.isDirectory(directory)) {
+      Files.createDirectories(directory);
+    }
+    Publications.begin(this);
+  }
+
+  /**
+   * Writes {@code files} (names to contents), making the directory if need be.
+   *
+   * @param destination names each of them
+   * @return where they are, in the order given
+   * @throws IOException if a file could not be written or moved; then none has changed
+   */
+  public static List<Path> publish(Destination destination, Map<String, Content> files)
+      throws IOException {
+    try (AtomicFiles publication = new AtomicFiles(destination)) {
+      for (Map.Entry<String, Content> file : files.entrySet()) {
+        try (OutputStream out = publication.add(file.getKey())) {
+          file.getValue().writeTo(out);
+        }
+      }
+      return publication.publish();
+    }
+  }
+
+  /** Writes one file, the only one of {@code destination}. */
+  public static void publish(Destination destination, Content content) throws IOException {
+    publish(destination, Map.of(destination.files().keySet().iterator().next(), content));
+  }
+
+  /**
+   * Begins a file; several may be open at once.
+   *
+   * @param name one of the destination's
+   * @return where to write it, buffered
+   * @throws IOException if it cannot be written, or something else of that name would be lost
+   */
+  public OutputStream add(String name) throws IOException {
+    destination.check(name);
+    Publications.make(
+        () -> {
+          PartFile part = part(directory.resolve(name));
+          written.put(name, part.file().getFileName().toString());
+          parts.add(part);
+        });
+    return parts.get(parts.size() - 1).out();
+  }
+
+  private PartFile part(Path target) throws IOException {
+    while (true) {
+      try {
+        PartFile part = new PartFile(unused("part"), target);
+        if (!part.isTaken()) {
+          return part;
+        }
+        part.close();
+      } catch (FileSystemException refused) {
+        throw inFolder(refused);
+      }
+    }
+  }
+
+  /**
+   * Ends all files and puts them in their places.
+   *
+   * @return where they are, in the order they were begun
+   * @throws IOException if a file could not be written or moved; then none has changed
+   */
+  public List<Path> publish() throws IOException {
+    try {
+      putInPlace();
+    } catch (IOException failure) {
+      throw NamedOutput.named(directory, failure);
+    }
+    return written.keySet().stream().map(directory::resolve).toList();
+  }
+
+  private void putInPlace() throws IOException {
+    for (PartFile part : parts) {
+      part.force();
+    }
+    FolderLock folder = FolderLock.on(directory);
+    Publications.make(
+        () -> {
+          try (FolderLock lock = folder) {
+            closeParts();
+            Moves.finish(directory);
+            if (lock.isHeld()) {
+              clearLeftovers();
+            }
+            keepOld();
+            moveAll();
+          }
+        });
+  }
+
+  /**
+   * What killed runs have left. The old files and the list are made under the folder's lock alone;
+   * new files may belong to a run that still writes them.
+   */
+  private void clearLeftovers() throws IOException {
+    List<Path> all;
+    try (Stream<Path> listed = Files.list(directory)) {
+      all = listed.filter(path -> Moves.isOurs(path.getFileName().toString())).toList();
+    }
+    for (Path path : all) {
+      if (!Moves.isPart(path.getFileName().toString())) {
+        remove(path);
+      } else if (!Publications.isWriting(path)) {
+        PartFile.removeIfLeft(path);
+      }
+    }
+  }
+
+  private static void remove(Path left) {
+    try {
+      Files.deleteIfExists(left);
+    } catch (IOException stays) {
+      // It takes room, but does no harm.
+    }
+  }
+
+  /** Takes away whatever is not in its place. */
+  @Override
+  public void close() throws IOException {
+    closeParts();
+    clean();
+    Publications.end(this);
+  }
+
+  private void closeParts() throws IOException {
+    for (PartFile part : parts) {
+      part.close();
+    }
+  }
+
+  boolean isWriting(Path file) {
+    return parts.stream().anyMatch(part -> part.file().equals(file));
+  }
+
+  /** Removes as {@link #close} does what is not in its place; whoever writes there may go on. */
+  void abandon() {
+    Stream.concat(written.values().stream(), kept.values().stream())
+        .forEach(name -> remove(directory.resolve(name)));
+  }
+
+  /**
+   * Made by hand: the JDK's temporary files may be read by their owner alone. No name is ever used
+   * again, so that none is taken for the file of an earlier run, or of one at the same time.
+   */
+  private Path free(String suffix) throws IOException {
+    try {
+      return Files.createFile(unused(suffix));
+    } catch (FileSystemException refused) {
+      throw inFolder(refused);
+    }
+  }
+
+  private Path unused(String suffix) {
+    return directory.resolve(Moves.name(NUMBERS.nextLong() & Long.MAX_VALUE, suffix));
+  }
+
+  /** It is the folder that people know. */
+  private FileSystemException inFolder(FileSystemException refused) {
+    return refused.getReason() == null
+        ? refused
+        : new FileSystemException(directory.toString(), null, refused.getReason());
+  }
+
+  private void keepOld() throws IOException {
+    for (String name : written.keySet()) {
+      Path target = directory.resolve(name);
+      if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+        Path copy = free("old");
+        kept.put(name, copy.getFileName().toString());
+        keep(target, copy);
+      }
+    }
+  }
+
+  /** By another name if the file system can, since that takes no room. */
+  private static void keep(Path target, Path copy) throws IOException {
+    try {
+      Files.delete(copy);
+      Files.createLink(copy, target);
+    } catch (IOException | UnsupportedOperationException notHere) {
+      Files.copy(
+          target,
+          copy,
+          StandardCopyOption.REPLACE_EXISTING,
+          StandardCopyOption.COPY_ATTRIBUTES,
+          LinkOption.NOFOLLOW_LINKS);
+    }
+  }
+
+  private void moveAll() throws IOException {
+    List<Moves.Move> moves = new ArrayList<>();
+    written.forEach((name, temporary) -> moves.add(new Moves.Move(temporary, name)));
+    try {
+      Moves.make(directory, moves);
+    } catch (IOException failure) {
+      try {
+        putBack();
+      } catch (IOException another) {
+        // What is written down may still be made, once its cause is mended.
+        written.clear();
+        kept.clear();
+        failure.addSuppressed(another);
+      }
+      throw failure;
+    }
+  }
+
+  private void putBack() throws IOException {
+    List<Moves.Move> back = new ArrayList<>();
+    written.forEach(
+        (name, temporary) -> {
+          boolean moved = !Files.exists(directory.resolve(temporary), LinkOption.NOFOLLOW_LINKS);
+          if (moved) {
+            back.add(
+                kept.containsKey(name)
+                    ? new Moves.Move(kept.get(name), name)
+                    : new Moves.Move(name, temporary));
+          }
+        });
+    Moves.make(directory, back);
+  }
+
+  private void clean() throws IOException {
+    for (String temporary : written.values()) {
+      Files.deleteIfExists(directory.resolve(temporary));
+    }
+    for (String copy : kept.values()) {
+      Files.deleteIfExists(directory.resolve(copy));
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package org.jawroom.publish;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.security.SecureRandom;
+
+/**
+ * Held while a run puts files into a folder; a second run waits. It ends with the process that
+ * holds it, however that ends. Where the file system knows no locks, it holds nobody back.
+ */
+final class FolderLock implements Closeable {
+  private static final String FILE = ".jawroom-lock";
+
+  /** Where nobody reads: some systems keep others from reading what is locked. */
+  private static final long PLACE = Long.MAX_VALUE - 1;
+
+  private static final SecureRandom LENGTHS = new SecureRandom();
+
+  private static final long PAUSE_MS = 20;
+  private static final long PATIENCE_MS = 120_000;
+
+  private final Path file;
+  private final FileChannel channel;
+  private final boolean held;
+
+  private FolderLock(Path file, FileChannel channel, boolean held) {
+    this.file = file;
+    this.channel = channel;
+    this.held = held;
+  }
+
+  /**
+   * Waits until no other run holds it.
+   *
+   * @throws FileSystemException if that takes unreasonably long
+   */
+  static FolderLock on(Path folder) throws IOException {
+    Path file = folder.resolve(FILE);
+    for (long waited = 0; waited < PATIENCE_MS; waited += PAUSE_MS) {
+      FolderLock lock = opened(folder, file);
+      try {
+        FolderLock taken = lock.taken();
+        if (taken != null) {
+          return taken;
+        }
+        lock.channel.close();
+        Thread.sleep(PAUSE_MS);
+      } catch (IOException failure) {
+        lock.close();
+        throw failure;
+      } catch (InterruptedException stop) {
+        Thread.currentThread().interrupt();
+        break;
+      }
+    }
+    throw new FileSystemException(
+        folder.toString(), null, "another run is writing there; run again when it is done");
+  }
+
+  private static FolderLock opened(Path folder, Path file) throws IOException {
+    try {
+      FileChannel channel =
+          FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      return new FolderLock(file, channel, false);
+    } catch (FileSystemException refused) {
+      // It is the folder that people know.
+      throw refused.getReason() == null
+          ? refused
+          : new FileSystemException(folder.toString(), null, refused.getReason());
+    }
+  }
+
+  /** Null while another has it. */
+  private FolderLock taken() throws IOException {
+    FileLock lock;
+    try {
+      lock = channel.tryLock(PLACE, 1, false);
+    } catch (OverlappingFileLockException ofThisProcess) {
+      return null;
+    } catch (IOException noLocksHere) {
+      return new FolderLock(file, channel, false);
+    }
+    return lock != null && isStillThere() ? new FolderLock(file, channel, true) : null;
+  }
+
+  /**
+   * The one before may have taken the file away between its opening and its locking, and another
+   * have made a new one. Told by a length that no other has: to open the file once more and close
+   * it would end the lock, as POSIX has it.
+   */
+  private boolean isStillThere() throws IOException {
+    channel.truncate(0);
+    channel.write(ByteBuffer.wrap(new byte[1]), LENGTHS.nextInt(1 << 16));
+    try {
+      return Files.size(file) == channel.size();
+    } catch (NoSuchFileException gone) {
+      return false;
+    }
+  }
+
+  /** Whether it keeps others out. */
+  boolean isHeld() {
+    return held;
+  }
+
+  @Override
+  public void close() throws IOException {
+    try (channel) {
+      Files.deleteIfExists(file);
+    }
+  }
+}

@@ -1,0 +1,160 @@
+package org.jawroom.publish;
+
+import java.io.IOException;
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Renamings within one folder that belong together. They are written down before the first is made:
+ * if a run dies amid them, the next one makes the rest.
+ */
+final class Moves {
+
+  /** One file; both are names without a folder, and one of them is {@link #isOurs ours}. */
+  record Move(String from, String to) {}
+
+  private static final String FILE = ".jawroom-moves";
+  private static final String PREFIX = ".jawroom-";
+
+  /** Ends the list: one without it was cut short. */
+  private static final String END = "end";
+
+  private Moves() {}
+
+  /** The name of a file while it is not yet, or no longer, in its place. */
+  static String name(long number, String suffix) {
+    return PREFIX + number + "." + suffix;
+  }
+
+  /** Whether a file of this name is one that {@link #name} names, or was to become the list. */
+  static boolean isOurs(String name) {
+    return name.matches("\\.jawroom-([0-9]+\\.(part|old)|moves\\.part)");
+  }
+
+  /** Whether a file of this name is a new one that some run may still be writing. */
+  static boolean isPart(String name) {
+    return name.matches("\\.jawroom-[0-9]+\\.part");
+  }
+
+  /**
+   * Makes them all.
+   *
+   * @throws IOException if one could not be made; those before it were, and the list is left
+   */
+  static void make(Path folder, List<Move> moves) throws IOException {
+    List<String> lines = new ArrayList<>();
+    // So written, a name of any characters is one word.
+    moves.forEach(move -> lines.add(coded(move.from()) + "/" + coded(move.to())));
+    lines.add(END);
+    Path draft = folder.resolve(FILE + ".part");
+    Files.write(draft, lines, StandardCharsets.UTF_8);
+    force(draft);
+    rename(draft, folder.resolve(FILE));
+    forceFolder(folder);
+    finish(folder);
+  }
+
+  /** Makes what an earlier run has written down and not made; mostly there is nothing. */
+  static void finish(Path folder) throws IOException {
+    Path file = folder.resolve(FILE);
+    List<String> lines;
+    try {
+      lines = Files.readAllLines(file, StandardCharsets.UTF_8);
+    } catch (NoSuchFileException nothing) {
+      return;
+    }
+    for (Move move : read(file, lines)) {
+      Path from = folder.resolve(move.from());
+      if (Files.exists(from, LinkOption.NOFOLLOW_LINKS)) {
+        rename(from, folder.resolve(move.to()));
+      }
+    }
+    forceFolder(folder);
+    Files.delete(file);
+  }
+
+  /** Whoever put such a file there, it moves nothing from or to another folder. */
+  private static List<Move> read(Path file, List<String> lines) throws IOException {
+    List<Move> moves = new ArrayList<>();
+    boolean sound = !lines.isEmpty() && lines.get(lines.size() - 1).equals(END);
+    for (String line : lines.subList(0, Math.max(0, lines.size() - 1))) {
+      List<String> names = Arrays.stream(line.split("/", -1)).map(Moves::decoded).toList();
+      sound &= names.size() == 2 && names.stream().allMatch(Moves::isPlain);
+      sound &= names.stream().filter(Moves::isOurs).count() >= 1;
+      if (sound) {
+        moves.add(new Move(names.get(0), names.get(1)));
+      }
+    }
+    if (!sound) {
+      throw new FileSystemException(
+          file.toString(), null, "is not as jawroom writes it; look at it, and take it away");
+    }
+    return moves;
+  }
+
+  private static boolean isPlain(String name) {
+    try {
+      Path path = Path.of(name);
+      return path.getRoot() == null
+          && path.getNameCount() == 1
+          && path.toString().equals(name)
+          && !List.of("", ".", "..").contains(name);
+    } catch (InvalidPathException noName) {
+      return false;
+    }
+  }
+
+  private static String coded(String name) {
+    return URLEncoder.encode(name, StandardCharsets.UTF_8);
+  }
+
+  private static String decoded(String word) {
+    try {
+      return URLDecoder.decode(word, StandardCharsets.UTF_8);
+    } catch (IllegalArgumentException notCoded) {
+      return "";
+    }
+  }
+
+  /** Onto the disk, so that a power cut cannot undo what was told to be done. */
+  static void force(Path file) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      channel.force(true);
+    }
+  }
+
+  private static void forceFolder(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException notEverySystemOpensFolders) {
+      return;
+    }
+  }
+
+  private static void rename(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException notHere) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    } catch (FileSystemException refused) {
+      // Nobody knows the name that it has meanwhile.
+      throw refused.getReason() == null
+          ? refused
+          : new FileSystemException(to.toString(), null, refused.getReason());
+    }
+  }
+}

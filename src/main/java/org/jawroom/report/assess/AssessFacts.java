@@ -1,0 +1,202 @@
+package org.jawroom.report.assess;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jawroom.advice.Assessed;
+import org.jawroom.advice.Assessment;
+import org.jawroom.advice.NutFit;
+import org.jawroom.advice.Room;
+import org.jawroom.advice.RoomLimit;
+import org.jawroom.geometry.Axis;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.format.Rounding;
+
+/** Every fact told of a machine in an assessment, in the order of sheet and page. */
+final class AssessFacts {
+
+  /** What is told of each machine; {@code text} of a candidate, {@code brief} of one owned. */
+  record Fact(String label, Function<Assessed, String> text, Function<Assessed, String> brief) {}
+
+  /** Facts under one heading. */
+  record Section(String title, List<Fact> facts) {}
+
+  private final Assessment assessment;
+  private final List<Assessed> shown;
+  private final AssessWords words;
+  private final List<Section> sections = new ArrayList<>();
+  private List<Fact> facts = new ArrayList<>();
+
+  private AssessFacts(Assessment assessment, List<Assessed> shown, AssessWords words) {
+    this.assessment = assessment;
+    this.shown = shown;
+    this.words = words;
+  }
+
+  /** {@code shown}: the machines it is told of. */
+  static List<Section> of(Assessment assessment, List<Assessed> shown, AssessWords words) {
+    AssessFacts all = new AssessFacts(assessment, shown, words);
+    all.machine();
+    all.vises();
+    all.jobs();
+    all.nuts();
+    all.room();
+    all.lookFor();
+    return all.sections;
+  }
+
+  private void machine() {
+    same("status", it -> words.status(it.machine()));
+    same("price", it -> words.price(it.machine()));
+    same("table", it -> words.table(it.machine()));
+    same("travel", it -> words.travel(it.machine()));
+    same("T-slots", it -> words.slots(it.machine()));
+    same("spindle nose over the table", it -> words.nose(it.machine()));
+    same("figures known by", it -> words.source(it.machine()));
+    same("nobody looked for", it -> words.notLookedFor(it.machine()));
+    section("The machine, lengths in " + words.unit().plural());
+  }
+
+  private void vises() {
+    verdict(Verdict.FITS, "fit, at any opening");
+    verdict(Verdict.LIMITED, "fit over part of the opening");
+    verdict(Verdict.MEASURE, "too close: measure");
+    verdict(Verdict.NO_PLACE, "can't be placed");
+    verdict(Verdict.NO_MOUNT, "bolts don't line up");
+    verdict(Verdict.UNKNOWN, "unknown");
+    if (!assessment.homeless().isEmpty()) {
+      add(
+          "of those without a home ("
+              + String.join(", ", AssessWords.vises(assessment.homeless()))
+              + ") fit",
+          words::homeless,
+          it -> AssessWords.NOTHING);
+    }
+    add(
+        "side by side on the table",
+        it -> words.sideBySide(it, true),
+        it -> words.sideBySide(it, false));
+    section("Your " + assessment.kinds() + " kinds of vise");
+  }
+
+  private void verdict(Verdict verdict, String label) {
+    counted(label, it -> AssessWords.vises(it.vises(verdict)));
+  }
+
+  private void jobs() {
+    if (assessment.jobs() == 0) {
+      return;
+    }
+    counted("held", it -> AssessWords.jobs(it.held()));
+    counted(
+        "held that no owned machine holds (itself aside)", it -> AssessWords.jobs(it.onlyHere()));
+    counted("unknown", it -> AssessWords.jobs(it.unknown()));
+    counted("its machines column bars it", it -> AssessWords.jobs(it.barred()));
+    section(assessment.jobs() == 1 ? "Your 1 job" : "Your " + assessment.jobs() + " jobs");
+  }
+
+  private void nuts() {
+    same("bolt", it -> words.bolt(it.machine()));
+    nuts("made for a slot as wide: go", NutFit.Fit.FITS);
+    nuts("for a narrower slot: enter with play, bear on less of the lips", NutFit.Fit.LOOSE);
+    nuts("for a wider slot: don't enter", NutFit.Fit.TOO_WIDE);
+    section("T-nuts you have, by the slots they are made for");
+  }
+
+  private void nuts(String label, NutFit.Fit fit) {
+    add(label, it -> words.nuts(it, fit, true), it -> words.nuts(it, fit, false));
+  }
+
+  private void room() {
+    rooms(Axis.Y, "front or rear");
+    rooms(Axis.X, "right or left");
+    if (!facts.isEmpty()) {
+      same("left out, being unknown", words::roomBlanks);
+      section("Room for a vise, over all it sweeps, bolts aside" + height());
+    }
+  }
+
+  private String height() {
+    return assessment
+        .pattern()
+        .map(
+            size ->
+                ", as high as your "
+                    + size.vise().name()
+                    + " ("
+                    + words.unit().brief(size.top(), Rounding.UP)
+                    + ")")
+        .orElse("");
+  }
+
+  private void rooms(Axis axis, String to) {
+    rooms(axis, Room::longest, "handle " + to + ", ", " wide: longest");
+    rooms(axis, Room::widest, "handle " + to + ", ", " long: widest");
+  }
+
+  /** Given sides that give the same for every machine shown stand in one line. */
+  private void rooms(Axis axis, Function<Room, List<RoomLimit>> kind, String before, String after) {
+    List<RoomLimit> first =
+        shown.stream()
+            .flatMap(machine -> machine.room().stream())
+            .filter(room -> room.turns().get(0).uAxis() == axis)
+            .findFirst()
+            .map(kind)
+            .orElse(List.of());
+    int from = 0;
+    while (from < first.size()) {
+      int to = from + 1;
+      while (to < first.size() && isSame(axis, kind, from, to)) {
+        to++;
+      }
+      int which = from;
+      String given =
+          first.subList(from, to).stream()
+              .map(limit -> words.unit().brief(limit.given(), Rounding.UP))
+              .collect(Collectors.joining(", "));
+      same(before + given + after, it -> words.room(it, axis, kind, which));
+      from = to;
+    }
+  }
+
+  private boolean isSame(Axis axis, Function<Room, List<RoomLimit>> kind, int one, int other) {
+    return shown.stream()
+        .allMatch(it -> words.room(it, axis, kind, one).equals(words.room(it, axis, kind, other)));
+  }
+
+  private void lookFor() {
+    same("handle to the", it -> words.handle(it.machine()));
+    add("two bolt holes", it -> words.holes(it.machine()), it -> AssessWords.NOTHING);
+    same("bolt holes, ISO 273 medium", it -> words.hole(it.machine()));
+    same(
+        "vise and part together no higher than"
+            + (assessment.tool().isPresent()
+                ? " (tool " + words.unit().brief(assessment.tool().getAsLong(), Rounding.UP) + ")"
+                : " (no tool told: less the tool)"),
+        words::stack);
+    same("vise and part together no heavier than", it -> words.load(it.machine()));
+    section("What to look for in a vise for it");
+  }
+
+  private void counted(String label, Function<Assessed, List<String>> names) {
+    add(
+        label,
+        it -> words.counted(names.apply(it), true),
+        it -> words.counted(names.apply(it), false));
+  }
+
+  private void same(String label, Function<Assessed, String> text) {
+    add(label, text, text);
+  }
+
+  private void add(
+      String label, Function<Assessed, String> text, Function<Assessed, String> brief) {
+    facts.add(new Fact(label, text, brief));
+  }
+
+  private void section(String title) {
+    sections.add(new Section(title, List.copyOf(facts)));
+    facts = new ArrayList<>();
+  }
+}

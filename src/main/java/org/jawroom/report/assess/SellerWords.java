@@ -1,0 +1,164 @@
+package org.jawroom.report.assess;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.jawroom.advice.Assessed;
+import org.jawroom.advice.Question;
+import org.jawroom.advice.Relation;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.JobWords;
+import org.jawroom.report.wording.LookedFor;
+import org.jawroom.shop.Column;
+
+/** What to ask the seller of a machine, in words. */
+record SellerWords(PeopleUnit unit) {
+
+  /** {@code rear_gap}, {@code gap of the hose arm}. */
+  static String name(Question question) {
+    return question.guard().isEmpty() ? question.column().column() : "gap of " + question.guard();
+  }
+
+  /** What the column asks for. */
+  static String means(Column column) {
+    return switch (column) {
+      case SLOT_WIDTH -> "the slot's throat at the top";
+      case SLOT_PITCH -> "from one slot to the next, centre to centre";
+      case FRONT_GAP -> "table fully forward, door shut: table edge to the inside of the door";
+      case REAR_GAP -> "table fully back: table edge to the cover or column";
+      case LEFT_GAP -> "table fully left: table edge to the guard";
+      case RIGHT_GAP -> "table fully right: table edge to the guard";
+      case NOSE_MIN -> "spindle nose to table top, at its lowest";
+      case NOSE_MAX -> "spindle nose to table top, at its highest";
+      case MAX_LOAD -> "what the table carries";
+      default -> "table edge to it, taped at the end of travel that brings the two nearest";
+    };
+  }
+
+  /** {@code fits if ≥ 41.28 mm}. */
+  String change(Question.Change change) {
+    String good = change.job() ? "held" : "fits";
+    String can = change.alone() ? good : "can be " + (change.job() ? "held" : "made to fit");
+    return switch (change.relation()) {
+      case ALWAYS -> can + " whatever it is" + others(change);
+      case NEVER -> "not " + (change.job() ? "held" : "fitting") + " whatever it is";
+      default -> can + " if " + limit(change) + others(change);
+    };
+  }
+
+  private static String others(Question.Change change) {
+    return change.alone() ? "" : ", once the other blanks are known too";
+  }
+
+  private String limit(Question.Change change) {
+    if (change.kilograms().isPresent()) {
+      return "≥ " + JobWords.kilograms(change.kilograms().get(), RoundingMode.CEILING) + " kg";
+    }
+    long limit = change.limit().getAsLong();
+    return change.relation() == Relation.AT_MOST
+        ? "≤ " + unit.fine(limit, Rounding.DOWN) + " " + unit.word()
+        : "≥ " + unit.fine(limit, Rounding.UP) + " " + unit.word();
+  }
+
+  /** Everything to ask of one machine, a line each; what decides nothing last. */
+  List<String> lines(Assessed assessed) {
+    List<String> lines = new ArrayList<>();
+    List<String> idle = new ArrayList<>();
+    for (Question question : assessed.questions()) {
+      if (question.isIdle()) {
+        idle.add(name(question));
+      } else {
+        lines.add(name(question) + " (" + means(question.column()) + "): " + answer(question));
+      }
+    }
+    List<String> kinds = LookedFor.not(assessed.machine());
+    if (!kinds.isEmpty()) {
+      lines.add(
+          "Is there a "
+              + String.join(", ", kinds)
+              + "? Nobody looked; what is not listed is not counted.");
+    }
+    if (assessed.machine().provenance().source().equals("brochure")) {
+      lines.add(
+          "Tape it: brochure figures are taken to be off by "
+              + unit.brief(assessed.machine().provenance().tolerance(), Rounding.UP)
+              + " "
+              + unit.word()
+              + ".");
+    }
+    if (!idle.isEmpty()) {
+      lines.add("Blank too, but nothing of yours hangs on it: " + String.join(", ", idle) + ".");
+    }
+    return lines;
+  }
+
+  private String answer(Question question) {
+    List<String> words = new ArrayList<>();
+    List<Question.Change> limited =
+        question.changes().stream()
+            .filter(
+                change ->
+                    change.relation() != Relation.ALWAYS && change.relation() != Relation.NEVER)
+            .toList();
+    List<Question.Change> lengths =
+        limited.stream().filter(change -> change.limit().isPresent()).toList();
+    if (!lengths.isEmpty()) {
+      // Blanks of machines with a limit only help when larger.
+      long first =
+          lengths.stream().mapToLong(change -> change.limit().getAsLong()).min().getAsLong();
+      long all = lengths.stream().mapToLong(change -> change.limit().getAsLong()).max().getAsLong();
+      long open = lengths.stream().filter(change -> !change.alone()).count();
+      words.add(
+          first == all
+              ? subjects(lengths) + " from " + up(all) + " on, not below"
+              : subjects(lengths) + ": all from " + up(all) + " on, none below " + down(first));
+      if (open > 0) {
+        words.add(
+            (open == lengths.size() ? "" : open + " of them ")
+                + "only once other blanks are known too");
+      }
+    }
+    limited.stream()
+        .filter(change -> change.kilograms().isPresent())
+        .forEach(change -> words.add(change.subject() + " " + change(change)));
+    count(words, question, Relation.ALWAYS, "whatever it is");
+    count(words, question, Relation.NEVER, "never, whatever it is");
+    if (!question.open().isEmpty()) {
+      words.add(question.open().size() + " more hang on it, no limit can be told");
+    }
+    return String.join("; ", words) + ".";
+  }
+
+  private static void count(List<String> words, Question question, Relation relation, String when) {
+    List<Question.Change> some =
+        question.changes().stream().filter(change -> change.relation() == relation).toList();
+    if (!some.isEmpty()) {
+      words.add(subjects(some) + " " + when);
+    }
+  }
+
+  private static String subjects(List<Question.Change> changes) {
+    if (changes.size() == 1) {
+      return changes.get(0).subject();
+    }
+    long jobs = changes.stream().filter(Question.Change::job).count();
+    long vises = changes.size() - jobs;
+    if (jobs == 0 || vises == 0) {
+      return jobs == 0 ? vises + " vises" : jobs + " jobs";
+    }
+    return vises
+        + (vises == 1 ? " vise" : " vises")
+        + " and "
+        + jobs
+        + (jobs == 1 ? " job" : " jobs");
+  }
+
+  private String up(long limit) {
+    return unit.fine(limit, Rounding.UP) + " " + unit.word();
+  }
+
+  private String down(long limit) {
+    return unit.fine(limit, Rounding.DOWN) + " " + unit.word();
+  }
+}

@@ -1,0 +1,86 @@
+package org.jawroom.report.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jawroom.advice.Explanation;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.LookedFor;
+import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.shop.Side;
+
+/** What to mind, the general first and what this pairing adds after it. */
+record CardCautions(PeopleUnit unit, Explanation explanation, RunFacts run) {
+
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Local codes and the machine maker's book come first; the check on the machine is yours.");
+    lines.add("Handle off before the spindle turns. Door and guards shut.");
+    lines.add("First pass: rapids turned down, single block, a hand on the stop.");
+    lines.add("Gaps are those of the bare vise: watch tool, part and chips yourself.");
+    List<String> pinches = new PinchGaps(unit, explanation).words();
+    if (!pinches.isEmpty()) {
+      lines.add(
+          "Pinch (ISO 13854: finger 25, hand 100 mm): "
+              + String.join("; ", pinches)
+              + ". Hands out while an axis moves.");
+    }
+    addDoubts(lines);
+    return lines;
+  }
+
+  private void addDoubts(List<String> lines) {
+    Outcome outcome = explanation.advice().outcome();
+    List<String> not = LookedFor.not(outcome.machine());
+    if (!not.isEmpty()) {
+      lines.add("Nobody looked for these on this machine: " + String.join(", ", not) + ".");
+    }
+    boolean machine = outcome.machine().provenance().assumedExact();
+    boolean vise = outcome.vise().provenance().assumedExact();
+    if (machine || vise) {
+      lines.add(
+          "Tolerance taken as 0, since none was told, for "
+              + (machine && vise ? "machine and vise." : machine ? "the machine." : "the vise."));
+    }
+    outcome.recommended().ifPresent(place -> addPlace(place, lines));
+    if (!run.warnings().isEmpty()) {
+      lines.add(
+          "The tables look wrong in "
+              + run.warnings().size()
+              + (run.warnings().size() == 1 ? " place" : " places")
+              + ": see jawroom check.");
+    }
+  }
+
+  private void addPlace(Recommendation place, List<String> lines) {
+    place.overhang().stream()
+        .filter(over -> over > 0)
+        .forEach(
+            over ->
+                lines.add(
+                    "Its base hangs "
+                        + unit.brief(over, Rounding.UP)
+                        + " "
+                        + unit.word()
+                        + " over a table edge."));
+    for (Side side : Side.values()) {
+      explanation
+          .reachShort()
+          .map(sides -> sides.get(side))
+          .filter(shortBy -> shortBy > 0)
+          .ifPresent(
+              shortBy ->
+                  lines.add(
+                      "The spindle does not reach the last "
+                          + unit.brief(shortBy, Rounding.UP)
+                          + " "
+                          + unit.word()
+                          + " between the jaws, "
+                          + side.word()
+                          + "."));
+    }
+  }
+}

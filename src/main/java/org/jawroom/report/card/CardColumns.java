@@ -1,0 +1,18 @@
+package org.jawroom.report.card;
+
+import java.io.IOException;
+
+/** Two blocks beside each other, the right one {@code offset} points in. */
+record CardColumns(Block left, Block right, double offset) implements Block {
+
+  @Override
+  public double height() {
+    return Math.max(left.height(), right.height());
+  }
+
+  @Override
+  public void draw(Pen pen, double x, double y) throws IOException {
+    left.draw(pen, x, y);
+    right.draw(pen, x + offset, y);
+  }
+}

@@ -1,0 +1,84 @@
+package org.jawroom.report.compare;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.jawroom.report.format.Figures;
+import org.jawroom.report.format.PlainText;
+import org.jawroom.report.format.Rounding;
+
+/**
+ * What changed, for programs: a row for each pairing that did, in the order in which people read of
+ * them, and one for each that is only in one of the two. RFC 4180 with CRLF. The margins are {@code
+ * best_margin_mm} of {@code pairings.csv}; what limits is the new one's.
+ */
+public final class ComparisonCsv implements Comparison.Reader {
+  private static final String[] HEADER = {
+    "machine",
+    "vise",
+    "change",
+    "old_verdict",
+    "new_verdict",
+    "old_margin_mm",
+    "new_margin_mm",
+    "limited_by"
+  };
+
+  private final CSVPrinter printer;
+
+  private ComparisonCsv(CSVPrinter printer) {
+    this.printer = printer;
+  }
+
+  public static void write(Comparison comparison, Appendable out) throws IOException {
+    CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180);
+    printer.printRecord((Object[]) HEADER);
+    comparison.read(new ComparisonCsv(printer));
+  }
+
+  @Override
+  public void pair(Change change, ComparedPair pair) throws IOException {
+    printer.printRecord(
+        row(
+            pair.now(),
+            change,
+            verdict(pair.old()),
+            verdict(pair.now()),
+            margin(pair.old()),
+            margin(pair.now()),
+            limitedBy(pair.now())));
+  }
+
+  @Override
+  public void only(Change side, PairingRow one) throws IOException {
+    printer.printRecord(
+        side == Change.ONLY_OLD
+            ? row(one, side, verdict(one), "", margin(one), "", "")
+            : row(one, side, "", verdict(one), "", margin(one), limitedBy(one)));
+  }
+
+  private static List<String> row(PairingRow names, Change change, String... cells) {
+    List<String> row = new ArrayList<>();
+    row.add(PlainText.harmless(names.machine()));
+    row.add(PlainText.harmless(names.vise()));
+    row.add(change.code());
+    row.addAll(List.of(cells));
+    return row;
+  }
+
+  private static String verdict(PairingRow row) {
+    return row.verdict().code();
+  }
+
+  private static String margin(PairingRow row) {
+    OptionalLong margin = row.bestMargin();
+    return margin.isPresent() ? Figures.millimetres(margin.getAsLong(), Rounding.DOWN) : "";
+  }
+
+  private static String limitedBy(PairingRow row) {
+    return row.limiting().map(limiting -> PlainText.harmless(limiting.guard())).orElse("");
+  }
+}

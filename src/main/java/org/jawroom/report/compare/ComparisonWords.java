@@ -1,0 +1,136 @@
+package org.jawroom.report.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.format.Figures;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.Words;
+
+/**
+ * One compared pairing in words, lengths in the unit people asked for. Where rounding hides a
+ * change, both figures are told in millimetres as {@code pairings.csv} has them.
+ */
+record ComparisonWords(PeopleUnit unit) {
+  private static final String TO = " → ";
+
+  /** {@code clear → limited opening}. */
+  static String verdicts(ComparedPair pair) {
+    String now = pair.now().finding().brief();
+    return pair.old().finding() == pair.now().finding()
+        ? "still " + now
+        : pair.old().finding().brief() + TO + now;
+  }
+
+  /** Margins, usable opening and what limits now; empty where none of them can be told. */
+  String facts(ComparedPair pair) {
+    List<String> facts = new ArrayList<>();
+    margin("margin", pair.old().bestMargin(), pair.now().bestMargin()).ifPresent(facts::add);
+    if (tellsPlaced(pair)) {
+      margin("within the usable opening", pair.old().margin(), pair.now().margin())
+          .ifPresent(facts::add);
+    }
+    usable(pair).ifPresent(facts::add);
+    why(pair).ifPresent(facts::add);
+    return String.join("; ", facts);
+  }
+
+  /**
+   * Whether the margin within the usable opening is worth a word. Over the widest opening next to
+   * nothing is left, and a change of that which nobody sees counts only where nothing else changed.
+   */
+  private boolean tellsPlaced(ComparedPair pair) {
+    OptionalLong old = pair.old().margin();
+    OptionalLong now = pair.now().margin();
+    if (pair.old().verdict() != Verdict.LIMITED
+        || pair.now().verdict() != Verdict.LIMITED
+        || old.isEmpty()
+        || now.isEmpty()
+        || old.equals(now)) {
+      return false;
+    }
+    boolean only =
+        pair.old().bestMargin().equals(pair.now().bestMargin())
+            && pair.old().usable().equals(pair.now().usable());
+    return only || !margin(old).equals(margin(now));
+  }
+
+  private Optional<String> margin(String what, OptionalLong old, OptionalLong now) {
+    if (old.isPresent() && now.isPresent()) {
+      String stayed = what + " " + margin(now) + " " + unit.word() + " as before";
+      return Optional.of(old.equals(now) ? stayed : what + " " + margins(old, now));
+    }
+    return now.isPresent()
+        ? Optional.of(what + " now " + margin(now) + " " + unit.word())
+        : old.isPresent()
+            ? Optional.of(what + " was " + margin(old) + " " + unit.word())
+            : Optional.empty();
+  }
+
+  private String margins(OptionalLong old, OptionalLong now) {
+    if (margin(old).equals(margin(now))) {
+      return Figures.millimetres(old.getAsLong(), Rounding.DOWN)
+          + TO
+          + Figures.millimetres(now.getAsLong(), Rounding.DOWN)
+          + " mm";
+    }
+    return margin(old) + TO + margin(now) + " " + unit.word();
+  }
+
+  private String margin(OptionalLong margin) {
+    return unit.text(margin.getAsLong(), Rounding.DOWN);
+  }
+
+  /** Where it changed; told alone only for a limited pairing, whose opening is worth knowing. */
+  private Optional<String> usable(ComparedPair pair) {
+    Optional<PairingRow.Usable> old = pair.old().usable();
+    Optional<PairingRow.Usable> now = pair.now().usable();
+    if (old.isPresent() && now.isPresent()) {
+      return old.equals(now)
+          ? Optional.empty()
+          : Optional.of("usable " + ranges(old.get(), now.get()));
+    }
+    if (pair.now().verdict() == Verdict.LIMITED) {
+      return now.map(range -> "usable now " + range(range));
+    }
+    return pair.old().verdict() == Verdict.LIMITED
+        ? old.map(range -> "usable was " + range(range))
+        : Optional.empty();
+  }
+
+  private String ranges(PairingRow.Usable old, PairingRow.Usable now) {
+    return range(old).equals(range(now))
+        ? exactly(old) + TO + exactly(now) + " mm"
+        : range(old) + TO + range(now);
+  }
+
+  private String range(PairingRow.Usable range) {
+    return unit.brief(range.from(), Rounding.UP) + " to " + unit.brief(range.to(), Rounding.DOWN);
+  }
+
+  private static String exactly(PairingRow.Usable range) {
+    return Figures.millimetres(range.from(), Rounding.UP)
+        + " to "
+        + Figures.millimetres(range.to(), Rounding.DOWN);
+  }
+
+  private static Optional<String> why(ComparedPair pair) {
+    if (pair.now().verdict() == Verdict.UNKNOWN) {
+      return Optional.of("not measured: " + String.join(", ", pair.now().missing()));
+    }
+    return pair.now().limiting().map(limiting -> how(pair) + "limited by " + limit(limiting));
+  }
+
+  private static String how(ComparedPair pair) {
+    Optional<PairingRow.Limiting> old = pair.old().limiting();
+    return old.isEmpty() ? "" : old.equals(pair.now().limiting()) ? "still " : "now ";
+  }
+
+  private static String limit(PairingRow.Limiting limiting) {
+    return Words.limit(limiting.guard(), limiting.part(), limiting.situation(), limiting.opening())
+        .replace(" · ", " - ");
+  }
+}

@@ -1,0 +1,108 @@
+package org.jawroom.report.compare;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Situation;
+import org.jawroom.placement.pairing.Verdict;
+
+/** {@link PairingRow}s as bytes and back, for {@link SortedRecords}. */
+final class PairingRecord {
+  private PairingRecord() {}
+
+  /** Two pairings have the same bytes if machine and vise bear the same names. */
+  static byte[] key(PairingRow row) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    DataOutputStream out = new DataOutputStream(bytes);
+    text(out, row.machine());
+    text(out, row.vise());
+    return bytes.toByteArray();
+  }
+
+  static void write(PairingRow row, DataOutputStream out) throws IOException {
+    text(out, row.machine());
+    text(out, row.vise());
+    out.writeByte(row.verdict().ordinal());
+    length(out, row.margin());
+    length(out, row.bestMargin());
+    out.writeBoolean(row.limiting().isPresent());
+    if (row.limiting().isPresent()) {
+      PairingRow.Limiting limiting = row.limiting().get();
+      text(out, limiting.guard());
+      text(out, limiting.part());
+      out.writeByte(limiting.situation().ordinal());
+      out.writeByte(limiting.opening().ordinal());
+    }
+    length(out, optional(row.usable().map(PairingRow.Usable::from)));
+    length(out, optional(row.usable().map(PairingRow.Usable::to)));
+    out.writeInt(row.missing().size());
+    for (String column : row.missing()) {
+      text(out, column);
+    }
+  }
+
+  static PairingRow read(DataInputStream in) throws IOException {
+    String machine = text(in);
+    String vise = text(in);
+    Verdict verdict = Verdict.values()[in.readByte()];
+    OptionalLong margin = length(in);
+    OptionalLong best = length(in);
+    Optional<PairingRow.Limiting> limiting =
+        in.readBoolean()
+            ? Optional.of(
+                new PairingRow.Limiting(
+                    text(in),
+                    text(in),
+                    Situation.values()[in.readByte()],
+                    JawEnd.values()[in.readByte()]))
+            : Optional.empty();
+    OptionalLong from = length(in);
+    OptionalLong to = length(in);
+    Optional<PairingRow.Usable> usable =
+        from.isPresent()
+            ? Optional.of(new PairingRow.Usable(from.getAsLong(), to.getAsLong()))
+            : Optional.empty();
+    List<String> missing = new ArrayList<>();
+    for (int left = in.readInt(); left > 0; left--) {
+      missing.add(text(in));
+    }
+    return new PairingRow(machine, vise, verdict, margin, best, limiting, usable, missing);
+  }
+
+  static DataInputStream in(byte[] bytes) {
+    return new DataInputStream(new ByteArrayInputStream(bytes));
+  }
+
+  static void text(DataOutputStream out, String text) throws IOException {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    out.writeInt(bytes.length);
+    out.write(bytes);
+  }
+
+  private static String text(DataInputStream in) throws IOException {
+    return new String(in.readNBytes(in.readInt()), StandardCharsets.UTF_8);
+  }
+
+  private static void length(DataOutputStream out, OptionalLong length) throws IOException {
+    out.writeBoolean(length.isPresent());
+    if (length.isPresent()) {
+      out.writeLong(length.getAsLong());
+    }
+  }
+
+  private static OptionalLong length(DataInputStream in) throws IOException {
+    return in.readBoolean() ? OptionalLong.of(in.readLong()) : OptionalLong.empty();
+  }
+
+  private static OptionalLong optional(Optional<Long> length) {
+    return length.map(OptionalLong::of).orElseGet(OptionalLong::empty);
+  }
+}

@@ -1,0 +1,184 @@
+package org.jawroom.report.compare;
+
+import java.io.BufferedReader;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.FilterReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import org.apache.commons.csv.CSVException;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.jawroom.advice.Advice;
+import org.jawroom.report.csv.PairingsCsv;
+
+/**
+ * Reads {@code pairings.csv} back, row by row: UTF-8 with or without byte order mark, RFC 4180 or,
+ * as spreadsheets save it, with semicolons or tabs for commas. SheetColumns are found by their
+ * names; those that are not compared may be missing, and others may be there.
+ */
+public final class PairingRows {
+  private static final char BYTE_ORDER_MARK = '\ufeff';
+
+  /** What may stand between cells. */
+  private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
+
+  /** More than any header has. */
+  private static final int HEADER = 1 << 14;
+
+  /** More than any row has: so much lies between quotes that do not pair up. */
+  private static final int LONGEST_ROW = 1 << 20;
+
+  private PairingRows() {}
+
+  /** Takes a row, and its number in the file. */
+  public interface Taker {
+    void take(PairingRow row, long number) throws IOException;
+  }
+
+  private interface RecordTaker {
+    void take(CSVRecord cells) throws IOException, UnreadablePairings;
+  }
+
+  /** The rows that {@link PairingsCsv} makes of {@code advice}: written, and read back. */
+  public static void of(List<Advice> advice, Taker taker) throws UnreadablePairings, IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PairingsCsv.write(advice, out);
+    read(new ByteArrayInputStream(out.toByteArray()), taker);
+  }
+
+  /**
+   * Reads to the end, and hands on the rows in the order of the file.
+   *
+   * @throws IOException if {@code in} or {@code taker} throws it
+   */
+  public static void read(InputStream in, Taker taker) throws UnreadablePairings, IOException {
+    PairingCells.Columns[] columns = {null};
+    records(
+        in,
+        cells -> {
+          if (columns[0] == null) {
+            columns[0] = PairingCells.columns(cells);
+          } else if (cells.size() > 1 || !cells.get(0).isEmpty()) {
+            taker.take(new PairingCells(columns[0], cells).row(), cells.getRecordNumber());
+          }
+        });
+    if (columns[0] == null) {
+      throw new UnreadablePairings("it is empty");
+    }
+  }
+
+  /** All records of a file that is read whole. */
+  public static List<CSVRecord> records(byte[] file) throws UnreadablePairings {
+    List<CSVRecord> records = new ArrayList<>();
+    try {
+      records(new ByteArrayInputStream(file), records::add);
+    } catch (IOException failure) {
+      throw new UncheckedIOException("memory can be read", failure);
+    }
+    return records;
+  }
+
+  private static void records(InputStream in, RecordTaker taker)
+      throws UnreadablePairings, IOException {
+    // Unlike most ways to decode, this one reports malformed bytes rather than replacing them.
+    BufferedReader text =
+        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
+    RowReader rows = new RowReader(text);
+    try {
+      CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator(text)).get();
+      try (CSVParser parser = CSVParser.parse(rows, format)) {
+        for (Iterator<CSVRecord> all = parser.iterator(); all.hasNext(); ) {
+          CSVRecord cells = all.next();
+          rows.begin();
+          taker.take(cells);
+        }
+      }
+    } catch (UncheckedIOException wrapped) {
+      throw refusal(wrapped.getCause());
+    } catch (CharacterCodingException | CSVException | RowReader.TooLong broken) {
+      throw refusal(broken);
+    }
+  }
+
+  /** Skips a byte order mark, and looks for what stands between the cells of the first line. */
+  private static char separator(BufferedReader text) throws IOException {
+    text.mark(1);
+    if (text.read() != BYTE_ORDER_MARK) {
+      text.reset();
+    }
+    text.mark(HEADER);
+    char[] start = new char[HEADER];
+    int read = Math.max(0, text.read(start, 0, HEADER));
+    text.reset();
+    String line = new String(start, 0, read).split("[\r\n]", 2)[0];
+    char most = SEPARATORS.get(0);
+    for (char one : SEPARATORS) {
+      most = count(line, one) > count(line, most) ? one : most;
+    }
+    return most;
+  }
+
+  private static long count(String line, char one) {
+    return line.chars().filter(letter -> letter == one).count();
+  }
+
+  private static UnreadablePairings refusal(IOException broken) throws IOException {
+    if (broken instanceof CharacterCodingException) {
+      return new UnreadablePairings("it is not UTF-8; save it as CSV in UTF-8", broken);
+    }
+    if (broken instanceof CSVException || broken instanceof RowReader.TooLong) {
+      return new UnreadablePairings("it has quotes that do not pair up", broken);
+    }
+    throw broken;
+  }
+
+  /** Keeps what is read for one row within bounds. */
+  private static final class RowReader extends FilterReader {
+
+    /** So much was read, and no row of it. */
+    private static final class TooLong extends IOException {
+      private static final long serialVersionUID = 1L;
+    }
+
+    private int letters;
+
+    RowReader(Reader in) {
+      super(in);
+    }
+
+    /** What is read from here on is of another row. */
+    void begin() {
+      letters = 0;
+    }
+
+    @Override
+    public int read() throws IOException {
+      count(1);
+      return super.read();
+    }
+
+    @Override
+    public int read(char[] text, int offset, int length) throws IOException {
+      int read = super.read(text, offset, length);
+      count(read);
+      return read;
+    }
+
+    private void count(int read) throws IOException {
+      letters += read;
+      if (letters > LONGEST_ROW) {
+        throw new TooLong();
+      }
+    }
+  }
+}

@@ -1,0 +1,166 @@
+package org.jawroom.report.compare;
+
+import java.io.BufferedInputStream;
+import java.io.BufferedOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import org.jawroom.publish.Scratch;
+
+/**
+ * Records in any number, sorted by their bytes as unsigned numbers, in bounded memory: what is more
+ * goes in sorted chunks to temporary files, which are merged. Few records touch no file.
+ */
+final class SortedRecords {
+
+  /** How many bytes of records are held in memory. */
+  static final int HELD = 16 << 20;
+
+  /** What a record takes in memory besides its bytes. */
+  private static final int OVERHEAD = 24;
+
+  /** How many files are merged at once. */
+  private static final int MERGED = 32;
+
+  private static final int BUFFER = 1 << 15;
+
+  private final int most;
+  private final List<byte[]> held = new ArrayList<>();
+  private long bytes;
+
+  /** Of each level the files; so many of one make one of the next. */
+  private final List<List<Path>> levels = new ArrayList<>();
+
+  SortedRecords(int most) {
+    this.most = most;
+  }
+
+  /** Records in order, one at a time. */
+  interface Cursor {
+
+    /** The next, or empty after the last. */
+    Optional<byte[]> next() throws IOException;
+  }
+
+  /** Takes one more. */
+  void add(byte[] one) throws IOException {
+    held.add(one);
+    bytes += one.length + OVERHEAD;
+    if (bytes > most) {
+      held.sort(Arrays::compareUnsigned);
+      Iterator<byte[]> all = held.iterator();
+      Path file = written(() -> all.hasNext() ? Optional.of(all.next()) : Optional.empty());
+      held.clear();
+      bytes = 0;
+      keep(file, 0);
+    }
+  }
+
+  /** All of them, once; none may be added then. */
+  Cursor sorted() throws IOException {
+    held.sort(Arrays::compareUnsigned);
+    Iterator<byte[]> last = held.iterator();
+    List<Cursor> all = new ArrayList<>();
+    for (List<Path> files : levels) {
+      for (Path file : files) {
+        all.add(opened(file));
+      }
+    }
+    all.add(() -> last.hasNext() ? Optional.of(last.next()) : Optional.empty());
+    return merged(all);
+  }
+
+  private void keep(Path file, int level) throws IOException {
+    if (level == levels.size()) {
+      levels.add(new ArrayList<>());
+    }
+    List<Path> files = levels.get(level);
+    files.add(file);
+    if (files.size() == MERGED) {
+      List<Cursor> all = new ArrayList<>();
+      for (Path one : files) {
+        all.add(opened(one));
+      }
+      Path larger = written(merged(all));
+      files.clear();
+      keep(larger, level + 1);
+    }
+  }
+
+  private static Path written(Cursor all) throws IOException {
+    Path file = Scratch.file("sorted", ".tmp");
+    try (DataOutputStream out =
+        new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(file), BUFFER))) {
+      for (Optional<byte[]> one = all.next(); one.isPresent(); one = all.next()) {
+        out.writeInt(one.get().length);
+        out.write(one.get());
+      }
+      // Ends the file: no record is so long.
+      out.writeInt(-1);
+    } catch (FileSystemException told) {
+      throw told;
+    } catch (IOException full) {
+      throw new FileSystemException(file.getParent().toString(), null, full.getMessage());
+    }
+    return file;
+  }
+
+  /** Removes the file after its last record. */
+  private static Cursor opened(Path file) throws IOException {
+    DataInputStream in =
+        new DataInputStream(new BufferedInputStream(Files.newInputStream(file), BUFFER));
+    return () -> {
+      int length = in.readInt();
+      if (length < 0) {
+        in.close();
+        Files.delete(file);
+        return Optional.empty();
+      }
+      return Optional.of(in.readNBytes(length));
+    };
+  }
+
+  private static Cursor merged(List<Cursor> all) throws IOException {
+    PriorityQueue<Head> heads = new PriorityQueue<>();
+    for (Cursor cursor : all) {
+      Head.of(cursor).ifPresent(heads::add);
+    }
+    return () -> {
+      Head least = heads.poll();
+      if (least == null) {
+        return Optional.empty();
+      }
+      Head.of(least.rest).ifPresent(heads::add);
+      return Optional.of(least.first);
+    };
+  }
+
+  /** The next record of a cursor, and what follows it. */
+  private static final class Head implements Comparable<Head> {
+    private final byte[] first;
+    private final Cursor rest;
+
+    private Head(byte[] first, Cursor rest) {
+      this.first = first;
+      this.rest = rest;
+    }
+
+    static Optional<Head> of(Cursor cursor) throws IOException {
+      return cursor.next().map(first -> new Head(first, cursor));
+    }
+
+    @Override
+    public int compareTo(Head other) {
+      return Arrays.compareUnsigned(first, other.first);
+    }
+  }
+}

@@ -1,0 +1,186 @@
+package org.jawroom.report.csv;
+
+import static org.jawroom.report.format.Rounding.DOWN;
+import static org.jawroom.report.format.Rounding.NEAREST;
+import static org.jawroom.report.format.Rounding.UP;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.Collectors;
+import org.jawroom.advice.Advice;
+import org.jawroom.clearance.Limit;
+import org.jawroom.geometry.Interval;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.space.Play;
+import org.jawroom.publish.ReportKind;
+import org.jawroom.report.format.Figures;
+import org.jawroom.report.format.PlainText;
+import org.jawroom.report.format.ReportMarks;
+import org.jawroom.report.tally.PerTable;
+import org.jawroom.shop.Column;
+
+/** {@code pairings.csv}: one row for each pairing, in codes and millimetres. */
+public final class PairingsCsv {
+
+  /** The name of the file. */
+  public static final String FILE = "pairings.csv";
+
+  private static final List<String> HEADER =
+      List.of(
+          "machine",
+          "vise",
+          "verdict",
+          "margin_mm",
+          "best_margin_mm",
+          "limited_by",
+          "limiting_part",
+          "limiting_axis",
+          "limiting_situation",
+          "limiting_opening",
+          "required_mm",
+          "tolerance_mm",
+          "handle_to",
+          "x_mm",
+          "y_mm",
+          "mount",
+          "slots",
+          "usable_from_mm",
+          "usable_to_mm",
+          "reach_shortfall_mm",
+          "overhang_mm",
+          "play_left_mm",
+          "play_right_mm",
+          "play_front_mm",
+          "play_rear_mm",
+          "nose_not_below_mm",
+          "room_over_jaws_mm",
+          "load_left_kg",
+          "missing",
+          "per_table",
+          "table_positions_mm");
+
+  public static final ReportKind KIND = ReportMarks.csv(HEADER, PairingsCsv::isRow);
+
+  /** How many columns the first version had. */
+  private static final int FEWEST = 29;
+
+  /** SheetColumns from limited_by to tolerance_mm. */
+  private static final int LIMIT_COLUMNS = 7;
+
+  /** SheetColumns from handle_to to slots. */
+  private static final int PLACE_COLUMNS = 5;
+
+  private static final int PLAY_COLUMNS = 4;
+
+  private PairingsCsv() {}
+
+  /** The line that begins the file, UTF-8. */
+  public static byte[] header() {
+    CsvRows rows = new CsvRows();
+    HEADER.forEach(rows::text);
+    rows.end();
+    return rows.bytes();
+  }
+
+  /** The rows of pairings in the order given, without a header; UTF-8. */
+  static byte[] rows(List<Advice> advice) {
+    CsvRows rows = new CsvRows();
+    for (Advice pairing : advice) {
+      row(rows, pairing);
+    }
+    return rows.bytes();
+  }
+
+  /** Writes header and rows in the order given; leaves {@code out} open. */
+  public static void write(List<Advice> advice, OutputStream out) throws IOException {
+    out.write(header());
+    out.write(rows(advice));
+  }
+
+  private static boolean isRow(List<String> cells) {
+    return cells.size() >= FEWEST
+        && Arrays.stream(Verdict.values()).anyMatch(one -> one.code().equals(cells.get(2)));
+  }
+
+  private static void row(CsvRows row, Advice pairing) {
+    Outcome outcome = pairing.outcome();
+    Recommendation place = outcome.recommended().orElse(null);
+    Limit limit = place == null ? null : place.limit().orElse(null);
+    row.text(PlainText.harmless(outcome.machine().name()));
+    row.text(PlainText.harmless(outcome.vise().name()));
+    row.text(outcome.verdict().code());
+    row.length(limit == null ? OptionalLong.empty() : OptionalLong.of(limit.margin()), DOWN);
+    row.length(outcome.bestMargin(), DOWN);
+    limit(row, limit);
+    place(row, place);
+    Interval open = outcome.usableOpening().orElse(null);
+    row.length(open == null ? OptionalLong.empty() : OptionalLong.of(open.lo()), UP);
+    row.length(open == null ? OptionalLong.empty() : OptionalLong.of(open.hi()), DOWN);
+    row.length(place == null ? OptionalLong.empty() : OptionalLong.of(place.reachShortfall()), UP);
+    row.length(place == null ? OptionalLong.empty() : place.overhang(), UP);
+    play(row, place == null ? null : place.play().orElse(null));
+    row.length(place == null ? OptionalLong.empty() : place.noseNotBelow(), UP);
+    row.length(outcome.roomOverJaws(), DOWN);
+    row.text(outcome.loadLeft().map(Figures::kilograms).orElse(""));
+    row.text(missing(outcome.missing()));
+    row.text(pairing.sideBySide().map(many -> String.valueOf(many.count())).orElse(""));
+    row.text(PerTable.positions(pairing, ";", position -> Figures.millimetres(position, NEAREST)));
+    row.end();
+  }
+
+  private static String missing(List<Column> missing) {
+    return missing.isEmpty()
+        ? ""
+        : missing.stream().map(Column::path).collect(Collectors.joining(";"));
+  }
+
+  private static void limit(CsvRows row, Limit limit) {
+    if (limit == null) {
+      row.empty(LIMIT_COLUMNS);
+      return;
+    }
+    row.text(PlainText.harmless(limit.guard().name()));
+    row.text(PlainText.harmless(limit.part().name()));
+    row.text(limit.axis().letter());
+    row.text(limit.situation().word());
+    row.text(limit.opening().word());
+    row.length(limit.required(), UP);
+    row.length(limit.tolerance(), UP);
+  }
+
+  private static void place(CsvRows row, Recommendation place) {
+    if (place == null) {
+      row.empty(PLACE_COLUMNS);
+      return;
+    }
+    row.text(place.handleTo().word());
+    row.length(place.x(), NEAREST);
+    row.length(place.y(), NEAREST);
+    row.text(PlainText.harmless(place.mount()));
+    row.text(slots(place.slots()));
+  }
+
+  private static String slots(List<Integer> slots) {
+    StringBuilder text = new StringBuilder();
+    for (int slot : slots) {
+      text.append(text.isEmpty() ? "" : ";").append(slot);
+    }
+    return text.toString();
+  }
+
+  private static void play(CsvRows row, Play play) {
+    if (play == null) {
+      row.empty(PLAY_COLUMNS);
+      return;
+    }
+    row.length(play.left(), DOWN);
+    row.length(play.right(), DOWN);
+    row.length(play.front(), DOWN);
+    row.length(play.rear(), DOWN);
+  }
+}

@@ -1,0 +1,2 @@
+/** One pairing in full, as text for a terminal of 80 columns or as JSON. */
+package org.jawroom.report.explain;

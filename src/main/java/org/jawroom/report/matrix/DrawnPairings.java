@@ -1,0 +1,87 @@
+package org.jawroom.report.matrix;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
+import org.jawroom.clearance.Limit;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
+
+/**
+ * Which pairings are drawn, where not all can be: first those most worth a look, in equal shares
+ * those that fit with the least margin, those of limited opening, those without a place that miss
+ * by the least and those to be measured again; what one of them leaves goes to the others.
+ */
+final class DrawnPairings {
+  static final DrawnPairings NONE = new DrawnPairings(List.of(), 0);
+
+  private final List<Outcome> outcomes;
+  private final int all;
+  private final Map<Integer, Integer> order = new LinkedHashMap<>();
+
+  /**
+   * @param most how many at most
+   */
+  DrawnPairings(List<Outcome> outcomes, int most) {
+    this.outcomes = outcomes;
+    List<Integer> drawable =
+        IntStream.range(0, outcomes.size())
+            .filter(i -> outcomes.get(i).recommended().isPresent())
+            .boxed()
+            .toList();
+    this.all = drawable.size();
+    List<Integer> chosen = all <= most ? drawable : chosen(drawable, most);
+    chosen.stream().sorted().forEach(index -> order.put(index, order.size()));
+  }
+
+  /** The indices of those drawn, in input order, each with its number, 0 the first. */
+  Map<Integer, Integer> order() {
+    return order;
+  }
+
+  /** How many have a place to draw. */
+  int all() {
+    return all;
+  }
+
+  private List<Integer> chosen(List<Integer> drawable, int most) {
+    List<List<Integer>> groups =
+        List.of(
+            sorted(drawable, Verdict.FITS, i -> margin(i)),
+            sorted(drawable, Verdict.LIMITED, i -> i),
+            sorted(drawable, Verdict.NO_PLACE, i -> -margin(i)),
+            sorted(drawable, Verdict.MEASURE, i -> -margin(i)));
+    List<Integer> chosen = new ArrayList<>();
+    for (int rank = 0; chosen.size() < most; rank++) {
+      for (List<Integer> group : groups) {
+        if (rank < group.size() && chosen.size() < most) {
+          chosen.add(group.get(rank));
+        }
+      }
+    }
+    return chosen;
+  }
+
+  private List<Integer> sorted(
+      List<Integer> drawable, Verdict verdict, ToLongFunction<Integer> key) {
+    return drawable.stream()
+        .filter(i -> outcomes.get(i).verdict() == verdict)
+        .sorted(Comparator.comparingLong(key))
+        .toList();
+  }
+
+  /** Of what limits the recommended place; nothing listed to hit is more than any. */
+  private long margin(int index) {
+    return outcomes
+        .get(index)
+        .recommended()
+        .flatMap(Recommendation::limit)
+        .map(Limit::margin)
+        .orElse(Long.MAX_VALUE);
+  }
+}

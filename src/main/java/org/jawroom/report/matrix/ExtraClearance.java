@@ -1,0 +1,181 @@
+package org.jawroom.report.matrix;
+
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.model.StylesTable;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
+import org.apache.poi.xssf.usermodel.XSSFFontFormatting;
+import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.Words;
+import org.jawroom.report.xlsx.Palette;
+import org.jawroom.report.xlsx.Styles;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTNumFmt;
+
+/**
+ * The conditional formats that hold every margin of the matrix against the extra clearance wanted:
+ * less than it is short, up to 3 mm more is close. Only margins of 0 and more are looked at; the
+ * others keep the look of their finding.
+ */
+final class ExtraClearance {
+  static final String SHORT_SIGN = "▼";
+  static final String CLOSE_SIGN = "▲";
+
+  private static final String CLOSE_WORD = "close";
+  private static final int CLOSE_MM = 3;
+
+  /** Beyond every number format of a cell. */
+  private static final int FIRST_FORMAT = 400;
+
+  private final StylesTable table;
+  private final XSSFSheet sheet;
+  private final Styles styles;
+
+  private ExtraClearance(SXSSFSheet streamed, Styles styles) {
+    this.sheet = streamed.getWorkbook().getXSSFWorkbook().getSheet(streamed.getSheetName());
+    this.table = sheet.getWorkbook().getStylesSource();
+    this.styles = styles;
+  }
+
+  /** What counts as close, for the key. */
+  static String closeRange(PeopleUnit unit) {
+    return unit == PeopleUnit.MM ? "0 to 3 mm to spare" : "0 to 3 mm (0.12 in) to spare";
+  }
+
+  /** How many of the margins are no less than the extra clearance. */
+  static String countFormula(int lastRow, int columns) {
+    return "COUNTIF("
+        + cells(lastRow, columns).formatAsString()
+        + ",\">=\"&"
+        + MatrixSheet.extraAddress()
+        + ")";
+  }
+
+  /**
+   * Sets the formats on the rows from the first margin to {@code lastRow}, and guards the one cell.
+   */
+  static void watch(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
+    ExtraClearance extra = new ExtraClearance(streamed, styles);
+    extra.validate(streamed);
+    CellRangeAddress[] cells = {cells(lastRow, columns)};
+    XSSFSheetConditionalFormatting formats = extra.sheet.getSheetConditionalFormatting();
+    XSSFConditionalFormattingRule[] rules = {
+      extra.rule(formats, extra.isShort(), Palette.SHORT, Palette.SHORT_INK),
+      extra.rule(formats, extra.isCloseAndLimited(), Palette.CLOSE, Styles.INK),
+      extra.rule(formats, extra.isClose(), Palette.CLOSE, Styles.INK)
+    };
+    formats.addConditionalFormatting(cells, rules);
+    extra.numberFormat(0, styles.signedFormat(SHORT_SIGN, ""));
+    extra.numberFormat(1, styles.signedFormat(Finding.LIMITED.sign(), CLOSE_WORD));
+    extra.numberFormat(2, styles.signedFormat(CLOSE_SIGN, CLOSE_WORD));
+  }
+
+  /** The same where each row is a machine's, without reasons beneath; only what is short shows. */
+  static void watchRows(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
+    ExtraClearance extra = new ExtraClearance(streamed, styles);
+    extra.validate(streamed);
+    XSSFSheetConditionalFormatting formats = extra.sheet.getSheetConditionalFormatting();
+    String margin = address(0);
+    String isShort =
+        "IF(ISNUMBER(#),AND(#>=0,#<".replace("#", margin) + MatrixSheet.extraAddress() + "),FALSE)";
+    XSSFConditionalFormattingRule[] rules = {
+      extra.rule(formats, isShort, Palette.SHORT, Palette.SHORT_INK)
+    };
+    formats.addConditionalFormatting(new CellRangeAddress[] {cells(lastRow, columns)}, rules);
+    extra.numberFormat(0, styles.signedFormat(SHORT_SIGN, ""));
+  }
+
+  private static CellRangeAddress cells(int lastRow, int columns) {
+    return new CellRangeAddress(MatrixSheet.FIRST_MARGIN, lastRow, 1, columns);
+  }
+
+  private XSSFConditionalFormattingRule rule(
+      XSSFSheetConditionalFormatting formats, String condition, String fill, String ink) {
+    XSSFConditionalFormattingRule rule = formats.createConditionalFormattingRule(condition);
+    XSSFPatternFormatting pattern = rule.createPatternFormatting();
+    pattern.setFillBackgroundColor(Palette.colour(fill));
+    XSSFFontFormatting font = rule.createFontFormatting();
+    font.setFontColor(Palette.colour(ink));
+    return rule;
+  }
+
+  /**
+   * A margin takes the condition itself, the reason beneath it that of the cell above. Text is
+   * asked nothing, since an error in either half would lose the other.
+   */
+  private String either(String condition) {
+    String ofNumber = "IF(ISNUMBER(#),AND(#>=0," + condition + "),FALSE)";
+    return "OR("
+        + ofNumber.replace("#", address(0))
+        + ","
+        + ofNumber.replace("#", address(-1))
+        + ")";
+  }
+
+  private String isShort() {
+    return either("#<" + MatrixSheet.extraAddress());
+  }
+
+  private String isClose() {
+    return either("ROUND(#-" + MatrixSheet.extraAddress() + ",4)<=" + close());
+  }
+
+  /** Told by the reason beneath, so that the sign of a limited opening is not lost. */
+  private String isCloseAndLimited() {
+    String below = address(1);
+    return "AND(LEFT("
+        + below
+        + ","
+        + Words.KEEP_OPEN.length()
+        + ")=\""
+        + Words.KEEP_OPEN
+        + "\","
+        + isClose()
+        + ")";
+  }
+
+  private String close() {
+    return styles.unit() == PeopleUnit.MM ? String.valueOf(CLOSE_MM) : CLOSE_MM + "/25.4";
+  }
+
+  private static String address(int rowsBelow) {
+    return CellReference.convertNumToColString(1) + (MatrixSheet.FIRST_MARGIN + rowsBelow + 1);
+  }
+
+  /**
+   * Spreadsheets let a conditional format change how a number is written; the library's own API
+   * does not.
+   */
+  private void numberFormat(int rule, String format) {
+    long style =
+        sheet.getCTWorksheet().getConditionalFormattingArray(0).getCfRuleArray(rule).getDxfId();
+    CTDxf dxf = table.getDxfAt((int) style);
+    CTNumFmt number = dxf.addNewNumFmt();
+    number.setNumFmtId(FIRST_FORMAT + rule);
+    number.setFormatCode(format);
+  }
+
+  private void validate(SXSSFSheet streamed) {
+    DataValidationHelper helper = streamed.getDataValidationHelper();
+    DataValidation validation =
+        helper.createValidation(
+            helper.createDecimalConstraint(OperatorType.GREATER_OR_EQUAL, "0", null),
+            new CellRangeAddressList(
+                MatrixSheet.EXTRA_ROW,
+                MatrixSheet.EXTRA_ROW,
+                MatrixSheet.EXTRA_COLUMN,
+                MatrixSheet.EXTRA_COLUMN));
+    validation.setShowErrorBox(true);
+    validation.createErrorBox("Extra clearance", "A number, 0 or more.");
+    streamed.addValidationData(validation);
+  }
+}

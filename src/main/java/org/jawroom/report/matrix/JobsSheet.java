@@ -1,0 +1,244 @@
+package org.jawroom.report.matrix;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.job.JobVerdict;
+import org.jawroom.report.csv.JobsCsv;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.format.TextLines;
+import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.JobWords;
+import org.jawroom.report.xlsx.Cells;
+import org.jawroom.report.xlsx.PageBreaks;
+import org.jawroom.report.xlsx.Paper;
+import org.jawroom.report.xlsx.SheetColumns;
+import org.jawroom.report.xlsx.SheetLimits;
+import org.jawroom.report.xlsx.Styles;
+import org.jawroom.shop.Job;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+
+/**
+ * The sheet <i>Jobs</i>: jobs down, machines across. Each job has two rows: its name and how many
+ * vises hold it, and beneath, small, its size and the best of those vises, or what comes nearest.
+ */
+final class JobsSheet {
+  static final String NAME = "Jobs";
+
+  /** The row of the first job. */
+  static final int FIRST_JOB = 6;
+
+  private static final int NAMES = FIRST_JOB - 1;
+  private static final int ROWS_EACH = 2;
+  private static final int HEAD_WIDTH = 34;
+  private static final int MACHINE_WIDTH = 22;
+  private static final int SMALL = 8;
+
+  private static final List<String> REMARKS =
+      List.of(
+          "Held: bolted where jobs.csv says, nothing listed is hit with the part in the jaws, from its width to"
+              + " the play that lets it in; the spindle reaches all of it; tools and load allow it.",
+          "Best: the largest margin. Nearest: the vise that fails last in the order jaws, bolts, turn, clearance,"
+              + " reach, tools, load, and there by the least.",
+          "How hard a vise holds a part, and what a tool may hit beside it, are yours to judge.");
+
+  private final SXSSFSheet sheet;
+  private final Styles styles;
+  private final JobWords words;
+  private final Shop shop;
+  private final List<JobOutcome> outcomes;
+  private final int jobs;
+  private final int machines;
+
+  private JobsSheet(
+      SXSSFWorkbook book, Styles styles, Shop shop, List<JobOutcome> outcomes, SheetLimits limits) {
+    this.sheet = book.createSheet(NAME);
+    this.styles = styles;
+    this.words = new JobWords(styles.unit());
+    this.shop = shop;
+    this.outcomes = outcomes;
+    this.jobs = Math.min(shop.jobs().size(), (limits.rows() - FIRST_JOB) / ROWS_EACH);
+    this.machines = Math.min(shop.machines().size(), limits.columns() - 1);
+  }
+
+  /** {@code outcomes}: jobs, then machines, then vises in the order of {@code shop}. */
+  static void add(
+      SXSSFWorkbook book, Styles styles, Shop shop, List<JobOutcome> outcomes, SheetLimits limits) {
+    JobsSheet sheet = new JobsSheet(book, styles, shop, outcomes, limits);
+    sheet.setUp();
+    sheet.head();
+    PageBreaks pages = sheet.pages();
+    for (int job = 0; job < sheet.jobs; job++) {
+      sheet.job(job, pages);
+    }
+  }
+
+  private void setUp() {
+    sheet.createFreezePane(1, FIRST_JOB);
+    SheetColumns.widths(sheet, HEAD_WIDTH, MACHINE_WIDTH, machines);
+    Paper.set(sheet, styles.unit(), NAMES, NAMES, 1, width());
+  }
+
+  private int width() {
+    return HEAD_WIDTH + machines * MACHINE_WIDTH;
+  }
+
+  private PageBreaks pages() {
+    int across = Paper.across(width());
+    int machinesOnPage = (machines + across - 1) / across;
+    double head = 0;
+    for (int row = 0; row < FIRST_JOB; row++) {
+      head += sheet.getRow(row).getHeightInPoints();
+    }
+    double room = Paper.down(styles.unit(), HEAD_WIDTH + machinesOnPage * MACHINE_WIDTH);
+    return new PageBreaks(sheet, room, head, sheet.getRow(NAMES).getHeightInPoints());
+  }
+
+  private void head() {
+    Row title = sheet.createRow(0);
+    title.setHeightInPoints(26);
+    Cells.text(
+        title,
+        0,
+        "Which job is held on which machine"
+            + cut(jobs, shop.jobs().size(), "JOBS")
+            + cut(machines, shop.machines().size(), "MACHINES"),
+        styles.title());
+    for (int remark = 0; remark < REMARKS.size(); remark++) {
+      Row row = sheet.createRow(1 + remark);
+      row.setHeightInPoints(15);
+      Cells.text(row, 0, REMARKS.get(remark), styles.note());
+    }
+    Row unit = sheet.createRow(1 + REMARKS.size());
+    unit.setHeightInPoints(15);
+    Cells.text(
+        unit,
+        0,
+        "Lengths in "
+            + styles.unit().plural()
+            + ": along the jaws × between them × high; margins rounded"
+            + " toward less.",
+        styles.note());
+    Row names = sheet.createRow(NAMES);
+    Cells.text(names, 0, "Job ▼   Machine ►", styles.matrixHeading(false, false));
+    int lines = 1;
+    for (int column = 1; column <= machines; column++) {
+      Machine machine = shop.machines().get(column - 1);
+      String name = machine.name() + (machine.candidate() ? " (candidate)" : "");
+      Cells.text(names, column, name, styles.matrixHeading(false, true));
+      lines = Math.max(lines, TextLines.count(name, MACHINE_WIDTH - 2));
+    }
+    names.setHeightInPoints(Styles.height(Math.min(lines, 6), 10));
+  }
+
+  private static String cut(int shown, int all, String what) {
+    return shown == all
+        ? ""
+        : "; ONLY THE FIRST "
+            + shown
+            + " OF "
+            + all
+            + " "
+            + what
+            + " FIT HERE, "
+            + JobsCsv.FILE
+            + " HAS ALL";
+  }
+
+  private void job(int index, PageBreaks pages) {
+    Job job = shop.jobs().get(index);
+    Row counts = sheet.createRow(FIRST_JOB + index * ROWS_EACH);
+    Row reasons = sheet.createRow(FIRST_JOB + index * ROWS_EACH + 1);
+    String name = job.name() + (job.quantity() == 1 ? "" : " (" + job.quantity() + " pieces)");
+    Cells.text(counts, 0, name, styles.matrixHeading(false, false));
+    Cells.text(reasons, 0, words.size(job), styles.matrixHeading(true, false));
+    int lines = smallLines(words.size(job), HEAD_WIDTH);
+    for (int machine = 0; machine < machines; machine++) {
+      List<JobOutcome> ofVises = ofVises(index, machine);
+      Finding finding = finding(ofVises);
+      String reason = reason(ofVises);
+      Cells.text(counts, machine + 1, count(ofVises, finding), styles.margin(finding, false));
+      Cells.text(reasons, machine + 1, reason, styles.reason(finding, false));
+      lines = Math.max(lines, smallLines(reason, MACHINE_WIDTH));
+    }
+    counts.setHeightInPoints(
+        Math.max(20, Styles.height(TextLines.count(name, HEAD_WIDTH - 4), 10)));
+    reasons.setHeightInPoints(Styles.height(lines, SMALL));
+    pages.add(counts.getRowNum(), counts.getHeightInPoints() + reasons.getHeightInPoints());
+  }
+
+  private List<JobOutcome> ofVises(int job, int machine) {
+    int vises = shop.vises().size();
+    int first = (job * shop.machines().size() + machine) * vises;
+    return outcomes.subList(first, first + vises);
+  }
+
+  private static Finding finding(List<JobOutcome> ofVises) {
+    if (count(ofVises, JobVerdict.HELD) > 0) {
+      boolean told = JobWords.best(ofVises).orElseThrow().margin().isPresent();
+      return told ? Finding.CLEAR : Finding.NOTHING_LISTED;
+    }
+    if (JobWords.areBarred(ofVises)) {
+      return Finding.NO_MOUNT;
+    }
+    return count(ofVises, JobVerdict.UNKNOWN) > 0 ? Finding.UNKNOWN : Finding.NO_PLACE;
+  }
+
+  private static String count(List<JobOutcome> ofVises, Finding finding) {
+    return switch (finding) {
+      case UNKNOWN -> finding.sign() + " unknown";
+      case NO_PLACE -> finding.sign() + " not held";
+      // Grey, like all that the planner need not look into; no sign, since nothing was looked for.
+      case NO_MOUNT -> "not run here";
+      default ->
+          finding.sign()
+              + " "
+              + count(ofVises, JobVerdict.HELD)
+              + " of "
+              + ofVises.size()
+              + " vises";
+    };
+  }
+
+  private String reason(List<JobOutcome> ofVises) {
+    if (JobWords.areBarred(ofVises)) {
+      return "";
+    }
+    List<String> lines = new ArrayList<>();
+    JobWords.best(ofVises)
+        .ifPresentOrElse(
+            best -> lines.add("best: " + best.vise().name() + margin(best)),
+            () ->
+                JobWords.nearest(ofVises)
+                    .ifPresent(
+                        nearest ->
+                            lines.add(
+                                "nearest: "
+                                    + nearest.vise().name()
+                                    + ": "
+                                    + words.failing(nearest).get(0))));
+    long unknown = count(ofVises, JobVerdict.UNKNOWN);
+    if (unknown > 0) {
+      lines.add("unknown: " + unknown + " of " + ofVises.size());
+    }
+    return String.join("\n", lines);
+  }
+
+  private String margin(JobOutcome best) {
+    return best.margin().isPresent()
+        ? " (" + styles.unit().brief(best.margin().getAsLong(), Rounding.DOWN) + ")"
+        : " (" + Finding.NOTHING_LISTED.brief() + ")";
+  }
+
+  private static long count(List<JobOutcome> ofVises, JobVerdict verdict) {
+    return ofVises.stream().filter(outcome -> outcome.verdict() == verdict).count();
+  }
+
+  private static int smallLines(String text, int width) {
+    return TextLines.count(text, TextLines.perLine(width, SMALL));
+  }
+}

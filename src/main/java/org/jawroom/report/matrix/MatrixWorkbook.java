@@ -1,0 +1,99 @@
+package org.jawroom.report.matrix;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.advice.Advice;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.tally.Totals;
+import org.jawroom.report.xlsx.CautionsSheet;
+import org.jawroom.report.xlsx.InputsSheet;
+import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.report.xlsx.SheetLimits;
+import org.jawroom.report.xlsx.StableWorkbook;
+import org.jawroom.report.xlsx.Styles;
+import org.jawroom.shop.Shop;
+
+/** {@code matrix.xlsx}: the workbook for people. */
+public final class MatrixWorkbook {
+
+  /** The name of the file. */
+  public static final String FILE = "matrix.xlsx";
+
+  /** What the file says of itself. */
+  public static final String TITLE = "Which vise goes on which machine";
+
+  private MatrixWorkbook() {}
+
+  /**
+   * Writes the workbook; leaves {@code out} open.
+   *
+   * @param advice one for each pairing, machines then vises in the order of {@code shop}
+   * @param jobs one for each job on each pairing: jobs, then machines, then vises
+   * @throws IllegalArgumentException if there are more or fewer
+   */
+  public static void write(
+      Shop shop,
+      List<Advice> advice,
+      List<JobOutcome> jobs,
+      RunFacts facts,
+      ReportOptions wanted,
+      SheetLimits limits,
+      OutputStream out)
+      throws IOException {
+    if (advice.size() != shop.machines().size() * shop.vises().size()) {
+      throw new IllegalArgumentException(
+          advice.size()
+              + " pairings for "
+              + shop.machines().size()
+              + " machines and "
+              + shop.vises().size()
+              + " vises");
+    }
+    if (jobs.size() != shop.jobs().size() * advice.size()) {
+      throw new IllegalArgumentException(
+          jobs.size()
+              + " outcomes for "
+              + shop.jobs().size()
+              + " jobs on "
+              + advice.size()
+              + " pairings");
+    }
+    StableWorkbook.write(TITLE, book -> fill(book, shop, advice, jobs, facts, wanted, limits), out);
+  }
+
+  private static void fill(
+      SXSSFWorkbook book,
+      Shop shop,
+      List<Advice> advice,
+      List<JobOutcome> jobs,
+      RunFacts facts,
+      ReportOptions wanted,
+      SheetLimits limits)
+      throws IOException {
+    Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
+    List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
+    DrawnPairings drawn = new DrawnPairings(outcomes, wanted.drawings());
+    String remark = wanted.remedies() ? "" : "; REMEDIES WERE NOT WORKED OUT";
+    MatrixSheet.add(book, styles, shop, outcomes, drawn, remark, limits);
+    if (!shop.jobs().isEmpty()) {
+      JobsSheet.add(book, styles, shop, jobs, limits);
+    }
+    PairingsSheet.add(book, styles, advice, limits);
+    NoPlaceSheet.add(book, styles, outcomes, limits);
+    if (wanted.remedies()) {
+      RemediesSheet.add(book, styles, shop, advice, limits);
+      ToMeasureSheet.add(book, styles, shop, advice, limits);
+    }
+    Totals totals = Totals.of(shop, advice);
+    TallySheet.addByMachine(book, styles, totals, wanted.remedies());
+    TallySheet.addByVise(book, styles, totals);
+    if (wanted.drawings() > 0) {
+      DrawingsSheet.add(book, styles, shop.settings(), outcomes, shop.vises().size(), drawn);
+    }
+    InputsSheet.add(book, styles, facts, limits);
+    CautionsSheet.add(book, styles);
+  }
+}

@@ -1,0 +1,197 @@
+package org.jawroom.report.matrix;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.OptionalLong;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.csv.PairingsCsv;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.format.TextLines;
+import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.HeadlineMargin;
+import org.jawroom.report.wording.OutcomeRanking;
+import org.jawroom.report.xlsx.Cells;
+import org.jawroom.report.xlsx.Paper;
+import org.jawroom.report.xlsx.SheetColumns;
+import org.jawroom.report.xlsx.SheetLimits;
+import org.jawroom.report.xlsx.Styles;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+
+/**
+ * The sheet <i>Matrix</i> of a shop too large to tell each pairing in full: machines down, vises
+ * across, one row a machine, in each cell the margin or the sign of what comes of it. Filled
+ * pairing by pairing.
+ */
+final class OverviewMatrix {
+
+  private static final int KEY = 3;
+  private static final int NAMES = 5;
+  private static final int FIRST = MatrixSheet.FIRST_MARGIN;
+  private static final int HEAD_WIDTH = 34;
+  private static final int VISE_WIDTH = 14;
+
+  private final SXSSFSheet sheet;
+  private final Styles styles;
+  private final Shop shop;
+  private final int machines;
+  private final int vises;
+  private final Map<Finding, CellStyle> plain = new EnumMap<>(Finding.class);
+  private final Map<Finding, CellStyle> framed = new EnumMap<>(Finding.class);
+  private long next;
+  private Row row;
+  private Outcome best;
+  private int bestColumn;
+  private long clear;
+
+  OverviewMatrix(SXSSFWorkbook book, Styles styles, Shop shop, SheetLimits limits) {
+    this.sheet = book.createSheet(MatrixSheet.NAME);
+    this.styles = styles;
+    this.shop = shop;
+    this.vises = Math.min(shop.vises().size(), limits.columns() - 1);
+    this.machines =
+        Math.min(shop.machines().size(), Math.min(limits.rows() - FIRST, limits.cells() / vises));
+    for (Finding finding : Finding.values()) {
+      plain.put(finding, styles.margin(finding, false));
+      framed.put(finding, styles.margin(finding, true));
+    }
+    head();
+    ExtraClearance.watchRows(sheet, styles, FIRST + machines - 1, vises);
+  }
+
+  private void head() {
+    sheet.createFreezePane(1, FIRST);
+    SheetColumns.widths(sheet, HEAD_WIDTH, VISE_WIDTH, Math.max(vises, MatrixKey.COLUMNS));
+    int width = HEAD_WIDTH + Math.max(vises, MatrixKey.COLUMNS) * VISE_WIDTH;
+    Paper.set(sheet, styles.unit(), NAMES, NAMES, 1, width);
+    Row title = sheet.createRow(0);
+    title.setHeightInPoints(26);
+    Cells.text(title, 0, "Which vise goes on which machine" + cut(), styles.title());
+    Row extra = sheet.createRow(MatrixSheet.EXTRA_ROW);
+    extra.setHeightInPoints(20);
+    Cells.text(extra, 0, "Extra clearance wanted (" + styles.unit().word() + ")", styles.label());
+    Cells.number(extra, MatrixSheet.EXTRA_COLUMN, 0, styles.input());
+    Cells.text(
+        extra,
+        MatrixSheet.EXTRA_COLUMN + 1,
+        "  ◄ raise it: pairings with less margin turn grey, with the sign "
+            + ExtraClearance.SHORT_SIGN,
+        styles.note());
+    Row note = sheet.createRow(MatrixSheet.EXTRA_ROW + 1);
+    Cells.text(
+        note,
+        0,
+        "Margins in "
+            + styles.unit().plural()
+            + ", rounded toward less: what is left after the required clearance and the tolerances."
+            + " What limits each: "
+            + PairingsCsv.FILE
+            + ", or jawroom explain.",
+        styles.note());
+    MatrixKey.write(sheet, KEY, styles, false);
+    Row names = sheet.createRow(NAMES);
+    Cells.text(names, 0, "Machine ▼   Vise ►", styles.matrixHeading(false, false));
+    int lines = 1;
+    for (int column = 1; column <= vises; column++) {
+      Vise vise = shop.vises().get(column - 1);
+      Cells.text(names, column, vise.name(), styles.matrixHeading(false, true));
+      lines = Math.max(lines, TextLines.count(vise.name(), VISE_WIDTH - 2));
+    }
+    names.setHeightInPoints(Styles.height(Math.min(lines, 6), 10));
+    // Where the matrix of a smaller shop has its facts.
+    sheet.createRow(NAMES + 1).setHeightInPoints(3);
+  }
+
+  /** What is not here; empty if all is. */
+  String cut() {
+    return cut(machines, shop.machines().size(), "MACHINES")
+        + cut(vises, shop.vises().size(), "VISES");
+  }
+
+  private static String cut(int shown, int all, String what) {
+    return shown == all
+        ? ""
+        : "; ONLY THE FIRST "
+            + shown
+            + " OF "
+            + all
+            + " "
+            + what
+            + ", "
+            + PairingsCsv.FILE
+            + " HAS ALL";
+  }
+
+  /** The next pairing, machines then vises. */
+  void add(Outcome outcome) {
+    int machine = (int) (next / shop.vises().size());
+    int vise = (int) (next % shop.vises().size());
+    next++;
+    if (machine >= machines) {
+      return;
+    }
+    if (vise == 0) {
+      begin(shop.machines().get(machine), machine);
+    }
+    if (vise < vises) {
+      cell(outcome, vise + 1);
+    }
+    if (vise == shop.vises().size() - 1 && best != null) {
+      mark();
+    }
+  }
+
+  private void begin(Machine machine, int index) {
+    row = sheet.createRow(FIRST + index);
+    best = null;
+    String name = machine.name() + (machine.candidate() ? " (candidate)" : "");
+    Cells.text(row, 0, name, styles.matrixHeading(false, false));
+  }
+
+  private void cell(Outcome outcome, int column) {
+    Finding finding = Finding.of(outcome);
+    OptionalLong margin = HeadlineMargin.margin(outcome);
+    Cell cell = row.createCell(column);
+    cell.setCellStyle(plain.get(finding));
+    if (margin.isPresent()) {
+      cell.setCellValue(styles.unit().number(margin.getAsLong(), Rounding.DOWN));
+      clear += margin.getAsLong() >= 0 ? 1 : 0;
+    } else {
+      cell.setCellValue(finding.sign());
+    }
+    if (OutcomeRanking.canBeBest(outcome)
+        && (best == null || OutcomeRanking.isBetter(outcome, best))) {
+      best = outcome;
+      bestColumn = column;
+    }
+  }
+
+  private void mark() {
+    row.getCell(bestColumn).setCellStyle(framed.get(Finding.of(best)));
+  }
+
+  /** Counts, from another sheet, the pairings shown with at least the extra clearance. */
+  String countFormula() {
+    return "COUNTIF("
+        + MatrixSheet.NAME
+        + "!"
+        + new CellRangeAddress(FIRST, FIRST + machines - 1, 1, vises).formatAsString()
+        + ",\">=\"&"
+        + MatrixSheet.NAME
+        + "!"
+        + MatrixSheet.extraAddress()
+        + ")";
+  }
+
+  /** How many that are, without any. */
+  long clear() {
+    return clear;
+  }
+}

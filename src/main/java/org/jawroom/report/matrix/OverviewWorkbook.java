@@ -1,0 +1,81 @@
+package org.jawroom.report.matrix;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.tally.Totals;
+import org.jawroom.report.xlsx.CautionsSheet;
+import org.jawroom.report.xlsx.InputsSheet;
+import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.report.xlsx.SheetLimits;
+import org.jawroom.report.xlsx.StableWorkbook;
+import org.jawroom.report.xlsx.Styles;
+import org.jawroom.shop.Shop;
+
+/**
+ * {@code matrix.xlsx} of a shop too large to tell each pairing in full. <i>Overview</i> says in
+ * words what it has and what it leaves out; <i>Matrix</i> has a cell for each pairing, as far as a
+ * sheet goes; <i>Pairings</i> the best of each machine and each vise; <i>By machine</i> and <i>By
+ * vise</i> are whole. It is filled pairing by pairing, and what it keeps of them does not grow with
+ * their number.
+ */
+public final class OverviewWorkbook implements Closeable {
+
+  /** Rows of a sheet in reach: the one being filled, and the few over the matrix. */
+  private static final int IN_REACH = 10;
+
+  private final Shop shop;
+  private final boolean remedies;
+  private final SheetLimits limits;
+  private final StableWorkbook workbook;
+  private Styles styles;
+  private OverviewMatrix matrix;
+
+  public OverviewWorkbook(Shop shop, PeopleUnit unit, boolean remedies, SheetLimits limits)
+      throws IOException {
+    this.shop = shop;
+    this.remedies = remedies;
+    this.limits = limits;
+    this.workbook = new StableWorkbook(MatrixWorkbook.TITLE, IN_REACH);
+    workbook.fill(
+        book -> {
+          styles = new Styles(book.getXSSFWorkbook(), unit);
+          matrix = new OverviewMatrix(book, styles, shop, limits);
+        });
+  }
+
+  /** The next pairing, machines then vises in the order of the shop. */
+  public void add(Outcome outcome) throws IOException {
+    workbook.fill(book -> matrix.add(outcome));
+  }
+
+  /** Writes it, once all pairings are in; leaves {@code out} open. */
+  public void writeTo(OutputStream out, Totals totals, List<JobOutcome> jobs, RunFacts facts)
+      throws IOException {
+    workbook.fill(
+        book -> {
+          if (!jobs.isEmpty()) {
+            JobsSheet.add(book, styles, shop, jobs, limits);
+          }
+          PairingsSheet.addChosen(book, styles, totals.chosen(), limits);
+          TallySheet.addByMachine(book, styles, totals, remedies);
+          TallySheet.addByVise(book, styles, totals);
+          InputsSheet.add(book, styles, facts, limits);
+          CautionsSheet.add(book, styles);
+          OverviewSheet.add(book, styles, totals, matrix, remedies);
+          book.setSheetOrder(OverviewSheet.NAME, 0);
+          book.setActiveSheet(0);
+          book.setSelectedTab(0);
+        });
+    workbook.writeTo(out);
+  }
+
+  @Override
+  public void close() throws IOException {
+    workbook.close();
+  }
+}

@@ -1,0 +1,131 @@
+package org.jawroom.report.matrix;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.advice.Advice;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.csv.RemediesCsv;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.Elsewhere;
+import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.RemedyLine;
+import org.jawroom.report.wording.RemedyWords;
+import org.jawroom.report.wording.Words;
+import org.jawroom.report.xlsx.ListSheet;
+import org.jawroom.report.xlsx.ListSheet.Heading;
+import org.jawroom.report.xlsx.SheetLimits;
+import org.jawroom.report.xlsx.Styles;
+import org.jawroom.shop.Shop;
+
+/**
+ * The sheet <i>Remedies</i>: what single change would make a pairing fit, and what the shop has
+ * that fits already. One row a remedy; less clearance stands apart from the others.
+ */
+final class RemediesSheet {
+  static final String NAME = "Remedies";
+
+  /** A row: the pairing's index, whether it is the pairing's first, and what it says. */
+  private record Entry(int pairing, boolean first, RemedyLine line) {}
+
+  private final ListSheet list;
+  private final Styles styles;
+  private final PairingLinks links;
+  private final Elsewhere elsewhere;
+  private final int across;
+
+  private RemediesSheet(
+      SXSSFWorkbook book, Styles styles, Elsewhere elsewhere, int across, SheetLimits limits) {
+    this.styles = styles;
+    this.elsewhere = elsewhere;
+    this.across = across;
+    this.links = new PairingLinks(book, limits, DrawnPairings.NONE);
+    this.list =
+        new ListSheet(
+            book,
+            styles,
+            NAME,
+            List.of(
+                new Heading("Machine", 18),
+                new Heading("Vise", 18),
+                new Heading("As it is", 19),
+                new Heading("What alone would make it fit", 40),
+                new Heading("Margin then", 8),
+                new Heading("Limited by then", 22),
+                new Heading("Mind", 32),
+                new Heading("Another vise of ours that fits here", 29),
+                new Heading("A machine of ours where this vise fits", 29)),
+            2);
+  }
+
+  static void add(
+      SXSSFWorkbook book, Styles styles, Shop shop, List<Advice> advice, SheetLimits limits) {
+    List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
+    Elsewhere elsewhere = Elsewhere.of(shop, outcomes, styles.unit());
+    RemediesSheet sheet = new RemediesSheet(book, styles, elsewhere, shop.vises().size(), limits);
+    List<Entry> entries = entries(advice, new RemedyWords(styles.unit()));
+    int shown = Math.min(entries.size(), PairingsSheet.room(limits));
+    sheet.list.head("Remedies", remark(shown, entries.size(), styles.unit()));
+    entries
+        .subList(0, shown)
+        .forEach(entry -> sheet.entry(entry, advice.get(entry.pairing()).outcome()));
+    sheet.list.finish();
+  }
+
+  private static List<Entry> entries(List<Advice> advice, RemedyWords words) {
+    List<Entry> entries = new ArrayList<>();
+    for (int pairing = 0; pairing < advice.size(); pairing++) {
+      if (RemedyLine.isAbout(advice.get(pairing).outcome())) {
+        boolean first = true;
+        for (RemedyLine line : RemedyLine.of(advice.get(pairing), words)) {
+          entries.add(new Entry(pairing, first, line));
+          first = false;
+        }
+      }
+    }
+    return entries;
+  }
+
+  private static String remark(int shown, int all, PeopleUnit unit) {
+    if (all == 0) {
+      return "Every pairing fits as it is, or is not known well enough to tell.";
+    }
+    return (shown < all
+            ? "ONLY THE FIRST "
+                + shown
+                + " OF "
+                + all
+                + " FIT ON THIS SHEET; "
+                + RemediesCsv.FILE
+                + " HAS THEM ALL. "
+            : "")
+        + "Each row is one change that alone would do, the least effort first. Margins in "
+        + unit.plural()
+        + ", rounded toward less; amounts are the least that serve.";
+  }
+
+  private void entry(Entry entry, Outcome outcome) {
+    RemedyLine line = entry.line();
+    Finding finding = Finding.of(outcome);
+    CellStyle told = entry.first() ? styles.entry() : styles.repeated();
+    CellStyle text = line.apart() ? styles.apart() : styles.entry();
+    list.entry();
+    list.text(outcome.machine().name(), told);
+    list.text(outcome.vise().name(), told);
+    // Brief, since some spreadsheets do not wrap a link.
+    String sign = finding.sign() + " " + finding.brief();
+    links.add(list.text(sign, styles.entry(finding)), entry.pairing());
+    list.text(line.words(), text);
+    list.length(
+        line.then().map(limit -> OptionalLong.of(limit.margin())).orElse(OptionalLong.empty()),
+        Rounding.DOWN,
+        line.apart() ? styles.apartLength() : styles.length());
+    list.text(line.then().map(Words::limit).orElse(""), text);
+    list.text(line.mind(), text);
+    list.text(elsewhere.vises().get(entry.pairing() / across), told);
+    list.text(elsewhere.machines().get(entry.pairing() % across), told);
+  }
+}

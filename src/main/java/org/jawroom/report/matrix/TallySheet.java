@@ -1,0 +1,141 @@
+package org.jawroom.report.matrix;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.advice.Advice;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.tally.PerTable;
+import org.jawroom.report.tally.Tally;
+import org.jawroom.report.tally.Totals;
+import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.HeadlineMargin;
+import org.jawroom.report.wording.Words;
+import org.jawroom.report.xlsx.ListSheet;
+import org.jawroom.report.xlsx.ListSheet.Heading;
+import org.jawroom.report.xlsx.Styles;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Vise;
+
+/**
+ * The sheets <i>By machine</i> and <i>By vise</i>: how many pairings come to what, the best partner
+ * and the range of margins.
+ */
+public final class TallySheet {
+  public static final String BY_MACHINE = "By machine";
+  static final String BY_VISE = "By vise";
+
+  /** One row: what it is of, and its pairings. */
+  private record Group(String name, String facts, String caution, Tally tally) {}
+
+  private TallySheet() {}
+
+  /**
+   * @param perTable whether it is known how many stand on one table
+   */
+  static void addByMachine(SXSSFWorkbook book, Styles styles, Totals totals, boolean perTable) {
+    Words words = new Words(styles.unit());
+    List<Group> groups = new ArrayList<>();
+    for (Machine machine : totals.shop().machines()) {
+      groups.add(
+          new Group(
+              machine.name(),
+              words.table(machine),
+              Words.caution(machine),
+              totals.machine(groups.size())));
+    }
+    write(book, styles, BY_MACHINE, "Machine", "Best vise", groups, o -> o.vise().name(), perTable);
+  }
+
+  static void addByVise(SXSSFWorkbook book, Styles styles, Totals totals) {
+    Words words = new Words(styles.unit());
+    List<Group> groups = new ArrayList<>();
+    for (Vise vise : totals.shop().vises()) {
+      groups.add(
+          new Group(
+              vise.name(), words.jaws(vise), Words.caution(vise), totals.vise(groups.size())));
+    }
+    write(book, styles, BY_VISE, "Vise", "Best machine", groups, o -> o.machine().name(), false);
+  }
+
+  private static void write(
+      SXSSFWorkbook book,
+      Styles styles,
+      String name,
+      String what,
+      String partner,
+      List<Group> groups,
+      Function<Outcome, String> partnerName,
+      boolean perTable) {
+    ListSheet list = new ListSheet(book, styles, name, headings(what, partner, perTable), 1);
+    list.head(
+        name,
+        "How many pairings come to what. Margins in "
+            + styles.unit().plural()
+            + ", rounded toward less; "
+            + "the best partner is clear, light enough, within reach and has the largest margin.");
+    for (Group group : groups) {
+      if (group.tally().total() > 0) {
+        entry(list, group, partnerName, perTable);
+      }
+    }
+    list.finish();
+  }
+
+  private static List<Heading> headings(String what, String partner, boolean perTable) {
+    List<Heading> headings = new ArrayList<>();
+    headings.add(new Heading(what, 22));
+    headings.add(new Heading("Size", 20));
+    headings.add(new Heading("Pairings", 9));
+    for (Finding finding : Finding.values()) {
+      headings.add(new Heading(finding.sign() + " " + finding.brief(), 9));
+    }
+    headings.add(new Heading(partner, 20));
+    headings.add(new Heading("Its margin", 8));
+    if (perTable) {
+      headings.add(new Heading("How many of it on one table", 9));
+      headings.add(new Heading("Most vises of one kind on the table", 22));
+    }
+    headings.add(new Heading("Least best margin", 8));
+    headings.add(new Heading("Greatest best margin", 9));
+    headings.add(new Heading("Mind", 25));
+    return headings;
+  }
+
+  private static void entry(
+      ListSheet list, Group group, Function<Outcome, String> partnerName, boolean perTable) {
+    Tally tally = group.tally();
+    Outcome best = tally.best().map(Advice::outcome).orElse(null);
+    list.entry();
+    list.text(group.name());
+    list.text(group.facts());
+    list.number((double) tally.total(), "0");
+    for (Finding finding : Finding.values()) {
+      list.number((double) tally.count(finding), "0");
+    }
+    if (best == null) {
+      list.text("none");
+      list.blank(1);
+    } else {
+      list.text(
+          partnerName.apply(best) + (Finding.of(best) == Finding.LIMITED ? " (limited)" : ""));
+      list.length(HeadlineMargin.margin(best), Rounding.DOWN);
+    }
+    if (perTable) {
+      perTable(list, tally);
+    }
+    list.length(tally.leastMargin(), Rounding.DOWN);
+    list.length(tally.greatestMargin(), Rounding.DOWN);
+    list.text(group.caution());
+  }
+
+  private static void perTable(ListSheet list, Tally tally) {
+    tally
+        .best()
+        .filter(best -> best.sideBySide().isPresent())
+        .ifPresentOrElse(best -> list.number(PerTable.count(best), "0"), () -> list.blank(1));
+    list.text(PerTable.most(tally));
+  }
+}

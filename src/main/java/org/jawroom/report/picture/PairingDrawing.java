@@ -1,0 +1,137 @@
+package org.jawroom.report.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.advice.Advisor;
+import org.jawroom.clearance.Limit;
+import org.jawroom.drawing.Caption;
+import org.jawroom.drawing.PairingPicture;
+import org.jawroom.drawing.Picture;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.Words;
+import org.jawroom.shop.Settings;
+
+/** The picture of a pairing at its recommended place, with the words that belong to it. */
+public final class PairingDrawing {
+  private static final String CAUTION =
+      "Does not replace the check on the machine. Lock out before reaching in. Local codes and the machine"
+          + " maker's instructions come first.";
+
+  private final PeopleUnit unit;
+  private final Settings settings;
+  private final Outcome outcome;
+  private final Recommendation place;
+
+  private PairingDrawing(
+      PeopleUnit unit, Settings settings, Outcome outcome, Recommendation place) {
+    this.unit = unit;
+    this.settings = settings;
+    this.outcome = outcome;
+    this.place = place;
+  }
+
+  /**
+   * Empty where no place is told: {@code no mount}, {@code unknown}, and what is hopeless with a
+   * blank.
+   */
+  public static Optional<Picture> of(PeopleUnit unit, Settings settings, Outcome outcome) {
+    return Advisor.layout(settings, outcome)
+        .map(
+            layout -> {
+              Recommendation place = outcome.recommended().orElseThrow();
+              Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
+              return PairingPicture.titled(outcome.machine(), layout, place.limit(), caption);
+            });
+  }
+
+  /** The views alone, for a page that says the rest; empty likewise. */
+  public static Optional<Picture> bare(
+      PeopleUnit unit, Settings settings, Outcome outcome, double width, double height) {
+    return Advisor.layout(settings, outcome)
+        .map(
+            layout -> {
+              Recommendation place = outcome.recommended().orElseThrow();
+              Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
+              return PairingPicture.bare(
+                  outcome.machine(), layout, place.limit(), caption, width, height);
+            });
+  }
+
+  private Caption caption() {
+    return new Caption(
+        outcome.vise().name() + " on " + outcome.machine().name(),
+        lines(),
+        place.limit().map(this::measure).orElse(""),
+        place.limit().map(this::measureName).orElse(""),
+        unit.word(),
+        unit.length(),
+        CAUTION);
+  }
+
+  private List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(Words.signed(Finding.of(outcome)));
+    if (outcome.verdict() == Verdict.LIMITED) {
+      lines.add(new Words(unit).opening(outcome) + "; drawn over that range");
+    }
+    place.limit().ifPresent(limit -> lines.add(margin(limit)));
+    lines.add(asked());
+    lines.addAll(new TapeWords(unit, outcome.machine(), outcome.vise()).of(place));
+    if (place.reachShortfall() > 0) {
+      lines.add("reach short by " + unit.brief(place.reachShortfall(), Rounding.UP));
+    }
+    return lines;
+  }
+
+  private String margin(Limit limit) {
+    return limit.margin() >= 0
+        ? "margin "
+            + unit.fine(limit.margin(), Rounding.DOWN)
+            + " "
+            + unit.word()
+            + " beyond all that is asked"
+        : "short by "
+            + unit.fine(-limit.margin(), Rounding.UP)
+            + " "
+            + unit.word()
+            + ", all that is asked included";
+  }
+
+  private String asked() {
+    return "clearance asked: "
+        + unit.fine(settings.clearance(), Rounding.UP)
+        + " "
+        + unit.word()
+        + place
+            .limit()
+            .map(
+                limit ->
+                    "; here "
+                        + unit.fine(limit.required(), Rounding.UP)
+                        + " and "
+                        + unit.fine(limit.tolerance(), Rounding.UP)
+                        + " for tolerances")
+            .orElse("");
+  }
+
+  private String measure(Limit limit) {
+    return limit.gap() >= 0
+        ? "gap " + unit.fine(limit.gap(), Rounding.DOWN)
+        : "overlap " + unit.fine(-limit.gap(), Rounding.UP);
+  }
+
+  private String measureName(Limit limit) {
+    return WhereWords.pair(limit)
+        + "; "
+        + unit.fine(limit.required() + limit.tolerance(), Rounding.UP)
+        + " asked";
+  }
+}

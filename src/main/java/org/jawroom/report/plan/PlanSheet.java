@@ -1,0 +1,157 @@
+package org.jawroom.report.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.Collectors;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.cell.CellPairing;
+import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.ShopCell;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.plan.Purchase;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.Words;
+import org.jawroom.report.xlsx.ListSheet;
+import org.jawroom.report.xlsx.ListSheet.Heading;
+import org.jawroom.report.xlsx.Styles;
+
+/** The sheet <i>Plan</i>: the vise for each machine and where it stands; below it what to buy. */
+final class PlanSheet {
+  static final String NAME = "Plan";
+
+  private static final List<Heading> HEADINGS =
+      List.of(
+          new Heading("Machine", 19),
+          new Heading("Vise", 21),
+          new Heading("How many", 10),
+          new Heading("Margin", 9),
+          new Heading("Limited by", 21),
+          new Heading("Where it stands", 54),
+          new Heading("Jobs it holds", 30),
+          new Heading("To buy", 13),
+          new Heading("Cost", 10),
+          new Heading("Mind", 26));
+
+  private static final List<String> PURCHASES = List.of("To buy", "What", "How many", "Price");
+
+  private final CellPlan plan;
+  private final Styles styles;
+  private final PlanWords words;
+  private final ListSheet list;
+
+  private PlanSheet(SXSSFWorkbook book, Styles styles, CellPlan plan) {
+    this.plan = plan;
+    this.styles = styles;
+    this.words = new PlanWords(styles.unit(), plan, " × ");
+    this.list = new ListSheet(book, styles, NAME, HEADINGS, 1, plan.plan().purchases().isEmpty());
+  }
+
+  static void add(SXSSFWorkbook book, Styles styles, CellPlan plan) {
+    PlanSheet sheet = new PlanSheet(book, styles, plan);
+    sheet.list.head(sheet.title(), sheet.remark());
+    plan.rows().forEach(sheet::entry);
+    if (!plan.plan().purchases().isEmpty()) {
+      sheet.purchases();
+    }
+    sheet.list.finish();
+  }
+
+  private String title() {
+    return plan.plan().isProven()
+        ? "Plan: " + plan.plan().statement()
+        : "Plan: a better plan may exist";
+  }
+
+  private String remark() {
+    List<String> told = new ArrayList<>();
+    if (!plan.plan().isProven()) {
+      told.add(words.statement());
+    }
+    if (!words.advice().isEmpty()) {
+      told.add(words.advice());
+    }
+    if (!plan.of().shop().jobs().isEmpty()) {
+      told.add("Held: " + words.held() + ".");
+    }
+    told.add("Lengths in " + styles.unit().plural() + ", margins rounded toward less.");
+    return String.join(" ", told);
+  }
+
+  private void entry(CellPlan.Row row) {
+    list.entry();
+    list.text(plan.machine(row).name());
+    if (row.given().isEmpty()) {
+      list.text("none: " + words.bare(row), styles.entry(Finding.NO_MOUNT));
+      list.blank(HEADINGS.size() - 3);
+      list.text(change(row));
+      return;
+    }
+    CellPairing pairing = plan.pairing(row);
+    Recommendation place = pairing.place().orElseThrow();
+    Finding finding = finding(pairing);
+    list.text(finding.sign() + " " + pairing.outcome().vise().name(), styles.entry(finding));
+    list.number(row.given().get().count(), "0");
+    list.length(pairing.margin(), Rounding.DOWN);
+    list.text(place.limit().map(Words::limit).orElse(Finding.NOTHING_LISTED.words()));
+    list.text(
+        String.join(
+            "\n",
+            new TapeWords(styles.unit(), pairing.outcome().machine(), pairing.outcome().vise())
+                .of(place)));
+    list.text(
+        pairing.held().stream().map(job -> job.job().name()).collect(Collectors.joining("; ")));
+    list.text(words.bought(row));
+    price(row.cost());
+    list.text(mind(row, pairing));
+  }
+
+  private String mind(CellPlan.Row row, CellPairing pairing) {
+    List<String> mind = new ArrayList<>();
+    mind.add(words.several(row));
+    mind.add(words.keepTo(pairing));
+    mind.addAll(new Words(styles.unit()).marks(pairing.outcome()));
+    mind.add(change(row));
+    return mind.stream().filter(words -> !words.isEmpty()).collect(Collectors.joining("; "));
+  }
+
+  /** Only what is to be done. */
+  private String change(CellPlan.Row row) {
+    return plan.isChanged(row).orElse(false) ? words.change(row) : "";
+  }
+
+  private static Finding finding(CellPairing pairing) {
+    return pairing.isForItsJobsOnly() ? Finding.LIMITED : Finding.of(pairing.outcome());
+  }
+
+  private void purchases() {
+    list.below(
+        "To buy",
+        "The cheapest with which the jobs held are held: "
+            + ShopCell.money(plan.plan().cost())
+            + " together.",
+        PURCHASES);
+    for (Purchase purchase : plan.plan().purchases()) {
+      list.entry();
+      boolean vise = purchase.what() == Purchase.What.VISE;
+      list.text(
+          vise
+              ? plan.of().shop().vises().get(purchase.index()).name()
+              : plan.of().shop().machines().get(purchase.index()).name());
+      list.text(vise ? "vise" : "machine");
+      list.number(purchase.count(), "0");
+      price(purchase.price());
+    }
+  }
+
+  private void price(long coins) {
+    if (coins == 0) {
+      list.length(OptionalLong.empty(), Rounding.DOWN);
+    } else {
+      // Exact: a double holds every whole number of coins there can be.
+      list.number(coins / 100.0, coins % 100 == 0 ? "#,##0" : "#,##0.00");
+    }
+  }
+}

@@ -1,0 +1,175 @@
+package org.jawroom.report.plan;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jawroom.cell.CellPairing;
+import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.ShopCell;
+import org.jawroom.geometry.Interval;
+import org.jawroom.plan.Plan;
+import org.jawroom.plan.Purchase;
+import org.jawroom.plan.Unheld;
+import org.jawroom.report.csv.PairingsCsv;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.Words;
+
+/**
+ * A plan in plain words, lengths in the unit people asked for.
+ *
+ * @param times the sign between a number and what there are so many of
+ */
+record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
+
+  /** At most so many blank columns are named. */
+  private static final int COLUMNS_NAMED = 3;
+
+  /** {@code No better plan exists.} only where that is proven. */
+  String statement() {
+    String words = plan.plan().statement();
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+  }
+
+  /** What to do about a plan that is not proven; empty for one that is. */
+  String advice() {
+    return plan.plan().isProven() ? "" : "Give it more time: a greater --time-limit, or none.";
+  }
+
+  /** {@code 2 × toolroom 80}. */
+  String vise(CellPlan.Row row) {
+    int count = row.given().orElseThrow().count();
+    String name = plan.pairing(row).outcome().vise().name();
+    return count == 1 ? name : count + times + name;
+  }
+
+  /** Why a machine has no vise. */
+  String bare(CellPlan.Row row) {
+    return switch (plan.whyBare(row)) {
+      case NOTHING_FITS -> "no vise of this shop fits it";
+      case NONE_LEFT -> "no vise that fits it is left";
+      case NOT_SOUGHT -> "none found before time ran out";
+      case NOT_BOUGHT -> "not bought";
+    };
+  }
+
+  /** {@code 12.3 mm to spare}; where several stand, what one alone has. */
+  String margin(CellPlan.Row row) {
+    return (row.given().orElseThrow().count() > 1 ? "one alone " : "") + margin(plan.pairing(row));
+  }
+
+  private String margin(CellPairing pairing) {
+    return pairing.margin().isPresent()
+        ? unit.text(pairing.margin().getAsLong(), Rounding.DOWN) + " " + unit.word() + " to spare"
+        : Finding.NOTHING_LISTED.words();
+  }
+
+  /** What to keep to; empty if to nothing. */
+  String keepTo(CellPairing pairing) {
+    if (pairing.isForItsJobsOnly()) {
+      return "for its jobs only, each in its own place";
+    }
+    Interval all = pairing.outcome().vise().opening();
+    Interval open = pairing.place().orElseThrow().openings();
+    return open.equals(all)
+        ? ""
+        : Words.KEEP_OPEN
+            + unit.brief(open.lo(), Rounding.UP)
+            + " to "
+            + unit.brief(open.hi(), Rounding.DOWN);
+  }
+
+  /** What to know where several stand; empty for one. */
+  String several(CellPlan.Row row) {
+    return row.given().orElseThrow().count() > 1
+        ? "margin and place of one alone; where several stand side by side, and clear: table_positions_mm in "
+            + PairingsCsv.FILE
+        : "";
+  }
+
+  /** {@code changed, was plain 125}; empty where there is no before. */
+  String change(CellPlan.Row row) {
+    return plan.isChanged(row)
+        .map(
+            changed ->
+                changed
+                    ? "changed, was " + plan.wasThere(row).orElse("without any of these vises")
+                    : row.given().isPresent() ? "as it is" : "")
+        .orElse("");
+  }
+
+  /** What is bought for a machine; empty for nothing. */
+  String bought(CellPlan.Row row) {
+    if (!row.boughtMachine() && !row.boughtVise()) {
+      return "";
+    }
+    return row.boughtMachine() && row.boughtVise()
+        ? "the machine and a vise"
+        : row.boughtMachine() ? "the machine" : "a vise";
+  }
+
+  /** {@code 2 × plain 160}. */
+  String thing(Purchase purchase) {
+    String name =
+        purchase.what() == Purchase.What.VISE
+            ? plan.of().shop().vises().get(purchase.index()).name()
+            : plan.of().shop().machines().get(purchase.index()).name();
+    return purchase.count() + times + name;
+  }
+
+  /** What would hold a job that the plan does not. */
+  String remedy(Unheld unheld) {
+    return switch (unheld.remedy()) {
+      case NOTHING_HOLDS ->
+          plan.of().unknownOf(unheld.job()).isEmpty()
+              ? "nothing in the tables holds it, bought or not"
+              : "nothing in the tables is known to hold it, bought or not" + unknown(unheld.job());
+      case BUY ->
+          unheld.purchases().isEmpty()
+              ? "what there is would hold it too; time ran out before the plan was found"
+              : "would be held with "
+                  + things(unheld.purchases())
+                  + " bought for "
+                  + ShopCell.money(unheld.cost())
+                  + (unheld.proven()
+                      ? "; nothing cheaper does it"
+                      : "; something cheaper may do, time ran out");
+      case NOTHING_ON_SALE ->
+          unheld.proven()
+              ? "something holds it, but not beside all that is held already, whatever is bought"
+                  + unknown(unheld.job())
+              : "something holds it; nothing was found to buy that does so beside all that is held already";
+      case NOT_SOUGHT -> "what would hold it was not looked for: time ran out";
+    };
+  }
+
+  private String unknown(int job) {
+    Set<String> columns = plan.of().unknownOf(job);
+    if (columns.isEmpty()) {
+      return "";
+    }
+    String more =
+        columns.size() > COLUMNS_NAMED ? " and " + (columns.size() - COLUMNS_NAMED) + " more" : "";
+    return "; blank: "
+        + columns.stream().limit(COLUMNS_NAMED).collect(Collectors.joining(", "))
+        + more;
+  }
+
+  String things(List<Purchase> purchases) {
+    return purchases.stream().map(this::thing).collect(Collectors.joining(" and "));
+  }
+
+  /** {@code 77 of 81 pieces, 3 of 4 jobs}. */
+  String held() {
+    Plan told = plan.plan();
+    return told.held().size()
+        + " of "
+        + plan.of().shop().jobs().size()
+        + " jobs, "
+        + plan.heldPieces()
+        + " of "
+        + plan.pieces()
+        + " pieces";
+  }
+}

@@ -1,0 +1,49 @@
+package org.jawroom.report.plan;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.cell.CellPlan;
+import org.jawroom.report.xlsx.CautionsSheet;
+import org.jawroom.report.xlsx.InputsSheet;
+import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.report.xlsx.SheetLimits;
+import org.jawroom.report.xlsx.StableWorkbook;
+import org.jawroom.report.xlsx.Styles;
+
+/** {@code plan.xlsx}: the plan for people. */
+public final class PlanWorkbook {
+
+  /** The name of the file. */
+  public static final String FILE = "plan.xlsx";
+
+  static final String TITLE = "Which vise for which machine";
+
+  private static final List<String> CAUTIONS =
+      List.of(
+          "The plan counts a job as held where its part can be gripped and reached in some place of that vise"
+              + " on that machine. Each job has a place of its own, told on the sheet Jobs; one bolted place need"
+              + " not serve them all.",
+          "The plan asks neither for machine hours nor for how long a set-up takes. A job held by one machine only"
+              + " waits for that machine.",
+          "What is told to be bought holds what it is said to hold only if the thing bought is as its row says:"
+              + " measure it when it comes, and plan again.");
+
+  private PlanWorkbook() {}
+
+  /** Writes the workbook; leaves {@code out} open. */
+  public static void write(CellPlan plan, RunFacts facts, OutputStream out) throws IOException {
+    StableWorkbook.write(TITLE, book -> fill(book, plan, facts, SheetLimits.XLSX), out);
+  }
+
+  private static void fill(SXSSFWorkbook book, CellPlan plan, RunFacts facts, SheetLimits limits) {
+    Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
+    PlanSheet.add(book, styles, plan);
+    if (!plan.of().shop().jobs().isEmpty()) {
+      PlanJobsSheet.add(book, styles, plan, limits);
+    }
+    InputsSheet.add(book, styles, facts, limits);
+    CautionsSheet.add(book, styles, CAUTIONS);
+  }
+}

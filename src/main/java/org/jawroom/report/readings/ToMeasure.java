@@ -1,0 +1,64 @@
+package org.jawroom.report.readings;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.BlankLimit;
+import org.jawroom.advice.Relation;
+import org.jawroom.placement.pairing.Verdict;
+
+/**
+ * A blank and the unknown pairings it is missing in.
+ *
+ * @param alone those in which nothing else is missing, so that it settles them by itself
+ */
+public record ToMeasure(BlankCell blank, List<Advice> pairings, List<Advice> alone) {
+
+  private static final Comparator<ToMeasure> FIRST_THINGS_FIRST =
+      Comparator.comparingInt((ToMeasure one) -> -one.alone.size())
+          .thenComparingInt(one -> -one.pairings.size())
+          .thenComparingInt(one -> one.blank.table())
+          .thenComparingInt(one -> one.blank.row())
+          .thenComparing(one -> one.blank.column());
+
+  private ToMeasure(BlankCell blank) {
+    this(blank, new ArrayList<>(), new ArrayList<>());
+  }
+
+  /**
+   * All there is to measure: what settles the most pairings first, then what is missing in the
+   * most, then as the tables have it.
+   *
+   * @param advice machines then vises
+   * @param across how many vises
+   */
+  public static List<ToMeasure> of(List<Advice> advice, int across) {
+    Map<BlankCell, ToMeasure> all = new LinkedHashMap<>();
+    for (int index = 0; index < advice.size(); index++) {
+      Advice pairing = advice.get(index);
+      if (pairing.outcome().verdict() == Verdict.UNKNOWN) {
+        List<BlankCell> blanks = BlankCell.of(pairing.outcome(), index / across, index % across);
+        for (BlankCell blank : blanks) {
+          ToMeasure one = all.computeIfAbsent(blank, ToMeasure::new);
+          one.pairings.add(pairing);
+          if (blanks.size() == 1) {
+            one.alone.add(pairing);
+          }
+        }
+      }
+    }
+    return all.values().stream().sorted(FIRST_THINGS_FIRST).toList();
+  }
+
+  /** The limits of this blank in its pairings that bear that relation. */
+  List<BlankLimit> limits(Relation relation) {
+    return pairings.stream()
+        .flatMap(pairing -> pairing.limits().stream())
+        .filter(limit -> limit.column() == blank.column() && limit.guard().equals(blank.guard()))
+        .filter(limit -> limit.relation() == relation)
+        .toList();
+  }
+}

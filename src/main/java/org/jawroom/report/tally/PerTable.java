@@ -1,0 +1,52 @@
+package org.jawroom.report.tally;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jawroom.advice.Advice;
+import org.jawroom.placement.search.SideBySide;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Vise;
+
+/** How many vises of one kind stand side by side on a table, told of a pairing. */
+public final class PerTable {
+  private PerTable() {}
+
+  /** 0 where not one fits, and where it cannot be told. */
+  public static int count(Advice pairing) {
+    return pairing.sideBySide().map(SideBySide::count).orElse(0);
+  }
+
+  /** Where they stand along the slots. */
+  public static String positions(Advice pairing, String between, Function<Long, String> figure) {
+    return pairing.sideBySide().map(SideBySide::positions).orElse(List.of()).stream()
+        .map(figure)
+        .collect(Collectors.joining(between));
+  }
+
+  /** The most of any kind on one table: {@code 6 × plain 125}. */
+  public static String most(Tally ofMachine) {
+    return ofMachine.most().map(PerTable::words).orElse("none");
+  }
+
+  private static String words(Advice pairing) {
+    String many = count(pairing) + " × " + pairing.outcome().vise().name();
+    return tooHeavy(pairing) ? many + " (too heavy together)" : many;
+  }
+
+  /** Whether the table does not carry so many, bare. */
+  public static boolean tooHeavy(Advice pairing) {
+    Machine machine = pairing.outcome().machine();
+    Vise vise = pairing.outcome().vise();
+    return machine
+        .maxLoad()
+        .flatMap(
+            load ->
+                vise.mass()
+                    .map(
+                        mass ->
+                            mass.multiply(BigDecimal.valueOf(count(pairing))).compareTo(load) > 0))
+        .orElse(false);
+  }
+}

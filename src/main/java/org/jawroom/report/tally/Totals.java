@@ -1,0 +1,94 @@
+package org.jawroom.report.tally;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jawroom.advice.Advice;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.shop.Shop;
+
+/**
+ * What the reports tell of a shop as a whole, gathered pairing by pairing; what it keeps grows with
+ * the machines and the vises, not with the pairings.
+ */
+public final class Totals {
+  private final Shop shop;
+  private final Tally all = new Tally();
+  private final List<Tally> machines = new ArrayList<>();
+  private final List<Tally> vises = new ArrayList<>();
+  private final Worst worst = new Worst();
+  private long pairings;
+
+  /** Of a shop without any pairing so far. */
+  public Totals(Shop shop) {
+    this.shop = shop;
+    shop.machines().forEach(machine -> machines.add(new Tally()));
+    shop.vises().forEach(vise -> vises.add(new Tally()));
+  }
+
+  /** Of all pairings of a shop: machines, then vises in its order. */
+  public static Totals of(Shop shop, List<Advice> advice) {
+    Totals totals = new Totals(shop);
+    advice.forEach(totals::add);
+    return totals;
+  }
+
+  /**
+   * Counts in the next pairing.
+   *
+   * @throws IllegalArgumentException if it is not that of the next vise, or machine, of the shop
+   */
+  public void add(Advice pairing) {
+    Outcome outcome = pairing.outcome();
+    int across = shop.vises().size();
+    int machine = across == 0 ? 0 : (int) (pairings / across);
+    int vise = across == 0 ? 0 : (int) (pairings % across);
+    if (machine >= machines.size()
+        || !outcome.machine().name().equals(shop.machines().get(machine).name())
+        || !outcome.vise().name().equals(shop.vises().get(vise).name())) {
+      throw new IllegalArgumentException("pairing " + pairings + " is another");
+    }
+    all.add(pairings, pairing);
+    machines.get(machine).add(pairings, pairing);
+    vises.get(vise).add(pairings, pairing);
+    worst.add(outcome);
+    pairings++;
+  }
+
+  public Shop shop() {
+    return shop;
+  }
+
+  /** How many have been counted in. */
+  public long pairings() {
+    return pairings;
+  }
+
+  public Tally all() {
+    return all;
+  }
+
+  /** That of the machine of that index. */
+  public Tally machine(int index) {
+    return machines.get(index);
+  }
+
+  /** That of the vise of that index. */
+  public Tally vise(int index) {
+    return vises.get(index);
+  }
+
+  /** The best pairing of each machine and of each vise, each once, in input order. */
+  public List<Advice> chosen() {
+    Map<Long, Advice> chosen = new TreeMap<>();
+    for (List<Tally> groups : List.of(machines, vises)) {
+      groups.forEach(tally -> tally.best().ifPresent(b -> chosen.put(tally.bestIndex(), b)));
+    }
+    return List.copyOf(chosen.values());
+  }
+
+  public Worst worst() {
+    return worst;
+  }
+}

@@ -1,0 +1,44 @@
+package org.jawroom.report.tally;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.wording.HeadlineMargin;
+
+/** The pairings that miss by the most, the worst first, of equals the first. */
+public final class Worst {
+
+  /** How many of them are kept. */
+  static final int KEPT = 5;
+
+  private final List<Outcome> kept = new ArrayList<>();
+  private long missed;
+
+  void add(Outcome outcome) {
+    long margin = HeadlineMargin.margin(outcome).orElse(0);
+    if (margin >= 0) {
+      return;
+    }
+    missed++;
+    int at = kept.size();
+    while (at > 0 && HeadlineMargin.margin(kept.get(at - 1)).getAsLong() > margin) {
+      at--;
+    }
+    if (at < KEPT) {
+      kept.add(at, outcome);
+      if (kept.size() > KEPT) {
+        kept.remove(KEPT);
+      }
+    }
+  }
+
+  public List<Outcome> kept() {
+    return Collections.unmodifiableList(kept);
+  }
+
+  /** How many pairings miss at all. */
+  public long missed() {
+    return missed;
+  }
+}

@@ -1,0 +1,42 @@
+package org.jawroom.report.wording;
+
+import java.util.List;
+
+/** What the figures of a report do not say; every report bears the first of them at least. */
+public final class Cautions {
+
+  /** The usual three, for where there is room for one line. */
+  public static final String BRIEF =
+      "This does not replace the check on the machine. Lock out before reaching in. Local codes and the"
+          + " machine maker's instructions come first.";
+
+  /** In full. */
+  public static final List<String> ALL =
+      List.of(
+          "This does not replace the check on the machine. Before the first cut, and after any change, move"
+              + " every axis slowly through its whole travel with the vise bolted down, and look.",
+          "Lock the machine out before you reach in to measure, to bolt a vise down or to look: switched off,"
+              + " locked, and tried.",
+          "Local codes and the instructions of the machine's maker come first. So does what the vise's maker"
+              + " says of bolts, torque and lifting.",
+          "Clear means the bare vise: no tool, no part, no stops, no hoses and no chips. Tools and parts need a"
+              + " check of their own.",
+          "Only what is listed can be hit. A machine's row says what nobody looked for; it may be there all the"
+              + " same. \"Nothing listed to hit\" is no promise of room.",
+          "A blank is not zero: what was not measured is unknown, and so is every pairing that hangs on it.",
+          "A tolerance taken as 0 means that the row told neither a tolerance nor what was measured with. Such a"
+              + " margin may be less than it looks.",
+          "Too close: measure means that it is clear only if every measurement is exact. Measure again before"
+              + " you decide.",
+          "A limited opening holds only while the jaws stay within it, cutting and loading alike.",
+          "Where the handle must be off, the margin holds while cutting only with the handle taken off.",
+          "Margins hold for the place, the turn and the slots told in Pairings. Bolted elsewhere, the vise may"
+              + " hit something. The best margin may be at another place than the one recommended.",
+          "Gaps are as they were measured. Covers, doors and lines that have since been moved, bent or replaced"
+              + " must be measured again.",
+          "Too heavy counts the vise alone: the part and what holds it come on top. Lift with two, or with a"
+              + " hoist.",
+          "Figures are rounded toward less clearance. They are no better than the measurements behind them.");
+
+  private Cautions() {}
+}

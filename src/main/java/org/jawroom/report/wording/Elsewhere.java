@@ -1,0 +1,89 @@
+package org.jawroom.report.wording;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.shop.Shop;
+
+/**
+ * What the shop has already that would serve instead.
+ *
+ * @param vises for each machine, which vises in the house fit on it; in words, the roomiest first
+ * @param machines for each vise, on which machines in the house it fits; likewise
+ */
+public record Elsewhere(List<String> vises, List<String> machines) {
+
+  private static final int MOST = 3;
+
+  private static final Comparator<Outcome> ROOMIEST_FIRST =
+      Comparator.comparingLong((Outcome outcome) -> outcome.bestMargin().orElseThrow()).reversed();
+
+  /** {@code outcomes}: one for each pairing, machines then vises in the order of {@code shop}. */
+  public static Elsewhere of(Shop shop, List<Outcome> outcomes, PeopleUnit unit) {
+    int across = shop.vises().size();
+    List<String> vises = new ArrayList<>();
+    for (int m = 0; m < shop.machines().size(); m++) {
+      vises.add(vises(outcomes.subList(m * across, (m + 1) * across), unit));
+    }
+    List<String> machines = new ArrayList<>();
+    for (int v = 0; v < across; v++) {
+      List<Outcome> its = new ArrayList<>();
+      for (int m = 0; m < shop.machines().size(); m++) {
+        its.add(outcomes.get(m * across + v));
+      }
+      machines.add(machines(its, unit));
+    }
+    return new Elsewhere(vises, machines);
+  }
+
+  /**
+   * Of the outcomes on one machine, the vises in the house that fit; {@code none} if there are
+   * none.
+   */
+  public static String vises(List<Outcome> onMachine, PeopleUnit unit) {
+    return words(vises(onMachine), outcome -> outcome.vise().name(), unit);
+  }
+
+  /** Of the outcomes of one vise, the machines in the house where it fits; likewise. */
+  public static String machines(List<Outcome> ofVise, PeopleUnit unit) {
+    return words(machines(ofVise), outcome -> outcome.machine().name(), unit);
+  }
+
+  /** A few at most, the roomiest first. */
+  public static List<Outcome> vises(List<Outcome> onMachine) {
+    return best(onMachine.stream().filter(outcome -> outcome.vise().quantity() > 0));
+  }
+
+  /** Likewise. */
+  public static List<Outcome> machines(List<Outcome> ofVise) {
+    return best(ofVise.stream().filter(outcome -> !outcome.machine().candidate()));
+  }
+
+  private static List<Outcome> best(Stream<Outcome> owned) {
+    return owned
+        .filter(outcome -> outcome.verdict() == Verdict.FITS && OutcomeRanking.canBeBest(outcome))
+        .sorted(ROOMIEST_FIRST)
+        .limit(MOST)
+        .toList();
+  }
+
+  private static String words(List<Outcome> best, Function<Outcome, String> name, PeopleUnit unit) {
+    String words =
+        best.stream()
+            .map(
+                outcome ->
+                    name.apply(outcome)
+                        + " ("
+                        + unit.brief(outcome.bestMargin().getAsLong(), Rounding.DOWN)
+                        + ")")
+            .collect(Collectors.joining(", "));
+    return words.isEmpty() ? "none" : words;
+  }
+}

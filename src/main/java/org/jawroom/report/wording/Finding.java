@@ -1,0 +1,78 @@
+package org.jawroom.report.wording;
+
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
+
+/**
+ * What people are shown for a pairing: the verdicts, and apart from them a {@code fits} that was
+ * held against nothing. Each has a sign out of the characters that nearly every font has, so that
+ * none depends on its colour.
+ */
+public enum Finding {
+  CLEAR("●", "clear", "clear (bare vise, no tool or part)"),
+  NOTHING_LISTED("○", "nothing listed to hit", "nothing listed to hit: look before you trust it"),
+  LIMITED("↔", "limited opening", "clear over part of the opening only"),
+  MEASURE("≈", "too close: measure", "too close: measure"),
+  NO_PLACE("×", "no place", "no place: hits something wherever it is bolted"),
+  NO_MOUNT("≠", "bolts don't line up", "bolts don't line up"),
+  UNKNOWN("?", "unknown", "unknown: not measured");
+
+  private final String sign;
+  private final String brief;
+  private final String words;
+
+  Finding(String sign, String brief, String words) {
+    this.sign = sign;
+    this.brief = brief;
+    this.words = words;
+  }
+
+  public static Finding of(Outcome outcome) {
+    return of(outcome.verdict(), outcome.bestMargin().isPresent());
+  }
+
+  /**
+   * {@code marginTold}: whether there is a best margin, which a vise held against nothing has not.
+   */
+  public static Finding of(Verdict verdict, boolean marginTold) {
+    return switch (verdict) {
+      case FITS -> marginTold ? CLEAR : NOTHING_LISTED;
+      case LIMITED -> LIMITED;
+      case MEASURE -> MEASURE;
+      case NO_PLACE -> NO_PLACE;
+      case NO_MOUNT -> NO_MOUNT;
+      case UNKNOWN -> UNKNOWN;
+    };
+  }
+
+  /** Whether a place can be told in which the vise may stand, perhaps after measuring again. */
+  static boolean hasPlace(Outcome outcome) {
+    Verdict verdict = outcome.verdict();
+    return verdict == Verdict.FITS || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
+  }
+
+  /** Whether the recommended place gives up margin, for the sake of reach. */
+  static boolean placedForReach(Outcome outcome) {
+    return outcome.verdict() == Verdict.FITS
+        && outcome
+            .recommended()
+            .flatMap(Recommendation::limit)
+            .filter(limit -> limit.margin() < outcome.bestMargin().orElse(limit.margin()))
+            .isPresent();
+  }
+
+  public String sign() {
+    return sign;
+  }
+
+  /** For a heading. */
+  public String brief() {
+    return brief;
+  }
+
+  /** In full, without the sign. */
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,26 @@
+package org.jawroom.report.wording;
+
+import java.util.OptionalLong;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
+
+/** Which of an outcome's margins stands for it. */
+public final class HeadlineMargin {
+  private HeadlineMargin() {}
+
+  /**
+   * The best margin; of a limited pairing that of its place over the usable opening.
+   * Half-nanometres; empty where there is none.
+   */
+  public static OptionalLong margin(Outcome outcome) {
+    return outcome.verdict() == Verdict.LIMITED ? placed(outcome) : outcome.bestMargin();
+  }
+
+  /** The margin in the recommended place. */
+  public static OptionalLong placed(Outcome outcome) {
+    return outcome.recommended().flatMap(Recommendation::limit).stream()
+        .mapToLong(limit -> limit.margin())
+        .findFirst();
+  }
+}

@@ -1,0 +1,144 @@
+package org.jawroom.report.wording;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.job.JobReason;
+import org.jawroom.placement.job.Shortfall;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.shop.Job;
+
+/** Jobs in plain words, lengths in the unit people asked for. */
+public record JobWords(PeopleUnit unit) {
+
+  /** Grams are more than anybody weighs a part to. */
+  private static final int KILOGRAM_DECIMALS = 2;
+
+  /**
+   * Held, with the largest margin; what was held against nothing comes last, and of equals the
+   * first is the best.
+   */
+  public static Optional<JobOutcome> best(List<JobOutcome> outcomes) {
+    return outcomes.stream()
+        .filter(JobOutcome::isHeld)
+        .min(
+            Comparator.comparing((JobOutcome held) -> held.margin().isEmpty())
+                .thenComparing(held -> -held.margin().orElse(0)));
+  }
+
+  /**
+   * Not held, but failing latest in the order of reasons, and there by the least; of equals the
+   * first.
+   */
+  public static Optional<JobOutcome> nearest(List<JobOutcome> outcomes) {
+    return outcomes.stream()
+        .filter(outcome -> !outcome.shortfalls().isEmpty())
+        .max(
+            Comparator.comparing((JobOutcome failing) -> first(failing).reason())
+                .thenComparing(failing -> first(failing), JobWords::lessMissing)
+                .thenComparing(failing -> -outcomes.indexOf(failing)));
+  }
+
+  private static Shortfall first(JobOutcome outcome) {
+    return outcome.shortfalls().get(0);
+  }
+
+  /** Of two shortfalls of one reason the greater is that of which less is missing. */
+  private static int lessMissing(Shortfall one, Shortfall other) {
+    int length = Long.compare(other.by().orElse(Long.MAX_VALUE), one.by().orElse(Long.MAX_VALUE));
+    BigDecimal none = BigDecimal.ZERO;
+    return length != 0
+        ? length
+        : other.kilograms().orElse(none).compareTo(one.kilograms().orElse(none));
+  }
+
+  /** {@code 120 × 60 × 40, tool 150, 2.5 kg}: along the jaws, between them, high. */
+  public String size(Job job) {
+    List<String> facts = new ArrayList<>();
+    facts.add(figure(job.length()) + " × " + figure(job.width()) + " × " + figure(job.height()));
+    job.grip().ifPresent(grip -> facts.add("grip " + figure(grip)));
+    facts.add(
+        job.toolLength().isKnown() ? "tool " + figure(job.toolLength().length()) : "tool not told");
+    facts.add(
+        job.mass()
+            .map(mass -> kilograms(mass, RoundingMode.CEILING) + " kg")
+            .orElse("mass not told"));
+    job.jawsAlong().ifPresent(axis -> facts.add("jaws along " + axis.letter()));
+    return String.join(", ", facts);
+  }
+
+  /** Everything that fails, the first first. */
+  public List<String> failing(JobOutcome outcome) {
+    return outcome.shortfalls().stream().map(shortfall -> why(outcome, shortfall)).toList();
+  }
+
+  /** {@code 12.3 too wide for the jaws}. */
+  String why(JobOutcome outcome, Shortfall shortfall) {
+    OptionalLong by = shortfall.by();
+    return switch (shortfall.reason()) {
+      case MACHINE -> "not to be run on this machine";
+      case TOO_WIDE -> amount(by) + "too wide for the jaws";
+      case TOO_NARROW -> amount(by) + "too narrow for the jaws";
+      case GRIP -> "grip " + amount(by) + "deeper than the jaws are high";
+      case MOUNT -> "bolts don't line up";
+      case TURN ->
+          "bolts line up in no turn with the jaws along "
+              + outcome.job().jawsAlong().orElseThrow().letter();
+      case HIT -> "hits something or comes too near: " + shortBy(by) + on(outcome);
+      case REACH -> "the spindle does not reach the whole part where it is clear: " + shortBy(by);
+      case LONG_TOOL -> "no room over the part for the longest tool: " + shortBy(by);
+      case SHORT_TOOL -> "the shortest tool does not come down to the part: " + shortBy(by);
+      case LOAD ->
+          kilograms(shortfall.kilograms().orElseThrow(), RoundingMode.CEILING)
+              + " kg too heavy for the table";
+    };
+  }
+
+  private static String on(JobOutcome outcome) {
+    return outcome
+        .limit()
+        .map(
+            limit ->
+                // What the jaws hold decides how far they stand open.
+                " ("
+                    + Words.limit(
+                        limit.guard().name(), limit.part().name(), limit.situation(), JawEnd.ANY)
+                    + ")")
+        .orElse("");
+  }
+
+  private String amount(OptionalLong by) {
+    return by.isPresent() ? unit.brief(by.getAsLong(), Rounding.UP) + " " : "";
+  }
+
+  private String shortBy(OptionalLong by) {
+    return by.isPresent() ? "short by " + unit.brief(by.getAsLong(), Rounding.UP) : "at best";
+  }
+
+  private String figure(long length) {
+    return unit.brief(length, Rounding.UP);
+  }
+
+  /** Without idle zeros. */
+  public static String kilograms(BigDecimal mass, RoundingMode rounding) {
+    BigDecimal stripped = mass.setScale(KILOGRAM_DECIMALS, rounding).stripTrailingZeros();
+    return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+  }
+
+  /** Whether the planner has said that none of these may be run there. */
+  public static boolean areBarred(List<JobOutcome> outcomes) {
+    return !outcomes.isEmpty()
+        && outcomes.stream()
+            .allMatch(
+                outcome ->
+                    !outcome.shortfalls().isEmpty()
+                        && first(outcome).reason() == JobReason.MACHINE);
+  }
+}

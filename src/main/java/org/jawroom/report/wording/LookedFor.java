@@ -1,0 +1,23 @@
+package org.jawroom.report.wording;
+
+import java.util.List;
+import org.jawroom.shop.GuardKinds;
+import org.jawroom.shop.Machine;
+
+/** What nobody says to have looked for on a machine: it may be there all the same. */
+public final class LookedFor {
+  private LookedFor() {}
+
+  /** The kinds of guard neither named as looked for nor listed with the machine. */
+  public static List<String> not(Machine machine) {
+    return GuardKinds.notLookedFor(machine);
+  }
+
+  /** In words, for the machine's row. */
+  static String words(Machine machine) {
+    List<String> kinds = not(machine);
+    return kinds.isEmpty()
+        ? "all usual guards looked for"
+        : "not looked for: " + String.join(", ", kinds);
+  }
+}

@@ -1,0 +1,57 @@
+package org.jawroom.report.wording;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+import org.jawroom.geometry.Interval;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
+
+/**
+ * Which of several pairings is the best: clear before limited; then the spindle's reach least
+ * short; then the largest margin (limited: the widest usable opening first); of equals the first.
+ * One that is too heavy, has no room over the jaws, or was held against nothing is never the best.
+ */
+public final class OutcomeRanking {
+  private static final Comparator<Outcome> BETTER_LAST =
+      Comparator.comparing((Outcome outcome) -> outcome.verdict() == Verdict.FITS)
+          .thenComparing(OutcomeRanking::reachShortfall, Comparator.reverseOrder())
+          .thenComparing(OutcomeRanking::usable)
+          .thenComparing(OutcomeRanking::margin);
+
+  private OutcomeRanking() {}
+
+  public static Optional<Outcome> best(Collection<Outcome> outcomes) {
+    return outcomes.stream()
+        .filter(OutcomeRanking::canBeBest)
+        .reduce((first, next) -> isBetter(next, first) ? next : first);
+  }
+
+  /** Whether {@code next} stands before {@code best}, both of which can be the best. */
+  public static boolean isBetter(Outcome next, Outcome best) {
+    return BETTER_LAST.compare(next, best) > 0;
+  }
+
+  public static boolean canBeBest(Outcome outcome) {
+    return (outcome.verdict() == Verdict.FITS || outcome.verdict() == Verdict.LIMITED)
+        && outcome.bestMargin().isPresent()
+        && outcome.roomOverJaws().orElse(1) > 0
+        && outcome.loadLeft().filter(left -> left.signum() < 0).isEmpty();
+  }
+
+  private static long reachShortfall(Outcome outcome) {
+    return outcome.recommended().map(Recommendation::reachShortfall).orElse(0L);
+  }
+
+  /** Of no account among the clear, which are usable over their whole opening. */
+  private static long usable(Outcome outcome) {
+    return outcome.verdict() == Verdict.LIMITED
+        ? outcome.usableOpening().map(Interval::length).orElse(0L)
+        : 0;
+  }
+
+  private static long margin(Outcome outcome) {
+    return HeadlineMargin.margin(outcome).orElse(Long.MIN_VALUE);
+  }
+}

@@ -1,0 +1,188 @@
+package org.jawroom.report.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import org.jawroom.advice.Remedy;
+import org.jawroom.advice.ToleranceNeeded;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Vise;
+
+/** What would make a pairing fit, in words, and what to mind about it. */
+public record RemedyWords(PeopleUnit unit) {
+
+  /** One end of travel: where the table, or else the spindle, stands there. */
+  private enum End {
+    TABLE_FRONT(Axis.Y, "front", "back"),
+    TABLE_BACK(Axis.Y, "back", "front"),
+    TABLE_LEFT(Axis.X, "left", "right"),
+    TABLE_RIGHT(Axis.X, "right", "left");
+
+    private final Axis axis;
+    private final String table;
+
+    /** Against the table, and so also the side of the table that is within reach at this end. */
+    private final String spindle;
+
+    End(Axis axis, String table, String spindle) {
+      this.axis = axis;
+      this.table = table;
+      this.spindle = spindle;
+    }
+
+    /** How far the spindle, at its place for loading, stands from this end of its reach. */
+    long fromLoading(Machine machine) {
+      long loadY = machine.loadY() - machine.spindleY();
+      long loadX = machine.loadX() - machine.spindleX();
+      return switch (this) {
+        case TABLE_FRONT -> machine.reachY() - loadY;
+        case TABLE_BACK -> machine.reachY() + loadY;
+        case TABLE_LEFT -> machine.reachX() - loadX;
+        case TABLE_RIGHT -> machine.reachX() + loadX;
+      };
+    }
+  }
+
+  /** What to change. */
+  public String change(Machine machine, Remedy remedy) {
+    return switch (remedy.kind()) {
+      case HANDLE_OFF -> "take the handle off before cutting";
+      case UPPER_SWING -> "work the handle over its upper half";
+      case TURN -> "turn it: handle to the " + remedy.turn().word();
+      case TRAVEL_FRONT -> stop(machine, End.TABLE_FRONT, remedy);
+      case TRAVEL_BACK -> stop(machine, End.TABLE_BACK, remedy);
+      case TRAVEL_LEFT -> stop(machine, End.TABLE_LEFT, remedy);
+      case TRAVEL_RIGHT -> stop(machine, End.TABLE_RIGHT, remedy);
+      case CLAMPS -> "strap clamps instead of bolts";
+      case RAISE -> "stand the vise on a riser plate of " + amount(remedy);
+      case MOVE -> move(machine, remedy);
+      case CLEARANCE -> "! ask for " + amount(remedy) + " less clearance everywhere, hand room too";
+    };
+  }
+
+  /** What to mind if it is changed; may be empty. */
+  public String mind(Outcome outcome, Remedy remedy) {
+    Machine machine = outcome.machine();
+    return switch (remedy.kind()) {
+      case HANDLE_OFF, UPPER_SWING, CLAMPS -> "";
+      case TURN -> leftOut(machine, outcome.vise(), remedy.turn());
+      case TRAVEL_FRONT -> shorter(machine, End.TABLE_FRONT, remedy);
+      case TRAVEL_BACK -> shorter(machine, End.TABLE_BACK, remedy);
+      case TRAVEL_LEFT -> shorter(machine, End.TABLE_LEFT, remedy);
+      case TRAVEL_RIGHT -> shorter(machine, End.TABLE_RIGHT, remedy);
+      case RAISE -> raised(outcome, remedy);
+      case MOVE -> "then measure it again";
+      case CLEARANCE -> "less clearance than you asked for: only if you can stand by it";
+    };
+  }
+
+  /** What to do about a limited pairing without any change to it. */
+  public String keepOpen(Outcome outcome) {
+    Interval full = outcome.vise().opening();
+    Interval usable = outcome.usableOpening().orElseThrow();
+    String from = unit.brief(usable.lo(), Rounding.UP);
+    String to = unit.brief(usable.hi(), Rounding.DOWN);
+    if (usable.hi() == full.hi()) {
+      return "keep the jaws open " + from + " or more: a spacer";
+    }
+    return usable.lo() == full.lo()
+        ? "keep the jaws open no more than " + to + ": a stop"
+        : "keep the jaws open " + from + " to " + to + ": a spacer and a stop";
+  }
+
+  /** How much closer a pairing would have to be known; empty if neither side does it alone. */
+  public String known(ToleranceNeeded needed) {
+    List<String> ways = new ArrayList<>();
+    addKnown(ways, "the machine", needed.machine());
+    addKnown(ways, "the vise", needed.vise());
+    return String.join(", or ", ways);
+  }
+
+  /** Nothing is ever known to ± 0. */
+  private void addKnown(List<String> ways, String what, OptionalLong most) {
+    String to = most.isPresent() ? unit.fine(most.getAsLong(), Rounding.DOWN) : "0";
+    if (!to.equals("0")) {
+      ways.add(what + " to ±" + to);
+    }
+  }
+
+  private String stop(Machine machine, End end, Remedy remedy) {
+    boolean tableGoes = machine.tableMoves().has(end.axis);
+    return "set a soft limit or stop "
+        + amount(remedy)
+        + " in from the end of "
+        + end.axis.letter()
+        + " where the "
+        + (tableGoes ? "table" : "spindle")
+        + " stands toward the "
+        + (tableGoes ? end.table : end.spindle);
+  }
+
+  private String shorter(Machine machine, End end, Remedy remedy) {
+    String reach =
+        "the spindle then reaches " + amount(remedy) + " less of the table's " + side(end.spindle);
+    return end.fromLoading(machine) < remedy.amount().orElseThrow()
+        ? reach + "; it is loaded beyond that stop: look at loading too"
+        : reach;
+  }
+
+  private static String side(String word) {
+    return word.equals("left") || word.equals("right") ? word + " side" : word;
+  }
+
+  private static String leftOut(Machine machine, Vise vise, Orientation turn) {
+    String whose =
+        machine.turns().contains(turn)
+            ? "the vise's"
+            : vise.turns().contains(turn) ? "the machine's" : "the machine's and the vise's";
+    return whose + " turns leave that out: can the handle be worked there?";
+  }
+
+  private String raised(Outcome outcome, Remedy remedy) {
+    String least = "a higher one need not do";
+    if (outcome.roomOverJaws().isEmpty()) {
+      return least;
+    }
+    long room = outcome.roomOverJaws().getAsLong() - remedy.amount().orElseThrow();
+    return least + "; room over the jaws then " + unit.brief(room, Rounding.DOWN);
+  }
+
+  private String move(Machine machine, Remedy remedy) {
+    // The model's own guards, which are no rows, are all measured from a side.
+    boolean outward =
+        machine.guards().stream()
+            .filter(guard -> guard.name().equals(remedy.guard()))
+            .allMatch(guard -> guard.side().isPresent());
+    return "set the "
+        + remedy.guard()
+        + " "
+        + amount(remedy)
+        + " "
+        + (outward ? "farther out" : way(remedy));
+  }
+
+  private static String way(Remedy remedy) {
+    return switch (remedy.way().orElseThrow()) {
+      case LEFT -> "farther left";
+      case RIGHT -> "farther right";
+      case FRONT -> "farther to the front";
+      case REAR -> "farther to the rear";
+      case UP -> "higher";
+    };
+  }
+
+  /**
+   * Exact, since a little more need not serve as well: in inches with the millimetres beside it.
+   */
+  private String amount(Remedy remedy) {
+    long amount = remedy.amount().orElseThrow();
+    String exact = PeopleUnit.MM.fine(amount, Rounding.UP) + " mm";
+    return unit == PeopleUnit.MM ? exact : unit.fine(amount, Rounding.UP) + " in (" + exact + ")";
+  }
+}

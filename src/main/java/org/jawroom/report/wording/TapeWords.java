@@ -1,0 +1,121 @@
+package org.jawroom.report.wording;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.Vise;
+
+/**
+ * A placement as a setter lays it out with a tape from the table's left and front edges; to the
+ * nearest tenth of a millimetre or hundredth of an inch.
+ */
+public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
+
+  /** A line for each thing to do. */
+  public List<String> of(Recommendation place) {
+    List<String> lines = new ArrayList<>();
+    lines.add("handle to the " + place.handleTo().word() + ", mount: " + place.mount());
+    lines.add(bolts(place.slots()));
+    lines.addAll(edges(place.handleTo(), place.x(), place.y()));
+    return lines;
+  }
+
+  /**
+   * Where the vise stands, measured from the two edges; without a base from the middle of its jaws.
+   *
+   * @param x of the vise frame's origin in the table frame, {@code y} likewise
+   */
+  public List<String> edges(Orientation turn, long x, long y) {
+    return measures(turn, x, y).stream().map(this::words).toList();
+  }
+
+  /** The same unspoken: along x first. */
+  public List<TapeMeasure> measures(Orientation turn, long x, long y) {
+    long half = hasBase() ? vise.base().width().length() / 2 : 0;
+    String face = vise.jaws().both() ? "middle between the jaws" : "fixed-jaw face";
+    if (turn.uAxis() == Axis.Y) {
+      String side = hasBase() ? "base's left side" : "middle of the jaws";
+      return List.of(fromLeft(side, x - half), fromFront(face, y));
+    }
+    String side = hasBase() ? "base's front side" : "middle of the jaws";
+    return List.of(fromLeft(face, x), fromFront(side, y - half));
+  }
+
+  /**
+   * Slots are numbered the way they lie, so of two bolts in different slots the one in the lower
+   * stands in front (y slots: on the left).
+   */
+  public String bolts(List<Integer> slots) {
+    boolean alongX = machine.slots().direction() == Axis.X;
+    String first = alongX ? "front" : "left";
+    String counted = " (of " + machine.slots().count() + ", counted from the " + first + ")";
+    int lowest = Collections.min(slots);
+    int highest = Collections.max(slots);
+    if (lowest == highest) {
+      String all =
+          switch (slots.size()) {
+            case 1 -> "bolt";
+            case 2 -> "both bolts";
+            default -> "all " + slots.size() + " bolts";
+          };
+      return all + " in slot " + lowest + counted;
+    }
+    if (slots.size() == 2) {
+      return first
+          + " bolt in slot "
+          + lowest
+          + ", "
+          + (alongX ? "rear" : "right")
+          + " bolt in slot "
+          + highest
+          + counted;
+    }
+    Map<Integer, Long> bolts =
+        slots.stream()
+            .collect(
+                Collectors.groupingBy(Function.identity(), TreeMap::new, Collectors.counting()));
+    return bolts.entrySet().stream()
+            .map(
+                slot ->
+                    slot.getValue()
+                        + (slot.getValue() == 1 ? " bolt" : " bolts")
+                        + " in slot "
+                        + slot.getKey())
+            .collect(Collectors.joining(", "))
+        + counted;
+  }
+
+  private boolean hasBase() {
+    return vise.simple() && vise.base().width().isKnown();
+  }
+
+  private TapeMeasure fromLeft(String what, long x) {
+    return new TapeMeasure(what, Side.LEFT, x + machine.tableLength() / 2);
+  }
+
+  private TapeMeasure fromFront(String what, long y) {
+    return new TapeMeasure(what, Side.FRONT, y + machine.tableWidth() / 2);
+  }
+
+  private String words(TapeMeasure measure) {
+    long distance = measure.distance();
+    return measure.what()
+        + " "
+        + unit.text(Math.abs(distance), Rounding.NEAREST)
+        + (distance >= 0 ? " from" : " beyond")
+        + " the table's "
+        + measure.edge().word()
+        + " edge";
+  }
+}

@@ -1,0 +1,105 @@
+package org.jawroom.report.wording;
+
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Vise;
+
+/**
+ * Where a part comes nearest to a guard, in words a person at the machine uses; never a bare sign.
+ */
+public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
+
+  private static final String STANDING = "wherever the axes stand";
+
+  /** {@code jaws closed, table all the way back}; {@code openings} is the range spoken of. */
+  public String of(Limit limit, Interval openings) {
+    return jaws(limit.opening(), openings) + ", " + axes(limit);
+  }
+
+  private String jaws(JawEnd end, Interval openings) {
+    return switch (end) {
+      case ANY -> "at any opening";
+      case CLOSED ->
+          openings.lo() == vise.opening().lo()
+              ? "jaws closed"
+              : "jaws at " + unit.brief(openings.lo(), Rounding.UP);
+      case OPEN ->
+          openings.hi() == vise.opening().hi()
+              ? "jaws fully open"
+              : "jaws at " + unit.brief(openings.hi(), Rounding.DOWN);
+    };
+  }
+
+  /** The two that come near each other: {@code screw rear to rear cover}. */
+  public static String pair(Limit limit) {
+    return limit.part().name() + " to " + limit.guard().name();
+  }
+
+  private String axes(Limit limit) {
+    Axis axis = limit.axis();
+    boolean moves = limit.guard().moves().has(axis);
+    boolean tableGoes = machine.tableMoves().has(axis);
+    if (limit.situation() == Situation.LOADING) {
+      return "loading, " + (moves ? loading(limit, tableGoes) : STANDING);
+    }
+    return moves ? cutting(limit, tableGoes) : STANDING;
+  }
+
+  private static String loading(Limit limit, boolean tableGoes) {
+    if (limit.axis() == Axis.Z) {
+      return tableGoes ? "table at its lowest" : "nose at its highest";
+    }
+    return (tableGoes ? "table" : limit.guard().name()) + " at the load position";
+  }
+
+  private String cutting(Limit limit, boolean tableGoes) {
+    Axis axis = limit.axis();
+    boolean guardIsLow = guardIsLow(limit);
+    return switch (axis) {
+      // A guard before the part comes nearest where the table stands forward, or where the guard,
+      // carried by
+      // what carries the spindle, has run back.
+      case Y ->
+          guardIsLow
+              ? along(limit.guard().name(), tableGoes, "forward", "back")
+              : along(limit.guard().name(), tableGoes, "back", "forward");
+      case X ->
+          guardIsLow
+              ? along(limit.guard().name(), tableGoes, "left", "right")
+              : along(limit.guard().name(), tableGoes, "right", "left");
+      case Z ->
+          guardIsLow
+              ? (tableGoes ? "table at its lowest" : "nose at its highest")
+              : (tableGoes ? "table as high" : "nose as low")
+                  + " as the shortest tool lets it, nose "
+                  + unit.brief(lowestNose(limit), Rounding.DOWN)
+                  + " above the table";
+    };
+  }
+
+  /** How low the nose comes over the table, told by where the guard's underside then is. */
+  private long lowestNose(Limit limit) {
+    long underside = limit.guard().guard().orElseThrow().limits().z().lo();
+    return limit.guardBox().z().lo() - underside;
+  }
+
+  private static String along(String guard, boolean tableGoes, String table, String other) {
+    return tableGoes ? "table all the way " + table : guard + " run all the way " + other;
+  }
+
+  /**
+   * Whether the guard stands before the part, to its left or under it along the limiting axis, or
+   * overlaps it least there.
+   */
+  public static boolean guardIsLow(Limit limit) {
+    Interval guard = limit.guardBox().along(limit.axis());
+    Interval part = limit.partBox().along(limit.axis());
+    return part.lo() - guard.hi() >= guard.lo() - part.hi();
+  }
+}

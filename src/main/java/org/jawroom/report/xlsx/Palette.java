@@ -1,0 +1,53 @@
+package org.jawroom.report.xlsx;
+
+import java.util.HexFormat;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.jawroom.report.wording.Finding;
+
+/**
+ * The colours of findings: blues for what can stand, yellow and orange for what needs care,
+ * red-brown and greys for what cannot, told apart by those who do not see red from green and by
+ * their lightness in grey. Signs and words say the same, so none matters by itself.
+ */
+public final class Palette {
+
+  /** Clear, but with little to spare. */
+  public static final String CLOSE = "FFF0A8";
+
+  /** Less to spare than the planner wants. */
+  public static final String SHORT = "F4F4F4";
+
+  public static final String SHORT_INK = "7A7A7A";
+
+  private Palette() {}
+
+  static String fill(Finding finding) {
+    return switch (finding) {
+      case CLEAR -> "CFE6F7";
+      case NOTHING_LISTED -> "FFFFFF";
+      case LIMITED -> "8FC1E3";
+      case MEASURE -> "F7C56B";
+      case NO_PLACE -> "DB9271";
+      case NO_MOUNT -> "BDBDBD";
+      case UNKNOWN -> "E7DDF0";
+    };
+  }
+
+  /** Hatched, not plain, where a clear pairing was held against nothing. */
+  static FillPatternType pattern(Finding finding) {
+    return finding == Finding.NOTHING_LISTED
+        ? FillPatternType.THIN_FORWARD_DIAG
+        : FillPatternType.SOLID_FOREGROUND;
+  }
+
+  /** The colour of the pattern: a solid one's own, the strokes of a hatched one. */
+  static String ink(Finding finding) {
+    return finding == Finding.NOTHING_LISTED ? "A6C9E2" : fill(finding);
+  }
+
+  /** Opaque: readers take a colour without that for one that is not seen. */
+  public static XSSFColor colour(String hex) {
+    return new XSSFColor(HexFormat.of().parseHex("FF" + hex), null);
+  }
+}

@@ -1,0 +1,38 @@
+package org.jawroom.report.xlsx;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import org.apache.commons.compress.archivers.zip.Zip64Mode;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** A workbook in whose file nothing tells when it was made. */
+final class StableBook extends SXSSFWorkbook {
+
+  /** Local, as zip entries are; after 1980, so that no time zone comes in. */
+  private static final LocalDateTime EVERY_ENTRY = LocalDateTime.of(2000, 1, 1, 0, 0);
+
+  /** {@code rows} of each sheet are in reach. */
+  StableBook(int rows) {
+    super(new XSSFWorkbook(), rows);
+  }
+
+  @Override
+  protected ZipArchiveOutputStream createArchiveOutputStream(OutputStream out) {
+    ZipArchiveOutputStream zip =
+        new ZipArchiveOutputStream(out) {
+          @Override
+          public void putArchiveEntry(ZipArchiveEntry entry) throws IOException {
+            entry.setTime(EVERY_ENTRY.atZone(ZoneId.systemDefault()).toInstant().toEpochMilli());
+            super.putArchiveEntry(entry);
+          }
+        };
+    // A sheet has fewer cells than fill 4 GB.
+    zip.setUseZip64(Zip64Mode.Never);
+    return zip;
+  }
+}

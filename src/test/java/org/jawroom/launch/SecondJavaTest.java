@@ -1,0 +1,42 @@
+package org.jawroom.launch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.jawroom.app.ExitStatus;
+import org.junit.jupiter.api.Test;
+
+class SecondJavaTest {
+  @Test
+  void statusOf_javaThatCouldNotStart_isNone() {
+    assertEquals(OptionalInt.empty(), SecondJava.statusOf(1));
+    assertEquals(OptionalInt.empty(), SecondJava.statusOf(99));
+  }
+
+  @Test
+  void statusOf_commandThatRan_isThatOfTheCommand() {
+    assertEquals(OptionalInt.of(ExitStatus.DONE), SecondJava.statusOf(100));
+    assertEquals(OptionalInt.of(ExitStatus.REFUSED), SecondJava.statusOf(101));
+    assertEquals(OptionalInt.of(ExitStatus.WRONG_USE), SecondJava.statusOf(102));
+    assertEquals(OptionalInt.of(ExitStatus.UNREADABLE), SecondJava.statusOf(103));
+    assertEquals(OptionalInt.of(ExitStatus.BUG), SecondJava.statusOf(170));
+  }
+
+  /** What a Java that was killed while it wrote an archive has left is none. */
+  @Test
+  void ran_isTrueOfACommandThatEndedAlone() {
+    assertEquals(
+        List.of(100, 101, 102, 103, 170),
+        IntStream.range(0, 256).filter(SecondJava::ran).boxed().toList());
+  }
+
+  /** 128 and the signal: common practice of POSIX shells and of Java's own {@code Process}. */
+  @Test
+  void statusOf_killedJava_isNeitherACommandsNorBegunAgain() {
+    assertEquals(OptionalInt.of(137), SecondJava.statusOf(128 + 9));
+    assertEquals(OptionalInt.of(143), SecondJava.statusOf(128 + 15));
+    assertEquals(OptionalInt.of(104), SecondJava.statusOf(104));
+  }
+}

@@ -1,0 +1,116 @@
+package org.jawroom.placement.pairing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.PartRole;
+import org.jawroom.clearance.Setup;
+import org.jawroom.geometry.Axis;
+import org.jawroom.placement.search.Alternative;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.search.Roomiest;
+import org.jawroom.placement.space.Place;
+import org.jawroom.reference.RandomShops;
+import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.ShopCsv;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Sides;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What a closer look tells, against what the outcome tells, which the reference has gone over. */
+class InspectionTest {
+  private static final int SEEDS = 40;
+
+  @ParameterizedTest
+  @EnumSource(Profile.class)
+  void everything_randomShops_goesWithTheOutcome(Profile profile) {
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Shop shop = RandomShops.shop(profile, seed);
+      Outcome outcome =
+          Pairing.solve(shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop));
+      if (outcome.recommended().isPresent()) {
+        Recommendation told = outcome.recommended().get();
+        Model model = Model.of(shop.settings(), outcome.machine(), outcome.vise(), Setup.PLAIN);
+        Inspection closer = model.inspect(told);
+        String input = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
+        reach(told, closer, input);
+        layout(outcome, told, closer.layout(), input);
+        choices(outcome, told, closer, input);
+        assertEquals(told.limit(), closer.pairs().stream().findFirst(), input);
+      }
+    }
+  }
+
+  private static void reach(Recommendation told, Inspection closer, String input) {
+    Sides<Long> sides = closer.reachShort();
+    long most =
+        Stream.of(sides.front(), sides.rear(), sides.left(), sides.right())
+            .mapToLong(Long::longValue)
+            .max()
+            .orElseThrow();
+    assertEquals(told.reachShortfall(), most, input);
+    Layout layout = closer.layout();
+    assertEquals(told.reachShortfall(), layout.reach().shortfall(layout.workArea(), 0, 0), input);
+  }
+
+  private static void layout(Outcome outcome, Recommendation told, Layout layout, String input) {
+    assertTrue(layout.parts().stream().noneMatch(p -> p.part().role() == PartRole.BOLT), input);
+    told.limit()
+        .filter(limit -> limit.part().role() != PartRole.BOLT)
+        .ifPresent(limit -> assertEquals(1, standing(layout, limit), input));
+    told.limit()
+        .ifPresent(
+            limit ->
+                assertTrue(
+                    layout.guards().stream().anyMatch(guard -> guard.equals(limit.guard())),
+                    input));
+    assertEquals(told.slots().size(), layout.bolts().size(), input);
+    for (int i = 0; i < told.slots().size(); i++) {
+      Place bolt = layout.bolts().get(i);
+      boolean alongX = outcome.machine().slots().direction() == Axis.X;
+      assertEquals(
+          layout.slotCentres().get(told.slots().get(i) - 1), alongX ? bolt.y() : bolt.x(), input);
+    }
+  }
+
+  private static long standing(Layout layout, Limit limit) {
+    return layout.parts().stream()
+        .filter(part -> part.part().equals(limit.part()))
+        .filter(part -> part.swept().equals(limit.partBox()))
+        .count();
+  }
+
+  private static void choices(
+      Outcome outcome, Recommendation told, Inspection closer, String input) {
+    if (outcome.verdict() == Verdict.FITS || outcome.verdict() == Verdict.NO_PLACE) {
+      Optional<Limit> most = closer.roomiest().map(Roomiest::limit).orElse(told.limit());
+      assertEquals(
+          outcome.bestMargin().isPresent()
+              ? Optional.of(outcome.bestMargin().getAsLong())
+              : Optional.empty(),
+          most.map(Limit::margin),
+          input);
+    }
+    Set<List<Object>> seen = new HashSet<>();
+    seen.add(List.of(told.handleTo(), told.mount()));
+    for (Alternative other : closer.others()) {
+      assertTrue(seen.add(List.of(other.turn(), other.mount())), input);
+      assertEquals(other.turn(), other.best().handleTo(), input);
+      assertEquals(other.mount(), other.best().mount(), input);
+      long margin = other.margin().orElse(Long.MAX_VALUE);
+      long best = told.limit().map(Limit::margin).orElse(Long.MAX_VALUE);
+      boolean nearer = other.reachShortfall() < told.reachShortfall();
+      assertFalse(
+          margin > best && !(best >= 0 && other.reachShortfall() > told.reachShortfall()), input);
+      assertFalse(nearer && margin >= Math.min(0, best), input);
+    }
+  }
+}

@@ -1,0 +1,89 @@
+package org.jawroom.placement.space;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.function.LongFunction;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.SmallWorlds;
+import org.jawroom.placement.bolting.Region;
+import org.jawroom.placement.search.Candidate;
+import org.junit.jupiter.api.Test;
+
+/** {@link FreeSpace#play} against walking it step by step. */
+class PlayTwinTest {
+  private static final Interval OPENINGS = Interval.of(0, 6);
+
+  @Test
+  void from_smallWorlds_goesAsFarAsOneCanWalk() {
+    assertWalked(SmallWorlds::new);
+  }
+
+  /** What has no thickness is not in the way of what has none either. */
+  @Test
+  void from_worldsOfThinThings_goesAsFarAsOneCanWalk() {
+    assertWalked(SmallWorlds::thin);
+  }
+
+  private static void assertWalked(LongFunction<SmallWorlds> of) {
+    int tried = 0;
+    for (int seed = 0; seed < 3_000; seed++) {
+      SmallWorlds worlds = of.apply(seed);
+      Region region = worlds.region(worlds.turn(), 0, OPENINGS);
+      Candidate seat = worlds.seat(region, OPENINGS, worlds.reach());
+      Rectangle allowed = region.places().rectangles().get(0);
+      for (Place place : SmallWorlds.placesOf(region)) {
+        if (allowed.contains(place.x(), place.y())
+            && SmallWorlds.margin(region, OPENINGS, place) >= 0
+            && worlds.below(20) == 0) {
+          tried++;
+          Play expected =
+              new Play(
+                  walk(region, allowed, place, -1, 0),
+                  walk(region, allowed, place, 1, 0),
+                  walk(region, allowed, place, 0, -1),
+                  walk(region, allowed, place, 0, 1));
+          assertEquals(
+              expected,
+              seat.space().play(place, allowed),
+              "seed " + seed + " " + place + " " + region);
+        }
+      }
+    }
+    assertEquals(true, tried > 1_000, "only " + tried);
+  }
+
+  private static long walk(Region region, Rectangle allowed, Place from, int dx, int dy) {
+    long steps = 0;
+    while (true) {
+      Place next = new Place(from.x() + (steps + 1) * dx, from.y() + (steps + 1) * dy);
+      // Half a step too: what is forbidden between two lattice places would be walked through.
+      if (!allowed.contains(next.x(), next.y())
+          || hits(region, 2 * next.x() - dx, 2 * next.y() - dy)
+          || hits(region, 2 * next.x(), 2 * next.y())) {
+        return steps;
+      }
+      steps++;
+    }
+  }
+
+  /** Whether any pair has margin below 0 in the world drawn at twice its size. */
+  private static boolean hits(Region region, long x, long y) {
+    return region.pairs().stream()
+        .anyMatch(
+            pair -> {
+              Box part = doubled(pair.part().over(OPENINGS, region.turn())).at(x, y);
+              long need = 2 * (pair.required() + pair.tolerance());
+              return part.gapTo(doubled(pair.guard().box())) < need;
+            });
+  }
+
+  private static Box doubled(Box box) {
+    return new Box(doubled(box.x()), doubled(box.y()), doubled(box.z()));
+  }
+
+  private static Interval doubled(Interval interval) {
+    return Interval.of(2 * interval.lo(), 2 * interval.hi());
+  }
+}

@@ -1,0 +1,73 @@
+package org.jawroom.report.csv;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.jawroom.report.Invented.machine;
+import static org.jawroom.report.Invented.vise;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.Direction;
+import org.jawroom.advice.RemedyKind;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.Advised;
+import org.jawroom.report.Made;
+import org.junit.jupiter.api.Test;
+
+class RemediesCsvTest {
+  private static final String HEADER =
+      "machine,vise,remedy,amount_mm,margin_then_mm,limited_by_then\r\n";
+
+  private static String csv(Advice... advice) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    RemediesCsv.write(List.of(advice), out);
+    return out.toString(UTF_8);
+  }
+
+  private static Advised pairing(String machine, String vise) {
+    return new Advised(new Made(machine(machine), vise(vise), Verdict.NO_PLACE).done());
+  }
+
+  @Test
+  void rows_areOneARemedyInTheOrderGiven() throws IOException {
+    assertEquals(
+        HEADER
+            + "A,v,handle off,,0.120,door\r\n"
+            + "A,v,turn,,3.000,rear cover\r\n"
+            + "A,v,\"travel, table front\",12.010,0.000,door\r\n"
+            + "A,v,clamps,,,\r\n"
+            + "A,v,raise,69.850,0.000,table\r\n"
+            + "A,v,move door,38.100,0.009,door\r\n"
+            + "A,v,clearance,1.200,0.000,door\r\n"
+            + "B,v,upper swing,,1.000,door\r\n",
+        csv(
+            pairing("A", "v")
+                .remedy(RemedyKind.HANDLE_OFF, "", "0.12", "door")
+                .turn(Orientation.LEFT, "3", "rear cover")
+                .remedy(RemedyKind.TRAVEL_FRONT, "12.01", "0", "door")
+                .remedy(RemedyKind.CLAMPS, "")
+                .remedy(RemedyKind.RAISE, "69.85", "0", "table")
+                .move("door", Direction.FRONT, "38.1", "0.009")
+                .remedy(RemedyKind.CLEARANCE, "1.2", "0", "door")
+                .done(),
+            pairing("A", "w").done(),
+            pairing("B", "v").remedy(RemedyKind.UPPER_SWING, "", "1", "door").done()));
+  }
+
+  @Test
+  void row_roundsTheAmountUpAndTheMarginDown() throws IOException {
+    assertEquals(
+        HEADER + "A,v,raise,10.001,0.000,door\r\n",
+        csv(pairing("A", "v").remedy(RemedyKind.RAISE, "10.0000005", "0.0009995", "door").done()));
+  }
+
+  @Test
+  void row_textThatCouldStartAFormula_isNeutralised() throws IOException {
+    assertEquals(
+        HEADER + "'=1,'@v,move +2,1.000,0.000,'+2\r\n",
+        csv(pairing("=1", "@v").move("+2", Direction.UP, "1", "0").done()));
+  }
+}

@@ -1,0 +1,130 @@
+package org.jawroom.report.explain;
+
+import static org.jawroom.report.Invented.mm;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.advice.Explanation;
+import org.jawroom.clearance.ClearanceFixtures;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.bolting.Miss;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Alternative;
+import org.jawroom.placement.search.Roomiest;
+import org.jawroom.report.Advised;
+import org.jawroom.report.Invented;
+import org.jawroom.report.Made;
+import org.jawroom.report.format.PeopleUnit;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Why another turn is worse, in the order of preference: margin under 0, then reach, then margin.
+ */
+class ExplainChoicesTest {
+
+  @Test
+  void to_otherThatHitsSomething_saysSoFirst() {
+    assertEquals(
+        "handle to the right, base bolts: it hits something or comes too near; margin -3.25 mm (base to"
+            + " table: at any opening, wherever the axes stand)",
+        told("20", other("-3.245", "9")));
+  }
+
+  @Test
+  void to_otherWithMoreRoomAndLessReach_namesTheReach() {
+    assertEquals(
+        "handle to the right, base bolts: the spindle reaches 8.8 mm less of the work; margin 45 mm (base to"
+            + " table: at any opening, wherever the axes stand)",
+        told("20", other("45", "8.76")));
+  }
+
+  @Test
+  void to_otherWithLessRoom_namesTheRoom() {
+    assertEquals(
+        "handle to the right, base bolts: less room; margin 19.99 mm (base to table: at any opening, wherever"
+            + " the axes stand)",
+        told("20", other("19.999", "0")));
+    assertEquals(
+        "handle to the right, base bolts: less room; margin -21 mm (base to table: at any opening, wherever"
+            + " the axes stand)",
+        told("-20", other("-21", "5")));
+  }
+
+  @Test
+  void to_otherAsGood_saysThatItComesLater() {
+    assertEquals(
+        "handle to the right, base bolts: as much room, but it comes later in the order of preference; margin"
+            + " 20 mm (base to table: at any opening, wherever the axes stand)",
+        told("20", other("20", "0")));
+  }
+
+  @Test
+  void to_turnsOfOneReason_areOneLine() {
+    Outcome outcome =
+        new Made(Invented.machine("mill"), Invented.vise("vise"), Verdict.NO_MOUNT).done();
+    assertEquals(
+        "handle to the front, rear or left: base bolts 0.41 mm short of a slot at the left bolt",
+        text(
+            outcome,
+            List.of(),
+            List.of(miss(Orientation.FRONT), miss(Orientation.REAR), miss(Orientation.LEFT))));
+  }
+
+  private static Miss miss(Orientation turn) {
+    return new Miss(turn, "base bolts", Miss.Cause.ACROSS_SLOTS, "left", mm("0.401"));
+  }
+
+  private static Alternative other(String margin, String shortfall) {
+    Box box = new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
+    Limit limit =
+        ClearanceFixtures.limit(
+            mm(margin) + mm("6"),
+            mm("6"),
+            0,
+            "table",
+            "base",
+            Axis.Y,
+            Situation.CUTTING,
+            JawEnd.ANY,
+            box,
+            box);
+    return new Alternative(
+        Orientation.RIGHT,
+        "base bolts",
+        new Roomiest(Orientation.RIGHT, "base bolts", 0, 0, Optional.of(limit)),
+        OptionalLong.of(limit.margin()),
+        mm(shortfall));
+  }
+
+  private static String told(String chosen, Alternative other) {
+    Outcome outcome =
+        new Made(Invented.machine("mill"), Invented.vise("vise"), Verdict.FITS)
+            .limit(chosen, "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY)
+            .done();
+    return text(outcome, List.of(other), List.of());
+  }
+
+  /** Unwrapped, without the heading. */
+  private static String text(Outcome outcome, List<Alternative> others, List<Miss> misses) {
+    Explanation explanation =
+        new Explanation(
+            new Advised(outcome).done(),
+            List.of(),
+            Optional.empty(),
+            others,
+            misses,
+            Optional.empty());
+    ExplainLines lines = new ExplainLines();
+    new ExplainChoices(PeopleUnit.MM, explanation).to(lines);
+    return String.join(" ", lines.all().stream().skip(2).map(String::strip).toList());
+  }
+}

@@ -1,0 +1,260 @@
+package org.jawroom.report.matrix;
+
+import static org.jawroom.report.Invented.CALIPER;
+import static org.jawroom.report.Invented.NOT_TOLD;
+import static org.jawroom.report.Invented.known;
+import static org.jawroom.report.Invented.machine;
+import static org.jawroom.report.Invented.vise;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.List;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.Advised;
+import org.jawroom.report.Made;
+import org.jawroom.report.Opened;
+import org.jawroom.report.SampleShop;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
+import org.junit.jupiter.api.Test;
+
+class MatrixSheetTest {
+  private static final int MARGINS = MatrixSheet.FIRST_MARGIN;
+  private static final int REASONS = MARGINS + 1;
+
+  private final Machine machine = machine("mill A");
+  private final Vise vise = vise("plain");
+
+  private Sheet matrix(PeopleUnit unit, Outcome outcome) throws IOException {
+    Shop shop =
+        new Shop(Settings.DEFAULTS, List.of(outcome.machine()), List.of(outcome.vise()), List.of());
+    try (XSSFWorkbook book = Opened.open(shop, Advised.bare(List.of(outcome)), unit)) {
+      return book.getSheet(MatrixSheet.NAME);
+    }
+  }
+
+  private void assertPairing(Outcome outcome, double margin, String reason) throws IOException {
+    Sheet sheet = matrix(PeopleUnit.MM, outcome);
+    Cell number = sheet.getRow(MARGINS).getCell(1);
+    assertEquals(CellType.NUMERIC, number.getCellType());
+    assertEquals(margin, number.getNumericCellValue());
+    assertEquals(reason, sheet.getRow(REASONS).getCell(1).getStringCellValue());
+  }
+
+  private void assertSign(Outcome outcome, String sign, String reason) throws IOException {
+    Sheet sheet = matrix(PeopleUnit.MM, outcome);
+    assertEquals(sign, sheet.getRow(MARGINS).getCell(1).getStringCellValue());
+    assertEquals(reason, sheet.getRow(REASONS).getCell(1).getStringCellValue());
+  }
+
+  private Made made(Verdict verdict, String margin) {
+    return new Made(machine, vise, verdict)
+        .best(margin)
+        .limit(margin, "rear cover", "screw rear", Axis.Y, Situation.CUTTING, JawEnd.CLOSED);
+  }
+
+  @Test
+  void fits_isTheFlooredMarginAndWhatLimits() throws IOException {
+    assertPairing(
+        made(Verdict.FITS, "12.3999995").done(),
+        12.3,
+        "rear cover · screw rear, closed\n► best for this machine");
+  }
+
+  @Test
+  void fits_placedForReach_tellsTheMarginThereToo() throws IOException {
+    assertPairing(
+        made(Verdict.FITS, "6.99").best("33.075").shortfall("4.01").done(),
+        33.0,
+        "6.9 as placed: rear cover · screw rear, closed\n! reach short by 4.1\n► best for this machine");
+  }
+
+  @Test
+  void fits_inInches_isHundredthsRoundedDown() throws IOException {
+    Sheet sheet = matrix(PeopleUnit.INCH, made(Verdict.FITS, "25.3999995").done());
+    assertEquals(0.99, sheet.getRow(MARGINS).getCell(1).getNumericCellValue());
+  }
+
+  @Test
+  void fits_againstNothingListed_isHatchedAndSaysSo() throws IOException {
+    Outcome outcome = new Made(machine, vise, Verdict.FITS).at(Orientation.FRONT, "0", "0").done();
+    assertSign(outcome, "/// ○ ///", "nothing listed to hit");
+    Cell cell = matrix(PeopleUnit.MM, outcome).getRow(REASONS).getCell(1);
+    assertEquals(FillPatternType.THIN_FORWARD_DIAG, cell.getCellStyle().getFillPattern());
+  }
+
+  @Test
+  void limited_isTheMarginOverTheUsableOpening() throws IOException {
+    assertPairing(
+        made(Verdict.LIMITED, "0.05").best("-11.475").usable("76.2", "152.4").done(),
+        0.0,
+        "keep open 76.2 to 152.4\nrear cover · screw rear, closed\n► best for this machine");
+  }
+
+  @Test
+  void limited_opening_isDrawnInForPeople() throws IOException {
+    assertPairing(
+        made(Verdict.LIMITED, "1").best("-11").usable("45.31", "150.07").done(),
+        1.0,
+        "keep open 45.4 to 150\nrear cover · screw rear, closed\n► best for this machine");
+  }
+
+  @Test
+  void measure_isNegativeAndNeverBest() throws IOException {
+    assertPairing(
+        made(Verdict.MEASURE, "-0.0000005").done(),
+        -0.1,
+        "too close: measure\nrear cover · screw rear, closed");
+  }
+
+  @Test
+  void noPlace_isTheNegativeMargin() throws IOException {
+    assertPairing(
+        made(Verdict.NO_PLACE, "-20.875").done(), -20.9, "rear cover · screw rear, closed");
+  }
+
+  @Test
+  void noPlaceWhateverTheBlanks_hasNoNumber() throws IOException {
+    assertSign(
+        new Made(machine, vise, Verdict.NO_PLACE).done(),
+        "×",
+        "no place even with every blank at its best");
+  }
+
+  @Test
+  void noMount_saysThatBoltsDoNotLineUp() throws IOException {
+    assertSign(
+        new Made(machine, vise, Verdict.NO_MOUNT).load("-0.5").done(),
+        "≠",
+        "bolts don't line up\n! too heavy");
+  }
+
+  @Test
+  void unknown_namesTheBlanks() throws IOException {
+    assertSign(
+        new Made(machine, vise, Verdict.UNKNOWN).missing(Column.REAR_GAP, Column.GUARD_GAP).done(),
+        "?",
+        "unknown: rear_gap, gap of a guard");
+  }
+
+  @Test
+  void marks_areAllTold() throws IOException {
+    Vise handled = vise("handled", "150", "0", "150", known("120"), CALIPER);
+    Outcome outcome =
+        new Made(machine, handled, Verdict.FITS)
+            .best("5")
+            .limit("5", "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
+            .play("0.9", "1.0999995", "1", "1")
+            .room("0")
+            .load("-0.0001")
+            .shortestToolTooShort()
+            .done();
+    assertPairing(
+        outcome,
+        5.0,
+        "door · handle, loading\n! too heavy\n! no room over the jaws\n! shortest tool does not clear the"
+            + " bed\n! handle must be off\n! play under 2 mm in x");
+  }
+
+  @Test
+  void headings_tellSizesAndWhatWasNotLookedFor() throws IOException {
+    Machine bare =
+        machine("mill B", "", "900", "600", List.of("Head", "tool_changer"), NOT_TOLD, List.of());
+    Vise wide = vise("wide", "160", "4.01", "152.46", Dimension.NONE, NOT_TOLD);
+    Sheet sheet = matrix(PeopleUnit.MM, new Made(bare, wide, Verdict.NO_MOUNT).done());
+    assertEquals("mill B", sheet.getRow(MARGINS).getCell(0).getStringCellValue());
+    assertEquals(
+        "table 900 × 350, travel 600 × 400\nnot looked for: nozzle, sill, column, cover\n"
+            + "tolerance taken as 0",
+        sheet.getRow(REASONS).getCell(0).getStringCellValue());
+    assertEquals("wide", sheet.getRow(MARGINS - 2).getCell(1).getStringCellValue());
+    assertEquals(
+        "jaw 160\nopens 4.1 to 152.4\ntolerance taken as 0",
+        sheet.getRow(MARGINS - 1).getCell(1).getStringCellValue());
+  }
+
+  @Test
+  void best_standsOutOncePerMachine() throws IOException {
+    SampleShop sample = new SampleShop();
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
+      Sheet sheet = book.getSheet(MatrixSheet.NAME);
+      for (int m = 0; m < sample.shop.machines().size(); m++) {
+        int framed = 0;
+        int told = 0;
+        for (int v = 1; v <= sample.shop.vises().size(); v++) {
+          Cell number = sheet.getRow(MARGINS + 2 * m).getCell(v);
+          String reason = sheet.getRow(REASONS + 2 * m).getCell(v).getStringCellValue();
+          framed += number.getCellStyle().getBorderTop() == BorderStyle.THICK ? 1 : 0;
+          told += reason.endsWith("► best for this machine") ? 1 : 0;
+        }
+        assertEquals(1, framed);
+        assertEquals(1, told);
+      }
+    }
+  }
+
+  @Test
+  void links_leadToTheRowOfTheirPairing() throws IOException {
+    SampleShop sample = new SampleShop();
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
+      Sheet sheet = book.getSheet(MatrixSheet.NAME);
+      int across = sample.shop.vises().size();
+      for (int pairing = 0; pairing < sample.outcomes.size(); pairing++) {
+        Cell cell = sheet.getRow(MARGINS + 2 * (pairing / across)).getCell(1 + pairing % across);
+        CellReference target = new CellReference(cell.getHyperlink().getAddress());
+        Sheet pairings = book.getSheet(target.getSheetName());
+        String machineName = pairings.getRow(target.getRow()).getCell(0).getStringCellValue();
+        String viseName = pairings.getRow(target.getRow()).getCell(1).getStringCellValue();
+        assertEquals(sample.outcomes.get(pairing).machine().name(), machineName);
+        assertEquals(sample.outcomes.get(pairing).vise().name(), viseName);
+      }
+    }
+  }
+
+  @Test
+  void pages_breakBetweenMachinesOnly() throws IOException {
+    SampleShop sample = new SampleShop();
+    try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
+      int[] breaks = book.getSheet(MatrixSheet.NAME).getRowBreaks();
+      assertTrue(breaks.length > 0);
+      for (int last : breaks) {
+        assertEquals(0, (last - REASONS) % 2, "the page ends with a machine's reasons");
+      }
+    }
+  }
+
+  @Test
+  void paper_isLandscapeWithHeadingsRepeated() throws IOException {
+    Sheet mm = matrix(PeopleUnit.MM, made(Verdict.FITS, "1").done());
+    assertTrue(mm.getPrintSetup().getLandscape());
+    assertTrue(mm.getFitToPage());
+    assertEquals(1, mm.getPrintSetup().getFitWidth());
+    assertEquals(0, mm.getPrintSetup().getFitHeight());
+    assertEquals(PrintSetup.A4_PAPERSIZE, mm.getPrintSetup().getPaperSize());
+    assertEquals("6:7", mm.getRepeatingRows().formatAsString());
+    assertEquals("A:A", mm.getRepeatingColumns().formatAsString());
+    assertEquals(MARGINS, mm.getPaneInformation().getHorizontalSplitPosition());
+    assertEquals(1, mm.getPaneInformation().getVerticalSplitPosition());
+    Sheet inch = matrix(PeopleUnit.INCH, made(Verdict.FITS, "1").done());
+    assertEquals(PrintSetup.LETTER_PAPERSIZE, inch.getPrintSetup().getPaperSize());
+  }
+}

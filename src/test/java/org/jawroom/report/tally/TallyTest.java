@@ -1,0 +1,37 @@
+package org.jawroom.report.tally;
+
+import static org.jawroom.report.Invented.mm;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.advice.Advice;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.Made;
+import org.jawroom.report.SampleShop;
+import org.jawroom.shop.Shop;
+import org.junit.jupiter.api.Test;
+
+class TallyTest {
+  private final Shop shop = new SampleShop().shop;
+
+  /** 16.777217 mm are 33 554 434 half-nanometres, which no float of 24 bits can hold. */
+  @Test
+  void margins_ofManyDigits_areExact() {
+    Tally tally = new Tally();
+    tally.add(0, fits("16.777217"));
+    tally.add(1, fits("99999.999999"));
+    assertEquals(OptionalLong.of(mm("16.777217")), tally.leastMargin());
+    assertEquals(OptionalLong.of(mm("99999.999999")), tally.greatestMargin());
+  }
+
+  private Advice fits(String margin) {
+    return new Advice(
+        new Made(shop.machines().get(0), shop.vises().get(0), Verdict.FITS).best(margin).done(),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty());
+  }
+}

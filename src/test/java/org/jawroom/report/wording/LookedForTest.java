@@ -1,0 +1,59 @@
+package org.jawroom.report.wording;
+
+import static org.jawroom.report.Invented.CALIPER;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
+import org.jawroom.report.Invented;
+import org.jawroom.shop.Axes;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.When;
+import org.junit.jupiter.api.Test;
+
+class LookedForTest {
+
+  private static Machine machine(List<String> lookedFor, List<Guard> guards) {
+    return Invented.machine("m", "", "900", "600", lookedFor, CALIPER, guards);
+  }
+
+  @Test
+  void words_nothingSaid_namesEveryKind() {
+    assertEquals(
+        "not looked for: head, tool changer, nozzle, sill, column, cover",
+        LookedFor.words(machine(List.of(), List.of())));
+  }
+
+  @Test
+  void words_everyKindSaid_inAnyWriting() {
+    assertEquals(
+        "all usual guards looked for",
+        LookedFor.words(
+            machine(
+                List.of(" HEAD", "Tool-Changer", "nozzle", "sill", "column", "cover", "lamp"),
+                List.of())));
+  }
+
+  @Test
+  void words_aKindThatIsListed_wasLookedFor() {
+    Guard head =
+        new Guard(
+            "spindle head",
+            "head",
+            Axes.NONE,
+            When.ALWAYS,
+            Optional.empty(),
+            Dimension.NONE,
+            new Box(Interval.ALL, Interval.ALL, Interval.ALL),
+            OptionalLong.empty(),
+            OptionalLong.empty());
+    assertEquals(
+        "not looked for: tool changer, nozzle, sill, column",
+        LookedFor.words(machine(List.of("cover"), List.of(head))));
+  }
+}

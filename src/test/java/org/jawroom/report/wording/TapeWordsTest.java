@@ -1,0 +1,128 @@
+package org.jawroom.report.wording;
+
+import static org.jawroom.geometry.Length.INCH;
+import static org.jawroom.geometry.Length.MM;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.ViseDraft;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.shop.Dimension;
+import org.junit.jupiter.api.Test;
+
+/** On a table 600 by 300, so that its left edge lies at x = -300 and its front edge at y = -150. */
+class TapeWordsTest {
+  private final MachineDraft machine = new MachineDraft();
+  private final ViseDraft vise = new ViseDraft();
+
+  TapeWordsTest() {
+    machine.tableLength = 600 * MM;
+    machine.tableWidth = 300 * MM;
+    vise.baseWidth = Dimension.of(170 * MM);
+  }
+
+  @Test
+  void edges_jawsOpeningFrontToRear_takeBaseFromTheLeftAndFaceFromTheFront() {
+    List<String> expected =
+        List.of(
+            "base's left side 90.0 from the table's left edge",
+            "fixed-jaw face 225.0 from the table's front edge");
+    assertEquals(expected, tape().edges(Orientation.FRONT, -125 * MM, 75 * MM));
+    assertEquals(expected, tape().edges(Orientation.REAR, -125 * MM, 75 * MM));
+  }
+
+  @Test
+  void edges_jawsOpeningLeftToRight_takeFaceFromTheLeftAndBaseFromTheFront() {
+    List<String> expected =
+        List.of(
+            "fixed-jaw face 175.0 from the table's left edge",
+            "base's front side 140.0 from the table's front edge");
+    assertEquals(expected, tape().edges(Orientation.RIGHT, -125 * MM, 75 * MM));
+    assertEquals(expected, tape().edges(Orientation.LEFT, -125 * MM, 75 * MM));
+  }
+
+  @Test
+  void edges_overTheTablesEdge_saysBeyond() {
+    assertEquals(
+        List.of(
+            "base's left side 10.0 beyond the table's left edge",
+            "fixed-jaw face 25.0 beyond the table's front edge"),
+        tape().edges(Orientation.FRONT, -225 * MM, -175 * MM));
+  }
+
+  @Test
+  void edges_bothJawsMoving_takeTheMiddle() {
+    vise.both = true;
+    assertEquals(
+        "middle between the jaws 150.0 from the table's front edge",
+        tape().edges(Orientation.FRONT, 0, 0).get(1));
+  }
+
+  @Test
+  void edges_viseMadeOfParts_takeTheMiddleOfItsJaws() {
+    vise.simple = false;
+    assertEquals(
+        "middle of the jaws 300.0 from the table's left edge",
+        tape().edges(Orientation.FRONT, 0, 0).get(0));
+    assertEquals(
+        "middle of the jaws 150.0 from the table's front edge",
+        tape().edges(Orientation.LEFT, 0, 0).get(1));
+  }
+
+  @Test
+  void edges_inInches_areToTheNearestHundredth() {
+    machine.tableLength = 30 * INCH;
+    vise.baseWidth = Dimension.of(7 * INCH + INCH / 2);
+    TapeWords inches = new TapeWords(PeopleUnit.INCH, machine.build(), vise.build());
+    assertEquals(
+        "base's left side 11.25 from the table's left edge",
+        inches.edges(Orientation.FRONT, INCH / 250, 0).get(0));
+    assertEquals(
+        "base's left side 11.26 from the table's left edge",
+        inches.edges(Orientation.FRONT, INCH / 125, 0).get(0));
+  }
+
+  @Test
+  void of_bolts_countsSlotsFromTheFrontOrTheLeft() {
+    assertEquals("both bolts in slot 2 (of 3, counted from the front)", bolts(2, 2));
+    assertEquals(
+        "front bolt in slot 1, rear bolt in slot 3 (of 3, counted from the front)", bolts(3, 1));
+    assertEquals("bolt in slot 1 (of 3, counted from the front)", bolts(1));
+    assertEquals("all 4 bolts in slot 2 (of 3, counted from the front)", bolts(2, 2, 2, 2));
+    assertEquals(
+        "2 bolts in slot 1, 1 bolt in slot 3 (of 3, counted from the front)", bolts(1, 3, 1));
+    machine.slotDirection = Axis.Y;
+    assertEquals(
+        "left bolt in slot 1, right bolt in slot 3 (of 3, counted from the left)", bolts(1, 3));
+  }
+
+  private String bolts(Integer... slots) {
+    Recommendation place =
+        new Recommendation(
+            Orientation.FRONT,
+            0,
+            0,
+            "base bolts",
+            List.of(slots),
+            Interval.of(0, MM),
+            Optional.empty(),
+            0,
+            OptionalLong.empty(),
+            Optional.empty(),
+            OptionalLong.empty());
+    List<String> lines = tape().of(place);
+    assertEquals("handle to the front, mount: base bolts", lines.get(0));
+    return lines.get(1);
+  }
+
+  private TapeWords tape() {
+    return new TapeWords(PeopleUnit.MM, machine.build(), vise.build());
+  }
+}
