@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
@@ -44,12 +45,16 @@ final class Browser implements AutoCloseable {
   }
 
   /**
-   * Before each test, so that every one of them is counted as skipped where there is no browser.
+   * Skips the test where there is no browser; on the build server it fails. Called before each
+   * test, so that every one of them is counted.
    */
   static void assumeThere() {
     for (String program : List.of(CHROMIUM, CHROMEDRIVER)) {
-      Assumptions.assumeTrue(
-          find(program).isPresent(), "skipped: there is no " + program + " on this machine");
+      boolean there = find(program).isPresent();
+      if ("true".equals(System.getenv("CI"))) {
+        Assertions.assertTrue(there, "there is no " + program + "; see .ci/run");
+      }
+      Assumptions.assumeTrue(there, "skipped: there is no " + program + " on this machine");
     }
   }
 
