@@ -45,6 +45,8 @@ public record Foreseen(String what, long pairings, long bytes, long heap) {
   }
 
   /**
+   * The page of a shop.
+   *
    * @param bytes as {@link org.jawroom.report.page.PageFile#estimate} has it
    */
   public static Foreseen page(Shop shop, long bytes) {

@@ -57,7 +57,10 @@ public final class PreparedVise {
   }
 
   /**
-   * @param threads of the bolts that it will be held with
+   * Prepares a vise.
+   *
+   * @param riser height of the riser plate under it, half-nanometres; 0: none
+   * @param threads diameters of the bolts that may hold it
    */
   public static PreparedVise of(Vise vise, long riser, Collection<Long> threads) {
     return new PreparedVise(vise, riser, threads);

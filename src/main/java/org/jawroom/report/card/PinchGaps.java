@@ -5,7 +5,6 @@ import java.util.List;
 import org.jawroom.advice.Explanation;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
-import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.WhereWords;
@@ -17,8 +16,6 @@ record PinchGaps(PeopleUnit unit, Explanation explanation) {
 
   /** In words; empty where nothing closes that far. */
   List<String> words() {
-    Outcome outcome = explanation.advice().outcome();
-    WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
     List<Limit> closing =
         explanation.pairs().stream()
             .filter(limit -> limit.situation() == Situation.CUTTING)
