@@ -49,7 +49,7 @@ final class GuardColumns {
           ColumnSpec.optional(
                   "side",
                   WORD,
-                  "a box, told by its limits",
+                  "a box, given by its limits",
                   "If it is taped as the mill's gaps are: the side of the table on which it stands.")
               .outOf(List.of("front", "rear", "left", "right"))
               .forEveryone(),

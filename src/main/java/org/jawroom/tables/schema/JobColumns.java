@@ -16,12 +16,12 @@ final class JobColumns {
   static final List<ColumnSpec> ALL =
       List.of(
           ColumnSpec.required("job", NAME, "What to call it. No two alike."),
-          ColumnSpec.required("part_length", SIZE, "The blank along the jaws, side to side."),
-          ColumnSpec.required("part_width", SIZE, "The blank between the jaws: what is gripped."),
-          ColumnSpec.required("part_height", SIZE, "The blank's height, top to bottom."),
+          ColumnSpec.required("part_length", SIZE, "The part along the jaws, side to side."),
+          ColumnSpec.required("part_width", SIZE, "The part between the jaws: what is gripped."),
+          ColumnSpec.required("part_height", SIZE, "The part's height, top to bottom."),
           ColumnSpec.optional(
-              "grip", SIZE, "it rests on the bed", "How deep the blank sits below the jaws' tops."),
-          ColumnSpec.unknown("mass", MASS, "Of the blank.").notForEveryone(),
+              "grip", SIZE, "it rests on the bed", "How deep the part sits below the jaws' tops."),
+          ColumnSpec.unknown("mass", MASS, "Of the part before it is machined.").notForEveryone(),
           ColumnSpec.unknown(
                   "tool_length",
                   SIZE,

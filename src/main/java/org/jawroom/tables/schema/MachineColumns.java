@@ -91,7 +91,7 @@ final class MachineColumns {
           ColumnSpec.optional(
               "slot_positions",
               LENGTHS,
-              "count, pitch and first tell",
+              "count, pitch and first are used",
               "For unevenly spaced slots, instead of count, pitch and first: from the table's front edge"
                   + " (y slots: left edge) to each centre line, rising: 45; 125; 205."),
           ColumnSpec.optional(
@@ -171,7 +171,7 @@ final class MachineColumns {
               "from source, else 0",
               "How far the face of a guard may be off as measured from the slots, all readings on the way"
                   + " added."),
-          ColumnSpec.optional("source", CellKind.WORD, "not told", SourceWord.HELP)
+          ColumnSpec.optional("source", CellKind.WORD, "not stated", SourceWord.HELP)
               .outOf(SourceWord.WORDS)
               .forEveryone(),
           ColumnSpec.optional("measured", TEXT, "empty", "Who measured, and when."),

@@ -78,7 +78,7 @@ final class ViseColumns {
           ColumnSpec.optional(
               "base_length",
               SIZE,
-              "the two reaches tell",
+              "the sum of the two reaches",
               "The casting overall, screw not included; with it, one of the two reaches may stay blank."),
           ColumnSpec.unknown(
               "fixed_jaw_thickness",
@@ -144,7 +144,7 @@ final class ViseColumns {
                   "bolt_spacing",
                   SIZE,
                   "Between the centres of its two hold-down holes, across the vise (along the jaws). none:"
-                      + " it has no such pair; rows of mounts tell.")
+                      + " it has no such pair; its bolts are rows of mounts.")
               .orNone(),
           ColumnSpec.unknown(
               "bolt_u",
@@ -170,7 +170,7 @@ final class ViseColumns {
               "Whether strap clamps can hold it by a flange along its sides."),
           ColumnSpec.unknown("mass", MASS, "As it stands on the table, swivel plate and all.")
               .notForEveryone(),
-          ColumnSpec.optional("clamp_force", NUMBER, "not told", "kN, at the torque used."),
+          ColumnSpec.optional("clamp_force", NUMBER, "not stated", "kN, at the torque used."),
           ColumnSpec.optional(
               "price",
               PRICE,
@@ -182,7 +182,7 @@ final class ViseColumns {
               SIZE,
               "from source, else 0",
               "How far any end of it may be off as measured from its bolts."),
-          ColumnSpec.optional("source", WORD, "not told", SourceWord.HELP)
+          ColumnSpec.optional("source", WORD, "not stated", SourceWord.HELP)
               .outOf(SourceWord.WORDS)
               .forEveryone(),
           ColumnSpec.optional("measured", TEXT, "empty", "Who measured, and when."),
