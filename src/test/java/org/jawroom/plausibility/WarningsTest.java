@@ -1,12 +1,12 @@
-package org.jawroom.tables.check;
+package org.jawroom.plausibility;
 
-import static org.jawroom.tables.check.SampleMachine.box;
-import static org.jawroom.tables.check.SampleMachine.downFrom;
-import static org.jawroom.tables.check.SampleMachine.half;
-import static org.jawroom.tables.check.SampleMachine.mm;
-import static org.jawroom.tables.check.SampleMachine.span;
-import static org.jawroom.tables.check.SampleMachine.taped;
-import static org.jawroom.tables.check.SampleMachine.upFrom;
+import static org.jawroom.plausibility.SampleMachine.box;
+import static org.jawroom.plausibility.SampleMachine.downFrom;
+import static org.jawroom.plausibility.SampleMachine.half;
+import static org.jawroom.plausibility.SampleMachine.mm;
+import static org.jawroom.plausibility.SampleMachine.span;
+import static org.jawroom.plausibility.SampleMachine.taped;
+import static org.jawroom.plausibility.SampleMachine.upFrom;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.EnumSet;
