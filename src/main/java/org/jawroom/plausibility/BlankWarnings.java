@@ -5,14 +5,17 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.jawroom.geometry.Length;
+import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.MachineGuards;
+import org.jawroom.clearance.Setup;
+import org.jawroom.clearance.ViseParts;
+import org.jawroom.placement.bolting.BoltingBlanks;
 import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Column;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /** Blank dimensions, and the verdicts that they leave unknown. */
@@ -23,31 +26,19 @@ final class BlankWarnings {
   private BlankWarnings() {}
 
   static List<Warning> of(Machine machine, Settings settings) {
-    Set<String> deciding = new LinkedHashSet<>();
-    addIf(deciding, machine.slots().width().isBlank(), "slot_width");
-    addIf(
-        deciding, machine.slots().needsPitch() && machine.slots().pitch().isBlank(), "slot_pitch");
-    for (Side side : Side.values()) {
-      addIf(deciding, machine.gap(side).isBlank(), side.word() + "_gap");
-    }
-    List<Guard> overhead =
-        machine.guardRows().stream().filter(g -> countsFromNose(machine, g)).toList();
-    boolean sweeps =
-        settings.shortestTool().isPresent()
-            && overhead.stream().anyMatch(guard -> guard.when().countsWhileCutting());
-    boolean loads = overhead.stream().anyMatch(guard -> guard.when().countsWhileLoading());
-    addIf(deciding, machine.noseMin().isBlank() && sweeps, "nose_min");
-    addIf(deciding, machine.noseMax().isBlank() && (sweeps || loads), "nose_max");
+    List<String> deciding = deciding(machine, settings);
+    boolean hasOverhead =
+        machine.guards().stream().anyMatch(guard -> machine.movesAgainstTable(guard).z());
 
     List<Warning> warnings = new ArrayList<>();
     if (!deciding.isEmpty()) {
       warnings.add(
           Warning.machine(
               machine.name(),
-              deciding.iterator().next(),
+              deciding.get(0),
               named(deciding) + " blank: every pairing on this machine " + UNTIL));
     }
-    harmless(machine, deciding, !overhead.isEmpty(), warnings);
+    harmless(machine, deciding, hasOverhead, warnings);
     for (Guard guard : machine.guardRows()) {
       if (guard.gap().isBlank()) {
         warnings.add(
@@ -61,15 +52,26 @@ final class BlankWarnings {
     return warnings;
   }
 
-  /** Blank nose heights that make nothing unknown, but leave numbers untold. */
+  /** The blank columns of its row that bolting and guards need; whatever vise, whatever its bed. */
+  private static List<String> deciding(Machine machine, Settings settings) {
+    Blanks blanks = new Blanks();
+    BoltingBlanks.given(machine.slots(), blanks);
+    MachineGuards.of(settings, machine, Setup.PLAIN, 0, blanks);
+    return blanks.columns().stream()
+        .filter(column -> column != Column.GUARD_GAP)
+        .map(Column::column)
+        .toList();
+  }
+
+  /** Blank nose heights that make nothing unknown, but leave numbers open. */
   private static void harmless(
-      Machine machine, Set<String> deciding, boolean hasOverhead, List<Warning> warnings) {
-    List<String> untold = new ArrayList<>();
+      Machine machine, List<String> deciding, boolean hasOverhead, List<Warning> warnings) {
+    List<String> open = new ArrayList<>();
     if (machine.noseMax().isBlank()) {
-      untold.add("the room over the jaws");
+      open.add("the room over the jaws");
     }
     if (hasOverhead && (machine.noseMin().isBlank() || machine.noseMax().isBlank())) {
-      untold.add("how low the nose may come");
+      open.add("how low the nose may come");
     }
     List<String> columns = new ArrayList<>();
     addIf(columns, machine.noseMin().isBlank() && hasOverhead, "nose_min");
@@ -82,18 +84,22 @@ final class BlankWarnings {
               columns.get(0),
               named(columns)
                   + " blank: no verdict needs it, but "
-                  + String.join(" and ", untold)
+                  + String.join(" and ", open)
                   + " cannot be told"));
     }
   }
 
   static List<Warning> of(Vise vise) {
     Set<String> deciding = new LinkedHashSet<>();
-    if (vise.simple()) {
-      addBody(deciding, vise);
-    }
+    Blanks body = new Blanks();
+    ViseParts.of(vise, body);
+    body.columns().forEach(column -> deciding.add(column.column()));
     for (Mount mount : vise.mounts()) {
-      mount.bolts().forEach(bolt -> addBolt(deciding, mount, bolt));
+      for (Bolt bolt : mount.bolts()) {
+        Blanks blanks = new Blanks();
+        BoltingBlanks.given(mount, bolt, blanks);
+        blanks.columns().forEach(column -> deciding.add(named(column, mount)));
+      }
     }
     if (deciding.isEmpty()) {
       return List.of();
@@ -105,45 +111,10 @@ final class BlankWarnings {
             named(deciding) + " blank: every pairing of this vise " + UNTIL));
   }
 
-  private static void addBody(Set<String> deciding, Vise vise) {
-    addIf(deciding, vise.base().width().isBlank(), "base_width");
-    addIf(deciding, vise.base().rearReach().isBlank(), "rear_reach");
-    addIf(deciding, vise.base().frontReach().isBlank(), "front_reach");
-    addIf(
-        deciding,
-        !vise.jaws().both() && vise.jaws().fixedThickness().isBlank(),
-        "fixed_jaw_thickness");
-    addIf(deciding, vise.jaws().movingThickness().isBlank(), "moving_jaw_thickness");
-    addIf(deciding, vise.screw().rear().closed().isBlank(), "rear_projection_closed");
-    addIf(deciding, vise.screw().rear().open().isBlank(), "rear_projection_open");
-    addIf(deciding, vise.screw().front().closed().isBlank(), "front_projection_closed");
-    addIf(deciding, vise.screw().front().open().isBlank(), "front_projection_open");
-    boolean hasScrew = !vise.screw().rear().isNone() || !vise.screw().front().isNone();
-    Dimension radius = vise.handle().radius();
-    boolean hasHandle = !radius.isNone();
-    addIf(deciding, (hasScrew || hasHandle) && vise.screw().height().isBlank(), "screw_height");
-    boolean needsDiameter = hasScrew || hasHandle && !vise.handle().fullSwing();
-    addIf(deciding, needsDiameter && vise.screw().diameter().isBlank(), "screw_diameter");
-    addIf(deciding, radius.isBlank(), "handle_radius");
-    addIf(deciding, hasHandle && vise.handle().depth().isBlank(), "handle_depth");
-  }
-
-  private static void addBolt(Set<String> deciding, Mount mount, Bolt bolt) {
-    addIf(deciding, bolt.v().isBlank(), "bolt_spacing");
-    addIf(deciding, bolt.u().isBlank(), "bolt_u");
-    addIf(
-        deciding,
-        bolt.holeU().isBlank(),
-        mount.own() ? "bolt_hole_u" : "hole_u of " + mount.name());
-    addIf(
-        deciding,
-        bolt.holeV().isBlank(),
-        mount.own() ? "bolt_hole_v" : "hole_v of " + mount.name());
-  }
-
-  private static boolean countsFromNose(Machine machine, Guard guard) {
-    return guard.carriedBy().z() != machine.tableMoves().z()
-        && (Length.isBounded(guard.limits().z().lo()) || Length.isBounded(guard.limits().z().hi()));
+  /** A column of {@code mounts} with the mount that it belongs to, any other by itself. */
+  private static String named(Column column, Mount mount) {
+    boolean ofMounts = column == Column.HOLE_U || column == Column.HOLE_V;
+    return ofMounts ? column.column() + " of " + mount.name() : column.column();
   }
 
   private static void addIf(Collection<String> columns, boolean condition, String column) {

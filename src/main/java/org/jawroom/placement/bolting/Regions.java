@@ -14,7 +14,6 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Strips;
 import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Column;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Slots;
@@ -89,16 +88,9 @@ public final class Regions {
       return true;
     }
     Mount mount = vise.vise().mounts().get(index);
-    boolean complete = blanks.given(slots.width(), Column.SLOT_WIDTH);
-    if (slots.needsPitch()) {
-      complete &= blanks.given(slots.pitch(), Column.SLOT_PITCH);
-    }
+    boolean complete = BoltingBlanks.given(slots, blanks);
     for (Bolt bolt : mount.bolts()) {
-      complete &=
-          blanks.given(bolt.u(), Column.BOLT_U)
-              & blanks.given(bolt.v(), Column.BOLT_SPACING)
-              & blanks.given(bolt.holeU(), mount.own() ? Column.BOLT_HOLE_U : Column.HOLE_U)
-              & blanks.given(bolt.holeV(), mount.own() ? Column.BOLT_HOLE_V : Column.HOLE_V);
+      complete &= BoltingBlanks.given(mount, bolt, blanks);
     }
     return complete;
   }
