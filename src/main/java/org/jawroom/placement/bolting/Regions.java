@@ -14,7 +14,6 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Strips;
 import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Slots;
 
@@ -112,22 +111,17 @@ public final class Regions {
 
   /** Where some of the base is over the table top, touching its edge included. */
   private Rectangle anywhere(Orientation turn) {
-    Machine table = machine.machine();
+    Rectangle top = machine.machine().top();
     return vise.base(turn)
         .map(
             base ->
                 new Rectangle(
-                    halfTable(table.tableLength()).sweptBy(base.x().negated()),
-                    halfTable(table.tableWidth()).sweptBy(base.y().negated())))
+                    top.x().sweptBy(base.x().negated()), top.y().sweptBy(base.y().negated())))
         .orElse(new Rectangle(Interval.around(0, ANYWHERE), Interval.around(0, ANYWHERE)));
   }
 
   private Optional<Strips> withinOverhang(Strips places, Orientation turn) {
     return Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), turn)
         .flatMap(places::meet);
-  }
-
-  private static Interval halfTable(long size) {
-    return Interval.around(0, size / 2);
   }
 }
