@@ -57,6 +57,8 @@ public final class PreparedVise {
   }
 
   /**
+   * A vise on a riser so high, 0 without one.
+   *
    * @param threads of the bolts that it will be held with
    */
   public static PreparedVise of(Vise vise, long riser, Collection<Long> threads) {
