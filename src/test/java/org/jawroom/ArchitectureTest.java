@@ -34,6 +34,8 @@ class ArchitectureTest {
           .definedBy("org.jawroom.clearance..")
           .layer("placement")
           .definedBy("org.jawroom.placement..")
+          .layer("plausibility")
+          .definedBy("org.jawroom.plausibility..")
           .layer("advice")
           .definedBy("org.jawroom.advice..")
           .layer("drawing")
@@ -70,12 +72,16 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("report", "app", "cli")
           .whereLayer("tables")
           .mayOnlyBeAccessedByLayers("app", "cli", "launch")
+          .whereLayer("plausibility")
+          .mayOnlyBeAccessedByLayers("app", "cli")
           .whereLayer("advice")
           .mayOnlyBeAccessedByLayers("drawing", "cell", "report", "app", "cli")
           .whereLayer("placement")
-          .mayOnlyBeAccessedByLayers("advice", "drawing", "cell", "report", "app", "cli")
+          .mayOnlyBeAccessedByLayers(
+              "plausibility", "advice", "drawing", "cell", "report", "app", "cli")
           .whereLayer("clearance")
-          .mayOnlyBeAccessedByLayers("placement", "advice", "drawing", "cell", "report");
+          .mayOnlyBeAccessedByLayers(
+              "placement", "plausibility", "advice", "drawing", "cell", "report");
 
   @ArchTest
   static final ArchRule solver_usesNothingButTheLanguage =
@@ -175,6 +181,25 @@ class ArchitectureTest {
                   "org.jawroom.advice..",
                   "org.jawroom.plan..",
                   "org.jawroom.cell.."));
+
+  @ArchTest
+  static final ArchRule plausibility_usesTheSolverAndTheLanguage =
+      classes()
+          .that(resideInAPackage("org.jawroom.plausibility.."))
+          .should()
+          .onlyDependOnClassesThat(
+              resideInAnyPackage(
+                  "java.lang..",
+                  "java.util",
+                  "java.util.function",
+                  "java.util.stream",
+                  "java.math",
+                  "org.jawroom.geometry..",
+                  "org.jawroom.standards..",
+                  "org.jawroom.shop..",
+                  "org.jawroom.clearance..",
+                  "org.jawroom.placement..",
+                  "org.jawroom.plausibility.."));
 
   @ArchTest
   static final ArchRule plan_knowsNumbersOnly =

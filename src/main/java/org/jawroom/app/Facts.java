@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.plausibility.Warning;
+import org.jawroom.plausibility.Warnings;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Note;
 import org.jawroom.tables.Reading;
-import org.jawroom.tables.check.Warning;
-import org.jawroom.tables.check.Warnings;
 
 /** What the reports tell of a run, gathered from the reading and the outcomes. */
 public final class Facts {

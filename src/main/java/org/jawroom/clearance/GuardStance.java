@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
@@ -42,6 +43,15 @@ public record GuardStance(SweptGuard swept, Rectangle middle, Optional<Interval>
                           Optional.empty())));
     }
     return stances;
+  }
+
+  /**
+   * The limits of a guard in the table's plane, every axis at mid-travel.
+   *
+   * @param guard of {@code machine}, its gap not blank
+   */
+  public static Rectangle atMidTravel(Machine machine, Guard guard) {
+    return new GuardSweep(machine, guard, Setup.PLAIN.stops()).atMidTravel();
   }
 
   private static GuardStance of(SweptGuard swept, GuardSweep sweep) {

@@ -95,10 +95,8 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
   /** The table below its top, its sides widened by the ledges. */
   private static Box table(Machine machine) {
     return new Box(
-        Interval.around(0, machine.tableLength() / 2)
-            .grown(machine.ledges().left(), machine.ledges().right()),
-        Interval.around(0, machine.tableWidth() / 2)
-            .grown(machine.ledges().front(), machine.ledges().rear()),
+        machine.top().x().grown(machine.ledges().left(), machine.ledges().right()),
+        machine.top().y().grown(machine.ledges().front(), machine.ledges().rear()),
         Interval.of(-Length.ENDLESS, 0));
   }
 }

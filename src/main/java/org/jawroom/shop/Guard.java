@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
 
 /**
  * Something beside the table that could be hit: a row of {@code guards}, or what stands behind one
@@ -96,6 +97,11 @@ public record Guard(
   /** Whether it is a row of {@code guards}, rather than a taped gap of the machine's row. */
   public boolean isRow() {
     return reading == Column.GUARD_GAP;
+  }
+
+  /** Whether it has a z limit; without one it stands at every height. */
+  public boolean hasHeight() {
+    return Length.isBounded(limits.z().lo()) || Length.isBounded(limits.z().hi());
   }
 
   /** The same guard under another name. */

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.geometry.Rectangle;
 
 /**
  * A mill, as its row of {@code machines} and its rows of {@code guards} tell it.
@@ -84,6 +84,11 @@ public record Machine(
     return travelX / 2;
   }
 
+  /** The flat top, seen from above; ledges not counted. */
+  public Rectangle top() {
+    return new Rectangle(Interval.around(0, tableLength / 2), Interval.around(0, tableWidth / 2));
+  }
+
   /** Starts a machine of that name. */
   public static MachineBuilder builder(String name) {
     return new MachineBuilder(name);
@@ -124,11 +129,10 @@ public record Machine(
    */
   public Axes movesAgainstTable(Guard guard) {
     Axes carried = guard.carriedBy();
-    Interval z = guard.limits().z();
     return new Axes(
         carried.x() != tableMoves.x(),
         carried.y() != tableMoves.y(),
-        carried.z() != tableMoves.z() && (Length.isBounded(z.lo()) || Length.isBounded(z.hi())));
+        carried.z() != tableMoves.z() && guard.hasHeight());
   }
 
   /** The same machine with another taped gap on a side. */

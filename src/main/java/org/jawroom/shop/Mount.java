@@ -21,6 +21,19 @@ public record Mount(String name, boolean own, List<Bolt> bolts) {
     }
   }
 
+  /** Whether a blank leaves the place or the size of one of its holes open. */
+  public boolean hasBlank() {
+    for (Bolt bolt : bolts) {
+      if (bolt.u().isBlank()
+          || bolt.v().isBlank()
+          || bolt.holeU().isBlank()
+          || bolt.holeV().isBlank()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The same mount under another name. */
   public Mount withName(String name) {
     return new Mount(name, own, bolts);

@@ -44,8 +44,13 @@ public record Slots(
         direction, count, width, pitch, OptionalLong.empty(), List.of(), OptionalLong.empty());
   }
 
-  /** Whether a blank pitch leaves the places of the slots open. */
+  /** Whether the places of the slots depend on the pitch. */
   public boolean needsPitch() {
     return positions.isEmpty() && count > 1;
+  }
+
+  /** Whether it is known where the slots lie: false if a blank pitch leaves it open. */
+  public boolean placesKnown() {
+    return !needsPitch() || !pitch.isBlank();
   }
 }

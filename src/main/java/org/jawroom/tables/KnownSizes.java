@@ -11,7 +11,7 @@ import org.jawroom.tables.schema.TableSpec;
 
 /**
  * Refuses lengths that no machine, vise or shop has: they come from a wrong unit. The limits are
- * wide: what merely looks odd gets a warning (tables.check.SizeWarnings). Where no source is named
+ * wide: what merely looks odd gets a warning (plausibility.SizeWarnings). Where no source is named
  * they are common practice, no source.
  */
 final class KnownSizes {

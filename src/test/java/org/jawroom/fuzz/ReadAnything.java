@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.nio.file.Path;
 import java.util.Map;
+import org.jawroom.plausibility.Warnings;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
-import org.jawroom.tables.check.Warnings;
 import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.UnreadableInput;
 

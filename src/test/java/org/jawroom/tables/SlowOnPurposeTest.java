@@ -9,7 +9,7 @@ import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.jawroom.tables.check.Warnings;
+import org.jawroom.plausibility.Warnings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -15,16 +15,24 @@ public final class Footprint {
 
   /** The base of a simple vise; empty for a vise of shape parts or where a blank leaves it open. */
   static Optional<Rectangle> base(Vise vise, Orientation turn) {
-    Base base = vise.base();
-    if (!vise.simple()
-        || !base.width().isKnown()
-        || !base.rearReach().isKnown()
-        || !base.frontReach().isKnown()) {
+    Optional<Interval> length = baseAlongU(vise);
+    if (length.isEmpty() || !vise.base().width().isKnown()) {
       return Optional.empty();
     }
-    Interval u = Interval.of(-base.rearReach().length(), base.frontReach().length());
-    Interval v = Interval.around(0, base.width().length() / 2);
+    Interval u = length.get();
+    Interval v = Interval.around(0, vise.base().width().length() / 2);
     return Optional.of(new Rectangle(turn.x(u, v), turn.y(u, v)));
+  }
+
+  /**
+   * The base of a simple vise along u, from end to end; empty for a vise of shape parts or where a
+   * blank leaves an end open. The width does not matter.
+   */
+  public static Optional<Interval> baseAlongU(Vise vise) {
+    Base base = vise.base();
+    return vise.simple() && base.rearReach().isKnown() && base.frontReach().isKnown()
+        ? Optional.of(Interval.of(-base.rearReach().length(), base.frontReach().length()))
+        : Optional.empty();
   }
 
   /** The work area: between the jaws at their widest, as wide as the jaws. */

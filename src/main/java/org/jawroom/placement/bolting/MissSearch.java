@@ -98,15 +98,7 @@ public final class MissSearch {
 
   private boolean needsBlank(Mount mount) {
     Slots slots = machine.slots();
-    return slots.width().isBlank()
-        || slots.needsPitch() && slots.pitch().isBlank()
-        || mount.bolts().stream()
-            .anyMatch(
-                bolt ->
-                    bolt.u().isBlank()
-                        || bolt.v().isBlank()
-                        || bolt.holeU().isBlank()
-                        || bolt.holeV().isBlank());
+    return slots.width().isBlank() || !slots.placesKnown() || mount.hasBlank();
   }
 
   /** Where a bolt stands among its mount's, along the axis on which they are farthest apart. */

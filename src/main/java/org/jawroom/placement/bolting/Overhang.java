@@ -6,6 +6,7 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Place;
+import org.jawroom.placement.space.Strips;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
@@ -18,7 +19,7 @@ public final class Overhang {
 
   /** The most over any edge, 0 if over none; empty where there is no {@code base} to speak of. */
   public static OptionalLong at(Machine machine, Optional<Rectangle> base, Place place) {
-    return base.map(held -> OptionalLong.of(top(machine, 0).shortfall(held, place.x(), place.y())))
+    return base.map(held -> OptionalLong.of(machine.top().shortfall(held, place.x(), place.y())))
         .orElse(OptionalLong.empty());
   }
 
@@ -50,8 +51,31 @@ public final class Overhang {
   }
 
   private static Rectangle top(Machine machine, long over) {
-    return new Rectangle(
-        Interval.around(0, machine.tableLength() / 2 + over),
-        Interval.around(0, machine.tableWidth() / 2 + over));
+    Rectangle top = machine.top();
+    return new Rectangle(top.x().grown(over, over), top.y().grown(over, over));
+  }
+
+  /**
+   * The least by which the base hangs over a table edge at the end of its length, over all of
+   * {@code places}; 0 if at one of them it hangs over neither. How far it hangs over the edges
+   * beside it does not count.
+   *
+   * @param alongU the base along u, see {@link Footprint#baseAlongU}
+   */
+  public static long leastEndwise(
+      Machine machine, Interval alongU, Orientation turn, Strips places) {
+    Interval base = turn.uSign() > 0 ? alongU : alongU.negated();
+    Interval top = machine.top().along(turn.uAxis());
+    // It rises with the distance from where the base stands centred, so that of each interval the
+    // nearest place has the least.
+    long centred = -(base.lo() + base.hi()) / 2;
+    long[] ends = places.along(turn.uAxis()).ends();
+    long least = Long.MAX_VALUE;
+    for (int i = 0; i < ends.length; i += 2) {
+      long place = Math.max(ends[i], Math.min(ends[i + 1], centred));
+      long over = Math.max(top.lo() - base.lo() - place, base.hi() + place - top.hi());
+      least = Math.min(least, Math.max(0, over));
+    }
+    return least;
   }
 }

@@ -37,10 +37,7 @@ public final class PreparedMachine {
             Interval.around(machine.spindleX(), machine.reachX()),
             Interval.around(machine.spindleY(), machine.reachY()));
     this.turns.addAll(machine.turns());
-    this.slotted =
-        machine.slots().needsPitch() && machine.slots().pitch().isBlank()
-            ? null
-            : Slotted.of(machine);
+    this.slotted = machine.slots().placesKnown() ? Slotted.of(machine) : null;
     Guards lowest = guardsOver(0);
     this.anyBed =
         settings.shortestTool().isPresent() && !lowest.all().withNose().isEmpty() ? null : lowest;

@@ -39,13 +39,13 @@ public final class PreparedVise {
     this.blankMounts = new boolean[vise.mounts().size()];
     this.narrowestHoles = new long[blankMounts.length];
     for (int i = 0; i < blankMounts.length; i++) {
-      blankMounts[i] = hasBlank(vise.mounts().get(i));
+      blankMounts[i] = vise.mounts().get(i).hasBlank();
       narrowestHoles[i] = narrowestHole(vise.mounts().get(i));
     }
     for (long thread : threads) {
       bolted.add(
           vise.mounts().stream()
-              .map(mount -> hasBlank(mount) ? body : withBolts(mount, thread))
+              .map(mount -> mount.hasBlank() ? body : withBolts(mount, thread))
               .toArray(SweptParts[]::new));
     }
     this.turns.addAll(vise.turns());
@@ -138,17 +138,5 @@ public final class PreparedVise {
       least = Math.min(least, bolt.holeV().isKnown() ? bolt.holeV().length() : least);
     }
     return least;
-  }
-
-  private static boolean hasBlank(Mount mount) {
-    for (Bolt bolt : mount.bolts()) {
-      if (bolt.u().isBlank()
-          || bolt.v().isBlank()
-          || bolt.holeU().isBlank()
-          || bolt.holeV().isBlank()) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -14,8 +14,6 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Strips;
 import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Slots;
 
@@ -89,16 +87,9 @@ public final class Regions {
       return true;
     }
     Mount mount = vise.vise().mounts().get(index);
-    boolean complete = blanks.given(slots.width(), Column.SLOT_WIDTH);
-    if (slots.needsPitch()) {
-      complete &= blanks.given(slots.pitch(), Column.SLOT_PITCH);
-    }
+    boolean complete = BoltingBlanks.given(slots, blanks);
     for (Bolt bolt : mount.bolts()) {
-      complete &=
-          blanks.given(bolt.u(), Column.BOLT_U)
-              & blanks.given(bolt.v(), Column.BOLT_SPACING)
-              & blanks.given(bolt.holeU(), mount.own() ? Column.BOLT_HOLE_U : Column.HOLE_U)
-              & blanks.given(bolt.holeV(), mount.own() ? Column.BOLT_HOLE_V : Column.HOLE_V);
+      complete &= BoltingBlanks.given(mount, bolt, blanks);
     }
     return complete;
   }
@@ -120,22 +111,17 @@ public final class Regions {
 
   /** Where some of the base is over the table top, touching its edge included. */
   private Rectangle anywhere(Orientation turn) {
-    Machine table = machine.machine();
+    Rectangle top = machine.machine().top();
     return vise.base(turn)
         .map(
             base ->
                 new Rectangle(
-                    halfTable(table.tableLength()).sweptBy(base.x().negated()),
-                    halfTable(table.tableWidth()).sweptBy(base.y().negated())))
+                    top.x().sweptBy(base.x().negated()), top.y().sweptBy(base.y().negated())))
         .orElse(new Rectangle(Interval.around(0, ANYWHERE), Interval.around(0, ANYWHERE)));
   }
 
   private Optional<Strips> withinOverhang(Strips places, Orientation turn) {
     return Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), turn)
         .flatMap(places::meet);
-  }
-
-  private static Interval halfTable(long size) {
-    return Interval.around(0, size / 2);
   }
 }

@@ -69,8 +69,13 @@ public final class Slotted {
     return centres;
   }
 
-  /** All places of the vise frame's origin at which {@code mount} holds; empty if it has none. */
-  Optional<Strips> places(Mount mount, Orientation turn, long thread) {
+  /**
+   * All places of the vise frame's origin at which {@code mount} holds; empty if it has none.
+   *
+   * @param mount without a blank
+   * @param thread d, at most as wide as any of its holes
+   */
+  public Optional<Strips> places(Mount mount, Orientation turn, long thread) {
     long lo = -Length.ENDLESS;
     long hi = Length.ENDLESS;
     IntervalSet across = null;

@@ -62,6 +62,11 @@ public final class Strips {
     return List.copyOf(all);
   }
 
+  /** Where the places lie along an axis (X or Y), whatever their other coordinate. */
+  public IntervalSet along(Axis axis) {
+    return (axis == Axis.X) == alongX ? IntervalSet.of(pLo, pHi) : strips;
+  }
+
   /** What they have in common with a rectangle; empty if they have no point in common. */
   public Optional<Strips> meet(Rectangle other) {
     Axis along = alongX ? Axis.X : Axis.Y;

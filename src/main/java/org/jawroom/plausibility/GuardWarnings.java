@@ -1,16 +1,15 @@
-package org.jawroom.tables.check;
+package org.jawroom.plausibility;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.jawroom.geometry.Interval;
+import org.jawroom.clearance.GuardStance;
 import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Rectangle;
 import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
 
 /**
  * Guards that stand in the table, and heights that may have been measured from the wrong place.
@@ -21,53 +20,41 @@ import org.jawroom.shop.Side;
  */
 final class GuardWarnings {
   private static final String UP_AND_DOWN = "Does the table or the knee go up and down here?";
+  private static final String IN_THE_TABLE =
+      "it stands in the table with the axes at mid-travel. Check the sign and from where it was measured";
 
   private GuardWarnings() {}
 
   static List<Warning> of(Machine machine) {
     List<Warning> warnings = new ArrayList<>();
-    for (Side side : Side.values()) {
-      Dimension gap = machine.gap(side);
-      if (gap.isKnown() && gap.length() + halfTravel(machine, Axes.NONE, side) < 0) {
-        warnings.add(
-            Warning.machine(
-                machine.name(), side.word() + "_gap", "is so far below 0 that " + IN_THE_TABLE));
+    for (Guard guard : machine.guards()) {
+      if (standsInTable(machine, guard)) {
+        warnings.add(inTable(machine, guard));
       }
-    }
-    for (Guard guard : machine.guardRows()) {
-      standsInTable(machine, guard).ifPresent(warnings::add);
       headThatStays(machine, guard).ifPresent(warnings::add);
     }
     heightsFromFrame(machine).ifPresent(warnings::add);
     return warnings;
   }
 
-  private static final String IN_THE_TABLE =
-      "it stands in the table with the axes at mid-travel. Check the sign and from where it was measured";
-
-  private static Optional<Warning> standsInTable(Machine machine, Guard guard) {
-    boolean over =
-        guard.side().isPresent()
-            ? isOverFromSide(machine, guard)
-            : overlap(guard.limits().x(), machine.tableLength())
-                && overlap(guard.limits().y(), machine.tableWidth());
-    if (!over || !reachesBelowTop(machine, guard)) {
-      return Optional.empty();
+  private static Warning inTable(Machine machine, Guard guard) {
+    if (!guard.isRow()) {
+      return Warning.machine(
+          machine.name(), guard.reading().column(), "is so far below 0 that " + IN_THE_TABLE);
     }
     String column = guard.side().isPresent() ? "gap" : "z_min";
-    return Optional.of(Warning.guard(machine.name(), guard.name(), column, IN_THE_TABLE));
+    return Warning.guard(machine.name(), guard.name(), column, IN_THE_TABLE);
   }
 
-  private static boolean isOverFromSide(Machine machine, Guard guard) {
-    Side side = guard.side().orElseThrow();
-    boolean ahead = side == Side.FRONT || side == Side.REAR;
-    boolean beside =
-        ahead
-            ? overlap(guard.limits().x(), machine.tableLength())
-            : overlap(guard.limits().y(), machine.tableWidth());
-    return beside
-        && guard.gap().isKnown()
-        && guard.gap().length() + halfTravel(machine, guard.carriedBy(), side) < 0;
+  private static boolean standsInTable(Machine machine, Guard guard) {
+    if (guard.gap().isBlank()) {
+      return false;
+    }
+    Rectangle plan = GuardStance.atMidTravel(machine, guard);
+    Rectangle top = machine.top();
+    return plan.x().gapTo(top.x()) < 0
+        && plan.y().gapTo(top.y()) < 0
+        && reachesBelowTop(machine, guard);
   }
 
   private static boolean reachesBelowTop(Machine machine, Guard guard) {
@@ -75,31 +62,17 @@ final class GuardWarnings {
     if (!Length.isBounded(bottom)) {
       return true;
     }
-    if (!countsFromNose(machine, guard)) {
+    if (!machine.movesAgainstTable(guard).z()) {
       return bottom < 0;
     }
     return machine.noseMin().isKnown() && machine.noseMin().length() + bottom < 0;
   }
 
-  /** Half the travel by which a guard taped from {@code side} moves against the table, else 0. */
-  private static long halfTravel(Machine machine, Axes carriedBy, Side side) {
-    if (side == Side.LEFT || side == Side.RIGHT) {
-      return carriedBy.x() == machine.tableMoves().x() ? 0 : machine.travelX() / 2;
-    }
-    return carriedBy.y() == machine.tableMoves().y() ? 0 : machine.travelY() / 2;
-  }
-
-  private static boolean overlap(Interval limits, long tableSize) {
-    return limits.gapTo(Interval.around(0, tableSize / 2)) < 0;
-  }
-
-  private static boolean countsFromNose(Machine machine, Guard guard) {
-    return guard.carriedBy().z() != machine.tableMoves().z();
-  }
-
   private static Optional<Warning> headThatStays(Machine machine, Guard guard) {
     boolean isHead = guard.kind().strip().toLowerCase(Locale.ROOT).equals("head");
-    if (!isHead || countsFromNose(machine, guard)) {
+    // Whatever its heights: one without any is asked about, too.
+    boolean staysAtItsHeight = guard.carriedBy().z() == machine.tableMoves().z();
+    if (!isHead || !staysAtItsHeight) {
       return Optional.empty();
     }
     return Optional.of(
@@ -116,7 +89,7 @@ final class GuardWarnings {
   private static Optional<Warning> heightsFromFrame(Machine machine) {
     List<String> names =
         machine.guardRows().stream()
-            .filter(guard -> guard.carriedBy().equals(Axes.NONE) && hasHeights(guard))
+            .filter(guard -> guard.carriedBy().equals(Axes.NONE) && guard.hasHeight())
             .map(Guard::name)
             .toList();
     if (names.isEmpty()) {
@@ -133,10 +106,5 @@ final class GuardWarnings {
                 + UP_AND_DOWN
                 + " Then table_moves needs z, and they must be measured from the spindle nose";
     return Optional.of(Warning.machine(machine.name(), "table_moves", text));
-  }
-
-  private static boolean hasHeights(Guard guard) {
-    Interval z = guard.limits().z();
-    return Length.isBounded(z.lo()) || Length.isBounded(z.hi());
   }
 }

@@ -1,4 +1,4 @@
-package org.jawroom.tables.check;
+package org.jawroom.plausibility;
 
 /**
  * Something in the tables that can be true but looks wrong. It never changes a verdict.

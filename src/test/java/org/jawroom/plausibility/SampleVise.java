@@ -1,7 +1,7 @@
-package org.jawroom.tables.check;
+package org.jawroom.plausibility;
 
-import static org.jawroom.tables.check.SampleMachine.half;
-import static org.jawroom.tables.check.SampleMachine.mm;
+import static org.jawroom.plausibility.SampleMachine.half;
+import static org.jawroom.plausibility.SampleMachine.mm;
 
 import java.util.EnumSet;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.jawroom.tables.check;
+package org.jawroom.plausibility;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

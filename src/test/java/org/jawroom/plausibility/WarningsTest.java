@@ -1,22 +1,24 @@
-package org.jawroom.tables.check;
+package org.jawroom.plausibility;
 
-import static org.jawroom.tables.check.SampleMachine.box;
-import static org.jawroom.tables.check.SampleMachine.downFrom;
-import static org.jawroom.tables.check.SampleMachine.half;
-import static org.jawroom.tables.check.SampleMachine.mm;
-import static org.jawroom.tables.check.SampleMachine.span;
-import static org.jawroom.tables.check.SampleMachine.taped;
-import static org.jawroom.tables.check.SampleMachine.upFrom;
+import static org.jawroom.plausibility.SampleMachine.box;
+import static org.jawroom.plausibility.SampleMachine.downFrom;
+import static org.jawroom.plausibility.SampleMachine.half;
+import static org.jawroom.plausibility.SampleMachine.mm;
+import static org.jawroom.plausibility.SampleMachine.span;
+import static org.jawroom.plausibility.SampleMachine.taped;
+import static org.jawroom.plausibility.SampleMachine.upFrom;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.SettingsDraft;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
 import org.jawroom.shop.Handle;
 import org.jawroom.shop.Projection;
 import org.jawroom.shop.Provenance;
@@ -183,6 +185,46 @@ class WarningsTest {
     assertLine(
         "guards, mill / cover, gap: it stands in the table with the axes at mid-travel. Check the sign and"
             + " from where it was measured");
+  }
+
+  /** Travel is 600 × 400, so that a guard that moves stands half of that farther off mid-way. */
+  @Test
+  void tapedGuard_onEachSide_belowAndAtTheEdgeOfTheTable() {
+    Axes withTable = new Axes(true, true, false);
+    for (Side side : Side.values()) {
+      double half = side == Side.LEFT || side == Side.RIGHT ? 300 : 200;
+      assertEquals(0, standingIn(side, Axes.NONE, -half), side.word());
+      assertEquals(1, standingIn(side, Axes.NONE, -half - 0.001), side.word());
+      assertEquals(0, standingIn(side, withTable, 0), side.word());
+      assertEquals(1, standingIn(side, withTable, -0.001), side.word());
+    }
+  }
+
+  private int standingIn(Side side, Axes carriedBy, double gap) {
+    Guard frame = taped("rail", "other", side, mm(gap), Interval.ALL);
+    machine.guards =
+        List.of(
+            new Guard(
+                frame.name(),
+                frame.kind(),
+                carriedBy,
+                frame.when(),
+                frame.side(),
+                frame.gap(),
+                frame.limits(),
+                frame.clearance(),
+                frame.tolerance()));
+    return lines().size();
+  }
+
+  @Test
+  void tapedGuard_besideTheTable_doesNotStandInIt() {
+    Box beside = new Box(upFrom(450), Interval.ALL, Interval.ALL);
+    Guard rail = taped("rail", "other", Side.REAR, mm(-300), Interval.ALL);
+    machine.guards = List.of(rail.withLimits(beside));
+    assertEquals(List.of(), lines());
+    machine.guards = List.of(rail.withLimits(new Box(upFrom(449.999), Interval.ALL, Interval.ALL)));
+    assertEquals(1, lines().size());
   }
 
   @Test

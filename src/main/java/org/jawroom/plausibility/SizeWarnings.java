@@ -1,4 +1,4 @@
-package org.jawroom.tables.check;
+package org.jawroom.plausibility;
 
 import java.util.ArrayList;
 import java.util.List;

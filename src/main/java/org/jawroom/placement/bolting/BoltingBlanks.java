@@ -1,0 +1,30 @@
+package org.jawroom.placement.bolting;
+
+import org.jawroom.clearance.Blanks;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Slots;
+
+/** The columns that it takes to know where a mount can be bolted down. */
+public final class BoltingBlanks {
+  private BoltingBlanks() {}
+
+  /** Whether it is known how wide the slots are and where they lie; notes the columns if not. */
+  public static boolean given(Slots slots, Blanks blanks) {
+    boolean width = blanks.given(slots.width(), Column.SLOT_WIDTH);
+    return (!slots.needsPitch() || blanks.given(slots.pitch(), Column.SLOT_PITCH)) & width;
+  }
+
+  /**
+   * Whether place and size of a bolt's hole are known; notes the columns if not.
+   *
+   * @param mount the one that {@code bolt} belongs to
+   */
+  public static boolean given(Mount mount, Bolt bolt, Blanks blanks) {
+    return blanks.given(bolt.u(), Column.BOLT_U)
+        & blanks.given(bolt.v(), Column.BOLT_SPACING)
+        & blanks.given(bolt.holeU(), mount.own() ? Column.BOLT_HOLE_U : Column.HOLE_U)
+        & blanks.given(bolt.holeV(), mount.own() ? Column.BOLT_HOLE_V : Column.HOLE_V);
+  }
+}

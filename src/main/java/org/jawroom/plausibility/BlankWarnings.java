@@ -1,0 +1,129 @@
+package org.jawroom.plausibility;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.MachineGuards;
+import org.jawroom.clearance.Setup;
+import org.jawroom.clearance.ViseParts;
+import org.jawroom.placement.bolting.BoltingBlanks;
+import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Mount;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/** Blank dimensions, and the verdicts that they leave unknown. */
+final class BlankWarnings {
+  private static final String UNTIL =
+      "that is not hopeless anyway stays unknown until it is measured";
+
+  private BlankWarnings() {}
+
+  static List<Warning> of(Machine machine, Settings settings) {
+    List<String> deciding = deciding(machine, settings);
+    boolean hasOverhead =
+        machine.guards().stream().anyMatch(guard -> machine.movesAgainstTable(guard).z());
+
+    List<Warning> warnings = new ArrayList<>();
+    if (!deciding.isEmpty()) {
+      warnings.add(
+          Warning.machine(
+              machine.name(),
+              deciding.get(0),
+              named(deciding) + " blank: every pairing on this machine " + UNTIL));
+    }
+    harmless(machine, deciding, hasOverhead, warnings);
+    for (Guard guard : machine.guardRows()) {
+      if (guard.gap().isBlank()) {
+        warnings.add(
+            Warning.guard(
+                machine.name(),
+                guard.name(),
+                "gap",
+                "gap blank: every pairing on this machine " + UNTIL));
+      }
+    }
+    return warnings;
+  }
+
+  /** The blank columns of its row that bolting and guards need; whatever vise, whatever its bed. */
+  private static List<String> deciding(Machine machine, Settings settings) {
+    Blanks blanks = new Blanks();
+    BoltingBlanks.given(machine.slots(), blanks);
+    MachineGuards.of(settings, machine, Setup.PLAIN, 0, blanks);
+    return blanks.columns().stream()
+        .filter(column -> column != Column.GUARD_GAP)
+        .map(Column::column)
+        .toList();
+  }
+
+  /** Blank nose heights that make nothing unknown, but leave numbers open. */
+  private static void harmless(
+      Machine machine, List<String> deciding, boolean hasOverhead, List<Warning> warnings) {
+    List<String> open = new ArrayList<>();
+    if (machine.noseMax().isBlank()) {
+      open.add("the room over the jaws");
+    }
+    if (hasOverhead && (machine.noseMin().isBlank() || machine.noseMax().isBlank())) {
+      open.add("how low the nose may come");
+    }
+    List<String> columns = new ArrayList<>();
+    addIf(columns, machine.noseMin().isBlank() && hasOverhead, "nose_min");
+    addIf(columns, machine.noseMax().isBlank(), "nose_max");
+    columns.removeAll(deciding);
+    if (!columns.isEmpty()) {
+      warnings.add(
+          Warning.machine(
+              machine.name(),
+              columns.get(0),
+              named(columns)
+                  + " blank: no verdict needs it, but "
+                  + String.join(" and ", open)
+                  + " cannot be told"));
+    }
+  }
+
+  static List<Warning> of(Vise vise) {
+    Set<String> deciding = new LinkedHashSet<>();
+    Blanks body = new Blanks();
+    ViseParts.of(vise, body);
+    body.columns().forEach(column -> deciding.add(column.column()));
+    for (Mount mount : vise.mounts()) {
+      for (Bolt bolt : mount.bolts()) {
+        Blanks blanks = new Blanks();
+        BoltingBlanks.given(mount, bolt, blanks);
+        blanks.columns().forEach(column -> deciding.add(named(column, mount)));
+      }
+    }
+    if (deciding.isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        Warning.vise(
+            vise.name(),
+            deciding.iterator().next(),
+            named(deciding) + " blank: every pairing of this vise " + UNTIL));
+  }
+
+  /** A column of {@code mounts} with the mount that it belongs to, any other by itself. */
+  private static String named(Column column, Mount mount) {
+    boolean ofMounts = column == Column.HOLE_U || column == Column.HOLE_V;
+    return ofMounts ? column.column() + " of " + mount.name() : column.column();
+  }
+
+  private static void addIf(Collection<String> columns, boolean condition, String column) {
+    if (condition) {
+      columns.add(column);
+    }
+  }
+
+  private static String named(Collection<String> columns) {
+    return String.join(", ", columns);
+  }
+}
