@@ -9,8 +9,8 @@ import picocli.CommandLine.TypeConversionException;
 public final class PathArgument implements ITypeConverter<Path> {
   @Override
   public Path convert(String text) {
-    if (text.isEmpty()) {
-      // To Java it is the current folder; mostly a variable of a script is not set.
+    if (text.isBlank()) {
+      // To Java nothing is the current folder; mostly a variable of a script is not set.
       throw new TypeConversionException("is empty; for this folder write .");
     }
     try {

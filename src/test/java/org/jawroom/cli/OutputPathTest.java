@@ -88,13 +88,16 @@ class OutputPathTest {
   @ParameterizedTest
   @ValueSource(strings = {"matrix", "assess", "plan", "page", "draw", "card"})
   void output_thatIsEmpty_isWrongUse(String command) {
-    String[] args = args(command, TABLES, "x");
-    args[args.length - 1] = "";
-    CommandRun run = CommandRun.of(args);
-    assertEquals(2, run.status());
-    assertTrue(
-        run.err().contains("'--output'") && run.err().contains("is empty; for this folder write ."),
-        run.err());
+    for (String nothing : List.of("", " ", "\t")) {
+      String[] args = args(command, TABLES, "x");
+      args[args.length - 1] = nothing;
+      CommandRun run = CommandRun.of(args);
+      assertEquals(2, run.status());
+      assertTrue(
+          run.err().contains("'--output'")
+              && run.err().contains("is empty; for this folder write ."),
+          run.err());
+    }
   }
 
   @ParameterizedTest

@@ -46,7 +46,7 @@ public final class Lengths {
     CellText.refuseHopeless(plain);
     Matcher parts = PARTS.matcher(plain);
     if (!parts.matches()) {
-      Numerals.decimal(plain, comma);
+      Numerals.decimal(plain, "", comma);
       throw new BadCell(NOT_A_LENGTH);
     }
     if (parts.group(3) != null && parts.group(3).matches("[eE][+-]?")) {
@@ -55,7 +55,7 @@ public final class Lengths {
     Optional<BigDecimal> decimal =
         InchFractions.isFraction(parts.group(2))
             ? Optional.empty()
-            : Optional.of(decimal(parts.group(1), parts.group(2), comma));
+            : Optional.of(decimal(parts, comma));
     Unit written = unit;
     if (parts.group(3) != null) {
       written =
@@ -85,10 +85,11 @@ public final class Lengths {
   }
 
   /** The size of the number, its sign left off. */
-  private static BigDecimal decimal(String sign, String number, boolean comma) throws BadCell {
-    Optional<BigDecimal> decimal = Numerals.decimal(sign + number, comma);
+  private static BigDecimal decimal(Matcher parts, boolean comma) throws BadCell {
+    String unit = parts.group(3) == null ? "" : parts.group(3);
+    Optional<BigDecimal> decimal = Numerals.decimal(parts.group(1) + parts.group(2), unit, comma);
     if (decimal.isEmpty()) {
-      InchFractions.refuseReadings(number);
+      InchFractions.refuseReadings(parts.group(2));
       throw new BadCell(NOT_A_LENGTH);
     }
     return decimal.get().abs();

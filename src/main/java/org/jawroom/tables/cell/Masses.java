@@ -20,13 +20,14 @@ public final class Masses {
     if (!parts.matches() || parts.group(1).isEmpty()) {
       throw notAMass();
     }
-    BigDecimal number = Numerals.decimal(parts.group(1), comma).orElseThrow(Masses::notAMass);
+    String written = parts.group(2) == null ? "" : parts.group(2);
+    BigDecimal number =
+        Numerals.decimal(parts.group(1), written, comma).orElseThrow(Masses::notAMass);
     if (number.signum() < 0) {
       throw new BadCell("is below 0");
     }
-    String unit = parts.group(2) == null ? "kg" : parts.group(2).toLowerCase(Locale.ROOT);
-    return switch (unit) {
-      case "kg", "kgs" -> number;
+    return switch (written.toLowerCase(Locale.ROOT)) {
+      case "", "kg", "kgs" -> number;
       case "lb", "lbs", "lb.", "lbs." -> number.multiply(POUND);
       default -> throw new BadCell("has a unit that is not known; write kg or lb");
     };

@@ -13,7 +13,7 @@ public final class Numerals {
   private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)");
   private static final Pattern EXPONENT = Pattern.compile("[+-]?[\\d.,]+[eE][+-]?\\d+");
   private static final Pattern THOUSANDS =
-      Pattern.compile("[+]?([1-9]\\d{0,2}\\.\\d{3})(?: ?\\p{L}+\\.?)?");
+      Pattern.compile("[+]?([1-9]\\d{0,2}\\.\\d{3})(?: ?(\\p{L}+\\.?))?");
   private static final Pattern SPACED = Pattern.compile("[+-]?\\d{1,3}( \\d{3})+([.,]\\d+)?");
 
   /**
@@ -25,7 +25,7 @@ public final class Numerals {
     String plain = CellText.plain(text);
     CellText.refuseHopeless(plain);
     BigDecimal number =
-        decimal(plain, comma)
+        decimal(plain, "", comma)
             .orElseThrow(() -> new BadCell("is not a number; write digits alone, as 25 or 12.5"));
     if (number.signum() < 0) {
       throw new BadCell("is below 0");
@@ -38,7 +38,7 @@ public final class Numerals {
     String plain = CellText.plain(text);
     CellText.refuseHopeless(plain);
     BigDecimal number =
-        decimal(plain, comma)
+        decimal(plain, "", comma)
             .orElseThrow(() -> new BadCell("is not a whole number; write digits alone, as 3"));
     if (number.signum() < 0) {
       throw new BadCell("is below 0");
@@ -52,15 +52,24 @@ public final class Numerals {
     return number.intValueExact();
   }
 
-  /** The decimal that {@code plain} is; empty if it has not the look of one at all. */
-  static Optional<BigDecimal> decimal(String plain, boolean comma) throws BadCell {
+  /**
+   * The decimal that {@code plain} is; empty if it has not the look of one at all.
+   *
+   * @param unit what stands behind the number, empty if nothing does: the number that a message
+   *     says to write has it too, since without it the same number may mean another amount
+   */
+  static Optional<BigDecimal> decimal(String plain, String unit, boolean comma) throws BadCell {
     if (EXPONENT.matcher(plain).matches()) {
       throw new BadCell("has an exponent; write it out");
     }
     if (SPACED.matcher(plain).matches()) {
-      throw new BadCell("has spaces between its digits; write " + plain.replace(" ", ""));
+      throw new BadCell(
+          "has spaces between its digits; if it is one number, write "
+              + plain.replace(" ", "")
+              + behind(unit)
+              + "; of two readings, the one that leaves less room");
     }
-    refuseWrongSeparator(plain, comma ? ',' : '.', comma ? '.' : ',');
+    refuseWrongSeparator(plain, behind(unit), comma ? ',' : '.', comma ? '.' : ',');
     String point = comma ? plain.replace(',', '.') : plain;
     return DECIMAL.matcher(point).matches() ? Optional.of(new BigDecimal(point)) : Optional.empty();
   }
@@ -84,8 +93,20 @@ public final class Numerals {
         clear += "0";
       }
       throw new BadCell(
-          "could be " + plain(small, false) + " or " + bare + "; write " + bare + " or " + clear);
+          couldBe(
+              plain(small, false),
+              bare,
+              clear,
+              behind(parts.group(2) == null ? "" : parts.group(2))));
     }
+  }
+
+  private static String couldBe(String small, String bare, String clear, String unit) {
+    return "could be " + small + " or " + bare + "; write " + bare + unit + " or " + clear + unit;
+  }
+
+  private static String behind(String unit) {
+    return unit.isEmpty() ? "" : " " + unit;
   }
 
   /** Without exponent and idle zeros. */
@@ -94,7 +115,8 @@ public final class Numerals {
     return comma ? point.replace('.', ',') : point;
   }
 
-  private static void refuseWrongSeparator(String plain, char right, char wrong) throws BadCell {
+  private static void refuseWrongSeparator(String plain, String unit, char right, char wrong)
+      throws BadCell {
     if (plain.indexOf(wrong) < 0 || !plain.matches("[+-]?[\\d.,]*\\d[\\d.,]*")) {
       return;
     }
@@ -104,17 +126,20 @@ public final class Numerals {
     String swapped = plain.replace(wrong, right);
     if (plain.matches("[+-]?[1-9]\\d{0,2}" + w + "\\d{3}")) {
       String small = swapped.replaceAll("0+$", "").replaceAll(r + "$", "");
-      throw new BadCell("could be " + small + " or " + bare + "; write " + bare + " or " + small);
+      throw new BadCell(couldBe(small, bare, small, unit));
     }
     if (plain.matches("[+-]?\\d{1,3}(" + w + "\\d{3})+(" + r + "\\d*)?")
         && !plain.matches("[+-]?0.*")) {
-      throw new BadCell("has thousands separators; write " + bare);
+      throw new BadCell("has thousands separators; write " + bare + unit);
     }
     if (plain.matches("[+-]?\\d*" + w + "\\d*")) {
       throw new BadCell(
           wrong == ','
-              ? "has a decimal comma; write " + swapped + ", or set the setting decimal to comma"
-              : "has a decimal point, but the setting decimal says comma; write " + swapped);
+              ? "has a decimal comma; write "
+                  + swapped
+                  + unit
+                  + ", or set the setting decimal to comma"
+              : "has a decimal point, but the setting decimal says comma; write " + swapped + unit);
     }
     throw new BadCell("has points and commas mixed; write digits and at most one " + right);
   }

@@ -164,7 +164,8 @@ class LengthsTest {
       value = {
         "1.250 | could be 1,25 or 1250; write 1250 or 1,25",
         "1.25 | has a decimal point, but the setting decimal says comma; write 1,25",
-        "0.875 in | has a decimal point, but the setting decimal says comma; write 0,875",
+        "0.875 in | has a decimal point, but the setting decimal says comma; write 0,875 in",
+        "1.250 in | could be 1,25 or 1250; write 1250 in or 1,25 in",
         "1.250,5 | has thousands separators; write 1250,5",
       })
   void parse_pointUnderDecimalComma_isRefused(String text, String message) {
@@ -176,14 +177,17 @@ class LengthsTest {
       delimiter = '|',
       value = {
         "1,250 | could be 1.25 or 1250; write 1250 or 1.25",
-        "-1,250 mm | could be -1.25 or -1250; write -1250 or -1.25",
+        "-1,250 mm | could be -1.25 or -1250; write -1250 mm or -1.25 mm",
         "100,000 | could be 100 or 100000; write 100000 or 100",
         "1,25 | has a decimal comma; write 1.25, or set the setting decimal to comma",
         "0,125 | has a decimal comma; write 0.125, or set the setting decimal to comma",
         "1,250.5 | has thousands separators; write 1250.5",
         "1,250,000 | has thousands separators; write 1250000",
         "1.250,5 | has points and commas mixed; write digits and at most one .",
-        "1 250 | has spaces between its digits; write 1250",
+        "1,5 in | has a decimal comma; write 1.5 in, or set the setting decimal to comma",
+        "1,250.5 mm | has thousands separators; write 1250.5 mm",
+        "1 250 | has spaces between its digits; if it is one number, write 1250; of two readings, the one that leaves less room",
+        "95 100 mm | has spaces between its digits; if it is one number, write 95100 mm; of two readings, the one that leaves less room",
         "1e3 | has an exponent; write it out",
         "1E-3 | has an exponent; write it out",
         "1/0 | divides by 0",

@@ -35,7 +35,8 @@ class OtherCellsTest {
       value = {
         "5 g | has a unit that is not known; write kg or lb",
         "-5 kg | is below 0",
-        "1,250 kg | could be 1.25 or 1250; write 1250 or 1.25",
+        "1,250 kg | could be 1.25 or 1250; write 1250 kg or 1.25 kg",
+        "2,5 lb | has a decimal comma; write 2.5 lb, or set the setting decimal to comma",
         "kg | is not a mass; write a number, with kg or lb if you like, as 32 or 75 lb",
         "1/2 lb | is not a mass; write a number, with kg or lb if you like, as 32 or 75 lb",
         "none | is not allowed here; leave the cell blank if it is not known",
