@@ -9,11 +9,13 @@ import org.jawroom.shop.Base;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Vise;
 
-/** Rectangles that a vise covers in the table's plane, standing at the origin. */
+/** Rectangles that a vise covers in the table plane while standing at the origin. */
 public final class Footprint {
   private Footprint() {}
 
-  /** The base of a simple vise; empty for a vise of shape parts or where a blank leaves it open. */
+  /**
+   * The base of a simple vise; empty for a vise of shape parts or if a column it needs is blank.
+   */
   static Optional<Rectangle> base(Vise vise, Orientation turn) {
     Base base = vise.base();
     if (!vise.simple()
@@ -27,7 +29,7 @@ public final class Footprint {
     return Optional.of(new Rectangle(turn.x(u, v), turn.y(u, v)));
   }
 
-  /** The work area: between the jaws at their widest, as wide as the jaws. */
+  /** The work area: between the jaws at their widest opening, as wide as the jaws. */
   static Rectangle workArea(Vise vise, Orientation turn) {
     long widest = vise.opening().hi();
     Interval u = vise.jaws().both() ? Interval.around(0, widest / 2) : Interval.of(0, widest);
@@ -35,7 +37,7 @@ public final class Footprint {
     return new Rectangle(turn.x(u, v), turn.y(u, v));
   }
 
-  /** The work area of a job: its part between the jaws. */
+  /** The work area of a job: its workpiece between the jaws. */
   public static Rectangle part(Vise vise, Job job, Orientation turn) {
     Interval u = JobPart.across(vise, job);
     Interval v = JobPart.along(job);
