@@ -35,7 +35,8 @@ public final class MissSearch {
   }
 
   /**
-   * The misses, sorted by cause and then by shortfall; mounts that need a blank column are left out.
+   * The misses, sorted by cause and then by shortfall; mounts that need a blank column are left
+   * out.
    */
   public List<Miss> misses() {
     List<Miss> misses = new ArrayList<>();
