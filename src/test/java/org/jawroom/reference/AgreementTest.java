@@ -25,10 +25,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * The solver and the reference on the same random shops, more than 100 000 pairings each time the
- * gate is run: everything told must be the same, to the half nanometre. {@code
- * -Dagreement.seeds=50000} tries more of them, {@code -Dagreement.first=5000} others, {@code mvn
- * -Ptwins test} millions.
+ * The solver and the reference solve the same random shops, more than 100 000 pairings per run of
+ * the gate. Every reported value must agree to the half-nanometre. {@code -Dagreement.seeds=50000}
+ * tries more seeds, {@code -Dagreement.first=5000} others, {@code mvn -Ptwins test} millions.
  */
 class AgreementTest {
   private static final int PAIRINGS_IN_THE_GATE = 100_000;
@@ -36,7 +35,7 @@ class AgreementTest {
   private static final int SEEDS = Integer.getInteger("agreement.seeds", SEEDS_IN_THE_GATE);
   private static final long FIRST = Long.getLong("agreement.first", 0);
 
-  /** What each of the two told of a seed, where that differs. */
+  /** The two outcomes of a seed where they differ. */
   private record Disagreement(long seed, boolean falseFits, String expected, String actual) {}
 
   @ParameterizedTest
@@ -74,7 +73,7 @@ class AgreementTest {
     assertTrue(pairings >= PAIRINGS_IN_THE_GATE, "only " + pairings);
   }
 
-  /** A crowded shop takes the reference many times as long as another. */
+  /** For a crowded shop the reference takes many times as long. */
   static int seeds(Profile profile, int seeds) {
     return profile.isCrowded() ? Math.max(1, seeds / 8) : seeds;
   }
@@ -136,7 +135,7 @@ class AgreementTest {
     return told.toString();
   }
 
-  /** Whether the model says which edge faces the guard; where both do equally, it does not. */
+  /** Whether the model determines the edge that faces the guard; on a tie it does not. */
   private static boolean namesAnEdge(ReferenceOutcome expected) {
     return expected.recommended().flatMap(Place::limiting).flatMap(Limiting::opening).isPresent();
   }

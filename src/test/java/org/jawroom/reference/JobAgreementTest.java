@@ -28,15 +28,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * The solver and the reference on the same jobs of random shops: everything told must be the same,
- * to the half-nanometre. {@code -Dagreement.seeds=1000} tries more of them, {@code
+ * The solver and the reference solve the same jobs on random shops. Every reported value must agree
+ * to the half-nanometre. {@code -Dagreement.seeds=1000} tries more seeds, {@code
  * -Dagreement.first=5000} others.
  */
 class JobAgreementTest {
   private static final int SEEDS = Integer.getInteger("agreement.seeds", 25);
   private static final long FIRST = Long.getLong("agreement.first", 0);
 
-  /** Of a simple vise the one jaw that stands first. */
+  /** The first jaw of a simple vise. */
   private static final Set<String> JAWS = Set.of("fixed jaw", "rear jaw");
 
   @ParameterizedTest
@@ -58,7 +58,7 @@ class JobAgreementTest {
     }
   }
 
-  /** Of every pair at the place the tightest is the one told to limit it. */
+  /** The tightest of all pairs at the placement is the reported limit. */
   @Test
   void explain_randomJobs_beginsWithWhatLimitsThePlace() {
     int limited = 0;
@@ -85,7 +85,9 @@ class JobAgreementTest {
     assertTrue(limited > 0, "none is limited by anything");
   }
 
-  /** What the jaw is held against, each bolt of the mount told is held against, and no other. */
+  /**
+   * Every bolt of the reported mount, and no other, is paired with whatever the jaw is paired with.
+   */
   private static void assertBolts(Vise vise, String mount, List<Limit> pairs, String text) {
     long ofJaw = pairs.stream().filter(pair -> JAWS.contains(pair.part())).count();
     long ofBolts = pairs.stream().filter(pair -> pair.part().equals("bolts")).count();
@@ -99,7 +101,7 @@ class JobAgreementTest {
     }
   }
 
-  /** What agrees is worth something only if all of it comes up. */
+  /** Agreement is meaningful only if every case occurs. */
   @Test
   void jobs_ofAllProfiles_bringEveryVerdictAndReason() {
     Map<String, Integer> counts = new TreeMap<>();
@@ -111,7 +113,7 @@ class JobAgreementTest {
         }
       }
     }
-    // One machine cannot be left out by a job that names it; see JobPairingTest.
+    // Only one machine is present, so a job cannot exclude it; see JobPairingTest.
     Set<JobReason> reasons = EnumSet.complementOf(EnumSet.of(JobReason.MACHINE));
     for (JobReason reason : reasons) {
       assertTrue(counts.getOrDefault(reason.code(), 0) >= 5, () -> reason + " is rare: " + counts);
@@ -159,7 +161,7 @@ class JobAgreementTest {
     return told.toString();
   }
 
-  /** Whether the model says which edge faces the guard; where both do equally, it does not. */
+  /** Whether the model determines the edge that faces the guard; on a tie it does not. */
   private static boolean namesAnEdge(ReferenceJob.Answer expected) {
     return expected.place().flatMap(Place::limiting).flatMap(Limiting::opening).isPresent();
   }
