@@ -104,7 +104,7 @@ class AssessorTest {
     BetterBuy better = assessment.better();
     assertEquals(List.of("known offer"), names(better.best()));
     assertEquals(Optional.of(BetterBuy.Criterion.JOBS), better.decidedBy());
-    // Its jobs are unknown, so it may come out level in jobs; then vises decide.
+    // Its jobs are unknown, so it may tie in jobs; then vises decide.
     assertEquals(List.of("blank offer"), names(better.rivals()));
   }
 
@@ -221,7 +221,7 @@ class AssessorTest {
         .anyMatch(verdict -> verdict == JobVerdict.HELD);
   }
 
-  /** The half unknown offer with one gap told and everything else that is blank at its best. */
+  /** The half unknown offer with one gap filled in and every other blank at its best. */
   private static Machine atBest(Question question, long gap) {
     Machine told = known(mm(9999), new BigDecimal(9999));
     if (question.column() == Column.REAR_GAP) {
@@ -238,7 +238,7 @@ class AssessorTest {
     return told.withGuardRows(guards);
   }
 
-  /** Every blank gap far off, nose and load as told. */
+  /** Every blank gap far off, with the given nose and load. */
   private static Machine known(long noseMax, BigDecimal load) {
     Machine offer = machine("blank offer");
     return offer.toBuilder()

@@ -11,12 +11,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * A cell and what is asked of it in one line, for tests and their failures.
+ * A cell and its wishes in one line, for tests and their failure messages.
  *
  * <p>{@code M - 500 | V 2 1@300 | F 0/0=5,2,30 0/1=*,1,20 | J 3:0/0,1/1 1: | buy 300 | keep 0/1}:
  * machines owned, or with their price; vises as stock, with their price if for sale; fits as
- * machine/vise=margin (*: nothing can be hit), most, opening; jobs as quantity and what holds them;
- * {@code buy} alone has no budget; {@code keep} as machine/vise.
+ * machine/vise=margin (*: nothing can be hit), most, opening; jobs as quantity and the fits that
+ * hold them; {@code buy} alone has no budget; {@code keep} as machine/vise.
  */
 record CellText(CellModel cell, Wishes wishes) {
 
@@ -75,7 +75,7 @@ record CellText(CellModel cell, Wishes wishes) {
     return new CellText(new CellModel(machines, vises, fits, jobs), wishes);
   }
 
-  /** All words of a part but its name. */
+  /** All words of a section except its name. */
   private static List<String> words(String part) {
     List<String> words = new ArrayList<>(List.of(part.strip().split("\\s+")));
     words.remove(0);

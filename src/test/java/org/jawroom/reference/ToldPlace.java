@@ -8,11 +8,11 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.ReferenceOutcome.Limiting;
 import org.jawroom.reference.ReferenceOutcome.Place;
 
-/** What each of the two solvers tells of a place and of what limits it, under the same names. */
+/** Puts the values that each solver reports of a placement and its limit under common names. */
 final class ToldPlace {
   private ToldPlace() {}
 
-  /** What the reference tells. */
+  /** The values of the reference. */
   static void put(Map<String, Object> told, Place place) {
     told.put("turn", place.turn());
     told.put("mount", place.mount());
@@ -36,8 +36,9 @@ final class ToldPlace {
   }
 
   /**
-   * @param edge whether the model says which edge faces the guard; where both do equally, it does
-   *     not
+   * The values of the solver.
+   *
+   * @param edge whether the model determines the edge that faces the guard; on a tie it does not
    */
   static void put(Map<String, Object> told, Recommendation place, boolean edge) {
     told.put("turn", place.handleTo());

@@ -10,7 +10,7 @@ import org.jawroom.reference.MachineDraft;
 import org.jawroom.shop.Machine;
 import org.junit.jupiter.api.Test;
 
-/** A table of 600 × 300; over each edge 10 may hang. */
+/** A table of 600 × 300; an overhang of 10 is allowed over each edge. */
 class OverhangTest {
   private static final long OVER = 10 * MM;
 
@@ -23,7 +23,7 @@ class OverhangTest {
     assertEquals(Optional.empty(), within(620 * MM, 320 * MM + 1));
   }
 
-  /** Of a base that reaches from the vise's origin −310 and −160 on so far. */
+  /** The positions of a base of that size that begins at −310 and −160 from the vise's origin. */
   private static Optional<Rectangle> within(long length, long width) {
     MachineDraft draft = new MachineDraft();
     draft.tableLength = 600 * MM;

@@ -25,7 +25,7 @@ import org.jawroom.shop.Sides;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** What a closer look tells, against what the outcome tells, which the reference has gone over. */
+/** Compares the inspection with the outcome, which is verified against the reference elsewhere. */
 class InspectionTest {
   private static final int SEEDS = 40;
 
