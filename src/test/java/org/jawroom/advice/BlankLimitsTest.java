@@ -83,8 +83,8 @@ class BlankLimitsTest {
   }
 
   private static boolean fits(Shop shop, Machine blank, Vise vise, Side side, long gap) {
-    Machine told = blank.withGap(side, Dimension.of(gap));
-    return ReferencePairing.solve(shop.settings(), told, vise).verdict() == Verdict.FITS;
+    Machine filled = blank.withGap(side, Dimension.of(gap));
+    return ReferencePairing.solve(shop.settings(), filled, vise).verdict() == Verdict.FITS;
   }
 
   @Test

@@ -126,6 +126,14 @@ class RemedyLeastTest {
                         && remedy.guard().equals(guard)
                         && remedy.amount().orElseThrow() <= amount),
         () ->
-            kind + " " + guard + " by " + amount + " serves, told are " + remedies + "\n" + input);
+            kind
+                + " "
+                + guard
+                + " by "
+                + amount
+                + " serves, listed are "
+                + remedies
+                + "\n"
+                + input);
   }
 }

@@ -22,7 +22,7 @@ class PlannerTwinTest {
       CellText asked = RandomCells.cell(seed);
       String where = "seed " + seed + ": " + asked;
       Plan plan = Planner.plan(asked.cell(), asked.wishes());
-      assertEquals(new SimplePlanner(asked).best(), SimplePlanner.told(plan), where);
+      assertEquals(new SimplePlanner(asked).best(), SimplePlanner.asText(plan), where);
       assertTrue(plan.isProven() && plan.isUnique(), where);
       assertRemedies(asked.cell(), plan, where);
     }
@@ -57,7 +57,7 @@ class PlannerTwinTest {
       wanted.add(one.job());
       boolean buys = one.remedy() == Unheld.Remedy.BUY;
       assertTrue(one.proven(), where);
-      assertEquals(now.cheapest(wanted), buys ? now.told(one.purchases()) : "none", where);
+      assertEquals(now.cheapest(wanted), buys ? now.asText(one.purchases()) : "none", where);
       if (buys) {
         List<Purchase> all = new ArrayList<>(plan.purchases());
         all.addAll(one.purchases());

@@ -53,7 +53,7 @@ final class SimplePlanner {
         .filter(trial -> isPossible(trial, wishes.buy() && !cell.jobs().isEmpty(), wishes.buy()))
         .filter(trial -> wishes.budget().isEmpty() || cost(trial) <= wishes.budget().getAsLong())
         .max(Comparator.comparing(this::numbers, SimplePlanner::compare))
-        .map(trial -> told(trial))
+        .map(trial -> asText(trial))
         .orElseThrow();
   }
 
@@ -174,7 +174,7 @@ final class SimplePlanner {
     return 0;
   }
 
-  private String told(Trial trial) {
+  private String asText(Trial trial) {
     StringBuilder text = new StringBuilder(aims(trial).toString());
     for (int machine = 0; machine < trial.fits().size(); machine++) {
       Fit fit = trial.fits().get(machine);
@@ -216,7 +216,7 @@ final class SimplePlanner {
   }
 
   /** A list of purchases in the format of {@link #cheapest}. */
-  String told(List<Purchase> list) {
+  String asText(List<Purchase> list) {
     long[] items = new long[cell.machines().size() + cell.vises().size()];
     for (Purchase one : list) {
       int machines = cell.machines().size();
@@ -236,7 +236,7 @@ final class SimplePlanner {
   }
 
   /** A plan in the format of {@link #best}. */
-  static String told(Plan plan) {
+  static String asText(Plan plan) {
     StringBuilder text =
         new StringBuilder(
             plan.stages().stream()

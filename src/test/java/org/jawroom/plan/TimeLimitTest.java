@@ -93,11 +93,11 @@ class TimeLimitTest {
 
   @Test
   void plan_listened_tellsEveryAimInOrder() {
-    List<Aim> told = new ArrayList<>();
-    Planner.plan(ASKED.cell(), ASKED.wishes().tell(progress -> told.add(progress.aim())));
+    List<Aim> announced = new ArrayList<>();
+    Planner.plan(ASKED.cell(), ASKED.wishes().tell(progress -> announced.add(progress.aim())));
     assertEquals(
         List.of(Aim.HELD, Aim.EQUIPPED, Aim.MARGIN, Aim.SET_OUT, Aim.ORDER, Aim.REMEDY),
-        told.stream().distinct().toList());
+        announced.stream().distinct().toList());
   }
 
   @Test

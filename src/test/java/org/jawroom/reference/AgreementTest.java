@@ -86,8 +86,8 @@ class AgreementTest {
     try {
       ReferenceOutcome expected = ReferencePairing.solve(settings, machine, vise);
       Outcome actual = Pairing.solve(settings, machine, vise);
-      String one = told(expected);
-      String other = told(actual, expected);
+      String one = describe(expected);
+      String other = describe(actual, expected);
       boolean falseFits = actual.verdict() == Verdict.FITS && expected.verdict() != Verdict.FITS;
       return one.equals(other)
           ? Optional.empty()
@@ -101,38 +101,38 @@ class AgreementTest {
     return profile + " seed " + seed + "\n" + ShopCsv.text(RandomShops.shop(profile, seed));
   }
 
-  static String told(ReferenceOutcome outcome) {
-    Map<String, Object> told = new LinkedHashMap<>();
-    told.put("verdict", outcome.verdict());
-    told.put("best", outcome.bestMargin());
-    told.put("usable", outcome.usable().map(u -> List.of(u.printed().lo(), u.printed().hi())));
-    told.put("room", outcome.roomOverJaws());
-    told.put("load", outcome.loadLeft());
-    told.put("tool too short", outcome.toolTooShort());
-    told.put("missing", outcome.missing());
+  static String describe(ReferenceOutcome outcome) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("verdict", outcome.verdict());
+    values.put("best", outcome.bestMargin());
+    values.put("usable", outcome.usable().map(u -> List.of(u.printed().lo(), u.printed().hi())));
+    values.put("room", outcome.roomOverJaws());
+    values.put("load", outcome.loadLeft());
+    values.put("tool too short", outcome.toolTooShort());
+    values.put("missing", outcome.missing());
     if (outcome.recommended().isPresent()) {
       Place place = outcome.recommended().get();
-      ToldPlace.put(told, place);
-      told.put("overhang", place.overhang());
+      ToldPlace.put(values, place);
+      values.put("overhang", place.overhang());
     }
-    return told.toString();
+    return values.toString();
   }
 
-  static String told(Outcome outcome, ReferenceOutcome expected) {
-    Map<String, Object> told = new LinkedHashMap<>();
-    told.put("verdict", outcome.verdict());
-    told.put("best", outcome.bestMargin());
-    told.put("usable", outcome.usableOpening().map(u -> List.of(u.lo(), u.hi())));
-    told.put("room", outcome.roomOverJaws());
-    told.put("load", outcome.loadLeft());
-    told.put("tool too short", outcome.shortestToolTooShort());
-    told.put("missing", outcome.missing());
+  static String describe(Outcome outcome, ReferenceOutcome expected) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("verdict", outcome.verdict());
+    values.put("best", outcome.bestMargin());
+    values.put("usable", outcome.usableOpening().map(u -> List.of(u.lo(), u.hi())));
+    values.put("room", outcome.roomOverJaws());
+    values.put("load", outcome.loadLeft());
+    values.put("tool too short", outcome.shortestToolTooShort());
+    values.put("missing", outcome.missing());
     if (outcome.recommended().isPresent()) {
       Recommendation place = outcome.recommended().get();
-      ToldPlace.put(told, place, namesAnEdge(expected));
-      told.put("overhang", place.overhang());
+      ToldPlace.put(values, place, namesAnEdge(expected));
+      values.put("overhang", place.overhang());
     }
-    return told.toString();
+    return values.toString();
   }
 
   /** Whether the model determines the edge that faces the guard; on a tie it does not. */

@@ -53,7 +53,9 @@ class JobAgreementTest {
                 shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), job);
 
         assertEquals(
-            told(expected), told(outcomes.get(index), expected), () -> job.name() + " of " + text);
+            describe(expected),
+            describe(outcomes.get(index), expected),
+            () -> job.name() + " of " + text);
       }
     }
   }
@@ -69,16 +71,18 @@ class JobAgreementTest {
         Machine machine = RandomShops.machine(shop);
         Vise vise = RandomShops.vise(shop);
         for (Job job : shop.jobs()) {
-          JobExplanation told = JobPairing.explain(shop.settings(), machine, vise, job);
-          assertEquals(JobPairing.solve(shop.settings(), machine, vise, job), told.outcome(), text);
+          JobExplanation explanation = JobPairing.explain(shop.settings(), machine, vise, job);
           assertEquals(
-              told.outcome().limit(),
-              told.pairs().stream().findFirst(),
+              JobPairing.solve(shop.settings(), machine, vise, job), explanation.outcome(), text);
+          assertEquals(
+              explanation.outcome().limit(),
+              explanation.pairs().stream().findFirst(),
               () -> job.name() + " of " + text);
-          limited += told.outcome().limit().isPresent() ? 1 : 0;
-          told.outcome()
+          limited += explanation.outcome().limit().isPresent() ? 1 : 0;
+          explanation
+              .outcome()
               .place()
-              .ifPresent(place -> assertBolts(vise, place.mount(), told.pairs(), text));
+              .ifPresent(place -> assertBolts(vise, place.mount(), explanation.pairs(), text));
         }
       }
     }
@@ -131,34 +135,34 @@ class JobAgreementTest {
     }
   }
 
-  private static String told(ReferenceJob.Answer answer) {
-    Map<String, Object> told = new LinkedHashMap<>();
-    told.put("verdict", answer.verdict());
-    told.put("fails", answer.fails());
-    told.put("tool room", answer.toolRoom());
-    told.put("load room", answer.loadRoom());
-    told.put("stick-out", answer.stickOut());
-    told.put("missing", answer.missing());
+  private static String describe(ReferenceJob.Answer answer) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("verdict", answer.verdict());
+    values.put("fails", answer.fails());
+    values.put("tool room", answer.toolRoom());
+    values.put("load room", answer.loadRoom());
+    values.put("stick-out", answer.stickOut());
+    values.put("missing", answer.missing());
     if (answer.place().isPresent()) {
       Place place = answer.place().get();
-      ToldPlace.put(told, place);
+      ToldPlace.put(values, place);
     }
-    return told.toString();
+    return values.toString();
   }
 
-  private static String told(JobOutcome outcome, ReferenceJob.Answer expected) {
-    Map<String, Object> told = new LinkedHashMap<>();
-    told.put("verdict", outcome.verdict().code());
-    told.put("fails", outcome.shortfalls().stream().map(JobAgreementTest::words).toList());
-    told.put("tool room", outcome.toolRoom());
-    told.put("load room", outcome.loadRoom());
-    told.put("stick-out", outcome.shortestStickOut());
-    told.put("missing", outcome.missing());
+  private static String describe(JobOutcome outcome, ReferenceJob.Answer expected) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("verdict", outcome.verdict().code());
+    values.put("fails", outcome.shortfalls().stream().map(JobAgreementTest::words).toList());
+    values.put("tool room", outcome.toolRoom());
+    values.put("load room", outcome.loadRoom());
+    values.put("stick-out", outcome.shortestStickOut());
+    values.put("missing", outcome.missing());
     if (outcome.place().isPresent()) {
       Recommendation place = outcome.place().get();
-      ToldPlace.put(told, place, namesAnEdge(expected));
+      ToldPlace.put(values, place, namesAnEdge(expected));
     }
-    return told.toString();
+    return values.toString();
   }
 
   /** Whether the model determines the edge that faces the guard; on a tie it does not. */

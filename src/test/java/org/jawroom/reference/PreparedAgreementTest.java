@@ -38,8 +38,8 @@ class PreparedAgreementTest {
         Outcome actual = pairings.solve(i, j);
 
         assertEquals(
-            AgreementTest.told(expected),
-            AgreementTest.told(actual, expected),
+            AgreementTest.describe(expected),
+            AgreementTest.describe(actual, expected),
             () -> profile + pairing + ShopCsv.text(shop));
       }
     }
