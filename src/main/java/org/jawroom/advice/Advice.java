@@ -6,13 +6,13 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.SideBySide;
 
 /**
- * What a whole shop's reports tell of a pairing beside its outcome.
+ * What the reports of a whole shop show of a pairing besides its outcome.
  *
- * @param remedies for every verdict but {@code fits} and {@code unknown}, in the order of effort
- * @param limits for {@code unknown}: of each blank that has one, in the order of the tables
- * @param sideBySide empty for {@code unknown} and the hopeless; {@link SideBySide#NONE} where not
- *     one fits
- * @param toleranceNeeded for {@code measure}
+ * @param remedies for every verdict but {@code fits} and {@code unknown}, in order of effort
+ * @param limits for {@code unknown}: one per blank that has a limit, in table order
+ * @param sideBySide empty for {@code unknown} and for a pairing that is hopeless whatever its
+ *     blanks are; {@link SideBySide#NONE} if not even one fits
+ * @param toleranceNeeded for {@code measure} only
  */
 public record Advice(
     Outcome outcome,

@@ -18,25 +18,25 @@ import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
-/** The entries to this package. */
+/** The entry points of this package. */
 public final class Advisor {
   private Advisor() {}
 
-  /** What the reports of a shop tell of the pairing whose outcome is {@code outcome}; pure. */
+  /** The advice on the pairing whose outcome is {@code outcome}; pure. */
   public static Advice advise(Settings settings, Outcome outcome) {
     return advise(settings, outcome, plain(settings, outcome.machine(), outcome.vise()));
   }
 
   /**
-   * The same of a pairing of a shop, with its outcome.
+   * The advice on a pairing of a shop, together with its outcome.
    *
-   * @param machine the place of the machine in input order, from 0; {@code vise} likewise
+   * @param machine index of the machine in input order, from 0; {@code vise} likewise
    */
   public static Advice advise(Settings settings, ShopPairings pairings, int machine, int vise) {
     return advise(settings, pairings.solve(machine, vise), pairings.model(machine, vise));
   }
 
-  /** Everything there is to say of {@code vise} on {@code machine}; pure. */
+  /** The full explanation of {@code vise} on {@code machine}; pure. */
   public static Explanation explain(Settings settings, Machine machine, Vise vise) {
     Outcome outcome = Pairing.solve(settings, machine, vise);
     Model model = plain(settings, machine, vise);
@@ -51,14 +51,14 @@ public final class Advisor {
         inspection.map(Inspection::reachShort));
   }
 
-  /** What stands where at the recommended place; empty without one. */
+  /** The geometry of the recommended placement; empty without one. */
   public static Optional<Layout> layout(Settings settings, Outcome outcome) {
     Model model = plain(settings, outcome.machine(), outcome.vise());
     return outcome.recommended().map(model::inspect).map(Inspection::layout);
   }
 
   /**
-   * How many stand side by side, and where; {@link SideBySide#NONE} where the pairing does not fit.
+   * How many stand side by side, and where; {@link SideBySide#NONE} if the pairing does not fit.
    */
   public static SideBySide sideBySide(Settings settings, Outcome outcome) {
     return outcome.verdict() == Verdict.FITS
@@ -71,7 +71,7 @@ public final class Advisor {
     Vise vise = outcome.vise();
     boolean blank = !model.blanks().isEmpty();
     boolean fits = outcome.verdict() == Verdict.FITS;
-    // Of a pairing with a blank any number would be a guess, even where it is hopeless.
+    // With a blank, any number would be a guess, even for a hopeless pairing.
     return new Advice(
         outcome,
         fits || blank

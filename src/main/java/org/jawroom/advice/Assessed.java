@@ -9,23 +9,24 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
 /**
- * One machine beside what the shop owns: machines of status owned, itself aside, and vises of
+ * One machine compared with what the shop owns: other machines of status owned, and vises of
  * quantity 1 or more. Everything in input order.
  *
- * @param vises one for each kind of vise owned
- * @param held the jobs that it holds with some vise owned; {@code unknown}: with none, but a blank
- *     leaves it open with one; {@code barred}: that the tables do not let it run
- * @param onlyHere of {@code held} those that no owned machine holds; {@code perhapsOnlyHere} of
- *     {@code unknown}
- * @param nuts how the nuts for the owned machines' slots go with its slots; empty where its width
+ * @param vises one per kind of vise owned
+ * @param held the jobs that it holds with some owned vise; {@code unknown}: held with none, but a
+ *     blank leaves it open with at least one; {@code barred}: jobs that the tables do not allow on
+ *     it
+ * @param onlyHere the jobs of {@code held} that no owned machine holds; {@code perhapsOnlyHere}
+ *     those of {@code unknown}
+ * @param nuts how the nuts for the owned machines' slots go with its slots; empty if its slot width
  *     is blank
- * @param room none where no bolt goes into its slots, or no vise owned has a size that is known
- * @param roomAtZero the same with every blank gap as 0, which is what is sure of it if none turns
- *     out to be less; empty where no gap is blank
- * @param roomBlanks the blanks without which {@code room} is at best
- * @param stack the tallest that vise and part together may be under the given tool: nose_max less
- *     tool and required clearance; may be negative; empty where nose_max is blank
- * @param questions what to ask of its blanks
+ * @param room empty if no bolt goes into its slots, or if no owned vise has a known size
+ * @param roomAtZero the same with every blank gap as 0: the room that is certain if no gap turns
+ *     out negative; empty if no gap is blank
+ * @param roomBlanks the blanks that make {@code room} an upper bound
+ * @param stack greatest height of vise and workpiece together under the given tool: nose_max less
+ *     tool and required clearance; may be negative; empty if nose_max is blank
+ * @param questions what to ask about its blanks
  */
 public record Assessed(
     Machine machine,
@@ -55,7 +56,7 @@ public record Assessed(
     questions = List.copyOf(questions);
   }
 
-  /** The vises of that verdict on it. */
+  /** The vises with that verdict on it. */
   public List<Vise> vises(Verdict verdict) {
     return vises.stream()
         .map(Advice::outcome)
@@ -65,8 +66,7 @@ public record Assessed(
   }
 
   /**
-   * The vises of which a blank leaves open whether they fit, but not those that no answer would let
-   * fit.
+   * The vises whose fit a blank leaves open, except those that no value of a blank would let fit.
    */
   public List<Vise> mayFit() {
     return vises.stream()
@@ -77,7 +77,7 @@ public record Assessed(
         .toList();
   }
 
-  /** Vises and jobs together of which a blank leaves open whether they go. */
+  /** The number of vises and jobs that a blank leaves open. */
   public int open() {
     return vises(Verdict.UNKNOWN).size() + unknown.size();
   }

@@ -7,16 +7,15 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * Machines that might be bought beside what the shop owns.
+ * A comparison of machines that might be bought with what the shop owns.
  *
- * @param candidates those asked for, in the order asked
- * @param owned the owned machines that are not among them, each likewise beside the others
+ * @param candidates the machines asked for, in the order given
+ * @param owned the owned machines that are not among them, each compared with the others likewise
  * @param homeless the owned vises that fit on no owned machine other than those asked for, in input
  *     order
- * @param kinds how many kinds of vise are owned; {@code jobs} how many jobs there are
- * @param pattern the owned vise that reaches highest, whose height room is told for; empty if none
- *     is known
- * @param tool the longest tool, nose to tip; empty: none told
+ * @param kinds number of kinds of vise owned; {@code jobs} the number of jobs
+ * @param pattern the tallest owned vise, whose height the room refers to; empty if no size is known
+ * @param tool the longest tool, nose to tip; empty if none is known
  */
 public record Assessment(
     Settings settings,

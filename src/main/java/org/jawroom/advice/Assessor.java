@@ -21,7 +21,7 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
-/** Holds candidates against what a shop owns. */
+/** Compares candidate machines with what a shop owns. */
 public final class Assessor {
   private final Shop shop;
   private final Map<Machine, List<Advice>> advice = new LinkedHashMap<>();
@@ -57,11 +57,10 @@ public final class Assessor {
   }
 
   /**
-   * Pure.
+   * Assesses the candidates; pure.
    *
-   * @param advice one for each pairing of the shop, in any order; {@code jobs} one for each job on
-   *     each
-   * @param candidates one or more of the shop's machines; an owned one is held against the others
+   * @param advice one per pairing of the shop, in any order; {@code jobs} one per job and pairing
+   * @param candidates at least one of the shop's machines; an owned one is compared with the others
    * @param tool the longest tool, nose to tip; empty: the longest of the jobs'
    */
   public static Assessment assess(
@@ -148,7 +147,7 @@ public final class Assessor {
     return shop.jobs().stream().filter(job -> verdict(machine, job) == verdict).toList();
   }
 
-  /** With the vise that does best by it. */
+  /** The verdict with the vise that does best. */
   private JobVerdict verdict(Machine machine, Job job) {
     Set<JobVerdict> found = new TreeSet<>();
     jobs.get(machine).get(job).forEach(outcome -> found.add(outcome.verdict()));
@@ -173,12 +172,13 @@ public final class Assessor {
   }
 
   private Optional<ViseSize> pattern() {
-    // Of equal ones the first.
+    // Ties go to the first.
     return sizes.stream().min(Comparator.comparingLong(size -> -size.top()));
   }
 
   /**
-   * The least, the middle and the greatest among the vises owned, rounded up to 0.01 mm, rising.
+   * The least, the middle and the greatest value among the owned vises, rounded up to 0.01 mm,
+   * ascending, without duplicates.
    */
   private List<Long> some(ToLongFunction<ViseSize> side) {
     List<Long> all =

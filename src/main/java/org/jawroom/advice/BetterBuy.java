@@ -7,16 +7,17 @@ import java.util.Optional;
 import org.jawroom.placement.pairing.Verdict;
 
 /**
- * Which of several machines is the better buy, by counting in a fixed order, without a score.
+ * The better buy among several machines, by lexicographic comparison of counts, without a score.
  *
- * @param best one, or several that are equal in everything counted
- * @param decidedBy what told the best from the last of the others; empty for a tie
- * @param rivals those of the others that could still come out better, or equal, if everything
- *     unknown of them turned out well
+ * @param best one machine, or several that tie in everything counted
+ * @param decidedBy the criterion that separated the best from the last of the others; empty for a
+ *     tie
+ * @param rivals those of the others that could still beat or match the best if all their unknowns
+ *     turned out well
  */
 public record BetterBuy(List<Assessed> best, Optional<Criterion> decidedBy, List<Assessed> rivals) {
 
-  /** What is counted, in this order. */
+  /** The criteria in lexicographic order. */
   public enum Criterion {
     /** The most jobs that no owned machine holds. */
     JOBS,
@@ -24,7 +25,7 @@ public record BetterBuy(List<Assessed> best, Optional<Criterion> decidedBy, List
     VISES,
     /** The fewest vises and jobs left open by a blank. */
     UNKNOWN,
-    /** The lowest price; passed over where one of them has none. */
+    /** The lowest price; skipped if one of the remaining machines has none. */
     PRICE
   }
 
@@ -33,7 +34,7 @@ public record BetterBuy(List<Assessed> best, Optional<Criterion> decidedBy, List
     rivals = List.copyOf(rivals);
   }
 
-  /** Of one machine or more. */
+  /** The better buy among at least one machine. */
   static BetterBuy of(List<Assessed> machines) {
     List<Assessed> left = List.copyOf(machines);
     Optional<Criterion> decidedBy = Optional.empty();
@@ -61,7 +62,7 @@ public record BetterBuy(List<Assessed> best, Optional<Criterion> decidedBy, List
         && left.stream().anyMatch(one -> one.machine().price().isEmpty());
   }
 
-  /** The better first. */
+  /** Compares by one criterion, the better first. */
   private static Comparator<Assessed> order(Criterion criterion) {
     return switch (criterion) {
       case JOBS -> Comparator.comparingInt(one -> -one.onlyHere().size());

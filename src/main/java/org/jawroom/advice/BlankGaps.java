@@ -5,24 +5,25 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 
-/** Fills in gaps that are blank. */
+/** Replaces blank gaps by trial values. */
 final class BlankGaps {
   private BlankGaps() {}
 
-  /** Every blank gap, those of guards too, as {@code length}. */
+  /** The machine with every blank gap, those of guards included, set to {@code length}. */
   static Machine blanksAt(Machine machine, long length) {
     return machine.withEachGuard(
         guard -> guard.gap().isBlank() ? guard.withGap(Dimension.of(length)) : guard);
   }
 
-  /** Whether {@code column} is that of a gap. */
+  /** Whether {@code column} is a gap. */
   static boolean isGap(Column column) {
     return column == Column.GUARD_GAP
         || column.compareTo(Column.FRONT_GAP) >= 0 && column.compareTo(Column.RIGHT_GAP) <= 0;
   }
 
   /**
-   * One blank gap as {@code length}; {@code guard} names the guard for {@link Column#GUARD_GAP}.
+   * The machine with one blank gap set to {@code length}; {@code guard} names the guard for {@link
+   * Column#GUARD_GAP}.
    */
   static Machine at(Machine machine, Column column, String guard, long length) {
     return machine.withEachGuard(

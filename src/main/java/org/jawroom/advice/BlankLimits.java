@@ -20,9 +20,9 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * For each blank that only helps when larger (gaps) or only when smaller (reaches, widths,
- * projections, thicknesses, handle radius and depth): what it would have to be for the pairing to
- * fit, every other blank at its best.
+ * Finds, for each blank that only helps when larger (gaps) or only when smaller (reaches, widths,
+ * projections, thicknesses, handle radius and depth), the limit value at which the pairing still
+ * fits, with every other blank at its best.
  */
 final class BlankLimits {
   private static final List<Column> SMALLER_HELPS =
@@ -52,7 +52,7 @@ final class BlankLimits {
     this.missing = missing;
   }
 
-  /** In the order of {@code missing}, the blank columns of an unknown pairing. */
+  /** The limits in the order of {@code missing}, the blank columns of an unknown pairing. */
   static List<BlankLimit> of(Settings settings, Machine machine, Vise vise, List<Column> missing) {
     BlankLimits builder = new BlankLimits(settings, machine, vise, missing);
     missing.forEach(builder::add);
@@ -76,12 +76,12 @@ final class BlankLimits {
     }
   }
 
-  private void atLeast(Column column, String guard, LongFunction<Machine> told) {
+  private void atLeast(Column column, String guard, LongFunction<Machine> filled) {
     Vise best = viseAtBest();
     OptionalLong least =
         MonotoneSearch.from(
-            -Length.LARGEST, Length.LARGEST, value -> fits(told.apply(value), best));
-    boolean always = fits(told.apply(-Length.LARGEST), best);
+            -Length.LARGEST, Length.LARGEST, value -> fits(filled.apply(value), best));
+    boolean always = fits(filled.apply(-Length.LARGEST), best);
     add(column, guard, always, Relation.AT_LEAST, least);
   }
 
@@ -104,11 +104,11 @@ final class BlankLimits {
     }
   }
 
-  private boolean fits(Machine told, Vise toldVise) {
-    return Model.of(settings, told, toldVise, Setup.PLAIN).fits();
+  private boolean fits(Machine filled, Vise filledVise) {
+    return Model.of(settings, filled, filledVise, Setup.PLAIN).fits();
   }
 
-  /** Every blank that only helps when smaller as small as can be. */
+  /** The vise with every blank that only helps when smaller set to 0. */
   private Vise viseAtBest() {
     Vise best = vise;
     for (Column column : missing) {
@@ -119,34 +119,34 @@ final class BlankLimits {
     return best;
   }
 
-  private static Vise with(Vise vise, Column column, Dimension told) {
+  private static Vise with(Vise vise, Column column, Dimension filled) {
     Base base = vise.base();
     Jaws jaws = vise.jaws();
     Screw screw = vise.screw();
     Handle handle = vise.handle();
     return switch (column) {
       case BASE_WIDTH ->
-          vise.withBase(new Base(base.bedHeight(), told, base.rearReach(), base.frontReach()));
+          vise.withBase(new Base(base.bedHeight(), filled, base.rearReach(), base.frontReach()));
       case REAR_REACH ->
-          vise.withBase(new Base(base.bedHeight(), base.width(), told, base.frontReach()));
+          vise.withBase(new Base(base.bedHeight(), base.width(), filled, base.frontReach()));
       case FRONT_REACH ->
-          vise.withBase(new Base(base.bedHeight(), base.width(), base.rearReach(), told));
-      case FIXED_JAW_THICKNESS -> vise.withJaws(jaws.withThickness(told, jaws.movingThickness()));
-      case MOVING_JAW_THICKNESS -> vise.withJaws(jaws.withThickness(jaws.fixedThickness(), told));
+          vise.withBase(new Base(base.bedHeight(), base.width(), base.rearReach(), filled));
+      case FIXED_JAW_THICKNESS -> vise.withJaws(jaws.withThickness(filled, jaws.movingThickness()));
+      case MOVING_JAW_THICKNESS -> vise.withJaws(jaws.withThickness(jaws.fixedThickness(), filled));
       case REAR_PROJECTION_CLOSED ->
-          vise.withScrew(screw.withRear(new Projection(told, screw.rear().open())));
+          vise.withScrew(screw.withRear(new Projection(filled, screw.rear().open())));
       case REAR_PROJECTION_OPEN ->
-          vise.withScrew(screw.withRear(new Projection(screw.rear().closed(), told)));
+          vise.withScrew(screw.withRear(new Projection(screw.rear().closed(), filled)));
       case FRONT_PROJECTION_CLOSED ->
-          vise.withScrew(screw.withFront(new Projection(told, screw.front().open())));
+          vise.withScrew(screw.withFront(new Projection(filled, screw.front().open())));
       case FRONT_PROJECTION_OPEN ->
-          vise.withScrew(screw.withFront(new Projection(screw.front().closed(), told)));
+          vise.withScrew(screw.withFront(new Projection(screw.front().closed(), filled)));
       case HANDLE_RADIUS ->
           vise.withHandle(
-              new Handle(told, handle.depth(), handle.onWhileCutting(), handle.fullSwing()));
+              new Handle(filled, handle.depth(), handle.onWhileCutting(), handle.fullSwing()));
       case HANDLE_DEPTH ->
           vise.withHandle(
-              new Handle(handle.radius(), told, handle.onWhileCutting(), handle.fullSwing()));
+              new Handle(handle.radius(), filled, handle.onWhileCutting(), handle.fullSwing()));
       default -> throw new IllegalArgumentException(column + " has no limit");
     };
   }

@@ -1,6 +1,6 @@
 package org.jawroom.advice;
 
-/** Which way a guard is moved. */
+/** The direction in which a guard is moved. */
 public enum Direction {
   LEFT,
   RIGHT,

@@ -9,17 +9,17 @@ import org.jawroom.placement.search.Roomiest;
 import org.jawroom.shop.Sides;
 
 /**
- * Everything there is to say of one pairing.
+ * The full explanation of one pairing.
  *
- * @param advice the outcome and what would make it fit
- * @param pairs every part–guard pair at the recommended place, over its openings, from tightest to
- *     loosest; empty without such a place
- * @param roomiest the roomiest place over the same openings, where it has more margin than the
- *     recommended
- * @param others each other turn and mount that holds somewhere, in the order of preference
+ * @param advice the outcome and its remedies
+ * @param pairs every part–guard pair at the recommended placement, over its openings, in ascending
+ *     order of margin; empty without such a placement
+ * @param roomiest the roomiest placement over the same openings, if it has more margin than the
+ *     recommended one
+ * @param others each other turn and mount that holds somewhere, in order of preference
  * @param misses each turn and mount that does not hold, the nearest to holding first
- * @param reachShort at the recommended place, how far the work area sticks out of the spindle's
- *     reach on each side, 0 where it does not
+ * @param reachShort how far the work area protrudes from the spindle's reach on each side at the
+ *     recommended placement, 0 where it does not
  */
 public record Explanation(
     Advice advice,

@@ -15,15 +15,16 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 
-/** How far one guard alone must stand farther off; see {@link RemedyKind#MOVE}. */
+/** Finds how much farther off one guard alone must stand; see {@link RemedyKind#MOVE}. */
 final class GuardMoves {
   private final Machine machine;
   private final Model now;
   private final long bestMargin;
 
   /**
-   * @param now the pairing as it is
-   * @param bestMargin of it, below 0: moving a guard by less than is missing cannot serve
+   * @param now the unchanged pairing
+   * @param bestMargin its best margin, below 0; moving a guard by less than the missing amount
+   *     cannot serve
    */
   GuardMoves(Machine machine, Model now, long bestMargin) {
     this.machine = machine;
@@ -31,7 +32,7 @@ final class GuardMoves {
     this.bestMargin = bestMargin;
   }
 
-  /** In the order of guards: door, rear cover, left guard, right guard, the rows. */
+  /** The remedies in guard order: door, rear cover, left guard, right guard, the rows. */
   List<Remedy> all() {
     List<Remedy> remedies = new ArrayList<>();
     for (Guard guard : machine.guards()) {
@@ -40,7 +41,7 @@ final class GuardMoves {
     return remedies;
   }
 
-  /** Outward: the farther off it stands, the better. */
+  /** Monotone: the farther outward the guard stands, the better. */
   private Optional<Remedy> ofSide(Guard guard) {
     if (!guard.gap().isKnown() || !model(machine.without(guard)).fits()) {
       return Optional.empty();
@@ -58,7 +59,7 @@ final class GuardMoves {
             moved.apply(least.getAsLong()));
   }
 
-  /** A direction with an amount to try. */
+  /** A candidate move: a direction and an amount. */
   private record Try(Direction way, long amount) {}
 
   private Optional<Remedy> ofBox(Guard guard) {

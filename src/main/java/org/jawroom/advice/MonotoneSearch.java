@@ -4,17 +4,17 @@ import java.util.OptionalLong;
 import java.util.function.LongPredicate;
 import org.jawroom.geometry.Length;
 
-/** Searches whole multiples of 0.01 mm. */
+/** Bisects a monotone predicate over whole multiples of 0.01 mm. */
 final class MonotoneSearch {
 
-  /** Amounts are told to this grain. */
+  /** Amounts are reported in steps of 0.01 mm. */
   static final long GRAIN = Length.MM / 100;
 
   private MonotoneSearch() {}
 
   /**
-   * The least multiple above {@code lo}, up to {@code hi}, that serves; empty if not even {@code
-   * hi} does.
+   * The least multiple in ({@code lo}, {@code hi}] that serves; empty if not even the greatest
+   * does.
    *
    * @param serves false up to some amount and true from there on
    */
@@ -36,8 +36,8 @@ final class MonotoneSearch {
   }
 
   /**
-   * The greatest multiple from {@code lo} to below {@code hi} that serves; empty if not even {@code
-   * lo} does.
+   * The greatest multiple in [{@code lo}, {@code hi}) that serves; empty if not even {@code lo}
+   * does.
    *
    * @param serves true up to some amount and false from there on
    */

@@ -6,21 +6,21 @@ import java.util.TreeMap;
 import org.jawroom.shop.Machine;
 
 /**
- * How the T-nuts made for some owned machines' slots go with another machine's slots.
+ * How the T-nuts made for some owned machines' slots fit another machine's slots.
  *
- * <p>The tables tell no nuts, so the shop is taken to have those of its own slots. Only the neck is
- * judged: a nut made for a slot as wide goes; one for a wider slot does not enter; one for a
- * narrower slot enters with play and bears on that much less of the slot's lips, so it is not
- * counted as fitting. Whether its base passes the wide part of the slot, which no table tells, must
- * be tried.
+ * <p>The tables do not list nuts, so the shop is assumed to own those of its own slots. Only the
+ * neck is judged. A nut made for a slot of equal width fits. One for a wider slot does not enter.
+ * One for a narrower slot enters with play and bears on that much less of the slot's lips, so it
+ * does not count as fitting. Whether its base passes the wide part of the slot is in no table and
+ * must be tried.
  *
- * @param machines whose slots they are made for, by name, in input order
+ * @param machines names of the machines whose slots the nuts are made for, in input order
  * @param slot the width of those slots
  * @param looseBy how much narrower they are than the slot, for {@link Fit#LOOSE}; else 0
  */
 public record NutFit(List<String> machines, long slot, Fit fit, long looseBy) {
 
-  /** How a nut's neck goes with a slot. */
+  /** How the neck of a nut fits a slot. */
   public enum Fit {
     FITS("fits"),
     LOOSE("loose"),
@@ -32,7 +32,7 @@ public record NutFit(List<String> machines, long slot, Fit fit, long looseBy) {
       this.code = code;
     }
 
-    /** As {@code assess.csv} tells it. */
+    /** The code written to {@code assess.csv}. */
     public String code() {
       return code;
     }
@@ -43,7 +43,7 @@ public record NutFit(List<String> machines, long slot, Fit fit, long looseBy) {
   }
 
   /**
-   * One for each width of slot among {@code owned}, rising; empty where {@code machine}'s own is
+   * One entry per slot width among {@code owned}, ascending; empty if {@code machine}'s own is
    * blank.
    */
   static List<NutFit> of(Machine machine, List<Machine> owned) {

@@ -7,12 +7,12 @@ import java.util.OptionalLong;
 import org.jawroom.shop.Column;
 
 /**
- * What to ask the seller of a machine: one of its blanks, and from which value on the answer
- * changes.
+ * A question to the seller of a machine: one of its blanks, and the limits at which the answer
+ * matters.
  *
  * @param guard for {@link Column#GUARD_GAP} the guard whose gap it is; else empty
- * @param changes what hangs on it and has a limit, vises then jobs in input order
- * @param open the names of what hangs on it without a limit that can be told, likewise
+ * @param changes the vises, then jobs, that depend on it and have a limit, in input order
+ * @param open the names of those that depend on it without a limit that can be computed, likewise
  */
 public record Question(Column column, String guard, List<Change> changes, List<String> open) {
   public Question {
@@ -20,21 +20,22 @@ public record Question(Column column, String guard, List<Change> changes, List<S
     open = List.copyOf(open);
   }
 
-  /** Whether nothing in the shop hangs on it. */
+  /** Whether nothing in the shop depends on it. */
   public boolean isIdle() {
     return changes.isEmpty() && open.isEmpty();
   }
 
   /**
-   * A vise that fits, or a job that is held, only while the answer keeps to a limit.
+   * A vise that fits, or a job that is held, only while the answer satisfies a limit.
    *
-   * @param subject the vise's name, or the job's
+   * @param subject the name of the vise or the job
    * @param job whether it is a job
-   * @param alone whether no other blank stands in the way: else the limit is needed, but not enough
-   * @param relation how the answer must stand to the limit
-   * @param limit half-nanometres; empty for {@link Relation#ALWAYS}, {@link Relation#NEVER}, and
+   * @param alone whether no other blank is involved; otherwise the limit is necessary but not
+   *     sufficient
+   * @param relation how the answer must relate to the limit
+   * @param limit half-nanometres; empty for {@link Relation#ALWAYS}, for {@link Relation#NEVER} and
    *     for a load
-   * @param kilograms of a load
+   * @param kilograms the limit of a load
    */
   public record Change(
       String subject,

@@ -21,7 +21,7 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Side;
 
-/** Gathers what to ask of one machine's blanks. */
+/** Collects the questions about one machine's blanks. */
 final class Questions {
   private final Settings settings;
   private final Machine machine;
@@ -29,8 +29,8 @@ final class Questions {
   private final Map<Job, List<JobOutcome>> jobs;
 
   /**
-   * @param vises one for each vise on the machine
-   * @param jobs of each job the outcomes with those vises
+   * @param vises one per vise on the machine
+   * @param jobs for each job its outcomes with those vises
    */
   Questions(
       Settings settings, Machine machine, List<Advice> vises, Map<Job, List<JobOutcome>> jobs) {
@@ -40,7 +40,7 @@ final class Questions {
     this.jobs = jobs;
   }
 
-  /** One for each blank of the machine, in the order of the tables. */
+  /** One question per blank of the machine, in table order. */
   List<Question> all() {
     List<Question> questions = new ArrayList<>();
     for (Column column : Column.values()) {
@@ -94,7 +94,7 @@ final class Questions {
           if (isOpen(outcomes, column)) {
             Optional<Question.Change> change = change(job, outcomes, column, guard);
             change.ifPresentOrElse(
-                told -> changes.put("job " + job.name(), told), () -> open.add(job.name()));
+                known -> changes.put("job " + job.name(), known), () -> open.add(job.name()));
           }
         });
     return new Question(column, guard, List.copyOf(changes.values()), open);
@@ -110,12 +110,12 @@ final class Questions {
         Optional.empty());
   }
 
-  /** Several guards may share the one column of blank gaps. */
+  /** Several guards may share the single column of blank gaps. */
   private static long blankGuards(Machine machine) {
     return machine.guardRows().stream().filter(guard -> guard.gap().isBlank()).count();
   }
 
-  /** Whether no vise holds the job for certain and with one it hangs on the column. */
+  /** Whether no vise holds the job for certain, and with some vise it depends on the column. */
   private static boolean isOpen(List<JobOutcome> outcomes, Column column) {
     return outcomes.stream().noneMatch(JobOutcome::isHeld)
         && outcomes.stream().anyMatch(outcome -> hangsOn(outcome, column));
@@ -125,7 +125,7 @@ final class Questions {
     return outcome.verdict() == JobVerdict.UNKNOWN && outcome.missing().contains(column);
   }
 
-  /** With the vise that asks the least; of those first the ones that nothing else leaves open. */
+  /** The change for the least demanding vise; vises with no other blank are considered first. */
   private Optional<Question.Change> change(
       Job job, List<JobOutcome> outcomes, Column column, String guard) {
     List<JobOutcome> open =
@@ -172,13 +172,13 @@ final class Questions {
     return Optional.empty();
   }
 
-  /** Found by trying, every other blank gap as far off as can be. */
+  /** Found by bisection, with every other blank gap at its largest. */
   private Question.Change ofGap(Job job, List<JobOutcome> open, Column column, String guard) {
     LongPredicate serves =
         gap -> {
-          Machine told =
+          Machine filled =
               BlankGaps.blanksAt(BlankGaps.at(machine, column, guard, gap), Length.LARGEST);
-          return open.stream().anyMatch(outcome -> mayHold(told, outcome));
+          return open.stream().anyMatch(outcome -> mayHold(filled, outcome));
         };
     boolean alone = open.get(0).missing().size() == 1 && blankGuards(machine) <= 1;
     OptionalLong least = MonotoneSearch.from(-Length.LARGEST, Length.LARGEST, serves);
@@ -195,8 +195,8 @@ final class Questions {
         Optional.empty());
   }
 
-  private boolean mayHold(Machine told, JobOutcome outcome) {
-    return JobPairing.solve(settings, told, outcome.vise(), outcome.job()).verdict()
+  private boolean mayHold(Machine filled, JobOutcome outcome) {
+    return JobPairing.solve(settings, filled, outcome.vise(), outcome.job()).verdict()
         != JobVerdict.NOT_HELD;
   }
 

@@ -1,12 +1,12 @@
 package org.jawroom.advice;
 
-/** How an unknown dimension must stand to its limit for the pairing to fit. */
+/** How an unknown dimension must relate to its limit for the pairing to fit. */
 public enum Relation {
   AT_LEAST(">="),
   AT_MOST("<="),
-  /** It fits whatever the dimension is. */
+  /** It fits whatever the value is. */
   ALWAYS("any"),
-  /** It cannot fit whatever the dimension is. */
+  /** It cannot fit whatever the value is. */
   NEVER("never");
 
   private final String code;
@@ -15,7 +15,7 @@ public enum Relation {
     this.code = code;
   }
 
-  /** As {@code unknowns.csv} tells it. */
+  /** The code written to {@code unknowns.csv}. */
   public String code() {
     return code;
   }

@@ -18,10 +18,10 @@ import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
 
-/** The changes that would each alone make a pairing without blanks fit, in the order of effort. */
+/** Finds the single changes that make a pairing without blanks fit, in order of effort. */
 final class Remedies {
 
-  /** No riser plate is higher. */
+  /** The greatest height of a riser plate that is considered. */
   private static final long HIGHEST_RISER = 200 * Length.MM;
 
   private final Settings settings;
@@ -40,8 +40,8 @@ final class Remedies {
   /**
    * The remedies of a pairing that does not fit.
    *
-   * @param now the pairing as it is
-   * @param bestMargin below 0; empty where bolts line up nowhere
+   * @param now the unchanged pairing
+   * @param bestMargin below 0; empty if bolts line up nowhere
    */
   static List<Remedy> of(
       Settings settings, Machine machine, Vise vise, Model now, OptionalLong bestMargin) {
@@ -87,8 +87,8 @@ final class Remedies {
           vise.withHandle(
               new Handle(handle.radius(), handle.depth(), handle.onWhileCutting(), false));
       Model model = now.with(over);
-      // Over the top it matters how thick the screw is; where that is blank nothing can be
-      // promised.
+      // An upper swing depends on the screw's diameter; if that is blank, the result is not
+      // certain.
       if (model.blanks().isEmpty()) {
         addIfItFits(RemedyKind.UPPER_SWING, model);
       }

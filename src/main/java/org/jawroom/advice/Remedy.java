@@ -6,24 +6,24 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.search.Roomiest;
 
 /**
- * One change that alone makes a pairing fit.
+ * A single change that makes a pairing fit.
  *
  * @param guard the guard moved, for {@link RemedyKind#MOVE}; else empty
- * @param way which way it is moved; empty for other kinds
- * @param amount the least that serves, half-nanometres, a whole multiple of 0.01 mm; empty where
- *     the change has none
- * @param then the roomiest place after the change: its turn is the one to use for {@link
- *     RemedyKind#TURN}
+ * @param way the direction in which it is moved; empty for other kinds
+ * @param amount the least amount that serves, half-nanometres, a whole multiple of 0.01 mm; empty
+ *     if the change has none
+ * @param then the roomiest placement after the change; for {@link RemedyKind#TURN} its turn is the
+ *     one to use
  */
 public record Remedy(
     RemedyKind kind, String guard, Optional<Direction> way, OptionalLong amount, Roomiest then) {
 
-  /** As {@code remedies.csv} tells it: {@code move door}. */
+  /** The name written to {@code remedies.csv}: {@code move door}. */
   public String name() {
     return guard.isEmpty() ? kind.code() : kind.code() + " " + guard;
   }
 
-  /** The turn in which it then stands. */
+  /** The turn of the placement after the change. */
   public Orientation turn() {
     return then.handleTo();
   }

@@ -1,16 +1,17 @@
 package org.jawroom.advice;
 
 /**
- * The kinds of change that can make a pairing fit, in the order of effort in which people see them.
+ * The kinds of change that can make a pairing fit, in order of effort, which is the order in
+ * reports.
  */
 public enum RemedyKind {
   /** A handle that stays on while cutting is taken off. */
   HANDLE_OFF("handle off", false),
-  /** A handle that asks for a full turn is worked over its upper half. */
+  /** A handle that needs a full turn is worked over its upper half. */
   UPPER_SWING("upper swing", false),
   /** A turn that the vise's or the machine's turns do not allow. */
   TURN("turn", false),
-  /** While cutting, the travel is cut at the end where the table stands toward the front. */
+  /** While cutting, stops shorten the travel at the end where the table stands toward the front. */
   TRAVEL_FRONT("travel, table front", true),
   TRAVEL_BACK("travel, table back", true),
   TRAVEL_LEFT("travel, table left", true),
@@ -19,9 +20,9 @@ public enum RemedyKind {
   CLAMPS("clamps", false),
   /** A bolted riser plate under the vise. */
   RAISE("raise", true),
-  /** One guard stands farther off; its name follows. */
+  /** One guard stands farther off; its name is appended. */
   MOVE("move", true),
-  /** Less clearance is required everywhere: told last, apart, and with a caution. */
+  /** Less clearance is required everywhere; reports show it last, apart, and with a caution. */
   CLEARANCE("clearance", true);
 
   private final String code;
@@ -32,7 +33,7 @@ public enum RemedyKind {
     this.measured = measured;
   }
 
-  /** The name in {@code remedies.csv}; {@link #MOVE} goes on with the guard's name. */
+  /** The name in {@code remedies.csv}; {@link #MOVE} is followed by the guard's name. */
   public String code() {
     return code;
   }

@@ -4,19 +4,20 @@ import java.util.List;
 import org.jawroom.geometry.Orientation;
 
 /**
- * How large a vise a machine has room for, its bolts aside.
+ * The largest vise that a machine has room for, bolts excluded.
  *
- * <p>Asked of a vise that fills a rectangle, length along u by width along v, over everything it
- * sweeps at any opening: solid from the table top up, to the height that the owned vise which
- * reaches highest has while cutting, and once more as a handle from hand room over the table top
- * up, to the height that vise has while loading. The middle of the rectangle stands over the table
- * top; it may hang over the edge, but nothing of it below the top. Required clearance, hand room
- * and the machine's tolerances are kept; the vise's own tolerance is taken as 0, so it comes off
- * the figures. Blanks are left out: the figures are then at best.
+ * <p>The room is computed for a fictitious vise that fills a rectangle, length along u by width
+ * along v, over everything it sweeps at any opening. It is solid from the table top up to the
+ * height that the tallest owned vise reaches while cutting. While loading, a handle fills the same
+ * rectangle from hand room above the table top up to the height that vise reaches then. The centre
+ * of the rectangle lies over the table top; the rest may overhang the edge, but nothing reaches
+ * below the top. Required clearance, hand room and the machine's tolerances are kept. The vise's
+ * own tolerance is taken as 0 and has to be subtracted from the figures. Blanks are left out, so
+ * the figures are then upper bounds.
  *
- * @param turns those allowed that have this room: a rectangle looks the same from front and rear
- * @param longest the greatest length at each width given, {@code widest} the greatest width at each
- *     length
+ * @param turns the allowed turns with this room; a rectangle is the same from front and rear
+ * @param longest the greatest length at each given width, {@code widest} the greatest width at each
+ *     given length
  */
 public record Room(List<Orientation> turns, List<RoomLimit> longest, List<RoomLimit> widest) {
   public Room {

@@ -27,13 +27,11 @@ import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
 
-/** Finds {@link Room} by putting made-up vises to the solver. */
+/** Computes {@link Room} by solving for fictitious vises. */
 final class RoomSearch {
   private static final Interval SHUT = Interval.of(0, 0);
 
-  /**
-   * A hole of which nothing is known: the solver then lets the vise stand wherever its base may.
-   */
+  /** A hole of unknown size: the solver then lets the vise stand wherever its base may. */
   private static final Bolt ANYWHERE =
       new Bolt(Dimension.of(0), Dimension.of(0), Dimension.BLANK, Dimension.BLANK);
 
@@ -48,7 +46,7 @@ final class RoomSearch {
   }
 
   /**
-   * Along each axis that some allowed turn opens the jaws along; none where no bolt goes into the
+   * One room per axis along which some allowed turn opens the jaws; none if no bolt goes into the
    * slots.
    */
   List<Room> rooms(List<Long> widths, List<Long> lengths) {
@@ -72,7 +70,7 @@ final class RoomSearch {
     return rooms;
   }
 
-  /** The blank columns of the machine without which the figures are at best. */
+  /** The blank columns of the machine that make the figures upper bounds. */
   List<Column> blanks() {
     return machine.turns().stream()
         .findFirst()
@@ -85,7 +83,7 @@ final class RoomSearch {
         .toList();
   }
 
-  /** The same of the machine with every blank gap as 0. */
+  /** The same search with every blank gap of the machine as 0. */
   RoomSearch atZero() {
     return new RoomSearch(settings, BlankGaps.blanksAt(machine, 0), pattern);
   }
@@ -107,8 +105,8 @@ final class RoomSearch {
   }
 
   /**
-   * A vise that fills the rectangle. Its base is the point in the middle, so that it stands
-   * wherever that is over the table top.
+   * A vise that fills the rectangle. Its base is the point at the centre, so that it may stand
+   * wherever the centre is over the table top.
    */
   Vise box(Set<Orientation> turns, long length, long width) {
     Dimension none = Dimension.NONE;
@@ -138,7 +136,7 @@ final class RoomSearch {
         .build();
   }
 
-  /** Rounded up: a rectangle half a half-nanometre larger claims no more room than there is. */
+  /** Rounded up, so that an odd length never claims more room than there is. */
   private static long half(long length) {
     return (length + 1) / 2;
   }

@@ -11,17 +11,17 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Vise;
 
 /**
- * How much a vise takes over everything it sweeps at any opening, screw and handle included, bolts
- * aside.
+ * The extents of a vise over everything it sweeps at any opening, screw and handle included, bolts
+ * excluded. Half-nanometres.
  *
  * @param length along u, {@code width} along v
- * @param topCutting the highest it reaches while cutting, {@code topLoading} while loading
- * @param bedHeight over which a tool must stand
+ * @param topCutting greatest height while cutting, {@code topLoading} while loading
+ * @param bedHeight height of the bed, which a tool must clear
  */
 public record ViseSize(
     Vise vise, long length, long width, long topCutting, long topLoading, long bedHeight) {
 
-  /** Empty where a blank leaves it open, or where the vise has no parts. */
+  /** The size of a vise; empty if a blank leaves it open or if the vise has no parts. */
   static Optional<ViseSize> of(Vise vise) {
     Blanks blanks = new Blanks();
     List<Part> parts = ViseParts.of(vise, blanks);
@@ -46,7 +46,7 @@ public record ViseSize(
             vise.base().bedHeight()));
   }
 
-  /** The highest it reaches at all. */
+  /** Greatest height in either situation. */
   public long top() {
     return Math.max(topCutting, topLoading);
   }

@@ -21,17 +21,17 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * What a plan must know of one pairing.
+ * The facts that a plan needs of one pairing.
  *
- * @param sideBySide {@link SideBySide#NONE} where it does not fit
- * @param jobs every job of the cell, in its order
+ * @param sideBySide {@link SideBySide#NONE} if it does not fit
+ * @param jobs one outcome per job of the cell, in its order
  */
 public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcome> jobs) {
   public CellPairing {
     jobs = List.copyOf(jobs);
   }
 
-  /** Everything there is to know of {@code vise} on {@code machine} with {@code jobs}; pure. */
+  /** Solves {@code vise} on {@code machine} with {@code jobs}; pure. */
   public static CellPairing solve(Settings settings, Machine machine, Vise vise, List<Job> jobs) {
     Outcome outcome = Pairing.solve(settings, machine, vise);
     return new CellPairing(
@@ -47,7 +47,7 @@ public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcom
     return !tooHeavy && (stands || !held().isEmpty());
   }
 
-  /** Whether its place holds for its jobs alone. */
+  /** Whether its placement is valid for its jobs only. */
   public boolean isForItsJobsOnly() {
     return !fits() && !held().isEmpty();
   }
@@ -56,7 +56,7 @@ public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcom
     return jobs.stream().filter(JobOutcome::isHeld).toList();
   }
 
-  /** The place that its margin is that of; of a choice there always is one. */
+  /** The placement whose margin it reports; always present for a choice. */
   public Optional<Recommendation> place() {
     return isForItsJobsOnly()
         ? held().stream()
@@ -65,17 +65,17 @@ public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcom
         : outcome.recommended();
   }
 
-  /** Empty where nothing listed can be hit. */
+  /** Empty if nothing listed can be hit. */
   public OptionalLong margin() {
     return place().flatMap(Recommendation::limit).stream().mapToLong(Limit::margin).findFirst();
   }
 
-  /** The openings that hold in its place. */
+  /** The openings for which its placement holds. */
   Interval openings() {
     return place().orElseThrow().openings();
   }
 
-  /** How many stand on the table and are carried by it, at least 1. */
+  /** How many stand on the table within its load capacity, at least 1. */
   int most() {
     int stand = fits() ? Math.max(1, sideBySide.count()) : 1;
     return outcome

@@ -13,20 +13,21 @@ import org.jawroom.plan.Wishes;
 import org.jawroom.shop.Machine;
 
 /**
- * A plan with what it is a plan of.
+ * A plan together with the cell it was made for.
  *
- * @param before what stood on each machine, if the plan was to keep to it; see {@link Wishes#keep}
+ * @param before the kinds of vise on each machine that the plan was asked to keep, if any; see
+ *     {@link Wishes#keep}
  */
 public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> before) {
 
   /**
-   * What one machine gets.
+   * The assignment of one machine.
    *
-   * @param machine its place in the cell
+   * @param machine its index in the cell
    * @param given its vise; empty: none
-   * @param boughtMachine whether the machine itself is bought, {@code boughtVise} whether one vise
-   *     of it is
-   * @param cost what is bought for it, in hundredths
+   * @param boughtMachine whether the machine itself is bought, {@code boughtVise} whether one of
+   *     its vises is
+   * @param cost of the purchases for it, in hundredths
    */
   public record Row(
       int machine,
@@ -35,20 +36,21 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
       boolean boughtVise,
       long cost) {}
 
-  /** Why a machine is left without a vise. */
+  /** Why a machine gets no vise. */
   public enum Bare {
-    /** Nothing may stand on it. */
+    /** No pairing with it may be chosen. */
     NOTHING_FITS,
-    /** What may stand on it is needed elsewhere, or not in the house. */
+    /** Its possible vises are used elsewhere or not in stock. */
     NONE_LEFT,
-    /** Something may stand on it, but time ran out. */
+    /** A pairing may be chosen, but time ran out. */
     NOT_SOUGHT,
-    /** It would have to be bought, and is not. */
+    /** The machine would have to be bought, and is not. */
     NOT_BOUGHT
   }
 
   /**
-   * A row for each machine of the cell; where a kind is bought, for the last machines that have it.
+   * One row per machine of the cell. Purchases of a kind are attributed to the last machines that
+   * have it.
    */
   public List<Row> rows() {
     int[] left = of.cell().vises().stream().mapToInt(kind -> kind.stock()).toArray();
@@ -83,12 +85,16 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
     return of.shop().machines().get(row.machine());
   }
 
-  /** The pairing a machine gets; to be asked only where it gets one. */
+  /**
+   * The pairing assigned to a machine.
+   *
+   * @throws java.util.NoSuchElementException if it gets none
+   */
   public CellPairing pairing(Row row) {
     return of.at(row.given().orElseThrow().fit().pick());
   }
 
-  /** Why a machine gets none; to be asked only then. */
+  /** Why a machine gets no vise; valid only if it gets none. */
   public Bare whyBare(Row row) {
     if (machine(row).candidate()) {
       return Bare.NOT_BOUGHT;
@@ -100,7 +106,7 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
     return plan.isProven() ? Bare.NONE_LEFT : Bare.NOT_SOUGHT;
   }
 
-  /** The outcome of a job on every machine that holds it, in the order of the cell. */
+  /** The outcome of a job on every machine that holds it, in cell order. */
   public List<JobOutcome> holding(int job) {
     return plan.machines().stream()
         .map(one -> of.at(one.fit().pick()).jobs().get(job))
@@ -108,17 +114,17 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
         .toList();
   }
 
-  /** How many pieces all jobs come to. */
+  /** The total number of pieces of all jobs. */
   public long pieces() {
     return of.shop().jobs().stream().mapToLong(job -> job.quantity()).sum();
   }
 
-  /** How many of them are held. */
+  /** The number of pieces held. */
   public long heldPieces() {
     return plan.held().stream().mapToLong(job -> of.shop().jobs().get(job).quantity()).sum();
   }
 
-  /** Whether the kind on a machine is another than before; empty where there is no before. */
+  /** Whether the kind on a machine differs from before; empty without a previous state. */
   public Optional<Boolean> isChanged(Row row) {
     return before.map(
         kinds -> {
@@ -127,7 +133,7 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
         });
   }
 
-  /** What stood on a machine before; empty for nothing, or a kind that is no longer there. */
+  /** The kind on a machine before; empty if it was bare or the kind no longer exists. */
   public Optional<String> wasThere(Row row) {
     return before
         .map(kinds -> kinds.get(row.machine()))

@@ -21,16 +21,16 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 
 /**
- * A shop and the cell it makes; machines, vises and jobs stand at the same places in both.
+ * A shop and its planning cell; machines, vises and jobs have the same indices in both.
  *
- * @param pairings machines, then vises, in the order of the shop
+ * @param pairings machines, then vises, in shop order
  */
 public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
 
-  /** As fine as an opening counts. */
+  /** Openings count in steps of 0.01 mm. */
   private static final long OPENING_GRAIN = Length.MM / 100;
 
-  /** Decimals of a price. */
+  /** Decimal places of a price. */
   private static final int COINS = 2;
 
   public ShopCell {
@@ -46,7 +46,9 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
     }
   }
 
-  /** The shop with those machines that can be of a cell, and the jobs that weigh something. */
+  /**
+   * The shop reduced to the given machines that can be part of a cell, and to jobs with a quantity.
+   */
   public static Shop planned(Shop shop, List<Machine> machines) {
     return new Shop(
         shop.settings(),
@@ -58,7 +60,7 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
   }
 
   /**
-   * The cell of a shop that is {@link #planned}.
+   * The cell of a {@link #planned} shop.
    *
    * @param pairings machines, then vises, in the order of {@code shop}
    */
@@ -114,12 +116,12 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
         .toList();
   }
 
-  /** The pairing of a pick. */
+  /** The pairing that a pick refers to. */
   public CellPairing at(Pick pick) {
     return pairings.get(pick.machine() * shop.vises().size() + pick.vise());
   }
 
-  /** What somebody must measure to learn whether a job is held that nothing is known to hold. */
+  /** The blank columns to measure to decide a job that no pairing is known to hold. */
   public Set<String> unknownOf(int job) {
     Set<String> columns = new TreeSet<>();
     pairings.forEach(
@@ -131,12 +133,16 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
     return price.map(amount -> OptionalLong.of(coins(amount))).orElseGet(OptionalLong::empty);
   }
 
-  /** An amount of money in whole hundredths. */
+  /**
+   * An amount of money in whole hundredths.
+   *
+   * @throws ArithmeticException if it has more than two decimal places
+   */
   public static long coins(BigDecimal amount) {
     return amount.movePointRight(COINS).longValueExact();
   }
 
-  /** Whole hundredths as an amount, without idle decimals: {@code 28500}, {@code 12.50}. */
+  /** Whole hundredths as an amount, without superfluous decimals: {@code 28500}, {@code 12.50}. */
   public static String money(long coins) {
     BigDecimal amount = BigDecimal.valueOf(coins, COINS);
     return (coins % 100 == 0 ? amount.setScale(0) : amount).toPlainString();

@@ -5,12 +5,12 @@ import java.util.List;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 
-/** Collects the blank columns that a pairing turns out to need. */
+/** Collects the blank columns that the evaluation of a pairing requires. */
 public final class Blanks {
-  /** Made for the first of them: most pairings have none. */
+  /** Allocated on the first blank, since most pairings have none. */
   private EnumSet<Column> columns;
 
-  /** Whether {@code dimension} is not blank; if it is, notes its column. */
+  /** Whether {@code dimension} is not blank; records its column if it is. */
   public boolean given(Dimension dimension, Column column) {
     if (dimension.isBlank()) {
       set().add(column);
@@ -18,14 +18,14 @@ public final class Blanks {
     return !dimension.isBlank();
   }
 
-  /** Notes what another noted. */
+  /** Adds all columns recorded in another collection. */
   public void add(Blanks other) {
     if (other.columns != null) {
       set().addAll(other.columns);
     }
   }
 
-  /** The columns noted, once each, in the order of the tables. */
+  /** The recorded columns without duplicates, in table order. */
   public List<Column> columns() {
     return columns == null ? List.of() : List.copyOf(columns);
   }

@@ -8,13 +8,13 @@ import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
 
-/** The bolts of a mount as parts: one box for each, over all the places its hole lets it take. */
+/** The bolts of a mount as parts: one box per bolt, covering every position its hole allows. */
 public final class BoltParts {
 
   private BoltParts() {}
 
   /**
-   * The bolts of a mount none of whose dimensions is blank.
+   * The bolts of a mount without blank dimensions, in both situations.
    *
    * @param thread d, the diameter of the bolt that goes with the slots
    */

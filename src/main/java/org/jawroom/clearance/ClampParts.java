@@ -7,15 +7,16 @@ import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.shop.Vise;
 
 /**
- * Strap clamps as parts: a box on either side of the base, as long as it and as high as the bed.
+ * Strap clamps as parts: one box on either side of the base, as long as the base and as high as the
+ * bed.
  */
 public final class ClampParts {
   private ClampParts() {}
 
   /**
-   * The clamps of a simple vise whose base is known.
+   * The clamps of a simple vise whose base is known, in both situations.
    *
-   * @param room how far a clamp reaches out beside the base
+   * @param room width of a clamp beside the base
    */
   public static List<Part> of(Vise vise, long room) {
     long half = vise.base().width().length() / 2;

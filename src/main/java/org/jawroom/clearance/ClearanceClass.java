@@ -2,14 +2,14 @@ package org.jawroom.clearance;
 
 import java.util.List;
 
-/** What a guard may ask of a part hangs on this alone. */
+/** Classes of parts for which a guard requires the same clearance. */
 enum ClearanceClass {
   CUTTING(Situation.CUTTING),
   LOADING(Situation.LOADING),
-  /** The handle while loading: a hand is there, and needs its room. */
+  /** The handle while loading: a hand works there, so hand room is required. */
   HAND(Situation.LOADING);
 
-  /** All of them; not a new array each time. */
+  /** All classes, without allocating an array. */
   static final List<ClearanceClass> ALL = List.of(values());
 
   private final Situation situation;
@@ -29,7 +29,7 @@ enum ClearanceClass {
     return situation;
   }
 
-  /** The clearance that a guard asks of such parts. */
+  /** The clearance that a guard requires of parts of this class. */
   long required(SweptGuard guard, long handRoom) {
     return this == HAND ? Math.max(guard.clearance(), handRoom) : guard.clearance();
   }

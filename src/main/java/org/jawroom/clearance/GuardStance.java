@@ -11,20 +11,19 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
 /**
- * A guard in one situation, standing rather than swept along x and y; along z it is as swept.
+ * A guard in one situation at a fixed x and y instead of swept along them; along z it stays swept.
  *
- * @param swept the same guard over the whole travel, or at the load position
+ * @param swept the same guard swept over the whole travel, or at the load position
  * @param middle its limits with both axes at mid-travel
- * @param fromNose its z limits from the spindle nose; empty where its height does not go with the
- *     nose
+ * @param fromNose its z limits from the spindle nose; empty if its height does not follow the nose
  */
 public record GuardStance(SweptGuard swept, Rectangle middle, Optional<Interval> fromNose) {
 
   /**
-   * Every guard that {@link MachineGuards} lists, in its order; what needs a blank is left out as
-   * there.
+   * All guards that {@link MachineGuards} lists, in the same order. Guards that need a blank column
+   * are left out, as there.
    *
-   * @param bedHeight of the vise, over which the shortest tool must stand while cutting
+   * @param bedHeight of the vise; while cutting, the shortest tool must clear it
    */
   public static List<GuardStance> all(Settings settings, Machine machine, long bedHeight) {
     Blanks blanks = new Blanks();
@@ -61,7 +60,7 @@ public record GuardStance(SweptGuard swept, Rectangle middle, Optional<Interval>
         sweep.goesWithNose() ? Optional.of(sweep.guard().limits().z()) : Optional.empty());
   }
 
-  /** The guard where it stands with the spindle that far from mid-travel along x and y. */
+  /** The guard with the spindle at the given offsets from mid-travel along x and y. */
   SweptGuard shifted(long alongX, long alongY) {
     Rectangle plan = middle.at(swept.moves().x() ? alongX : 0, swept.moves().y() ? alongY : 0);
     return swept.at(new Box(plan.x(), plan.y(), swept.box().z()));

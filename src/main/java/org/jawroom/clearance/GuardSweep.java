@@ -12,12 +12,12 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Sides;
 
 /**
- * What one guard sweeps, seen from the table.
+ * The swept volume of one guard as seen from the table.
  *
- * <p>Where it moves against the table along x or y, it is shifted by (spindle position − mid-travel
- * position), along z by the height of the nose.
+ * <p>Where the guard moves against the table along x or y, it shifts by (spindle position −
+ * mid-travel position); along z, by the height of the nose.
  *
- * @param stops how far the travel is cut while cutting; see {@link Setup}
+ * @param stops by how much stops shorten the travel while cutting; see {@link Setup}
  */
 record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
 
@@ -26,12 +26,12 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
     return machine.movesAgainstTable(guard);
   }
 
-  /** Whether its height goes with the nose. */
+  /** Whether its height follows the spindle nose. */
   boolean goesWithNose() {
     return moves().z();
   }
 
-  /** Empty where the situation leaves it out; see {@link NoseHeights}. */
+  /** The swept box; empty if the situation leaves the guard out, see {@link NoseHeights}. */
   Optional<Box> box(Situation situation, NoseHeights heights) {
     Rectangle plan = plan(situation);
     Interval z = guard.limits().z();
@@ -41,7 +41,7 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
     return heights.in(situation).map(nose -> new Box(plan.x(), plan.y(), z.sweptBy(nose)));
   }
 
-  /** What it sweeps in the table's plane. */
+  /** The swept rectangle in the table plane. */
   Rectangle plan(Situation situation) {
     Rectangle middle = atMidTravel();
     return new Rectangle(
@@ -54,8 +54,7 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
       return Interval.of(0, 0);
     }
     if (situation == Situation.CUTTING) {
-      // The table stands toward the front, or the left, where the spindle stands at its greatest y,
-      // or x.
+      // The table stands toward the front (left) when the spindle is at its greatest y (x).
       return axis == Axis.X
           ? Interval.of(stops.right() - machine.reachX(), machine.reachX() - stops.left())
           : Interval.of(stops.rear() - machine.reachY(), machine.reachY() - stops.front());
@@ -68,8 +67,8 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
   }
 
   /**
-   * Its limits with every axis at mid-travel. A taped gap is told at the end of travel that brings
-   * guard and table nearest, so at mid-travel the face stands half the travel farther off.
+   * Its limits with every axis at mid-travel. A taped gap is measured at the end of travel that
+   * brings guard and table nearest, so at mid-travel the face stands half the travel farther off.
    */
   Rectangle atMidTravel() {
     Interval x = guard.limits().x();

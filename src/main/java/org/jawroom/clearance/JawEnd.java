@@ -1,6 +1,6 @@
 package org.jawroom.clearance;
 
-/** Which end of the range of openings gives a swept edge. */
+/** Which end of the opening range yields a swept edge. */
 public enum JawEnd {
   CLOSED,
   OPEN,

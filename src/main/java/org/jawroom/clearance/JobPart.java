@@ -8,17 +8,17 @@ import org.jawroom.shop.Job;
 import org.jawroom.shop.Vise;
 
 /**
- * The part of a job as a part of the vise that holds it: between the jaws, from the bed or the grip
- * up, in both situations.
+ * The workpiece of a job as a part of the vise that holds it: between the jaws, from the bed or the
+ * grip upward, in both situations.
  *
- * <p>While the jaws go the play further to let it in it stays where they grip it. It stands as the
- * vise does, so it is off by the vise's tolerance; the table of jobs has none of its own.
+ * <p>While the jaws open by {@code jaw_play} to let it in, the work stays where it is gripped. It
+ * is located by the vise and therefore takes the vise's tolerance; the jobs table has no tolerance.
  */
 public final class JobPart {
 
   private JobPart() {}
 
-  /** One for each situation. */
+  /** One part per situation. */
   public static List<Part> of(Vise vise, Job job) {
     List<Part> parts = new ArrayList<>();
     for (Situation situation : Situation.values()) {
@@ -34,7 +34,7 @@ public final class JobPart {
     return parts;
   }
 
-  /** Its u limits: against the fixed jaw, or about the middle where both jaws move. */
+  /** Its u limits: against the fixed jaw, or centred where both jaws move. */
   public static Interval across(Vise vise, Job job) {
     return vise.jaws().both() ? Interval.around(0, job.width() / 2) : Interval.of(0, job.width());
   }
@@ -45,8 +45,8 @@ public final class JobPart {
   }
 
   /**
-   * Its underside and top above the table. A grip deeper than the jaws are high would put it into
-   * the bed, which no part does: it then stands on the bed.
+   * The interval from its underside to its top above the table. A grip deeper than the jaws are
+   * high would put it into the bed, so the underside is clamped to the bed height.
    */
   public static Interval heights(Vise vise, Job job) {
     long bed = vise.base().bedHeight();

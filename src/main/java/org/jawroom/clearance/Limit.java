@@ -6,19 +6,19 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 
 /**
- * A part and a guard at one placement: the witness of its margin where no other pair has less.
+ * The witness of a margin: a part and a guard at one placement.
  *
  * @param gap the signed distance along {@code axis}, half-nanometres
- * @param required the clearance that the gap must keep, tolerance apart
+ * @param required the required clearance, without tolerances
  * @param axis the limiting axis
- * @param opening which end of the range of openings brings the part's facing edge there
- * @param partBox what the part sweeps, in the table frame
+ * @param opening the end of the opening range that yields the part's facing edge
+ * @param partBox the part's swept box in the table frame
  */
 public record Limit(
     Part part, SweptGuard guard, long gap, long required, Axis axis, JawEnd opening, Box partBox) {
 
   /**
-   * What a part and a guard of the same situation are to each other, the vise's origin at (x, y).
+   * The witness of one part and one guard of the same situation, with the vise's origin at (x, y).
    */
   static Limit of(
       Part part,
@@ -42,11 +42,11 @@ public record Limit(
         box);
   }
 
-  /** Which end of the opening range gives the edge that faces the guard along the jaws' travel. */
+  /** Which end of the opening range yields the edge facing the guard along the jaws' travel. */
   private static JawEnd end(
       Part part, Interval swept, Interval guard, Orientation turn, Interval openings) {
     boolean highFaces = guard.lo() - swept.hi() >= swept.lo() - guard.hi();
-    // Along +u the high edge is the high u edge; against it the low one.
+    // Along +u the facing edge is the high u edge; along −u it is the low one.
     boolean highU = highFaces == (turn.uSign() > 0);
     long closed = highU ? part.u().hi(openings.lo()) : -part.u().lo(openings.lo());
     long open = highU ? part.u().hi(openings.hi()) : -part.u().lo(openings.hi());
@@ -56,22 +56,22 @@ public record Limit(
     return closed > open ? JawEnd.CLOSED : JawEnd.OPEN;
   }
 
-  /** Both off the wrong way: worst case. */
+  /** Worst-case stack: both tolerances in the unfavourable direction. */
   public long tolerance() {
     return guard.tolerance() + part.tolerance();
   }
 
-  /** The situation in which the two meet. */
+  /** The situation in which the two are compared. */
   public Situation situation() {
     return part.situation();
   }
 
-  /** What the guard sweeps, in the table frame. */
+  /** The guard's swept box in the table frame. */
   public Box guardBox() {
     return guard.box();
   }
 
-  /** What is left of the gap: half-nanometres, negative where something is hit or too close. */
+  /** gap − required − tolerance, half-nanometres; negative if something is hit or too close. */
   public long margin() {
     return gap - required - tolerance();
   }

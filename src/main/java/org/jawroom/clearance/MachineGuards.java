@@ -13,11 +13,11 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
 /**
- * The guards of a machine and what they sweep. A guard that needs a blank column is left out and
- * the column noted; a blank {@code nose_min} costs it the cutting situation only.
+ * The guards of a machine and their swept boxes. A guard that needs a blank column is left out and
+ * the column recorded; a blank {@code nose_min} leaves it out while cutting only.
  *
- * @param swept in the order of rank
- * @param withNose the guards whose height goes with the nose, in the order of rank
+ * @param swept in order of rank
+ * @param withNose the guards whose height follows the nose, in order of rank
  */
 public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
 
@@ -27,10 +27,11 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
   }
 
   /**
-   * What the guards sweep under the tools of {@code settings}.
+   * The swept guards under the given settings.
    *
-   * @param bedHeight of the vise as it stands, over which the shortest tool must stand while
-   *     cutting
+   * @param bedHeight bed of the vise as mounted, riser included; while cutting, the shortest tool
+   *     must clear it
+   * @param blanks receives the blank columns found
    */
   public static MachineGuards of(
       Settings settings, Machine machine, Setup setup, long bedHeight, Blanks blanks) {
@@ -40,7 +41,7 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
       if (blanks.given(guard.gap(), guard.reading())) {
         guards.add(guard);
       } else if (new GuardSweep(machine, guard, setup.stops()).goesWithNose()) {
-        // It needs the nose too; asking notes what is blank of that.
+        // Query the nose heights only to record which of their columns are blank.
         Stream.of(Situation.values())
             .filter(situation -> situation.counts(guard.when()))
             .forEach(heights::in);

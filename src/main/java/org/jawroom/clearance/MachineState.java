@@ -5,8 +5,8 @@ import org.jawroom.shop.Machine;
 /**
  * One moment at a machine.
  *
- * @param spindleX where the spindle stands over the table, {@code spindleY} likewise
- * @param opening between the jaw faces
+ * @param spindleX spindle position over the table, {@code spindleY} likewise
+ * @param opening distance between the jaw faces
  */
 public record MachineState(Situation situation, long spindleX, long spindleY, long opening) {
 
@@ -14,7 +14,7 @@ public record MachineState(Situation situation, long spindleX, long spindleY, lo
     return new MachineState(Situation.CUTTING, spindleX, spindleY, opening);
   }
 
-  /** While loading the axes stand at the load position. */
+  /** While loading, the axes stand at the load position. */
   public static MachineState loading(Machine machine, long opening) {
     return new MachineState(Situation.LOADING, machine.loadX(), machine.loadY(), opening);
   }

@@ -10,8 +10,8 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 
 /**
- * The margin of a vise in one turn, with one set of parts, over one opening range, as a function of
- * its place on the table.
+ * The margin of a vise as a function of its position on the table, for one turn, one set of parts
+ * and one opening range.
  */
 public final class MarginField {
   private final List<Pair> pairs;
@@ -36,12 +36,12 @@ public final class MarginField {
     return new MarginField(pairs, turn, openings, bounds);
   }
 
-  /** The bounds of every pair, in the order in which equal margins are told apart. */
+  /** The bounds of every pair, in order of precedence among equal margins. */
   public List<PairBounds> bounds() {
     return bounds;
   }
 
-  /** The least margin of all pairs at (x, y); {@link Length#ENDLESS} if there is no pair. */
+  /** The least margin over all pairs at (x, y); {@link Length#ENDLESS} if there is no pair. */
   public long margin(long x, long y) {
     long least = Length.ENDLESS;
     for (PairBounds pair : bounds) {
@@ -50,7 +50,7 @@ public final class MarginField {
     return least;
   }
 
-  /** What limits the place (x, y); empty if there is no pair. */
+  /** The witness of the margin at (x, y); empty if there is no pair. */
   public Optional<Limit> limit(long x, long y) {
     long margin = margin(x, y);
     for (int i = 0; i < bounds.size(); i++) {
@@ -61,9 +61,7 @@ public final class MarginField {
     return Optional.empty();
   }
 
-  /**
-   * Every pair at (x, y), the tightest first, equal ones in the order in which they are told apart.
-   */
+  /** Every pair at (x, y) in ascending order of margin; ties keep the order of precedence. */
   public List<Limit> limits(long x, long y) {
     return pairs.stream()
         .map(pair -> witness(pair, x, y))

@@ -7,9 +7,9 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
 /**
- * The gaps of a vise at single moments rather than over all of travel and opening. The gap of a
- * pair over the whole of its situation is never more than at any moment of it; where it is 0 or
- * more it is the gap at some moment.
+ * The gaps of a vise at single moments instead of over the whole travel and opening range. The
+ * swept gap of a pair is a lower bound of its gap at every moment of the situation; if it is 0 or
+ * more, it is attained at some moment.
  */
 public final class MomentGaps {
   private final Settings settings;
@@ -26,7 +26,7 @@ public final class MomentGaps {
   }
 
   /**
-   * Those of a pairing without blanks.
+   * The gaps of a pairing without blanks.
    *
    * @param bedHeight of the vise
    * @param parts of the vise and the bolts in use
@@ -38,10 +38,11 @@ public final class MomentGaps {
   }
 
   /**
-   * Every pair that counts in the moment's situation, the vise frame's origin at (x, y): tightest
-   * first, equal ones in the order in which they are told apart.
+   * Every pair that counts in the moment's situation, with the vise frame's origin at (x, y), in
+   * ascending order of margin; ties keep the order of precedence.
    *
-   * @param moment with an opening of the vise's range, the spindle within reach
+   * @param moment with an opening within the vise's range and the spindle within reach
+   * @throws IllegalArgumentException if the spindle is out of reach
    */
   public List<Limit> at(MachineState moment, Orientation turn, long x, long y) {
     long alongX = moment.spindleX() - machine.spindleX();

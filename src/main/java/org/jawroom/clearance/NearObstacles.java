@@ -6,13 +6,14 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 
 /**
- * Collects the obstacles of a vise in one turn that matter within a rectangle of places. It reckons
- * in the vise frame, into which it turns guards and places, few as they are beside pairs.
+ * Collects the obstacles of a vise in one turn that matter within a rectangle of positions. It
+ * computes in the vise frame: transforming the guards and the rectangle once is cheaper than
+ * transforming every pair.
  */
 final class NearObstacles {
   private static final long[] NONE = {};
 
-  /** Room for so many obstacles to begin with. */
+  /** Initial capacity, in obstacles. */
   private static final int FIRST = 8;
 
   private final SweptParts parts;
@@ -56,7 +57,8 @@ final class NearObstacles {
       for (ClearanceClass kind : ClearanceClass.ALL) {
         if (kind.situation() == guard.situation()
             && (!guard.table() || parts.someMeetTable(kind))) {
-          // What neither part nor guard does otherwise while loading was found while cutting.
+          // A part and a guard that are the same in both situations are already found under
+          // cutting.
           boolean again = kind == ClearanceClass.LOADING && guards.repeats(i);
           int end = again ? parts.onlyLoading() : parts.rows(kind).length;
           add(guard, boxes[i] * SweptGuards.ROW, kind, end);
@@ -66,10 +68,10 @@ final class NearObstacles {
     return RisingObstacles.of(found, count);
   }
 
-  /** Adds the parts of a kind that come near to the guard whose sweep is at {@code sweep}. */
+  /** Adds the parts of a class that come near the guard whose sweep starts at {@code sweep}. */
   private void add(SweptGuard guard, int sweep, ClearanceClass kind, int end) {
     long required = guards.required(kind, guard) + (withTolerance ? guard.tolerance() : 0);
-    // If the parts of a kind all together are not too near, none of them is.
+    // If the union of the class is far enough away, so is each of its parts.
     if (isFar(parts.reach(kind, withTolerance), 0, sweep, required)) {
       return;
     }
@@ -83,7 +85,7 @@ final class NearObstacles {
     }
   }
 
-  /** Whether a part is nowhere nearer to a guard than the bound. */
+  /** Whether a part keeps at least the bound from a guard everywhere in the rectangle. */
   private boolean isFar(long[] row, int at, int sweep, long need) {
     long far = bound + need;
     return sweeps[sweep + SweptParts.W_LO] - row[at + SweptParts.W_HI] >= far

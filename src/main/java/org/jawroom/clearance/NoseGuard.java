@@ -5,10 +5,10 @@ import org.jawroom.geometry.Rectangle;
 import org.jawroom.shop.Guard;
 
 /**
- * A guard that goes up and down with the spindle nose and counts while cutting.
+ * A guard that moves with the spindle nose along z and counts while cutting.
  *
- * @param plan what it sweeps in the table's plane while cutting
- * @param fromNose its z limits, from the nose
+ * @param plan the swept rectangle in the table plane while cutting
+ * @param fromNose its z limits relative to the nose
  */
 public record NoseGuard(
     Guard guard, Rectangle plan, Interval fromNose, long clearance, long tolerance) {}

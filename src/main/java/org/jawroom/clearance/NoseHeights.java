@@ -7,12 +7,12 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
-/** Between which heights over the table the spindle nose goes, by situation. */
+/** The heights of the spindle nose above the table, by situation. */
 record NoseHeights(Settings settings, Machine machine, long bedHeight, Blanks blanks) {
 
   /**
-   * The heights that a guard which goes with the nose sweeps over; empty if such guards are left
-   * out of the situation: no shortest tool is told, or a blank leaves it open.
+   * The closed interval of nose heights over which a guard that follows the nose is swept. Empty if
+   * such guards are left out of the situation: no shortest tool is set, or a column is blank.
    */
   Optional<Interval> in(Situation situation) {
     Dimension max = machine.noseMax();
@@ -30,8 +30,8 @@ record NoseHeights(Settings settings, Machine machine, long bedHeight, Blanks bl
     }
     long touchingBed = bedHeight + settings.shortestTool().getAsLong();
     long lowest = Math.max(min.length(), touchingBed);
-    // A tool too short to reach down to where the nose can go: the nose is taken to stand at its
-    // highest.
+    // If even the highest nose puts the shortest tool into the bed, the nose is taken to stand at
+    // its highest; a warning reports it.
     return Optional.of(Interval.of(Math.min(lowest, max.length()), max.length()));
   }
 }

@@ -8,15 +8,15 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Side;
 
 /**
- * What keeps a vise in one turn off its places, as a function of the place of its origin: four
- * walls, and one obstacle for each pair of a part and a box (configuration-space obstacles;
- * Lozano-Pérez, Spatial Planning, IEEE Trans. Computers C-32(2), 1983).
+ * The configuration-space obstacles of a vise in one turn, as functions of the position of its
+ * origin: four walls, and one obstacle per pair of a part and a box (Lozano-Pérez, Spatial
+ * Planning, IEEE Trans. Computers C-32(2), 1983).
  *
- * <p>The margin at (x, y) is the least of x − left, right − x, y − front, rear − y and of each
- * obstacle's max(a − x, x − b, c − y, y − d, f).
+ * <p>The margin at (x, y) is the minimum of x − left, right − x, y − front, rear − y and, for each
+ * obstacle, max(a − x, x − b, c − y, y − d, f).
  *
- * @param left −2 {@link Length#ENDLESS} where there is none; {@code front} likewise
- * @param right 2 {@link Length#ENDLESS} where there is none; {@code rear} likewise
+ * @param left −2 {@link Length#ENDLESS} if there is no wall; {@code front} likewise
+ * @param right 2 {@link Length#ENDLESS} if there is no wall; {@code rear} likewise
  */
 public record Obstacles(
     SweptParts parts,
@@ -28,14 +28,14 @@ public record Obstacles(
     long front,
     long rear) {
 
-  /** Longs to an obstacle in {@link #within}. */
+  /** Longs per obstacle in {@link #within}. */
   public static final int STRIDE = 5;
 
   public static Obstacles of(SweptParts parts, SweptGuards guards, Orientation turn) {
     return of(parts, guards, turn, true);
   }
 
-  /** The same with every tolerance taken as 0. */
+  /** The obstacles with every tolerance taken as 0. */
   public static Obstacles withoutTolerance(SweptParts parts, SweptGuards guards, Orientation turn) {
     return of(parts, guards, turn, false);
   }
@@ -56,7 +56,7 @@ public record Obstacles(
     return new Obstacles(parts, guards, turn, withTolerance, left, right, front, rear);
   }
 
-  /** No face, or no part of the kind, is no wall. */
+  /** A missing face, or a class without parts, yields no wall. */
   private static long least(long so, long wall) {
     return Length.isBounded(wall) ? Math.max(so, wall) : so;
   }
@@ -66,20 +66,20 @@ public record Obstacles(
   }
 
   /**
-   * The obstacles that can make the margin less than {@code bound} somewhere in a rectangle of
-   * places, by rising a: a, b, c, d, f of each, one after the other, a and b being along {@code
-   * first} (X or Y), c and d along the other axis. One that is nowhere nearer than another may be
-   * missing.
+   * The obstacles that can push the margin below {@code bound} somewhere in a rectangle of
+   * positions, in ascending order of a. Each occupies five longs a, b, c, d, f; a and b are along
+   * {@code first} (X or Y), c and d along the other axis. Dominated obstacles (nowhere nearer than
+   * another one) may be missing.
    */
   public long[] within(Axis first, Interval x, Interval y, long bound) {
     return new NearObstacles(this, first, x, y, bound).all();
   }
 
   /**
-   * What limits the place (x, y): of equal margins the first guard, then the first part, then
-   * cutting; empty if there is no pair with that margin.
+   * The witness of the margin at (x, y). Ties go to the first guard, then the first part, then
+   * cutting; empty if no pair has that margin.
    *
-   * @param margin there, as it was found
+   * @param margin the margin at (x, y) as found by the search
    */
   public Optional<Limit> limit(long x, long y, long margin) {
     SweptGuard first = null;
@@ -94,7 +94,8 @@ public record Obstacles(
         continue;
       }
       SweptGuard guard = guards.all().get(i);
-      // A guard comes once in each of its situations; its parts come before those.
+      // A guard occurs once per situation, consecutively; precedence by part comes before
+      // situation.
       if (first != null && guard.rank() != first.rank()) {
         break;
       }
@@ -104,7 +105,7 @@ public record Obstacles(
           continue;
         }
         long most = margin + guards.required(kind, guard) + guard.tolerance();
-        // If the parts of a kind all together are not so near, none of them is.
+        // If the union of the class is farther off, so is each of its parts.
         if (gap(parts.reach(kind, true), 0, u, v, sweeps, sweep) > most) {
           continue;
         }
@@ -129,7 +130,9 @@ public record Obstacles(
     return Optional.of(Limit.of(nearest, first, required, turn, parts.openings(), x, y));
   }
 
-  /** Whether the wall on a side, and so every guard behind it, is farther off than the margin. */
+  /**
+   * Whether the wall on a side, and so every guard merged into it, is farther off than the margin.
+   */
   private boolean isBehindWall(Side side, long x, long y, long margin) {
     if (side == null) {
       return false;
@@ -142,7 +145,10 @@ public record Obstacles(
     };
   }
 
-  /** How far a part is from what a guard sweeps, the vise's origin at (u, v) of its own frame. */
+  /**
+   * The gap between a part and a guard's sweep, with the vise's origin at (u, v) in vise-frame
+   * axes.
+   */
   private static long gap(long[] row, int at, long u, long v, long[] sweeps, int sweep) {
     long alongU =
         Math.max(
@@ -159,7 +165,7 @@ public record Obstacles(
     return Math.max(alongW, Math.max(alongU, alongV));
   }
 
-  /** The lowest x of a row with the vise standing at the origin. */
+  /** The lowest x of a row for a vise at the origin. */
   private static long xLo(Orientation turn, long[] row, int at) {
     return turn.uAxis() == Axis.X
         ? low(turn.uSign(), row, at + SweptParts.U_LO)
@@ -184,7 +190,7 @@ public record Obstacles(
         : -low(-turn.vSign(), row, at + SweptParts.V_LO);
   }
 
-  /** The lower of two limits, the lower one at {@code lo}, times the sign. */
+  /** The lower end of an interval multiplied by the sign; {@code lo} indexes its low end. */
   private static long low(int sign, long[] row, int lo) {
     return sign > 0 ? row[lo] : -row[lo + 1];
   }

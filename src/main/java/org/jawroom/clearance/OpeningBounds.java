@@ -11,49 +11,51 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Side;
 
 /**
- * What the openings of a vise in one turn are bounded by: margin ≥ 0, touching counts.
+ * The constraints margin ≥ 0 on position and opening for a vise in one turn; touching counts as
+ * clear.
  *
- * <p>The place is told as p along the vise's own +u and q across it, a place's own coordinate with
- * its sign; the opening as a share σ of the full range, from 0 to 1. A part's u limits are linear
- * in σ, so what faces it along u asks one of two things of p and σ, see {@link Bound}; nothing
- * across hangs on σ.
+ * <p>A position is (p, q): p along the vise's +u, that is the table coordinate times the sign of u,
+ * and q across it, the plain table coordinate. The opening is a share σ of the full range, from 0
+ * to 1. The u limits of a part are linear in σ, so each face along u constrains p and σ by one of
+ * two inequalities, see {@link Bound}; constraints across do not depend on σ.
  *
- * @param qLeast no q below this is clear of the walls; {@code qMost} none above
- * @param walls what the walls ahead and behind ask; of equal slopes the tightest only
- * @param boxes the boxes that are not always clear in height
+ * @param qLeast least q clear of the walls; {@code qMost} the greatest, both included
+ * @param walls the constraints of the walls ahead and behind; only the tightest of each slope
+ * @param boxes the boxes not clear by height alone
  */
 public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Facing> boxes) {
 
   /**
-   * Part before guard: Δ·σ ≤ c − p; else, part behind guard: Δ·σ ≥ c − p.
+   * A linear constraint. Part before guard: Δ·σ ≤ c − p. Otherwise, part behind guard: Δ·σ ≥ c − p.
    *
-   * @param c from the face to the part's end at σ = 0
+   * @param c distance from the part's end at σ = 0 to the face, required clearance and tolerances
+   *     taken off
    * @param delta how much farther out that end stands at σ = 1
    */
   public record Bound(long c, long delta, boolean before) {
 
-    /** Whether it bounds p alone. */
+    /** Whether it constrains p alone. */
     public boolean isPlain() {
       return delta == 0;
     }
 
-    /** Whether it bounds σ from below rather than above; not asked of a plain one. */
+    /** Whether it bounds σ from below instead of from above; meaningless if {@link #isPlain}. */
     public boolean isLower() {
       return before == (delta < 0);
     }
 
-    /** What a plain one says of p. */
+    /** Whether a plain bound admits p. */
     public boolean allows(long p) {
       return before ? p <= c : p >= c;
     }
   }
 
   /**
-   * A box and a part that hit each other where c &lt; q &lt; d, unless the part stays before the
-   * box or behind it.
+   * A box and a part that collide where c &lt; q &lt; d unless the part stays before or behind the
+   * box.
    *
-   * @param sides what each of that asks; one is missing where the box is without end
-   * @param lo nothing is hit at any opening for p up to this, {@code hi} nor from this on
+   * @param sides the constraint of each alternative; one is missing where the box is unbounded
+   * @param lo nothing is hit at any opening for p ≤ {@code lo} or p ≥ {@code hi}
    */
   public record Facing(long c, long d, List<Bound> sides, long lo, long hi) {}
 
@@ -91,7 +93,7 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
         boxes);
   }
 
-  /** Of walls with the same slope on the same side only the tightest matters. */
+  /** Among walls of equal slope on the same side only the tightest can bind. */
   private static void tighten(List<Bound> walls, Bound wall) {
     for (int i = 0; i < walls.size(); i++) {
       Bound other = walls.get(i);
@@ -132,12 +134,12 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
     boxes.add(new Facing(held.lo() - v.hi() - need, held.hi() - v.lo() + need, sides, lo, hi));
   }
 
-  /** The part's high end stays below {@code face}. */
+  /** The part's high end stays at or below {@code face}. */
   private static Bound before(OpeningInterval u, long face) {
     return new Bound(face - u.closed().hi(), u.open().hi() - u.closed().hi(), true);
   }
 
-  /** The part's low end stays above {@code face}. */
+  /** The part's low end stays at or above {@code face}. */
   private static Bound behind(OpeningInterval u, long face) {
     return new Bound(face - u.closed().lo(), u.open().lo() - u.closed().lo(), false);
   }

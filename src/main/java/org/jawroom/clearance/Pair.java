@@ -6,29 +6,29 @@ import java.util.List;
 import org.jawroom.shop.Settings;
 
 /**
- * A part and a guard that are held against each other in one situation.
+ * A part and a guard compared in one situation.
  *
- * @param required the clearance asked of the pair
+ * @param required the required clearance of the pair
  */
 public record Pair(Part part, SweptGuard guard, long required) {
 
-  /** Of equal margins the first pair in this order is the one that limits. */
+  /** Among equal margins the first pair in this order is the limiting one. */
   private static final Comparator<Pair> PRECEDENCE =
       Comparator.comparingInt((Pair pair) -> pair.guard.rank())
           .thenComparingInt(pair -> pair.part.rank())
           .thenComparing(pair -> pair.part.situation());
 
-  /** Both off the wrong way: worst case. */
+  /** Worst-case stack: both tolerances in the unfavourable direction. */
   public long tolerance() {
     return guard.tolerance() + part.tolerance();
   }
 
-  /** Every pair there is, in the order in which equal margins are told apart. */
+  /** All pairs, in order of precedence among equal margins. */
   public static List<Pair> all(Settings settings, List<Part> parts, List<SweptGuard> guards) {
     return all(settings.handRoom(), parts, guards);
   }
 
-  /** The same, {@code handRoom} being the least clearance of a handle while loading. */
+  /** All pairs, with {@code handRoom} as the least clearance of a handle while loading. */
   public static List<Pair> all(long handRoom, List<Part> parts, List<SweptGuard> guards) {
     List<Pair> pairs = new ArrayList<>();
     for (SweptGuard guard : guards) {
@@ -43,8 +43,8 @@ public record Pair(Part part, SweptGuard guard, long required) {
   }
 
   /**
-   * The table is held against the handle only while loading, and against what reaches below its
-   * top.
+   * Whether a part is checked against the table: the handle only while loading, any other part only
+   * if it reaches below the table top.
    */
   static boolean meetsTable(Part part) {
     return part.handle() ? part.situation() == Situation.LOADING : part.w().lo() < 0;

@@ -3,15 +3,15 @@ package org.jawroom.clearance;
 import org.jawroom.geometry.Box;
 
 /**
- * The margin of one pair as a function of the place, folded into five lengths: margin(x, y) = max(a
- * − x, x − b, c − y, y − d, f). So the places with margin below t are the open rectangle (a − t, b
- * + t) × (c − t, d + t) if f &lt; t, and none otherwise.
+ * The margin of one pair as a function of position, folded into five lengths: margin(x, y) = max(a
+ * − x, x − b, c − y, y − d, f). The positions with margin below t form the open rectangle (a − t, b
+ * + t) × (c − t, d + t) if f &lt; t, and the empty set otherwise.
  */
 public record PairBounds(long a, long b, long c, long d, long f) {
 
   /**
-   * @param part what the part sweeps with the vise at the origin
-   * @param need required clearance and tolerance together
+   * @param part the part's swept box with the vise at the origin
+   * @param need required clearance plus both tolerances
    */
   static PairBounds of(Box part, Box guard, long need) {
     return new PairBounds(

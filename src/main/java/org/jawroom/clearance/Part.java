@@ -8,11 +8,11 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.VisePart;
 
 /**
- * A part of a vise in one situation: a box in the vise frame whose u limits run with the opening.
+ * A part of a vise in one situation: a box in the vise frame whose u limits depend on the opening.
  *
- * @param row the row of {@code vise_parts} that it is, if any: always of the role {@link
- *     PartRole#ROW}, or {@link PartRole#HANDLE}
- * @param rank its place in the order of parts, by which equal margins are told apart
+ * @param row the row of {@code vise_parts} it comes from, if any; its role is then {@link
+ *     PartRole#ROW} or {@link PartRole#HANDLE}
+ * @param rank its position in the order of parts, which decides among equal margins
  */
 public record Part(
     PartRole role,
@@ -24,7 +24,7 @@ public record Part(
     Interval w,
     long tolerance) {
 
-  /** A part that no row of {@code vise_parts} gives. */
+  /** A part that does not come from a row of {@code vise_parts}. */
   public static Part of(
       PartRole role,
       Situation situation,
@@ -36,7 +36,7 @@ public record Part(
   }
 
   /**
-   * A row of {@code vise_parts}.
+   * A part from a row of {@code vise_parts}.
    *
    * @param index of the row among those of its vise
    */
@@ -46,7 +46,7 @@ public record Part(
         role, Optional.of(row), rank(role, index), situation, u, row.v(), row.w(), tolerance);
   }
 
-  /** Roles in their order; rows among themselves in theirs, though one may be the handle. */
+  /** Roles rank in their order; rows keep their own order, even if one of them is the handle. */
   private static int rank(PartRole role, int index) {
     return switch (role) {
       case ROW -> PartRole.ROW.ordinal() + index;
@@ -56,7 +56,7 @@ public record Part(
     };
   }
 
-  /** As reports call it. */
+  /** The name printed in reports. */
   public String name() {
     return row.map(VisePart::name).orElse(role.word());
   }
@@ -71,12 +71,14 @@ public record Part(
     return role == other.role && row.equals(other.row) && situation == other.situation;
   }
 
-  /** The same part standing {@code riser} higher. */
+  /** A copy raised by {@code riser}. */
   public Part raised(long riser) {
     return new Part(role, row, rank, situation, u, v, w.plus(riser), tolerance);
   }
 
-  /** What it sweeps over {@code openings} with the vise frame's origin on the table frame's. */
+  /**
+   * The box swept over {@code openings} with the vise frame's origin at that of the table frame.
+   */
   public Box over(Interval openings, Orientation turn) {
     Interval swept = u.over(openings);
     return new Box(turn.x(swept, v), turn.y(swept, v), w);

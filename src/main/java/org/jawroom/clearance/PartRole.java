@@ -1,20 +1,20 @@
 package org.jawroom.clearance;
 
-/** What a part of a vise is, in the order in which equal margins are told apart. */
+/** What a part of a vise is, in order of precedence among equal margins. */
 public enum PartRole {
   BASE("base"),
   FIXED_JAW("fixed jaw"),
   MOVING_JAW("moving jaw"),
-  /** Of a vise whose jaws both move, as {@link #FRONT_JAW}. */
+  /** Of a vise whose jaws both move, like {@link #FRONT_JAW}. */
   REAR_JAW("rear jaw"),
   FRONT_JAW("front jaw"),
   SCREW_REAR("screw rear"),
   SCREW_FRONT("screw front"),
-  /** That of the vise's own columns, or a row of {@code vise_parts} of this name. */
+  /** From the vise's own columns, or a row of {@code vise_parts} of this name. */
   HANDLE("handle"),
-  /** A row of {@code vise_parts}; it bears the row's name. */
+  /** A row of {@code vise_parts}; it takes the row's name. */
   ROW(""),
-  /** The part of a job, held between the jaws. */
+  /** The workpiece of a job, held between the jaws. */
   WORK("part"),
   /** One of the bolts of the mount in use. */
   BOLT("bolts"),
@@ -27,7 +27,7 @@ public enum PartRole {
     this.word = word;
   }
 
-  /** As reports call it; empty for a row. */
+  /** The name printed in reports; empty for a row. */
   public String word() {
     return word;
   }

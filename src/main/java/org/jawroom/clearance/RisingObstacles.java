@@ -3,20 +3,22 @@ package org.jawroom.clearance;
 import java.util.Arrays;
 
 /**
- * Puts obstacles in the order in which a rises, without most of those that are nowhere nearer than
- * another; the layout is that of {@link Obstacles#within}.
+ * Sorts obstacles by ascending a and drops most dominated ones (nowhere nearer than another one).
+ * The layout is that of {@link Obstacles#within}.
  */
 final class RisingObstacles {
   private static final int STRIDE = Obstacles.STRIDE;
 
-  /** Up to so many are sorted by insertion. */
+  /** Insertion sort is used up to this many. */
   private static final int FEW = 16;
 
   private static final long[] NONE = {};
 
   private RisingObstacles() {}
 
-  /** The obstacles up to {@code count} longs of {@code found}, which is written to. */
+  /**
+   * Sorts the obstacles in the first {@code count} longs of {@code found}, which is overwritten.
+   */
   static long[] of(long[] found, int count) {
     if (count == 0) {
       return NONE;
@@ -24,7 +26,7 @@ final class RisingObstacles {
     return count <= FEW * STRIDE ? few(found, count) : many(found, count);
   }
 
-  /** Sorts them where they are. */
+  /** Sorts in place. */
   private static long[] few(long[] found, int count) {
     int end = STRIDE;
     for (int next = STRIDE; next < count; next += STRIDE) {
@@ -41,7 +43,9 @@ final class RisingObstacles {
     return end == found.length ? found : Arrays.copyOf(found, end);
   }
 
-  /** Moves the one at {@code next} to {@code at}, and what is from there to the end one up. */
+  /**
+   * Moves the obstacle at {@code next} to {@code at} and shifts those from there to {@code end} up.
+   */
   private static void insert(long[] found, int next, int at, int end) {
     long a = found[next];
     long b = found[next + 1];
@@ -76,9 +80,9 @@ final class RisingObstacles {
   }
 
   /**
-   * Sorts {@code from} to {@code to} of where obstacles begin, by what a they begin with.
+   * Merge sort of the indices {@code from} to {@code to} (exclusive) by the a of their obstacles.
    *
-   * @param of as {@code into} is before; changed, too
+   * @param of must equal {@code into} on entry; used as scratch space
    */
   private static void sort(long[] found, int[] into, int[] of, int from, int to) {
     if (to - from <= FEW) {
@@ -109,9 +113,9 @@ final class RisingObstacles {
   }
 
   /**
-   * Whether an obstacle is nowhere nearer than one of the first of {@code others}.
+   * Whether an obstacle is dominated by one of the first of {@code others}.
    *
-   * @param end of those, none of which has a greater a
+   * @param end how many longs of those to compare; none of them has a greater a
    */
   private static boolean isCovered(long[] some, int at, long[] others, int end) {
     long b = some[at + 1];

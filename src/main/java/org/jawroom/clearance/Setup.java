@@ -4,17 +4,17 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Sides;
 
 /**
- * What a setter may add without changing machine or vise.
+ * What can be added at setup without changing machine or vise.
  *
- * @param riser height of a plate bolted under the vise: everything of the vise stands that much
- *     higher, and so does the bed that a tool must clear
- * @param stops how far the travel is cut while cutting, by soft limits or stops, at the end where
- *     the table stands toward each side (front: the spindle's greatest y; back: its least y; left:
+ * @param riser height of a plate bolted under the vise; it raises every part, and the bed that a
+ *     tool must clear
+ * @param stops by how much soft limits or stops shorten the travel while cutting, at the end where
+ *     the table stands toward each side (front: the spindle's greatest y; rear: its least y; left:
  *     its greatest x; right: its least x); at most half the travel each
  */
 public record Setup(long riser, Sides<Long> stops) {
 
-  /** Nothing added. */
+  /** No additions. */
   public static final Setup PLAIN = new Setup(0, new Sides<>(0L, 0L, 0L, 0L));
 
   public Setup {
@@ -32,7 +32,7 @@ public record Setup(long riser, Sides<Long> stops) {
     return new Setup(height, PLAIN.stops);
   }
 
-  /** The travel cut at one end. */
+  /** The travel shortened at one end. */
   public static Setup stopped(Side tableToward, long by) {
     return new Setup(0, PLAIN.stops.with(tableToward, by));
   }

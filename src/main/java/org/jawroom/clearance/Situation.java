@@ -2,7 +2,7 @@ package org.jawroom.clearance;
 
 import org.jawroom.shop.When;
 
-/** The two situations in which guards and parts are held against each other. */
+/** The situations in which guards and parts are compared. */
 public enum Situation {
   /** The axes anywhere in their travel, the door closed. */
   CUTTING,

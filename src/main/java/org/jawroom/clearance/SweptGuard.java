@@ -6,14 +6,14 @@ import org.jawroom.shop.Axes;
 import org.jawroom.shop.Guard;
 
 /**
- * What a guard sweeps in one situation, in the table frame.
+ * The swept box of a guard in one situation, in the table frame.
  *
- * @param guard which guard of the machine; empty: the table itself, which is held against few parts
- *     only
- * @param rank its place in the order of guards, by which equal margins are told apart; on one
- *     machine no two guards share it
- * @param moves the axes along which it moves against the table; z only where its height matters
- * @param clearance required by the guard itself or by the setting
+ * @param guard the guard of the machine; empty: the table itself, which is checked against few
+ *     parts only
+ * @param rank its position in the order of guards, which decides among equal margins; unique per
+ *     guard on one machine
+ * @param moves the axes along which it moves against the table; z only if its height matters
+ * @param clearance the guard's own required clearance or that of the settings
  */
 public record SweptGuard(
     Optional<Guard> guard,
@@ -27,7 +27,7 @@ public record SweptGuard(
   /** The name of the guard that is the table itself. */
   public static final String TABLE = "table";
 
-  /** As reports call it. */
+  /** The name printed in reports. */
   public String name() {
     return guard.map(Guard::name).orElse(TABLE);
   }
@@ -37,12 +37,12 @@ public record SweptGuard(
     return guard.isEmpty();
   }
 
-  /** Whether both are the same guard of one machine, be it in another situation. */
+  /** Whether both are the same guard of one machine, possibly in different situations. */
   public boolean isSameAs(SweptGuard other) {
     return rank == other.rank;
   }
 
-  /** The same guard in the same situation, elsewhere. */
+  /** The same guard in the same situation with another box. */
   SweptGuard at(Box box) {
     return new SweptGuard(guard, rank, moves, situation, box, clearance, tolerance);
   }

@@ -10,13 +10,14 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Side;
 
 /**
- * What the guards of a machine sweep, laid out for quick reckoning: it serves every vise and turn.
- * Those that fill everything beyond a face, at every height, are merged into the nearest such face
- * on each side for each {@link ClearanceClass} of part; the others, and the table, stay boxes.
+ * The swept guards of a machine, laid out in flat arrays for fast evaluation with any vise and
+ * turn. Guards that fill everything beyond a face at every height are merged, per side and per
+ * {@link ClearanceClass} of part, into the nearest face (a wall); the others, and the table, stay
+ * boxes.
  */
 public final class SweptGuards {
 
-  /** Longs to a guard in {@link #rows}, its six limits: in the order of {@link SweptParts#rows}. */
+  /** Longs per guard in {@link #rows}: its six limits, in the order of {@link SweptParts#rows}. */
   static final int ROW = 6;
 
   private static final Side[] SIDE = Side.values();
@@ -44,10 +45,10 @@ public final class SweptGuards {
   }
 
   /**
-   * Sorts what guards sweep.
+   * Classifies the swept guards as walls or boxes.
    *
-   * @param guards in the order of rank
-   * @param handRoom the least clearance of a handle while loading
+   * @param guards in order of rank
+   * @param handRoom least clearance of a handle while loading
    */
   public static SweptGuards of(List<SweptGuard> guards, long handRoom) {
     Side[] sides = new Side[guards.size()];
@@ -74,7 +75,7 @@ public final class SweptGuards {
         List.copyOf(guards), handRoom, sides, Arrays.copyOf(boxes, count), faces);
   }
 
-  /** Every guard, in the order of rank. */
+  /** Every guard, in order of rank. */
   public List<SweptGuard> all() {
     return all;
   }
@@ -83,44 +84,44 @@ public final class SweptGuards {
     return handRoom;
   }
 
-  /** Whether any of them may be off. */
+  /** Whether any guard has a tolerance above 0. */
   public boolean hasTolerance() {
     return tolerant;
   }
 
-  /** The clearance that a guard asks of parts of a kind. */
+  /** The clearance that a guard requires of parts of a class. */
   long required(ClearanceClass kind, SweptGuard guard) {
     return kind.required(guard, handRoom);
   }
 
-  /** What each guard sweeps, {@link #ROW} longs each, in the frame of a vise turned so. */
+  /** The sweep of each guard, {@link #ROW} longs each, in the axes of a vise in that turn. */
   long[] rows(Orientation turn) {
     return rows[turn.ordinal()];
   }
 
-  /** The side on which a guard fills everything beyond a face; null for one of the boxes. */
+  /** The side on which a guard fills everything beyond a face; null if it is a box. */
   Side side(int guard) {
     return sides[guard];
   }
 
-  /** How many are no walls. */
+  /** How many guards are boxes rather than walls. */
   public int boxCount() {
     return boxes.length;
   }
 
-  /** The places in the list of those that are no walls; for reading only. */
+  /** Indices of the boxes in {@link #all}; callers must not modify the array. */
   int[] boxes() {
     return boxes;
   }
 
-  /** Whether one of the boxes while loading is as the one before it is while cutting. */
+  /** Whether a box while loading equals its predecessor, the same box while cutting. */
   boolean repeats(int box) {
     return repeats[box];
   }
 
   /**
-   * How far parts of a kind may reach on a side: the nearest face less what is required of it.
-   * Endless where there is none.
+   * The limit for parts of a class on a side: the nearest face less the required clearance. {@link
+   * Length#ENDLESS} or its negative if there is none.
    */
   long face(ClearanceClass kind, Side side, boolean withTolerance) {
     return faces[withTolerance ? 1 : 0][kind.ordinal() * SIDES + side.ordinal()];
@@ -185,7 +186,7 @@ public final class SweptGuards {
   }
 
   /**
-   * The side on which a box fills everything beyond a face, at every height; null if it does not.
+   * The side on which a box fills everything beyond a face at every height; null if there is none.
    */
   private static Side sideFilled(Box box) {
     if (Length.isBounded(box.z().lo()) || Length.isBounded(box.z().hi())) {

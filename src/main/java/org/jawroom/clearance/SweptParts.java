@@ -8,16 +8,16 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.OpeningInterval;
 
 /**
- * What the parts of a vise sweep over one range of openings, in the vise frame, laid out for quick
- * reckoning: it serves every turn, place and machine.
+ * The swept parts of a vise over one opening range, in the vise frame, laid out in flat arrays for
+ * fast evaluation in any turn, at any position, on any machine.
  *
- * <p>Parts are of three {@link ClearanceClass}s, since what a guard asks of a part hangs on nothing
- * else. Of each kind it knows how far its parts reach all together, their tolerances added, for
- * guards that fill everything beyond a face.
+ * <p>Parts are grouped by {@link ClearanceClass}, because the required clearance depends on nothing
+ * else of a part. For each class it also keeps the bounding box of all its parts, tolerances added,
+ * for guards that fill everything beyond a face.
  */
 public final class SweptParts {
 
-  /** Longs to a part in {@link #rows}: its six limits, its tolerance, its place in the list. */
+  /** Longs per part in {@link #rows}: six limits, the tolerance, the index in the list. */
   static final int ROW = 8;
 
   static final int U_LO = 0;
@@ -65,22 +65,22 @@ public final class SweptParts {
     return new SweptParts(List.copyOf(sorted), openings, tolerant, false);
   }
 
-  /** The same and these. */
+  /** These parts plus {@code more}. */
   public SweptParts with(List<Part> more) {
     List<Part> all = new ArrayList<>(parts);
     all.addAll(more);
     return of(all, openings);
   }
 
-  /** The same parts over another range of openings. */
+  /** The same parts over another opening range. */
   public SweptParts over(Interval range) {
     return range.equals(openings) ? this : new SweptParts(parts, range, tolerant, false);
   }
 
   /**
-   * A bound from above, over every opening of the range at once: each part shrunk to what it covers
-   * at all openings, whose limits along u may then stand in the wrong order. A place that is not
-   * clear even so is clear at no opening.
+   * An optimistic bound over all openings at once: each part shrunk to what it covers at every
+   * opening, so that its u limits may end up reversed. A position that is not clear even then is
+   * clear at no opening.
    */
   public SweptParts core() {
     return new SweptParts(parts, openings, tolerant, true);
@@ -95,43 +95,43 @@ public final class SweptParts {
     return openings;
   }
 
-  /** Whether any of them may be off. */
+  /** Whether any part has a tolerance above 0. */
   public boolean hasTolerance() {
     return tolerant;
   }
 
-  /** See {@link Pair#meetsTable}, of the part at a place in the list. */
+  /** See {@link Pair#meetsTable}, by index in the list. */
   boolean meetsTable(int index) {
     return meetsTable[index];
   }
 
-  /** Whether any part of a kind does. */
+  /** Whether any part of a class is checked against the table. */
   boolean someMeetTable(ClearanceClass kind) {
     return someMeetTable[kind.ordinal()];
   }
 
-  /** The parts of a kind, {@link #ROW} longs each. */
+  /** The parts of a class, {@link #ROW} longs each. */
   long[] rows(ClearanceClass kind) {
     return rows[kind.ordinal()];
   }
 
   /**
-   * How far the parts of a kind reach all together, tolerances added or not: a row. Where there are
-   * none, nowhere: no face is near.
+   * The bounding box of the parts of a class as a row, tolerances added or not. An empty class
+   * yields reversed infinite limits, so that no face is near.
    */
   long[] reach(ClearanceClass kind, boolean withTolerance) {
     return (withTolerance ? reaches : reachesBare)[kind.ordinal()];
   }
 
   /**
-   * How much of the rows of {@link ClearanceClass#LOADING} is of parts that are not the same while
-   * cutting: it comes first.
+   * Length of the leading section of the {@link ClearanceClass#LOADING} rows that holds the parts
+   * differing from cutting; the parts equal in both situations follow.
    */
   int onlyLoading() {
     return onlyLoading;
   }
 
-  /** Fills in the rows; returns {@link #onlyLoading}. */
+  /** Fills the rows; returns {@link #onlyLoading}. */
   private int fill(boolean core) {
     int[] counts = new int[rows.length];
     int repeated = 0;
@@ -154,8 +154,8 @@ public final class SweptParts {
   }
 
   /**
-   * Whether a part of {@link ClearanceClass#LOADING} is as it is while cutting, which stands before
-   * it.
+   * Whether a part of {@link ClearanceClass#LOADING} equals its cutting counterpart, which precedes
+   * it in the list.
    */
   private boolean repeats(int index) {
     Part part = parts.get(index);

@@ -15,8 +15,8 @@ import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 
 /**
- * The parts of a vise, its bolts aside. A part that needs a blank column is left out of both
- * situations and the column noted.
+ * The parts of a vise except its bolts. A part that needs a blank column is left out of both
+ * situations and the column recorded.
  */
 public final class ViseParts {
   private final Vise vise;
@@ -28,7 +28,7 @@ public final class ViseParts {
     this.blanks = blanks;
   }
 
-  /** The parts in the order of rank. */
+  /** The parts in order of rank. */
   public static List<Part> of(Vise vise, Blanks blanks) {
     ViseParts builder = new ViseParts(vise, blanks);
     if (vise.simple()) {
@@ -67,7 +67,7 @@ public final class ViseParts {
     if (needs(jaws.movingThickness(), Column.MOVING_JAW_THICKNESS)) {
       long thick = jaws.movingThickness().length();
       if (jaws.both()) {
-        // Whole: an opening as read is whole nanometres, so half of it is whole half-nanometres.
+        // Exact: openings as read are whole nanometres, so half of one is whole half-nanometres.
         Interval front = Interval.of(closed / 2, closed / 2 + thick);
         Interval frontOpen = Interval.of(open / 2, open / 2 + thick);
         always(PartRole.REAR_JAW, stretch(front.negated(), frontOpen.negated()), v, w);
@@ -120,7 +120,8 @@ public final class ViseParts {
               length.plus(frontReach() + orZero(screw.front().open())));
       Interval v = Interval.around(0, radius);
       Interval hanging = Interval.around(axis, radius);
-      // Over the top it goes no lower than the screw itself; between loads it may hang anyhow.
+      // Worked over the top, it stays above the screw's underside; left on while cutting, it may
+      // hang in any position.
       long lowest = handle.fullSwing() ? axis - radius : axis - screw.diameter().length() / 2;
       Interval worked = Interval.of(lowest, axis + radius);
       parts.add(Part.of(PartRole.HANDLE, Situation.LOADING, u, v, worked, tolerance()));
@@ -161,7 +162,9 @@ public final class ViseParts {
         & needs(vise.screw().diameter(), Column.SCREW_DIAMETER);
   }
 
-  /** One {@code none} of a pair of projections counts as 0: the screw draws in that far. */
+  /**
+   * A single {@code none} of a pair of projections counts as 0: the screw is flush at that opening.
+   */
   private static long orZero(Dimension projection) {
     return projection.isNone() ? 0 : projection.length();
   }

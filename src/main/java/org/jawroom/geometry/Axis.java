@@ -11,7 +11,11 @@ public enum Axis {
     return name().toLowerCase(java.util.Locale.ROOT);
   }
 
-  /** The other axis of the table's plane; asked of X or Y only. */
+  /**
+   * The other axis of the table plane.
+   *
+   * @throws IllegalArgumentException for {@code Z}
+   */
   public Axis across() {
     if (this == Z) {
       throw new IllegalArgumentException("Z has no counterpart in the plane");

@@ -1,6 +1,6 @@
 package org.jawroom.geometry;
 
-/** A closed box with sides along the axes. */
+/** A closed axis-aligned box, in half-nanometres. */
 public record Box(Interval x, Interval y, Interval z) {
 
   public Interval along(Axis axis) {
@@ -11,17 +11,17 @@ public record Box(Interval x, Interval y, Interval z) {
     };
   }
 
-  /** Moved in the table's plane. */
+  /** This box translated by (dx, dy) in the table plane. */
   public Box at(long dx, long dy) {
     return new Box(x.plus(dx), y.plus(dy), z);
   }
 
-  /** The signed distance along the axis on which it is largest; see {@link Interval#gapTo}. */
+  /** The largest, over x, y and z, of the signed interval distances; see {@link Interval#gapTo}. */
   public long gapTo(Box other) {
     return Math.max(x.gapTo(other.x), Math.max(y.gapTo(other.y), z.gapTo(other.z)));
   }
 
-  /** The axis that gives {@link #gapTo}; of equal ones y comes first, then x, then z. */
+  /** The axis that yields {@link #gapTo}; ties go to y, then x, then z. */
   public Axis gapAxis(Box other) {
     long gap = gapTo(other);
     if (y.gapTo(other.y) == gap) {

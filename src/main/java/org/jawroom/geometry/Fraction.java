@@ -3,7 +3,7 @@ package org.jawroom.geometry;
 import java.math.BigInteger;
 
 /**
- * An exact fraction, for the few places where a bound need not fall on a whole half-nanometre.
+ * An exact fraction, for the few bounds that need not fall on a whole half-nanometre. Not reduced.
  *
  * @param denominator above 0
  */
@@ -18,24 +18,30 @@ public record Fraction(long numerator, long denominator) implements Comparable<F
     }
   }
 
-  /** Of two whole numbers, the second not 0. */
+  /**
+   * The quotient of two whole numbers.
+   *
+   * @throws ArithmeticException if {@code denominator} is 0
+   */
   public static Fraction of(long numerator, long denominator) {
     return denominator < 0
         ? new Fraction(Math.negateExact(numerator), Math.negateExact(denominator))
         : new Fraction(numerator, denominator);
   }
 
-  /** The greatest whole number not above {@code factor} times this. */
+  /** ⌊{@code factor} · this⌋. */
   public long floorTimes(long factor) {
     return Length.floorOfProduct(numerator, factor, denominator);
   }
 
-  /** The least whole number not below {@code factor} times this. */
+  /** ⌈{@code factor} · this⌉. */
   public long ceilTimes(long factor) {
     return -Length.floorOfProduct(numerator, -factor, denominator);
   }
 
-  /** By value; 1/2 and 2/4 compare as equal, though {@code equals} tells them apart. */
+  /**
+   * Compares by value: 1/2 and 2/4 compare as equal, although {@code equals} distinguishes them.
+   */
   @Override
   public int compareTo(Fraction other) {
     if (denominator == other.denominator) {
@@ -44,14 +50,14 @@ public record Fraction(long numerator, long denominator) implements Comparable<F
     return compareProducts(numerator, other.denominator, other.numerator, denominator);
   }
 
-  /** Whether a − b is less than, equal to or more than c − d: below 0, 0, or above 0. */
+  /** The sign of (a − b) − (c − d), exact. */
   public static int compareDifferences(Fraction a, Fraction b, Fraction c, Fraction d) {
     double apart = (a.about() - b.about()) - (c.about() - d.about());
     double sizes =
         Math.abs(a.about()) + Math.abs(b.about()) + Math.abs(c.about()) + Math.abs(d.about());
-    // Two conversions and a division leave each of the four within 3 ulp/2 of its value, three
-    // differences add less than 3 more of the sum of sizes: 2⁻⁴⁸ of it is far more than all of
-    // that. Nearer than so, or equal, they are told apart exactly.
+    // Rounding error of the double estimate: two conversions and one division put each of the four
+    // values within 3 ulp/2, and three differences add less than 3 ulp of the sum of sizes. 2⁻⁴⁸ of
+    // that sum bounds the total generously; closer cases are decided exactly.
     if (Math.abs(apart) > sizes * 0x1p-48) {
       return apart > 0 ? 1 : -1;
     }
@@ -76,7 +82,7 @@ public record Fraction(long numerator, long denominator) implements Comparable<F
     return BigInteger.valueOf(denominator);
   }
 
-  /** Compares a·b with c·d, which may be more than a long holds. */
+  /** Compares a·b with c·d; both products may exceed a long. */
   private static int compareProducts(long a, long b, long c, long d) {
     int high = Long.compare(Math.multiplyHigh(a, b), Math.multiplyHigh(c, d));
     return high != 0 ? high : Long.compareUnsigned(a * b, c * d);

@@ -3,11 +3,11 @@ package org.jawroom.geometry;
 import java.util.Optional;
 
 /**
- * The closed interval from {@code lo} to {@code hi}, in half-nanometres; a single point at least.
+ * The closed interval [{@code lo}, {@code hi}] in half-nanometres; never empty, possibly a point.
  */
 public record Interval(long lo, long hi) {
 
-  /** The whole line. */
+  /** The whole real line, up to {@link Length#ENDLESS}. */
   public static final Interval ALL = new Interval(-Length.ENDLESS, Length.ENDLESS);
 
   public Interval {
@@ -20,7 +20,7 @@ public record Interval(long lo, long hi) {
     return new Interval(lo, hi);
   }
 
-  /** {@code middle} ± {@code half}. */
+  /** [{@code middle} − {@code half}, {@code middle} + {@code half}]. */
   public static Interval around(long middle, long half) {
     return new Interval(middle - half, middle + half);
   }
@@ -37,32 +37,32 @@ public record Interval(long lo, long hi) {
     return new Interval(-hi, -lo);
   }
 
-  /** Swept along {@code shifts}: the Minkowski sum of the two. */
+  /** The sweep of this interval over {@code shifts}: their Minkowski sum. */
   public Interval sweptBy(Interval shifts) {
     return new Interval(lo + shifts.lo, hi + shifts.hi);
   }
 
-  /** Grown by {@code below} at the low end and {@code above} at the high one. */
+  /** Extended by {@code below} at the low end and by {@code above} at the high end. */
   public Interval grown(long below, long above) {
     return new Interval(lo - below, hi + above);
   }
 
-  /** The smallest interval that holds both. */
+  /** The smallest interval that contains both. */
   public Interval hull(Interval other) {
     return new Interval(Math.min(lo, other.lo), Math.max(hi, other.hi));
   }
 
-  /** Both ends count as inside. */
+  /** Whether this closed interval contains the point. */
   public boolean contains(long point) {
     return lo <= point && point <= hi;
   }
 
-  /** Whether the two have a point in common; touching counts. */
+  /** Whether the closed intervals intersect; touching counts. */
   public boolean meets(Interval other) {
     return lo <= other.hi && other.lo <= hi;
   }
 
-  /** What the two have in common; empty only if they do not {@link #meets meet}. */
+  /** The intersection; empty only if they do not {@link #meets meet}. */
   public Optional<Interval> meet(Interval other) {
     return meets(other)
         ? Optional.of(new Interval(Math.max(lo, other.lo), Math.min(hi, other.hi)))
@@ -70,8 +70,8 @@ public record Interval(long lo, long hi) {
   }
 
   /**
-   * The signed distance between the two: max(other.lo − hi, lo − other.hi). Positive when a free
-   * gap of that width lies between them, 0 when they touch, negative when they overlap.
+   * The signed distance max(other.lo − hi, lo − other.hi): positive for a free gap of that width, 0
+   * if the two touch, negative if they overlap.
    */
   public long gapTo(Interval other) {
     return Math.max(other.lo - hi, lo - other.hi);

@@ -2,10 +2,10 @@ package org.jawroom.geometry;
 
 import java.util.Arrays;
 
-/** A set of closed intervals, rising and not touching one another, in half-nanometres. */
+/** A union of disjoint closed intervals in ascending order, in half-nanometres. No two touch. */
 public final class IntervalSet {
 
-  /** The low and the high end of each in turn. */
+  /** Alternating low and high ends. */
   private final long[] ends;
 
   private IntervalSet(long[] ends) {
@@ -13,10 +13,10 @@ public final class IntervalSet {
   }
 
   /**
-   * The set of these intervals.
+   * The set of the given intervals.
    *
-   * @param ends the low and the high end of each in turn
-   * @throws IllegalArgumentException if they do not rise, or two touch
+   * @param ends alternating low and high ends
+   * @throws IllegalArgumentException if they do not ascend or two intervals touch
    */
   public static IntervalSet of(long... ends) {
     if (ends.length % 2 != 0) {
@@ -31,9 +31,9 @@ public final class IntervalSet {
   }
 
   /**
-   * The points within {@code half} of some centre; intervals that touch or overlap become one.
+   * The points within {@code half} of some centre; intervals that touch or overlap are merged.
    *
-   * @param centres rising
+   * @param centres in ascending order
    * @param shift added to every centre
    * @param half 0 or more
    */
@@ -57,7 +57,7 @@ public final class IntervalSet {
     return ends.length == 0;
   }
 
-  /** What two sets have in common; touching counts, so an interval may be a point. */
+  /** The intersection. Touching counts, so a resulting interval may be a point. */
   public IntervalSet meet(IntervalSet other) {
     long[] both = new long[ends.length + other.ends.length];
     int count = 0;
@@ -77,7 +77,7 @@ public final class IntervalSet {
     return new IntervalSet(Arrays.copyOf(both, count));
   }
 
-  /** Both ends of an interval count as inside. */
+  /** Whether one of the closed intervals contains the point. */
   public boolean contains(long point) {
     for (int i = 0; i < ends.length; i += 2) {
       if (ends[i] <= point && point <= ends[i + 1]) {
@@ -87,7 +87,7 @@ public final class IntervalSet {
     return false;
   }
 
-  /** The low and the high end of each interval in turn; not to be written to. */
+  /** Alternating low and high ends; callers must not modify the array. */
   public long[] ends() {
     return ends;
   }

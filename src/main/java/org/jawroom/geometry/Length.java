@@ -5,27 +5,27 @@ import java.math.BigInteger;
 /** The unit of length: whole half-nanometres in a {@code long}. */
 public final class Length {
 
-  /** Half-nanometres in a nanometre, the grain to which inputs are rounded. */
+  /** Half-nanometres per nanometre; inputs are rounded to whole nanometres. */
   public static final long NANOMETRE = 2;
 
-  /** Half-nanometres in a millimetre. */
+  /** Half-nanometres per millimetre. */
   public static final long MM = 1_000_000 * NANOMETRE;
 
-  /** Half-nanometres in an inch: 25.4 mm exactly. */
+  /** Half-nanometres per inch: 25.4 mm exactly. */
   public static final long INCH = 25_400_000 * NANOMETRE;
 
-  /** The largest length a table may hold: 100 m. */
+  /** The largest length a table may contain: 100 m. */
   public static final long LARGEST = 100_000 * MM;
 
   /**
-   * Stands for "without end". Far beyond any sum of lengths a shop can produce, and small enough
-   * that adding a few of them does not overflow a {@code long}.
+   * Stands for an unbounded limit. It exceeds any sum of lengths that a shop can produce, and
+   * leaves room to add a few of them without overflowing a {@code long}.
    */
   public static final long ENDLESS = 1L << 60;
 
   private Length() {}
 
-  /** Whether a limit is a real place rather than {@link #ENDLESS} either way. */
+  /** Whether a limit is finite rather than ±{@link #ENDLESS} plus some length. */
   public static boolean isBounded(long limit) {
     return -ENDLESS / 2 < limit && limit < ENDLESS / 2;
   }
@@ -40,7 +40,7 @@ public final class Length {
     return -floorTo(-length, grain);
   }
 
-  /** a·b/{@code divisor} (&gt; 0), rounded down; the product may be more than a long holds. */
+  /** ⌊a·b/{@code divisor}⌋ for a divisor above 0; the product may exceed a long. */
   static long floorOfProduct(long a, long b, long divisor) {
     if (Math.multiplyHigh(a, b) == (a * b) >> 63) {
       return Math.floorDiv(a * b, divisor);

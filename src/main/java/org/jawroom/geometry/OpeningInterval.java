@@ -1,9 +1,9 @@
 package org.jawroom.geometry;
 
 /**
- * An interval whose ends run linearly with a vise's opening: {@code closed} at the least opening of
- * {@code range}, {@code open} at the greatest. Where the range is a single opening, it is the
- * smallest interval that holds both.
+ * An interval whose ends are linear functions of a vise's opening: {@code closed} at the least
+ * opening of {@code range}, {@code open} at the greatest. If the range is a single opening, both
+ * are replaced by their hull.
  */
 public record OpeningInterval(Interval closed, Interval open, Interval range) {
 
@@ -23,24 +23,34 @@ public record OpeningInterval(Interval closed, Interval open, Interval range) {
     return closed.equals(open);
   }
 
-  /** The low end at opening {@code s} of the range; a share that is not whole is rounded down. */
+  /**
+   * The low end at opening {@code s} of the range, rounded down to a whole half-nanometre.
+   *
+   * @throws IllegalArgumentException if {@code s} is outside the range
+   */
   public long lo(long s) {
     return closed.lo() + share(open.lo() - closed.lo(), s, false);
   }
 
-  /** The high end at opening {@code s} of the range; a share that is not whole is rounded up. */
+  /**
+   * The high end at opening {@code s} of the range, rounded up to a whole half-nanometre.
+   *
+   * @throws IllegalArgumentException if {@code s} is outside the range
+   */
   public long hi(long s) {
     return closed.hi() + share(open.hi() - closed.hi(), s, true);
   }
 
-  /** What is swept while the jaws go over {@code openings}: exact, since both ends are linear. */
+  /**
+   * The sweep over {@code openings}: the hull at both ends, exact because the limits are linear.
+   */
   public Interval over(Interval openings) {
     return new Interval(
         Math.min(lo(openings.lo()), lo(openings.hi())),
         Math.max(hi(openings.lo()), hi(openings.hi())));
   }
 
-  /** {@code change}·(s − range.lo)/range.length, rounded up or down where it is not whole. */
+  /** {@code change}·(s − range.lo)/range.length, rounded in the given direction. */
   private long share(long change, long s, boolean up) {
     if (!range.contains(s)) {
       throw new IllegalArgumentException("opening " + s + " outside " + range);

@@ -3,7 +3,7 @@ package org.jawroom.geometry;
 import java.util.List;
 
 /**
- * How a vise stands on the table, named by where its handle points.
+ * The turn of a vise on the table, named by the direction of its handle.
  *
  * <p>The vise frame has u from the fixed jaw toward the handle, w up and v = w × u.
  *
@@ -16,7 +16,7 @@ import java.util.List;
  *   <tr><td>left</td><td>−X</td><td>−Y</td></tr>
  * </table>
  *
- * <p>The order of the constants is the order of preference among equals.
+ * The order of the constants is the order of preference among equal candidates.
  */
 public enum Orientation {
   FRONT(Axis.Y, -1, 1),
@@ -24,7 +24,7 @@ public enum Orientation {
   REAR(Axis.Y, 1, -1),
   LEFT(Axis.X, -1, -1);
 
-  /** All of them, in the order of preference; not a new array each time. */
+  /** All turns in order of preference, without allocating an array. */
   public static final List<Orientation> ALL = List.of(values());
 
   private final Axis uAxis;
@@ -37,47 +37,47 @@ public enum Orientation {
     this.vSign = vSign;
   }
 
-  /** The table axis along which the jaws open. */
+  /** The table axis parallel to u, along which the jaws open. */
   public Axis uAxis() {
     return uAxis;
   }
 
-  /** +1 if u points the way of {@link #uAxis}, −1 if against it. */
+  /** +1 if u points in the positive direction of {@link #uAxis}, else −1. */
   public int uSign() {
     return uSign;
   }
 
-  /** +1 if v points up its axis, −1 if against it. */
+  /** +1 if v points in the positive direction of its table axis, else −1. */
   public int vSign() {
     return vSign;
   }
 
-  /** The x of the vise-frame point (u, v), the vise standing at the origin. */
+  /** The table x of the vise-frame point (u, v) for a vise at the origin. */
   public long x(long u, long v) {
     return uAxis == Axis.X ? uSign * u : vSign * v;
   }
 
-  /** The y of the vise-frame point (u, v), the vise standing at the origin. */
+  /** The table y of the vise-frame point (u, v) for a vise at the origin. */
   public long y(long u, long v) {
     return uAxis == Axis.Y ? uSign * u : vSign * v;
   }
 
-  /** The interval along x of a box of the vise frame. */
+  /** The table x interval of a vise-frame rectangle for a vise at the origin. */
   public Interval x(Interval u, Interval v) {
     return uAxis == Axis.X ? signed(uSign, u) : signed(vSign, v);
   }
 
-  /** The interval along y of a box of the vise frame. */
+  /** The table y interval of a vise-frame rectangle for a vise at the origin. */
   public Interval y(Interval u, Interval v) {
     return uAxis == Axis.Y ? signed(uSign, u) : signed(vSign, v);
   }
 
-  /** The interval along u of what stands so in the table's plane, seen from the origin. */
+  /** The u interval of a table-plane rectangle for a vise at the origin. */
   public Interval u(Interval x, Interval y) {
     return signed(uSign, uAxis == Axis.X ? x : y);
   }
 
-  /** The interval along v of what stands so in the table's plane, seen from the origin. */
+  /** The v interval of a table-plane rectangle for a vise at the origin. */
   public Interval v(Interval x, Interval y) {
     return signed(vSign, uAxis == Axis.X ? y : x);
   }

@@ -2,7 +2,7 @@ package org.jawroom.geometry;
 
 import java.util.Optional;
 
-/** A closed rectangle of the table's plane; a single point at least. */
+/** A closed axis-aligned rectangle in the table plane; never empty, possibly a point. */
 public record Rectangle(Interval x, Interval y) {
 
   public Interval along(Axis axis) {
@@ -13,8 +13,8 @@ public record Rectangle(Interval x, Interval y) {
   }
 
   /**
-   * The rectangle with {@code along} in the direction of {@code axis} (X or Y), {@code across} in
-   * the other.
+   * The rectangle with extent {@code along} on {@code axis} (X or Y) and {@code across} on the
+   * other axis.
    */
   public static Rectangle of(Axis axis, Interval along, Interval across) {
     return axis == Axis.X ? new Rectangle(along, across) : new Rectangle(across, along);
@@ -28,15 +28,15 @@ public record Rectangle(Interval x, Interval y) {
     return x.contains(px) && y.contains(py);
   }
 
-  /** What the two have in common; empty if they have no point in common. */
+  /** The intersection; empty if they have no point in common. */
   public Optional<Rectangle> meet(Rectangle other) {
     return x.meet(other.x)
         .flatMap(both -> y.meet(other.y).map(height -> new Rectangle(both, height)));
   }
 
   /**
-   * The most by which {@code inner}, moved by (dx, dy), sticks out of this on any side; 0 if it
-   * does not.
+   * The largest amount by which {@code inner}, translated by (dx, dy), protrudes from this
+   * rectangle on any side; 0 if it is contained.
    */
   public long shortfall(Rectangle inner, long dx, long dy) {
     long inX = Math.max(x.lo() - inner.x.lo() - dx, inner.x.hi() + dx - x.hi());

@@ -1,16 +1,16 @@
 /**
- * Exact lengths, intervals, boxes and turns.
+ * Exact lengths, intervals, boxes and orientations.
  *
- * <p><b>Unit.</b> Every length is a {@code long} of whole half-nanometres ({@link Length#MM} to the
- * millimetre), so that half a width or half a travel of whole nanometres is exact too. There is no
- * epsilon anywhere.
+ * <p><b>Unit.</b> Every length is a {@code long} of whole half-nanometres ({@link Length#MM} per
+ * millimetre), so that half of a width or travel in whole nanometres is exact as well. There is no
+ * epsilon.
  *
- * <p><b>Boxes are closed</b> and have their sides along the axes. Two boxes that touch have gap 0.
- * A side may be without end: its limit is then {@link Length#ENDLESS} or its negative.
+ * <p><b>Boxes are closed</b> and axis-aligned. Two boxes that touch have gap 0. A side may be
+ * unbounded: its limit is then {@link Length#ENDLESS} or its negative.
  *
  * <p><b>Axes</b> (letters and directions after ISO 841; the tool is taken to move over the table):
  * X to the right as the operator sees it, Y away from the operator, Z up along the spindle.
  *
- * <p>This package knows nothing of shops, files or searching.
+ * <p>This package does not depend on shops, files or the search.
  */
 package org.jawroom.geometry;

@@ -14,8 +14,8 @@ import org.jawroom.shop.Job;
 import org.jawroom.shop.Shop;
 
 /**
- * The pairings of a shop, what depends on a machine or a vise alone being worked out once. Holds
- * nothing that changes, so several threads may ask at a time.
+ * The pairings of a shop. Whatever depends on a machine or a vise alone is computed once.
+ * Immutable, so several threads may use it at a time.
  */
 public final class ShopPairings {
   private final List<PreparedMachine> machines;
@@ -39,20 +39,20 @@ public final class ShopPairings {
   }
 
   /**
-   * The same as {@link Pairing#solve}.
+   * Equivalent to {@link Pairing#solve}.
    *
-   * @param machine the place of the machine in input order, from 0; {@code vise} likewise
+   * @param machine index of the machine in input order, from 0; {@code vise} likewise
    */
   public Outcome solve(int machine, int vise) {
     return Pairing.solve(machines.get(machine), vises.get(vise));
   }
 
-  /** The same as {@link Model#of} with nothing added. */
+  /** Equivalent to {@link Model#of} without any setup. */
   public Model model(int machine, int vise) {
     return Model.of(machines.get(machine), vises.get(vise));
   }
 
-  /** The same as {@link JobPairing#solve}. */
+  /** Equivalent to {@link JobPairing#solve}. */
   public List<JobOutcome> jobs(int machine, int vise, List<Job> jobs) {
     return JobPairing.solve(machines.get(machine), vises.get(vise), jobs);
   }

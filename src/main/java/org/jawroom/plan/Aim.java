@@ -1,6 +1,6 @@
 package org.jawroom.plan;
 
-/** What a plan is judged by; {@link #toString} says it in the words of the page. */
+/** The objectives of a plan; {@link #toString} returns the wording of the reports. */
 public enum Aim {
   HELD("the most jobs held"),
   COST("the least money spent"),

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What there is to plan with. The order of the lists settles what nothing else does.
+ * The input of a plan. The order of the lists decides ties.
  *
- * @param fits one for each pairing that may be chosen, in any order
+ * @param fits one per pairing that may be chosen, in any order
  * @param jobs empty: there is no jobs table
  */
 public record CellModel(

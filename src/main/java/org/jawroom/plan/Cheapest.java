@@ -6,8 +6,8 @@ import java.util.function.LongSupplier;
 import java.util.function.ToLongFunction;
 
 /**
- * The cheapest way to meet demands: least money, then fewest things, then as little as can be of
- * what stands last in the tables.
+ * Finds the cheapest way to meet demands, lexicographically: least money, then fewest things, then
+ * the fewest of each item, starting with the last in the tables.
  */
 final class Cheapest {
 

@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** One fit, or none, for each machine; fits by their place in {@link Task#fits}. */
+/** One fit, or none, per machine. Fits are indices into {@link Task#fits}. */
 final class Choice {
 
-  /** No vise on this machine. */
+  /** Marks a machine without a vise. */
   static final int BARE = -1;
 
   private final int[] fitOf;
@@ -29,20 +29,20 @@ final class Choice {
     return new Choice(fitOf);
   }
 
-  /** What is on the machines now, as far as it may stay. */
+  /** The kinds now on the machines, as far as they may stay. */
   static Choice kept(Task task) {
     int[] fitOf = bare(task).fitOf;
     for (int fit = 0; fit < task.fits().size(); fit++) {
-      Fit told = task.fits().get(fit);
-      Integer now = task.keep().get(told.machine());
-      if (now != null && now == told.vise()) {
-        fitOf[told.machine()] = fit;
+      Fit candidate = task.fits().get(fit);
+      Integer now = task.keep().get(candidate.machine());
+      if (now != null && now == candidate.vise()) {
+        fitOf[candidate.machine()] = fit;
       }
     }
     return new Choice(fitOf);
   }
 
-  /** The fits {@code taken}, unless that is more than one for a machine. */
+  /** The choice of the fits {@code taken}; empty if a machine would get more than one. */
   static Optional<Choice> of(Task task, List<Integer> taken) {
     int[] fitOf = bare(task).fitOf;
     for (int fit : taken) {
@@ -59,7 +59,7 @@ final class Choice {
     return fitOf[machine];
   }
 
-  /** The fits chosen, in the order of the machines. */
+  /** The fits chosen, in machine order. */
   List<Integer> fits() {
     return chosen;
   }

@@ -6,8 +6,9 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.ojalgo.netio.BasicLogger;
 
 /**
- * What the solver writes to the error output when its arithmetic has gone astray ("obviously
- * infeasible value"): kept from the screen and counted, for then its word is no proof.
+ * Counts what the solver writes to the error output when its arithmetic fails ("obviously
+ * infeasible value"), and keeps it off the screen. An answer given with such a complaint proves
+ * nothing.
  */
 final class Complaints {
 
@@ -17,7 +18,7 @@ final class Complaints {
     PrintStream screen = System.err;
     System.setErr(new PrintStream(new Counter(), true));
     try {
-      BasicLogger.error(); // it takes over the error output when first touched, and keeps it
+      BasicLogger.error(); // captures the error output on first use and keeps it
     } finally {
       System.setErr(screen);
     }
@@ -25,7 +26,7 @@ final class Complaints {
 
   private Complaints() {}
 
-  /** How much has been written so far. */
+  /** The number of bytes written so far. */
   static long written() {
     return WRITTEN.get();
   }

@@ -5,7 +5,8 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * What later steps may not give up: values reached, machines settled, and limits on what is bought.
+ * Constraints that later steps must respect: values reached, machines settled, and limits on
+ * purchases.
  */
 final class Demands {
 
@@ -26,13 +27,13 @@ final class Demands {
     return this;
   }
 
-  /** This machine has this fit, or stays bare. */
+  /** Fixes the fit of a machine; {@link Choice#BARE} keeps it bare. */
   Demands settle(int machine, int fit) {
     settled.put(machine, fit);
     return this;
   }
 
-  /** No more than this of an item of {@link Task#items}. */
+  /** Limits the purchases of an item of {@link Task#items}. */
   Demands buyAtMost(int item, int count) {
     mostBought.put(item, count);
     return this;

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A choice made machine by machine, without looking back and without buying: something to have in
- * hand where time is short. The solver improves on it.
+ * A greedy choice, machine by machine, without backtracking and without purchases. It serves as the
+ * initial incumbent, so that a plan exists even if time is short.
  */
 final class FirstChoice {
   private final Task task;
@@ -28,7 +28,7 @@ final class FirstChoice {
     }
   }
 
-  /** On each owned machine, of the vises left in stock the one that holds the most more. */
+  /** For each owned machine, the vise left in stock that adds the most pieces held. */
   static Choice of(Task task) {
     return new FirstChoice(task).choose();
   }
@@ -59,7 +59,7 @@ final class FirstChoice {
     return task.fits().get(fit).vise();
   }
 
-  /** How many more pieces are held with it. */
+  /** The number of additional pieces held with this fit. */
   private long gain(int fit) {
     return groupsOf.get(fit).stream()
         .filter(group -> !held.contains(group))

@@ -3,13 +3,12 @@ package org.jawroom.plan;
 import java.util.OptionalLong;
 
 /**
- * A pairing the plan may choose.
+ * A pairing that the plan may choose.
  *
- * @param margin what is left over, in the unit of {@link org.jawroom.geometry.Length}; empty:
- *     nothing listed can be hit, which is more than any margin
- * @param most how many of the kind stand on that table side by side, at least 1
- * @param opening how wide the jaws can be used, 0 or more, in any unit that is the same in the
- *     whole cell
+ * @param margin in the unit of {@link org.jawroom.geometry.Length}; empty: nothing listed can be
+ *     hit, which exceeds every margin
+ * @param most the number of this kind that stand side by side on that table, at least 1
+ * @param opening usable opening width, 0 or more, in any unit that is the same in the whole cell
  */
 public record Fit(Pick pick, OptionalLong margin, int most, long opening) {
   public Fit {
@@ -27,7 +26,7 @@ public record Fit(Pick pick, OptionalLong margin, int most, long opening) {
     return pick.vise();
   }
 
-  /** The margin with {@link Long#MAX_VALUE} for "nothing can be hit". */
+  /** The margin, with {@link Long#MAX_VALUE} for "nothing can be hit". */
   long leastMargin() {
     return margin.orElse(Long.MAX_VALUE);
   }

@@ -11,9 +11,9 @@ import java.util.function.BiConsumer;
 /**
  * A task as a mixed-integer program.
  *
- * <p>One binary column for each fit. What follows from them is continuous, because whole fits force
- * it to be whole at its best: whether a group of jobs is held, how many of a kind are bought, how
- * many stand on tables.
+ * <p>Each fit is one binary column. Derived columns are continuous, because integral fits force
+ * them to be integral at the optimum: whether a group of jobs is held, how many of a kind are
+ * bought, how many stand on tables.
  */
 final class Formulation {
 
@@ -41,7 +41,7 @@ final class Formulation {
     demands.mostBought().forEach((item, most) -> program.atMost(bought(item), most));
   }
 
-  /** All that meets the demands, with {@code aim} to be made as good as can be. */
+  /** Maximizes {@code aim} subject to the demands. */
   static Formulation of(Task task, Demands demands, Aim aim) {
     boolean onlyHolding =
         demands.reached().keySet().stream().allMatch(Formulation::countsHoldingOnly)
@@ -52,7 +52,7 @@ final class Formulation {
     return formulation;
   }
 
-  /** All that meets the demands, with as few as can be of an item. */
+  /** Minimizes the purchases of an item subject to the demands. */
   static Formulation fewest(Task task, Demands demands, int item) {
     Formulation formulation = new Formulation(task, demands, true);
     Sum fewer = new Sum();
@@ -61,11 +61,11 @@ final class Formulation {
     return formulation;
   }
 
-  /** All that meets the demands, with the earliest vises on a few machines. */
+  /** Puts the earliest vises on a few machines subject to the demands. */
   static Formulation earliest(Task task, Demands demands, Ranking ranking) {
     Formulation formulation = new Formulation(task, demands, false);
     Sum sum = new Sum();
-    formulation.eachFit((fit, told) -> formulation.add(sum, fit, ranking.of(fit)));
+    formulation.eachFit((fit, pairing) -> formulation.add(sum, fit, ranking.of(fit)));
     formulation.program.maximise(sum);
     return formulation;
   }
@@ -78,9 +78,9 @@ final class Formulation {
     long margin = demands.reached().getOrDefault(Aim.MARGIN, Long.MIN_VALUE);
     Set<Integer> allowed = new HashSet<>();
     for (int fit = 0; fit < task.fits().size(); fit++) {
-      Fit told = task.fits().get(fit);
-      if (told.leastMargin() >= margin
-          && demands.settled().getOrDefault(told.machine(), fit) == fit) {
+      Fit pairing = task.fits().get(fit);
+      if (pairing.leastMargin() >= margin
+          && demands.settled().getOrDefault(pairing.machine(), fit) == fit) {
         allowed.add(fit);
       }
     }
@@ -127,11 +127,11 @@ final class Formulation {
       case HELD -> held(sum);
       case COST -> eachBought((item, column) -> sum.add(column, -task.price(item)));
       case THINGS -> eachBought((item, column) -> sum.add(column, -1));
-      case EQUIPPED -> eachFit((fit, told) -> add(sum, fit, 1));
-      case OPENING -> eachFit((fit, told) -> add(sum, fit, told.opening()));
+      case EQUIPPED -> eachFit((fit, pairing) -> add(sum, fit, 1));
+      case OPENING -> eachFit((fit, pairing) -> add(sum, fit, pairing.opening()));
       case CHANGES -> changes(sum);
       case SET_OUT -> setOut(sum);
-      default -> throw new IllegalArgumentException("no sum tells " + aim);
+      default -> throw new IllegalArgumentException(aim + " is not a linear sum");
     }
     return sum;
   }
@@ -151,7 +151,7 @@ final class Formulation {
     }
   }
 
-  /** How many of an item are bought. */
+  /** The number of units of an item that are bought. */
   private Sum bought(int item) {
     int machine = item - boughtOf.length;
     if (machine >= 0) {
@@ -162,7 +162,10 @@ final class Formulation {
     return boughtOf[item] == NONE ? new Sum() : new Sum().add(boughtOf[item], 1);
   }
 
-  /** A machine that has no vise now changes with any; one that has changes with any but that. */
+  /**
+   * A machine that is bare now changes with any vise; an equipped one changes unless it gets the
+   * same kind.
+   */
   private void changes(Sum sum) {
     for (int machine = 0; machine < task.cell().machines().size(); machine++) {
       Integer now = task.keep().get(machine);
@@ -199,7 +202,10 @@ final class Formulation {
     }
   }
 
-  /** More of a kind than stand in the house, or than machines could ask for, cannot be set out. */
+  /**
+   * An upper bound on the number of a kind set out: the stock, or the number that machines can use
+   * if more is for sale.
+   */
   private long limit(int vise) {
     return boughtOf[vise] == NONE
         ? task.stock(vise)
@@ -219,7 +225,7 @@ final class Formulation {
   }
 
   private interface FitAction {
-    void take(int fit, Fit told);
+    void take(int fit, Fit pairing);
   }
 
   private void eachFit(FitAction action) {
@@ -235,8 +241,8 @@ final class Formulation {
   }
 
   /**
-   * The choice that column values stand for, if it is one and meets every demand, counted in whole
-   * numbers.
+   * Rounds column values to a choice; empty if they are not one, or if it violates a demand when
+   * recounted in whole numbers.
    */
   Optional<Choice> read(double[] values) {
     List<Integer> taken = new ArrayList<>();

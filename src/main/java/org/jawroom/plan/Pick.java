@@ -1,6 +1,4 @@
 package org.jawroom.plan;
 
-/**
- * One kind of vise on one machine, both by their place in the {@link CellModel}'s lists, from 0.
- */
+/** One kind of vise on one machine, as indices into the lists of {@link CellModel}, from 0. */
 public record Pick(int machine, int vise) {}

@@ -7,14 +7,14 @@ import java.util.OptionalLong;
 import java.util.stream.Collectors;
 
 /**
- * The plan for a cell.
+ * The plan for a cell. All indices refer to the lists of the cell.
  *
- * @param machines those that get a vise, in the order of the cell
- * @param held the jobs that some machine holds, by their place in the cell's list
- * @param unheld the others
- * @param purchases vises, then machines, in the order of the cell
- * @param cost what they come to
- * @param stages how far each aim was brought, in order of preference
+ * @param machines the machines that get a vise, in cell order
+ * @param held indices of the jobs that some machine holds
+ * @param unheld the other jobs
+ * @param purchases vises, then machines, in cell order
+ * @param cost of all purchases, in the smallest coin
+ * @param stages the value reached for each aim, in order of preference
  */
 public record Plan(
     List<Assigned> machines,
@@ -31,22 +31,25 @@ public record Plan(
     stages = List.copyOf(stages);
   }
 
-  /** The same with other remedies for the jobs it leaves. */
+  /** A copy with other remedies for the jobs not held. */
   Plan with(List<Unheld> remedies) {
     return new Plan(machines, held, remedies, purchases, cost, stages);
   }
 
-  /** Whether no better plan exists, for any aim; the order of the tables is none. */
+  /**
+   * Whether no better plan exists for any aim. {@link Aim#ORDER} only breaks ties and does not
+   * count.
+   */
   public boolean isProven() {
     return stages.stream().allMatch(stage -> stage.proven() || stage.aim() == Aim.ORDER);
   }
 
-  /** Whether the same tables give this very plan on any machine at any speed. */
+  /** Whether equal tables always yield this plan, regardless of the computer and its speed. */
   public boolean isUnique() {
     return stages.stream().allMatch(Stage::proven);
   }
 
-  /** {@code no better plan exists}, or what of it was not proven. */
+  /** {@code no better plan exists}, or which aims are not proven. */
   public String statement() {
     return isProven()
         ? "no better plan exists"
@@ -56,15 +59,13 @@ public record Plan(
             .collect(Collectors.joining(", ", "a better plan may exist; not proven: ", ""));
   }
 
-  /** The value of an aim that was pursued. */
+  /** The value of an aim that was pursued; empty for any other aim. */
   public OptionalLong value(Aim aim) {
     Optional<Stage> reached = stages.stream().filter(stage -> stage.aim() == aim).findFirst();
     return reached.map(stage -> OptionalLong.of(stage.value())).orElseGet(OptionalLong::empty);
   }
 
-  /**
-   * The kind of vise on each machine, both by their place in the cell: what a later plan may keep.
-   */
+  /** The kind of vise on each machine, as cell indices; a later plan may keep it. */
   public Map<Integer, Integer> kinds() {
     return machines.stream()
         .collect(Collectors.toMap(one -> one.fit().machine(), one -> one.fit().vise()));

@@ -5,8 +5,8 @@ import java.util.OptionalLong;
 /**
  * A machine of the cell.
  *
- * @param price in the smallest coin, at least 1: a candidate that could be bought; empty: it is
- *     owned
+ * @param price of a candidate that can be bought, in the smallest coin, at least 1; empty: the
+ *     machine is owned
  */
 public record PlanMachine(String name, OptionalLong price) {
   public PlanMachine {

@@ -1,9 +1,9 @@
 package org.jawroom.plan;
 
 /**
- * A step that begins.
+ * The beginning of a step.
  *
  * @param step from 1
- * @param steps how many there are at most for this aim
+ * @param steps upper bound on the number of steps for this aim
  */
 public record PlanProgress(Aim aim, int step, int steps) {}

@@ -3,13 +3,14 @@ package org.jawroom.plan;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The one entry: the best plan for a cell. Pure but for the time it is told to keep to. */
+/** The entry point: computes the best plan for a cell. Pure except for the time limit. */
 public final class Planner {
 
   private Planner() {}
 
   /**
-   * The best plan, or as good a one as time allows; always one that stock, market and budget allow.
+   * The best plan, or the incumbent when time runs out; it always respects stock, market and
+   * budget.
    */
   public static Plan plan(CellModel cell, Wishes wishes) {
     Task task = new Task(cell, wishes.buy(), wishes.budget(), wishes.keep());
@@ -22,7 +23,7 @@ public final class Planner {
     return unremedied.with(remedies);
   }
 
-  /** The plan that a choice makes, its remedies not looked for. */
+  /** The plan for a choice, before remedies are searched for. */
   static Plan plan(Task task, Choice choice, List<Stage> stages) {
     List<Integer> held = new ArrayList<>();
     task.groups().stream().filter(choice::holds).forEach(group -> held.addAll(group.jobs()));
@@ -38,8 +39,8 @@ public final class Planner {
   }
 
   /**
-   * What stands there now, if that may stay as it is, else what is found without a solver: where
-   * time is short, something must be in hand.
+   * The initial incumbent: the present state if it is allowed, else a greedy choice, so that a plan
+   * exists even if time is short.
    */
   private static Choice start(Task task, Wishes wishes) {
     return wishes

@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A mixed-integer program in whole numbers, to be maximised: the language between what is asked and
- * the solver that answers.
+ * A mixed-integer program with integer coefficients, to be maximized. It separates the formulation
+ * from the solver.
  */
 final class Program {
 
   /**
-   * Rows and objectives whose amounts add up to more than this are beyond what doubles settle for
-   * certain.
+   * If the absolute coefficients of a row or an objective, times the bounds of their columns, add
+   * up to more than this, double arithmetic proves nothing.
    */
   static final long CERTAIN = 100_000_000;
 
   record Column(boolean whole, long upper) {}
 
-  /** A lower limit of {@link Long#MIN_VALUE} or an upper of {@link Long#MAX_VALUE} is none. */
+  /** {@link Long#MIN_VALUE} means no lower limit, {@link Long#MAX_VALUE} no upper one. */
   record Row(Sum sum, long lower, long upper) {}
 
   private final List<Column> columns = new ArrayList<>();
@@ -28,7 +28,7 @@ final class Program {
   private boolean certain = true;
   private boolean possible = true;
 
-  /** A column from 0 to {@code upper}; returns its index. */
+  /** Adds a column with the closed range [0, {@code upper}]; returns its index. */
   int column(boolean whole, long upper) {
     columns.add(new Column(whole, upper));
     return columns.size() - 1;
@@ -44,10 +44,7 @@ final class Program {
     add(sum, divisor, -Math.floorDiv(sum.constant() - lower, divisor), Long.MAX_VALUE);
   }
 
-  /**
-   * Dividing by what all amounts have in common, and the limit toward the lattice, loses no whole
-   * point.
-   */
+  /** Dividing by the common divisor and rounding the limit inward excludes no integral point. */
   private void add(Sum sum, long divisor, long lower, long upper) {
     Sum reduced = sum.dividedBy(divisor);
     if (reduced.isConstant()) {
@@ -68,7 +65,7 @@ final class Program {
     certain &= reach(objective) <= CERTAIN;
   }
 
-  /** No point takes a sum further from 0 than this. */
+  /** An upper bound on the absolute value of the sum over all points. */
   private long reach(Sum sum) {
     long[] reach = {0};
     sum.forEach(
@@ -79,24 +76,22 @@ final class Program {
     return reach[0];
   }
 
-  /** The objective is no further from 0 than this. */
+  /** An upper bound on the absolute value of the objective. */
   long reach() {
     return reach(objective);
   }
 
-  /** Whether all amounts are small enough for a solver in floating point to be believed. */
+  /** Whether all coefficients are small enough to trust a floating-point solver. */
   boolean isCertain() {
     return certain;
   }
 
-  /** False: a row without columns cannot be met, so there is no point at all. */
+  /** False if a row without columns is violated, so that there is no feasible point. */
   boolean isPossible() {
     return possible;
   }
 
-  /**
-   * What the whole sum to be maximised comes to where the solver's objective is {@code reduced}.
-   */
+  /** The value of the original sum for the solver's objective value {@code reduced}. */
   long value(double reduced) {
     return Math.round(reduced) * unit + constant;
   }

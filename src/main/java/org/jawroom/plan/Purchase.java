@@ -1,12 +1,12 @@
 package org.jawroom.plan;
 
 /**
- * Something to buy.
+ * A purchase.
  *
  * @param what a vise or a machine
- * @param index its place in the cell's list of vises or machines
- * @param count how many, at least 1
- * @param price for all of them together, in the smallest coin
+ * @param index its index in the cell's list of vises or machines
+ * @param count at least 1
+ * @param price of all of them together, in the smallest coin
  */
 public record Purchase(What what, int index, int count, long price) {
 

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How early the vises on a few machines in a row stand in the tables, as one number: a digit for
- * each machine, the first machine's the highest; the earlier its vise the more, 0 where it stays
- * bare.
+ * Ranks the vises on a few consecutive machines by table order, as one number with a digit per
+ * machine. The first machine has the highest digit; an earlier vise has a larger one, and a bare
+ * machine has 0.
  */
 final class Ranking {
 
-  /** As large as a solver in floating point keeps well apart. */
+  /** The largest range that a floating-point solver distinguishes reliably. */
   private static final long LARGEST = 200_000;
 
   private final Map<Integer, Long> rankOf = new HashMap<>();
@@ -25,8 +25,8 @@ final class Ranking {
   }
 
   /**
-   * Of machine {@code first} and as many after it as will do, by their fits of {@code margin} or
-   * more.
+   * The ranking of machine {@code first} and as many following machines as fit into the range, by
+   * their fits with margin ≥ {@code margin}.
    */
   static Ranking from(Task task, int first, long margin) {
     List<List<Integer>> digits = new ArrayList<>();
@@ -60,7 +60,7 @@ final class Ranking {
     return ranking;
   }
 
-  /** The machine after the last one. */
+  /** Index of the machine after the last one ranked. */
   int end() {
     return end;
   }

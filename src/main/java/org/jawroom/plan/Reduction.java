@@ -8,18 +8,17 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Leaves out fits that cannot matter as long as only held jobs and money count, when a machine may
- * as well stay bare.
+ * Removes dominated fits. Valid while only held jobs and money count and a machine may stay bare.
  */
 final class Reduction {
 
   private Reduction() {}
 
   /**
-   * A fit that holds no job is worth no more than a bare machine. One that holds nothing another on
-   * the same machine does not hold as well is worth no more than the other, if there are so many of
-   * the other's kind in stock that all machines could have it: whoever takes the first could take
-   * the other for nothing.
+   * The fits that are not dominated. A fit that holds no job is dominated by a bare machine. A fit
+   * is dominated by another on the same machine that holds at least the same jobs, if the stock of
+   * the other's kind suffices for all machines that could use it: the other is then available at no
+   * cost.
    */
   static Set<Integer> worthHaving(Task task) {
     Map<Integer, Set<Integer>> holds = new HashMap<>();

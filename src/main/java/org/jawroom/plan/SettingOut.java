@@ -3,12 +3,14 @@ package org.jawroom.plan;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How many of its kind each machine gets. */
+/** Determines how many vises of its kind each machine gets. */
 final class SettingOut {
 
   private SettingOut() {}
 
-  /** One each; then what is left, to the first machines of the cell, as many as stand there. */
+  /**
+   * One each; the rest goes to the first machines of the cell, up to the number that stand there.
+   */
   static List<Assigned> of(Task task, Choice choice) {
     int[] left = new int[task.cell().vises().size()];
     for (int vise = 0; vise < left.length; vise++) {
@@ -17,10 +19,10 @@ final class SettingOut {
     choice.fits().forEach(fit -> left[task.fits().get(fit).vise()]--);
     List<Assigned> out = new ArrayList<>();
     for (int fit : choice.fits()) {
-      Fit told = task.fits().get(fit);
-      int more = Math.min(told.most() - 1, left[told.vise()]);
-      left[told.vise()] -= more;
-      out.add(new Assigned(told, 1 + more));
+      Fit pairing = task.fits().get(fit);
+      int more = Math.min(pairing.most() - 1, left[pairing.vise()]);
+      left[pairing.vise()] -= more;
+      out.add(new Assigned(pairing, 1 + more));
     }
     return out;
   }

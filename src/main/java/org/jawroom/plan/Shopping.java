@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 
-/** What must be bought for a choice: no more than it uses. */
+/** The purchases that a choice requires, and no more. */
 final class Shopping {
 
   private Shopping() {}
@@ -27,7 +27,7 @@ final class Shopping {
     return purchases.stream().mapToLong(Purchase::price).sum();
   }
 
-  /** The cell once everything on the list is in the house. */
+  /** The cell after all purchases on the list. */
   static CellModel after(CellModel cell, List<Purchase> purchases) {
     List<ViseType> vises = new ArrayList<>(cell.vises());
     List<PlanMachine> machines = new ArrayList<>(cell.machines());

@@ -10,13 +10,13 @@ import org.ojalgo.optimisation.Variable;
 import org.ojalgo.optimisation.integer.IntegerStrategy;
 import org.ojalgo.type.context.NumberContext;
 
-/** Asks ojAlgo; with {@link Complaints} all that knows which solver answers a {@link Program}. */
+/**
+ * Adapter to ojAlgo. Only this class and {@link Complaints} know which solver answers a {@link
+ * Program}.
+ */
 final class Solver {
 
-  /**
-   * What the solver says; nothing of it is believed before it has been counted again in whole
-   * numbers.
-   */
+  /** The status that the solver claims; callers verify every point in whole numbers. */
   enum State {
     OPTIMAL,
     FEASIBLE,
@@ -30,7 +30,7 @@ final class Solver {
   @SuppressWarnings("ArrayRecordComponent") // never compared, nor kept
   record Answer(State state, double objective, double[] values) {
 
-    /** The point stands, if there is one; that none is better, or none there, does not. */
+    /** Keeps the point, if any, but drops the claim of optimality or infeasibility. */
     Answer inDoubt() {
       return new Answer(values.length > 0 ? State.FEASIBLE : State.UNDECIDED, objective, values);
     }
@@ -39,9 +39,9 @@ final class Solver {
   private static final NumberContext GAP = NumberContext.of(10, 8);
 
   /**
-   * One thread, and no Gomory cuts: with them ojAlgo 56.1.1 calls some small programs infeasible
-   * that are not (PlannerTwinTest has one). No cut is ever violated by as much as this, and no part
-   * is such a fraction.
+   * One thread and no Gomory cuts: with them ojAlgo 56.1.1 reports some small feasible programs as
+   * infeasible (PlannerTwinTest contains one). The thresholds below exceed any violation and any
+   * fractionality, so no cut is generated.
    */
   private static final IntegerStrategy STRATEGY =
       IntegerStrategy.newConfigurable()
@@ -55,15 +55,15 @@ final class Solver {
   private Solver() {}
 
   /**
-   * Added to the objective, so that the gap, which the solver reckons in parts of the objective,
-   * comes to between a half and less than one whole: where a better plan must be better by one at
-   * least, branches that promise less are not worth the time.
+   * A constant added to the objective. The solver's gap is relative to the objective; with this
+   * height it amounts to at least half and less than one whole unit. A better plan is better by at
+   * least one unit, so branches that promise less are pruned.
    */
   private static double height(Program program) {
     return 0.9 / GAP.getRelativeError() - program.reach();
   }
 
-  /** Answers within about {@code millis}, on one thread. */
+  /** Maximizes within about {@code millis} milliseconds, on one thread. */
   static Answer maximise(Program program, long millis) {
     if (!program.isPossible()) {
       return new Answer(State.INFEASIBLE, 0, new double[0]);
@@ -102,18 +102,18 @@ final class Solver {
   }
 
   private static Answer read(Optimisation.Result result, Program program) {
-    Optimisation.State told = result.getState();
-    if (told == Optimisation.State.INFEASIBLE) {
+    Optimisation.State claimed = result.getState();
+    if (claimed == Optimisation.State.INFEASIBLE) {
       return new Answer(State.INFEASIBLE, 0, new double[0]);
     }
-    if (!told.isFeasible()) {
+    if (!claimed.isFeasible()) {
       return new Answer(State.UNDECIDED, 0, new double[0]);
     }
     double[] values = new double[program.columns().size()];
     for (int column = 0; column < values.length; column++) {
       values[column] = result.doubleValue(column);
     }
-    State state = told.isOptimal() ? State.OPTIMAL : State.FEASIBLE;
+    State state = claimed.isOptimal() ? State.OPTIMAL : State.FEASIBLE;
     return new Answer(state, result.getValue() - height(program), values);
   }
 }

@@ -1,11 +1,11 @@
 package org.jawroom.plan;
 
 /**
- * How far one aim was brought.
+ * The value reached for one aim.
  *
- * @param value more is better: the quantity of jobs held, machines, length, vises; what is spent
- *     and the changes count below zero; {@link Long#MAX_VALUE} for a margin where nothing listed
- *     can be hit; 0 for {@link Aim#ORDER}
- * @param proven whether no better value exists beside the values of the aims before it
+ * @param value larger is better: pieces held, machines, length, vises; money spent and changes
+ *     count as negative numbers; {@link Long#MAX_VALUE} for a margin if nothing listed can be hit;
+ *     0 for {@link Aim#ORDER}
+ * @param proven whether no better value exists given the values of the earlier aims
  */
 public record Stage(Aim aim, long value, boolean proven) {}

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.function.ToLongFunction;
 
 /**
- * Makes one aim after the other as good as can be, none at the cost of an earlier one, and at last
- * the choice unique. Holds the best choice so far throughout; each one was counted in whole
- * numbers.
+ * Lexicographic optimization: optimizes one aim after the other, each subject to the values reached
+ * before, and finally makes the choice unique. Keeps an incumbent throughout; every incumbent is
+ * verified in whole numbers.
  */
 final class Stages {
 
@@ -25,18 +25,21 @@ final class Stages {
     this.best = start;
   }
 
-  /** Takes over a choice, and hands on the plan that it makes, what is left to do not proven. */
+  /**
+   * Makes a choice the incumbent and publishes its plan, with the remaining aims marked as not
+   * proven.
+   */
   private void better(Choice choice) {
     best = choice;
-    List<Stage> told = new ArrayList<>(stages);
+    List<Stage> published = new ArrayList<>(stages);
     List<Aim> aims = task.aims();
     aims.subList(Math.min(stages.size(), aims.size()), aims.size())
-        .forEach(aim -> told.add(new Stage(aim, task.value(aim, best), false)));
-    told.add(new Stage(Aim.ORDER, 0, false));
-    wishes.found().accept(Planner.plan(task, best, told));
+        .forEach(aim -> published.add(new Stage(aim, task.value(aim, best), false)));
+    published.add(new Stage(Aim.ORDER, 0, false));
+    wishes.found().accept(Planner.plan(task, best, published));
   }
 
-  /** Works through {@code aims}. */
+  /** Optimizes {@code aims} in order. */
   Stages pursue(List<Aim> aims) {
     better(best);
     for (Aim aim : aims) {
@@ -57,7 +60,10 @@ final class Stages {
     return ask(Formulation.of(task, demands, aim), choice -> task.value(aim, choice));
   }
 
-  /** Takes over a better choice; true if none is better still. */
+  /**
+   * Adopts a better choice if the solver finds one; returns whether the incumbent is proven
+   * optimal.
+   */
   private boolean ask(Formulation formulation, ToLongFunction<Choice> value) {
     long millis = wishes.remainingMillis().getAsLong();
     if (millis <= 0) {
@@ -74,7 +80,10 @@ final class Stages {
         && value.applyAsLong(best) == program.value(answer.objective());
   }
 
-  /** Halves on the margins there are; the solver sees which fits are left, never a margin. */
+  /**
+   * Bisects over the margins that occur. The solver only sees which fits remain, so no margin is
+   * ever rounded.
+   */
   private boolean widestLeastMargin() {
     long[] margins = task.fits().stream().mapToLong(Fit::leastMargin).sorted().distinct().toArray();
     int questions = Long.SIZE - Long.numberOfLeadingZeros(margins.length);
@@ -105,15 +114,15 @@ final class Stages {
     }
   }
 
-  /** The place of {@code margin}; the last for a choice without any. */
+  /** The index of {@code margin}; the last index for a choice without any fit. */
   private static int indexOf(long[] margins, long margin) {
     int place = Arrays.binarySearch(margins, margin);
     return place >= 0 ? place : margins.length - 1;
   }
 
   /**
-   * Settles the machines on the earliest vises that still let the rest be as good, the first
-   * machine first: a few at a time, as the digits of one number.
+   * Fixes, from the first machine on, the earliest vise that keeps all values reached; a few
+   * machines at a time, as the digits of one number.
    */
   Stages inOrder() {
     boolean proven = true;

@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ObjLongConsumer;
 
-/** A sum of whole multiples of columns, and a constant. */
+/** A linear sum of columns with integer coefficients, plus a constant. */
 final class Sum {
 
   private final Map<Integer, Long> amounts = new TreeMap<>();
@@ -32,7 +32,7 @@ final class Sum {
     amounts.forEach((column, amount) -> action.accept(column, amount));
   }
 
-  /** The greatest common divisor of the amounts, the constant aside; 1 where there are none. */
+  /** The greatest common divisor of the coefficients, without the constant; 1 if there are none. */
   long divisor() {
     long common = 0;
     for (long amount : amounts.values()) {
@@ -41,14 +41,14 @@ final class Sum {
     return Math.max(1, common);
   }
 
-  /** The amounts divided, without the constant. */
+  /** The coefficients divided by a common divisor, without the constant. */
   Sum dividedBy(long divisor) {
     Sum quotient = new Sum();
     amounts.forEach((column, amount) -> quotient.add(column, amount / divisor));
     return quotient;
   }
 
-  /** All amounts taken together without their signs. */
+  /** The sum of the absolute coefficients. */
   long size() {
     long size = 0;
     for (long amount : amounts.values()) {

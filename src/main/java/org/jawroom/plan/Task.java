@@ -12,12 +12,12 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * A cell with what is asked of it, made ready: the fits that can come into question, by machine and
- * then by vise, and the exact value of any {@link Choice} for each {@link Aim}.
+ * A cell together with its wishes, prepared for optimization: the eligible fits, by machine and by
+ * vise, and the exact value of any {@link Choice} for each {@link Aim}.
  */
 final class Task {
 
-  /** Jobs that the same fits hold, as one. */
+  /** Jobs held by the same fits, merged into one. */
   record Group(List<Integer> fits, long quantity, List<Integer> jobs) {}
 
   private final CellModel cell;
@@ -29,7 +29,7 @@ final class Task {
   private final List<List<Integer>> ofVise = new ArrayList<>();
   private final List<Group> groups = new ArrayList<>();
 
-  /** Candidate machines come into question only where a job may want them bought. */
+  /** Candidate machines are eligible only if jobs exist that can justify their purchase. */
   Task(CellModel cell, boolean buy, OptionalLong budget, Optional<Map<Integer, Integer>> keep) {
     this.cell = cell;
     this.buy = buy;
@@ -74,10 +74,7 @@ final class Task {
                     jobs)));
   }
 
-  /**
-   * What is asked for, one after the other; the order of the tables, which settles the rest, left
-   * out.
-   */
+  /** The aims in lexicographic order, without the final tie-break by table order. */
   List<Aim> aims() {
     List<Aim> aims = new ArrayList<>();
     boolean jobs = !cell.jobs().isEmpty();
@@ -94,7 +91,7 @@ final class Task {
     return aims;
   }
 
-  /** Whether stock, market and budget allow it. */
+  /** Whether stock, market and budget allow the choice. */
   boolean allows(Choice choice) {
     for (int vise = 0; vise < cell.vises().size(); vise++) {
       if (bought(choice, vise) > 0 && !sells(vise)) {
@@ -104,7 +101,7 @@ final class Task {
     return budget.isEmpty() || cost(choice) <= budget.getAsLong();
   }
 
-  /** How good a choice is: more is better, so that money and changes count below zero. */
+  /** The value of a choice, larger is better; money and changes count as negative numbers. */
   long value(Aim aim, Choice choice) {
     return switch (aim) {
       case HELD -> groups.stream().filter(choice::holds).mapToLong(Group::quantity).sum();
@@ -119,11 +116,11 @@ final class Task {
               .orElse(Long.MAX_VALUE);
       case CHANGES -> -changes(choice);
       case SET_OUT -> setOut(choice);
-      case ORDER, REMEDY -> throw new IllegalArgumentException("no number tells " + aim);
+      case ORDER, REMEDY -> throw new IllegalArgumentException(aim + " has no value");
     };
   }
 
-  /** More than this no choice comes to, whatever is given up for it. */
+  /** An upper bound on the value over all choices, ignoring all other constraints. */
   long ceiling(Aim aim) {
     return switch (aim) {
       case HELD -> groups.stream().mapToLong(Group::quantity).sum();
@@ -136,7 +133,7 @@ final class Task {
                       fitting.stream().mapToLong(fit -> fits.get(fit).opening()).max().orElse(0))
               .sum();
       case MARGIN, SET_OUT -> Long.MAX_VALUE;
-      case ORDER, REMEDY -> throw new IllegalArgumentException("no number tells " + aim);
+      case ORDER, REMEDY -> throw new IllegalArgumentException(aim + " has no value");
     };
   }
 
@@ -144,7 +141,7 @@ final class Task {
     return IntStream.range(0, items()).mapToLong(item -> bought(choice, item) * price(item)).sum();
   }
 
-  /** What one of an item costs; 0 for what is not for sale. */
+  /** The unit price of an item; 0 if it is not for sale. */
   long price(int item) {
     int vises = cell.vises().size();
     return (item < vises
@@ -179,15 +176,12 @@ final class Task {
     return total;
   }
 
-  /**
-   * How many things there are to be had: the kinds of vise, then the machines, whether for sale or
-   * not.
-   */
+  /** The number of items: the kinds of vise, then the machines, whether for sale or not. */
   int items() {
     return cell.vises().size() + cell.machines().size();
   }
 
-  /** How many of an item a choice wants beyond what is in the house. */
+  /** How many units of an item a choice needs beyond the stock. */
   int bought(Choice choice, int item) {
     int vises = cell.vises().size();
     return item < vises ? boughtVises(choice, item) : boughtMachine(choice, item - vises);

@@ -3,27 +3,29 @@ package org.jawroom.plan;
 import java.util.List;
 
 /**
- * A job the plan leaves, and what would hold it as well.
+ * A job that the plan does not hold, and its remedy.
  *
- * @param job its place in the cell's list
- * @param purchases for {@link Remedy#BUY}: the cheapest beside those of the plan with which every
- *     job that the plan holds, and this one, can be held; of equally cheap ones the fewest things,
- *     then what stands first in the tables
- * @param cost what they come to, in the smallest coin; may be 0 only where the plan was not proven
+ * @param job its index in the cell's list
+ * @param purchases for {@link Remedy#BUY}: the cheapest purchases besides those of the plan with
+ *     which this job and every job that the plan holds can be held; ties go to the fewest things,
+ *     then to what is first in the tables
+ * @param cost of the purchases, in the smallest coin; 0 is possible only if the plan is not proven
  * @param proven whether nothing cheaper would do; for {@link Remedy#NOTHING_ON_SALE}, whether that
- *     is sure
+ *     is certain
  */
 public record Unheld(int job, Remedy remedy, List<Purchase> purchases, long cost, boolean proven) {
 
-  /** What there is to be done about a job that is not held. */
+  /** What can be done about a job that is not held. */
   public enum Remedy {
     /** No pairing in the cell holds it, bought or not. */
     NOTHING_HOLDS,
-    /** Something for sale would do. */
+    /** A purchase makes it possible. */
     BUY,
-    /** Something holds it, but not beside all that is held already, whatever is bought. */
+    /**
+     * Some pairing holds it, but no purchase lets it be held together with all jobs held already.
+     */
     NOTHING_ON_SALE,
-    /** Time ran out before it was looked for. */
+    /** Time ran out before the search. */
     NOT_SOUGHT
   }
 

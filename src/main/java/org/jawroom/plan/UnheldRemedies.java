@@ -12,8 +12,8 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
 /**
- * For each job left: the cheapest purchase with which it is held beside all jobs the plan holds.
- * What the plan buys counts as bought.
+ * Finds, for each job not held, the cheapest purchase with which it is held together with all jobs
+ * the plan holds. The plan's own purchases count as stock.
  */
 final class UnheldRemedies {
 
@@ -27,7 +27,7 @@ final class UnheldRemedies {
     this.wishes = wishes;
   }
 
-  /** For each of the jobs that are not {@code held}: nothing was looked for. */
+  /** An entry per job that is not {@code held}, marked as not searched for. */
   static List<Unheld> notSought(CellModel cell, List<Integer> held) {
     Set<Integer> there = new HashSet<>(held);
     return IntStream.range(0, cell.jobs().size())
@@ -37,9 +37,9 @@ final class UnheldRemedies {
   }
 
   /**
-   * One for each job left.
+   * One entry per job not held.
    *
-   * @param soFar takes the list after each job, the others not sought yet
+   * @param soFar receives the list after each job, with the remaining jobs not searched for yet
    */
   List<Unheld> all(Consumer<List<Unheld>> soFar) {
     Map<Set<Pick>, Unheld> same = new HashMap<>();

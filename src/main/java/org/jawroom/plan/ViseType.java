@@ -5,8 +5,8 @@ import java.util.OptionalLong;
 /**
  * A kind of vise.
  *
- * @param stock how many are in the house, 0 or more
- * @param price in the smallest coin, at least 1, for each one more; empty: no more can be had
+ * @param stock number owned, 0 or more
+ * @param price of each additional one, in the smallest coin, at least 1; empty: none can be bought
  */
 public record ViseType(String name, int stock, OptionalLong price) {
   public ViseType {

@@ -7,17 +7,16 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /**
- * What is asked of a plan.
+ * The options of a planning run.
  *
- * @param buy whether the plan itself may buy; remedies for jobs not held look at the market in any
- *     case
+ * @param buy whether the plan may buy; remedies for jobs not held consider purchases in any case
  * @param budget the most that may be spent, in the smallest coin; only with {@code buy}
- * @param keep the kind of vise now on each machine, by their place in the cell's lists; a machine
- *     that is not named is bare now; {@link #GONE} stands for a kind that is no longer in the cell
- * @param remainingMillis time left, asked before each question put to the solver; 0 or less: none
- * @param listener told when a step begins
- * @param found takes each plan that is better than those before it, the best so far; what is not
- *     proven yet says so, and remedies not looked for yet are {@link Unheld.Remedy#NOT_SOUGHT}
+ * @param keep the kind of vise now on each machine, as cell indices; a machine without an entry is
+ *     bare; {@link #GONE} stands for a kind that is no longer in the cell
+ * @param remainingMillis time left, queried before each call of the solver; 0 or less: none
+ * @param listener receives each step as it begins
+ * @param found receives each new incumbent plan; its unproven aims are marked, and remedies not
+ *     searched for yet are {@link Unheld.Remedy#NOT_SOUGHT}
  */
 public record Wishes(
     boolean buy,
@@ -27,7 +26,7 @@ public record Wishes(
     Consumer<PlanProgress> listener,
     Consumer<Plan> found) {
 
-  /** A kind kept from a plan whose vise the cell no longer has. */
+  /** Marks a kept kind that the cell no longer has. */
   public static final int GONE = -1;
 
   public Wishes {
@@ -37,7 +36,7 @@ public record Wishes(
     }
   }
 
-  /** No purchases, nothing to keep, all the time in the world. */
+  /** No purchases, nothing to keep, no time limit. */
   public static Wishes none() {
     return new Wishes(
         false,
@@ -60,8 +59,8 @@ public record Wishes(
     return new Wishes(buy, budget, keep, millis, listener, found);
   }
 
-  public Wishes tell(Consumer<PlanProgress> told) {
-    return new Wishes(buy, budget, keep, remainingMillis, told, found);
+  public Wishes tell(Consumer<PlanProgress> receiver) {
+    return new Wishes(buy, budget, keep, remainingMillis, receiver, found);
   }
 
   public Wishes find(Consumer<Plan> taker) {

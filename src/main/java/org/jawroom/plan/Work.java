@@ -6,7 +6,7 @@ import java.util.Set;
  * A job.
  *
  * @param quantity its weight, at least 1
- * @param heldBy the pairings that hold it, each of them a {@link Fit} of the cell; may be empty
+ * @param heldBy the pairings that hold it, each a {@link Fit} of the cell; may be empty
  */
 public record Work(String name, int quantity, Set<Pick> heldBy) {
   public Work {

@@ -1,46 +1,45 @@
 /**
- * The best plan for a cell: one kind of vise, and how many, for each machine.
+ * Computes the best plan for a cell: one kind of vise, and how many of it, per machine.
  *
  * <p><b>In:</b> a {@link org.jawroom.plan.CellModel} of machines, kinds of vise, pairings that may
- * be chosen and jobs, all by their place in its lists, and {@link org.jawroom.plan.Wishes}.
- * <b>Out:</b> a {@link org.jawroom.plan.Plan}. No files, no clock but the time left that the wishes
- * tell.
+ * be chosen and jobs, all referred to by index, and {@link org.jawroom.plan.Wishes}. <b>Out:</b> a
+ * {@link org.jawroom.plan.Plan}. No files, and no clock except the remaining time that the wishes
+ * supply.
  *
- * <p><b>A plan</b> gives each machine one of its fits, or none. Each machine that has a kind has
- * one of it at least, so no more machines have a kind than there are vises of it, bought ones
- * included. What is bought is what machines have beyond the stock. Candidates, and vises for sale,
- * are used only with {@code buy}; candidate machines only where there are jobs: nothing else asks
- * for one.
+ * <p><b>A plan</b> gives each machine at most one of its fits. A machine with a kind has at least
+ * one vise of it, so no more machines have a kind than there are vises of it, purchases included.
+ * Purchases are what machines need beyond the stock. Candidates and vises for sale are used only
+ * with {@code buy}, and candidate machines only if there are jobs, since nothing else justifies
+ * one.
  *
- * <p><b>In this order</b> it has, none at the cost of one before:
+ * <p><b>Aims</b>, in lexicographic order:
  *
  * <ol>
- *   <li>with jobs: the largest quantity of jobs that some machine holds, within the budget if there
- *       is one; without: the most machines equipped;
+ *   <li>with jobs: the largest quantity of jobs held, within the budget if there is one; without:
+ *       the most machines equipped;
  *   <li>when buying: the least money spent;
- *   <li>with jobs: the most machines equipped; without: the widest total opening. A machine asked
- *       about is to get a vise: left to the margin alone, all that hold no job would stay bare;
+ *   <li>with jobs: the most machines equipped; without: the widest total opening. Maximizing the
+ *       margin alone would leave every machine bare that holds no job;
  *   <li>the largest least margin among the fits chosen;
- *   <li>with something to keep: the fewest machines whose kind is another than now, or that are
- *       equipped and were bare, or the other way round; how many of the kind is no change;
- *   <li>the most vises set out, on each table as many as stand there, in all as many as the stock
- *       has;
- *   <li>the earliest vise, by the order of the cell, on the first machine, then on the second, and
- *       so on. This makes the kinds unique; what is left of a kind goes to the first machines that
- *       have it.
+ *   <li>with something to keep: the fewest machines whose kind changes, including from or to bare;
+ *       the count of a kind does not matter;
+ *   <li>the most vises set out, on each table up to the number that stand there, in total up to the
+ *       stock;
+ *   <li>the earliest vise, in cell order, on the first machine, then on the second, and so on. This
+ *       makes the kinds unique; the rest of a kind goes to the first machines that have it.
  * </ol>
  *
- * <p><b>For each job left</b>, the cheapest purchase beside the plan's own with which it is held
- * and every job the plan holds is too, on the same machines or on others, whether {@code buy} was
- * asked for or not.
+ * <p><b>For each job not held</b>, the cheapest purchase besides the plan's own with which it is
+ * held together with every job that the plan holds, on the same machines or on others, whether or
+ * not {@code buy} is set.
  *
- * <p><b>Proof.</b> Each aim is a mixed-integer program of its own, with what was reached before as
- * constraints; the margin is a search by halving over which fits are left, so that no margin is
- * ever rounded. A choice that the solver gives is counted again in whole numbers, for every
- * constraint and value, before it is taken over; a plan never breaks a rule, whatever the solver
- * says. That none is better rests on the solver having searched all, on amounts small enough for
- * doubles ({@code Program.CERTAIN}), and on its value being that of the choice counted again, on
- * its not having complained of its own arithmetic; or on the value being as large as could be.
- * Otherwise the stage is not proven, and says so.
+ * <p><b>Proof.</b> Each aim is a mixed-integer program of its own, with the values reached before
+ * as constraints. The margin is bisected over the set of remaining fits, so no margin is ever
+ * rounded. Every choice from the solver is verified in whole numbers, constraints and values,
+ * before it becomes the incumbent; a plan never violates a constraint, whatever the solver claims.
+ * Optimality is proven if the value equals its upper bound. Otherwise it requires an exhaustive
+ * search by the solver, coefficients small enough for doubles ({@code Program.CERTAIN}), an
+ * objective equal to the recounted value, and no complaint of the solver about its own arithmetic.
+ * If neither holds, the stage is marked as not proven.
  */
 package org.jawroom.plan;

@@ -3,7 +3,7 @@ package org.jawroom.shop;
 import java.math.BigDecimal;
 import java.util.Optional;
 
-/** The checks shared by the compact constructors; a failure here is a bug of the caller. */
+/** Checks shared by the compact constructors; a failure is a bug of the caller. */
 final class Check {
   private Check() {}
 

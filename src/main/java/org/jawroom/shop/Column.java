@@ -1,8 +1,8 @@
 package org.jawroom.shop;
 
 /**
- * The columns that may be blank and then make a pairing, or a job on it, unknown, in the order in
- * which reports list them: tables in input order, columns in the order of the table.
+ * The columns that may be blank and then make a pairing, or a job on it, unknown. The order is that
+ * of the reports: tables in input order, columns in table order.
  */
 public enum Column {
   SLOT_WIDTH("machines", "slot_width"),
@@ -54,7 +54,7 @@ public enum Column {
     return column;
   }
 
-  /** As reports write it: {@code machines.rear_gap}. */
+  /** The form printed in reports: {@code machines.rear_gap}. */
   public String path() {
     return table + "." + column;
   }

@@ -4,7 +4,7 @@ package org.jawroom.shop;
  * A length that may be known, declared absent ({@code none}) or blank, which means unknown.
  *
  * @param state which of the three
- * @param value half-nanometres where known, else 0 and not to be read
+ * @param value half-nanometres if known; 0 otherwise, and must not be read
  */
 public record Dimension(State state, long value) {
 
@@ -37,7 +37,7 @@ public record Dimension(State state, long value) {
   /**
    * The known length.
    *
-   * @throws IllegalStateException if it is none or blank: neither is ever zero
+   * @throws IllegalStateException if it is none or blank: neither stands for zero
    */
   public long length() {
     if (!isKnown()) {

@@ -7,22 +7,23 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 
 /**
- * Something beside the table that could be hit: a row of {@code guards}, or what stands behind one
- * of the four taped gaps of a row of {@code machines}.
+ * An obstacle beside the table: a row of {@code guards}, or whatever one of the four taped gaps of
+ * a row of {@code machines} was measured to.
  *
  * @param reading the column of the gap: {@link Column#GUARD_GAP} for a row of {@code guards}, else
  *     the machine's own, {@link Column#FRONT_GAP} to {@link Column#RIGHT_GAP}
- * @param name its name, unique on its machine
- * @param kind what sort of thing it is, as written; never changes a number
+ * @param name unique on its machine
+ * @param kind as written in the table; never changes a number
  * @param carriedBy the axes that carry it ("table" already resolved to the machine's own)
- * @param when in which situation it counts
- * @param side if it is taped as the machine's gaps are, from which side of the table
- * @param gap the taped gap, known or blank, where {@code side} is given (rows with gap {@code none}
- *     are left out on reading); {@link Dimension#NONE} for a box
- * @param limits its limits; z from the table top, or from the spindle nose where it moves against
- *     the table along z. Along the direction of {@code side} without end
- * @param clearance its own required clearance; empty: the setting's
- * @param tolerance its own tolerance; empty: the machine's
+ * @param when the situations in which it counts
+ * @param side the side of the table from which it is taped, as the machine's gaps are; empty for a
+ *     box
+ * @param gap the taped gap, known or blank, if {@code side} is given (the reader drops rows with
+ *     gap {@code none}); {@link Dimension#NONE} for a box
+ * @param limits the closed box it fills; z from the table top, or from the spindle nose where it
+ *     moves against the table along z. Unbounded along the direction of {@code side}
+ * @param clearance its own required clearance; empty: that of the settings
+ * @param tolerance its own tolerance; empty: that of the machine
  */
 public record Guard(
     Column reading,
@@ -60,8 +61,8 @@ public record Guard(
   }
 
   /**
-   * What stands behind a taped gap of a machine: carried by the frame, it fills everything beyond
-   * at every height. The door is open while loading; the others count always.
+   * The guard that a taped gap of a machine stands for: carried by the frame, it fills everything
+   * beyond its face at every height. The door is open while loading; the others always count.
    *
    * @param gap known or blank
    */
@@ -94,7 +95,7 @@ public record Guard(
     };
   }
 
-  /** Whether it is a row of {@code guards}, rather than a taped gap of the machine's row. */
+  /** Whether it is a row of {@code guards} rather than a taped gap of a machine's row. */
   public boolean isRow() {
     return reading == Column.GUARD_GAP;
   }
@@ -109,17 +110,17 @@ public record Guard(
     return new Guard(reading, name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
   }
 
-  /** The same guard taped at another gap. */
+  /** A copy with another taped gap. */
   public Guard withGap(Dimension gap) {
     return new Guard(reading, name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
   }
 
-  /** The same guard at another place, or of another size. */
+  /** A copy with other limits. */
   public Guard withLimits(Box limits) {
     return new Guard(reading, name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
   }
 
-  /** The same guard asking for another clearance of its own. */
+  /** A copy with another required clearance of its own. */
   public Guard withClearance(OptionalLong clearance) {
     return new Guard(reading, name, kind, carriedBy, when, side, gap, limits, clearance, tolerance);
   }

@@ -6,16 +6,19 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The kinds of guard that people forget to look for. */
+/** The kinds of guard that are easily overlooked when a machine is measured. */
 public final class GuardKinds {
 
-  /** As the help text of {@code looked_for} lists them. */
+  /** In the order of the help text of {@code looked_for}. */
   private static final List<String> FORGOTTEN =
       List.of("head", "tool changer", "nozzle", "sill", "column", "cover");
 
   private GuardKinds() {}
 
-  /** Those neither named as looked for nor the kind of a guard of the machine, in a fixed order. */
+  /**
+   * The kinds neither listed as looked for nor present among the machine's guards, in a fixed
+   * order.
+   */
   public static List<String> notLookedFor(Machine machine) {
     Set<String> found =
         Stream.concat(machine.lookedFor().stream(), machine.guards().stream().map(Guard::kind))
@@ -24,7 +27,7 @@ public final class GuardKinds {
     return FORGOTTEN.stream().filter(kind -> !found.contains(kind)).toList();
   }
 
-  /** Whatever the case, and whatever joins the words. */
+  /** Normalizes case and word separators. */
   private static String plain(String kind) {
     return kind.toLowerCase(Locale.ROOT).replaceAll("[\\s\\p{Z}_-]+", " ").strip();
   }

@@ -3,13 +3,13 @@ package org.jawroom.shop;
 /**
  * The jaws of a vise.
  *
- * @param both whether both move about the middle (self-centring) rather than one against a fixed
- *     one
+ * @param both whether both jaws move about the middle (self-centring) instead of one against a
+ *     fixed one
  * @param width along the jaw, {@code height} above the bed
- * @param platesWidth the widest plates used on it, {@code platesHeight} the tallest; as the jaw
- *     where the row leaves them blank
- * @param fixedThickness face to back, plates on; may be blank; not asked of {@code both}
- * @param movingThickness likewise
+ * @param platesWidth the widest plates used, {@code platesHeight} the tallest; those of the jaw if
+ *     the row leaves them blank
+ * @param fixedThickness face to back, plates on; may be blank; not used if {@code both}
+ * @param movingThickness likewise, for the moving jaw or jaws
  */
 public record Jaws(
     boolean both,
@@ -34,7 +34,7 @@ public record Jaws(
     return Math.max(height, platesHeight);
   }
 
-  /** The same jaws of other thickness. */
+  /** A copy with other thicknesses. */
   public Jaws withThickness(Dimension fixed, Dimension moving) {
     return new Jaws(both, width, height, platesWidth, platesHeight, fixed, moving);
   }

@@ -7,14 +7,14 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
 
 /**
- * A part to be held.
+ * A workpiece to hold. Lengths in half-nanometres.
  *
- * @param length along the jaws, {@code width} gripped between them
- * @param grip how deep it sits below the jaw tops; empty: it rests on the bed
+ * @param length along the jaws, {@code width} the size gripped between them
+ * @param grip depth below the jaw tops; empty: it rests on the bed
  * @param mass kg; empty if blank
- * @param toolLength the longest tool, nose to tip; may be blank
- * @param jawsAlong which way the program wants the jaws; empty: any
- * @param machines the names of those that may run it; empty: all
+ * @param toolLength longest tool, spindle nose to tip; may be blank
+ * @param jawsAlong table axis along which the program needs the jaws; empty: either
+ * @param machines names of the machines that may run it; empty: all
  */
 public record Job(
     String name,

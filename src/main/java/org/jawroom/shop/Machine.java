@@ -10,23 +10,24 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 
 /**
- * A mill, as its row of {@code machines} and its rows of {@code guards} tell it.
+ * A mill: its row of {@code machines} and its rows of {@code guards}. Lengths in half-nanometres,
+ * in the table frame.
  *
  * @param tableMoves the axes that carry the table
  * @param tableLength along x, {@code tableWidth} along y: the flat top
- * @param travelX between the ends the table really reaches, {@code travelY} likewise
- * @param spindleX where the spindle stands over the table at mid-travel, {@code spindleY} likewise
- * @param ledges what sticks out of the table's sides below the top
- * @param noseMin spindle nose to table top at its lowest, {@code noseMax} at its highest; known or
- *     blank
- * @param maxLoad what the table carries, kg; empty if blank
- * @param loadX where the spindle stands over the table while loading, within the reach, {@code
- *     loadY} likewise; defaults already filled in
- * @param turns where a handle can be worked on this machine
- * @param lookedFor which kinds of guard were looked for, as written
+ * @param travelX between the ends that the table really reaches, {@code travelY} likewise
+ * @param spindleX spindle position over the table at mid-travel, {@code spindleY} likewise
+ * @param ledges what protrudes from the table's sides below the top
+ * @param noseMin lowest height of the spindle nose above the table top, {@code noseMax} the
+ *     highest; known or blank
+ * @param maxLoad load capacity of the table, kg; empty if blank
+ * @param loadX spindle position over the table while loading, within the reach, {@code loadY}
+ *     likewise; defaults already applied
+ * @param turns the turns in which a handle can be worked on this machine
+ * @param lookedFor kinds of guard that were looked for, as written
  * @param price of a candidate; empty if blank
- * @param guards in the order in which equal margins are told apart: those behind the taped gaps,
- *     front, rear, left, right, a gap {@code none} left out; then the rows of {@code guards}
+ * @param guards in order of precedence among equal margins: first those of the taped gaps front,
+ *     rear, left, right (a gap {@code none} has no guard), then the rows of {@code guards}
  */
 public record Machine(
     String name,
@@ -74,12 +75,12 @@ public record Machine(
     }
   }
 
-  /** The spindle's reach along y goes this far to either side of {@link #spindleY}. */
+  /** Half the y travel: the spindle reaches {@link #spindleY} ± this, ends included. */
   public long reachY() {
     return travelY / 2;
   }
 
-  /** The spindle's reach along x goes this far to either side of {@link #spindleX}. */
+  /** Half the x travel: the spindle reaches {@link #spindleX} ± this, ends included. */
   public long reachX() {
     return travelX / 2;
   }
@@ -94,7 +95,7 @@ public record Machine(
     return new MachineBuilder(name);
   }
 
-  /** Starts a machine that is the same but for what is set. */
+  /** A builder preset with this machine. */
   public MachineBuilder toBuilder() {
     return new MachineBuilder(this);
   }
@@ -109,7 +110,7 @@ public record Machine(
     return true;
   }
 
-  /** The guards that are rows of {@code guards}, in input order. */
+  /** The rows of {@code guards}, in input order. */
   public List<Guard> guardRows() {
     return guards.stream().filter(Guard::isRow).toList();
   }
@@ -124,8 +125,8 @@ public record Machine(
   }
 
   /**
-   * The axes along which a guard of this machine moves against the table: those that carry exactly
-   * one of the two. Along z only if the guard has a z limit: one without stands at every height.
+   * The axes along which a guard moves against the table: those that carry exactly one of the two.
+   * Z counts only if the guard has a z limit, since a guard without one fills every height.
    */
   public Axes movesAgainstTable(Guard guard) {
     Axes carried = guard.carriedBy();
@@ -135,37 +136,37 @@ public record Machine(
         carried.z() != tableMoves.z() && guard.hasHeight());
   }
 
-  /** The same machine with another taped gap on a side. */
+  /** A copy with another taped gap on one side. */
   public Machine withGap(Side side, Dimension gap) {
     return toBuilder().gap(side, gap).build();
   }
 
-  /** The same machine with other rows of {@code guards}, its taped gaps as they are. */
+  /** A copy with other rows of {@code guards} and the same taped gaps. */
   public Machine withGuardRows(List<Guard> rows) {
     return toBuilder().guardRows(rows).build();
   }
 
-  /** The same machine, each of its guards changed. */
+  /** A copy with {@code change} applied to every guard. */
   public Machine withEachGuard(UnaryOperator<Guard> change) {
     return toBuilder().guards(guards.stream().map(change).toList()).build();
   }
 
-  /** The same machine without one of its guards. */
+  /** A copy without one guard. */
   public Machine without(Guard guard) {
     return toBuilder().guards(guards.stream().filter(one -> !one.equals(guard)).toList()).build();
   }
 
-  /** The same machine with another in the place of one of its guards. */
+  /** A copy with one guard replaced. */
   public Machine withInstead(Guard guard, Guard instead) {
     return withEachGuard(one -> one.equals(guard) ? instead : one);
   }
 
-  /** The same machine with other turns allowed. */
+  /** A copy with other turns allowed. */
   public Machine withTurns(Set<Orientation> turns) {
     return toBuilder().turns(turns).build();
   }
 
-  /** The same machine, known better or worse. */
+  /** A copy with another provenance. */
   public Machine withProvenance(Provenance provenance) {
     return toBuilder().provenance(provenance).build();
   }

@@ -13,8 +13,8 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 
 /**
- * Builds a {@link Machine} step by step; what is not set has the default of its column. All lengths
- * in half-nanometres, in the table frame.
+ * Builds a {@link Machine}; whatever is not set takes the default of its column. All lengths in
+ * half-nanometres, in the table frame.
  */
 public final class MachineBuilder {
   private String name;
@@ -106,7 +106,7 @@ public final class MachineBuilder {
     return this;
   }
 
-  /** Where the spindle stands over the table at mid-travel; 0, 0 unless set. */
+  /** Spindle position over the table at mid-travel; (0, 0) unless set. */
   public MachineBuilder spindle(long x, long y) {
     this.spindleX = x;
     this.spindleY = y;
@@ -118,7 +118,7 @@ public final class MachineBuilder {
     return this;
   }
 
-  /** What sticks out of the table's sides below the top; 0 unless set. */
+  /** What protrudes from the table's sides below the top; 0 unless set. */
   public MachineBuilder ledges(Sides<Long> ledges) {
     this.ledges = ledges;
     return this;
@@ -142,22 +142,22 @@ public final class MachineBuilder {
     return this;
   }
 
-  /** Spindle nose to table top, at its lowest and highest; blank unless set. */
+  /** Lowest and highest spindle nose above the table top; blank unless set. */
   public MachineBuilder nose(Dimension min, Dimension max) {
     this.noseMin = min;
     this.noseMax = max;
     return this;
   }
 
-  /** What the table carries, kg; blank unless set. */
+  /** Load capacity of the table, kg; blank unless set. */
   public MachineBuilder maxLoad(Optional<BigDecimal> maxLoad) {
     this.maxLoad = maxLoad;
     return this;
   }
 
   /**
-   * Where the spindle stands over the table while loading; unless set, at {@code spindle_x} with
-   * the table nearest the operator.
+   * Spindle position over the table while loading. Unless set: x at {@code spindle_x}, y at the end
+   * of travel that brings the table nearest the operator.
    */
   public MachineBuilder load(OptionalLong x, OptionalLong y) {
     this.loadX = x;
@@ -165,7 +165,7 @@ public final class MachineBuilder {
     return this;
   }
 
-  /** Where a handle can be worked; everywhere unless set. */
+  /** Turns in which a handle can be worked; all unless set. */
   public MachineBuilder turns(Set<Orientation> turns) {
     this.turns = turns;
     return this;
@@ -176,7 +176,7 @@ public final class MachineBuilder {
     return this;
   }
 
-  /** Exact, by assumption, unless set. */
+  /** Tolerance 0, marked as assumed, unless set. */
   public MachineBuilder provenance(Provenance provenance) {
     this.provenance = provenance;
     return this;
@@ -193,7 +193,7 @@ public final class MachineBuilder {
     return this;
   }
 
-  /** All guards, in the place of every taped gap and every row. */
+  /** Replaces all taped gaps and all rows. */
   final MachineBuilder guards(List<Guard> guards) {
     taped.clear();
     guards.stream()
@@ -204,9 +204,9 @@ public final class MachineBuilder {
   }
 
   /**
-   * The machine.
+   * Builds the machine.
    *
-   * @throws IllegalArgumentException if a rule of {@link Machine} does not hold
+   * @throws IllegalArgumentException if a rule of {@link Machine} is violated
    */
   public Machine build() {
     List<Guard> guards = new ArrayList<>(taped.values());

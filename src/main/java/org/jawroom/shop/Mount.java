@@ -6,11 +6,11 @@ import java.util.List;
  * A named set of bolts, all of which must be used.
  *
  * @param own whether it is the row's own pair, the mount {@link #BASE_BOLTS}, whose blanks are
- *     columns of {@code vises}; else a name of {@code mounts}
+ *     columns of {@code vises}; else it comes from rows of {@code mounts}
  */
 public record Mount(String name, boolean own, List<Bolt> bolts) {
 
-  /** The name of the mount made of a vise row's own columns. */
+  /** The name of the mount built from a vise row's own columns. */
   public static final String BASE_BOLTS = "base bolts";
 
   public Mount {

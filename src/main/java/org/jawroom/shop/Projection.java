@@ -1,9 +1,9 @@
 package org.jawroom.shop;
 
-/** How far the screw sticks out of one end of the casting, with the jaws closed and open. */
+/** How far the screw protrudes from one end of the casting, with the jaws closed and open. */
 public record Projection(Dimension closed, Dimension open) {
 
-  /** Not known at either opening. */
+  /** Blank at both openings. */
   public static final Projection BLANK = new Projection(Dimension.BLANK, Dimension.BLANK);
 
   public Projection {
@@ -11,7 +11,7 @@ public record Projection(Dimension closed, Dimension open) {
     Check.notNegative("projection", open);
   }
 
-  /** Whether there is outright no screw at this end. */
+  /** Whether the row declares that no screw protrudes at this end. */
   public boolean isNone() {
     return closed.isNone() && open.isNone();
   }

@@ -1,9 +1,9 @@
 package org.jawroom.shop;
 
 /**
- * The screw.
+ * The screw of a vise.
  *
- * @param rear what sticks out behind the casting, {@code front} before it
+ * @param rear protrusion behind the casting, {@code front} in front of it
  * @param height of its axis above the underside; may be blank
  * @param diameter may be blank
  */
@@ -12,12 +12,12 @@ public record Screw(Projection rear, Projection front, Dimension height, Dimensi
     Check.notNegative("screw diameter", diameter);
   }
 
-  /** The same screw sticking out otherwise behind the casting. */
+  /** A copy with another rear projection. */
   public Screw withRear(Projection rear) {
     return new Screw(rear, front, height, diameter);
   }
 
-  /** The same screw sticking out otherwise before the casting. */
+  /** A copy with another front projection. */
   public Screw withFront(Projection front) {
     return new Screw(rear, front, height, diameter);
   }

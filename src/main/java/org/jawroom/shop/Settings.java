@@ -4,16 +4,17 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
 
 /**
- * What holds for the whole shop.
+ * Settings of the whole shop; lengths in half-nanometres.
  *
- * @param clearance the required clearance where a guard has none of its own
- * @param handRoom the least clearance of a handle while loading
- * @param spacing the least between two vises on one table
- * @param clampRoom how much a strap clamp takes on either side of a base
- * @param shortestTool nose to tip; empty: heads are told as a number, not in the verdict
- * @param jawPlay how much further than a job's part the jaws go to let it in
- * @param leastOpening the least part of the opening that makes a pairing {@code limited}
- * @param maxOverhang how far a base may hang over a table edge; empty: no limit
+ * @param clearance the required clearance of guards without one of their own
+ * @param handRoom least required clearance of a handle while loading
+ * @param spacing least distance between two vises on one table
+ * @param clampRoom width of a strap clamp beside the base, on either side
+ * @param shortestTool nose to tip; empty: guards that move along z yield a nose height instead of
+ *     entering the verdict
+ * @param jawPlay how far the jaws open beyond a job's width to let the part in
+ * @param leastOpening least width of an opening range that makes a pairing {@code limited}
+ * @param maxOverhang greatest overhang of a base over a table edge; empty: no limit
  */
 public record Settings(
     long clearance,
@@ -25,7 +26,7 @@ public record Settings(
     long leastOpening,
     OptionalLong maxOverhang) {
 
-  /** Openings are printed to this grain, 0.01 mm; no least opening may be less. */
+  /** Openings are printed in steps of 0.01 mm; the least opening may not be smaller. */
   public static final long OPENING_GRAIN = Length.MM / 100;
 
   /**
@@ -55,7 +56,11 @@ public record Settings(
     }
   }
 
-  /** The same with clearance and hand room smaller by {@code less}; neither may come below 0. */
+  /**
+   * A copy with clearance and hand room reduced by {@code less}.
+   *
+   * @throws IllegalArgumentException if either becomes negative
+   */
   public Settings withLessClearance(long less) {
     return new Settings(
         clearance - less,

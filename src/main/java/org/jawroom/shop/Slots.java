@@ -8,14 +8,14 @@ import org.jawroom.geometry.Axis;
  * The T-slots of a table.
  *
  * @param direction the axis along which they run: X or Y
- * @param count how many; 0 or more
+ * @param count 0 or more
  * @param width of the slot's throat, which decides the bolt; may be blank
  * @param pitch centre line to centre line; may be blank (and is not needed for a single slot)
  * @param first from the table's front edge (y slots: left edge) to the first centre line; empty:
- *     the slots stand centred
- * @param positions from the same edge to every centre line, rising; empty: told by count, pitch and
- *     first instead
- * @param length how far bolts reach along the slots; empty: the whole table
+ *     the slots are centred
+ * @param positions from the same edge to every centre line, ascending; empty: count, pitch and
+ *     first give the positions
+ * @param length extent along the slots that bolts can reach; empty: the whole table
  */
 public record Slots(
     Axis direction,
@@ -38,7 +38,7 @@ public record Slots(
     }
   }
 
-  /** Slots that stand centred on the table and reach over all of it. */
+  /** Slots centred on the table that extend over its whole length. */
   public static Slots centred(Axis direction, int count, Dimension width, Dimension pitch) {
     return new Slots(
         direction, count, width, pitch, OptionalLong.empty(), List.of(), OptionalLong.empty());

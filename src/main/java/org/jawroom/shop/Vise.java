@@ -9,19 +9,20 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 
 /**
- * A vise, as its row of {@code vises} and its rows of {@code vise_parts} and {@code mounts} tell
- * it.
+ * A vise: its row of {@code vises} and its rows of {@code vise_parts} and {@code mounts}. Lengths
+ * in half-nanometres, in the vise frame.
  *
- * @param simple whether the columns of the row make up its body; else only its {@code parts} do
- * @param opening from the least distance between the jaw faces to the greatest
- * @param turns which turns are allowed
- * @param mounts its own pair of bolts first (unless the row says {@code none}), then the rows of
- *     {@code mounts} in the order their names appear
- * @param boltGrip thickness of the flange under the bolt's nut; empty: bolts stand bed height high
+ * @param simple whether the columns of the row make up its body; otherwise its {@code parts} alone
+ *     do
+ * @param opening from the least to the greatest distance between the jaw faces, both included
+ * @param turns the turns allowed
+ * @param mounts its own pair of bolts first (unless the row says {@code none}), then the mounts of
+ *     {@code mounts} in order of first appearance
+ * @param boltGrip thickness of the flange under the bolt's nut; empty: the bed height is used
  * @param strapFlange whether it has a flange for strap clamps
  * @param mass kg; empty if blank
  * @param clampForce kN; empty if blank
- * @param price of one more; empty: no more can be had
+ * @param price of one more; empty: none can be bought
  */
 public record Vise(
     String name,
@@ -53,52 +54,52 @@ public record Vise(
     Check.price(price);
   }
 
-  /** The top of the jaws above the underside, the tallest plates on. */
+  /** Height of the jaw tops above the underside, with the tallest plates. */
   public long top() {
     return base.bedHeight() + jaws.tallestHeight();
   }
 
-  /** Starts a vise of that name. */
+  /** A builder for a vise of that name, with all defaults. */
   public static ViseBuilder builder(String name) {
     return new ViseBuilder(name);
   }
 
-  /** Starts a vise that is the same but for what is set. */
+  /** A builder preset with this vise. */
   public ViseBuilder toBuilder() {
     return new ViseBuilder(this);
   }
 
-  /** The same vise with other jaws. */
+  /** A copy with other jaws. */
   public Vise withJaws(Jaws jaws) {
     return toBuilder().jaws(jaws).build();
   }
 
-  /** The same vise on another casting. */
+  /** A copy with another base. */
   public Vise withBase(Base base) {
     return toBuilder().base(base).build();
   }
 
-  /** The same vise with another screw. */
+  /** A copy with another screw. */
   public Vise withScrew(Screw screw) {
     return toBuilder().screw(screw).build();
   }
 
-  /** The same vise with its handle used otherwise. */
+  /** A copy with another handle or handle use. */
   public Vise withHandle(Handle handle) {
     return toBuilder().handle(handle).build();
   }
 
-  /** The same vise with other turns allowed. */
+  /** A copy with other turns allowed. */
   public Vise withTurns(Set<Orientation> turns) {
     return toBuilder().turns(turns).build();
   }
 
-  /** The same vise, known better or worse. */
+  /** A copy with another provenance. */
   public Vise withProvenance(Provenance provenance) {
     return toBuilder().provenance(provenance).build();
   }
 
-  /** The same vise with other rows of parts. */
+  /** A copy with other rows of {@code vise_parts}. */
   public Vise withParts(List<VisePart> parts) {
     return toBuilder().parts(parts).build();
   }

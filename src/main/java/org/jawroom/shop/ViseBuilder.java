@@ -10,8 +10,8 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 
 /**
- * Builds a {@link Vise} step by step; what is not set has the default of its column, and what has
- * none is blank. All lengths in half-nanometres, in the vise frame.
+ * Builds a {@link Vise}; whatever is not set takes the default of its column, or is blank if the
+ * column has none. All lengths in half-nanometres, in the vise frame.
  */
 public final class ViseBuilder {
   private String name;
@@ -69,13 +69,13 @@ public final class ViseBuilder {
     return this;
   }
 
-  /** How many there are; 1 unless set. */
+  /** The number owned; 1 unless set. */
   public ViseBuilder quantity(int quantity) {
     this.quantity = quantity;
     return this;
   }
 
-  /** Whether the columns make up the body, rather than the rows of {@code vise_parts} alone. */
+  /** Whether the columns make up the body; otherwise the rows of {@code vise_parts} alone do. */
   public ViseBuilder simple(boolean simple) {
     this.simple = simple;
     return this;
@@ -86,7 +86,7 @@ public final class ViseBuilder {
     return this;
   }
 
-  /** The distance between the jaw faces, from the least to the greatest. */
+  /** From the least to the greatest distance between the jaw faces. */
   public ViseBuilder opening(Interval opening) {
     this.opening = opening;
     return this;
@@ -107,19 +107,19 @@ public final class ViseBuilder {
     return this;
   }
 
-  /** Which turns are allowed; all unless set. */
+  /** The turns allowed; all unless set. */
   public ViseBuilder turns(Set<Orientation> turns) {
     this.turns = turns;
     return this;
   }
 
-  /** Its own pair of bolts first, then the mounts of other names. */
+  /** The vise's own pair of bolts first, then the mounts of other names. */
   public ViseBuilder mounts(List<Mount> mounts) {
     this.mounts = mounts;
     return this;
   }
 
-  /** Thickness of the flange under a bolt's nut; as high as the bed unless set. */
+  /** Thickness of the flange under a bolt's nut; the bed height unless set. */
   public ViseBuilder boltGrip(OptionalLong boltGrip) {
     this.boltGrip = boltGrip;
     return this;
@@ -147,7 +147,7 @@ public final class ViseBuilder {
     return this;
   }
 
-  /** Exact, by assumption, unless set. */
+  /** Tolerance 0, marked as assumed, unless set. */
   public ViseBuilder provenance(Provenance provenance) {
     this.provenance = provenance;
     return this;
@@ -160,9 +160,9 @@ public final class ViseBuilder {
   }
 
   /**
-   * The vise.
+   * Builds the vise.
    *
-   * @throws IllegalArgumentException if a rule of {@link Vise} does not hold
+   * @throws IllegalArgumentException if a rule of {@link Vise} is violated
    */
   public Vise build() {
     return new Vise(

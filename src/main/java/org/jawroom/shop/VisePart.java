@@ -6,8 +6,9 @@ import org.jawroom.geometry.Interval;
 /**
  * One row of {@code vise_parts}: a box in the vise frame.
  *
- * @param uClosed its u limits at the least opening, {@code uOpen} at the greatest; linear between
- * @param tolerance its own; empty: the vise's
+ * @param uClosed its u limits at the least opening, {@code uOpen} at the greatest; linear in
+ *     between
+ * @param tolerance its own; empty: that of the vise
  */
 public record VisePart(
     String name,
@@ -18,7 +19,7 @@ public record VisePart(
     Interval w,
     OptionalLong tolerance) {
 
-  /** The one name of the model's own that a row may bear: it then counts as the handle. */
+  /** The only built-in part name that a row may use; such a row counts as the handle. */
   public static final String HANDLE = "handle";
 
   public VisePart {
@@ -26,12 +27,12 @@ public record VisePart(
     tolerance.ifPresent(length -> Check.notNegative("tolerance", length));
   }
 
-  /** The same part under another name. */
+  /** A copy with another name. */
   public VisePart withName(String name) {
     return new VisePart(name, when, uClosed, uOpen, v, w, tolerance);
   }
 
-  /** The same part counting in another situation. */
+  /** A copy that counts in another situation. */
   public VisePart withWhen(When when) {
     return new VisePart(name, when, uClosed, uOpen, v, w, tolerance);
   }

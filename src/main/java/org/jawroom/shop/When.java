@@ -1,6 +1,6 @@
 package org.jawroom.shop;
 
-/** In which situation a guard or a part counts. */
+/** The situations in which a guard or a part counts. */
 public enum When {
   CUTTING,
   LOADING,

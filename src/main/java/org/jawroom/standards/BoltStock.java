@@ -2,10 +2,10 @@ package org.jawroom.standards;
 
 import java.util.List;
 
-/** Lengths in which bolts are made, under the head. */
+/** Stock lengths of bolts, measured under the head. */
 public final class BoltStock {
 
-  /** In mm, rising: ISO 888, from memory, no source seen. */
+  /** In mm, ascending: ISO 888, from memory, no source seen. */
   public static final List<Integer> METRIC =
       List.of(
           20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100, 110, 120, 130, 140, 150, 160,

@@ -31,7 +31,7 @@ public record ClearanceHole(int thread, int hole) {
           new ClearanceHole(42, 450),
           new ClearanceHole(48, 520));
 
-  /** The hole for a thread, both half-nanometres; empty for a thread that is not in the table. */
+  /** The hole for a thread, both in half-nanometres; empty if the thread is not in the table. */
   public static OptionalLong of(long thread) {
     return ISO_273.stream()
         .filter(row -> row.thread * Length.MM == thread)

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.jawroom.geometry.Length;
 
-/** Hexagon keys by their width across the flats, half-nanometres, rising. */
+/** Widths across flats of hexagon keys, half-nanometres, ascending. */
 public final class HexKey {
 
   /** ISO 2936, from memory, no source seen. */

@@ -3,8 +3,9 @@ package org.jawroom.standards;
 import org.jawroom.geometry.Length;
 
 /**
- * Gaps that spare a part of the body from being crushed: ISO 13854, values as several pages quote
- * EN 349, its predecessor; that the table is unchanged is from memory. Half-nanometres.
+ * Minimum gaps that prevent crushing of parts of the body, half-nanometres. ISO 13854, with the
+ * values that several pages quote for its predecessor EN 349; that ISO 13854 kept them is from
+ * memory.
  */
 public final class MinimumGap {
   public static final long FINGER = 25 * Length.MM;

@@ -8,14 +8,14 @@ import org.jawroom.geometry.Length;
  * A T-nut after DIN 508, and the bolt that goes with a slot.
  *
  * @param slot nominal width of the slot, mm; {@code thread} nominal diameter, mm
- * @param baseWidth e, the widest the nut's base may be, tenths of a millimetre
- * @param height h over all, {@code baseHeight} k of the base at most; tenths of a millimetre
+ * @param baseWidth e, greatest width of the nut's base, tenths of a millimetre
+ * @param height h overall, {@code baseHeight} k greatest height of the base; tenths of a millimetre
  */
 public record TNut(int slot, int thread, int baseWidth, int height, int baseHeight) {
 
   /**
-   * DIN 508, transcribed from its table: the greatest e and k of each size, which decide what
-   * passes a slot.
+   * DIN 508, transcribed from its table: the greatest e and k of each size, which decide whether a
+   * nut passes a slot.
    */
   public static final List<TNut> DIN_508 =
       List.of(
@@ -38,7 +38,7 @@ public record TNut(int slot, int thread, int baseWidth, int height, int baseHeig
    * series not wider than the slot, so 5/8 in and 16 mm take M12.
    *
    * @param slotWidth half-nanometres
-   * @return half-nanometres; empty below a slot of 5 mm, in which no bolt fits
+   * @return half-nanometres; empty below a slot width of 5 mm, for which no bolt exists
    */
   public static OptionalLong boltFor(long slotWidth) {
     OptionalLong bolt = OptionalLong.empty();

@@ -9,16 +9,16 @@ import org.jawroom.geometry.Length;
 /**
  * A row of the metric series of T-slots. All lengths in half-nanometres.
  *
- * <p>Sources, as reprinted; ISO 299 itself was not seen: widths after ISO 299, tolerance H12 of a
- * holding slot after ISO 286, pitches after BS 2485. The throat's depth D1 = h − c: up to 12 mm as
- * ANSI/ASME B5.1M-1985 prints it in millimetres (5 mm: from the least of BS 2485 to the greatest of
- * B5.1M, which disagree about c), above computed from h and c of both.
+ * <p>Sources, as reprinted (ISO 299 itself was not seen): widths after ISO 299, tolerance H12 of a
+ * holding slot after ISO 286, pitches after BS 2485. Depth of the throat D1 = h − c: up to 12 mm as
+ * printed in millimetres in ANSI/ASME B5.1M-1985 (5 mm: from the least of BS 2485 to the greatest
+ * of B5.1M, which disagree about c); above 12 mm computed from h and c of both.
  *
  * @param width nominal width of the throat
- * @param widest nominal width and H12: the widest that an ordinary, holding slot may be
+ * @param widest nominal width plus H12: the upper limit of an ordinary holding slot
  * @param throatLeast least depth of the throat, from the table top to the underside of the lips
  * @param throatMost greatest depth of the throat
- * @param pitches rising, those included that BS 2485 puts in brackets as weak
+ * @param pitches ascending, including those that BS 2485 puts in brackets as weak
  */
 public record TSlot(
     long width, long widest, long throatLeast, long throatMost, List<Long> pitches) {
@@ -43,8 +43,8 @@ public record TSlot(
           row(54, 300, 50, 66, 250, 320, 400, 500));
 
   /**
-   * Throat widths of the inch series: ANSI/ASME B5.1M-1985, transcribed. Published to three places,
-   * so that 11/16 in is 0.688. No inch pitches are transcribed.
+   * Throat widths of the inch series: ANSI/ASME B5.1M-1985, transcribed. Published to three
+   * decimals, so that 11/16 in is 0.688. No inch pitches are transcribed.
    */
   public static final List<Long> INCH_THROATS =
       LongStream.of(282, 344, 438, 562, 688, 812, 1062, 1312, 1562)
@@ -52,26 +52,29 @@ public record TSlot(
           .boxed()
           .toList();
 
-  /** The row to which a measured width belongs: nominal to widest, both included. */
+  /** The row that a measured width belongs to: nominal to widest, both included. */
   public static Optional<TSlot> metric(long width) {
     return METRIC.stream().filter(row -> row.width <= width && width <= row.widest).findFirst();
   }
 
   /**
    * Whether a measured width belongs to the inch series: from 0.001 in below a published width,
-   * since those are rounded, to the 0.010 in above it that a holding slot may be wider.
+   * since these are rounded, to 0.010 in above it, the tolerance of a holding slot. Both ends
+   * included.
    */
   public static boolean isInchThroat(long width) {
     return INCH_THROATS.stream()
         .anyMatch(throat -> throat - MIL <= width && width <= throat + 10 * MIL);
   }
 
-  /** Whether a pitch is published for any width. */
+  /** Whether the pitch is published for any width. */
   public static boolean isPitch(long measured) {
     return METRIC.stream().anyMatch(row -> row.hasPitch(measured));
   }
 
-  /** Whether a pitch is published for this width, within the tolerance that BS 2485 gives it. */
+  /**
+   * Whether the pitch is published for this width, within the tolerance of BS 2485, ends included.
+   */
   public boolean hasPitch(long measured) {
     return pitches.stream().anyMatch(pitch -> Math.abs(measured - pitch) <= pitchTolerance(pitch));
   }

@@ -4,23 +4,23 @@ import java.util.Map;
 import java.util.OptionalLong;
 
 /**
- * The short formula T = K F d for a bolt of class 8.8, as several handbooks print it (citing
- * Shigley): F the preload, K the nut factor.
+ * The short formula T = K F d for a bolt of class 8.8, with preload F and nut factor K, as several
+ * handbooks print it (citing Shigley).
  */
 public final class Tightening {
 
-  /** Of a joint that is undone again: three quarters of the proof load (citing Shigley). */
+  /** For a joint that is undone again: three quarters of the proof load (citing Shigley). */
   static final int SHARE_PERCENT = 75;
 
   /**
-   * K in hundredths: the low end of what is printed for oiled steel (0.15 to 0.20), so that the
-   * preload is not more than meant; a drier thread holds less.
+   * K in hundredths: the lower end of the values printed for oiled steel (0.15 to 0.20), so that
+   * the preload does not exceed its target; a drier thread yields less.
    */
   static final int OILED = 15;
 
   /**
    * Thread in mm to proof load in N, coarse thread, class 8.8: ISO 898-1 as several tables reprint
-   * it. Other threads were not seen there.
+   * it. Those tables lack other threads.
    */
   static final Map<Integer, Integer> PROOF_LOAD_8_8 =
       Map.of(
@@ -30,18 +30,19 @@ public final class Tightening {
   private Tightening() {}
 
   /**
-   * The starting value in whole N m, rounded down; empty for a thread without a proof load at hand.
+   * The recommended starting torque in whole N m, rounded down; empty for a thread without a proof
+   * load here.
    */
   public static OptionalLong startingTorque(int thread) {
     return torque(thread, SHARE_PERCENT, OILED);
   }
 
-  /** With the preload that percentage of the proof load, and K in hundredths. */
+  /** The torque for a preload of that percentage of the proof load, and K in hundredths. */
   static OptionalLong torque(int thread, int sharePercent, int nutFactor) {
     Integer proof = PROOF_LOAD_8_8.get(thread);
     return proof == null
         ? OptionalLong.empty()
-        // Percent, hundredths, and millimetres for metres.
+        // Divides by percent, by hundredths of K, and by mm per m.
         : OptionalLong.of((long) proof * sharePercent * nutFactor * thread / (100L * 100 * 1000));
   }
 }

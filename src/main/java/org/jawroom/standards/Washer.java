@@ -25,7 +25,7 @@ public final class Washer {
 
   private Washer() {}
 
-  /** Of a thread of DIN 508; half-nanometres. */
+  /** Thickness of the washer for a thread of DIN 508, both in half-nanometres. */
   public static long thickness(long thread) {
     return THICKNESS.get(thread / Length.MM) * (Length.MM / 10);
   }

@@ -1,7 +1,8 @@
 /**
- * Published tables, one class a table, each with its source or marked "from memory, no source
+ * Published tables, one class per table, each with its source or marked "from memory, no source
  * seen": T-slots, T-nuts, holes, bolts, washers, torques, keys, safety gaps.
  *
- * <p>Lengths are half-nanometres unless a component says otherwise. Nothing here knows a shop.
+ * <p>Lengths are half-nanometres unless a component says otherwise. This package does not depend on
+ * shops.
  */
 package org.jawroom.standards;

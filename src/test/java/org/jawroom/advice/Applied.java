@@ -20,7 +20,7 @@ import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
 
-/** Inputs changed by hand as a remedy says, in ways a planner could type into the tables. */
+/** Inputs changed by hand as a remedy describes, in ways a planner can type into the tables. */
 record Applied(Settings settings, Machine machine, Vise vise) {
 
   /** The remedy with its amount smaller by {@code less}. */
@@ -77,17 +77,16 @@ record Applied(Settings settings, Machine machine, Vise vise) {
   }
 
   /**
-   * A machine that is the same while loading and lacks so much travel at one end while cutting:
-   * every guard that moves along the axis becomes two rows, one for each situation, so that nothing
-   * but the tables is used. The cutting row is told at a mid-travel moved by half the cut, within a
-   * travel shorter by it; the shorter travel of the whole machine would move the load position too,
-   * so the loading rows are told where the load position has them and move with the table.
+   * A machine that is the same while loading and has less travel at one end while cutting. Every
+   * guard that moves along the axis becomes two rows, one per situation, so that only the tables
+   * are used. The cutting row is given at a mid-travel shifted by half the cut, within a travel
+   * shorter by the cut. A shorter travel of the whole machine would also move the load position, so
+   * the loading rows are given at the load position and move with the table.
    */
   private static Machine cut(Machine machine, Side tableToward, long by) {
     Axis axis = tableToward == Side.LEFT || tableToward == Side.RIGHT ? Axis.X : Axis.Y;
-    // The table stands toward the front or left at the spindle's greatest y or x: cut there, the
-    // middle of the
-    // travel moves down.
+    // The table stands toward the front or left at the spindle's greatest y or x. Cutting there
+    // moves the middle of the travel down.
     long shift = tableToward == Side.FRONT || tableToward == Side.LEFT ? -by / 2 : by / 2;
     List<Guard> guards = new ArrayList<>();
     for (Guard guard : AsBoxes.all(machine)) {

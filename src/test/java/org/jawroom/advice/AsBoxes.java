@@ -15,7 +15,7 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;
 import org.jawroom.shop.When;
 
-/** A machine's guards retold as boxes at mid-travel, those of its gaps among them. */
+/** A machine's guards as equivalent boxes at mid-travel, including those of its gaps. */
 final class AsBoxes {
   private AsBoxes() {}
 
@@ -67,7 +67,7 @@ final class AsBoxes {
     return row(guard, guard.name(), guard.carriedBy(), guard.when(), box);
   }
 
-  /** The guard as it stands at the load position, not moving in the table's plane any more. */
+  /** The guard fixed where it stands at the load position. */
   static Guard loading(Machine machine, Guard guard) {
     Box box = guard.limits();
     if (machine.tableMoves().x() != guard.carriedBy().x()) {

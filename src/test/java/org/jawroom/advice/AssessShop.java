@@ -16,8 +16,8 @@ import org.jawroom.tables.ShopReader;
 import org.jawroom.tables.source.UnreadableInput;
 
 /**
- * A small shop with two owned mills and two candidates, one of them half unknown, and how it is
- * assessed.
+ * A small shop with two owned mills and two candidates, one of them half unknown, and its
+ * assessment.
  */
 public final class AssessShop {
   private AssessShop() {}
@@ -34,7 +34,7 @@ public final class AssessShop {
     return ShopReader.read(folder(), Map.of()).shop().orElseThrow();
   }
 
-  /** Of the machines of those names; of the candidates where none is named. */
+  /** Assesses the named machines, or the candidates if none is named. */
   public static Assessment assess(Shop shop, String... names) {
     List<String> wanted = List.of(names);
     List<Machine> candidates =

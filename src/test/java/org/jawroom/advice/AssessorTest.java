@@ -104,7 +104,7 @@ class AssessorTest {
     BetterBuy better = assessment.better();
     assertEquals(List.of("known offer"), names(better.best()));
     assertEquals(Optional.of(BetterBuy.Criterion.JOBS), better.decidedBy());
-    // Its jobs are unknown, so it may come out level in jobs; then vises decide.
+    // Its jobs are unknown, so it may tie in jobs; then vises decide.
     assertEquals(List.of("blank offer"), names(better.rivals()));
   }
 
@@ -201,14 +201,14 @@ class AssessorTest {
     assertTrue(checked > 3, "only " + checked);
   }
 
-  private static boolean goes(Question.Change change, Machine told) {
+  private static boolean goes(Question.Change change, Machine filled) {
     if (!change.job()) {
       Vise vise =
           shop.vises().stream()
               .filter(one -> one.name().equals(change.subject()))
               .findFirst()
               .orElseThrow();
-      return ReferencePairing.solve(shop.settings(), told, vise).verdict() == Verdict.FITS;
+      return ReferencePairing.solve(shop.settings(), filled, vise).verdict() == Verdict.FITS;
     }
     Job job =
         shop.jobs().stream()
@@ -217,28 +217,28 @@ class AssessorTest {
             .orElseThrow();
     return shop.vises().stream()
         .filter(vise -> vise.quantity() > 0)
-        .map(vise -> JobPairing.solve(shop.settings(), told, vise, job).verdict())
+        .map(vise -> JobPairing.solve(shop.settings(), filled, vise, job).verdict())
         .anyMatch(verdict -> verdict == JobVerdict.HELD);
   }
 
-  /** The half unknown offer with one gap told and everything else that is blank at its best. */
+  /** The half unknown offer with one gap filled in and every other blank at its best. */
   private static Machine atBest(Question question, long gap) {
-    Machine told = known(mm(9999), new BigDecimal(9999));
+    Machine filled = known(mm(9999), new BigDecimal(9999));
     if (question.column() == Column.REAR_GAP) {
-      return told.withGap(Side.REAR, Dimension.of(gap));
+      return filled.withGap(Side.REAR, Dimension.of(gap));
     }
     List<Guard> guards =
-        told.guardRows().stream()
+        filled.guardRows().stream()
             .map(
                 guard ->
                     guard.name().equals(question.guard())
                         ? guard.withGap(Dimension.of(gap))
                         : guard)
             .toList();
-    return told.withGuardRows(guards);
+    return filled.withGuardRows(guards);
   }
 
-  /** Every blank gap far off, nose and load as told. */
+  /** Every blank gap far off, with the given nose and load. */
   private static Machine known(long noseMax, BigDecimal load) {
     Machine offer = machine("blank offer");
     return offer.toBuilder()

@@ -23,8 +23,8 @@ import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.Test;
 
 /**
- * A shop in which everything is known is told with one gap blank: the limit then found, typed in,
- * makes the pairing fit, and 0.05 mm less does not.
+ * One gap of a fully known shop is blanked. The limit then found, typed in, makes the pairing fit;
+ * 0.05 mm less does not.
  */
 class BlankLimitsTest {
   private static final long LESS = Length.MM / 20;
@@ -83,8 +83,8 @@ class BlankLimitsTest {
   }
 
   private static boolean fits(Shop shop, Machine blank, Vise vise, Side side, long gap) {
-    Machine told = blank.withGap(side, Dimension.of(gap));
-    return ReferencePairing.solve(shop.settings(), told, vise).verdict() == Verdict.FITS;
+    Machine filled = blank.withGap(side, Dimension.of(gap));
+    return ReferencePairing.solve(shop.settings(), filled, vise).verdict() == Verdict.FITS;
   }
 
   @Test

@@ -15,7 +15,7 @@ import org.jawroom.shop.Vise;
 import org.jawroom.tables.ShopReader;
 import org.junit.jupiter.api.Test;
 
-/** The remedies of the shop worked by hand, as its README has them. */
+/** The remedies of the shop worked by hand, as its README lists them. */
 class ExampleRemediesTest {
 
   @Test
@@ -32,9 +32,8 @@ class ExampleRemediesTest {
   @Test
   void remedies_fullSwingOnRoomy_areUpperSwingTurnOrARiser() throws Exception {
     // The sill is not in the list worked by hand, but serves too: the handle, 1 1/4 in = 31.75
-    // deep, hangs
-    // between it and the table's edge with 25 of hand room to either, 81.75 in all where 40 were
-    // taped.
+    // deep, hangs between it and the table's edge with 25 of hand room on either side, 81.75 in all
+    // where 40 were taped.
     assertEquals(
         List.of("upper swing", "turn", "raise 69.85", "move sill 41.75"),
         remedies("roomy", "six inch full swing"));

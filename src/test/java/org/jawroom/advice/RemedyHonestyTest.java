@@ -73,7 +73,7 @@ class RemedyHonestyTest {
       assertTrue(
           !ReferencePairing.fitsOnRiser(settings, machine, vise, height - MonotoneSearch.GRAIN),
           input);
-      // Less never serves: a fine comb just below, a coarse one all the way down.
+      // No smaller amount serves: tested on a fine grid just below, a coarse one farther down.
       for (long less = MonotoneSearch.GRAIN;
           less <= 5 * MonotoneSearch.GRAIN && less < height;
           less += MonotoneSearch.GRAIN) {

@@ -25,9 +25,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Of raising a vise and of moving a guard nothing is left out: whatever amount of a comb makes a
- * pairing fit, there is a remedy of that kind that asks for no more. {@code -Dremedies.seeds=500}
- * tries more shops.
+ * No riser height or guard move is missed: for every amount on a grid that makes a pairing fit,
+ * there is a remedy of that kind with no greater amount. {@code -Dremedies.seeds=500} tries more
+ * shops.
  */
 class RemedyLeastTest {
   private static final int SEEDS = Integer.getInteger("remedies.seeds", 40) / 4 + 1;
@@ -84,7 +84,7 @@ class RemedyLeastTest {
     }
   }
 
-  /** Without a way it goes outward. */
+  /** Without a direction it moves outward. */
   private static void moving(
       Settings settings,
       Outcome outcome,
@@ -126,6 +126,14 @@ class RemedyLeastTest {
                         && remedy.guard().equals(guard)
                         && remedy.amount().orElseThrow() <= amount),
         () ->
-            kind + " " + guard + " by " + amount + " serves, told are " + remedies + "\n" + input);
+            kind
+                + " "
+                + guard
+                + " by "
+                + amount
+                + " serves, listed are "
+                + remedies
+                + "\n"
+                + input);
   }
 }

@@ -23,8 +23,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Room worked by hand. Table 600 × 300, travel 400 × 300, clearance 6, hand room 25, tolerance 1;
- * door 80 and rear cover 50 beyond the table's edges, left guard 70, right guard 90. The vise that
- * gives the height has its jaws' top at 100 and no handle.
+ * door 80 and rear cover 50 beyond the table's edges, left guard 70, right guard 90. The tallest
+ * vise has its jaws' top at 100 and no handle.
  */
 class RoomTest {
   private final MachineDraft mill = new MachineDraft();
@@ -81,9 +81,8 @@ class RoomTest {
   @Test
   void rooms_rearGapBlank_areAtBestAndWithItAsZero() {
     mill.rearGap = Dimension.BLANK;
-    // At best only its middle must stand over the table: the rear edge at 150 to the door at −230
-    // is 380,
-    // less 6 and 1, twice. With the gap as 0: 300 + 80 + 0 − 12 − 2.
+    // At best only the centre must lie over the table: from the rear edge at 150 to the door at
+    // −230 is 380, less 6 and 1, twice. With the gap as 0: 300 + 80 + 0 − 12 − 2.
     assertEquals(List.of(atMost(200, 746)), rooms(search(), 200));
     assertEquals(List.of(atMost(200, 366)), rooms(search().atZero(), 200));
     assertEquals(List.of(Column.REAR_GAP), search().blanks());
@@ -102,15 +101,15 @@ class RoomTest {
   void rooms_tableStandsStill_leaveHandRoomToTheRear() {
     mill.tableMoves = Axes.NONE;
     mill.loadY = OptionalLong.of(0);
-    // While loading the door is open, but the rear cover stands where it does while cutting: 25
-    // there, not 6.
+    // While loading the door is open, but the rear cover stands where it does while cutting; 25 is
+    // required there, not 6.
     assertEquals(List.of(atMost(200, 300 + 80 + 50 - 6 - 25 - 2)), rooms(search(), 200));
   }
 
   @Test
   void rooms_guardAboveTheTallestVise_isNotInTheWay() {
-    // From 126 up: 100 of height, 25 for a hand on it and 1 of tolerance go under it; lower they
-    // don't.
+    // From 126 up, 100 of height, 25 for a hand and 1 of tolerance pass under it; lower, they do
+    // not.
     mill.guards.add(arm(mm(126)));
     assertEquals(List.of(atMost(200, 416)), rooms(search(), 200));
     mill.guards.set(0, arm(mm(126) - mm(1) / 10));
@@ -123,7 +122,7 @@ class RoomTest {
     assertEquals(List.of(), search().rooms(List.of(mm(200)), List.of(mm(200))));
   }
 
-  /** Over the whole table, from a height up. */
+  /** Over the whole table, from a height upward. */
   private static Guard arm(long from) {
     return new Guard(
         "arm",

@@ -28,12 +28,12 @@ import org.jawroom.shop.When;
 import org.junit.jupiter.api.Test;
 
 /**
- * The longest vise that a random machine is said to have room for goes, by both solvers; 0.05 mm
- * longer it does not.
+ * The longest vise for which a random machine has room fits according to both solvers; one 0.05 mm
+ * longer does not.
  *
- * <p>Its bolts' holes are left blank, so that it may stand anywhere: it is then {@code unknown}
- * where it goes and {@code no place} where it does not. A blank is judged with every tolerance as
- * 0, so the machine's is asked for as clearance instead, which comes to the same.
+ * <p>The holes of its bolts are left blank, so that it may stand anywhere: the verdict is then
+ * {@code unknown} if it fits and {@code no place} if not. Blanks are judged with every tolerance as
+ * 0, so the machine's tolerance is added to the clearance instead, which is equivalent.
  */
 class RoomTwinTest {
   private static final long MORE = Length.MM / 20;
@@ -84,7 +84,7 @@ class RoomTwinTest {
     }
   }
 
-  /** By the solver and by the reference. */
+  /** The verdicts of the solver and of the reference. */
   private String verdicts(
       Shop shop, Machine machine, ViseSize size, Orientation turn, long length, long width) {
     long tolerance = machine.provenance().tolerance();
@@ -107,7 +107,7 @@ class RoomTwinTest {
     return ours.code() + " " + theirs.code();
   }
 
-  /** Nothing but a body and the room its handle takes. */
+  /** A body and the room of its handle only. */
   private static Vise block(ViseSize size, Orientation turn, long length, long width, long hand) {
     ViseDraft block = new ViseDraft();
     block.bedHeight = size.bedHeight();

@@ -13,7 +13,7 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.Test;
 
-/** What is put beside a vise's own parts: strap clamps, and bolts without a told grip. */
+/** Parts added to a vise's own: strap clamps, and bolts with a blank grip. */
 class ClampPartsTest {
 
   @Test

@@ -16,11 +16,11 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
 
-/** Parts, guards and limits from the names that reports give them. */
+/** Builds parts, guards and limits from the names that reports use. */
 public final class ClearanceFixtures {
   private ClearanceFixtures() {}
 
-  /** A part of the vise's own columns if it bears such a name, else a row of vise_parts. */
+  /** A part from the vise's own columns if the name is one of theirs, else a row of vise_parts. */
   public static Part part(
       String name,
       int rank,
@@ -61,7 +61,7 @@ public final class ClearanceFixtures {
         tolerance);
   }
 
-  /** A row of guards that is a box carried by the frame. */
+  /** A row of guards: a box carried by the frame. */
   public static Guard box(String name, Box box) {
     return new Guard(
         name,

@@ -31,11 +31,9 @@ class GuardSweepTest {
   @Test
   void sweep_asymmetricTravel_comesNearestAtTheSpindlesGreatestY() {
     // Axis letters and directions after ISO 841: the tool moves over the table, so commanding Y =
-    // +200 moves
-    // a table 200 toward the operator. Worked example: handle tip at table y = −150, Y from −100 to
-    // +300,
-    // door face at machine y = −520: the closest approach is 70, at Y = +300; with the sign wrong,
-    // 270.
+    // +200 moves a table 200 toward the operator. Worked example: handle tip at table y = −150, Y
+    // from −100 to +300, door face at machine y = −520: the closest approach is 70, at Y = +300;
+    // with the sign wrong, 270.
     MachineDraft draft = draft();
     draft.travelY = 400 * MM;
     draft.spindleY = 100 * MM;
@@ -169,7 +167,7 @@ class GuardSweepTest {
             .swept();
 
     assertEquals("[REAR_GAP, NOSE_MIN]", blanks.columns().toString());
-    // A blank nose_min costs the head its cutting situation only.
+    // A blank nose_min removes the head from the cutting situation only.
     assertEquals(
         List.of(Situation.LOADING),
         swept.stream().filter(g -> g.name().equals("guard")).map(SweptGuard::situation).toList());
@@ -188,7 +186,10 @@ class GuardSweepTest {
     assertEquals(Interval.of(-Length.ENDLESS, 0), table.z());
   }
 
-  /** Stops cut the travel where the table stands toward that side: the spindle the other way. */
+  /**
+   * Stops shorten the travel where the table stands toward that side, the spindle at the opposite
+   * end.
+   */
   @Test
   void sweep_travelCut_leavesOutThatEndWhileCuttingOnly() {
     Guard post = box(FRAME, When.ALWAYS, Interval.of(0, 0), Interval.of(0, 0), Interval.ALL);
@@ -211,7 +212,7 @@ class GuardSweepTest {
     assertEquals("[NOSE_MIN, NOSE_MAX, GUARD_GAP]", missingFor(HEAD, When.ALWAYS, 5 * MM));
     assertEquals("[NOSE_MIN, NOSE_MAX, GUARD_GAP]", missingFor(HEAD, When.CUTTING, 5 * MM));
     assertEquals("[NOSE_MAX, GUARD_GAP]", missingFor(HEAD, When.LOADING, 5 * MM));
-    // One that stands at every height, or stays at its own, needs no nose.
+    // A guard that fills every height, or does not follow the nose, needs no nose.
     assertEquals("[GUARD_GAP]", missingFor(HEAD, When.ALWAYS, -ENDLESS));
     assertEquals("[GUARD_GAP]", missingFor(FRAME, When.ALWAYS, 5 * MM));
   }

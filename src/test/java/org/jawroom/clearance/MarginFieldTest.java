@@ -29,7 +29,7 @@ class MarginFieldTest {
     assertEquals(axis, limit.axis());
     assertEquals(30, limit.gap());
     assertEquals(JawEnd.OPEN, limit.opening());
-    // Required 5; tolerances 2 and 1, both off the wrong way.
+    // Required 5; tolerances 2 and 1, added as the worst case.
     assertEquals(30 - 5 - 3, limit.margin());
     assertEquals(wall, limit.guardBox());
     assertEquals(50, limit.partBox().along(axis).length());
@@ -44,10 +44,10 @@ class MarginFieldTest {
     Box rear = new Box(Interval.of(-500, -60), WIDE, WIDE);
     assertEquals(JawEnd.OPEN, end(part(Interval.of(0, 10), Interval.of(-50, 10)), rear));
     assertEquals(JawEnd.CLOSED, end(part(Interval.of(-50, 10), Interval.of(0, 10)), rear));
-    // Along an axis that is not u, the opening gives nothing.
+    // On an axis other than u, the opening has no effect.
     Box aside = new Box(WIDE, Interval.of(90, 200), WIDE);
     assertEquals(JawEnd.ANY, end(part(Interval.of(0, 10), Interval.of(0, 50)), aside));
-    // As far in from either side: the edge toward the guard's low face counts.
+    // Equal overlap from either side: the edge toward the guard's low face counts.
     Box around = new Box(Interval.of(-10, 60), WIDE, WIDE);
     assertEquals(JawEnd.OPEN, end(part(Interval.of(0, 10), Interval.of(0, 50)), around));
   }
@@ -125,7 +125,7 @@ class MarginFieldTest {
     return MarginField.of(pairs, turn, RANGE).limit(x, y).orElseThrow();
   }
 
-  /** Everything farther than {@code from} toward the handle. */
+  /** Everything beyond {@code from} in the direction of the handle. */
   private static Box beyond(Orientation turn, long from) {
     Interval u = Interval.of(from, 500);
     return new Box(turn.x(u, WIDE), turn.y(u, WIDE), WIDE);

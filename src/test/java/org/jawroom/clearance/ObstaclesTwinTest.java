@@ -16,8 +16,8 @@ import org.jawroom.geometry.Orientation;
 import org.junit.jupiter.api.Test;
 
 /**
- * {@link Obstacles}, with guards merged into walls and pairs folded and left out, against {@link
- * MarginField}, which takes every pair as it is. The worlds are a few half-nanometres wide, so that
+ * {@link Obstacles}, which merges guards into walls and folds and prunes pairs, against {@link
+ * MarginField}, which evaluates every pair. The worlds are a few half-nanometres wide, so that
  * equal margins are common.
  */
 class ObstaclesTwinTest {
@@ -90,7 +90,7 @@ class ObstaclesTwinTest {
     }
   }
 
-  /** What is clear of even one opening is clear of what a part covers at all of them. */
+  /** A position clear at some opening is clear of what a part covers at all openings. */
   @Test
   void core_smallWorlds_isNoLessThanTheMarginAtAnyOpening() {
     int more = 0;
@@ -110,7 +110,7 @@ class ObstaclesTwinTest {
     assertTrue(more > SEEDS / 10, "only " + more);
   }
 
-  /** The least of walls and obstacles as they are defined. */
+  /** The minimum over walls and obstacles by definition. */
   private static long margin(Obstacles obstacles, Axis first, long[] near, long x, long y) {
     long margin = Length.ENDLESS;
     margin = Math.min(margin, x - obstacles.left());
@@ -169,7 +169,8 @@ class ObstaclesTwinTest {
       Interval w = interval(6);
       int tolerance = random.nextInt(2);
       int both = random.nextInt(4);
-      // Mostly the same in both situations, which the solver takes once; else but for one thing.
+      // Mostly equal in both situations, which the solver evaluates once; otherwise different in
+      // one property.
       int change = random.nextInt(10);
       for (Situation situation : Situation.values()) {
         if (both != situation.ordinal()) {
@@ -200,12 +201,12 @@ class ObstaclesTwinTest {
       int shift = Math.max(0, random.nextInt(5) - 2);
       int clearance = random.nextInt(4);
       int tolerance = random.nextInt(2);
-      // Mostly the same in both situations, which the solver takes once.
+      // Mostly equal in both situations, which the solver evaluates once.
       int change = random.nextInt(6);
       for (Situation situation : Situation.values()) {
         if (both != situation.ordinal()) {
           boolean changed = situation == Situation.LOADING;
-          // Now and then just where the one before stands, and asking as much.
+          // Occasionally at the same limits and with the same clearance as its predecessor.
           boolean again = !guards.isEmpty() && random.nextInt(4) == 0;
           SweptGuard last = again ? guards.get(guards.size() - 1) : null;
           guards.add(
@@ -223,7 +224,7 @@ class ObstaclesTwinTest {
       }
     }
 
-    /** Now and then without end on one side. */
+    /** Occasionally unbounded on one side. */
     private Interval side() {
       Interval interval = interval(12);
       return switch (random.nextInt(4)) {
@@ -242,7 +243,7 @@ class ObstaclesTwinTest {
       return random.nextInt(2 * half) - half;
     }
 
-    /** The same with no tolerance anywhere. */
+    /** The same world without tolerances. */
     World exact() {
       return new World(
           this,

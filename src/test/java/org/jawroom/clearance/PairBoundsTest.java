@@ -13,10 +13,9 @@ class PairBoundsTest {
   @Test
   void of_publishedExample_forbidsTheConfigurationSpaceObstacle() {
     // Lozano-Pérez, Spatial Planning: A Configuration Space Approach, IEEE Trans. Computers
-    // C-32(2), 1983:
-    // the obstacle of body B against A under translation is A ⊕ (−B). Worked numbers, derived from
-    // it:
-    // A = [100,140]×[50,70], B = [−10,50]×[−20,30] gives [50,150]×[20,90], touching on the edges.
+    // C-32(2), 1983: the obstacle of body B against A under translation is A ⊕ (−B). Worked numbers
+    // derived from it: A = [100,140]×[50,70], B = [−10,50]×[−20,30] gives [50,150]×[20,90],
+    // touching on the edges.
     Box guard = new Box(Interval.of(100, 140), Interval.of(50, 70), HEIGHT);
     Box body = new Box(Interval.of(-10, 50), Interval.of(-20, 30), HEIGHT);
 

@@ -8,7 +8,10 @@ import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** What is left out must change no margin anywhere: else a vise would be told to fit that hits. */
+/**
+ * Pruning must change no margin anywhere; otherwise a vise that hits something is reported as
+ * fitting.
+ */
 class RisingObstaclesTest {
   private static final int STRIDE = Obstacles.STRIDE;
   private static final int HALF = 6;
@@ -17,7 +20,7 @@ class RisingObstaclesTest {
   void marginsStayAsTheyAreEverywhere() {
     for (long seed = 0; seed < 3_000; seed++) {
       Random random = new Random(seed);
-      // Up to 16 are sorted in one way, more in another.
+      // Up to 16 obstacles use another sort than more.
       long[] found = new long[STRIDE * random.nextInt(random.nextBoolean() ? 9 : 60)];
       for (int i = 0; i < found.length; i += STRIDE) {
         found[i] = random.nextInt(2 * HALF) - HALF;

@@ -31,7 +31,7 @@ class SetupTest {
     assertEquals(new Setup(0, new Sides<>(0L, 0L, 0L, 0L)), Setup.stopped(side, 0));
   }
 
-  /** A riser lifts every w of a part, and nothing else of it. */
+  /** A riser raises every w of a part and changes nothing else of it. */
   @Test
   void raised_part_standsThatMuchHigher() {
     Interval range = Interval.of(0, 10);

@@ -33,7 +33,7 @@ class VisePartsTest {
         screw rear cutting -98..-60 > -60..-60 v -12..12 w 28..52
         screw front cutting 200..220 > 200..225 v -12..12 w 28..52
         """,
-        told(oneJaw(), Situation.CUTTING));
+        asText(oneJaw(), Situation.CUTTING));
   }
 
   @Test
@@ -68,7 +68,7 @@ class VisePartsTest {
     assertEquals(
         "handle loading 200..235 > 200..235 v -100..100 w 28..140\n",
         handle(draft, Situation.LOADING));
-    assertEquals(false, told(draft, Situation.LOADING).contains("screw front"));
+    assertEquals(false, asText(draft, Situation.LOADING).contains("screw front"));
   }
 
   @Test
@@ -78,7 +78,7 @@ class VisePartsTest {
     draft.openingMin = 11 * MM;
     draft.openingMax = 121 * MM;
 
-    List<String> lines = told(draft, Situation.CUTTING).lines().toList();
+    List<String> lines = asText(draft, Situation.CUTTING).lines().toList();
 
     assertEquals("rear jaw cutting -55.5..-5.5 > -110.5..-60.5 v -75..75 w 70..115", lines.get(1));
     assertEquals("front jaw cutting 5.5..55.5 > 60.5..110.5 v -75..75 w 70..115", lines.get(2));
@@ -90,7 +90,7 @@ class VisePartsTest {
     draft.openingMax = draft.openingMin;
 
     assertEquals(
-        true, told(draft, Situation.CUTTING).contains("screw rear cutting -98..-60 > -98..-60"));
+        true, asText(draft, Situation.CUTTING).contains("screw rear cutting -98..-60 > -98..-60"));
   }
 
   @Test
@@ -125,7 +125,7 @@ class VisePartsTest {
     draft.rearClosed = Dimension.NONE;
     draft.rearOpen = Dimension.of(38 * MM);
     assertEquals(
-        true, told(draft, Situation.CUTTING).contains("screw rear cutting -60..-60 > -98..-60"));
+        true, asText(draft, Situation.CUTTING).contains("screw rear cutting -60..-60 > -98..-60"));
 
     draft.rearOpen = Dimension.BLANK;
     assertEquals("[REAR_PROJECTION_OPEN]", missing(draft.build()));
@@ -144,7 +144,7 @@ class VisePartsTest {
 
     assertEquals(1, loading.size());
     assertEquals(true, loading.get(0).handle());
-    List<String> cutting = told(draft, Situation.CUTTING).lines().toList();
+    List<String> cutting = asText(draft, Situation.CUTTING).lines().toList();
     assertEquals("handle cutting 1..2 > 1..2 v 0..1 w -1..1", cutting.get(cutting.size() - 2));
     assertEquals("hose cutting 1..2 > 1..2 v 0..1 w -1..1", cutting.get(cutting.size() - 1));
   }
@@ -155,7 +155,7 @@ class VisePartsTest {
     draft.simple = false;
     draft.parts.add(row("body", When.ALWAYS));
 
-    assertEquals("body cutting 1..2 > 1..2 v 0..1 w -1..1\n", told(draft, Situation.CUTTING));
+    assertEquals("body cutting 1..2 > 1..2 v 0..1 w -1..1\n", asText(draft, Situation.CUTTING));
   }
 
   @Test
@@ -207,7 +207,7 @@ class VisePartsTest {
     draft.frontReach = blank == Column.FRONT_REACH ? Dimension.BLANK : draft.frontReach;
 
     assertEquals("[" + blank + "]", missing(draft.build()));
-    assertEquals(false, told(draft, Situation.CUTTING).contains("base"));
+    assertEquals(false, asText(draft, Situation.CUTTING).contains("base"));
   }
 
   @ParameterizedTest
@@ -288,14 +288,14 @@ class VisePartsTest {
   }
 
   private static String handle(ViseDraft draft, Situation situation) {
-    return told(draft, situation)
+    return asText(draft, situation)
         .lines()
         .filter(line -> line.startsWith("handle"))
         .map(line -> line + "\n")
         .collect(Collectors.joining());
   }
 
-  private static String told(ViseDraft draft, Situation situation) {
+  private static String asText(ViseDraft draft, Situation situation) {
     return ViseParts.of(draft.build(), new Blanks()).stream()
         .filter(part -> part.situation() == situation)
         .map(part -> line(part) + "\n")

@@ -27,9 +27,8 @@ class BoxTest {
 
   @Test
   void gapTo_apartOnTwoAxes_understatesTheDiagonal() {
-    // A bound by axes never claims more than there is: [0,10]² and [13,20]×[14,20] are 3 and 4
-    // apart along
-    // the axes and 5 apart in truth (3-4-5; separating-axis gaps, Gottschalk, Lin, Manocha,
+    // An axis-aligned gap never exceeds the distance: [0,10]² and [13,20]×[14,20] are 3 and 4 apart
+    // along the axes and 5 apart in truth (3-4-5; separating-axis gaps, Gottschalk, Lin, Manocha,
     // OBBTree, 1996).
     Box one = new Box(Interval.of(0, 10), Interval.of(0, 10), Interval.of(0, 1));
     Box other = new Box(Interval.of(13, 20), Interval.of(14, 20), Interval.of(0, 1));

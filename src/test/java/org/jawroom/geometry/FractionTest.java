@@ -107,13 +107,13 @@ class FractionTest {
     }
   }
 
-  /** As large as places within 100 m are, and some far larger. */
+  /** As large as positions within 100 m, and some far larger. */
   private static Fraction fraction(Random random) {
     int shift = random.nextInt(10) == 0 ? 2 : 25;
     return Fraction.of(random.nextLong() >> shift, (random.nextLong() >>> shift) + 1);
   }
 
-  /** Equal now and then, told alike or otherwise, or off by as little as one. */
+  /** Sometimes equal, with the same or another denominator, or off by as little as one. */
   private static Fraction near(Fraction one, Random random) {
     return switch (random.nextInt(4)) {
       case 0 -> one;

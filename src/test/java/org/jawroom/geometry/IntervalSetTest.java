@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** Sets of intervals against a slow twin that asks every whole point of a short line. */
+/** Interval sets against a slow twin that tests every whole point of a short line. */
 class IntervalSetTest {
   private static final int LINE = 40;
 

@@ -41,7 +41,8 @@ class IntervalTest {
     // 200.6].
     Interval pitch = Interval.of(997, 1003);
     assertEquals(Interval.of(1994, 2006), pitch.sweptBy(pitch));
-    // And not 0 when an uncertain length is taken from another as uncertain: the dependency trap.
+    // And not 0 when an uncertain length is subtracted from an equally uncertain one: the
+    // dependency problem of interval arithmetic.
     assertEquals(Interval.of(-6, 6), pitch.sweptBy(pitch.negated()));
   }
 

@@ -7,7 +7,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class LengthTest {
 
-  /** A guard without end may be shifted by a travel, or grown by a gap, and stays without end. */
+  /** An unbounded guard stays unbounded when shifted by a travel or grown by a gap. */
   @ParameterizedTest
   @CsvSource({"0, true", "1, true", "-1, true", "2, false", "-2, false"})
   void isBounded_halfTheWayToEndless_isTold(long halves, boolean bounded) {

@@ -11,7 +11,7 @@ class OrientationTest {
 
   @Test
   void word_eachTurn_namesWhereTheHandlePoints() {
-    // The handle is on the +u side: one step along u must lead to the side the turn is named after.
+    // The handle is on the +u side: a step along u leads to the side that the turn is named after.
     assertEquals(-1, Orientation.FRONT.y(1, 0));
     assertEquals(1, Orientation.RIGHT.x(1, 0));
     assertEquals(1, Orientation.REAR.y(1, 0));

@@ -26,8 +26,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * The solver's free space against polygon overlay (JTS, a general-purpose library of computational
- * geometry): the same area from the solver's own rectangles taken apart and from the reference's
- * boxes overlaid, and a place found exactly where some is left.
+ * geometry). The decomposition of the solver's own rectangles and the overlay of the reference's
+ * boxes must have the same area, and a position must be found exactly where some is left.
  */
 class FreeSpaceOverlayTest {
   private static final long SEEDS = 40;
@@ -82,7 +82,7 @@ class FreeSpaceOverlayTest {
     if (overlay > 0) {
       assertTrue(found.isPresent(), input);
     }
-    // No area left: at most lines and points on which things just touch.
+    // No area is left: at most lines and points of exact contact.
     found.ifPresent(place -> assertTrue(field.margin(place.x(), place.y()) >= 0, input));
   }
 }

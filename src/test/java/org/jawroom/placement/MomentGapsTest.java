@@ -38,10 +38,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** {@link MomentGaps} against the margins over all of travel and opening, pair by pair. */
+/** {@link MomentGaps} against the margins over the whole travel and opening range, pair by pair. */
 class MomentGapsTest {
   /**
-   * These fill everything beyond a face, so that whatever overlaps them does so most at one moment.
+   * These fill everything beyond a face, so the largest overlap with them occurs at a single
+   * moment.
    */
   private static final Set<String> FACES =
       Set.of("door", "rear cover", "left guard", "right guard");
@@ -102,15 +103,15 @@ class MomentGapsTest {
     return equal;
   }
 
-  /** Bolts bear one name, so the least of them is compared. */
+  /** Bolts share one name, so the least of them is compared. */
   private static String key(Limit limit) {
     return limit.guard().name() + ":" + limit.part().name() + ":" + limit.situation();
   }
 
   /**
-   * Where each pair is nearest: along an axis the signed distance is the greater of two that run
-   * linearly with spindle and opening, so it is least at their ends or where both are equal, the
-   * middles aligned.
+   * The moments at which each pair is nearest. Along an axis the signed distance is the maximum of
+   * two functions that are linear in spindle and opening, so its minimum lies at their ends or
+   * where both are equal, with the centres aligned.
    */
   private static List<MachineState> moments(
       Settings settings, Machine machine, Vise vise, Region region, Recommendation place) {
@@ -180,8 +181,8 @@ class MomentGapsTest {
 
   @Test
   void gaps_toTheDoor_growAsTheTableGoesBack() {
-    // Taped where the table is farthest forward; with the spindle 40 short of that end it is 40
-    // more.
+    // Taped where the table is farthest forward; with the spindle 40 short of that end the gap is
+    // 40 larger.
     Shop shop = RandomShops.shop(Profile.PLAIN, 3);
     Machine any = RandomShops.machine(shop);
     Machine machine = any.withGap(Side.FRONT, Dimension.of(70 * MM));

@@ -31,11 +31,11 @@ import org.jawroom.shop.Mount;
 import org.junit.jupiter.api.Test;
 
 /**
- * {@link OpeningSearch} against trying every place and every pair of openings.
+ * {@link OpeningSearch} against exhaustive search over positions and pairs of openings.
  *
- * <p>World coordinates are multiples of 24 and the limits' slopes 0, ±1/2 or 1. Then two bounds
- * meet at multiples of 4 along u, and bound the opening at multiples of 2; so the lattice tried
- * holds every vertex, and the widest range on it is the widest there is.
+ * <p>World coordinates are multiples of 24 and the slopes of the limits 0, ±1/2 or 1. Two bounds
+ * then intersect at multiples of 4 along u and bound the opening at multiples of 2, so the lattice
+ * contains every vertex, and the widest range on it is the widest overall.
  */
 class OpeningTwinTest {
   private static final int UNIT = 24;
@@ -60,7 +60,7 @@ class OpeningTwinTest {
     assertEquals(true, found > 50 && found < 250, "a fair mix, but found " + found);
   }
 
-  /** The widest range tried, of equal ones the one that starts first; null if there is none. */
+  /** The widest range on the lattice, ties to the first start; null if there is none. */
   private static long[] slow(Region region) {
     long[] widest = null;
     Orientation turn = region.turn();

@@ -29,8 +29,8 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Mount;
 
 /**
- * Seeded random regions a few dozen half-nanometres wide, so that every place on the lattice can be
- * tried one by one.
+ * Seeded random regions a few dozen half-nanometres wide, so that every lattice position can be
+ * tried.
  */
 public final class SmallWorlds {
   public static final int HALF = 12;
@@ -47,15 +47,12 @@ public final class SmallWorlds {
     this.thin = thin;
   }
 
-  /** With parts and guards of which about half have no thickness, and nothing required of most. */
+  /** About half of the parts and guards have no thickness, and most require no clearance. */
   public static SmallWorlds thin(long seed) {
     return new SmallWorlds(seed, true);
   }
 
-  /**
-   * A region of one to three strips, one to three parts and up to four guards without number or
-   * measure.
-   */
+  /** A region of one to three strips, one to three parts and up to four random guards. */
   public Region region(Orientation turn, int mountIndex, Interval openings) {
     List<Part> parts = new ArrayList<>();
     for (int i = random.nextInt(3) + 1; i > 0; i--) {
@@ -100,7 +97,7 @@ public final class SmallWorlds {
     return Candidate.of(region, region.space(openings), workArea, reach);
   }
 
-  /** Side by side, some a single line, with at least one lattice place between them. */
+  /** Side by side, some a single line, with at least one lattice position between them. */
   private Strips strips(int count) {
     long[] q = new long[2 * count];
     long at = random.nextInt(HALF) - HALF;
@@ -127,7 +124,7 @@ public final class SmallWorlds {
     return random.nextInt(bound);
   }
 
-  /** Now and then without end on one side or on both. */
+  /** Occasionally unbounded on one side or on both. */
   private Interval side() {
     Interval interval = thick(HALF);
     return switch (random.nextInt(6)) {
@@ -152,7 +149,7 @@ public final class SmallWorlds {
     return Interval.of(lo, lo + random.nextInt(half));
   }
 
-  /** Every lattice place of a region, strip by strip. */
+  /** Every lattice position of a region, strip by strip. */
   public static List<Place> placesOf(Region region) {
     List<Place> all = new ArrayList<>();
     for (Rectangle places : region.places().rectangles()) {
@@ -165,7 +162,7 @@ public final class SmallWorlds {
     return all;
   }
 
-  /** The margin at a place, pair by pair from the moved boxes. */
+  /** The margin at a position, pair by pair from the moved boxes. */
   public static long margin(Region region, Interval openings, Place place) {
     long least = Length.ENDLESS;
     for (Pair pair : region.pairs()) {

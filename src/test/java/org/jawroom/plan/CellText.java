@@ -11,12 +11,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * A cell and what is asked of it in one line, for tests and their failures.
+ * A cell and its wishes in one line, for tests and their failure messages.
  *
  * <p>{@code M - 500 | V 2 1@300 | F 0/0=5,2,30 0/1=*,1,20 | J 3:0/0,1/1 1: | buy 300 | keep 0/1}:
  * machines owned, or with their price; vises as stock, with their price if for sale; fits as
- * machine/vise=margin (*: nothing can be hit), most, opening; jobs as quantity and what holds them;
- * {@code buy} alone has no budget; {@code keep} as machine/vise.
+ * machine/vise=margin (*: nothing can be hit), most, opening; jobs as quantity and the fits that
+ * hold them; {@code buy} alone has no budget; {@code keep} as machine/vise.
  */
 record CellText(CellModel cell, Wishes wishes) {
 
@@ -31,31 +31,35 @@ record CellText(CellModel cell, Wishes wishes) {
     }
     List<ViseType> vises = new ArrayList<>();
     for (String word : words(parts[1])) {
-      String[] told = word.split("@");
+      String[] fields = word.split("@");
       vises.add(
           new ViseType(
               "v" + vises.size(),
-              Integer.parseInt(told[0]),
-              told.length == 1 ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(told[1]))));
+              Integer.parseInt(fields[0]),
+              fields.length == 1
+                  ? OptionalLong.empty()
+                  : OptionalLong.of(Long.parseLong(fields[1]))));
     }
     List<Fit> fits = new ArrayList<>();
     for (String word : words(parts[2])) {
-      String[] told = word.split("[=,]");
+      String[] fields = word.split("[=,]");
       fits.add(
           new Fit(
-              pick(told[0]),
-              told[1].equals("*") ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(told[1])),
-              Integer.parseInt(told[2]),
-              Long.parseLong(told[3])));
+              pick(fields[0]),
+              fields[1].equals("*")
+                  ? OptionalLong.empty()
+                  : OptionalLong.of(Long.parseLong(fields[1])),
+              Integer.parseInt(fields[2]),
+              Long.parseLong(fields[3])));
     }
     List<Work> jobs = new ArrayList<>();
     for (String word : words(parts[3])) {
-      String[] told = word.split("[:,]");
+      String[] fields = word.split("[:,]");
       Set<Pick> heldBy = new LinkedHashSet<>();
-      for (int one = 1; one < told.length; one++) {
-        heldBy.add(pick(told[one]));
+      for (int one = 1; one < fields.length; one++) {
+        heldBy.add(pick(fields[one]));
       }
-      jobs.add(new Work("j" + jobs.size(), Integer.parseInt(told[0]), heldBy));
+      jobs.add(new Work("j" + jobs.size(), Integer.parseInt(fields[0]), heldBy));
     }
     Wishes wishes = Wishes.none();
     for (int part = 4; part < parts.length; part++) {
@@ -75,7 +79,7 @@ record CellText(CellModel cell, Wishes wishes) {
     return new CellText(new CellModel(machines, vises, fits, jobs), wishes);
   }
 
-  /** All words of a part but its name. */
+  /** All words of a section except its name. */
   private static List<String> words(String part) {
     List<String> words = new ArrayList<>(List.of(part.strip().split("\\s+")));
     words.remove(0);
@@ -83,8 +87,8 @@ record CellText(CellModel cell, Wishes wishes) {
   }
 
   private static Pick pick(String text) {
-    String[] told = text.split("/");
-    return new Pick(Integer.parseInt(told[0]), Integer.parseInt(told[1]));
+    String[] fields = text.split("/");
+    return new Pick(Integer.parseInt(fields[0]), Integer.parseInt(fields[1]));
   }
 
   @Override

@@ -14,8 +14,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
- * Cells too large to try everything: with the tables turned upside down the solver goes other ways,
- * and must reach the same values. {@code -Dplan.mirrors=50} for more.
+ * Cells too large for exhaustive search: with the tables reversed the solver branches differently
+ * and must reach the same values. {@code -Dplan.mirrors=50} tries more.
  */
 class MirrorTest {
 

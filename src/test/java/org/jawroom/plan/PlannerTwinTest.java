@@ -8,8 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
- * Small random cells, against a search that tries everything. More of them: {@code mvn test
- * -Dtest=PlannerTwinTest -Dplan.seeds=20000 -Dplan.first=5000}.
+ * Small random cells against exhaustive search. {@code mvn test -Dtest=PlannerTwinTest
+ * -Dplan.seeds=20000 -Dplan.first=5000} tries more.
  */
 class PlannerTwinTest {
 
@@ -22,13 +22,13 @@ class PlannerTwinTest {
       CellText asked = RandomCells.cell(seed);
       String where = "seed " + seed + ": " + asked;
       Plan plan = Planner.plan(asked.cell(), asked.wishes());
-      assertEquals(new SimplePlanner(asked).best(), SimplePlanner.told(plan), where);
+      assertEquals(new SimplePlanner(asked).best(), SimplePlanner.asText(plan), where);
       assertTrue(plan.isProven() && plan.isUnique(), where);
       assertRemedies(asked.cell(), plan, where);
     }
   }
 
-  /** With Gomory cuts, the solver finds no way to hold the third job; there is one. */
+  /** With Gomory cuts the solver misses the only way to hold the third job. */
   @Test
   void plan_halvesEverywhereInTheRelaxation_findsTheRemedyAllTheSame() {
     CellText asked =
@@ -49,7 +49,7 @@ class PlannerTwinTest {
         plan.unheld());
   }
 
-  /** Each claim is the cheapest there is, and made true by adding the purchase to the inputs. */
+  /** Each remedy is the cheapest, and becomes true when its purchases are added to the inputs. */
   private static void assertRemedies(CellModel cell, Plan plan, String where) {
     SimplePlanner now = SimplePlanner.after(cell, plan.purchases());
     for (Unheld one : plan.unheld()) {
@@ -57,7 +57,7 @@ class PlannerTwinTest {
       wanted.add(one.job());
       boolean buys = one.remedy() == Unheld.Remedy.BUY;
       assertTrue(one.proven(), where);
-      assertEquals(now.cheapest(wanted), buys ? now.told(one.purchases()) : "none", where);
+      assertEquals(now.cheapest(wanted), buys ? now.asText(one.purchases()) : "none", where);
       if (buys) {
         List<Purchase> all = new ArrayList<>(plan.purchases());
         all.addAll(one.purchases());

@@ -10,13 +10,13 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Published assignment problems put as cells: workers are machines, tasks are kinds of vise with
- * one in stock.
+ * Published assignment problems as cells: workers are machines, tasks are kinds of vise with a
+ * stock of one.
  *
- * <p>A cost becomes an opening of 1000 less the cost, so that the widest total opening is the least
- * sum; for the greatest sum it becomes the opening itself. A cost becomes the margin below zero,
- * all openings equal, so that the largest least margin is the least greatest cost; or the margin
- * itself, for the largest least.
+ * <p>For a least sum, a cost becomes an opening of 1000 less the cost, so that the widest total
+ * opening is the least sum; for a greatest sum it becomes the opening itself. For a bottleneck, a
+ * cost becomes a negative margin with all openings equal, so that the largest least margin is the
+ * least greatest cost; or the margin itself, for the largest least value.
  */
 class PublishedTest {
 
@@ -32,7 +32,7 @@ class PublishedTest {
   private static final long[][] COUPLR = {{5, 9, 2}, {10, 3, 7}, {8, 4, 6}};
 
   /**
-   * A public test of a bottleneck assignment: the cheapest total, 5, has a 5 in it; the bottleneck
+   * A public test of a bottleneck assignment: the cheapest total, 5, contains a 5; the bottleneck
    * is 4.
    */
   private static final long[][] DIFFERING = {{0, 4}, {4, 5}};

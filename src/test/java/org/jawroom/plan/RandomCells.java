@@ -9,7 +9,7 @@ import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
 
-/** Small cells, with many ties, from a seed. */
+/** Seeded small cells with many ties. */
 final class RandomCells {
 
   private RandomCells() {}

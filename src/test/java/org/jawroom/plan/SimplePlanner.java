@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
- * Tries every way to give each machine a kind of vise and a count, and compares them all; shares
- * nothing with the planner but its records.
+ * Exhaustive search over every assignment of kinds and counts to machines; it shares only the
+ * records with the planner.
  */
 final class SimplePlanner {
 
-  /** What to put on each machine, in the order of the machines; a null fit is none. */
+  /** A fit and a count per machine, in machine order; a null fit means none. */
   private record Trial(List<Fit> fits, List<Integer> counts) {}
 
   private final CellModel cell;
@@ -47,17 +47,17 @@ final class SimplePlanner {
     return new Trial(fits, counts);
   }
 
-  /** The numbers of the best plan in order of preference, then its machines as text. */
+  /** The values of the best plan in order of preference, then its machines as text. */
   String best() {
     return trials.stream()
         .filter(trial -> isPossible(trial, wishes.buy() && !cell.jobs().isEmpty(), wishes.buy()))
         .filter(trial -> wishes.budget().isEmpty() || cost(trial) <= wishes.budget().getAsLong())
         .max(Comparator.comparing(this::numbers, SimplePlanner::compare))
-        .map(trial -> told(trial))
+        .map(trial -> asText(trial))
         .orElseThrow();
   }
 
-  /** Extra vises are never bought: what is bought stands one on each machine that has the kind. */
+  /** Extra vises are never bought: each purchase stands on a machine of its own. */
   private boolean isPossible(Trial trial, boolean newMachines, boolean newVises) {
     for (int machine = 0; machine < cell.machines().size(); machine++) {
       if (trial.fits().get(machine) != null
@@ -154,8 +154,8 @@ final class SimplePlanner {
   }
 
   /**
-   * The aims, then what makes the best one unique: the earliest vises, then the most on the first
-   * machines.
+   * The aims, then the tie-breaks that make the best plan unique: the earliest vises, then the most
+   * on the first machines.
    */
   private List<Long> numbers(Trial trial) {
     List<Long> numbers = aims(trial);
@@ -174,7 +174,7 @@ final class SimplePlanner {
     return 0;
   }
 
-  private String told(Trial trial) {
+  private String asText(Trial trial) {
     StringBuilder text = new StringBuilder(aims(trial).toString());
     for (int machine = 0; machine < trial.fits().size(); machine++) {
       Fit fit = trial.fits().get(machine);
@@ -190,7 +190,7 @@ final class SimplePlanner {
     return text.toString();
   }
 
-  /** The cheapest purchases with which these jobs are held, {@code none} if there are none. */
+  /** The cheapest purchases with which these jobs are held; {@code none} if there are none. */
   String cheapest(List<Integer> jobs) {
     return trials.stream()
         .filter(trial -> isPossible(trial, true, true))
@@ -201,7 +201,7 @@ final class SimplePlanner {
         .orElse("none");
   }
 
-  /** Money, things, then how many of each item, the last of the tables first. */
+  /** Money, things, then the count of each item, the last of the tables first. */
   private List<Long> purchases(Trial trial) {
     List<Long> items = new ArrayList<>();
     for (int machine = cell.machines().size() - 1; machine >= 0; machine--) {
@@ -215,8 +215,8 @@ final class SimplePlanner {
     return items;
   }
 
-  /** A list of purchases as {@link #cheapest} tells it. */
-  String told(List<Purchase> list) {
+  /** A list of purchases in the format of {@link #cheapest}. */
+  String asText(List<Purchase> list) {
     long[] items = new long[cell.machines().size() + cell.vises().size()];
     for (Purchase one : list) {
       int machines = cell.machines().size();
@@ -235,8 +235,8 @@ final class SimplePlanner {
     return numbers.toString();
   }
 
-  /** A plan as {@link #best} tells it. */
-  static String told(Plan plan) {
+  /** A plan in the format of {@link #best}. */
+  static String asText(Plan plan) {
     StringBuilder text =
         new StringBuilder(
             plan.stages().stream()
@@ -256,7 +256,7 @@ final class SimplePlanner {
     return text.toString();
   }
 
-  /** The cell with purchases added to the inputs, and nothing more wished for. */
+  /** The cell with purchases added to the inputs and no wishes. */
   static SimplePlanner after(CellModel cell, List<Purchase> purchases) {
     List<ViseType> vises = new ArrayList<>(cell.vises());
     List<PlanMachine> machines = new ArrayList<>(cell.machines());
@@ -272,7 +272,7 @@ final class SimplePlanner {
         new CellText(new CellModel(machines, vises, cell.fits(), cell.jobs()), Wishes.none()));
   }
 
-  /** The quantity held at most with what is in the house. */
+  /** The largest quantity held with the stock alone. */
   long held() {
     Optional<Long> most =
         trials.stream()

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 class TimeLimitTest {
 
   /**
-   * Two machines, one vise of each of two kinds, a job for each kind on either machine, a third on
-   * neither.
+   * Two machines, one vise of each of two kinds, a job for each kind on either machine, a third job
+   * held by neither.
    */
   private static final CellText ASKED =
       CellText.parse(
@@ -23,11 +23,11 @@ class TimeLimitTest {
 
   @Test
   void plan_noTimeAtAll_isWhatStockAllowsAndClaimsNothing() {
-    // Machine 0 gets the first of the vises that hold one job, machine 1 the one that holds
-    // another.
+    // Machine 0 gets the first vise that holds a job, machine 1 the one that holds another job.
     Plan plan = Planner.plan(ASKED.cell(), ASKED.wishes().within(() -> 0));
     assertEquals("{0=0, 1=1}", plan.kinds().toString());
-    // Both jobs that anything holds, and both machines: more there is not, so these two are proven.
+    // Both jobs that can be held, and both machines: no more is possible, so these two aims are
+    // proven.
     assertEquals(List.of(0, 1), plan.held());
     assertFalse(plan.isProven());
     assertFalse(plan.isUnique());
@@ -49,8 +49,8 @@ class TimeLimitTest {
   }
 
   /**
-   * Whenever time runs out, the stages before are proven, and those after are not unless nothing is
-   * left.
+   * Whenever time runs out, the stages before are proven, and those after are not unless they are
+   * at their upper bound.
    */
   @Test
   void plan_timeRunsOutAtEveryQuestion_neverClaimsAWorseValue() {
@@ -70,7 +70,7 @@ class TimeLimitTest {
     }
   }
 
-  /** Whoever takes the last plan handed on never has a worse one than those before it. */
+  /** The last plan published is never worse than those before it. */
   @Test
   void plan_handedOnOnTheWay_getsBetterAndEndsAsThePlan() {
     List<Plan> found = new ArrayList<>();
@@ -93,11 +93,11 @@ class TimeLimitTest {
 
   @Test
   void plan_listened_tellsEveryAimInOrder() {
-    List<Aim> told = new ArrayList<>();
-    Planner.plan(ASKED.cell(), ASKED.wishes().tell(progress -> told.add(progress.aim())));
+    List<Aim> announced = new ArrayList<>();
+    Planner.plan(ASKED.cell(), ASKED.wishes().tell(progress -> announced.add(progress.aim())));
     assertEquals(
         List.of(Aim.HELD, Aim.EQUIPPED, Aim.MARGIN, Aim.SET_OUT, Aim.ORDER, Aim.REMEDY),
-        told.stream().distinct().toList());
+        announced.stream().distinct().toList());
   }
 
   @Test

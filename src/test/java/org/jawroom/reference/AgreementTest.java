@@ -25,10 +25,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * The solver and the reference on the same random shops, more than 100 000 pairings each time the
- * gate is run: everything told must be the same, to the half nanometre. {@code
- * -Dagreement.seeds=50000} tries more of them, {@code -Dagreement.first=5000} others, {@code mvn
- * -Ptwins test} millions.
+ * The solver and the reference solve the same random shops, more than 100 000 pairings per run of
+ * the gate. Every reported value must agree to the half-nanometre. {@code -Dagreement.seeds=50000}
+ * tries more seeds, {@code -Dagreement.first=5000} others, {@code mvn -Ptwins test} millions.
  */
 class AgreementTest {
   private static final int PAIRINGS_IN_THE_GATE = 100_000;
@@ -36,7 +35,7 @@ class AgreementTest {
   private static final int SEEDS = Integer.getInteger("agreement.seeds", SEEDS_IN_THE_GATE);
   private static final long FIRST = Long.getLong("agreement.first", 0);
 
-  /** What each of the two told of a seed, where that differs. */
+  /** The two outcomes of a seed where they differ. */
   private record Disagreement(long seed, boolean falseFits, String expected, String actual) {}
 
   @ParameterizedTest
@@ -74,7 +73,7 @@ class AgreementTest {
     assertTrue(pairings >= PAIRINGS_IN_THE_GATE, "only " + pairings);
   }
 
-  /** A crowded shop takes the reference many times as long as another. */
+  /** For a crowded shop the reference takes many times as long. */
   static int seeds(Profile profile, int seeds) {
     return profile.isCrowded() ? Math.max(1, seeds / 8) : seeds;
   }
@@ -87,8 +86,8 @@ class AgreementTest {
     try {
       ReferenceOutcome expected = ReferencePairing.solve(settings, machine, vise);
       Outcome actual = Pairing.solve(settings, machine, vise);
-      String one = told(expected);
-      String other = told(actual, expected);
+      String one = describe(expected);
+      String other = describe(actual, expected);
       boolean falseFits = actual.verdict() == Verdict.FITS && expected.verdict() != Verdict.FITS;
       return one.equals(other)
           ? Optional.empty()
@@ -102,41 +101,41 @@ class AgreementTest {
     return profile + " seed " + seed + "\n" + ShopCsv.text(RandomShops.shop(profile, seed));
   }
 
-  static String told(ReferenceOutcome outcome) {
-    Map<String, Object> told = new LinkedHashMap<>();
-    told.put("verdict", outcome.verdict());
-    told.put("best", outcome.bestMargin());
-    told.put("usable", outcome.usable().map(u -> List.of(u.printed().lo(), u.printed().hi())));
-    told.put("room", outcome.roomOverJaws());
-    told.put("load", outcome.loadLeft());
-    told.put("tool too short", outcome.toolTooShort());
-    told.put("missing", outcome.missing());
+  static String describe(ReferenceOutcome outcome) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("verdict", outcome.verdict());
+    values.put("best", outcome.bestMargin());
+    values.put("usable", outcome.usable().map(u -> List.of(u.printed().lo(), u.printed().hi())));
+    values.put("room", outcome.roomOverJaws());
+    values.put("load", outcome.loadLeft());
+    values.put("tool too short", outcome.toolTooShort());
+    values.put("missing", outcome.missing());
     if (outcome.recommended().isPresent()) {
       Place place = outcome.recommended().get();
-      ToldPlace.put(told, place);
-      told.put("overhang", place.overhang());
+      ToldPlace.put(values, place);
+      values.put("overhang", place.overhang());
     }
-    return told.toString();
+    return values.toString();
   }
 
-  static String told(Outcome outcome, ReferenceOutcome expected) {
-    Map<String, Object> told = new LinkedHashMap<>();
-    told.put("verdict", outcome.verdict());
-    told.put("best", outcome.bestMargin());
-    told.put("usable", outcome.usableOpening().map(u -> List.of(u.lo(), u.hi())));
-    told.put("room", outcome.roomOverJaws());
-    told.put("load", outcome.loadLeft());
-    told.put("tool too short", outcome.shortestToolTooShort());
-    told.put("missing", outcome.missing());
+  static String describe(Outcome outcome, ReferenceOutcome expected) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("verdict", outcome.verdict());
+    values.put("best", outcome.bestMargin());
+    values.put("usable", outcome.usableOpening().map(u -> List.of(u.lo(), u.hi())));
+    values.put("room", outcome.roomOverJaws());
+    values.put("load", outcome.loadLeft());
+    values.put("tool too short", outcome.shortestToolTooShort());
+    values.put("missing", outcome.missing());
     if (outcome.recommended().isPresent()) {
       Recommendation place = outcome.recommended().get();
-      ToldPlace.put(told, place, namesAnEdge(expected));
-      told.put("overhang", place.overhang());
+      ToldPlace.put(values, place, namesAnEdge(expected));
+      values.put("overhang", place.overhang());
     }
-    return told.toString();
+    return values.toString();
   }
 
-  /** Whether the model says which edge faces the guard; where both do equally, it does not. */
+  /** Whether the model determines the edge that faces the guard; on a tie it does not. */
   private static boolean namesAnEdge(ReferenceOutcome expected) {
     return expected.recommended().flatMap(Place::limiting).flatMap(Limiting::opening).isPresent();
   }

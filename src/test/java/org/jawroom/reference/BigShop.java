@@ -19,9 +19,9 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
 /**
- * Invented shops of any size, for measuring: one guard a machine besides its gaps, no blanks, about
- * a quarter of the pairings without a mount. The same size and seed give the same shop, and a
- * machine or vise is the same in a smaller one.
+ * Generated shops of any size for benchmarks: one guard per machine besides its gaps, no blanks,
+ * about a quarter of the pairings without a mount. Equal size and seed give equal shops, and a
+ * smaller shop has the same first machines and vises.
  */
 public final class BigShop {
   private static final Set<Feature> MACHINES = EnumSet.of(Feature.FEW_GUARDS);
@@ -32,7 +32,7 @@ public final class BigShop {
   /**
    * Writes the tables of such a shop: {@code BigShop MACHINES VISES FOLDER SEED}.
    *
-   * @throws IOException if {@code FOLDER}, which is made if need be, cannot be written into
+   * @throws IOException if {@code FOLDER}, created if necessary, cannot be written to
    */
   public static void main(String[] args) throws IOException {
     Shop shop = shop(Integer.parseInt(args[0]), Integer.parseInt(args[1]), Long.parseLong(args[3]));
@@ -57,7 +57,7 @@ public final class BigShop {
     return new Shop(Settings.DEFAULTS, mills, kinds, List.of());
   }
 
-  /** Writes the tables of {@code shop} into {@code folder}, which is made if need be. */
+  /** Writes the tables of {@code shop} into {@code folder}, created if necessary. */
   public static void write(Shop shop, Path folder) throws IOException {
     Files.createDirectories(folder);
     for (Map.Entry<String, String> file : ShopCsv.files(shop).entrySet()) {
@@ -66,7 +66,8 @@ public final class BigShop {
   }
 
   /**
-   * The slots that most have, so that a vise for one will often go on another; all on the table.
+   * Uses the most common slots, so that a vise made for one machine often fits another; all slots
+   * lie on the table.
    */
   private static MachineDraft mill(Dice dice) {
     MachineDraft mill = RandomMachines.draft(dice, MACHINES);

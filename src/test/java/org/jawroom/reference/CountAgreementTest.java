@@ -22,8 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * How many vises stand on one table, by the solver and by {@link RefCounts}, on the shops of {@link
- * AgreementTest}; {@code -Dcounts.seeds=50000} tries more of them.
+ * Compares the number of vises on one table from the solver with that of {@link RefCounts}, on the
+ * shops of {@link AgreementTest}; {@code -Dcounts.seeds=50000} tries more.
  */
 class CountAgreementTest {
   private static final int SEEDS = Integer.getInteger("counts.seeds", 2_900);

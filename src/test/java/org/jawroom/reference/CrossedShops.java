@@ -13,8 +13,8 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
 /**
- * Seeded shops of many machines and many vises, every vise meant to go on every machine; about a
- * quarter of the pairings have no mount all the same.
+ * Seeded shops of many machines and many vises, each vise generated for every machine; about a
+ * quarter of the pairings still have no mount.
  */
 public final class CrossedShops {
   private static final long WIDE = 18 * Length.MM;
@@ -22,9 +22,9 @@ public final class CrossedShops {
   private CrossedShops() {}
 
   /**
-   * A shop whose machines have {@code boxes} box guards each, around the table and on it, besides
-   * their gap guards. The same seed with other counts gives the same tables and vises, and the
-   * fewer boxes are among the more.
+   * A shop whose machines have {@code boxes} box guards each, around and on the table, besides
+   * their gap guards. With equal seeds, other counts give the same tables and vises, and fewer
+   * boxes are a subset of more.
    */
   public static Shop shop(long seed, int machines, int vises, int boxes) {
     Set<Feature> features = EnumSet.noneOf(Feature.class);

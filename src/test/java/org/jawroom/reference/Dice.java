@@ -6,18 +6,18 @@ import java.util.SplittableRandom;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.Dimension;
 
-/** Seeded chance that throws lengths on a grain, so that ties and exact touching are common. */
+/** Seeded random lengths on a grid, so that ties and exact contact are common. */
 final class Dice {
-  /** One quarter of the usual size, and nothing but whole millimetres. */
+  /** A quarter of the usual size, in whole millimetres only. */
   static final long TINY = Length.MM / 4;
 
-  /** A hundred times the usual size, near the largest lengths that a table may hold. */
+  /** A hundred times the usual size, near the greatest length that a table may contain. */
   static final long HUGE = 100 * Length.MM;
 
   static final List<Long> WHOLE_MILLIMETRES = List.of(Length.MM);
   static final List<Long> NANOMETRES = List.of(Length.NANOMETRE);
 
-  /** So coarse that nearly everything meets something else exactly. */
+  /** So coarse that nearly everything touches something exactly. */
   static final List<Long> COARSE = List.of(20 * Length.MM, 30 * Length.MM);
 
   private static final List<Long> MILLIMETRES =
@@ -38,14 +38,14 @@ final class Dice {
     this(seed, grains, Length.MM);
   }
 
-  /** Lengths with {@code scale} for every millimetre asked for. */
+  /** Lengths with {@code scale} per millimetre requested. */
   Dice(long seed, List<Long> grains, long scale) {
     random = new SplittableRandom(seed);
     grain = among(grains);
     this.scale = scale;
   }
 
-  /** 0 … below. */
+  /** A number from 0 up to but excluding {@code below}. */
   int pick(int below) {
     return random.nextInt(below);
   }
@@ -58,7 +58,7 @@ final class Dice {
     return choices.get(pick(choices.size()));
   }
 
-  /** About {@code length} told as {@link #mm} tells it. */
+  /** About {@code length}, on the grid of {@link #mm}. */
   long inMm(long length) {
     return length / scale;
   }

@@ -19,7 +19,7 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.When;
 
-/** The small shop worked by hand, with every verdict in it; built in code, without any reader. */
+/** The small shop worked out by hand, with every verdict in it; built in code, without a reader. */
 final class ExampleShop {
   private ExampleShop() {}
 

@@ -2,7 +2,7 @@ package org.jawroom.reference;
 
 import org.jawroom.geometry.Orientation;
 
-/** The table of turns, as four directions: where u and v point in the table frame. */
+/** The table of turns as direction vectors: where u and v point in the table frame. */
 record Facing(int ux, int uy, int vx, int vy) {
 
   static Facing of(Orientation turn) {

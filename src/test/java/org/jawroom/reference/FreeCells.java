@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.TreeSet;
 
 /**
- * A product of closed intervals less open rectangles, taken apart along every line on which
- * anything changes. "Ours" when free space is compared with anything else: it needs nothing but the
+ * A product of closed intervals less open rectangles, decomposed along every line at which anything
+ * changes. A decomposition independent of the solver's free space: it needs nothing but the
  * rectangles.
  */
 public final class FreeCells {
@@ -38,11 +38,11 @@ public final class FreeCells {
     return cells;
   }
 
-  /** Whether anything is left. */
+  /** Whether the free space is empty. */
   public static boolean isEmpty(List<Span> xs, List<Span> ys, List<Rect> forbidden) {
     List<Rect> rising = rising(forbidden);
     for (Span across : xs) {
-      // What is free can be pushed to the left until it meets an end or a right-hand edge.
+      // A free position can be shifted down to an end of its span or to a far edge.
       if (isFree(across.lo(), ys, rising)) {
         return false;
       }
@@ -63,7 +63,7 @@ public final class FreeCells {
     return !cells.isEmpty();
   }
 
-  /** Those with anything inside, by their lower edges. */
+  /** The rectangles with an interior, in ascending order of their lower edges. */
   private static List<Rect> rising(List<Rect> forbidden) {
     List<Rect> rising = new ArrayList<>(forbidden);
     rising.removeIf(rect -> rect.xLo() >= rect.xHi() || rect.yLo() >= rect.yHi());

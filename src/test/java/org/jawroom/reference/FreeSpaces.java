@@ -8,15 +8,15 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * The free space of every turn and mount at a margin, as plain rectangles, for comparing one way of
- * working it out with another.
+ * The free space of every turn and mount at a margin, as plain rectangles, for comparing
+ * independent computations of it.
  *
  * @param region closed rectangles where the mount holds
- * @param forbidden open rectangles where the margin is below what was asked
+ * @param forbidden open rectangles where the margin is below the given one
  */
 public record FreeSpaces(Orientation turn, String mount, List<Rect> region, List<Rect> forbidden) {
 
-  /** For each turn and mount whose bolts line up somewhere; over the whole opening range. */
+  /** One entry per turn and mount whose bolts line up somewhere, over the whole opening range. */
   public static List<FreeSpaces> of(Settings settings, Machine machine, Vise vise, long margin) {
     RefModel model = new RefModel(settings, machine, vise, false);
     List<FreeSpaces> all = new ArrayList<>();

@@ -28,15 +28,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * The solver and the reference on the same jobs of random shops: everything told must be the same,
- * to the half-nanometre. {@code -Dagreement.seeds=1000} tries more of them, {@code
+ * The solver and the reference solve the same jobs on random shops. Every reported value must agree
+ * to the half-nanometre. {@code -Dagreement.seeds=1000} tries more seeds, {@code
  * -Dagreement.first=5000} others.
  */
 class JobAgreementTest {
   private static final int SEEDS = Integer.getInteger("agreement.seeds", 25);
   private static final long FIRST = Long.getLong("agreement.first", 0);
 
-  /** Of a simple vise the one jaw that stands first. */
+  /** The first jaw of a simple vise. */
   private static final Set<String> JAWS = Set.of("fixed jaw", "rear jaw");
 
   @ParameterizedTest
@@ -53,12 +53,14 @@ class JobAgreementTest {
                 shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), job);
 
         assertEquals(
-            told(expected), told(outcomes.get(index), expected), () -> job.name() + " of " + text);
+            describe(expected),
+            describe(outcomes.get(index), expected),
+            () -> job.name() + " of " + text);
       }
     }
   }
 
-  /** Of every pair at the place the tightest is the one told to limit it. */
+  /** The tightest of all pairs at the placement is the reported limit. */
   @Test
   void explain_randomJobs_beginsWithWhatLimitsThePlace() {
     int limited = 0;
@@ -69,23 +71,27 @@ class JobAgreementTest {
         Machine machine = RandomShops.machine(shop);
         Vise vise = RandomShops.vise(shop);
         for (Job job : shop.jobs()) {
-          JobExplanation told = JobPairing.explain(shop.settings(), machine, vise, job);
-          assertEquals(JobPairing.solve(shop.settings(), machine, vise, job), told.outcome(), text);
+          JobExplanation explanation = JobPairing.explain(shop.settings(), machine, vise, job);
           assertEquals(
-              told.outcome().limit(),
-              told.pairs().stream().findFirst(),
+              JobPairing.solve(shop.settings(), machine, vise, job), explanation.outcome(), text);
+          assertEquals(
+              explanation.outcome().limit(),
+              explanation.pairs().stream().findFirst(),
               () -> job.name() + " of " + text);
-          limited += told.outcome().limit().isPresent() ? 1 : 0;
-          told.outcome()
+          limited += explanation.outcome().limit().isPresent() ? 1 : 0;
+          explanation
+              .outcome()
               .place()
-              .ifPresent(place -> assertBolts(vise, place.mount(), told.pairs(), text));
+              .ifPresent(place -> assertBolts(vise, place.mount(), explanation.pairs(), text));
         }
       }
     }
     assertTrue(limited > 0, "none is limited by anything");
   }
 
-  /** What the jaw is held against, each bolt of the mount told is held against, and no other. */
+  /**
+   * Every bolt of the reported mount, and no other, is paired with whatever the jaw is paired with.
+   */
   private static void assertBolts(Vise vise, String mount, List<Limit> pairs, String text) {
     long ofJaw = pairs.stream().filter(pair -> JAWS.contains(pair.part())).count();
     long ofBolts = pairs.stream().filter(pair -> pair.part().equals("bolts")).count();
@@ -99,7 +105,7 @@ class JobAgreementTest {
     }
   }
 
-  /** What agrees is worth something only if all of it comes up. */
+  /** Agreement is meaningful only if every case occurs. */
   @Test
   void jobs_ofAllProfiles_bringEveryVerdictAndReason() {
     Map<String, Integer> counts = new TreeMap<>();
@@ -111,7 +117,7 @@ class JobAgreementTest {
         }
       }
     }
-    // One machine cannot be left out by a job that names it; see JobPairingTest.
+    // Only one machine is present, so a job cannot exclude it; see JobPairingTest.
     Set<JobReason> reasons = EnumSet.complementOf(EnumSet.of(JobReason.MACHINE));
     for (JobReason reason : reasons) {
       assertTrue(counts.getOrDefault(reason.code(), 0) >= 5, () -> reason + " is rare: " + counts);
@@ -129,37 +135,37 @@ class JobAgreementTest {
     }
   }
 
-  private static String told(ReferenceJob.Answer answer) {
-    Map<String, Object> told = new LinkedHashMap<>();
-    told.put("verdict", answer.verdict());
-    told.put("fails", answer.fails());
-    told.put("tool room", answer.toolRoom());
-    told.put("load room", answer.loadRoom());
-    told.put("stick-out", answer.stickOut());
-    told.put("missing", answer.missing());
+  private static String describe(ReferenceJob.Answer answer) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("verdict", answer.verdict());
+    values.put("fails", answer.fails());
+    values.put("tool room", answer.toolRoom());
+    values.put("load room", answer.loadRoom());
+    values.put("stick-out", answer.stickOut());
+    values.put("missing", answer.missing());
     if (answer.place().isPresent()) {
       Place place = answer.place().get();
-      ToldPlace.put(told, place);
+      ToldPlace.put(values, place);
     }
-    return told.toString();
+    return values.toString();
   }
 
-  private static String told(JobOutcome outcome, ReferenceJob.Answer expected) {
-    Map<String, Object> told = new LinkedHashMap<>();
-    told.put("verdict", outcome.verdict().code());
-    told.put("fails", outcome.shortfalls().stream().map(JobAgreementTest::words).toList());
-    told.put("tool room", outcome.toolRoom());
-    told.put("load room", outcome.loadRoom());
-    told.put("stick-out", outcome.shortestStickOut());
-    told.put("missing", outcome.missing());
+  private static String describe(JobOutcome outcome, ReferenceJob.Answer expected) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("verdict", outcome.verdict().code());
+    values.put("fails", outcome.shortfalls().stream().map(JobAgreementTest::words).toList());
+    values.put("tool room", outcome.toolRoom());
+    values.put("load room", outcome.loadRoom());
+    values.put("stick-out", outcome.shortestStickOut());
+    values.put("missing", outcome.missing());
     if (outcome.place().isPresent()) {
       Recommendation place = outcome.place().get();
-      ToldPlace.put(told, place, namesAnEdge(expected));
+      ToldPlace.put(values, place, namesAnEdge(expected));
     }
-    return told.toString();
+    return values.toString();
   }
 
-  /** Whether the model says which edge faces the guard; where both do equally, it does not. */
+  /** Whether the model determines the edge that faces the guard; on a tie it does not. */
   private static boolean namesAnEdge(ReferenceJob.Answer expected) {
     return expected.place().flatMap(Place::limiting).flatMap(Limiting::opening).isPresent();
   }

@@ -8,7 +8,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
 
-/** A job to be filled in. */
+/** A mutable draft of a job. */
 public final class JobDraft {
   public String name = "job";
   public long length;
@@ -20,7 +20,7 @@ public final class JobDraft {
   public Optional<Axis> jawsAlong = Optional.empty();
   public List<String> machines = List.of();
 
-  /** The job as drafted. */
+  /** Builds the job. */
   public Job build() {
     return new Job(name, length, width, height, grip, mass, tool, jawsAlong, machines, 1);
   }

@@ -17,7 +17,7 @@ import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Sides;
 import org.jawroom.shop.Slots;
 
-/** A machine to be filled in, with a small bed mill's numbers to start from. */
+/** A mutable draft of a machine, preset with the numbers of a small bed mill. */
 public final class MachineDraft {
   public String name = "mill";
   public Axes tableMoves = new Axes(true, true, false);
@@ -48,7 +48,7 @@ public final class MachineDraft {
   public long tolerance;
   public final List<Guard> guards = new ArrayList<>();
 
-  /** The machine as drafted; a load position not given is filled in as a reader would. */
+  /** Builds the machine; a missing load position takes the reader's default. */
   public Machine build() {
     return Machine.builder(name)
         .tableMoves(tableMoves)

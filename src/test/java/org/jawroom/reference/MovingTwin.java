@@ -13,21 +13,21 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
- * Moves everything and looks: table, spindle, nose and jaws are stepped through all they may do,
- * and at each step every part is held against every guard as they stand, in the frame of the
- * machine. No sweeping: that is what it is there to check.
+ * Simulates all motion: steps table, spindle, nose and jaws through their full ranges and at each
+ * step compares every part with every guard where they stand, in the machine frame. It does not
+ * sweep, because sweeping is what it verifies.
  *
- * <p>Steps are no longer than the part and the guard together, so nothing is stepped over; the ends
- * of every motion are among them. For a placement with margin ≥ 0 the least margin found is then
- * exactly the claimed one: never below, and not above.
+ * <p>Steps are no longer than part and guard together, so no contact is skipped, and the ends of
+ * every motion are included. For a placement with margin ≥ 0 the least margin found therefore
+ * equals the claimed one exactly.
  */
 public final class MovingTwin {
   private static final int MOST_STEPS = 400;
 
   /**
-   * The least margin met, and where.
+   * The least margin found, and where.
    *
-   * @param margin {@link Long#MAX_VALUE} if there is nothing to hit
+   * @param margin {@link Long#MAX_VALUE} if nothing can be hit
    */
   public record Found(long margin, String where) {}
 
@@ -66,7 +66,7 @@ public final class MovingTwin {
         .ifPresent(m -> parts.addAll(m.boltParts(vise)));
   }
 
-  /** The least margin at a placement, everything known, while cutting and while loading. */
+  /** The least margin at a placement without blanks, while cutting and while loading. */
   public static Found watch(
       Settings settings,
       Machine machine,
@@ -102,7 +102,7 @@ public final class MovingTwin {
     return twin.least;
   }
 
-  /** What stands somewhere in the frame of the machine; {@code axis} by axis. */
+  /** An object in the machine frame, given per axis. */
   private record Thing(Span[] at, boolean[] carried, boolean fromNose) {}
 
   private void cut(boolean onlyRisers, long low, long high) {
@@ -156,7 +156,8 @@ public final class MovingTwin {
   }
 
   /**
-   * Where the table (and what goes with it) stands in the machine, spindle {@code off} its middle.
+   * Position in the machine of the table and whatever moves with it, with the spindle {@code off}
+   * its mid-travel.
    */
   private long tableAt(Axis axis, long off) {
     return machine.tableMoves().has(axis) ? -off : 0;
@@ -190,7 +191,7 @@ public final class MovingTwin {
   }
 
   /**
-   * Fills everything beyond a face that comes within {@code gap} of the table's edge, no nearer.
+   * Fills everything beyond a face that comes to within {@code gap} of the table's edge, no nearer.
    */
   private Span beyond(Thing thing, Axis axis, boolean low, long gap) {
     long half = (axis == Axis.X ? machine.travelX() : machine.travelY()) / 2;
@@ -199,8 +200,8 @@ public final class MovingTwin {
     for (long off : new long[] {-half, half}) {
       long table = tableAt(axis, off);
       long shift = thingAt(thing, axis, off);
-      // For the face to stand `gap` off at this end; the least outward of the two would come nearer
-      // than taped at the other, so the outer one holds.
+      // Places the face {@code gap} off at this end. The less outward of the two candidates would
+      // come nearer than taped at the other end, so the outer one is used.
       long here = low ? (table - edge - gap) - shift : shift - (table + edge + gap);
       face = Math.min(face, here);
     }
@@ -316,7 +317,7 @@ public final class MovingTwin {
     return Math.min(span.hi() - span.lo(), 1000 * Length.MM);
   }
 
-  /** Where the spindle may stand off the middle of its travel, for two things that move apart. */
+  /** The spindle offsets from mid-travel to try for two objects that move against each other. */
   private List<Long> offsets(Axis axis, Thing thing, boolean cutting, long partSize) {
     if (!cutting) {
       return List.of(
@@ -332,7 +333,8 @@ public final class MovingTwin {
   }
 
   /**
-   * Both ends and evenly between, no step longer than {@code longest} (half a millimetre at least).
+   * Both ends and evenly spaced positions between, no step longer than {@code longest} (at least
+   * half a millimetre).
    */
   private static List<Long> steps(Span range, long longest) {
     long length = range.hi() - range.lo();

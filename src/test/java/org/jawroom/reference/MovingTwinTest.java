@@ -12,7 +12,9 @@ import org.jawroom.shop.Vise;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Sweeping against moving: what the reference says is clear is moved about and watched. */
+/**
+ * Sweep against simulated motion: what the reference calls clear is moved through all positions.
+ */
 class MovingTwinTest {
 
   @ParameterizedTest

@@ -11,9 +11,9 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * Free space by polygon overlay (JTS): the region as polygons less the union of the forbidden
- * rectangles. Half-nanometres are whole numbers far below 2^53, and all edges run along the axes,
- * so no coordinate is ever rounded. Polygons know nothing of free lines and points: an area of 0
- * may still hold places where things just touch.
+ * rectangles. Half-nanometres are whole numbers far below 2^53 and all edges are axis-parallel, so
+ * no coordinate is rounded. Polygons do not represent free lines and points: an area of 0 may still
+ * contain positions of exact contact.
  */
 public final class OverlayFreeSpace {
   private static final PrecisionModel WHOLE = new PrecisionModel(1);
@@ -21,7 +21,7 @@ public final class OverlayFreeSpace {
 
   private OverlayFreeSpace() {}
 
-  /** The free polygons; all rectangles must be bounded or are cut to the region's neighbourhood. */
+  /** The free polygons; rectangles must be bounded or are clipped to the region's neighbourhood. */
   public static Geometry of(List<Rect> region, List<Rect> forbidden) {
     Geometry whole =
         union(region.stream().filter(r -> r.xLo() < r.xHi() && r.yLo() < r.yHi()).toList());
@@ -44,7 +44,7 @@ public final class OverlayFreeSpace {
         : OverlayNG.overlay(whole, union(bounded), OverlayNG.DIFFERENCE, WHOLE);
   }
 
-  /** Its area, in square half-nanometres as near as a double holds it. */
+  /** Its area in square half-nanometres, to double precision. */
   public static double area(List<Rect> region, List<Rect> forbidden) {
     return of(region, forbidden).getArea();
   }

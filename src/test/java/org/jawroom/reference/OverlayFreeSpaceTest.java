@@ -11,7 +11,7 @@ import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
 
-/** Our taking apart of free space against polygon overlay, the Java Topology Suite's. */
+/** Compares our decomposition of free space with polygon overlay by the Java Topology Suite. */
 class OverlayFreeSpaceTest {
 
   @Test

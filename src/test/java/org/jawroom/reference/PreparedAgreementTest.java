@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Shops of several machines and vises, prepared together as a whole shop is, every pairing of them
- * against the reference, which prepares nothing: what one pairing leaves behind must not show in
+ * Shops of several machines and vises, prepared together as for a whole shop, with every pairing
+ * compared with the reference, which prepares nothing: no state may leak from one pairing into
  * another. {@code -Dprepared.seeds=2000} tries more.
  */
 class PreparedAgreementTest {
@@ -29,7 +29,7 @@ class PreparedAgreementTest {
   private static void compare(Profile profile, long seed) {
     Shop shop = RandomShops.shop(profile, seed, EACH);
     ShopPairings pairings = ShopPairings.of(shop);
-    // Backwards, so that the order of asking differs from that of preparing.
+    // Backwards, so that the order of solving differs from that of preparing.
     for (int i = EACH - 1; i >= 0; i--) {
       for (int j = EACH - 1; j >= 0; j--) {
         String pairing = " seed " + seed + ", machine " + i + ", vise " + j + "\n";
@@ -38,8 +38,8 @@ class PreparedAgreementTest {
         Outcome actual = pairings.solve(i, j);
 
         assertEquals(
-            AgreementTest.told(expected),
-            AgreementTest.told(actual, expected),
+            AgreementTest.describe(expected),
+            AgreementTest.describe(actual, expected),
             () -> profile + pairing + ShopCsv.text(shop));
       }
     }

@@ -29,13 +29,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The reference's own pieces against what others have published. */
+/** Checks the reference's components against published examples. */
 class PublishedExamplesTest {
 
   private static final Settings NOTHING_REQUIRED =
       new Settings(0, 0, 0, 0, OptionalLong.empty(), 0, 25 * Length.MM, OptionalLong.empty());
 
-  /** A machine and a vise of nothing but one part, free of everything else. */
+  /** A machine and a vise with a single part and nothing else in the way. */
   private static MachineDraft bareMill() {
     MachineDraft mill = new MachineDraft();
     mill.tableLength = mm(1000);
@@ -94,7 +94,8 @@ class PublishedExamplesTest {
   }
 
   /**
-   * The same, taped: at Y = +300 the table's front edge stands at machine −500, 20 from the door.
+   * The same with a taped gap: at Y = +300 the table's front edge stands at machine −500, 20 from
+   * the door.
    */
   @Test
   void gap_tapedWithTableTowardOperator_isTheDoorAtItsNearest() {
@@ -129,9 +130,9 @@ class PublishedExamplesTest {
 
   /**
    * T. Lozano-Pérez, "Spatial Planning: A Configuration Space Approach", IEEE Trans. Computers
-   * C-32(2), 1983: the forbidden places of a reference point are the obstacle grown by the body
-   * turned about. Numbers worked by hand: obstacle [100, 140] × [50, 70], body [−10, 50] × [−20,
-   * 30].
+   * C-32(2), 1983: the forbidden positions of a reference point are the Minkowski sum of the
+   * obstacle and the reflected body. Numbers worked by hand: obstacle [100, 140] × [50, 70], body
+   * [−10, 50] × [−20, 30].
    */
   @Test
   void forbidden_bodyAndObstacle_isObstacleGrownByTheBodyTurnedAbout() {
@@ -140,7 +141,7 @@ class PublishedExamplesTest {
     assertEquals(new Rect(mm(50), mm(150), mm(20), mm(90)), forbidden);
   }
 
-  /** The same with the travel added in the same way: ± 200 along x. */
+  /** The same with the travel added likewise: ± 200 along x. */
   @Test
   void forbidden_obstacleMovesAlongX_isGrownByTheTravel() {
     Rect forbidden = forbidden(new Axes(true, false, false), Axes.NONE, 400);
@@ -161,9 +162,9 @@ class PublishedExamplesTest {
   }
 
   /**
-   * Gaps along the axes say less than the distance, never more: [0, 10]² and [13, 20] × [14, 20]
-   * are 5 apart, but 3 along one axis and 4 along the other (the separating-axis test: S.
-   * Gottschalk et al., OBBTree, SIGGRAPH 96; numbers worked by hand).
+   * Axis gaps never exceed the distance: [0, 10]² and [13, 20] × [14, 20] are 5 apart, but 3 along
+   * one axis and 4 along the other (the separating-axis test: S. Gottschalk et al., OBBTree,
+   * SIGGRAPH 96; numbers worked by hand).
    */
   @Test
   void margin_boxesDiagonallyApart_isTheLargerAxisGap() {
@@ -191,7 +192,8 @@ class PublishedExamplesTest {
   }
 
   /**
-   * Widths outside the series are met in practice (common practice, no source): the smaller thread.
+   * Widths outside the series occur in practice (common practice, no source): they take the smaller
+   * thread.
    */
   @ParameterizedTest
   @CsvSource({"4.999999,0", "5.999999,4", "15.875,12", "16,12", "17.999999,12", "20,16", "100,48"})
@@ -214,7 +216,7 @@ class PublishedExamplesTest {
     assertEquals(-1, Facing.of(Orientation.LEFT).ux());
   }
 
-  /** Touching counts as clear, a hair less does not: on each axis, on both sides. */
+  /** Touching is clear, half a nanometre less is not: on each axis, on both sides. */
   @ParameterizedTest
   @CsvSource({"X,1", "X,-1", "Y,1", "Y,-1"})
   void below_touchingOrNot(Axis axis, int side) {
@@ -230,7 +232,10 @@ class PublishedExamplesTest {
     assertEquals(-1, axis == Axis.X ? field.margin(hair, 0) : field.margin(0, hair));
   }
 
-  /** A taped row carried by what the table is carried by does not move: its face stays as taped. */
+  /**
+   * A taped row carried by the same axes as the table does not move: its face stays where it is
+   * taped.
+   */
   @Test
   void tapedRow_carriedWithTheTable_standsStill() {
     MachineDraft mill = bareMill();

@@ -38,12 +38,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * What a plan says of purchases, tried: what is said to do is added to the tables, which are read
- * and solved again; and no cheaper single thing does it. On random shops; a failure prints the shop
- * as tables.
+ * Verifies a plan's claims about purchases on random shops: each purchase is added to the tables,
+ * which are read and solved again, and no cheaper single purchase may do it. A failure prints the
+ * shop as tables.
  */
 class PurchaseClaimTest {
-  /** More of them: {@code -Dpurchases.seeds=200}. */
+  /** {@code -Dpurchases.seeds=200} tries more. */
   private static final int SHOPS = Integer.getInteger("purchases.seeds", 8);
 
   private static final Map<List<Object>, CellPairing> BARE = new HashMap<>();
@@ -60,7 +60,7 @@ class PurchaseClaimTest {
     return LongStream.range(0, SHOPS);
   }
 
-  /** The shops must have something to say. */
+  /** The shops must exercise the claims. */
   @AfterAll
   static void enoughWasClaimed() {
     assertTrue(bought >= 2, () -> "plans that buy: " + bought);
@@ -115,7 +115,9 @@ class PurchaseClaimTest {
     }
   }
 
-  /** The first of this seed whose tables the reader accepts: others have slots off the table. */
+  /**
+   * The first shop of this seed whose tables the reader accepts; others have slots off the table.
+   */
   private Shop shop(long seed) throws IOException, UnreadableInput {
     List<Profile> profiles = List.of(Profile.COARSE, Profile.FEW_GUARDS, Profile.SQUEEZED);
     Profile profile = profiles.get((int) (seed % profiles.size()));
@@ -150,7 +152,7 @@ class PurchaseClaimTest {
     return Planner.plan(ShopCell.of(read, pairings).cell(), wishes);
   }
 
-  /** Neither status, price nor quantity has a say in it: what was solved once is taken again. */
+  /** Status, price and quantity do not affect a pairing, so its solution is cached. */
   private CellPairing solved(Shop read, Machine machine, Vise vise) {
     Machine mill = RandomCell.machine(machine, machine.name(), false, Optional.empty());
     Vise kind = RandomCell.vise(vise, vise.name(), 1, Optional.empty());
@@ -202,7 +204,7 @@ class PurchaseClaimTest {
     return new Shop(shop.settings(), shop.machines(), shop.vises(), jobs);
   }
 
-  /** Every single thing for sale for less. */
+  /** Every single item for sale at a lower price. */
   private static List<Purchase> cheaperThan(Shop shop, long cost) {
     List<Purchase> things = new ArrayList<>();
     for (int vise = 0; vise < shop.vises().size(); vise++) {

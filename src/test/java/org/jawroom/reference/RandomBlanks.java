@@ -7,7 +7,7 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Mount;
 
-/** Strikes out a few dimensions, as if nobody had measured them. */
+/** Blanks a few dimensions, as if they had not been measured. */
 final class RandomBlanks {
   private final MachineDraft mill;
   private final ViseDraft vise;
@@ -68,7 +68,7 @@ final class RandomBlanks {
     return ways;
   }
 
-  /** Without a screw at either end, the diameter is asked for by the handle alone. */
+  /** Without a screw at either end, only the handle needs the diameter. */
   private void unscrewed() {
     vise.rearClosed = Dimension.NONE;
     vise.rearOpen = Dimension.NONE;

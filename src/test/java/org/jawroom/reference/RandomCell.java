@@ -17,7 +17,7 @@ final class RandomCell {
 
   private RandomCell() {}
 
-  /** Always the same for a seed. */
+  /** Deterministic for a seed. */
   static Shop shop(Profile profile, long seed) {
     Random random = new Random(seed * 31 + profile.ordinal());
     List<Machine> machines = new ArrayList<>();

@@ -12,16 +12,16 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
-/** Random shops with a few jobs, most of them near what the vise and the machine just take. */
+/** Random shops with a few jobs, most of them near the limits of vise and machine. */
 final class RandomJobs {
   private static final int JOBS = 3;
 
   private RandomJobs() {}
 
-  /** The shop of that profile and seed with jobs and a jaw play: always the same. */
+  /** The shop of that profile and seed with jobs and a jaw play. Deterministic. */
   static Shop shop(Profile profile, long seed) {
     Shop bare = RandomShops.shop(profile, seed);
-    // Many widths end as the openings do, so that edges meet.
+    // Many widths end on the same grid as the openings, so that edges touch.
     Dice dice = new Dice(seed * 7919 + profile.ordinal(), profile.isInch());
     List<Job> jobs = new ArrayList<>();
     for (int number = 1; number <= JOBS; number++) {

@@ -104,7 +104,7 @@ final class RandomMachines {
     }
   }
 
-  /** One turn at least: a table has no way to say none. */
+  /** At least one turn: a table cannot express none. */
   static Set<Orientation> someTurns(Dice dice) {
     Set<Orientation> turns = EnumSet.noneOf(Orientation.class);
     for (Orientation turn : Orientation.values()) {
@@ -221,7 +221,7 @@ final class RandomMachines {
     return guard(name, carriedBy(), Optional.of(side), dice.dimension(-30, 70), limits);
   }
 
-  /** A box, mostly beside the table, sometimes over it or on it. */
+  /** A box, mostly beside the table, sometimes over or on it. */
   private Guard box(String name) {
     Axes carried = has(Feature.CLUTTER) && dice.chance(70) ? mill.tableMoves : carriedBy();
     long halfX = dice.inMm(mill.tableLength / 2);
@@ -243,7 +243,7 @@ final class RandomMachines {
     return guard(name, carried, Optional.empty(), Dimension.NONE, limits);
   }
 
-  /** A stop, a chuck, a tool setter: a small box that stands on the table and goes with it. */
+  /** A stop, a chuck, a tool setter: a small box that stands on the table and moves with it. */
   private Guard onTable(String name) {
     long halfX = dice.inMm(mill.tableLength / 2);
     long halfY = dice.inMm(mill.tableWidth / 2);
@@ -255,7 +255,7 @@ final class RandomMachines {
     return guard(name, mill.tableMoves, Optional.empty(), Dimension.NONE, limits);
   }
 
-  /** A box beside the table, seldom farther along one side than half of it. */
+  /** A box beside the table, seldom farther along one side than half its length. */
   private Guard around(String name, int number) {
     Side side = Side.values()[number % 4];
     Axes carried = dice.chance(40) ? mill.tableMoves : Axes.NONE;
@@ -281,7 +281,7 @@ final class RandomMachines {
   private Interval heights() {
     Interval z = dice.chance(60) ? span(60, 200, 10, 200) : span(-80, 100, 10, 80);
     if (dice.chance(8)) {
-      // Under the table even with the nose at its highest, if measured from it.
+      // Below the table even at the highest nose, if measured from the nose.
       z = span(-900, -500, 10, 200);
     }
     return opened(z, 40);
@@ -292,7 +292,7 @@ final class RandomMachines {
     return new Interval(from, from + dice.mm(least, most));
   }
 
-  /** The interval, now and then without end one way. */
+  /** The interval, occasionally unbounded in one direction. */
   private Interval opened(Interval interval, int percent) {
     if (!dice.chance(percent)) {
       return interval;

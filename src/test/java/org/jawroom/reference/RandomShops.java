@@ -18,7 +18,7 @@ import org.jawroom.shop.Vise;
  */
 public final class RandomShops {
 
-  /** What a shop is made to have in it. */
+  /** Properties that a shop is generated with. */
   enum Feature {
     CLUTTER,
     COARSE,
@@ -47,7 +47,7 @@ public final class RandomShops {
     HUGE
   }
 
-  /** The kinds of shop there are. */
+  /** The profiles of generated shops. */
   public enum Profile {
     PLAIN(),
     SQUEEZED(Feature.SQUEEZED),
@@ -74,7 +74,7 @@ public final class RandomShops {
     TOLERANCES(Feature.TOLERANCES, Feature.SQUEEZED),
     SHORTEST_TOOL(Feature.SHORTEST_TOOL, Feature.FEW_GUARDS),
     MAX_OVERHANG(Feature.MAX_OVERHANG),
-    /** Any of the features, together. */
+    /** Any combination of features. */
     ANYTHING(),
     SIXTEEN_BOXES(Feature.SIXTEEN_BOXES),
     SIXTEEN_BOXES_TIES(Feature.SIXTEEN_BOXES, Feature.COARSE, Feature.EXTRA_MOUNTS),
@@ -109,12 +109,12 @@ public final class RandomShops {
       this.features.addAll(List.of(features));
     }
 
-    /** Whether a shop of it has so many guards that it takes several times as long to solve. */
+    /** Whether a shop has so many guards that solving takes several times as long. */
     boolean isCrowded() {
       return features.contains(Feature.CLUTTER) || features.contains(Feature.SIXTEEN_BOXES);
     }
 
-    /** Whether the reader refuses the sizes of machines and vises, which the solvers take. */
+    /** Whether its sizes are refused by the reader although the solvers accept them. */
     boolean isOfImpossibleSize() {
       return features.contains(Feature.TINY) || features.contains(Feature.HUGE);
     }
@@ -131,8 +131,8 @@ public final class RandomShops {
   }
 
   /**
-   * A shop of {@code each} machines and as many vises, the first vise made with the first machine
-   * in mind and so on, but all meant to be tried on all.
+   * A shop of {@code each} machines and as many vises, the first vise generated for the first
+   * machine and so on, to be solved in all pairings.
    */
   static Shop shop(Profile profile, long seed, int each) {
     Set<Feature> features = features(profile, seed);
@@ -179,7 +179,7 @@ public final class RandomShops {
     return features;
   }
 
-  /** How many in a hundred shops of anything have it. */
+  /** The percentage of {@code ANYTHING} shops with a feature. */
   private static int percent(Feature feature) {
     return switch (feature) {
       case CLUTTER, SIXTEEN_BOXES, TINY, HUGE -> 5;
@@ -210,7 +210,10 @@ public final class RandomShops {
     return shop.vises().get(0);
   }
 
-  /** Makes the room from door to rear cover about what the vise takes, so that little decides. */
+  /**
+   * Makes the distance from door to rear cover about the size of the vise, so that small amounts
+   * decide.
+   */
   private static void squeeze(
       Dice dice, Settings settings, MachineDraft mill, ViseDraft vise, long least) {
     if (!vise.simple) {

@@ -14,8 +14,8 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Sides;
 
 /**
- * Makes one side of a shop like the other, so that places, turns and mounts are exactly as good as
- * one another and only the last steps of the order of preference tell them apart.
+ * Makes one side of a shop mirror the other, so that positions, turns and mounts tie exactly and
+ * only the last steps of the order of preference decide.
  */
 final class RandomSymmetry {
   private RandomSymmetry() {}

@@ -9,8 +9,8 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * Settings under which a pairing just fits or just does not: the clearance takes up what the best
- * place has left, or the least opening is as wide as the usable one, give or take a nanometre.
+ * Settings at the limit of a pairing: the clearance uses up the best margin, or the least opening
+ * equals the usable one, each to within a nanometre.
  */
 final class RandomTouch {
   private RandomTouch() {}

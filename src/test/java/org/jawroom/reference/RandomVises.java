@@ -17,7 +17,7 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
 
-/** Random vises, their holes made with a machine's slots in mind. */
+/** Random vises, their holes generated for a machine's slots. */
 final class RandomVises {
   private final Dice dice;
   private final Set<Feature> features;
@@ -123,7 +123,7 @@ final class RandomVises {
     }
   }
 
-  /** A hole for thread {@code d} with up to {@code more} mm of play, now and then too small. */
+  /** A hole for thread {@code d} with up to {@code more} mm of play, occasionally too small. */
   private Dimension hole(long d, long more) {
     return Dimension.of(dice.chance(2) ? d - Length.MM : d + Math.abs(dice.mm(0, more)));
   }

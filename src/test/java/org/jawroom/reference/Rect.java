@@ -1,6 +1,6 @@
 package org.jawroom.reference;
 
-/** A rectangle of the table's plane; whether it is open or closed is for the user of it to say. */
+/** A rectangle in the table plane; its user decides whether it is open or closed. */
 public record Rect(long xLo, long xHi, long yLo, long yHi) {
 
   public boolean holdsInside(long x, long y) {

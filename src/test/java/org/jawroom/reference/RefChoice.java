@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.reference.RefPair.Field;
 
-/** The best margin over all regions, and the place recommended, for one range of openings. */
+/** The best margin over all regions, and the recommended placement, for one opening range. */
 final class RefChoice {
   private final RefModel model;
   private final Span openings;
@@ -48,7 +48,7 @@ final class RefChoice {
         .anyMatch(region -> !RefMargin.isEmpty(region, model.deciding(region, openings), 0));
   }
 
-  /** The least that the work area sticks out of the reach where the margin is 0 or more. */
+  /** The least protrusion of the work area from the reach among positions with margin ≥ 0. */
   long leastShortfallOfClear() {
     return leastShortfall(model.regions, 0);
   }
@@ -72,20 +72,21 @@ final class RefChoice {
     return FreeCells.of(region.xs(), region.ys(), model.forbidden(region, openings, t));
   }
 
-  /** How far the work area sticks out on an axis, the vise at {@code at}. */
+  /** Protrusion of the work area on one axis with the vise at {@code at}. */
   private static long out(long at, Span work, Span reach) {
     return Math.max(0, Math.max(reach.lo() - work.lo() - at, at + work.hi() - reach.hi()));
   }
 
   /**
-   * Of {@code free}, the place where the work area sticks out least: it is centred if it could be.
+   * The position in {@code free} with the least protrusion of the work area, centred if possible.
    */
   private static long leastOut(Span free, Span work, Span reach) {
     long low = reach.lo() - work.lo();
     long high = reach.hi() - work.hi();
     long a = out(free.clamp(low), work, reach);
     long b = out(free.clamp(high), work, reach);
-    // Too wide for the reach: least out halfway between, on the lattice either side of it.
+    // Too wide for the reach: the least protrusion is at the centre, on the lattice on either side
+    // of it.
     long middle = Math.floorDiv(low + high, 2);
     long c = out(free.clamp(middle), work, reach);
     long d = out(free.clamp(middle + 1), work, reach);
@@ -138,7 +139,7 @@ final class RefChoice {
     return left;
   }
 
-  /** A candidate with what ties are broken by; the regions come in the order of the last two. */
+  /** A candidate with its tie-break values; regions come in the order of the last two. */
   private record Ranked(Spot spot, long dx, long dy) {
     static final Comparator<Ranked> ORDER =
         Comparator.comparingLong((Ranked r) -> Math.max(r.dx, r.dy))

@@ -11,9 +11,9 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * How many vises of one kind stand on one table, slots by slots: where one may stand along them by
- * cutting the plane apart ({@link FreeCells}), and then the longest row by dynamic programming over
- * every place that a row pushed together to the left can have.
+ * Counts the vises of one kind on one table per combination of slots: the positions along the slots
+ * by plane decomposition ({@link FreeCells}), then the longest row by dynamic programming over
+ * every position that a left-packed row can have.
  */
 final class RefCounts {
   private final RefModel model;
@@ -29,7 +29,7 @@ final class RefCounts {
     return !model.missing.isEmpty();
   }
 
-  /** The most of any turn, mount and slots. */
+  /** The largest number over all turns, mounts and slots. */
   int most() {
     int most = 0;
     for (RefRegion region : model.regions) {
@@ -42,8 +42,8 @@ final class RefCounts {
   }
 
   /**
-   * Whether vises at {@code positions} along the slots, of that turn and mount, stand clear on some
-   * slots, far enough apart.
+   * Whether vises at {@code positions} along the slots, in that turn and mount, are clear on some
+   * slots and far enough apart.
    */
   boolean stand(Orientation turn, String mount, List<Long> positions) {
     for (RefRegion region : model.regions) {
@@ -65,7 +65,7 @@ final class RefCounts {
     return false;
   }
 
-  /** For each choice of slots where a vise may stand along them. */
+  /** For each combination of slots, the positions along them. */
   private List<List<Span>> rows(RefRegion region) {
     List<List<Integer>> choices = new ArrayList<>();
     choose(region, List.of(), choices);
@@ -82,7 +82,7 @@ final class RefCounts {
     return rows;
   }
 
-  /** Every way to give each bolt a slot. */
+  /** Every assignment of slots to bolts. */
   private void choose(RefRegion region, List<Integer> so, List<List<Integer>> choices) {
     if (region.mount().holdsIn(region.turn(), so).isEmpty()) {
       return;
@@ -98,7 +98,7 @@ final class RefCounts {
     }
   }
 
-  /** How far the origins of two neighbours must be from each other. */
+  /** The least distance between the origins of two neighbours. */
   private long apart(RefRegion region) {
     List<RefPart> parts = new ArrayList<>(model.body);
     parts.addAll(region.mount().boltParts(model.vise));

@@ -12,7 +12,7 @@ import org.jawroom.reference.RefPair.Field;
 import org.jawroom.reference.ReferenceOutcome.Limiting;
 import org.jawroom.reference.ReferenceOutcome.Place;
 
-/** What is told of one placement over one range of openings. */
+/** The reported values of one placement over one opening range. */
 final class RefDetails {
   private final RefModel model;
   private final Span openings;
@@ -174,7 +174,8 @@ final class RefDetails {
         if (Math.max(x(part).gap(block.x()), y(part).gap(block.y())) >= need) {
           continue;
         }
-        // Clear with the nose at or above `over` (the guard over the part), or at or below `under`.
+        // Clear with the nose at or above `over` (the guard above the part), or at or below
+        // `under`.
         long over = part.cutting().hi() + need - block.z().lo();
         long under = part.cutting().lo() - need - block.z().hi();
         if (under >= over || under >= top) {

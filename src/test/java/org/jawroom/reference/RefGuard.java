@@ -1,14 +1,14 @@
 package org.jawroom.reference;
 
 /**
- * What can be hit, in the table frame.
+ * An obstacle in the table frame.
  *
- * @param cutting the box swept while cutting, {@code null} where it does not count then; {@code
+ * @param cutting the box swept while cutting, {@code null} if it does not count then; {@code
  *     loading} likewise
  * @param clearance its own or else the setting's
  * @param tolerance its own or else the machine's
  * @param rising its box over the travel while cutting, z measured from the nose; {@code null}
- *     unless it moves along z, has a z limit and is marked to count while cutting
+ *     unless it moves along z, has a z limit and counts while cutting
  */
 record RefGuard(
     String name, Block cutting, Block loading, long clearance, long tolerance, Block rising) {

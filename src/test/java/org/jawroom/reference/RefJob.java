@@ -5,10 +5,10 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Vise;
 
-/** The part of a job in a vise, straight from the page. */
+/** The workpiece of a job in a vise, directly from the specification. */
 record RefJob(Vise vise, Job job) {
 
-  /** As high above the table as the tallest jaw there is. */
+  /** Height of the tallest jaw top above the table. */
   private long jawTop() {
     return vise.base().bedHeight() + jawHeight();
   }
@@ -19,7 +19,7 @@ record RefJob(Vise vise, Job job) {
 
   private long underside() {
     long bed = vise.base().bedHeight();
-    // A grip that would put it into the bed fails by itself; the part then stands on the bed.
+    // A grip that would put it into the bed fails anyway; the work then stands on the bed.
     return job.grip().isPresent() && job.grip().getAsLong() <= jawHeight()
         ? jawTop() - job.grip().getAsLong()
         : bed;

@@ -15,7 +15,7 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
-/** The guards of a machine, in the order in which ties go: gap guards, rows, table. */
+/** The guards of a machine in order of precedence: gap guards, rows, table. */
 final class RefMachine {
   private final Settings settings;
   private final Machine machine;
@@ -31,14 +31,14 @@ final class RefMachine {
   }
 
   /**
-   * All guards that need no blank column; the blank columns that others need go into {@code
-   * missing}.
+   * All guards that need no blank column; the blank columns that the others need are added to
+   * {@code missing}.
    */
   static List<RefGuard> guards(Settings settings, Machine machine, Vise vise, Set<Column> missing) {
     return guards(settings, machine, vise.base().bedHeight(), missing);
   }
 
-  /** The same under a vise whose bed stands so high. */
+  /** The same for a vise with that bed height. */
   static List<RefGuard> guards(
       Settings settings, Machine machine, long bedHeight, Set<Column> missing) {
     RefMachine reader = new RefMachine(settings, machine, bedHeight, missing);
@@ -139,7 +139,7 @@ final class RefMachine {
             "table", block, block, settings.clearance(), machine.provenance().tolerance(), null));
   }
 
-  /** What a row stands in as the table goes its way; z as told. */
+  /** The limits of a row in the table plane, swept over the motion; z as given. */
   private Block plane(Guard row, boolean cutting) {
     Span x = new Span(row.limits().x().lo(), row.limits().x().hi());
     Span y = new Span(row.limits().y().lo(), row.limits().y().hi());
@@ -177,13 +177,13 @@ final class RefMachine {
     return cutting ? new Span(at.lo() - half, at.hi() + half) : at.shifted(loadShift(axis));
   }
 
-  /** The block, filling everything beyond a face taped at its nearest. */
+  /** The block extended to fill everything beyond a face taped at its nearest. */
   private Block faced(Block block, Side side, long gap, Axes carriedBy, boolean cutting) {
     Axis axis = side == Side.FRONT || side == Side.REAR ? Axis.Y : Axis.X;
     long edge = (axis == Axis.Y ? machine.tableWidth() : machine.tableLength()) / 2;
     boolean low = side == Side.FRONT || side == Side.LEFT;
-    // A guard on the low side is nearest with the spindle at its greatest, one on the high side at
-    // its least; away from there it stands off by so much more.
+    // A guard on the low side is nearest with the spindle at its greatest coordinate, one on the
+    // high side at its least; elsewhere it is farther off by the difference.
     long more = 0;
     if (!cutting && moves(axis, carriedBy)) {
       long half = travel(axis) / 2;

@@ -11,9 +11,9 @@ import org.jawroom.reference.RefPair.Field;
 /**
  * The largest margin over a region.
  *
- * <p>The place without margin t grows with t; the last t with anything left is one at which
- * something just closes: an edge reaches an end of the region, two opposite edges meet, or a pair
- * that z alone kept clear comes in. All of those are listed, sorted, and searched.
+ * <p>The set of positions with margin below t grows with t. The greatest t with a position left is
+ * one at which something closes: an edge reaches an end of the region, two opposite edges meet, or
+ * a pair that only z kept clear becomes active. All such t are collected, sorted and searched.
  */
 final class RefMargin {
   /** Nothing can be hit. */
@@ -21,7 +21,7 @@ final class RefMargin {
 
   private RefMargin() {}
 
-  /** The largest whole margin over a region that is not empty; {@link #NO_LIMIT} without fields. */
+  /** The largest whole margin over a non-empty region; {@link #NO_LIMIT} without fields. */
   static long largest(RefRegion region, List<Field> fields) {
     if (fields.isEmpty()) {
       return NO_LIMIT;
@@ -58,7 +58,7 @@ final class RefMargin {
     return FreeCells.isEmpty(region.xs(), region.ys(), rects);
   }
 
-  /** Without the fields that another one is nowhere above. */
+  /** The fields that are not dominated by another one. */
   static List<Field> undominated(List<Field> all) {
     List<Field> distinct = new ArrayList<>(new LinkedHashSet<>(all));
     List<Field> kept = new ArrayList<>();
@@ -92,14 +92,14 @@ final class RefMargin {
     meetings(lowX, highX, found);
     meetings(lowY, highY, found);
     long[] sorted = found.build().filter(Length::isBounded).sorted().distinct().toArray();
-    // Below every candidate all is as it is just below the least.
+    // Below all candidates the state is that just below the least of them.
     long[] withLeast = new long[sorted.length + 1];
     System.arraycopy(sorted, 0, withLeast, 1, sorted.length);
     withLeast[0] = sorted[0] - 1;
     return withLeast;
   }
 
-  /** The thresholds at which an edge a − t or b + t reaches an end of the span. */
+  /** The thresholds t at which an edge a − t or b + t reaches an end of the span. */
   private static void ends(Span span, Set<Long> low, Set<Long> high, LongStream.Builder found) {
     for (long a : low) {
       found.add(a - span.lo());
@@ -111,7 +111,7 @@ final class RefMargin {
     }
   }
 
-  /** The thresholds at which a − t and b + t meet, rounded down to the lattice. */
+  /** The thresholds t at which a − t and b + t meet, rounded down to the lattice. */
   private static void meetings(Set<Long> low, Set<Long> high, LongStream.Builder found) {
     for (long a : low) {
       for (long b : high) {

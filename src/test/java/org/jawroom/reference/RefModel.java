@@ -16,9 +16,9 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * One pairing laid out: guards, parts and regions. Parts, guards and bolts that need a blank column
- * are left out, and mounts with a blank let the vise stand anywhere; {@link #missing} says which
- * columns.
+ * The model of one pairing: guards, parts and regions. Parts, guards and bolts that need a blank
+ * column are left out, and mounts with a blank let the vise stand anywhere; {@link #missing} lists
+ * the columns.
  */
 final class RefModel {
   private static final List<Orientation> TURNS =
@@ -48,14 +48,14 @@ final class RefModel {
   }
 
   /**
-   * With a job's part in the jaws, which is the work area then, and only the turns that the job
+   * With a job's workpiece in the jaws, which is then the work area, in the turns that the job
    * allows.
    */
   RefModel(Settings settings, Machine machine, Vise vise, RefJob job) {
     this(settings, machine, vise, false, Optional.of(job), 0);
   }
 
-  /** With a riser plate so high under the vise. */
+  /** With a riser plate of that height under the vise. */
   static RefModel onRiser(Settings settings, Machine machine, Vise vise, long height) {
     return new RefModel(settings, machine, vise, false, Optional.empty(), height);
   }
@@ -91,7 +91,7 @@ final class RefModel {
     }
   }
 
-  /** The base, or {@code null} if it is blank or there is none. */
+  /** The base, or {@code null} if it is blank or absent. */
   RefPart base() {
     return body.stream().filter(part -> part.name().equals("base")).findFirst().orElse(null);
   }
@@ -117,7 +117,7 @@ final class RefModel {
     return new Span(-table / 2 - base.hi(), table / 2 - base.lo());
   }
 
-  /** The region as far as max_overhang leaves it. */
+  /** The region restricted by max_overhang. */
   RefRegion overhanging(RefRegion region) {
     RefPart base = base();
     if (base == null || settings.maxOverhang().isEmpty()) {
@@ -138,7 +138,7 @@ final class RefModel {
     return region.within(new Span(lowX, highX), new Span(lowY, highY));
   }
 
-  /** Every pair that counts with the bolts of {@code mount}, in the order of ties. */
+  /** Every pair that counts with the bolts of {@code mount}, in order of precedence. */
   List<RefPair> pairs(RefMount mount) {
     return pairsOfMounts.computeIfAbsent(mount.index(), index -> pairsWith(mount));
   }
@@ -174,7 +174,7 @@ final class RefModel {
     return part.isHandle() ? !cutting : part.w(cutting).lo() < 0;
   }
 
-  /** What a part sweeps along u while the jaws go over {@code openings}. */
+  /** The u interval that a part sweeps over {@code openings}. */
   Span u(RefPart part, Span openings) {
     return part.u(openings.lo(), openings.hi(), vise.opening().lo(), vise.opening().hi());
   }
@@ -190,14 +190,14 @@ final class RefModel {
         .toList();
   }
 
-  /** The fields without those that another one is nowhere above: their least is the same. */
+  /** The non-dominated fields; their minimum is the same. */
   List<RefPair.Field> deciding(RefRegion region, Span openings) {
     return deciding.computeIfAbsent(
         new Asked(region.turn(), region.mount().index(), openings),
         asked -> RefMargin.undominated(fields(region, openings)));
   }
 
-  /** Where the margin is below {@code t}: open rectangles. */
+  /** The open rectangles where the margin is below {@code t}. */
   List<Rect> forbidden(RefRegion region, Span openings, long t) {
     return deciding(region, openings).stream()
         .map(field -> field.below(t))

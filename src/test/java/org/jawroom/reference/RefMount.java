@@ -17,10 +17,10 @@ import org.jawroom.shop.Vise;
 /**
  * One mount on one machine.
  *
- * @param index its place in the input order
+ * @param index in input order
  * @param blank whether it needs a blank column
- * @param refused whether no bolt of known thread goes through, or there is no slot it could use
- * @param thread of its bolts, half-nanometres; −1 if the slot's width is blank
+ * @param refused whether no bolt of a known thread passes, or no slot is usable
+ * @param thread of its bolts, half-nanometres; −1 if the slot width is blank
  */
 record RefMount(
     Machine machine, Mount mount, int index, boolean blank, boolean refused, long thread) {
@@ -111,7 +111,7 @@ record RefMount(
         .orElse(slotsAlongX() ? machine.tableLength() : machine.tableWidth());
   }
 
-  /** A bolt seen along the slots and across them. */
+  /** A bolt in coordinates along and across the slots. */
   private record Seen(long along, long playAlong, long across, long playAcross) {}
 
   private Seen seen(Bolt bolt, Facing facing) {
@@ -126,7 +126,7 @@ record RefMount(
         : new Seen(facing.y(u, v), playY, facing.x(u, v), playX);
   }
 
-  /** Where this mount holds, whatever else stands there; a mount with a blank: {@code anywhere}. */
+  /** Where this mount holds, ignoring all obstacles; for a mount with a blank: {@code anywhere}. */
   RefRegion holds(Orientation turn, Span anywhereX, Span anywhereY) {
     if (refused) {
       return new RefRegion(turn, this, List.of(), List.of());
@@ -153,7 +153,7 @@ record RefMount(
         : new RefRegion(turn, this, across, along);
   }
 
-  /** The slot of each bolt at (x, y): of those within reach the nearest, then the lowest number. */
+  /** The slot of each bolt at (x, y): the nearest within reach, ties to the lowest number. */
   List<Integer> slots(Orientation turn, long x, long y) {
     Facing facing = Facing.of(turn);
     long place = slotsAlongX() ? y : x;
@@ -174,7 +174,7 @@ record RefMount(
         .toList();
   }
 
-  /** Where every bolt stays within the slot given it. */
+  /** Where every bolt stays within its assigned slot. */
   RefRegion holdsIn(Orientation turn, List<Integer> chosen) {
     Facing facing = Facing.of(turn);
     List<Span> along = alongSlots(holds(turn, Span.ALL, Span.ALL));

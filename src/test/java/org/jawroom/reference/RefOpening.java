@@ -12,17 +12,17 @@ import org.jawroom.reference.RefPair.Field;
 /**
  * The widest usable opening of a region, exact.
  *
- * <p>Only limits along the jaws' axis depend on the opening. So across it there are finitely many
- * lines worth trying (ends of the region and far edges of what is forbidden), and on each line, for
- * a place p along it, every obstacle asks one of two things: stay on this side of it or on that.
- * Either is always so, never so, or so from some opening on ({@code s0 ≥ r}) or up to some opening
- * ({@code s1 ≤ r}), r running linearly with p. The widest opening is then found at a place where
- * the region ends, where a demand begins or ceases, or where two demands of one kind cross (rounded
- * both ways, since places lie on the lattice). All of those are tried.
+ * <p>Only limits along the jaws' axis depend on the opening. Across it, finitely many lines are
+ * candidates (ends of the region and far edges of forbidden bands). On each line, for a position p
+ * along it, each obstacle is a disjunction: stay on this side or on that. Each alternative holds
+ * always, never, from some opening on ({@code s0 ≥ r}) or up to some opening ({@code s1 ≤ r}), with
+ * r linear in p. The widest opening occurs at a p where the region ends, where an alternative
+ * begins or ceases to hold, or where two alternatives of one kind intersect (rounded both ways,
+ * since positions lie on the lattice). All of those are tried.
  */
 final class RefOpening {
 
-  /** An opening range; wider is better, then the lesser start. */
+  /** An opening range; wider is better, then the lower start. */
   record Range(Fraction from, Fraction to) {
     Fraction width() {
       return to.minus(from);
@@ -59,8 +59,8 @@ final class RefOpening {
   }
 
   /**
-   * A demand that an edge, {@code closed} at the least opening and {@code open} at the greatest, be
-   * at most {@code k + sign·p}.
+   * The constraint that an edge, {@code closed} at the least opening and {@code open} at the
+   * greatest, is at most {@code k + sign·p}.
    */
   private record Demand(long k, int sign, long closed, long open) {
     long limit(long p) {
@@ -123,7 +123,10 @@ final class RefOpening {
         new Demand(-guard.hi() - pair.need(), 1, lowClosed, lowOpen));
   }
 
-  /** What is in the way on each line worth trying, without lines that only have more in the way. */
+  /**
+   * The obstacles on each candidate line, without lines whose obstacles are a superset of
+   * another's.
+   */
   private static List<BitSet> minimalLines(List<Span> across, List<Span> bands) {
     Set<BitSet> found = new LinkedHashSet<>();
     for (Span span : across) {
@@ -193,7 +196,7 @@ final class RefOpening {
     }
   }
 
-  /** Where (k − closed + sign·p) / (open − closed) is the same for both. */
+  /** The p at which (k − closed + sign·p) / (open − closed) is equal for both. */
   private static void crossing(Demand a, Demand b, Set<Long> places, Span span) {
     BigInteger runA = BigInteger.valueOf(a.open - a.closed);
     BigInteger runB = BigInteger.valueOf(b.open - b.closed);
@@ -213,7 +216,10 @@ final class RefOpening {
     }
   }
 
-  /** The opening at which a demand that is neither always nor never met begins or ceases to be. */
+  /**
+   * The opening at which a constraint that is neither always nor never met begins or ceases to
+   * hold.
+   */
   private Fraction turningPoint(Demand demand, long p) {
     return Fraction.of(
         BigInteger.valueOf(min)
@@ -250,7 +256,10 @@ final class RefOpening {
     }
   }
 
-  /** The greatest end of a range from {@code from} on that meets the demand; −1 if none does. */
+  /**
+   * The greatest end of a range from {@code from} on that satisfies the constraint; −1 if none
+   * does.
+   */
   private Fraction longest(Demand demand, long p, Fraction from) {
     if (demand.always(p)) {
       return Fraction.of(max);
@@ -265,13 +274,13 @@ final class RefOpening {
     return Fraction.of(from.compareTo(turning) >= 0 ? max : -1);
   }
 
-  /** False only where whole numbers already show that nothing at p is as wide as the best found. */
+  /** False only if integer bounds already show that no range at p beats the incumbent. */
   private boolean mayBeat(List<Obstacle> obstacles, long p) {
     if (best == null) {
       return true;
     }
     long width = best.width().floor();
-    // Starts rounded down and ends up: a bound from above.
+    // Starts rounded down and ends rounded up: an upper bound.
     TreeSet<Long> starts = new TreeSet<>(Set.of(min));
     int n = obstacles.size();
     long[][] turning = new long[2][n];
@@ -286,7 +295,7 @@ final class RefOpening {
         long run = demand.open - demand.closed;
         long beyond = demand.limit(p) - demand.closed;
         if (Math.abs(beyond) > Long.MAX_VALUE / (max - min)) {
-          // Too large for a whole number; the exact way will tell.
+          // The bound overflows a long, so the exact computation decides.
           return true;
         }
         long part = (max - min) * beyond;

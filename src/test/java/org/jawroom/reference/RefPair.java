@@ -5,7 +5,7 @@ import org.jawroom.reference.RefGuard.Block;
 /**
  * A part and a guard in one situation.
  *
- * @param required the clearance asked for; {@code tolerance} guard's and part's together
+ * @param required the required clearance; {@code tolerance} the sum of both tolerances
  */
 record RefPair(RefGuard guard, RefPart part, boolean cutting, long required, long tolerance) {
 
@@ -32,7 +32,10 @@ record RefPair(RefGuard guard, RefPart part, boolean cutting, long required, lon
       return Math.max(Math.max(Math.max(aX - x, x - bX), Math.max(aY - y, y - bY)), flat);
     }
 
-    /** Where the margin is below {@code t}: open; {@code null} if nowhere because of z. */
+    /**
+     * The open rectangle where the margin is below {@code t}; {@code null} if z alone keeps it
+     * clear.
+     */
     Rect below(long t) {
       return flat >= t ? null : new Rect(aX - t, bX + t, aY - t, bY + t);
     }

@@ -6,7 +6,7 @@ import java.math.BigInteger;
  * A part in the vise frame.
  *
  * @param loClosed its u limits at the least opening, then at the greatest
- * @param cutting its w limits while cutting, {@code null} where it does not count then; {@code
+ * @param cutting its w limits while cutting, {@code null} if it does not count then; {@code
  *     loading} likewise
  */
 record RefPart(
@@ -47,7 +47,9 @@ record RefPart(
     return whileCutting ? cutting : loading;
   }
 
-  /** The u limits swept over openings {@code s0}…{@code s1} out of {@code min}…{@code max}. */
+  /**
+   * The u limits swept over openings {@code s0}…{@code s1} of the range {@code min}…{@code max}.
+   */
   Span u(long s0, long s1, long min, long max) {
     return new Span(
         Math.min(lo(s0, min, max), lo(s1, min, max)), Math.max(hi(s0, min, max), hi(s1, min, max)));

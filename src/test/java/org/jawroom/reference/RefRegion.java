@@ -6,8 +6,8 @@ import java.util.List;
 import org.jawroom.geometry.Orientation;
 
 /**
- * Where the vise frame's origin may stand for one turn and mount: any x of {@code xs}, any y of
- * {@code ys}.
+ * The positions of the vise frame's origin for one turn and mount: any x of {@code xs} with any y
+ * of {@code ys}.
  */
 record RefRegion(Orientation turn, RefMount mount, List<Span> xs, List<Span> ys) {
 
@@ -26,7 +26,7 @@ record RefRegion(Orientation turn, RefMount mount, List<Span> xs, List<Span> ys)
         .toList();
   }
 
-  /** The same points as a list of intervals that do not overlap, rising. */
+  /** The same points as disjoint intervals, ascending. */
   static List<Span> merged(List<Span> spans) {
     List<Span> merged = new ArrayList<>();
     for (Span span : spans.stream().sorted(Comparator.comparingLong(Span::lo)).toList()) {

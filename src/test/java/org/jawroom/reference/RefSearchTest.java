@@ -13,7 +13,7 @@ import org.jawroom.shop.Shop;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** What the reference found, against trying: no place and no opening tried may be better. */
+/** Tests that no sampled position or opening beats the reference's result. */
 class RefSearchTest {
 
   @ParameterizedTest
@@ -41,7 +41,7 @@ class RefSearchTest {
     }
   }
 
-  /** By the first three of the order of preference; the margin counts only among the clear. */
+  /** Compares by the first three preferences; the margin counts only among clear positions. */
   private static boolean better(RefModel model, RefChoice choice, Spot a, Spot b) {
     long marginA = margin(model, a);
     long marginB = margin(model, b);
@@ -88,7 +88,7 @@ class RefSearchTest {
       for (int i = 0; i < 60 && width <= whole.hi() - whole.lo(); i++) {
         long from = random.nextLong(whole.lo(), whole.hi() - width + 1);
         if (limited && i % 2 == 0) {
-          // Near the one found a slip would show first.
+          // Samples near the result, where an error shows first.
           long near = widest.from().floor() + random.nextLong(-5, 6);
           from = Math.max(whole.lo(), Math.min(whole.hi() - width, near));
         }

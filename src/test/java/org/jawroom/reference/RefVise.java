@@ -10,7 +10,7 @@ import org.jawroom.shop.Projection;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 
-/** The parts of a vise, in the order in which ties go, without its bolts; and its bolts. */
+/** The parts of a vise without its bolts, in order of precedence, and its bolts. */
 final class RefVise {
   private final Vise vise;
   private final Set<Column> missing;
@@ -23,7 +23,7 @@ final class RefVise {
   }
 
   /**
-   * All parts that need no blank column; the blank columns that others need go into {@code
+   * All parts that need no blank column; the blank columns that the others need are added to {@code
    * missing}.
    */
   static List<RefPart> body(Vise vise, Set<Column> missing) {
@@ -180,7 +180,7 @@ final class RefVise {
     }
   }
 
-  /** The length; 0 for {@code none}; for a blank the part is dropped and the column noted. */
+  /** The length; 0 for {@code none}; a blank drops the part and records the column. */
   private long known(Column column, Dimension dimension) {
     if (dimension.isBlank()) {
       missing.add(column);

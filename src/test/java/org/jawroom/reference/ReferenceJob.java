@@ -15,7 +15,7 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
-/** A job on a pairing, the slow way. */
+/** The reference solution of a job on a pairing. */
 public final class ReferenceJob {
   private final Settings settings;
   private final Machine machine;
@@ -38,12 +38,12 @@ public final class ReferenceJob {
   }
 
   /**
-   * What the reference says of a job.
+   * The reference's result for a job.
    *
    * @param fails {@code reason amount}, the amount in half-nanometres or kg, in the order of the
-   *     page
-   * @param place with its margin; of an unknown nothing but {@code missing} is told
-   * @param toolRoom from the tip of the longest tool to the part, {@code loadRoom} kg left
+   *     specification
+   * @param place with its margin; an unknown has {@code missing} only
+   * @param toolRoom from the tip of the longest tool to the workpiece, {@code loadRoom} kg left
    */
   public record Answer(
       String verdict,
@@ -54,7 +54,7 @@ public final class ReferenceJob {
       OptionalLong stickOut,
       List<Column> missing) {}
 
-  /** Everything the page says of a job, in its order. */
+  /** Solves a job as the specification defines it. */
   public static Answer solve(Settings settings, Machine machine, Vise vise, Job job) {
     return new ReferenceJob(settings, machine, vise, job).answer();
   }
@@ -166,7 +166,7 @@ public final class ReferenceJob {
     return Optional.of(machine.maxLoad().get().subtract(weighs));
   }
 
-  /** Whether it is blank, which is noted. */
+  /** Whether it is blank; records its column if so. */
   private boolean blank(Dimension dimension, Column column) {
     if (dimension.isBlank()) {
       missing.add(column);

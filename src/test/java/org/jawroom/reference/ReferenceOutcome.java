@@ -12,11 +12,11 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Column;
 
 /**
- * What the reference says of a pairing.
+ * The reference's result for a pairing.
  *
- * @param bestMargin empty where nothing can be hit, without a mount, and where a blank is needed
+ * @param bestMargin empty if nothing can be hit, without a mount, and if a blank is needed
  * @param usable the usable opening, for {@code fits} and {@code limited}
- * @param toolTooShort whether even at its highest the nose leaves less over the bed than the
+ * @param toolTooShort whether even the highest nose leaves less height over the bed than the
  *     shortest tool is long
  * @param missing the blank columns, for {@code unknown}
  */
@@ -33,8 +33,8 @@ public record ReferenceOutcome(
   /**
    * The recommended placement.
    *
-   * @param margin over the openings it speaks of; empty where nothing can be hit
-   * @param play left, right, front, rear; empty below margin 0
+   * @param margin over the openings it refers to; empty if nothing can be hit
+   * @param play left, right, front, rear; empty if the margin is below 0
    */
   public record Place(
       Orientation turn,
@@ -50,9 +50,9 @@ public record ReferenceOutcome(
       OptionalLong noseNotBelow) {}
 
   /**
-   * The pair that limits it.
+   * The limiting pair.
    *
-   * @param opening empty where the two sides of the axis are equally near, so that the model names
+   * @param opening empty if both sides of the axis are equally near, so that the model determines
    *     no facing edge
    */
   public record Limiting(
@@ -67,7 +67,7 @@ public record ReferenceOutcome(
   /**
    * The usable opening.
    *
-   * @param from exact, and {@code to}; rounded inward to 0.01 mm as {@code printed}
+   * @param from exact, as is {@code to}; {@code printed} is rounded inward to 0.01 mm
    */
   public record Usable(Fraction from, Fraction to, Span printed) {}
 }

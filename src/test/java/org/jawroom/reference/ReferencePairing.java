@@ -11,13 +11,13 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
-/** The reference's one entry. */
+/** The entry point of the reference. */
 public final class ReferencePairing {
   private static final long PRINTED = Length.MM / 100;
 
   private ReferencePairing() {}
 
-  /** Everything the model says of a pairing, the slow way. */
+  /** Solves a pairing as the model defines it. */
   public static ReferenceOutcome solve(Settings settings, Machine machine, Vise vise) {
     RefModel model = new RefModel(settings, machine, vise, false);
     RefChoice whole = new RefChoice(model, model.wholeOpening());
@@ -65,15 +65,15 @@ public final class ReferencePairing {
   }
 
   /**
-   * Whether nothing is blank and the vise, bolted on a riser plate so high, stands clear somewhere
-   * at every opening.
+   * Whether nothing is blank and the vise, on a riser plate of that height, is clear somewhere at
+   * every opening.
    */
   public static boolean fitsOnRiser(Settings settings, Machine machine, Vise vise, long height) {
     RefModel model = RefModel.onRiser(settings, machine, vise, height);
     return model.missing.isEmpty() && new RefChoice(model, model.wholeOpening()).somewhereClear();
   }
 
-  /** The verdict with whatever is blank left out. */
+  /** The verdict with every blank relaxed. */
   private static Verdict verdict(RefModel model, RefChoice whole, RefOpening opening) {
     if (model.regions.isEmpty()) {
       return Verdict.NO_MOUNT;

@@ -11,7 +11,9 @@ import org.jawroom.shop.Vise;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The reference against the shop worked by hand: margins to 0.002 mm, openings to 0.01 mm. */
+/**
+ * Compares the reference with the shop worked by hand: margins to 0.002 mm, openings to 0.01 mm.
+ */
 class ReferencePairingTest {
 
   @ParameterizedTest(name = "{0} × {1}")

@@ -13,12 +13,12 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.Test;
 
-/** Whether a vise on a riser plate stands clear, by the solver and by the reference. */
+/** Compares the solver with the reference for a vise on a riser plate. */
 class RiserAgreementTest {
   private static final int SEEDS = Integer.getInteger("agreement.seeds", 25);
   private static final long FIRST = Long.getLong("agreement.first", 0);
 
-  /** From just off the table up to the 200 mm that a riser may have. */
+  /** From just off the table up to the greatest riser of 200 mm. */
   private static final long[] HEIGHTS = {2, 10 * Length.MM, 45 * Length.MM, 200 * Length.MM};
 
   @Test

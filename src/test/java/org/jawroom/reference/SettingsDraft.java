@@ -3,7 +3,7 @@ package org.jawroom.reference;
 import java.util.OptionalLong;
 import org.jawroom.shop.Settings;
 
-/** Settings to be changed: those that a verdict depends on. */
+/** A mutable draft of the settings that a verdict depends on. */
 public final class SettingsDraft {
   private final Settings given;
   public long clearance;

@@ -24,10 +24,10 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 
-/** Writes a shop as the tables it would be read from, all lengths exact in mm. */
+/** Writes a shop as the tables it would be read from, with all lengths exact in mm. */
 public final class ShopCsv {
 
-  /** One table being written: named cells, so that heading and rows cannot fall apart. */
+  /** One table with named cells, so that header and rows stay consistent. */
   private static final class Table {
     private final List<Map<String, String>> rows = new ArrayList<>();
 
@@ -50,7 +50,7 @@ public final class ShopCsv {
 
   private ShopCsv() {}
 
-  /** File name → text; tables without rows are left out. */
+  /** File name to text; tables without rows are omitted. */
   public static Map<String, String> files(Shop shop) {
     Map<String, Table> tables = new LinkedHashMap<>();
     for (String name :
@@ -80,7 +80,7 @@ public final class ShopCsv {
     return files;
   }
 
-  /** All files in one text, each under its name. */
+  /** All files in one text, each after its name. */
   public static String text(Shop shop) {
     return files(shop).entrySet().stream()
         .map(file -> "-- " + file.getKey() + "\n" + file.getValue())

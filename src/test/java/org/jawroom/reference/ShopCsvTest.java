@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** What is printed when the solvers disagree must read back as the very shop they disagree on. */
+/** A shop printed after a disagreement must read back as the same shop. */
 class ShopCsvTest {
   private static final String IMPOSSIBLE =
       ".*(mm\\)? is no (machine|guard|vise|shop|job)'s| off the table: | into each other: ).*";
@@ -38,7 +38,7 @@ class ShopCsvTest {
 
       String text = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
       if (!reading.faults().isEmpty()) {
-        // The solvers take sizes and slots that no machine has; the reader does not.
+        // The solvers accept sizes and slots that no machine has; the reader refuses them.
         assertEquals(
             List.of(),
             reading.faults().stream()

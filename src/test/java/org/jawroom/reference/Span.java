@@ -21,7 +21,7 @@ public record Span(long lo, long hi) {
     return Math.max(g.lo - hi, lo - g.hi);
   }
 
-  /** The nearest of its points. */
+  /** The point of this interval nearest to {@code target}. */
   long clamp(long target) {
     return Math.max(lo, Math.min(hi, target));
   }

@@ -8,19 +8,19 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * One turn and mount of a pairing as plain boxes, for whoever searches it in a way of his own.
+ * One turn and mount of a pairing as plain boxes, for independent search algorithms.
  *
  * @param places closed rectangles in which the bolts hold
- * @param pairs what must not meet, in both situations
+ * @param pairs the pairs that must stay clear, in both situations
  */
 public record SweptBoxes(Orientation turn, List<Rect> places, List<Pair> pairs) {
 
   /**
-   * A part and what a guard sweeps; the part's limits are in the vise frame.
+   * A part and a guard's sweep; the part's limits are in the vise frame.
    *
-   * @param loClosed its limits along u at the least opening, then at the greatest
+   * @param loClosed its u limits at the least opening, then at the greatest
    * @param gapZ the gap between the two along z
-   * @param need clearance and tolerances
+   * @param need required clearance plus both tolerances
    */
   public record Pair(
       long loClosed,

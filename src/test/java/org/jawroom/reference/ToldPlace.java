@@ -8,56 +8,57 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.ReferenceOutcome.Limiting;
 import org.jawroom.reference.ReferenceOutcome.Place;
 
-/** What each of the two solvers tells of a place and of what limits it, under the same names. */
+/** Puts the values that each solver reports of a placement and its limit under common names. */
 final class ToldPlace {
   private ToldPlace() {}
 
-  /** What the reference tells. */
-  static void put(Map<String, Object> told, Place place) {
-    told.put("turn", place.turn());
-    told.put("mount", place.mount());
-    told.put("x", place.x());
-    told.put("y", place.y());
-    told.put("slots", place.slots());
-    told.put("shortfall", place.reachShortfall());
-    told.put("play", place.play());
-    told.put("nose", place.noseNotBelow());
+  /** The values of the reference. */
+  static void put(Map<String, Object> values, Place place) {
+    values.put("turn", place.turn());
+    values.put("mount", place.mount());
+    values.put("x", place.x());
+    values.put("y", place.y());
+    values.put("slots", place.slots());
+    values.put("shortfall", place.reachShortfall());
+    values.put("play", place.play());
+    values.put("nose", place.noseNotBelow());
     if (place.limiting().isPresent()) {
       Limiting limiting = place.limiting().get();
-      told.put("margin", place.margin().getAsLong());
-      told.put("guard", limiting.guard());
-      told.put("part", limiting.part());
-      told.put("axis", limiting.axis());
-      told.put("situation", limiting.situation());
-      told.put("opening", limiting.opening());
-      told.put("required", limiting.required());
-      told.put("tolerance", limiting.tolerance());
+      values.put("margin", place.margin().getAsLong());
+      values.put("guard", limiting.guard());
+      values.put("part", limiting.part());
+      values.put("axis", limiting.axis());
+      values.put("situation", limiting.situation());
+      values.put("opening", limiting.opening());
+      values.put("required", limiting.required());
+      values.put("tolerance", limiting.tolerance());
     }
   }
 
   /**
-   * @param edge whether the model says which edge faces the guard; where both do equally, it does
-   *     not
+   * The values of the solver.
+   *
+   * @param edge whether the model determines the edge that faces the guard; on a tie it does not
    */
-  static void put(Map<String, Object> told, Recommendation place, boolean edge) {
-    told.put("turn", place.handleTo());
-    told.put("mount", place.mount());
-    told.put("x", place.x());
-    told.put("y", place.y());
-    told.put("slots", place.slots());
-    told.put("shortfall", place.reachShortfall());
-    told.put("play", place.play().map(p -> List.of(p.left(), p.right(), p.front(), p.rear())));
-    told.put("nose", place.noseNotBelow());
+  static void put(Map<String, Object> values, Recommendation place, boolean edge) {
+    values.put("turn", place.handleTo());
+    values.put("mount", place.mount());
+    values.put("x", place.x());
+    values.put("y", place.y());
+    values.put("slots", place.slots());
+    values.put("shortfall", place.reachShortfall());
+    values.put("play", place.play().map(p -> List.of(p.left(), p.right(), p.front(), p.rear())));
+    values.put("nose", place.noseNotBelow());
     if (place.limit().isPresent()) {
       Limit limit = place.limit().get();
-      told.put("margin", limit.margin());
-      told.put("guard", limit.guard().name());
-      told.put("part", limit.part().name());
-      told.put("axis", limit.axis());
-      told.put("situation", limit.situation());
-      told.put("opening", edge ? Optional.of(limit.opening()) : Optional.empty());
-      told.put("required", limit.required());
-      told.put("tolerance", limit.tolerance());
+      values.put("margin", limit.margin());
+      values.put("guard", limit.guard().name());
+      values.put("part", limit.part().name());
+      values.put("axis", limit.axis());
+      values.put("situation", limit.situation());
+      values.put("opening", edge ? Optional.of(limit.opening()) : Optional.empty());
+      values.put("required", limit.required());
+      values.put("tolerance", limit.tolerance());
     }
   }
 }

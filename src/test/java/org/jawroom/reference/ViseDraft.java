@@ -21,7 +21,7 @@ import org.jawroom.shop.Screw;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 
-/** A vise to be filled in. */
+/** A mutable draft of a vise. */
 public final class ViseDraft {
   public String name = "vise";
   public boolean simple = true;
@@ -59,7 +59,7 @@ public final class ViseDraft {
   public long tolerance;
   public final List<VisePart> parts = new ArrayList<>();
 
-  /** The vise as drafted, its own pair of bolts first unless {@link #boltSpacing} is none. */
+  /** Builds the vise, its own pair of bolts first unless {@link #boltSpacing} is none. */
   public Vise build() {
     List<Mount> all = new ArrayList<>();
     if (!boltSpacing.isNone()) {

@@ -1,14 +1,13 @@
 /**
- * A second solver, slow and plain, written from the clearance model alone and sharing no code with
- * the production one but the records that hold the inputs. It exists so that agreement means
- * something.
+ * A second, slow and simple solver, written from the clearance model alone. It shares no code with
+ * the production solver except the input records, so that agreement is meaningful.
  *
- * <p>Entry points: {@link org.jawroom.reference.ReferencePairing} (the answer), {@link
+ * <p>Entry points: {@link org.jawroom.reference.ReferencePairing} (solves a pairing), {@link
  * org.jawroom.reference.RandomShops} (seeded inputs), {@link org.jawroom.reference.ShopCsv} (inputs
- * as text), {@link org.jawroom.reference.ReferenceJob} (a job on a pairing), {@link
- * org.jawroom.reference.MovingTwin} (moves everything and looks), {@link
- * org.jawroom.reference.OverlayFreeSpace} (the same free space by polygon overlay).
+ * as text), {@link org.jawroom.reference.ReferenceJob} (solves a job on a pairing), {@link
+ * org.jawroom.reference.MovingTwin} (simulates all motion), {@link
+ * org.jawroom.reference.OverlayFreeSpace} (free space by polygon overlay).
  *
- * <p>Lengths are half-nanometres, as everywhere.
+ * <p>Lengths are half-nanometres.
  */
 package org.jawroom.reference;

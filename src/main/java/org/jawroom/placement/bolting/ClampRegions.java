@@ -15,12 +15,11 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * Where a vise can be held by strap clamps: base and clamps wholly over the table top, no slot
- * needed.
+ * Where strap clamps can hold a vise: base and clamps wholly over the table top, no slot required.
  */
 public final class ClampRegions {
 
-  /** What stands for the name of a mount. */
+  /** Takes the place of a mount's name. */
   public static final String NAME = "clamps";
 
   private ClampRegions() {}

@@ -9,11 +9,13 @@ import org.jawroom.shop.Base;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Vise;
 
-/** Rectangles that a vise covers in the table's plane, standing at the origin. */
+/** Rectangles that a vise covers in the table plane while standing at the origin. */
 public final class Footprint {
   private Footprint() {}
 
-  /** The base of a simple vise; empty for a vise of shape parts or where a blank leaves it open. */
+  /**
+   * The base of a simple vise; empty for a vise of shape parts or if a column it needs is blank.
+   */
   static Optional<Rectangle> base(Vise vise, Orientation turn) {
     Optional<Interval> length = baseAlongU(vise);
     if (length.isEmpty() || !vise.base().width().isKnown()) {
@@ -43,7 +45,7 @@ public final class Footprint {
     return new Rectangle(turn.x(u, v), turn.y(u, v));
   }
 
-  /** The work area of a job: its part between the jaws. */
+  /** The work area of a job: its workpiece between the jaws. */
   public static Rectangle part(Vise vise, Job job, Orientation turn) {
     Interval u = JobPart.across(vise, job);
     Interval v = JobPart.along(job);

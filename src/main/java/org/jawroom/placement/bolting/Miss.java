@@ -3,35 +3,34 @@ package org.jawroom.placement.bolting;
 import org.jawroom.geometry.Orientation;
 
 /**
- * Why a mount does not hold in a turn, and by how much it misses.
+ * Why a mount does not hold in a turn, and by how much.
  *
  * @param mount its name
  * @param cause what fails
- * @param bolt where the failing bolt stands among its mount's after turning: {@code left}, {@code
- *     right}, {@code front}, {@code rear}, or {@code only}; empty where no one bolt fails
- * @param shortBy how much is missing at that bolt, half-nanometres; 0 where it cannot be told in
- *     lengths
+ * @param bolt position of the failing bolt within its mount after turning: {@code left}, {@code
+ *     right}, {@code front}, {@code rear} or {@code only}; empty if no single bolt fails
+ * @param shortBy the length missing at that bolt, half-nanometres; 0 if the cause has no length
  */
 public record Miss(Orientation turn, String mount, Cause cause, String bolt, long shortBy) {
 
-  /** What can fail, the nearest to holding first. */
+  /** The causes, ordered from the nearest to holding to the farthest. */
   public enum Cause {
     /**
-     * The bolts of the mount reach no set of slots: the last one lacks {@code shortBy} of play
-     * across.
+     * The bolts of the mount reach no combination of slots: the worst bolt lacks {@code shortBy} of
+     * play across the slots.
      */
     ACROSS_SLOTS,
-    /** They are farther apart along the slots than the slots are long. */
+    /** The bolts are farther apart along the slots than the slots are long. */
     ALONG_SLOTS,
     /** A hole is smaller than the bolt that goes with the slot. */
     HOLE_TOO_SMALL,
-    /** Wherever they hold, the base hangs over an edge by more than is allowed. */
+    /** Wherever the mount holds, the base overhangs an edge by more than allowed. */
     OVERHANG,
-    /** No bolt goes with so narrow a slot, or the table has none. */
+    /** The slot is too narrow for any bolt, or the table has no slots. */
     NO_SLOT,
     /** The vise's or the machine's turns do not allow it. */
     TURN_NOT_ALLOWED,
-    /** The vise has no mount at all. */
+    /** The vise has no mount. */
     NO_BOLTS
   }
 }

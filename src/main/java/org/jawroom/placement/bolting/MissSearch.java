@@ -17,8 +17,8 @@ import org.jawroom.shop.Vise;
 import org.jawroom.standards.TNut;
 
 /**
- * Why each turn and mount of a pairing without blanks that holds nowhere does not, and how near it
- * comes.
+ * Finds, for a pairing without blanks, why each turn and mount that holds nowhere fails, and by how
+ * much.
  */
 public final class MissSearch {
   private final Settings settings;
@@ -34,7 +34,10 @@ public final class MissSearch {
     this.thread = width.isKnown() ? TNut.boltFor(width.length()) : OptionalLong.empty();
   }
 
-  /** The nearest to holding first; nothing of mounts that need a blank column. */
+  /**
+   * The misses, sorted by cause and then by shortfall; mounts that need a blank column are left
+   * out.
+   */
   public List<Miss> misses() {
     List<Miss> misses = new ArrayList<>();
     for (Orientation turn : Orientation.values()) {
@@ -101,7 +104,7 @@ public final class MissSearch {
     return slots.width().isBlank() || !slots.placesKnown() || mount.hasBlank();
   }
 
-  /** Where a bolt stands among its mount's, along the axis on which they are farthest apart. */
+  /** The position of a bolt within its mount, along the axis of greatest extent. */
   private static String where(Mount mount, Orientation turn, int index) {
     if (mount.bolts().size() == 1) {
       return "only";

@@ -11,21 +11,21 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
-/** How far the base of a simple vise hangs over the edges of the table top, ledges not counted. */
+/** Overhang of a simple vise's base over the edges of the table top, ledges not counted. */
 public final class Overhang {
   private static final Rectangle EVERYWHERE = new Rectangle(Interval.ALL, Interval.ALL);
 
   private Overhang() {}
 
-  /** The most over any edge, 0 if over none; empty where there is no {@code base} to speak of. */
+  /** The largest overhang over any edge, 0 if none; empty without a {@code base}. */
   public static OptionalLong at(Machine machine, Optional<Rectangle> base, Place place) {
     return base.map(held -> OptionalLong.of(machine.top().shortfall(held, place.x(), place.y())))
         .orElse(OptionalLong.empty());
   }
 
   /**
-   * The places at which the base hangs over no edge by more than is allowed; empty if there are
-   * none.
+   * The positions at which the base overhangs no edge by more than the setting allows; empty if
+   * there are none.
    */
   public static Optional<Rectangle> allowed(
       Settings settings, Machine machine, Vise vise, Orientation turn) {
@@ -37,7 +37,7 @@ public final class Overhang {
   }
 
   /**
-   * The places at which {@code base} hangs over no edge by more than {@code over}; empty if none.
+   * The positions at which {@code base} overhangs no edge by more than {@code over}; empty if none.
    */
   static Optional<Rectangle> within(Machine machine, long over, Rectangle base) {
     Rectangle top = top(machine, over);

@@ -15,7 +15,7 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.standards.TNut;
 
-/** What the pairings of one machine under one setup have in common, worked out once. */
+/** The data shared by all pairings of one machine under one setup, computed once. */
 public final class PreparedMachine {
   private final Settings settings;
   private final Machine machine;
@@ -47,10 +47,13 @@ public final class PreparedMachine {
     return new PreparedMachine(settings, machine, setup);
   }
 
-  /** What the guards sweep, as listed and as sorted; {@code blanks} they need. */
+  /**
+   * The swept guards, as listed and in the layout for evaluation; {@code blanks} are the blank
+   * columns they need.
+   */
   public record Guards(MachineGuards all, SweptGuards sorted, Blanks blanks) {}
 
-  /** Those that a vise with its bed so high, riser and all, meets. */
+  /** The guards for a vise with its bed at that height, riser included. */
   public Guards guards(long bedHeight) {
     return anyBed == null ? guardsOver(bedHeight) : anyBed;
   }
@@ -73,27 +76,27 @@ public final class PreparedMachine {
     return setup;
   }
 
-  /** The bolt that goes with the slots; empty where their width is blank or too small for any. */
+  /** The bolt that goes with the slots; empty if their width is blank or too small for any bolt. */
   OptionalLong thread() {
     return thread;
   }
 
-  /** The same as a list. */
+  /** {@link #thread} as a list. */
   public List<Long> threads() {
     return thread.isPresent() ? List.of(thread.getAsLong()) : List.of();
   }
 
-  /** Whether a handle may point so. */
+  /** Whether the handle may point that way. */
   boolean allows(Orientation turn) {
     return turns.contains(turn);
   }
 
-  /** Of the spindle over the table. */
+  /** The reach of the spindle over the table, a closed rectangle. */
   public Rectangle reach() {
     return reach;
   }
 
-  /** The slots; not to be asked where a blank pitch leaves their places open. */
+  /** The slots; null if a blank pitch leaves their positions unknown. */
   public Slotted slotted() {
     return slotted;
   }

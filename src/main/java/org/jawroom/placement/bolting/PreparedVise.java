@@ -17,7 +17,7 @@ import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
 
-/** What the pairings of one vise on one height of riser have in common, worked out once. */
+/** The data shared by all pairings of one vise on one riser height, computed once. */
 public final class PreparedVise {
   private final Vise vise;
   private final long riser;
@@ -70,7 +70,7 @@ public final class PreparedVise {
     return vise;
   }
 
-  /** Bed height over the table. */
+  /** Height of the bed above the table, riser included. */
   public long bedHeight() {
     return vise.base().bedHeight() + riser;
   }
@@ -80,15 +80,16 @@ public final class PreparedVise {
     return blanks;
   }
 
-  /** Its parts over the full range of openings, without bolts. */
+  /** Its parts over the full opening range, without bolts. */
   public SweptParts body() {
     return body;
   }
 
   /**
-   * The same with the bolts of a mount that has no blank.
+   * {@link #body} plus the bolts of a mount without blanks.
    *
-   * @param thread one of those it was prepared for
+   * @param thread one of the diameters it was prepared for
+   * @throws IllegalArgumentException for any other diameter
    */
   SweptParts bolted(int mountIndex, long thread) {
     for (int i = 0; i < threads.size(); i++) {
@@ -99,17 +100,17 @@ public final class PreparedVise {
     throw new IllegalArgumentException("not prepared for bolts of " + thread);
   }
 
-  /** Whether a blank leaves the places or the size of a mount's holes open. */
+  /** Whether the position or the size of one of the mount's holes is blank. */
   boolean hasBlank(int mountIndex) {
     return blankMounts[mountIndex];
   }
 
-  /** The least width of any hole of a mount that is known; {@link Length#ENDLESS} if none is. */
+  /** The least known width of any hole of a mount; {@link Length#ENDLESS} if none is known. */
   long narrowestHole(int mountIndex) {
     return narrowestHoles[mountIndex];
   }
 
-  /** Whether it may be turned so. */
+  /** Whether the vise allows that turn. */
   boolean allows(Orientation turn) {
     return turns.contains(turn);
   }

@@ -16,13 +16,13 @@ import org.jawroom.placement.space.Strips;
 import org.jawroom.shop.Mount;
 
 /**
- * One turn and one mount: where on the table that holds, and what could be hit there.
+ * One turn and one mount: the positions at which it holds, and the parts and guards there.
  *
- * @param mountIndex the mount's place in input order
- * @param mount empty where strap clamps take its place
- * @param thread the bolts' diameter; empty where a blank leaves the bolts out, and with clamps
- * @param places of the vise frame's origin
- * @param swept the parts of the vise and its bolts, over the full range of openings
+ * @param mountIndex index of the mount in input order
+ * @param mount empty for strap clamps
+ * @param thread the bolts' diameter; empty if a blank leaves the bolts out, and for clamps
+ * @param places positions of the vise frame's origin at which it holds
+ * @param swept the parts of the vise and its bolts, over the full opening range
  */
 public record Region(
     Orientation turn,
@@ -33,7 +33,7 @@ public record Region(
     SweptParts swept,
     SweptGuards guards) {
 
-  /** The same with other parts. */
+  /** A copy with other parts. */
   public Region with(SweptParts parts) {
     return new Region(turn, mountIndex, mount, thread, places, parts, guards);
   }
@@ -42,12 +42,12 @@ public record Region(
     return swept.parts();
   }
 
-  /** Every pair of a part and a guard, in the order in which equal margins are told apart. */
+  /** Every pair of a part and a guard, in order of precedence among equal margins. */
   public List<Pair> pairs() {
     return Pair.all(guards.handRoom(), swept.parts(), guards.all());
   }
 
-  /** The free space over a range of openings. */
+  /** The free space over an opening range. */
   public FreeSpace space(Interval openings) {
     return FreeSpace.of(places, Obstacles.of(swept.over(openings), guards, turn));
   }
@@ -57,7 +57,7 @@ public record Region(
     return FreeSpace.belowZero(places, Obstacles.of(swept.over(openings), guards, turn));
   }
 
-  /** The margin over a range of openings, pair by pair. */
+  /** The margin over an opening range, with its pairs kept separate. */
   public MarginField field(Interval openings) {
     return MarginField.of(pairs(), turn, openings);
   }

@@ -18,12 +18,12 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Slots;
 
 /**
- * Every turn and mount in which a vise can be bolted to a table at all, turns in order of
+ * Enumerates every turn and mount in which a vise can be bolted to a table, turns in order of
  * preference, then mounts in input order.
  *
- * <p>A mount that needs a blank column gives the vise all the places that leave some of its base
- * over the table (base unknown: anywhere within 10 m) and has no bolts, which is never worse than
- * the truth; what is known of its holes and of the slots still refuses it.
+ * <p>A mount that needs a blank column is relaxed: the vise may stand anywhere with some of its
+ * base over the table (base unknown: anywhere within 10 m) and has no bolts. This is never worse
+ * than the truth. Known holes and slots can still refuse such a mount.
  */
 public final class Regions {
   private static final long ANYWHERE = 10_000 * Length.MM;
@@ -80,7 +80,7 @@ public final class Regions {
     }
   }
 
-  /** Whether no column that the mount needs is blank; notes those that are. */
+  /** Whether no column that the mount needs is blank; records those that are. */
   private boolean complete(int index, Blanks blanks) {
     Slots slots = machine.machine().slots();
     if (!vise.hasBlank(index) && slots.width().isKnown() && !slots.pitch().isBlank()) {
@@ -95,8 +95,8 @@ public final class Regions {
   }
 
   /**
-   * Whether what is known rules the mount out: no slot, a slot too narrow, a hole too small. A hole
-   * exactly as wide as the bolt admits it.
+   * Whether the known columns rule the mount out: no slot, a slot too narrow, or a hole too small.
+   * A hole exactly as wide as the bolt admits it.
    */
   private boolean refused(int index) {
     Slots slots = machine.machine().slots();
@@ -109,7 +109,7 @@ public final class Regions {
     return vise.narrowestHole(index) < thread.getAsLong();
   }
 
-  /** Where some of the base is over the table top, touching its edge included. */
+  /** The positions with some of the base over the table top; touching its edge counts. */
   private Rectangle anywhere(Orientation turn) {
     Rectangle top = machine.machine().top();
     return vise.base(turn)

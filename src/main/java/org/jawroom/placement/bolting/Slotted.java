@@ -18,12 +18,12 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Slots;
 
 /**
- * Where the bolts of a mount line up with the slots of a table, told along the slots and across
- * them, so that slots along y are no special case.
+ * The positions at which the bolts of a mount line up with the slots of a table, computed along and
+ * across the slots so that slots along y need no special case.
  *
  * <p>A bolt may stand off its hole's centre by (hole − d)/2 either way. The mount holds where every
- * bolt has a slot that near across, and the ends of the slots that near along; both limits count as
- * holding.
+ * bolt is that near to the centre line of some slot across, and that near to the reach of the slots
+ * along. Both limits are closed.
  */
 public final class Slotted {
   private final Axis along;
@@ -36,7 +36,7 @@ public final class Slotted {
     this.reach = reach;
   }
 
-  /** The slots of a machine whose pitch is known if it is needed. */
+  /** The slots of a machine, whose pitch must be known if it is needed. */
   public static Slotted of(Machine machine) {
     Slots slots = machine.slots();
     boolean alongX = slots.direction() == Axis.X;
@@ -61,7 +61,7 @@ public final class Slotted {
         long fromFirst = j == 0 ? 0 : j * slots.pitch().length();
         centres[j] = slots.first().getAsLong() + fromFirst - tableAcross / 2;
       } else {
-        // Symmetric about the middle; a pitch is whole nanometres, so half of it is exact.
+        // Symmetric about the middle. A pitch is whole nanometres, so half of it is exact.
         centres[j] =
             slots.count() == 1 ? 0 : (2L * j - (slots.count() - 1)) * (slots.pitch().length() / 2);
       }
@@ -100,7 +100,7 @@ public final class Slotted {
         : Optional.of(Strips.of(along, lo, hi, across));
   }
 
-  /** For each bolt its slot, 1 the first, of two within reach the nearer, then the lower number. */
+  /** The slot of each bolt, 1 the first: the nearest centre line, ties to the lower number. */
   public List<Integer> slots(Mount mount, Orientation turn, long thread, Place place) {
     long across = along == Axis.X ? place.y() : place.x();
     List<Integer> slots = new ArrayList<>();
@@ -123,8 +123,8 @@ public final class Slotted {
   }
 
   /**
-   * Where each bolt stands in its slot: under its hole's centre, or as near as the slot's ends let
-   * it.
+   * The position of each bolt in its slot: under its hole's centre, clamped to the reach of the
+   * slot.
    */
   public List<Place> bolts(Mount mount, Orientation turn, long thread, Place place) {
     List<Integer> slots = slots(mount, turn, thread, place);
@@ -140,7 +140,7 @@ public final class Slotted {
     return bolts;
   }
 
-  /** The places at which every bolt stands in the slot listed for it (1 the first). */
+  /** The positions at which every bolt stands in the slot listed for it (1 the first). */
   public Optional<Rectangle> placesIn(
       List<Integer> slots, Mount mount, Orientation turn, long thread) {
     Interval alongPlaces = alongPlaces(mount, turn, thread);
@@ -149,8 +149,8 @@ public final class Slotted {
   }
 
   /**
-   * Every set of slots, one for each bolt in the mount's order, in which the bolts can stand
-   * together.
+   * Every combination of slots, one per bolt in the mount's order, that the bolts can occupy at the
+   * same time.
    */
   public List<List<Integer>> slotSets(Mount mount, Orientation turn, long thread) {
     List<List<Integer>> sets = List.of(List.of());
@@ -170,7 +170,9 @@ public final class Slotted {
     return sets;
   }
 
-  /** The places across the slots at which the first bolts of a mount stand in the slots listed. */
+  /**
+   * The positions across the slots at which the first bolts of a mount stand in the slots listed.
+   */
   private Optional<Interval> acrossIn(
       List<Integer> slots, Mount mount, Orientation turn, long thread) {
     long lo = -Length.ENDLESS;
@@ -185,15 +187,15 @@ public final class Slotted {
   }
 
   /**
-   * How near a mount that holds nowhere comes to holding.
+   * How far a mount that holds nowhere is from holding.
    *
-   * @param along whether it is the ends of the slots that are missed, rather than the slots
-   * @param bolt the index of the bolt that does not reach
-   * @param by how much more play it would need
+   * @param along whether the reach of the slots is missed rather than their centre lines
+   * @param bolt index of the bolt that fails
+   * @param by the additional play it needs, half-nanometres
    */
   record Shortage(boolean along, int bolt, long by) {}
 
-  /** The least shortage over all choices of slots; empty if the bolts do line up. */
+  /** The least shortage over all combinations of slots; empty if the bolts line up. */
   Optional<Shortage> shortage(Mount mount, Orientation turn, long thread) {
     List<Interval> ends = new ArrayList<>();
     for (Bolt bolt : mount.bolts()) {
@@ -204,9 +206,8 @@ public final class Slotted {
     if (along.by() > 0) {
       return Optional.of(along);
     }
-    // Which slot each bolt takes does not depend on the others once the place is given; the best
-    // place has
-    // some bolt at the end of its play in some slot, so trying those places finds the least
+    // At a given position each bolt chooses its slot independently. At an optimal position some
+    // bolt is at the end of its play in some slot, so trying those positions finds the least
     // shortage.
     Shortage least = null;
     for (Bolt first : mount.bolts()) {

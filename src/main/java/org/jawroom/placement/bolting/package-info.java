@@ -1,9 +1,9 @@
 /**
  * Where a vise can be bolted or clamped: slots, mounts and overhang, per orientation.
  *
- * <p><b>Out:</b> regions, each of one orientation and one mount ({@link
- * org.jawroom.placement.bolting.Region}); what depends on a machine or a vise alone is computed
+ * <p><b>Result:</b> regions, each of one orientation and one mount ({@link
+ * org.jawroom.placement.bolting.Region}). Whatever depends on a machine or a vise alone is computed
  * once ({@link org.jawroom.placement.bolting.PreparedMachine}, {@link
- * org.jawroom.placement.bolting.PreparedVise}). Limits of holes and slot ends count as holding.
+ * org.jawroom.placement.bolting.PreparedVise}). The limits of holes and of slot ends are closed.
  */
 package org.jawroom.placement.bolting;

@@ -17,8 +17,8 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * What a job asks for wherever the vise stands. A check that needs a blank is left out, and the
- * column noted.
+ * The requirements of a job that do not depend on the position of the vise. A check that needs a
+ * blank column is skipped and the column recorded.
  */
 final class JobChecks {
   private final Settings settings;
@@ -51,7 +51,7 @@ final class JobChecks {
     return checks;
   }
 
-  /** All that fail, in the order of reasons. */
+  /** All checks that fail, in the order of reasons. */
   List<Shortfall> shortfalls() {
     return shortfalls;
   }
@@ -60,7 +60,7 @@ final class JobChecks {
     return blanks;
   }
 
-  /** See {@link JobOutcome}; empty where a blank leaves it open. */
+  /** See {@link JobOutcome}; empty if a column it needs is blank. */
   OptionalLong toolRoom() {
     return toolRoom;
   }

@@ -4,10 +4,10 @@ import java.util.List;
 import org.jawroom.clearance.Limit;
 
 /**
- * A job on a machine with a vise, and a closer look at its place.
+ * The outcome of a job with the details of its placement.
  *
- * @param pairs every part–guard pair there, over the openings of the job, from tightest to loosest;
- *     empty without a place
+ * @param pairs every part–guard pair there, over the openings of the job, in ascending order of
+ *     margin; empty without a placement
  */
 public record JobExplanation(JobOutcome outcome, List<Limit> pairs) {
   public JobExplanation {

@@ -13,24 +13,24 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
 /**
- * All that is found out about one job on one machine with one vise; every report reads this.
+ * The complete result for one job on one machine with one vise; every report reads this.
  *
- * @param place where the vise stands, the openings those the job needs: for {@code held} the place
- *     in the order of preference, its work area the part; else the one that comes nearest. Empty
- *     for {@code unknown}, where a blank leaves it open, and where there is no place to look for:
+ * @param place the placement over the openings that the job needs: for {@code held} the first in
+ *     the order of preference, with the workpiece as work area; otherwise the one that comes
+ *     nearest. Empty for {@code unknown}, if a blank leaves it open, and if no search takes place:
  *     {@link JobReason#MACHINE} to {@link JobReason#TURN}
- * @param shortfalls for {@code not held}: everything that fails, in the order of reasons; whether
- *     something is hit and whether the spindle reaches is asked only where there is a place to look
- *     for
- * @param partHeights the underside and the top of the part above the table
- * @param toolRoom with the nose at its highest, from the tip of the longest tool down to the part's
- *     top, no clearance and no tolerance taken off; negative if it runs into the part. Empty for
- *     {@code unknown} or where a blank leaves it open
- * @param loadRoom kg the table still carries with vise and part on, negative if too heavy; likewise
- * @param shortestStickOut the least that a tool must stick out of the nose to reach the part's top
- *     while the nose keeps as high as {@code place} says it must; empty where it says nothing of
- *     the nose
- * @param missing for {@code unknown}: the blank columns, once each, in the order of the tables
+ * @param shortfalls for {@code not held}: everything that fails, in the order of reasons. Collision
+ *     and reach are checked only if a placement is searched for
+ * @param partHeights the underside and the top of the workpiece above the table
+ * @param toolRoom distance from the tip of the longest tool, with the nose at its highest, down to
+ *     the top of the workpiece, no clearance or tolerance taken off; negative if the tool runs into
+ *     it. Empty for {@code unknown} or if a column it needs is blank
+ * @param loadRoom load capacity left with vise and workpiece on the table, kg; negative if too
+ *     heavy; empty likewise
+ * @param shortestStickOut the least stick-out of a tool that reaches the top of the workpiece with
+ *     the nose at the least height that {@code place} allows; empty if {@code place} has no such
+ *     height
+ * @param missing for {@code unknown}: the blank columns without duplicates, in table order
  */
 public record JobOutcome(
     Job job,
@@ -53,12 +53,15 @@ public record JobOutcome(
     return verdict == JobVerdict.HELD;
   }
 
-  /** What limits the place; empty without a place, and where nothing listed can be hit. */
+  /**
+   * The witness of the margin at the placement; empty without one, and if nothing listed can be
+   * hit.
+   */
   public Optional<Limit> limit() {
     return place.flatMap(Recommendation::limit);
   }
 
-  /** The margin at the place; empty likewise. */
+  /** The margin at the placement; empty likewise. */
   public OptionalLong margin() {
     return limit().stream().mapToLong(Limit::margin).findFirst();
   }

@@ -31,17 +31,17 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
 /**
- * Jobs on one machine with one vise.
+ * Decides jobs on one machine with one vise.
  *
- * <p>A job asks for less than the bare pairing, since the jaws work only from part_width to
- * part_width + {@code jaw_play} (or the vise's most), and for more, since its part is one more
- * thing that can hit. It is <i>held</i> if some place has margin ≥ 0 over those openings, the
- * part's rectangle lies within the spindle's reach there (touching its edge counts), and jaws,
- * tools and load allow it; see {@link JobReason}. Of several places the order of preference is that
- * of pairings, the part's rectangle being the work area whose centre is brought near mid-travel.
+ * <p>Compared with the plain pairing a job uses fewer openings, from part_width to part_width +
+ * {@code jaw_play} (at most the vise's greatest), and one more part that can hit, the workpiece. It
+ * is <i>held</i> if some position has margin ≥ 0 over those openings, the workpiece lies within the
+ * spindle's reach there (touching its edge counts), and jaws, tools and load allow it; see {@link
+ * JobReason}. Among several positions the order of preference is that of pairings, with the
+ * workpiece as work area.
  *
- * <p>Blanks are treated as for pairings: what needs one is left out, which is never worse than the
- * truth; what fails even so fails for certain, else the job is unknown.
+ * <p>Blanks are relaxed as for pairings: whatever needs one is left out, which is never worse than
+ * the truth. A job that fails even so is not held; otherwise it is unknown.
  */
 public final class JobPairing {
   private final Settings settings;
@@ -63,12 +63,12 @@ public final class JobPairing {
     return new JobPairing(prepared, PreparedVise.of(vise, 0, prepared.threads()));
   }
 
-  /** Everything there is to say of {@code job} held by {@code vise} on {@code machine}; pure. */
+  /** The outcome of {@code job} held by {@code vise} on {@code machine}; pure. */
   public static JobOutcome solve(Settings settings, Machine machine, Vise vise, Job job) {
     return JobPairing.of(settings, machine, vise).solve(job);
   }
 
-  /** The same for several jobs, in their order; what they have in common is worked out once. */
+  /** The outcomes of several jobs in the given order; shared data is computed once. */
   public static List<JobOutcome> solve(
       Settings settings, Machine machine, Vise vise, List<Job> jobs) {
     JobPairing pairing = JobPairing.of(settings, machine, vise);
@@ -91,9 +91,7 @@ public final class JobPairing {
     return jobsFirst(ofPairings, shop.jobs().size());
   }
 
-  /**
-   * Turns the outcomes of {@code jobs} jobs on each pairing into those on all pairings of each job.
-   */
+  /** Transposes outcomes grouped by pairing, {@code jobs} in each, into outcomes grouped by job. */
   public static List<JobOutcome> jobsFirst(List<List<JobOutcome>> ofPairings, int jobs) {
     List<JobOutcome> outcomes = new ArrayList<>(jobs * ofPairings.size());
     for (int job = 0; job < jobs; job++) {
@@ -104,7 +102,7 @@ public final class JobPairing {
     return outcomes;
   }
 
-  /** The same as {@link #solve} with every pair at the place. */
+  /** {@link #solve} plus every pair at the placement. */
   public static JobExplanation explain(Settings settings, Machine machine, Vise vise, Job job) {
     JobPairing pairing = JobPairing.of(settings, machine, vise);
     JobOutcome outcome = pairing.solve(job);
@@ -141,7 +139,7 @@ public final class JobPairing {
     missing.addAll(model.blanks());
     missing.addAll(checks.blanks());
     if (shortfalls.isEmpty() && !missing.isEmpty()) {
-      // Nothing fails for certain; any number would be a guess.
+      // Nothing fails for certain, and any number would be a guess.
       return new JobOutcome(
           job,
           machine,
@@ -176,7 +174,7 @@ public final class JobPairing {
         : OptionalLong.empty();
   }
 
-  /** The place in the order of preference; adds what is wrong with it. */
+  /** The preferred placement; adds its failure, if any, to {@code shortfalls}. */
   private Recommendation recommended(
       BestPlace places, Interval openings, List<Shortfall> shortfalls) {
     long best = places.bestMargin();
@@ -190,7 +188,7 @@ public final class JobPairing {
     return place;
   }
 
-  /** From where the jaws grip the part to where they let it in. */
+  /** The closed range from the opening that grips the workpiece to the one that lets it in. */
   private Interval openings(Job job) {
     return Interval.of(
         job.width(), Math.min(job.width() + settings.jawPlay(), vise.opening().hi()));
@@ -216,14 +214,14 @@ public final class JobPairing {
     return swept.with(JobPart.of(vise, job)).over(openings(job));
   }
 
-  /** Those in which the jaws run as the job asks. */
+  /** The regions whose turn sets the jaws as the job requires. */
   private List<Region> regions(Job job) {
     return model.regions().stream()
         .filter(region -> job.jawsAlong().isEmpty() || jaws(region) == job.jawsAlong().get())
         .toList();
   }
 
-  /** The faces stand across the way they open. */
+  /** The jaw faces stand across the axis of opening. */
   private static Axis jaws(Region region) {
     return region.turn().uAxis() == Axis.X ? Axis.Y : Axis.X;
   }

@@ -1,39 +1,39 @@
 package org.jawroom.placement.job;
 
-/** Why a job is not held, in the order in which reasons are told. */
+/** Why a job is not held, in the order in which reports list reasons. */
 public enum JobReason {
-  /** The job's {@code machines} do not name this one. */
+  /** The job's {@code machines} do not include this one. */
   MACHINE("machine"),
-  /** part_width is more than opening_max; short by the difference. */
+  /** part_width exceeds opening_max; short by the difference. */
   TOO_WIDE("too wide"),
-  /** part_width is less than opening_min; short by the difference. */
+  /** part_width is below opening_min; short by the difference. */
   TOO_NARROW("too narrow"),
-  /** The grip is deeper than the jaws, plates and all, are high; short by the difference. */
+  /** The grip is deeper than jaws and plates are high; short by the difference. */
   GRIP("grip"),
-  /**
-   * No bolts line up in any turn that vise and machine allow, as for a pairing that is {@code no
-   * mount}.
-   */
+  /** No bolts line up in any turn that vise and machine allow, as in a {@code no mount} pairing. */
   MOUNT("mount"),
-  /** Bolts line up, but in no turn that has the jaws along the axis that the job asks for. */
+  /** Bolts line up, but in no turn that sets the jaws along the axis that the job requires. */
   TURN("turn"),
-  /** Something is hit at every place; short by as much as the best margin is below 0. */
+  /**
+   * Something is hit at every position; short by the amount by which the best margin is below 0.
+   */
   HIT("hit"),
   /**
-   * No place with margin ≥ 0 has the whole part within the spindle's reach; short by the least that
-   * it sticks out at any of them.
+   * No position with margin ≥ 0 has the whole workpiece within the spindle's reach; short by the
+   * least amount by which it protrudes at any of them.
    */
   REACH("reach"),
   /**
-   * With the nose at nose_max the longest tool does not clear the part's top by the required
-   * clearance; short by what is missing of that.
+   * With the nose at nose_max the longest tool does not clear the top of the workpiece by the
+   * required clearance; short by the missing part of it.
    */
   LONG_TOOL("long tool"),
   /**
-   * With the nose at nose_min the shortest tool ends above the part's top; short by the difference.
+   * With the nose at nose_min the shortest tool ends above the top of the workpiece; short by the
+   * difference.
    */
   SHORT_TOOL("short tool"),
-  /** Vise and part together are more than max_load; short by the difference in kg. */
+  /** Vise and workpiece together exceed max_load; short by the difference in kg. */
   LOAD("load");
 
   private final String code;
@@ -42,12 +42,15 @@ public enum JobReason {
     this.code = code;
   }
 
-  /** The code that {@code jobs.csv} bears. */
+  /** The code written to {@code jobs.csv}. */
   public String code() {
     return code;
   }
 
-  /** Whether there is no place to look for where this fails: no opening, no turn, or no leave. */
+  /**
+   * Whether this reason makes a search for a placement pointless: no opening, no turn or no
+   * permission.
+   */
   boolean barsPlaces() {
     return compareTo(TURN) <= 0;
   }

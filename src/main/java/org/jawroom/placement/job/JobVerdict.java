@@ -1,12 +1,12 @@
 package org.jawroom.placement.job;
 
-/** What is said of a job on a machine with a vise. */
+/** The verdict on a job on a machine with a vise. */
 public enum JobVerdict {
-  /** Some place has margin ≥ 0 and everything else that a job asks for. */
+  /** Some position has margin ≥ 0, and every other requirement of the job is met. */
   HELD("held"),
   /** Something fails for certain. */
   NOT_HELD("not held"),
-  /** Nothing fails for certain, but something that decides it is blank. */
+  /** Nothing fails for certain, but a column that decides it is blank. */
   UNKNOWN("unknown");
 
   private final String code;
@@ -15,7 +15,7 @@ public enum JobVerdict {
     this.code = code;
   }
 
-  /** The code that {@code jobs.csv} bears. */
+  /** The code written to {@code jobs.csv}. */
   public String code() {
     return code;
   }

@@ -5,11 +5,11 @@ import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
- * One thing that fails.
+ * One requirement of a job that fails.
  *
- * @param by how much is missing, half-nanometres; empty where the reason has no amount, where a
- *     blank leaves it open, and for a load
- * @param kilograms how much too heavy; for a load only
+ * @param by the missing length, half-nanometres; empty if the reason has no amount, if a blank
+ *     leaves it open, and for a load
+ * @param kilograms the excess mass; for a load only
  */
 public record Shortfall(JobReason reason, OptionalLong by, Optional<BigDecimal> kilograms) {
 

@@ -4,21 +4,21 @@ import java.math.BigInteger;
 import java.util.OptionalLong;
 import org.jawroom.clearance.OpeningBounds.Bound;
 
-/** Where two bounds on the opening are one: the p at which (c₁ − p)/Δ₁ = (c₂ − p)/Δ₂. */
+/** The intersection of two bounds on the opening: the p at which (c₁ − p)/Δ₁ = (c₂ − p)/Δ₂. */
 final class Meeting {
   /**
-   * Factors that have no more binary digits than this together make a product below 2⁶², and two
-   * such products a difference that a long holds.
+   * If two factors have at most this many binary digits together, their product is below 2⁶², and
+   * the difference of two such products fits a long.
    */
   private static final int DIGITS = Long.SIZE - 2;
 
   private Meeting() {}
 
   /**
-   * The greatest whole p not beyond it, exact.
+   * ⌊p⌋ of the intersection, exact.
    *
-   * @param one whose slope is not that of {@code other}
-   * @return empty if it is so far off that no long holds it
+   * @param one a bound whose slope differs from that of {@code other}
+   * @return empty if the value does not fit a long
    */
   static OptionalLong floor(Bound one, Bound other) {
     long apart = other.delta() - one.delta();
@@ -46,7 +46,7 @@ final class Meeting {
 
   private static BigInteger floor(BigInteger dividend, long divisor) {
     BigInteger[] parts = dividend.divideAndRemainder(BigInteger.valueOf(divisor));
-    // Rounded toward 0, so too high by 1 where the remainder has the other sign.
+    // The quotient is rounded toward 0, so it is 1 too high where the remainder has the other sign.
     boolean isUp = parts[1].signum() * Long.signum(divisor) < 0;
     return isUp ? parts[0].subtract(BigInteger.ONE) : parts[0];
   }

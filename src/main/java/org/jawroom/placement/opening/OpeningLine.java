@@ -10,17 +10,18 @@ import org.jawroom.geometry.Fraction;
 import org.jawroom.geometry.Interval;
 
 /**
- * The opening ranges possible along one line: the vise moves along its own u by p, everything
- * across is fixed. Walls ask something of p and σ each; a box asks one of two things.
+ * The opening ranges that are feasible along one line: the vise moves along its own u by p,
+ * everything across is fixed. Each wall is one constraint on p and σ; each box is a disjunction of
+ * two.
  *
- * <p>For a fixed p each is a lower or an upper bound on σ, or a plain yes or no; so the widest
- * range that starts at a given σ is read off at once, and the start is 0 or one of the lower
- * bounds. As p varies, for each choice of sides the possible (p, start, end) form a convex
- * polytope, so between its vertices width and start are linear in p: the widest range, and the one
- * of these with the least start, stands at a vertex, where p is at an end or at a plain bound, or
- * two lower bounds (or a lower one and 0) meet, or two upper ones (or an upper one and 1) do.
- * Places are whole half-nanometres, so the whole p to either side of each such meeting are tried,
- * and that decides; O(n²) of them, O(n²) each.
+ * <p>For fixed p each constraint is a lower bound on σ, an upper bound on σ, or a condition on p
+ * alone. The widest range with a given start follows at once, and the start is 0 or one of the
+ * lower bounds. As p varies, for each choice of sides the feasible (p, start, end) form a convex
+ * polytope. Width and start are linear between its vertices, so the widest range, and among these
+ * the one with the least start, occurs at a vertex: p at an end or at a plain bound, two lower
+ * bounds (or a lower bound and 0) intersecting, or two upper bounds (or an upper bound and 1).
+ * Positions are whole half-nanometres, so trying the whole p on either side of each intersection
+ * decides exactly. There are O(n²) of them at O(n²) each.
  */
 final class OpeningLine {
   private final List<Bound> walls;
@@ -32,9 +33,9 @@ final class OpeningLine {
   private long pHi;
 
   /**
-   * @param walls what holds everywhere
-   * @param boxes those in the line's way
-   * @param p the places along +u
+   * @param walls the constraints that hold everywhere
+   * @param boxes the boxes in the line's way
+   * @param p the closed interval of positions along +u
    */
   OpeningLine(List<Bound> walls, List<Facing> boxes, Interval p) {
     this.walls = walls;
@@ -49,7 +50,7 @@ final class OpeningLine {
     }
   }
 
-  /** The widest range here if it is better than {@code best}, else {@code best}. */
+  /** The widest range on this line if it is better than {@code best}, else {@code best}. */
   OpeningRange widest(OpeningRange best) {
     for (Facing box : boxes) {
       if (box.sides().isEmpty()) {
@@ -70,7 +71,7 @@ final class OpeningLine {
     return widest;
   }
 
-  /** The p at which, or beside which, a vertex can stand. */
+  /** Collects the p at which, or next to which, a vertex can lie. */
   private void findTries() {
     tries.add(pLo);
     tries.add(pHi);
@@ -105,7 +106,7 @@ final class OpeningLine {
     }
   }
 
-  /** The whole p beside where two bounds meet. */
+  /** Adds the whole p on either side of the intersection of two bounds. */
   private void tryMeeting(Bound one, Bound other) {
     OptionalLong floor = Meeting.floor(one, other);
     if (floor.isPresent()) {
@@ -114,7 +115,7 @@ final class OpeningLine {
     }
   }
 
-  /** The widest range at {@code at}; of equally wide ones that with the least start. */
+  /** The widest range at {@code at}; ties go to the least start. */
   private OpeningRange widestAt(long at) {
     OpeningRange widest = OpeningRange.EMPTY;
     Fraction end = endFrom(Fraction.ZERO, at);
@@ -161,8 +162,8 @@ final class OpeningLine {
   }
 
   /**
-   * How far σ may go under {@code bound} from {@code start}; null if not even {@code start} is
-   * allowed.
+   * The greatest σ that {@code bound} allows from {@code start} on; null if it excludes {@code
+   * start}.
    */
   private static Fraction endFrom(Fraction start, long at, Bound bound) {
     if (bound.isPlain()) {

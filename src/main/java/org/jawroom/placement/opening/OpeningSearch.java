@@ -17,20 +17,19 @@ import org.jawroom.placement.space.FreeSpace;
 import org.jawroom.placement.space.Window;
 
 /**
- * The widest part of the opening range over which some place of a region has margin ≥ 0.
+ * Finds the widest part of the opening range over which some position of a region has margin ≥ 0.
  *
- * <p>First it is asked whether even what each part covers at every opening goes anywhere; as a rule
- * it does not, and nothing more need be asked. Then, for a place fixed across the jaws' travel (q),
- * each box is clear across, clear in height, or asks that its part stay before or behind it along
- * the jaws' travel (p); see {@link OpeningLine}. Of all q that allow a range, the least is the
- * lower side of a rectangle of places, the lower wall, or the far side of a box, none of which
- * depends on the opening: so trying those q decides. At each, {@link OpeningLine} finds the widest
- * range exactly.
+ * <p>A cheap necessary condition comes first: what each part covers at every opening must fit
+ * somewhere. It usually fails, which settles the question. Otherwise, for a position q fixed across
+ * the jaws' travel, each box is clear across, clear in height, or constrains its part to stay
+ * before or behind it along the jaws' travel (p); see {@link OpeningLine}. The least q that allows
+ * a given range is the lower side of a rectangle of positions, the lower wall, or the far side of a
+ * box. None of these depends on the opening, so trying them is exact.
  */
 public final class OpeningSearch {
   private OpeningSearch() {}
 
-  /** The widest range in any region; of equally wide ones that with the least start. */
+  /** The widest range in any region; ties go to the least start. */
   public static OpeningRange widest(List<Region> regions, Interval full) {
     OpeningRange best = OpeningRange.EMPTY;
     Map<SweptParts, SweptParts> cores = new HashMap<>();

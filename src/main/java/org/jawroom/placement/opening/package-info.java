@@ -1,5 +1,5 @@
 /**
- * The widest usable range of openings: its ends are where linear bounds meet, kept as exact
- * fractions until they are printed, drawn in.
+ * The widest usable opening range. Its ends lie where linear bounds intersect; they stay exact
+ * fractions until printed, rounded inward.
  */
 package org.jawroom.placement.opening;

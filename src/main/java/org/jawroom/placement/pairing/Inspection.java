@@ -25,7 +25,7 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Sides;
 
-/** A closer look at a recommended placement and at what else there was to choose from. */
+/** Details of a recommended placement and its alternatives. */
 public final class Inspection {
   private final PreparedMachine machine;
   private final PreparedVise vise;
@@ -46,14 +46,15 @@ public final class Inspection {
     this.recommended = recommended;
   }
 
-  /** Every part–guard pair at the recommended place, from tightest to loosest. */
+  /** Every part–guard pair at the recommended placement, in ascending order of margin. */
   public List<Limit> pairs() {
     Region region = own();
     return region.field(recommended.openings()).limits(recommended.x(), recommended.y());
   }
 
   /**
-   * The place with the largest margin over the same openings, if it has more than the recommended.
+   * The placement with the largest margin over the same openings, if it exceeds that of the
+   * recommended one.
    */
   public Optional<Roomiest> roomiest() {
     Roomiest roomiest = Roomiest.of(new BestPlace(regions.stream().map(this::seat).toList()));
@@ -62,7 +63,7 @@ public final class Inspection {
   }
 
   /**
-   * The recommended place of each other turn and mount over the same openings, in the order of
+   * The recommended placement of each other turn and mount over the same openings, in order of
    * preference.
    */
   @SuppressWarnings("ReferenceEquality") // that one, not one like it
@@ -85,7 +86,7 @@ public final class Inspection {
     return others;
   }
 
-  /** How far the work area sticks out of the spindle's reach on each side; 0 where it does not. */
+  /** How far the work area protrudes from the spindle's reach on each side; 0 if it does not. */
   public Sides<Long> reachShort() {
     Rectangle work = vise.workArea(recommended.handleTo()).at(recommended.x(), recommended.y());
     Rectangle reach = machine.reach();
@@ -96,7 +97,7 @@ public final class Inspection {
         Math.max(0, work.x().hi() - reach.x().hi()));
   }
 
-  /** What stands where. */
+  /** The geometry of the recommended placement. */
   public Layout layout() {
     Region region = own();
     Mount mount = region.mount().orElseThrow();

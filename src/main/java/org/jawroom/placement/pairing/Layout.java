@@ -9,17 +9,17 @@ import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Place;
 
 /**
- * Everything that stands on and around a table with the vise at one place, in the table frame: what
- * a picture of it shows.
+ * The geometry of a placement in the table frame: everything that a drawing shows on and around the
+ * table.
  *
- * @param openings the opening range spoken of
- * @param parts of the vise, its bolts aside, in the order of the model, one for each situation
- * @param guards what they sweep, in the order of the model; the table last
+ * @param openings the opening range it refers to
+ * @param parts of the vise, bolts excluded, in model order, one per situation
+ * @param guards the swept guards in model order, the table last
  * @param slotCentres the centre line of each slot, from the table's middle across the slots
- * @param bolts where each bolt of the mount stands, in its order
+ * @param bolts the position of each bolt of the mount, in its order
  * @param thread diameter of the bolts
  * @param reach of the spindle over the table
- * @param workArea between the jaws at their widest
+ * @param workArea between the jaws at their widest opening
  */
 public record Layout(
     Interval openings,
@@ -32,10 +32,10 @@ public record Layout(
     Rectangle workArea) {
 
   /**
-   * A part where it stands, in the situation in which it counts.
+   * A placed part, in the situation in which it counts.
    *
    * @param closed at the least opening of the range, {@code open} at the greatest
-   * @param swept over the whole range: the smallest box that holds both
+   * @param swept over the whole range: the smallest box that contains both
    */
   public record PlacedPart(Part part, Box closed, Box open, Box swept) {}
 

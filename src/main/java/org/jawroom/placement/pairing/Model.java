@@ -28,7 +28,7 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * A pairing under a setup, taken apart into regions and ready to be asked. Whatever needs a blank
+ * A pairing under a setup, decomposed into regions and ready for queries. Whatever needs a blank
  * column is left out, which is never worse than the truth.
  */
 public final class Model {
@@ -57,9 +57,9 @@ public final class Model {
   }
 
   /**
-   * The same vise, on the same riser, on a changed machine under another setup.
+   * The same vise on a changed machine under another setup.
    *
-   * @param changed with the same slots as the machine it was
+   * @param changed a machine with the same slots as the original
    */
   public Model on(Machine changed, Setup setup) {
     PreparedMachine prepared = PreparedMachine.of(machine.settings(), changed, setup);
@@ -83,8 +83,7 @@ public final class Model {
   }
 
   /**
-   * The same with strap clamps in place of every bolt; no place at all for a vise without a known
-   * base.
+   * The pairing with strap clamps instead of bolts; it has no positions unless the base is known.
    */
   public Model clamped() {
     List<Region> clamps =
@@ -93,7 +92,7 @@ public final class Model {
     return new Model(machine, vise, guards, clamps, blanks);
   }
 
-  /** The blank columns that it needs, once each, in the order of the tables. */
+  /** The blank columns it needs, without duplicates, in table order. */
   public List<Column> blanks() {
     return blanks;
   }
@@ -103,26 +102,27 @@ public final class Model {
     return !regions.isEmpty();
   }
 
-  /** Whether some place has margin ≥ 0 over the full opening range. */
+  /** Whether some position has margin ≥ 0 over the full opening range. */
   public boolean fits() {
     return BestPlace.belowZero(regions, machine, vise, vise.vise().opening()).isClear();
   }
 
   /**
-   * The place with the largest margin over the full opening range, whatever the spindle reaches.
+   * The placement with the largest margin over the full opening range, regardless of the spindle's
+   * reach.
    */
   public Optional<Roomiest> roomiest() {
     return regions.isEmpty() ? Optional.empty() : Optional.of(Roomiest.of(places()));
   }
 
-  /** A closer look at {@code recommended}, which must be this model's own. */
+  /** Details of {@code recommended}, which must come from this model. */
   public Inspection inspect(Recommendation recommended) {
     return new Inspection(machine, vise, guards.all(), regions, recommended);
   }
 
   /**
    * Every turn and mount in which bolts line up, turns in order of preference, then mounts in input
-   * order; without those that a blank leaves open, and without clamps.
+   * order; without clamps and without mounts that need a blank column.
    */
   public List<Bolted> bolted() {
     return regions.stream()
@@ -144,24 +144,24 @@ public final class Model {
     return new MissSearch(machine.settings(), machine.machine(), vise.vise()).misses();
   }
 
-  /** The most vises of this kind that stand on one table side by side. */
+  /** The largest number of vises of this kind that stand side by side on one table. */
   public SideBySide sideBySide() {
     return new SideBySideSearch(machine.settings(), machine.machine(), vise.vise()).most(regions);
   }
 
-  /** The heights of riser at which raising the vise can begin to help, rising. */
+  /** The riser heights at which raising the vise can begin to help, ascending. */
   public SortedSet<Long> risersToTry() {
     return AmountCandidates.risers(regions);
   }
 
-  /** How far {@code guard} must be moved along an axis for that to begin to help, rising. */
+  /** The amounts by which moving {@code guard} along an axis can begin to help, ascending. */
   public SortedSet<Long> movesToTry(Guard guard, Axis axis, boolean up) {
     return axis == Axis.Z
         ? AmountCandidates.lifts(regions, guard)
         : AmountCandidates.moves(regions, vise.vise().opening(), guard, axis, up);
   }
 
-  /** Tells all there is to tell of a place. */
+  /** Describes the chosen placement for reports. */
   public Description description() {
     return new Description(machine, vise, guards.all());
   }

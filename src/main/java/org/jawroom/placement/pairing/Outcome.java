@@ -11,21 +11,22 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
 /**
- * All that is found out about one pairing; every report reads this and computes nothing.
+ * The complete result for one pairing; every report reads this and computes nothing.
  *
- * @param bestMargin over all turns, mounts and positions, over the full opening range; empty where
- *     nothing listed can be hit, for {@code no mount} and {@code unknown}, and for a pairing that
- *     is hopeless whatever its blanks are
- * @param recommended empty for {@code no mount}, {@code unknown} and the hopeless
+ * @param bestMargin the maximum over all turns, mounts and positions, over the full opening range;
+ *     empty if nothing listed can be hit, for {@code no mount} and {@code unknown}, and for a
+ *     pairing that is hopeless whatever its blanks are
+ * @param recommended empty for {@code no mount}, for {@code unknown} and for such a hopeless
+ *     pairing
  * @param usableOpening for {@code fits} the full range, for {@code limited} the widest usable part
- *     with its ends drawn in to 0.01 mm; else empty
- * @param roomOverJaws nose at its highest to the top of the jaws, negative if they do not go under
- *     it; empty for {@code unknown} or where a blank leaves it open
- * @param loadLeft kg the table still carries with the vise on, negative if it is too heavy; empty
- *     likewise
- * @param shortestToolTooShort whether the shortest tool does not clear the vise's bed with the nose
- *     at its highest, so that the nose was taken to stand there
- * @param missing for {@code unknown}: the blank columns, once each, in the order of the tables
+ *     with its ends rounded inward to 0.01 mm; else empty
+ * @param roomOverJaws from the jaw tops up to the nose at its highest, negative if the jaws do not
+ *     pass under it; empty for {@code unknown} or if a blank leaves it open
+ * @param loadLeft load capacity left with the vise on the table, kg; negative if it is too heavy;
+ *     empty likewise
+ * @param shortestToolTooShort whether the shortest tool does not clear the vise's bed even with the
+ *     nose at its highest, where the nose is then taken to stand
+ * @param missing for {@code unknown}: the blank columns without duplicates, in table order
  */
 public record Outcome(
     Machine machine,

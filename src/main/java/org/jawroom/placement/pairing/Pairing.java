@@ -14,11 +14,11 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
-/** The one entry to the solver. */
+/** The entry point of the solver. */
 public final class Pairing {
   private Pairing() {}
 
-  /** Everything there is to say of {@code vise} on {@code machine}; pure. */
+  /** The outcome of {@code vise} on {@code machine}; pure. */
   public static Outcome solve(Settings settings, Machine machine, Vise vise) {
     PreparedMachine prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
     return solve(prepared, PreparedVise.of(vise, 0, prepared.threads()));
@@ -45,9 +45,8 @@ public final class Pairing {
           shortestToolTooShort(settings, machine, vise),
           List.of());
     }
-    // Whatever needs a blank was left out, which is never worse than the truth: if even so the vise
-    // goes
-    // nowhere, no measurement will help. Otherwise any number would be a guess.
+    // Whatever needs a blank was left out, which is never worse than the truth. If the vise fits
+    // nowhere even so, no measurement helps; otherwise any number would be a guess.
     return judgement.isHopeless()
         ? new Outcome(
             machine,

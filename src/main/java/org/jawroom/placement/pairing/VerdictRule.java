@@ -17,11 +17,12 @@ import org.jawroom.placement.space.Window;
 import org.jawroom.shop.Settings;
 
 /**
- * The verdict over given regions, and the place it rests on.
+ * The verdict over a set of regions, and the placement it rests on.
  *
- * @param bestMargin over the full opening; empty where bolts line up nowhere or nothing can be hit
- * @param choice empty where bolts line up nowhere
- * @param openings the opening range that {@code choice} speaks of
+ * @param bestMargin over the full opening range; empty if bolts line up nowhere or nothing can be
+ *     hit
+ * @param choice empty if bolts line up nowhere
+ * @param openings the opening range that {@code choice} refers to
  */
 record VerdictRule(
     Verdict verdict,
@@ -29,7 +30,7 @@ record VerdictRule(
     Optional<BestPlace.Choice> choice,
     Interval openings) {
 
-  /** Two guards, say, while cutting and while loading, and the table. */
+  /** For example two guards, each while cutting and while loading, plus the table. */
   private static final int FEW_BOXES = 6;
 
   static VerdictRule of(PreparedMachine machine, PreparedVise vise, List<Region> regions) {
@@ -51,7 +52,7 @@ record VerdictRule(
         : of(Verdict.NO_PLACE, best, places, full);
   }
 
-  /** With few boxes about, what is never hit costs less to keep than to leave out. */
+  /** With few boxes, keeping obstacles that are never hit costs less than filtering them out. */
   private static BestPlace places(
       List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval full) {
     if (regions.get(0).guards().boxCount() <= FEW_BOXES) {
@@ -65,7 +66,7 @@ record VerdictRule(
     return verdict == Verdict.NO_PLACE || verdict == Verdict.NO_MOUNT;
   }
 
-  /** For {@code fits} and {@code limited} the openings that may be used. */
+  /** The usable openings for {@code fits} and {@code limited}; else empty. */
   Optional<Interval> usable() {
     return verdict == Verdict.FITS || verdict == Verdict.LIMITED
         ? Optional.of(openings)
@@ -74,11 +75,11 @@ record VerdictRule(
 
   private static VerdictRule of(Verdict verdict, long best, BestPlace places, Interval full) {
     BestPlace.Choice choice = places.recommended();
-    OptionalLong told = best == Length.ENDLESS ? OptionalLong.empty() : OptionalLong.of(best);
-    return new VerdictRule(verdict, told, Optional.of(choice), full);
+    OptionalLong known = best == Length.ENDLESS ? OptionalLong.empty() : OptionalLong.of(best);
+    return new VerdictRule(verdict, known, Optional.of(choice), full);
   }
 
-  /** For a pairing that is not clear with tolerances. */
+  /** Only meaningful if the pairing is not clear with tolerances. */
   private static boolean clearWithoutTolerance(List<Region> regions, Interval full) {
     for (Region region : regions) {
       if (region.swept().hasTolerance() || region.guards().hasTolerance()) {
@@ -93,8 +94,8 @@ record VerdictRule(
   }
 
   /**
-   * The widest part of the opening with a clear place, as printed, if it is wide enough to be of
-   * use.
+   * The widest part of the opening range with a clear position, as printed; empty if it is narrower
+   * than {@code least_opening}.
    */
   private static Optional<Interval> usable(Settings settings, List<Region> regions, Interval full) {
     if (full.length() < settings.leastOpening()) {

@@ -4,12 +4,11 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Orientation;
 
 /**
- * The best that another turn and mount could do, over the opening range of the recommended
- * placement.
+ * The best placement of another turn and mount over the opening range of the recommended one.
  *
- * @param best its recommended place by the same order of preference
- * @param margin of that place; empty where nothing listed can be hit
- * @param reachShortfall there
+ * @param best its recommended placement by the same order of preference
+ * @param margin at that placement; empty if nothing listed can be hit
+ * @param reachShortfall at that placement
  */
 public record Alternative(
     Orientation turn, String mount, Roomiest best, OptionalLong margin, long reachShortfall) {}

@@ -14,24 +14,24 @@ import org.jawroom.placement.bolting.Region;
 import org.jawroom.shop.Guard;
 
 /**
- * The amounts at which a change that need not help more the larger it is can begin to help: raising
- * a vise, moving a box.
+ * Candidate amounts for changes that need not help more the larger they are: raising a vise, moving
+ * a box.
  *
- * <p>Every bound of a pair moves by the whole amount or not at all, and all bounds are closed, so
- * the amounts that serve are closed intervals, and each begins where a bound that moves comes to
- * meet one that does not. Those meetings are all the amounts to try.
+ * <p>Every bound of a pair moves by the full amount or not at all, and all bounds are closed. The
+ * amounts that serve therefore form closed intervals, and each begins where a moving bound meets a
+ * fixed one. These meetings are the only candidates.
  */
 public final class AmountCandidates {
   private AmountCandidates() {}
 
-  /** The heights at which a vise that is raised can come clear over a guard, or of the table. */
+  /** The riser heights at which a vise comes clear over a guard, or of the table. */
   public static TreeSet<Long> risers(List<Region> regions) {
     TreeSet<Long> heights = new TreeSet<>();
     for (Region region : regions) {
       for (Pair pair : region.pairs()) {
         long need = pair.required() + pair.tolerance();
         addBounded(heights, pair.guard().box().z().hi() + need - pair.part().w().lo());
-        // What no longer reaches below the table top is no longer held against the table.
+        // A part that no longer reaches below the table top is no longer checked against the table.
         heights.add(-pair.part().w().lo());
       }
     }
@@ -39,8 +39,8 @@ public final class AmountCandidates {
   }
 
   /**
-   * How far {@code guard} must go along {@code axis}, up or down it, to make room on the side it
-   * leaves.
+   * How far {@code guard} must move along {@code axis}, up or down it, to make room on the side
+   * that it leaves.
    */
   public static TreeSet<Long> moves(
       List<Region> regions, Interval openings, Guard guard, Axis axis, boolean up) {
@@ -58,7 +58,7 @@ public final class AmountCandidates {
         long near = axis == Axis.X ? pair.a() : pair.c();
         long far = axis == Axis.X ? pair.b() : pair.d();
         if (isOf(pairs.get(i), guard)) {
-          // Going up the axis it leaves room below its near side; going down, above its far one.
+          // Moving up the axis frees room below its near side; moving down, above its far side.
           moving.add(up ? near : -far);
         } else if (pair.f() < 0) {
           still.add(up ? far : -near);
@@ -73,7 +73,7 @@ public final class AmountCandidates {
     return positive(amounts);
   }
 
-  /** How far {@code guard} must go up to come clear over a part. */
+  /** How far {@code guard} must move up to come clear over a part. */
   public static TreeSet<Long> lifts(List<Region> regions, Guard guard) {
     TreeSet<Long> amounts = new TreeSet<>();
     for (Region region : regions) {

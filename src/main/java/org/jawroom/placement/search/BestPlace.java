@@ -14,30 +14,30 @@ import org.jawroom.placement.space.Spot;
 import org.jawroom.placement.space.Window;
 
 /**
- * The best place among several seats, in the order of preference: margin ≥ 0; then least reach
- * shortfall; then largest margin; then nearest to mid-travel (least max(|dx|, |dy|), then |dy|,
- * then |dx|, then the greater y, then the greater x); then turn; then mount. Where no place has
- * margin ≥ 0, largest margin comes first, then least shortfall, and so on.
+ * Finds the best placement among several candidates by lexicographic preference: margin ≥ 0; then
+ * least reach shortfall; then largest margin; then nearest to mid-travel (least max(|dx|, |dy|),
+ * then |dy|, then |dx|, then the greater y, then the greater x); then turn; then mount. If no
+ * placement has margin ≥ 0, largest margin comes first, then least shortfall, and so on.
  *
- * <p>Every question is put to {@link FreeSpace#find} as "is there a place better than the best so
- * far?". From what it finds one goes as far as one can without searching; when it finds nothing,
- * the best so far is the best. All bounds are whole numbers, so the answer is exact, not near.
+ * <p>Every step asks {@link FreeSpace#find} for a placement better than the incumbent, improves
+ * what it finds by a local climb, and stops when none is found: the incumbent is then optimal. All
+ * bounds are whole numbers, so the result is exact.
  */
 public final class BestPlace {
 
-  /** Below every margin, and far enough from overflow. */
+  /** Below every margin, with room against overflow. */
   private static final long HOPELESS = -2 * Length.ENDLESS;
 
   private final List<Candidate> seats;
 
-  /** The largest margin anywhere, once that was asked for. */
+  /** The largest margin anywhere; computed on first use. */
   private Largest top;
 
   public BestPlace(List<Candidate> seats) {
     this.seats = seats;
   }
 
-  /** Of a vise in regions, over a range of openings. */
+  /** The candidates of a vise's regions over an opening range. */
   public static BestPlace over(
       List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval openings) {
     List<Candidate> seats = new ArrayList<>(regions.size());
@@ -47,7 +47,7 @@ public final class BestPlace {
     return new BestPlace(seats);
   }
 
-  /** The same for questions decided below 0; see {@link FreeSpace#belowZero}. */
+  /** The same, valid for decisions at or below 0 only; see {@link FreeSpace#belowZero}. */
   public static BestPlace belowZero(
       List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval openings) {
     List<Candidate> seats = new ArrayList<>(regions.size());
@@ -57,7 +57,7 @@ public final class BestPlace {
     return new BestPlace(seats);
   }
 
-  /** What was made for questions decided below 0, made for all. */
+  /** The same candidates without the restriction of {@link #belowZero}. */
   public BestPlace aboveZero() {
     List<Candidate> all = new ArrayList<>(seats.size());
     for (Candidate seat : seats) {
@@ -66,22 +66,22 @@ public final class BestPlace {
     return new BestPlace(all);
   }
 
-  /** A seat, a place of it, and the margin there. */
+  /** A candidate, one of its positions, and the margin there. */
   public record Choice(Candidate seat, Place place, long margin) {}
 
   /**
-   * A place with the largest margin of those with at most some shortfall, of which there is one.
+   * A position with the largest margin among those within some shortfall; there is at least one.
    *
-   * @param seats that have such a place, in their order
+   * @param seats the candidates that have such a position, in order
    */
   private record Largest(Choice choice, List<Candidate> seats) {}
 
-  /** The largest margin anywhere; {@link Length#ENDLESS} where nothing can be hit. */
+  /** The largest margin anywhere; {@link Length#ENDLESS} if nothing can be hit. */
   public long bestMargin() {
     return top().choice().margin();
   }
 
-  /** Whether some place has margin ≥ 0. */
+  /** Whether some position has margin ≥ 0. */
   public boolean isClear() {
     for (int index : mostPromisingFirst()) {
       if (seats.get(index).space().isClear(0, Window.EVERYWHERE)) {
@@ -91,12 +91,12 @@ public final class BestPlace {
     return false;
   }
 
-  /** Whether some place has margin ≥ 0 with the whole work area within the spindle's reach. */
+  /** Whether some position has margin ≥ 0 with the whole work area within the spindle's reach. */
   public boolean isClearInReach() {
     return seats.stream().anyMatch(seat -> seat.space().isClear(0, seat.reaching(0)));
   }
 
-  /** The recommended place. */
+  /** The recommended placement. */
   public Choice recommended() {
     long margin = bestMargin();
     if (margin < 0) {
@@ -109,8 +109,8 @@ public final class BestPlace {
   }
 
   /**
-   * The place with the largest margin, whatever the spindle reaches; nearest, turn and mount among
-   * equals.
+   * The placement with the largest margin regardless of the spindle's reach; ties go to the
+   * nearest, then by turn and mount.
    */
   Choice roomiest() {
     return nearest(bestMargin(), Length.ENDLESS, top.choice(), top.seats());
@@ -124,8 +124,9 @@ public final class BestPlace {
   }
 
   /**
-   * Whoever has no place as good as the best so far is out of it for all that follows; so that is
-   * asked first, and whether there is a better one only then.
+   * Discards candidates that cannot match the incumbent, since they are irrelevant to all later
+   * steps as well. Hence it first searches for an equally good position, and only then for a better
+   * one.
    */
   private Largest largest(long shortfall) {
     if (top != null && shortfallOf(top.choice()) <= shortfall) {
@@ -165,7 +166,7 @@ public final class BestPlace {
     return new Largest(choice, equal);
   }
 
-  /** Which of the seats, by the most that the walls let them hope for. */
+  /** Candidate indices by descending upper bound on the margin, as given by the walls. */
   private int[] mostPromisingFirst() {
     int[] order = new int[seats.size()];
     for (int i = 0; i < order.length; i++) {
@@ -181,10 +182,10 @@ public final class BestPlace {
   }
 
   /**
-   * Of the places with at least that margin and at most that shortfall, the one to recommend.
+   * The preferred position among those with at least that margin and at most that shortfall.
    *
-   * @param known one with that margin to begin with, whatever its shortfall
-   * @param among the seats that have such a place
+   * @param known a position with that margin to start from, whatever its shortfall
+   * @param among the candidates that have such a position
    */
   private static Choice nearest(long margin, long shortfall, Choice known, List<Candidate> among) {
     Bounds bounds = new Bounds(shortfall, Length.ENDLESS, Length.ENDLESS);
@@ -196,14 +197,15 @@ public final class BestPlace {
     return ofEqual(margin, shortfall, bounds.offX(), bounds.offY(), among);
   }
 
-  /** A place that is the best found so far. */
+  /** The best position found so far. */
   private record Incumbent(Candidate seat, Place place) {}
 
   /**
-   * A place that is best by one preference, of those with at least that margin within bounds, of
-   * which there is one. Asks for a place that beats the incumbent until there is none.
+   * A position that minimizes one preference among those with at least that margin within the
+   * bounds; there is at least one. Searches for positions that beat the incumbent until there are
+   * none.
    *
-   * @param known a place with that margin to begin with, within the bounds or not
+   * @param known a position with that margin to start from, within the bounds or not
    */
   private static Incumbent least(
       Preference preference, long margin, Bounds bounds, Incumbent known, List<Candidate> among) {
@@ -228,14 +230,14 @@ public final class BestPlace {
   }
 
   /**
-   * Of the places exactly so far off mid-travel, the greater y, then the greater x, then the first
-   * seat.
+   * Among the positions exactly that far off mid-travel: the greatest y, then the greatest x, then
+   * the first candidate.
    */
   private static Choice ofEqual(
       long margin, long shortfall, long offX, long offY, List<Candidate> among) {
     Choice best = null;
     for (Candidate seat : among) {
-      // From the most preferred of its four corners to the least.
+      // The four corners in descending order of preference.
       for (int corner = 0; corner < 4; corner++) {
         long x = seat.midX() + (corner % 2 == 0 ? offX : -offX);
         long y = seat.midY() + (corner < 2 ? offY : -offY);
@@ -253,7 +255,7 @@ public final class BestPlace {
     return best;
   }
 
-  /** Of the places in {@code among} with at least that margin, of which the top is one. */
+  /** The least shortfall in {@code among} with at least that margin; the top position has it. */
   private long leastShortfall(long margin, List<Candidate> among) {
     Incumbent known = new Incumbent(top.choice().seat(), top.choice().place());
     Incumbent best = least(Preference.SHORTFALL, margin, Bounds.NONE, known, among);

@@ -8,10 +8,10 @@ import org.jawroom.geometry.Rectangle;
 /**
  * One turn and one mount in which a vise can be bolted.
  *
- * @param mountIndex the mount's place in input order
+ * @param mountIndex index of the mount in input order
  * @param thread the bolts' diameter
- * @param places every place of the vise frame's origin at which the bolts hold: closed rectangles,
- *     one at least
+ * @param places every position of the vise frame's origin at which the bolts hold: at least one
+ *     closed rectangle
  * @param parts of the vise, then its bolts
  */
 public record Bolted(

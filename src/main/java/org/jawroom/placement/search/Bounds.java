@@ -5,8 +5,8 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Window;
 
 /**
- * The most that is allowed of each measure of a place; see {@link Preference}. Together they allow
- * one window of places of a seat.
+ * Upper bounds on each measure of a position; see {@link Preference}. Together they define one
+ * window of a candidate's positions.
  */
 record Bounds(long shortfall, long offX, long offY) {
   static final Bounds NONE = new Bounds(Length.ENDLESS, Length.ENDLESS, Length.ENDLESS);
@@ -22,8 +22,8 @@ record Bounds(long shortfall, long offX, long offY) {
   }
 
   /**
-   * The place nearest to mid-travel, along x and along y, of the free rectangle around a place that
-   * they allow. No place of it is better by any measure.
+   * The position nearest to mid-travel, along x and along y, within the free rectangle around
+   * {@code place} and within these bounds. No position of that rectangle is better by any measure.
    */
   Place nearest(Candidate seat, Place place, long margin) {
     return seat.nearest(seat.space().around(place, margin, window(seat)));

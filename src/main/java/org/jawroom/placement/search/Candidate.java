@@ -10,15 +10,16 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Window;
 
 /**
- * A region with its free space over one opening range, and how well its places suit the spindle.
+ * A region with its free space over one opening range and the fit of its positions to the spindle's
+ * reach.
  *
- * @param reaching the places at which the whole work area is within the spindle's reach; empty, its
- *     limits the wrong way round, where the work area is the larger
+ * @param reaching the positions at which the whole work area is within the spindle's reach; empty,
+ *     with reversed limits, if the work area is larger than the reach
  */
 public record Candidate(Region region, FreeSpace space, Window reaching) {
 
   /**
-   * A seat for a work area.
+   * A candidate for a work area.
    *
    * @param workArea of the vise standing at the origin
    * @param reach of the spindle over the table
@@ -41,19 +42,19 @@ public record Candidate(Region region, FreeSpace space, Window reaching) {
     return of(region, region.space(openings), vise.workArea(region.turn()), machine.reach());
   }
 
-  /** The same for questions decided below 0; see {@link FreeSpace#belowZero}. */
+  /** The same, valid for decisions at or below 0 only; see {@link FreeSpace#belowZero}. */
   static Candidate belowZero(
       Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
     FreeSpace space = region.spaceBelowZero(openings);
     return of(region, space, vise.workArea(region.turn()), machine.reach());
   }
 
-  /** What was made for questions decided below 0, made for all. */
+  /** This candidate without the restriction of {@link #belowZero}. */
   Candidate aboveZero() {
     return new Candidate(region, space.aboveZero(), reaching);
   }
 
-  /** The place nearest to mid-travel, along x and along y, in a window that is not empty. */
+  /** The position nearest to mid-travel, along x and along y, in a non-empty window. */
   Place nearest(Window window) {
     return new Place(
         nearest(window.xLo(), window.xHi(), midX()), nearest(window.yLo(), window.yHi(), midY()));
@@ -63,7 +64,7 @@ public record Candidate(Region region, FreeSpace space, Window reaching) {
     return Math.max(lo, Math.min(hi, to));
   }
 
-  /** How far the work area sticks out of the spindle's reach; 0 if not at all. */
+  /** How far the work area protrudes from the spindle's reach; 0 if it does not. */
   public long shortfall(long x, long y) {
     long inX = Math.max(reaching.xLo() - x, x - reaching.xHi());
     long inY = Math.max(reaching.yLo() - y, y - reaching.yHi());
@@ -74,19 +75,20 @@ public record Candidate(Region region, FreeSpace space, Window reaching) {
     return shortfall(place.x(), place.y());
   }
 
-  /** The places whose reach shortfall is at most {@code most}. */
+  /** The positions whose reach shortfall is at most {@code most}. */
   Window reaching(long most) {
     return new Window(
         reaching.xLo() - most, reaching.xHi() + most, reaching.yLo() - most, reaching.yHi() + most);
   }
 
-  /** The places at most so far off mid-travel. */
+  /** The positions at most that far off mid-travel. */
   Window near(long offX, long offY) {
     return new Window(midX() - offX, midX() + offX, midY() - offY, midY() + offY);
   }
 
   /**
-   * The x that puts the work area's centre at mid-travel; whole, as is half of an opening as read.
+   * The x that centres the work area on mid-travel; exact, since half of an opening as read is
+   * whole half-nanometres.
    */
   long midX() {
     return (reaching.xLo() + reaching.xHi()) / 2;

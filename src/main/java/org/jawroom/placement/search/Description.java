@@ -15,7 +15,7 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
 import org.jawroom.shop.Dimension;
 
-/** Tells all there is to tell of the place chosen for a pairing. */
+/** Describes the chosen placement for reports. */
 public record Description(PreparedMachine machine, PreparedVise vise, MachineGuards guards) {
 
   public Recommendation of(BestPlace.Choice choice, Interval openings) {

@@ -11,14 +11,14 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.space.Place;
 
-/** How low the spindle nose may come over a placed vise. */
+/** Computes how low the spindle nose may come over a placed vise. */
 final class NoseSearch {
   private NoseSearch() {}
 
   /**
-   * The least height within {@code heights} from which on up every guard that goes with the nose
-   * keeps its margin ≥ 0 from every part that counts while cutting; empty if not even the greatest
-   * does, or if there is no such guard.
+   * The least height within {@code heights} from which upward every guard that follows the nose
+   * keeps margin ≥ 0 from every part that counts while cutting. Empty if not even the greatest
+   * height does, or if there is no such guard.
    */
   static OptionalLong lowest(
       List<NoseGuard> guards,
@@ -47,15 +47,13 @@ final class NoseSearch {
   }
 
   /**
-   * The least height from which on up a guard is clear of {@code part}: clear over it, or, hanging
-   * so that it passes below, clear under it at every height there is. {@link Length#ENDLESS} if
-   * there is none.
+   * The least height from which upward a guard is clear of {@code part}: above it, or, if the guard
+   * hangs low enough, below it at every height in range. {@link Length#ENDLESS} if there is none.
    */
   private static long lowestOver(Interval part, Interval fromNose, long need, Interval heights) {
     long clearOver = part.hi() + need - fromNose.lo();
     long clearUnder = part.lo() - need - fromNose.hi();
-    // It is hit strictly between the two: nowhere, if neither has any height and nothing is
-    // required.
+    // The part is hit strictly between the two heights; nowhere if both extents and the need are 0.
     if (heights.hi() <= clearUnder || clearOver <= clearUnder) {
       return heights.lo();
     }

@@ -3,9 +3,9 @@ package org.jawroom.placement.search;
 import java.util.List;
 import org.jawroom.placement.space.Place;
 
-/** A measure of a place of which the least, at best 0, is preferred. */
+/** A measure of a position to be minimized; its lower bound is 0. */
 enum Preference {
-  /** How far the work area sticks out of the spindle's reach. */
+  /** How far the work area protrudes from the spindle's reach. */
   SHORTFALL {
     @Override
     long of(Candidate seat, Place place) {
@@ -17,7 +17,7 @@ enum Preference {
       return new Bounds(most, bounds.offX(), bounds.offY());
     }
   },
-  /** How far the work area's centre is off mid-travel, along x or y, whichever is more. */
+  /** Offset of the work area's centre from mid-travel, the larger of x and y. */
   OFF {
     @Override
     long of(Candidate seat, Place place) {
@@ -52,12 +52,12 @@ enum Preference {
     }
   };
 
-  /** The order in which the nearest to mid-travel is chosen. */
+  /** The lexicographic order that selects the position nearest to mid-travel. */
   static final List<Preference> NEARNESS = List.of(OFF, OFF_Y, OFF_X);
 
-  /** The measure of a place. */
+  /** The value of this measure at a position. */
   abstract long of(Candidate seat, Place place);
 
-  /** The same bounds, this measure being at most {@code most}. */
+  /** The same bounds with this measure at most {@code most}. */
   abstract Bounds bounded(Bounds bounds, long most);
 }

@@ -9,20 +9,20 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.space.Play;
 
 /**
- * The recommended placement and what is told of it.
+ * The recommended placement and what reports show of it.
  *
  * @param x of the vise frame's origin in the table frame, {@code y} likewise
  * @param mount the name of the mount
  * @param slots the slot of each bolt in the mount's order, 1 at the front (y slots: at the left)
- * @param openings the opening range it speaks of: for {@code limited} the usable one as printed,
+ * @param openings the opening range it refers to: for {@code limited} the usable one as printed,
  *     else the full one
- * @param limit what limits it; empty where nothing listed can be hit
- * @param reachShortfall the most the work area sticks out of the spindle's reach, 0 if it does not
- * @param overhang the most the base hangs over any table edge, 0 if it does not; empty for a vise
- *     of shape parts
- * @param play empty where the margin is negative
- * @param noseNotBelow the least height of the nose above the table; empty without guards that move
- *     along z, where not even the nose at its highest is clear, or where a blank leaves it open
+ * @param limit the witness of its margin; empty if nothing listed can be hit
+ * @param reachShortfall largest protrusion of the work area from the spindle's reach, 0 if none
+ * @param overhang largest overhang of the base over any table edge, 0 if none; empty for a vise of
+ *     shape parts
+ * @param play empty if the margin is negative
+ * @param noseNotBelow least height of the nose above the table; empty without guards that move
+ *     along z, if not even the highest nose is clear, or if a blank leaves it open
  */
 public record Recommendation(
     Orientation handleTo,

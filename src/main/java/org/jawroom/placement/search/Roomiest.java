@@ -9,10 +9,10 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Mount;
 
 /**
- * A place and what limits it; as a rule that with the largest margin.
+ * A placement and the witness of its margin; usually the placement with the largest margin.
  *
  * @param mount the name of the mount, or {@link ClampRegions#NAME}
- * @param limit empty where nothing listed can be hit
+ * @param limit empty if nothing listed can be hit
  */
 public record Roomiest(Orientation handleTo, String mount, long x, long y, Optional<Limit> limit) {
 

@@ -5,11 +5,11 @@ import java.util.Optional;
 import org.jawroom.geometry.Orientation;
 
 /**
- * The most vises of one kind that stand on one table, of one turn and mount, on the same slots.
+ * The largest number of vises of one kind on one table, in one turn and mount, on the same slots.
  *
- * @param positions of each along the slots, rising: x of the vise frame's origin in the table frame
- *     (slots along y: its y); empty where not one fits
- * @param handleTo their turn; empty where not one fits
+ * @param positions of each along the slots, ascending: x of the vise frame's origin in the table
+ *     frame (y slots: its y); empty if not even one fits
+ * @param handleTo their turn; empty if not even one fits
  * @param mount the name of their mount, or empty
  */
 public record SideBySide(List<Long> positions, Optional<Orientation> handleTo, String mount) {

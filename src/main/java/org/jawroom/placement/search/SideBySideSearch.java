@@ -20,13 +20,13 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * The most vises of one kind on one table: of one turn and mount, bolted on the same slots side by
- * side along them, each with margin ≥ 0 in its place, neighbours' swept parts at least the spacing
- * apart along the slots (two handles excepted: one handle serves all).
+ * Finds the largest number of vises of one kind on one table: in one turn and mount, bolted on the
+ * same slots side by side along them, each with margin ≥ 0, the swept parts of neighbours at least
+ * the spacing apart along the slots (two handles excepted: one handle serves all).
  *
- * <p>Where a vise may stand along the slots, whatever its place across them within the bolts' play,
- * is a union of closed intervals; taking the first place there is, then the first that is far
- * enough from it, and so on, gives the most.
+ * <p>The positions along the slots at which a vise can stand, for some position across within the
+ * bolts' play, form a union of closed intervals. Greedy placement from the first position on, each
+ * next vise as early as the spacing allows, is optimal.
  */
 public final class SideBySideSearch {
   private final Settings settings;
@@ -41,7 +41,7 @@ public final class SideBySideSearch {
     this.along = machine.slots().direction();
   }
 
-  /** Of equally many, those of the first region, then of the first slots. */
+  /** The largest number; ties go to the first region, then to the first slots. */
   public SideBySide most(List<Region> regions) {
     SideBySide most = SideBySide.NONE;
     for (Region region : regions) {
@@ -60,7 +60,7 @@ public final class SideBySideSearch {
     return most;
   }
 
-  /** The places at which the bolts stand in one and the same set of slots. */
+  /** The positions at which the bolts stand in one combination of slots, for each combination. */
   private List<Rectangle> bands(Region region) {
     Slotted slotted = Slotted.of(machine);
     List<Rectangle> bands = new ArrayList<>();
@@ -76,7 +76,9 @@ public final class SideBySideSearch {
     return bands;
   }
 
-  /** How far the origins of two neighbours must be apart: the most any two of their parts ask. */
+  /**
+   * The least distance between the origins of two neighbours: the maximum over all pairs of parts.
+   */
   private long apart(Region region) {
     long apart = 0;
     for (Part one : region.parts()) {
@@ -91,7 +93,9 @@ public final class SideBySideSearch {
     return apart;
   }
 
-  /** The places along the slots at which some place across them within {@code band} is clear. */
+  /**
+   * The positions along the slots for which some position across them within {@code band} is clear.
+   */
   private List<Interval> free(FreeSpace space, MarginField field, Rectangle band) {
     Interval reach = band.along(along);
     TreeSet<Long> changes = new TreeSet<>(List.of(reach.lo(), reach.hi()));
@@ -108,7 +112,7 @@ public final class SideBySideSearch {
     List<Interval> free = new ArrayList<>();
     Long before = null;
     for (long change : changes) {
-      // Between two changes nothing changes; and what is free up to a change is free at it.
+      // Clearness is constant between two changes, and the free set is closed.
       if (before != null && change - before > 1 && isFree(space, band, before + 1)) {
         add(free, Interval.of(before, change));
       } else if (isFree(space, band, change)) {
@@ -138,8 +142,8 @@ public final class SideBySideSearch {
   }
 
   /**
-   * The most positions at least {@code apart}; spread evenly where the room between first and last
-   * is free.
+   * The largest number of positions at least {@code apart}; spread evenly if all evenly spaced
+   * positions are free.
    */
   private static List<Long> spread(List<Interval> free, long apart) {
     List<Long> first = packed(free, apart);

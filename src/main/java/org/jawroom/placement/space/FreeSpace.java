@@ -9,21 +9,21 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 
 /**
- * Where a vise may stand: the places at which its mount holds, less what its walls and obstacles
+ * The free positions of a vise: those at which its mount holds, less those that walls and obstacles
  * forbid.
  *
- * <p>The places with margin ≥ t are closed strips within the walls, less one open rectangle (a − t,
- * b + t) × (c − t, d + t) for each obstacle with f &lt; t (Lozano-Pérez, Spatial Planning, IEEE
- * Trans. Computers C-32(2), 1983). Bolts leave strips, long along the slots and thin across them;
- * so p runs along the strips and q across. If any place of a strip is free, then one with the least
- * q, which is at its lower side or at the far side of an obstacle; at each such q one pass over the
- * obstacles in the order of a, which is the same for every t, finds the least free p. O(n·k) for n
- * obstacles of which k end within a strip.
+ * <p>The positions with margin ≥ t are closed strips within the walls, less one open rectangle (a −
+ * t, b + t) × (c − t, d + t) per obstacle with f &lt; t (Lozano-Pérez, Spatial Planning, IEEE
+ * Trans. Computers C-32(2), 1983). Bolts leave strips that are long along the slots and thin across
+ * them, so p runs along the strips and q across. If a strip has a free position, one with the least
+ * q lies at the strip's lower side or at the far side of an obstacle. At each such q a single sweep
+ * over the obstacles in ascending order of a, an order that does not depend on t, finds the least
+ * free p. The cost is O(n·k) for n obstacles of which k end within a strip.
  */
 public final class FreeSpace {
   private static final int STRIDE = Obstacles.STRIDE;
 
-  /** The sides of an obstacle: less p than it, more p, less q, more q. */
+  /** The side of an obstacle: smaller p, larger p, smaller q, larger q. */
   private static final int BEFORE = 0;
 
   private static final int BEHIND = 1;
@@ -50,7 +50,7 @@ public final class FreeSpace {
   }
 
   /**
-   * The obstacles that matter here; found when first asked for, since often the walls alone decide.
+   * The obstacles that can bind here; computed on first use, since the walls alone often decide.
    */
   private long[] near() {
     if (near == null) {
@@ -65,25 +65,26 @@ public final class FreeSpace {
   }
 
   /**
-   * The same for questions that are decided below 0: whether some place has margin ≥ 0 and, where
-   * none has, everything else. It leaves out what is never hit, so a margin above 0 may be less.
+   * A free space valid for decisions at or below 0: whether some position has margin ≥ 0, and
+   * everything else if none has. Obstacles that are never hit are left out, so it may overstate a
+   * margin above 0.
    */
   public static FreeSpace belowZero(Strips places, Obstacles obstacles) {
     Walls walls = Walls.of(places, obstacles);
     return new FreeSpace(places, walls, obstacles, Math.min(0, walls.bound()));
   }
 
-  /** What was made for questions decided below 0, made for all. */
+  /** The same free space without the restriction of {@link #belowZero}. */
   public FreeSpace aboveZero() {
     return bound < 0 ? this : new FreeSpace(strips, walls, obstacles, walls.bound());
   }
 
-  /** Whether (x, y) is a place of the region, whatever its margin. */
+  /** Whether (x, y) is a position of the region, whatever its margin. */
   public boolean holds(long x, long y) {
     return strips.hold(x, y);
   }
 
-  /** The margin at a place of the region; {@link Length#ENDLESS} if nothing can be hit. */
+  /** The margin at a position of the region; {@link Length#ENDLESS} if nothing can be hit. */
   public long margin(long x, long y) {
     long[] near = near();
     long p = strips.alongX ? x : y;
@@ -99,34 +100,29 @@ public final class FreeSpace {
   }
 
   /**
-   * What limits a place, tolerances and all; empty if nothing can be hit.
+   * The witness of the margin at a position, tolerances included; empty if nothing can be hit.
    *
-   * @param margin there, as it was found
-   * @throws IllegalStateException if no pair makes it so, which would show the search to be wrong
+   * @param margin the margin there, as found by the search
+   * @throws IllegalStateException if no pair has that margin, which would prove a bug in the search
    */
   public Optional<Limit> limit(Place place, long margin) {
     Optional<Limit> limit = obstacles.limit(place.x(), place.y(), margin);
     long made = limit.map(Limit::margin).orElse(Length.ENDLESS);
     if (made != margin) {
       throw new IllegalStateException(
-          "the margin at "
-              + place
-              + " was found to be "
-              + margin
-              + ", but a pair makes it "
-              + made);
+          "the search found margin " + margin + " at " + place + ", but the pairs yield " + made);
     }
     return limit;
   }
 
-  /** No margin anywhere is greater than this. */
+  /** An upper bound on the margin of every position. */
   public long bound() {
     return bound;
   }
 
   /**
-   * Some place in {@code window} with margin ≥ {@code margin}, always the same for the same
-   * question; null if there is none.
+   * A position in {@code window} with margin ≥ {@code margin}; null if there is none.
+   * Deterministic.
    */
   public Place find(long margin, Window window) {
     if (margin > bound) {
@@ -174,7 +170,7 @@ public final class FreeSpace {
     return null;
   }
 
-  /** The least free p from {@code pLo} on at {@code q}; more than {@code pHi} if there is none. */
+  /** The least free p ≥ {@code pLo} at {@code q}; above {@code pHi} if there is none. */
   private static long leastFree(long[] near, long t, long pLo, long pHi, long q) {
     long p = pLo;
     for (int i = 0; i < near.length && near[i] - t < p && p <= pHi; i += STRIDE) {
@@ -185,14 +181,17 @@ public final class FreeSpace {
     return p;
   }
 
-  /** The place in {@code window} farthest from the walls, of the first strip that has it. */
+  /**
+   * The position in {@code window} farthest from the walls; ties go to the first strip. Null if the
+   * window has none.
+   */
   public Place likely(Window window) {
     return walls.likely(window);
   }
 
   /**
-   * The rectangle of places around a place with margin ≥ {@code margin} in which every obstacle
-   * stays on the side on which it is now farthest off, within {@code window}.
+   * A rectangle of positions with margin ≥ {@code margin} around such a position, within {@code
+   * window}: each obstacle stays on the side on which it is farthest off at {@code place}.
    */
   public Window around(Place place, long margin, Window window) {
     long[] near = near();
@@ -218,9 +217,8 @@ public final class FreeSpace {
   }
 
   /**
-   * A place in {@code window} with the largest margin to which one can go from {@code start}
-   * without taking any obstacle on another side than that on which it is farthest off, as often as
-   * that helps.
+   * Climbs from {@code start} within {@code window}: moves to the best position that keeps every
+   * obstacle on the side on which it is farthest off, and repeats while the margin grows.
    */
   public Spot climbed(Place start, Window window) {
     Place at = start;
@@ -253,7 +251,7 @@ public final class FreeSpace {
         case BELOW -> qAfter = Math.min(qAfter, near[i + 2]);
         case ABOVE -> qBefore = Math.max(qBefore, near[i + 3]);
         default -> {
-          // It is clear in height by more than beside it.
+          // Height separates more than any side, so this obstacle does not constrain the step.
         }
       }
     }
@@ -264,7 +262,7 @@ public final class FreeSpace {
         Walls.middle(qLo, qHi, qBefore, qAfter));
   }
 
-  /** The side of an obstacle on which (p, q) is farthest off; none if by no more than {@code f}. */
+  /** The side of an obstacle on which (p, q) is farthest off; none if that is at most {@code f}. */
   private static int farthest(long[] near, int i, long p, long q, long f) {
     int side = NEITHER;
     long most = f;
@@ -284,10 +282,10 @@ public final class FreeSpace {
   }
 
   /**
-   * How far the vise could go straight each way from a place with margin ≥ 0.
+   * How far the vise can go straight each way from a position with margin ≥ 0.
    *
-   * @param allowed places of this space at which its bolts stand in the slots reported and no
-   *     overhang is too great
+   * @param allowed positions of this space at which the bolts stand in the slots reported and the
+   *     overhang is within its limit
    */
   public Play play(Place place, Rectangle allowed) {
     long[] near = near();
@@ -300,7 +298,7 @@ public final class FreeSpace {
     long qLo = Math.max(alongQ.lo(), walls.qLeast);
     long qHi = Math.min(alongQ.hi(), walls.qMost);
     for (int i = 0; i < near.length; i += STRIDE) {
-      // The open rectangle (a, b) × (c, d) is what it forbids, if it forbids anything.
+      // The obstacle forbids the open rectangle (a, b) × (c, d), if that is not empty.
       if (near[i + 4] >= 0 || near[i] >= near[i + 1] || near[i + 2] >= near[i + 3]) {
         continue;
       }

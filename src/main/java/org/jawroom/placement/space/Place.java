@@ -1,4 +1,4 @@
 package org.jawroom.placement.space;
 
-/** A place of the vise frame's origin on the table. */
+/** A position of the vise frame's origin in the table frame, half-nanometres. */
 public record Place(long x, long y) {}

@@ -1,4 +1,4 @@
 package org.jawroom.placement.space;
 
-/** A place and its margin. */
+/** A position and its margin. */
 public record Spot(Place place, long margin) {}

@@ -9,15 +9,17 @@ import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Rectangle;
 
 /**
- * The places at which a mount holds: closed strips side by side, one at least, all equally long. p
- * runs along the strips, q across them, so that slots along y are no special case.
+ * The positions at which a mount holds: at least one closed strip, side by side, of equal length. p
+ * runs along the strips and q across them, so that slots along y need no special case.
  */
 public final class Strips {
   final boolean alongX;
   final long pLo;
   final long pHi;
 
-  /** The least and the greatest q of each strip in turn, rising and not touching; for reading. */
+  /**
+   * Alternating least and greatest q of the strips, ascending and disjoint; must not be modified.
+   */
   final long[] q;
 
   private final IntervalSet strips;
@@ -33,8 +35,8 @@ public final class Strips {
   /**
    * Strips along {@code along} (X or Y).
    *
-   * @param q where they lie across
-   * @throws IllegalArgumentException if there is no place
+   * @param q their extents across
+   * @throws IllegalArgumentException if there is no position
    */
   public static Strips of(Axis along, long pLo, long pHi, IntervalSet q) {
     if (pLo > pHi || q.isEmpty()) {
@@ -43,7 +45,7 @@ public final class Strips {
     return new Strips(along == Axis.X, pLo, pHi, q);
   }
 
-  /** One strip, along the longer side. */
+  /** A single strip along the longer side. */
   public static Strips of(Rectangle places) {
     Axis along = places.x().length() >= places.y().length() ? Axis.X : Axis.Y;
     Interval p = places.along(along);
@@ -51,7 +53,7 @@ public final class Strips {
     return of(along, p.lo(), p.hi(), IntervalSet.of(q.lo(), q.hi()));
   }
 
-  /** Each strip as a rectangle. */
+  /** Each strip as a closed rectangle. */
   public List<Rectangle> rectangles() {
     Axis along = alongX ? Axis.X : Axis.Y;
     Interval p = Interval.of(pLo, pHi);
@@ -78,14 +80,14 @@ public final class Strips {
     return lo > hi || both.isEmpty() ? Optional.empty() : Optional.of(of(along, lo, hi, both));
   }
 
-  /** Whether (x, y) is one of the places. */
+  /** Whether (x, y) is one of the positions. */
   boolean hold(long x, long y) {
     long p = alongX ? x : y;
     long across = alongX ? y : x;
     return pLo <= p && p <= pHi && strips.contains(across);
   }
 
-  /** Where the strip of a place that they hold begins in {@link #q}. */
+  /** The index in {@link #q} at which the strip of a contained position begins. */
   int at(long across) {
     int i = 0;
     while (q[i + 1] < across) {

@@ -3,9 +3,11 @@ package org.jawroom.placement.space;
 import org.jawroom.clearance.Obstacles;
 import org.jawroom.geometry.Length;
 
-/** The walls around strips of places: the margin is no more than the way to the nearest of them. */
+/**
+ * The walls around strips of positions: the distance to the nearest one bounds the margin above.
+ */
 public final class Walls {
-  /** Where a wall keeps off whatever is less; likewise the others. */
+  /** The margin is p − pLeast or less; the other three likewise. */
   final long pLeast;
 
   final long pMost;
@@ -26,7 +28,7 @@ public final class Walls {
     return new Walls(strips, obstacles);
   }
 
-  /** They let no margin anywhere be greater than this. */
+  /** An upper bound on the margin of every position. */
   long bound() {
     long alongQ = Long.MIN_VALUE;
     for (int i = 0; i < strips.q.length; i += 2) {
@@ -36,12 +38,15 @@ public final class Walls {
     return Math.min(Length.ENDLESS, Math.min(alongP, alongQ));
   }
 
-  /** The margin between them. */
+  /** The margin with respect to the walls alone. */
   long margin(long p, long q) {
     return Math.min(Length.ENDLESS, Math.min(between(p, pLeast, pMost), between(q, qLeast, qMost)));
   }
 
-  /** The place in {@code window} farthest from them, of the first strip that has it. */
+  /**
+   * The position in {@code window} farthest from the walls, ties to the first strip; null if there
+   * is none.
+   */
   Place likely(Window window) {
     long pLo = strips.pLo(window);
     long pHi = strips.pHi(window);
@@ -67,7 +72,7 @@ public final class Walls {
     return most == Long.MIN_VALUE ? null : strips.place(p, best);
   }
 
-  /** Where min(at − before, after − at) is largest. */
+  /** The whole number in [lo, hi] that maximizes min(at − before, after − at). */
   static long middle(long lo, long hi, long before, long after) {
     long middle = before + Math.floorDiv(after - before, 2);
     return Math.max(lo, Math.min(hi, middle));
@@ -77,7 +82,7 @@ public final class Walls {
     return Math.min(at - before, after - at);
   }
 
-  /** The largest min(at − least, most − at) of a whole {@code at} from lo to hi. */
+  /** The maximum of min(at − least, most − at) over whole {@code at} in [lo, hi]. */
   private static long mostBetween(long lo, long hi, long least, long most) {
     return Math.min(Math.floorDiv(most - least, 2), Math.min(hi - least, most - lo));
   }

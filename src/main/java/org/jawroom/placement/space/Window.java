@@ -3,7 +3,7 @@ package org.jawroom.placement.space;
 import org.jawroom.geometry.Length;
 
 /**
- * A closed rectangle of places that may be empty ({@code lo} above {@code hi}), unlike {@link
+ * A closed rectangle of positions that may be empty ({@code lo} above {@code hi}), unlike {@link
  * org.jawroom.geometry.Rectangle}.
  */
 public record Window(long xLo, long xHi, long yLo, long yHi) {

@@ -38,8 +38,8 @@ class MissSearchTest {
 
   @Test
   void across_belowAtAndAbove_lacksWhatIsOverAtTheLastBolt() {
-    // Turned right v runs along y: bolts at 10 and beyond, holes of 18, so ± 3 each. Which of two
-    // misses is as one likes; it is told of the one behind, the first standing in its slot.
+    // Turned right, v runs along y: bolts at 10 and beyond, holes of 18, so ± 3 each. Either bolt
+    // could count as the miss; it is reported for the second, with the first in its slot.
     assertEquals(List.of(), found(bolt(0, 10, 18, 18), bolt(0, 215, 18, 18)));
     assertEquals(List.of(), found(bolt(0, 10, 18, 18), bolt(0, 216, 18, 18)));
     assertEquals(
@@ -51,7 +51,7 @@ class MissSearchTest {
   void across_slotsUnevenlySpaced_holdOneWayRoundOnly() {
     machine.slotPositions = List.of(50 * MM, 130 * MM, 250 * MM);
     assertEquals(List.of(), found(bolt(0, 10, 12, 12), bolt(0, 90, 12, 12), bolt(0, 210, 12, 12)));
-    // The other way round the middle one stands 40 from either slot at hand.
+    // The other way round, the middle one stands 40 from either neighbouring slot.
     assertEquals(
         List.of(new Miss(Orientation.RIGHT, "own", Cause.ACROSS_SLOTS, "rear", 40 * MM)),
         found(bolt(0, 10, 12, 12), bolt(0, 130, 12, 12), bolt(0, 210, 12, 12)));
@@ -159,7 +159,7 @@ class MissSearchTest {
                 .toList());
   }
 
-  /** What is missed in the turns that are allowed, and of the others if the vise allows two. */
+  /** The misses of the allowed turns, and of the others if the vise allows two. */
   private List<Miss> found(Bolt... bolts) {
     vise.mounts.clear();
     vise.mounts.add(new Mount("own", true, List.of(bolts)));

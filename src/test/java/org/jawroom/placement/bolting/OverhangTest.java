@@ -14,7 +14,7 @@ import org.jawroom.reference.MachineDraft;
 import org.jawroom.shop.Machine;
 import org.junit.jupiter.api.Test;
 
-/** A table of 600 × 300; over each edge 10 may hang. */
+/** A table of 600 × 300; an overhang of 10 is allowed over each edge. */
 class OverhangTest {
   private static final long OVER = 10 * MM;
 

@@ -43,7 +43,7 @@ class SlottedTest {
     // each.
     assertEquals(0, places(Orientation.RIGHT, 207).size());
     assertEquals(1, places(Orientation.RIGHT, 206).size());
-    // At the limit both bolts stand at the ends of their holes: one single line.
+    // At the limit both bolts stand at the ends of their holes: a single line.
     assertEquals(0, places(Orientation.RIGHT, 206).get(0).y().length());
     assertEquals(MM, places(Orientation.RIGHT, 205).get(0).y().length());
     assertEquals(0, places(Orientation.RIGHT, 194).get(0).y().length());

@@ -86,7 +86,7 @@ class JobPairingTest {
   }
 
   /**
-   * The furthest place back in which the part, 50 before the face, is still within the reach: y =
+   * The rearmost position in which the part, 50 before the face, is still within the reach: y =
    * 150.
    */
   @Test
@@ -144,7 +144,7 @@ class JobPairingTest {
     assertEquals(OptionalLong.of(mm(500 - 132 - 120)), outcome.toolRoom());
   }
 
-  /** The stack: nose 500, bed 60, part 40, tool 394 leave 6, the required clearance. */
+  /** The stack: nose 500, bed 60, part 40 and tool 394 leave 6, the required clearance. */
   @Test
   void solve_toolClearsByJustTheClearance_heldAndNoLonger() {
     job.tool = Dimension.of(mm(394));
@@ -157,7 +157,7 @@ class JobPairingTest {
     assertEquals(OptionalLong.of(mm(-50)), solve().toolRoom());
   }
 
-  /** Nose at 100 at the lowest, part's top at 70: a tool of 30 just touches it. */
+  /** Lowest nose at 100, part's top at 70: a tool of 30 just touches it. */
   @Test
   void solve_shortestToolJustTouchesTheTop_heldAndNoShorter() {
     job.height = mm(10);
@@ -184,7 +184,7 @@ class JobPairingTest {
     assertTrue(solve().place().isEmpty());
   }
 
-  /** With the handle to the front the jaws run left to right: along x. */
+  /** With the handle to the front the jaws run along x. */
   @Test
   void solve_jawsAlongX_handleToFrontOrRear() {
     job.jawsAlong = Optional.of(Axis.X);
@@ -226,10 +226,7 @@ class JobPairingTest {
     assertEquals(mm(50), solve().place().orElseThrow().y());
   }
 
-  /**
-   * The door further and further in: first nothing clear is within the reach, then nothing is
-   * clear.
-   */
+  /** With the door moved inward, first nothing clear is within the reach, then nothing is clear. */
   @Test
   void solve_hitEverywhere_hitByTheBestMargin() {
     mill.frontGap = Dimension.of(mm(-90));
@@ -241,10 +238,7 @@ class JobPairingTest {
     assertEquals("hit by 16.0", failing());
   }
 
-  /**
-   * Closed, the screw stands 200 out behind the casting; at a part 50 wide and more, a good deal
-   * less.
-   */
+  /** Closed, the screw protrudes 200 behind the casting; at a part 50 wide or more, much less. */
   @Test
   void solve_closedScrewWouldHit_heldWithinTheOpeningsOfTheJob() {
     vise.frontClosed = Dimension.of(mm(420));
@@ -258,8 +252,8 @@ class JobPairingTest {
   }
 
   /**
-   * A post over the table between 130 and 140 high that the bare vise passes under and the part
-   * does not.
+   * A post over the table between heights 130 and 140: the bare vise passes under it, the part does
+   * not.
    */
   @Test
   void solve_partTallerThanTheVise_isHit() {
@@ -344,9 +338,7 @@ class JobPairingTest {
     assertEquals(List.of(), solve().missing());
   }
 
-  /**
-   * Whatever the front gap is, the beam hits the part everywhere; by how much is anybody's guess.
-   */
+  /** Whatever the front gap is, the beam hits the part everywhere; by how much is unknown. */
   @Test
   void solve_blankButHitAnyway_notHeldWithoutAnAmount() {
     mill.frontGap = Dimension.BLANK;

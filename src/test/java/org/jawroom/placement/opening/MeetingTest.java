@@ -25,14 +25,14 @@ class MeetingTest {
     assertEquals(OptionalLong.of(-3), floor(-7, 2, 0, -1));
   }
 
-  /** Factors of every size, among them those whose products just fit a long or just do not. */
+  /** Factors of every size, including those whose products just fit a long or just do not. */
   @Test
   void floor_factorsOfAnySize_isThatOfDecimals() {
     Random random = new Random(1);
     int beyond = 0;
     for (int seed = 0; seed < SEEDS; seed++) {
       int digits = 1 + random.nextInt(62);
-      // About as often below, at and above each number of digits of a product that matters.
+      // About equally often below, at and above each relevant number of digits of a product.
       int slopes = Math.min(62, Math.max(1, 59 + random.nextInt(8) - digits));
       Bound one = bound(random, digits, slopes);
       Bound other = bound(random, digits, slopes);
@@ -63,7 +63,7 @@ class MeetingTest {
     return new Bound(any(random, digits), any(random, slopes), random.nextBoolean());
   }
 
-  /** Up to so many binary digits: the largest, the smallest with as many, or any. */
+  /** With that many binary digits at most: the largest, the smallest, or any. */
   private static long any(Random random, int digits) {
     long most = (1L << digits) - 1;
     long size =

@@ -13,17 +13,15 @@ import org.jawroom.geometry.Interval;
 import org.junit.jupiter.api.Test;
 
 /**
- * {@link OpeningLine} against every whole place of a short line and every pair of openings there.
- * All slopes divide {@link #PARTS}, so every end of a range is one of so many shares.
+ * {@link OpeningLine} against every whole position of a short line and every pair of openings
+ * there. All slopes divide {@link #PARTS}, so every end of a range is one of finitely many shares.
  */
 class OpeningLineTwinTest {
   private static final int PARTS = 12;
   private static final int[] SLOPES = {-6, -4, -3, -2, -1, 0, 1, 2, 3, 4, 6};
   private static final int SEEDS = 20_000;
 
-  /**
-   * All meetings of two bounds stand at whole numbers once everything is so many times as large.
-   */
+  /** Scaled by this factor, all intersections of two bounds are whole numbers. */
   private static final long WHOLE = 27_720;
 
   @Test
@@ -44,7 +42,7 @@ class OpeningLineTwinTest {
     assertTrue(between > SEEDS / 250, "only " + between);
   }
 
-  /** With products that no long holds; the shares do not change. */
+  /** With products beyond a long; the shares do not change. */
   @Test
   void widest_longLines_isThatOfShorterOnes() {
     int wider = 0;
@@ -101,7 +99,7 @@ class OpeningLineTwinTest {
           .toList();
     }
 
-    /** The widest range, of equal ones the one that starts first; null if there is none. */
+    /** The widest range, ties to the first start; null if there is none. */
     int[] tried() {
       int[] widest = null;
       for (int p = pLo; p <= pHi; p++) {

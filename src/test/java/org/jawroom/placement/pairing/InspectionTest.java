@@ -25,7 +25,7 @@ import org.jawroom.shop.Sides;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** What a closer look tells, against what the outcome tells, which the reference has gone over. */
+/** Compares the inspection with the outcome, which is verified against the reference elsewhere. */
 class InspectionTest {
   private static final int SEEDS = 40;
 
@@ -37,47 +37,53 @@ class InspectionTest {
       Outcome outcome =
           Pairing.solve(shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop));
       if (outcome.recommended().isPresent()) {
-        Recommendation told = outcome.recommended().get();
+        Recommendation reported = outcome.recommended().get();
         Model model = Model.of(shop.settings(), outcome.machine(), outcome.vise(), Setup.PLAIN);
-        Inspection closer = model.inspect(told);
+        Inspection closer = model.inspect(reported);
         String input = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
-        reach(told, closer, input);
-        layout(outcome, told, closer.layout(), input);
-        choices(outcome, told, closer, input);
-        assertEquals(told.limit(), closer.pairs().stream().findFirst(), input);
+        reach(reported, closer, input);
+        layout(outcome, reported, closer.layout(), input);
+        choices(outcome, reported, closer, input);
+        assertEquals(reported.limit(), closer.pairs().stream().findFirst(), input);
       }
     }
   }
 
-  private static void reach(Recommendation told, Inspection closer, String input) {
+  private static void reach(Recommendation reported, Inspection closer, String input) {
     Sides<Long> sides = closer.reachShort();
     long most =
         Stream.of(sides.front(), sides.rear(), sides.left(), sides.right())
             .mapToLong(Long::longValue)
             .max()
             .orElseThrow();
-    assertEquals(told.reachShortfall(), most, input);
+    assertEquals(reported.reachShortfall(), most, input);
     Layout layout = closer.layout();
-    assertEquals(told.reachShortfall(), layout.reach().shortfall(layout.workArea(), 0, 0), input);
+    assertEquals(
+        reported.reachShortfall(), layout.reach().shortfall(layout.workArea(), 0, 0), input);
   }
 
-  private static void layout(Outcome outcome, Recommendation told, Layout layout, String input) {
+  private static void layout(
+      Outcome outcome, Recommendation reported, Layout layout, String input) {
     assertTrue(layout.parts().stream().noneMatch(p -> p.part().role() == PartRole.BOLT), input);
-    told.limit()
+    reported
+        .limit()
         .filter(limit -> limit.part().role() != PartRole.BOLT)
         .ifPresent(limit -> assertEquals(1, standing(layout, limit), input));
-    told.limit()
+    reported
+        .limit()
         .ifPresent(
             limit ->
                 assertTrue(
                     layout.guards().stream().anyMatch(guard -> guard.equals(limit.guard())),
                     input));
-    assertEquals(told.slots().size(), layout.bolts().size(), input);
-    for (int i = 0; i < told.slots().size(); i++) {
+    assertEquals(reported.slots().size(), layout.bolts().size(), input);
+    for (int i = 0; i < reported.slots().size(); i++) {
       Place bolt = layout.bolts().get(i);
       boolean alongX = outcome.machine().slots().direction() == Axis.X;
       assertEquals(
-          layout.slotCentres().get(told.slots().get(i) - 1), alongX ? bolt.y() : bolt.x(), input);
+          layout.slotCentres().get(reported.slots().get(i) - 1),
+          alongX ? bolt.y() : bolt.x(),
+          input);
     }
   }
 
@@ -89,9 +95,9 @@ class InspectionTest {
   }
 
   private static void choices(
-      Outcome outcome, Recommendation told, Inspection closer, String input) {
+      Outcome outcome, Recommendation reported, Inspection closer, String input) {
     if (outcome.verdict() == Verdict.FITS || outcome.verdict() == Verdict.NO_PLACE) {
-      Optional<Limit> most = closer.roomiest().map(Roomiest::limit).orElse(told.limit());
+      Optional<Limit> most = closer.roomiest().map(Roomiest::limit).orElse(reported.limit());
       assertEquals(
           outcome.bestMargin().isPresent()
               ? Optional.of(outcome.bestMargin().getAsLong())
@@ -100,16 +106,17 @@ class InspectionTest {
           input);
     }
     Set<List<Object>> seen = new HashSet<>();
-    seen.add(List.of(told.handleTo(), told.mount()));
+    seen.add(List.of(reported.handleTo(), reported.mount()));
     for (Alternative other : closer.others()) {
       assertTrue(seen.add(List.of(other.turn(), other.mount())), input);
       assertEquals(other.turn(), other.best().handleTo(), input);
       assertEquals(other.mount(), other.best().mount(), input);
       long margin = other.margin().orElse(Long.MAX_VALUE);
-      long best = told.limit().map(Limit::margin).orElse(Long.MAX_VALUE);
-      boolean nearer = other.reachShortfall() < told.reachShortfall();
+      long best = reported.limit().map(Limit::margin).orElse(Long.MAX_VALUE);
+      boolean nearer = other.reachShortfall() < reported.reachShortfall();
       assertFalse(
-          margin > best && !(best >= 0 && other.reachShortfall() > told.reachShortfall()), input);
+          margin > best && !(best >= 0 && other.reachShortfall() > reported.reachShortfall()),
+          input);
       assertFalse(nearer && margin >= Math.min(0, best), input);
     }
   }

@@ -19,8 +19,8 @@ import org.jawroom.shop.Guard;
 import org.junit.jupiter.api.Test;
 
 /**
- * Whatever amount serves while one less does not must be among those to try: every amount and every
- * place of small worlds is tried.
+ * Every amount that serves while one less does not must be among the candidates: all amounts and
+ * positions of small worlds are tried.
  */
 class AmountCandidatesTest {
   private static final Interval OPENINGS = Interval.of(0, 6);
@@ -69,7 +69,7 @@ class AmountCandidatesTest {
   private static final Box NOWHERE =
       new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
 
-  /** The guard of a small world; one that none of its regions knows where it has none. */
+  /** The guard of a small world; an unknown one if the world has none. */
   private static Guard named(List<Region> regions, String name) {
     return regions.get(0).guards().all().stream()
         .flatMap(guard -> guard.guard().stream())
@@ -98,7 +98,7 @@ class AmountCandidatesTest {
     }
   }
 
-  /** How many amounts serve while one less does not; each must be among {@code amounts}. */
+  /** Counts the amounts that serve while one less does not; each must be in {@code amounts}. */
   private static int begins(
       List<Region> regions, Change change, String guard, SortedSet<Long> amounts, String seed) {
     int begun = 0;
@@ -146,7 +146,7 @@ class AmountCandidatesTest {
     return true;
   }
 
-  /** One or two turns, the first guard being the table in every third world. */
+  /** One or two turns; in every third world the first guard is the table. */
   private static List<Region> regions(int seed) {
     SmallWorlds worlds = new SmallWorlds(seed);
     Region first = worlds.region(worlds.turn(), 0, OPENINGS);

@@ -16,7 +16,7 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Window;
 import org.junit.jupiter.api.Test;
 
-/** {@link BestPlace} and {@link FreeSpace} against trying every place on the lattice. */
+/** {@link BestPlace} and {@link FreeSpace} against exhaustive search on the lattice. */
 class BestPlaceTwinTest {
   private static final Interval OPENINGS = Interval.of(0, 6);
 
@@ -74,7 +74,7 @@ class BestPlaceTwinTest {
     }
   }
 
-  /** A place and what the order of preference asks of it. */
+  /** A position with the values that the order of preference compares. */
   private record Tried(int seat, Place place, long margin, long shortfall, long offX, long offY) {}
 
   private static List<Tried> all(List<Candidate> seats) {

@@ -35,7 +35,7 @@ class NoseSearchTest {
 
   @Test
   void lowest_besideTheVise_belowAtAndAboveItsClearance() {
-    // The head reaches from x = 40 on; the part to x = 10 when it stands at 0.
+    // The head begins at x = 40; the part extends to x = 10 when it stands at 0.
     assertEquals(OptionalLong.of(50), lowest(HEAD, 21, Interval.of(50, 500)));
     assertEquals(OptionalLong.of(109), lowest(HEAD, 22, Interval.of(50, 500)));
   }
@@ -46,12 +46,12 @@ class NoseSearchTest {
     // underside.
     Interval hanging = Interval.of(-300, -200);
     assertEquals(OptionalLong.of(50), lowest(hanging, 0, Interval.of(50, 191)));
-    // Higher up it must pass the part: clear over it from 409 on.
+    // Higher up it must pass the part: it is clear above from 409 on.
     assertEquals(OptionalLong.empty(), lowest(hanging, 0, Interval.of(50, 192)));
     assertEquals(OptionalLong.of(409), lowest(hanging, 0, Interval.of(50, 500)));
   }
 
-  /** Two sheets without thickness that touch do not hit; one that has some does on its way. */
+  /** Two sheets without thickness that touch do not hit; one with thickness hits while passing. */
   @Test
   void lowest_sheetPassingASheet_isNoLimitUnlessSomethingIsRequired() {
     assertEquals(OptionalLong.of(50), sheets(60, 60, 0));
@@ -84,7 +84,7 @@ class NoseSearchTest {
             List.of(), List.of(), Orientation.RIGHT, new Place(0, 0), OPENINGS, Interval.of(0, 9)));
   }
 
-  /** The part stands at x = 0, or where the head begins 40 is {@code shift} nearer. */
+  /** The part stands at x = 0; the head begins at x = 40, nearer by {@code shift}. */
   private static OptionalLong lowest(Interval fromNose, long shift, Interval heights) {
     Rectangle plan =
         new Rectangle(Interval.of(shift == 0 ? 0 : 40, 1000), Interval.of(-1000, 1000));

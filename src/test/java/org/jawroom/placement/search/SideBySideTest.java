@@ -54,7 +54,7 @@ class SideBySideTest {
     assertTrue(several > 50, "only " + several);
   }
 
-  /** Nothing stands about: the row reaches from end to end of the slot, one alone in its middle. */
+  /** Without obstacles the row extends from end to end of the slot, a single vise to its middle. */
   @Test
   void most_freeTable_isSpreadEvenlyAboutTheMiddle() {
     int alone = 0;
@@ -80,10 +80,7 @@ class SideBySideTest {
     assertTrue(alone > 0 && alone < 100, "alone " + alone);
   }
 
-  /**
-   * By dynamic programming over every millimetre: one more than the most that stand a pitch before
-   * it.
-   */
+  /** Dynamic programming over every millimetre: one more than the maximum a pitch before it. */
   private static int tried(Machine machine, Vise vise) {
     int half = (int) (machine.tableLength() / 2 / MM) + 60;
     int pitch = (int) (vise.base().width().length() / MM) + 6;
@@ -96,10 +93,7 @@ class SideBySideTest {
     return most[most.length - 1];
   }
 
-  /**
-   * One slot, one bolt line: the vise's own solver says whether it stands clear with its origin at
-   * x.
-   */
+  /** One slot, one bolt line: asks the solver whether the vise is clear with its origin at x. */
   private static boolean clearAnywhereAcross(Machine machine, Vise vise, long x) {
     return Model.of(Settings.DEFAULTS, machine, vise, Setup.PLAIN).regions().stream()
         .anyMatch(

@@ -11,7 +11,7 @@ import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.search.Candidate;
 import org.junit.jupiter.api.Test;
 
-/** {@link FreeSpace#play} against walking it step by step. */
+/** {@link FreeSpace#play} against a step-by-step walk. */
 class PlayTwinTest {
   private static final Interval OPENINGS = Interval.of(0, 6);
 
@@ -20,7 +20,7 @@ class PlayTwinTest {
     assertWalked(SmallWorlds::new);
   }
 
-  /** What has no thickness is not in the way of what has none either. */
+  /** Two objects without thickness do not obstruct each other. */
   @Test
   void from_worldsOfThinThings_goesAsFarAsOneCanWalk() {
     assertWalked(SmallWorlds::thin);
@@ -58,7 +58,7 @@ class PlayTwinTest {
     long steps = 0;
     while (true) {
       Place next = new Place(from.x() + (steps + 1) * dx, from.y() + (steps + 1) * dy);
-      // Half a step too: what is forbidden between two lattice places would be walked through.
+      // Half steps too: a forbidden band between two lattice positions would be skipped otherwise.
       if (!allowed.contains(next.x(), next.y())
           || hits(region, 2 * next.x() - dx, 2 * next.y() - dy)
           || hits(region, 2 * next.x(), 2 * next.y())) {
@@ -68,7 +68,7 @@ class PlayTwinTest {
     }
   }
 
-  /** Whether any pair has margin below 0 in the world drawn at twice its size. */
+  /** Whether any pair has margin below 0 in the world scaled by 2. */
   private static boolean hits(Region region, long x, long y) {
     return region.pairs().stream()
         .anyMatch(
