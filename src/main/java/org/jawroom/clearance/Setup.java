@@ -19,11 +19,11 @@ public record Setup(long riser, Sides<Long> stops) {
 
   public Setup {
     if (riser < 0) {
-      throw new IllegalArgumentException("riser of " + riser);
+      throw new IllegalArgumentException("negative riser: " + riser);
     }
     for (Side side : Side.values()) {
       if (stops.get(side) < 0) {
-        throw new IllegalArgumentException("travel cut by " + stops.get(side));
+        throw new IllegalArgumentException("negative cut of the travel: " + stops.get(side));
       }
     }
   }

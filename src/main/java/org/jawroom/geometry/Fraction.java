@@ -14,7 +14,7 @@ public record Fraction(long numerator, long denominator) implements Comparable<F
 
   public Fraction {
     if (denominator <= 0) {
-      throw new ArithmeticException("fraction with denominator " + denominator);
+      throw new ArithmeticException("denominator is not positive: " + denominator);
     }
   }
 

@@ -12,7 +12,7 @@ public record Interval(long lo, long hi) {
 
   public Interval {
     if (lo > hi) {
-      throw new IllegalArgumentException("interval from " + lo + " to " + hi + " runs backwards");
+      throw new IllegalArgumentException("interval with lo " + lo + " above hi " + hi);
     }
   }
 

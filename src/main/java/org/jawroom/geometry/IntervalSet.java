@@ -20,11 +20,11 @@ public final class IntervalSet {
    */
   public static IntervalSet of(long... ends) {
     if (ends.length % 2 != 0) {
-      throw new IllegalArgumentException("an interval without its high end");
+      throw new IllegalArgumentException("odd number of ends");
     }
     for (int i = 1; i < ends.length; i++) {
       if (i % 2 == 0 ? ends[i - 1] >= ends[i] : ends[i - 1] > ends[i]) {
-        throw new IllegalArgumentException("ends " + ends[i - 1] + ", " + ends[i]);
+        throw new IllegalArgumentException("ends do not ascend: " + ends[i - 1] + ", " + ends[i]);
       }
     }
     return new IntervalSet(ends.clone());

@@ -23,16 +23,16 @@ public record CellModel(
           || fit.machine() >= machines.size()
           || fit.vise() < 0
           || fit.vise() >= vises.size()) {
-        throw new IllegalArgumentException("no such machine or vise: " + fit.pick());
+        throw new IllegalArgumentException("machine or vise out of range: " + fit.pick());
       }
       if (!picks.add(fit.pick())) {
-        throw new IllegalArgumentException("a pairing given twice: " + fit.pick());
+        throw new IllegalArgumentException("duplicate pairing: " + fit.pick());
       }
     }
     for (Work job : jobs) {
       if (!picks.containsAll(job.heldBy())) {
         throw new IllegalArgumentException(
-            "held by a pairing that may not be chosen: " + job.name());
+            "job is held by a pairing that may not be chosen: " + job.name());
       }
     }
   }

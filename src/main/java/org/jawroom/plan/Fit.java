@@ -13,8 +13,7 @@ import java.util.OptionalLong;
 public record Fit(Pick pick, OptionalLong margin, int most, long opening) {
   public Fit {
     if (most < 1 || opening < 0) {
-      throw new IllegalArgumentException(
-          "a pairing that may be chosen holds one vise at least: " + pick);
+      throw new IllegalArgumentException("most below 1 or opening below 0: " + pick);
     }
   }
 

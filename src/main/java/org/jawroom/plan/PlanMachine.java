@@ -11,7 +11,7 @@ import java.util.OptionalLong;
 public record PlanMachine(String name, OptionalLong price) {
   public PlanMachine {
     if (price.isPresent() && price.getAsLong() < 1) {
-      throw new IllegalArgumentException("a candidate costs something: " + name);
+      throw new IllegalArgumentException("price below 1: " + name);
     }
   }
 

@@ -11,10 +11,10 @@ import java.util.OptionalLong;
 public record ViseType(String name, int stock, OptionalLong price) {
   public ViseType {
     if (stock < 0) {
-      throw new IllegalArgumentException("less than none in stock: " + name);
+      throw new IllegalArgumentException("negative stock: " + name);
     }
     if (price.isPresent() && price.getAsLong() < 1) {
-      throw new IllegalArgumentException("what is for sale costs something: " + name);
+      throw new IllegalArgumentException("price below 1: " + name);
     }
   }
 }

@@ -32,7 +32,7 @@ public record Wishes(
   public Wishes {
     keep = keep.map(Map::copyOf);
     if (budget.isPresent() && (!buy || budget.getAsLong() < 0)) {
-      throw new IllegalArgumentException("a budget is 0 or more, and for buying");
+      throw new IllegalArgumentException("a budget must be 0 or more and requires buying");
     }
   }
 

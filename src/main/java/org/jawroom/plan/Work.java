@@ -12,7 +12,7 @@ public record Work(String name, int quantity, Set<Pick> heldBy) {
   public Work {
     heldBy = Set.copyOf(heldBy);
     if (quantity < 1) {
-      throw new IllegalArgumentException("a job of none: " + name);
+      throw new IllegalArgumentException("job quantity below 1: " + name);
     }
   }
 }

@@ -27,7 +27,7 @@ final class Check {
 
   static void price(Optional<BigDecimal> price) {
     if (price.isPresent() && price.get().signum() <= 0) {
-      throw new IllegalArgumentException("a price of nothing: " + price.get());
+      throw new IllegalArgumentException("price is not positive: " + price.get());
     }
   }
 }

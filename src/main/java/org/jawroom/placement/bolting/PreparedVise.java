@@ -97,7 +97,7 @@ public final class PreparedVise {
         return bolted.get(i)[mountIndex];
       }
     }
-    throw new IllegalArgumentException("not prepared for bolts of " + thread);
+    throw new IllegalArgumentException("not prepared for thread " + thread);
   }
 
   /** Whether the position or the size of one of the mount's holes is blank. */

@@ -110,7 +110,7 @@ record VerdictRule(
   private static VerdictRule limited(Interval usable, BestPlace places, long bestOverFull) {
     long best = places.bestMargin();
     if (best < 0) {
-      throw new IllegalStateException("no place over " + usable + ", which has one");
+      throw new IllegalStateException("no clear position over usable opening " + usable);
     }
     BestPlace.Choice choice = places.recommended();
     return new VerdictRule(

@@ -40,7 +40,7 @@ public final class Strips {
    */
   public static Strips of(Axis along, long pLo, long pHi, IntervalSet q) {
     if (pLo > pHi || q.isEmpty()) {
-      throw new IllegalArgumentException("no place in strips from " + pLo + " to " + pHi);
+      throw new IllegalArgumentException("no position in strips from " + pLo + " to " + pHi);
     }
     return new Strips(along == Axis.X, pLo, pHi, q);
   }
