@@ -14,7 +14,8 @@ import org.jawroom.report.wording.MissWords;
 import org.jawroom.report.wording.WhereWords;
 
 /**
- * The section on the turns and mounts not chosen: the best each can do, or why it holds nowhere.
+ * The section on the turns and mounts not chosen: the best that each can do, or why it holds
+ * nowhere.
  */
 record ExplainChoices(PeopleUnit unit, Explanation explanation) {
 
@@ -44,7 +45,7 @@ record ExplainChoices(PeopleUnit unit, Explanation explanation) {
         + worse(other, chosen);
   }
 
-  /** Why it is worse, by the order of preference. */
+  /** Why it ranks below the chosen one in the order of preference. */
   private String worse(Alternative other, Recommendation chosen) {
     long margin = margin(other.best().limit());
     long best = margin(chosen.limit());
@@ -83,7 +84,7 @@ record ExplainChoices(PeopleUnit unit, Explanation explanation) {
         .orElse("nothing listed can be hit");
   }
 
-  /** Where nothing can be hit there is no end of room. */
+  /** Without any guard to hit the margin is unbounded. */
   private static long margin(Optional<Limit> limit) {
     return limit.map(Limit::margin).orElse(Long.MAX_VALUE);
   }

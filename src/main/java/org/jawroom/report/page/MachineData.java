@@ -15,12 +15,13 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
-/** A machine as the page needs it. */
+/** The page's data of one machine. */
 final class MachineData {
   private MachineData() {}
 
   /**
-   * @param drawn whether some pairing of it can be drawn, so that nothing of it is blank
+   * @param drawn whether some pairing of the machine can be drawn; then none of its columns is
+   *     blank
    */
   static Map<String, Object> of(Settings settings, Machine machine, boolean drawn) {
     Facts facts =
@@ -64,12 +65,12 @@ final class MachineData {
     return dimension.isKnown() ? dimension.length() : null;
   }
 
-  /** In the order of rank; {@code when} has 1 for cutting, 2 for loading, 3 for both. */
+  /** The guards by rank; {@code when} is 1 for cutting, 2 for loading, 3 for both. */
   private static List<Object> guards(Settings settings, Machine machine) {
     Map<Integer, Integer> when = new LinkedHashMap<>();
     Map<Integer, GuardStance> stances = new LinkedHashMap<>();
-    // The height of the bed bears only on how low the nose comes, which the page works out for
-    // itself.
+    // The bed's height affects only how low the nose comes, which the page computes itself; hence
+    // 0.
     for (GuardStance stance : GuardStance.all(settings, machine, 0)) {
       int rank = stance.swept().rank();
       stances.putIfAbsent(rank, stance);

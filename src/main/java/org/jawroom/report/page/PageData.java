@@ -18,7 +18,7 @@ import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 
-/** All that the page shows and reckons with; lengths in half-nanometres. */
+/** All data that the page shows and computes with; lengths in half-nanometres. */
 final class PageData {
   private PageData() {}
 
@@ -69,7 +69,10 @@ final class PageData {
     return data;
   }
 
-  /** What one pairing adds: its machine, its vise, itself; each as if it were the only one. */
+  /**
+   * Returns the data that one pairing adds: its machine, its vise and itself, each as if it were
+   * the only one. The size estimate uses it.
+   */
   static List<Object> parts(Settings settings, Advice advice) {
     Outcome outcome = advice.outcome();
     Model model = Model.of(settings, outcome.machine(), outcome.vise(), Setup.PLAIN);
@@ -84,7 +87,7 @@ final class PageData {
         PairingData.of(advice, model));
   }
 
-  /** Each with its sign, the verdict's word and what it says in full. */
+  /** Each finding with its sign, its short word and its full text. */
   private static Map<String, Object> findings(List<Advice> advice) {
     Map<String, Object> told = new LinkedHashMap<>();
     PairingWords.findings()

@@ -16,7 +16,7 @@ import org.jawroom.report.page.Told.Facts;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Column;
 
-/** A pairing as the page needs it. */
+/** The page's data of one pairing. */
 final class PairingData {
   private PairingData() {}
 
@@ -71,7 +71,8 @@ final class PairingData {
   }
 
   /**
-   * [turn, mount, thread, x from, x to, y from, y to, …]: a turn and mount, and where they hold.
+   * [turn, mount, thread, x from, x to, y from, y to, …]: one turn and mount with the regions in
+   * which its bolts hold.
    */
   private static List<Object> seat(Bolted seat) {
     List<Object> told =

@@ -16,12 +16,13 @@ import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
 
-/** A vise as the page needs it. */
+/** The page's data of one vise. */
 final class ViseData {
   private ViseData() {}
 
   /**
-   * @param threads of the bolts it is drawn with on some machine; then nothing of it is blank
+   * @param threads bolt threads with which the vise is drawn on some machine; if there are any,
+   *     none of its columns is blank
    */
   static Map<String, Object> of(Vise vise, SortedSet<Long> threads) {
     Facts facts =
@@ -48,7 +49,7 @@ final class ViseData {
     return facts.map();
   }
 
-  /** For each mount its bolts; none for a mount that no bolt of that size goes with. */
+  /** The bolts of each mount; none for a mount that takes no bolt of that thread. */
   private static List<Object> bolts(Vise vise, long thread) {
     List<Object> mounts = new ArrayList<>();
     for (Mount mount : vise.mounts()) {
@@ -57,7 +58,7 @@ final class ViseData {
     return mounts;
   }
 
-  /** In the order of rank; a part alike in both situations once. */
+  /** The parts by rank; a part that is the same for cutting and loading appears once. */
   private static List<Object> parts(List<Part> parts) {
     List<Object> told = new ArrayList<>();
     for (Part part : parts) {
@@ -84,7 +85,7 @@ final class ViseData {
         part.tolerance());
   }
 
-  /** {@code u} closed and open: [lo, hi, lo, hi]; {@code when} as a guard's. */
+  /** {@code u} is [lo, hi, lo, hi]: jaws closed, then open; {@code when} as for a guard. */
   private static Map<String, Object> part(Part part, int when) {
     Interval closed = part.u().closed();
     Interval open = part.u().open();

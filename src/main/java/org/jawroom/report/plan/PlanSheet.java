@@ -117,7 +117,7 @@ final class PlanSheet {
     return mind.stream().filter(words -> !words.isEmpty()).collect(Collectors.joining("; "));
   }
 
-  /** Only what is to be done. */
+  /** Lists only what has to be done. */
   private String change(CellPlan.Row row) {
     return plan.isChanged(row).orElse(false) ? words.change(row) : "";
   }
@@ -150,7 +150,7 @@ final class PlanSheet {
     if (coins == 0) {
       list.length(OptionalLong.empty(), Rounding.DOWN);
     } else {
-      // Exact: a double holds every whole number of coins there can be.
+      // Exact: a double holds every possible whole number of cents.
       list.number(coins / 100.0, coins % 100 == 0 ? "#,##0" : "#,##0.00");
     }
   }

@@ -21,7 +21,7 @@ public record BlankWords(PeopleUnit unit) {
     return blank.guard().isEmpty() ? blank.column().column() : "gap of " + blank.guard();
   }
 
-  /** What it belongs to. */
+  /** The machine or vise it belongs to. */
   public static String owner(ToMeasure one) {
     Outcome outcome = one.pairings().get(0).outcome();
     return one.blank().isOfMachine() ? outcome.machine().name() : outcome.vise().name();
@@ -30,7 +30,7 @@ public record BlankWords(PeopleUnit unit) {
   /** {@code fits all 5 if ≥ 41.28; none below 12.5}. */
   public String decides(ToMeasure one) {
     int all = one.pairings().size();
-    // With other blanks open, a limit says only what is needed, not what is enough.
+    // If other blanks are open too, a limit is necessary but not sufficient.
     boolean settled = one.alone().size() == all;
     String fits = settled ? "fits" : "can fit";
     List<String> words = new ArrayList<>();
@@ -57,7 +57,7 @@ public record BlankWords(PeopleUnit unit) {
     return String.join("; ", words) + (open ? "; if the other blanks let it" : "");
   }
 
-  /** The partners that it alone settles, by name. */
+  /** The names of the partners for which this blank is the only one. */
   public static String settles(ToMeasure one) {
     Function<Outcome, String> partner =
         one.blank().isOfMachine() ? o -> o.vise().name() : o -> o.machine().name();
