@@ -24,7 +24,8 @@ import org.jawroom.shop.Shop;
 
 /**
  * The sheet <i>Jobs</i>: jobs down, machines across. Each job has two rows: its name and how many
- * vises hold it, and beneath, small, its size and the best of those vises, or what comes nearest.
+ * vises hold it, and below, in small type, its size and the best of those vises, or the one nearest
+ * to holding it.
  */
 final class JobsSheet {
   static final String NAME = "Jobs";
@@ -192,7 +193,7 @@ final class JobsSheet {
     return switch (finding) {
       case UNKNOWN -> finding.sign() + " unknown";
       case NO_PLACE -> finding.sign() + " not held";
-      // Grey, like all that the planner need not look into; no sign, since nothing was looked for.
+      // Grey, as all that needs no attention; without a sign, since the pairing was not checked.
       case NO_MOUNT -> "not run here";
       default ->
           finding.sign()

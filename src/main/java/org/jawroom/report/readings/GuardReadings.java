@@ -47,7 +47,7 @@ final class GuardReadings {
 
   private void table() {
     if (limit.axis() != Axis.Z) {
-      // Outside, the vise is beyond the low or the high side of the table.
+      // The part is beside the table: beyond its low or its high side.
       edge(lowFace);
       Side side =
           limit.axis() == Axis.Y
