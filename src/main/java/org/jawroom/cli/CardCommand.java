@@ -37,7 +37,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code jawroom card}: a page to set a vise up by, for each pairing that has a place. */
+/** {@code jawroom card}: a setup page for each pairing that has a place. */
 @Command(
     name = "card",
     mixinStandardHelpOptions = true,

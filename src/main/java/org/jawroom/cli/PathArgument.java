@@ -5,12 +5,13 @@ import java.nio.file.Path;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** A file or folder that is named on the command line. */
+/** A path argument of the command line. */
 public final class PathArgument implements ITypeConverter<Path> {
   @Override
   public Path convert(String text) {
     if (text.isEmpty()) {
-      // To Java it is the current folder; mostly a variable of a script is not set.
+      // Java takes an empty path for the current folder; mostly it is an unset variable of a
+      // script.
       throw new TypeConversionException("is empty; for this folder write .");
     }
     try {
