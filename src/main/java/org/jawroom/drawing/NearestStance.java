@@ -25,7 +25,8 @@ final class NearestStance {
         || !Length.isBounded(own.hi())
         || !Length.isBounded(swept.lo())
         || !Length.isBounded(swept.hi())) {
-      // A guard unbounded on a side is nearest wherever its other side is foremost.
+      // Unbounded on one side, the guard is nearest with its other side foremost: there the sweep
+      // ends.
       return swept;
     }
     long length = own.length();

@@ -57,7 +57,7 @@ final class ViewPainter {
     return area.getWidth() > width + 3 && area.getHeight() > Lettering.SMALL + 1;
   }
 
-  /** A guard that covers everything visible from above or below shows nothing. */
+  /** A guard over or under everything visible would hatch the whole view, so it is left out. */
   private boolean isSeen(Mark mark) {
     return projection.sees(mark.flat())
         && !(mark.ink() == Ink.GUARD_OVERHEAD && projection.fills(mark.flat()));

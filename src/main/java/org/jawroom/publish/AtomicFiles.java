@@ -33,12 +33,12 @@ public final class AtomicFiles implements Closeable {
   private final Destination destination;
   private final Path directory;
 
-  /**
-   * Maps final names to the temporary names of the new content; {@code kept} to those of the old.
-   */
+  /** Final names to the temporary names of the new content. */
   private final Map<String, String> written = new LinkedHashMap<>();
 
+  /** Final names to the temporary names of the old content. */
   private final Map<String, String> kept = new LinkedHashMap<>();
+
   private final List<PartFile> parts = new ArrayList<>();
 
   /**

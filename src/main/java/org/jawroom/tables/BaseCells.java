@@ -5,7 +5,7 @@ import org.jawroom.shop.Base;
 import org.jawroom.shop.Dimension;
 import org.jawroom.tables.cell.Lengths;
 
-/** The casting of a vise's row, one reach worked out from the other and the overall length. */
+/** The base casting of a vise's row; one reach may follow from the other and the overall length. */
 final class BaseCells {
   private BaseCells() {}
 
@@ -35,7 +35,7 @@ final class BaseCells {
     }
   }
 
-  /** What is left of the whole beyond the reach that is told; blank if that one is blank too. */
+  /** The overall length minus the given reach; blank if that reach is blank too. */
   private static Dimension rest(Row row, long overall, Dimension told, String toldColumn) {
     if (!told.isKnown()) {
       return Dimension.BLANK;

@@ -6,7 +6,7 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.Provenance;
 
-/** How well the numbers of a machine's or a vise's row are known. */
+/** Parses how accurately the numbers of a machine's or a vise's row are known. */
 final class ProvenanceCells {
   private ProvenanceCells() {}
 
@@ -19,7 +19,7 @@ final class ProvenanceCells {
           "brochure", 5 * Length.MM);
 
   /**
-   * Tolerance wins over source; with neither, 0 is taken and noted.
+   * Tolerance takes precedence over source; with neither, 0 is assumed and noted.
    *
    * @param thing the row's machine or vise, for the note
    */

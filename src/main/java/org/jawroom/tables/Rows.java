@@ -16,9 +16,9 @@ import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.Cell;
 import org.jawroom.tables.source.Grid;
 
-/** The rows of one table, its header matched to the columns it should have. */
+/** The rows of one table, its header row matched with the expected columns. */
 final class Rows {
-  /** Cells of one row, beyond which only their number is told. */
+  /** The largest number of surplus cells reported one by one; beyond it only their number is. */
   private static final int MOST_TOLD = 20;
 
   private final TableSpec table;
@@ -31,7 +31,7 @@ final class Rows {
     this.ledger = ledger;
   }
 
-  /** The rows that count; worked examples are left out and noted. Faults of the header are told. */
+  /** The rows to read; worked examples are left out and noted. Records faults of the header row. */
   static List<Row> of(TableSpec table, Ledger ledger) {
     return new Rows(table, ledger).read();
   }
@@ -90,7 +90,7 @@ final class Rows {
     }
   }
 
-  /** The table of jobs and the report of them have one name. */
+  /** The table of jobs and the report on them have the same file name. */
   private boolean isReport(Grid grid) {
     return table == TableSpec.JOBS
         && grid.header().cells().values().stream()
@@ -116,7 +116,7 @@ final class Rows {
     }
   }
 
-  /** A settings table without values would set nothing, silently. */
+  /** A settings table without values would silently set nothing. */
   private boolean mustBeThere(ColumnSpec column) {
     return column.isRequired() || table == TableSpec.SETTINGS;
   }
