@@ -173,11 +173,11 @@ final class PlanCommand implements Callable<Integer> {
               + ". Nothing was written; give it more time, or fewer --machines.");
       return ExitStatus.WRONG_USE;
     }
-    tell(reading, plan.get());
+    publish(reading, plan.get());
     return ExitStatus.DONE;
   }
 
-  private void tell(Reading reading, CellPlan plan) throws IOException {
+  private void publish(Reading reading, CellPlan plan) throws IOException {
     Shop shop = plan.of().shop();
     List<Outcome> outcomes = plan.of().pairings().stream().map(CellPairing::outcome).toList();
     RunFacts facts = Facts.of(reading, shop, outcomes);

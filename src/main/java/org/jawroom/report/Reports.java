@@ -108,13 +108,13 @@ public final class Reports implements Closeable {
       if (wanted.header()) {
         pairings.write(PairingsCsv.header());
       }
-      boolean told = wanted.remedies();
+      boolean withRemedies = wanted.remedies();
       remedies =
-          told
+          withRemedies
               ? Optional.of(new RemediesCsv(files.add(RemediesCsv.FILE), wanted.header()))
               : Optional.empty();
       unknowns =
-          told
+          withRemedies
               ? Optional.of(new UnknownsCsv(files.add(UnknownsCsv.FILE), wanted.header()))
               : Optional.empty();
       long count = (long) shop.machines().size() * shop.vises().size();

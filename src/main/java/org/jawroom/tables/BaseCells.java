@@ -36,14 +36,14 @@ final class BaseCells {
   }
 
   /** The overall length minus the given reach; blank if that reach is blank too. */
-  private static Dimension rest(Row row, long overall, Dimension told, String toldColumn) {
-    if (!told.isKnown()) {
+  private static Dimension rest(Row row, long overall, Dimension reach, String reachColumn) {
+    if (!reach.isKnown()) {
       return Dimension.BLANK;
     }
-    if (told.length() > overall) {
-      row.fault("base_length", "is less than " + toldColumn + ", " + row.raw(toldColumn));
+    if (reach.length() > overall) {
+      row.fault("base_length", "is less than " + reachColumn + ", " + row.raw(reachColumn));
       return Dimension.BLANK;
     }
-    return Dimension.of(overall - told.length());
+    return Dimension.of(overall - reach.length());
   }
 }

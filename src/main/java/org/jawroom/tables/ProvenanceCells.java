@@ -26,11 +26,11 @@ final class ProvenanceCells {
   static Provenance read(Row row, String thing, Ledger ledger) {
     Optional<String> source = row.word("source");
     OptionalLong tolerance = row.length("tolerance");
-    boolean told = !row.isBlank("tolerance") || !row.isBlank("source");
-    if (!told) {
+    boolean given = !row.isBlank("tolerance") || !row.isBlank("source");
+    if (!given) {
       ledger.tookDefault(row, thing + ": neither tolerance nor source, so tolerance taken as 0");
     }
     long value = tolerance.orElseGet(() -> source.map(STANDS_FOR::get).orElse(0L));
-    return new Provenance(value, !told, source.orElse(""), row.text("measured"));
+    return new Provenance(value, !given, source.orElse(""), row.text("measured"));
   }
 }

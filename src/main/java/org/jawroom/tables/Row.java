@@ -42,7 +42,7 @@ final class Row {
   private final Map<String, Integer> places;
   private final Set<String> missing;
   private final Ledger ledger;
-  private final Set<String> told = new LinkedHashSet<>();
+  private final Set<String> reported = new LinkedHashSet<>();
   private final Set<String> bare = new LinkedHashSet<>();
   private boolean sound = true;
 
@@ -88,7 +88,7 @@ final class Row {
    */
   void fault(String column, String message) {
     sound = false;
-    if (told.add(column + "\n" + message)) {
+    if (reported.add(column + "\n" + message)) {
       ledger.faults.add(table, origin, number(), column, raw(column), message);
     }
   }

@@ -19,7 +19,7 @@ import org.jawroom.tables.source.Grid;
 /** The rows of one table, its header row matched with the expected columns. */
 final class Rows {
   /** The largest number of surplus cells reported one by one; beyond it only their number is. */
-  private static final int MOST_TOLD = 20;
+  private static final int MOST_REPORTED = 20;
 
   private final TableSpec table;
   private final Ledger ledger;
@@ -69,7 +69,7 @@ final class Rows {
   private void matchHeader(Grid grid) {
     table.columns().stream().filter(this::mustBeThere).map(ColumnSpec::name).forEach(missing::add);
     int filled = grid.header().cells().size();
-    if (filled > MOST_TOLD + table.columns().size()) {
+    if (filled > MOST_REPORTED + table.columns().size()) {
       String message = "has " + filled + " filled cells, far more than the table has columns";
       ledger.faults.add(table, grid.origin(), grid.header().number(), "", "", message);
       return;
@@ -128,10 +128,10 @@ final class Rows {
             .map(Map.Entry::getValue)
             .toList();
     strays.stream()
-        .limit(MOST_TOLD)
+        .limit(MOST_REPORTED)
         .forEach(cell -> refuseStray(grid, cells, cell.text(), "stands under no header"));
-    if (strays.size() > MOST_TOLD) {
-      int more = strays.size() - MOST_TOLD;
+    if (strays.size() > MOST_REPORTED) {
+      int more = strays.size() - MOST_REPORTED;
       refuseStray(grid, cells, "", "has " + more + " more cells under no header");
     }
   }

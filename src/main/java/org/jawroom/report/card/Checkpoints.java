@@ -25,9 +25,9 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   /** At most five; none if no guard is listed. */
   List<Checkpoint> rows() {
     List<Limit> chosen = new ArrayList<>();
-    Set<List<Object>> told = new HashSet<>();
+    Set<List<Object>> places = new HashSet<>();
     for (Limit limit : explanation.pairs()) {
-      if (chosen.size() < MOST && told.add(placeOf(limit))) {
+      if (chosen.size() < MOST && places.add(placeOf(limit))) {
         chosen.add(limit);
       }
     }

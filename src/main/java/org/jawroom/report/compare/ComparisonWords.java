@@ -29,7 +29,7 @@ record ComparisonWords(PeopleUnit unit) {
   String facts(ComparedPair pair) {
     List<String> facts = new ArrayList<>();
     margin("margin", pair.old().bestMargin(), pair.now().bestMargin()).ifPresent(facts::add);
-    if (tellsPlaced(pair)) {
+    if (showsPlaced(pair)) {
       margin("within the usable opening", pair.old().margin(), pair.now().margin())
           .ifPresent(facts::add);
     }
@@ -42,7 +42,7 @@ record ComparisonWords(PeopleUnit unit) {
    * Whether to print the margin within the usable opening. At the widest opening it is nearly 0, so
    * a change that rounding hides is printed only if nothing else changed.
    */
-  private boolean tellsPlaced(ComparedPair pair) {
+  private boolean showsPlaced(ComparedPair pair) {
     OptionalLong old = pair.old().margin();
     OptionalLong now = pair.now().margin();
     if (pair.old().verdict() != Verdict.LIMITED

@@ -107,8 +107,8 @@ final class SortedRecords {
       }
       // End marker: no record has a negative length.
       out.writeInt(-1);
-    } catch (FileSystemException told) {
-      throw told;
+    } catch (FileSystemException named) {
+      throw named;
     } catch (IOException full) {
       throw new FileSystemException(file.getParent().toString(), null, full.getMessage());
     }

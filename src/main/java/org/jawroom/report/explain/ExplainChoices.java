@@ -49,9 +49,9 @@ record ExplainChoices(PeopleUnit unit, Explanation explanation) {
   private String worse(Alternative other, Recommendation chosen) {
     long margin = margin(other.best().limit());
     long best = margin(chosen.limit());
-    String told = told(other.best().limit(), chosen);
+    String words = marginWords(other.best().limit(), chosen);
     if (margin < 0 && best >= 0) {
-      return "it hits something or comes too near; " + told;
+      return "it hits something or comes too near; " + words;
     }
     if (other.reachShortfall() > chosen.reachShortfall() && margin >= 0) {
       return "the spindle reaches "
@@ -59,14 +59,14 @@ record ExplainChoices(PeopleUnit unit, Explanation explanation) {
           + " "
           + unit.word()
           + " less of the work; "
-          + told;
+          + words;
     }
     return margin < best
-        ? "less room; " + told
-        : "as much room, but it comes later in the order of preference; " + told;
+        ? "less room; " + words
+        : "as much room, but it comes later in the order of preference; " + words;
   }
 
-  private String told(Optional<Limit> limit, Recommendation chosen) {
+  private String marginWords(Optional<Limit> limit, Recommendation chosen) {
     Outcome outcome = explanation.advice().outcome();
     WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
     return limit

@@ -62,15 +62,15 @@ record ExplainPairs(
             + " room)");
     lines.row(figures("margin", "gap", "required", "tolerance"), "from part to guard");
     // The bolts of a mount are several boxes with one name; equal lines are printed once.
-    Set<Line> told = new LinkedHashSet<>();
+    Set<Line> distinct = new LinkedHashSet<>();
     pairs.forEach(
         limit ->
-            told.add(
+            distinct.add(
                 new Line(
                     figures(limit),
                     WhereWords.pair(limit),
                     where.of(limit, openings.orElseThrow()))));
-    for (Line line : told) {
+    for (Line line : distinct) {
       lines.row(line.figures, line.pair);
       lines.under(line.where);
     }

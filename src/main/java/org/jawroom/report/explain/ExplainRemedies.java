@@ -39,7 +39,7 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
     for (Remedy remedy : explanation.advice().remedies()) {
       if (remedy.kind() == RemedyKind.CLEARANCE) {
         lines.heading("Or else, with less safety");
-        lines.item(told(outcome, remedy));
+        lines.item(remedyWords(outcome, remedy));
       }
     }
   }
@@ -60,13 +60,13 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
         explanation.advice().remedies().stream()
             .filter(one -> one.kind() != RemedyKind.CLEARANCE)
             .toList();
-    remedies.forEach(remedy -> lines.item(told(outcome, remedy)));
+    remedies.forEach(remedy -> lines.item(remedyWords(outcome, remedy)));
     if (remedies.isEmpty()) {
       lines.item("no single change does it");
     }
   }
 
-  private String told(Outcome outcome, Remedy remedy) {
+  private String remedyWords(Outcome outcome, Remedy remedy) {
     RemedyWords words = new RemedyWords(unit);
     String mind = words.mind(outcome, remedy);
     return words.change(outcome.machine(), remedy) + (mind.isEmpty() ? "" : " (" + mind + ")");

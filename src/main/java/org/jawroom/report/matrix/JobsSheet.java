@@ -180,8 +180,8 @@ final class JobsSheet {
 
   private static Finding finding(List<JobOutcome> ofVises) {
     if (count(ofVises, JobVerdict.HELD) > 0) {
-      boolean told = JobWords.best(ofVises).orElseThrow().margin().isPresent();
-      return told ? Finding.CLEAR : Finding.NOTHING_LISTED;
+      boolean hasMargin = JobWords.best(ofVises).orElseThrow().margin().isPresent();
+      return hasMargin ? Finding.CLEAR : Finding.NOTHING_LISTED;
     }
     if (JobWords.areBarred(ofVises)) {
       return Finding.NO_MOUNT;

@@ -110,11 +110,11 @@ final class RemediesSheet {
   private void entry(Entry entry, Outcome outcome) {
     RemedyLine line = entry.line();
     Finding finding = Finding.of(outcome);
-    CellStyle told = entry.first() ? styles.entry() : styles.repeated();
+    CellStyle style = entry.first() ? styles.entry() : styles.repeated();
     CellStyle text = line.apart() ? styles.apart() : styles.entry();
     list.entry();
-    list.text(outcome.machine().name(), told);
-    list.text(outcome.vise().name(), told);
+    list.text(outcome.machine().name(), style);
+    list.text(outcome.vise().name(), style);
     // Short, because some spreadsheets do not wrap a link.
     String sign = finding.sign() + " " + finding.brief();
     links.add(list.text(sign, styles.entry(finding)), entry.pairing());
@@ -125,7 +125,7 @@ final class RemediesSheet {
         line.apart() ? styles.apartLength() : styles.length());
     list.text(line.then().map(Words::limit).orElse(""), text);
     list.text(line.mind(), text);
-    list.text(elsewhere.vises().get(entry.pairing() / across), told);
-    list.text(elsewhere.machines().get(entry.pairing() % across), told);
+    list.text(elsewhere.vises().get(entry.pairing() / across), style);
+    list.text(elsewhere.machines().get(entry.pairing() % across), style);
   }
 }

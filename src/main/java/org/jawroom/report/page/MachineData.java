@@ -9,7 +9,7 @@ import org.jawroom.clearance.GuardStance;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.bolting.SlotLines;
-import org.jawroom.report.page.Told.Facts;
+import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
@@ -29,7 +29,7 @@ final class MachineData {
             .with("name", machine.name())
             .with("about", machine.description())
             .with("candidate", machine.candidate())
-            .with("facts", Told.inBoth(words -> words.facts(machine)))
+            .with("facts", PageValues.inBoth(words -> words.facts(machine)))
             .with("cautions", PairingWords.cautions(machine));
     if (drawn) {
       draw(settings, machine, facts);
@@ -49,7 +49,7 @@ final class MachineData {
         .with("along", slots.along().letter())
         .with("slots", slots.centres())
         .with("slotWidth", known(machine.slots().width()))
-        .with("slotReach", Told.ends(slots.reach()))
+        .with("slotReach", PageValues.ends(slots.reach()))
         .with("guards", guards(settings, machine));
   }
 
@@ -83,9 +83,9 @@ final class MachineData {
                 new Facts()
                     .with("name", stance.swept().name())
                     .with("when", when.get(rank))
-                    .with("x", Told.ends(stance.middle().x()))
-                    .with("y", Told.ends(stance.middle().y()))
-                    .with("z", Told.ends(stance.fromNose().orElse(stance.swept().box().z())))
+                    .with("x", PageValues.ends(stance.middle().x()))
+                    .with("y", PageValues.ends(stance.middle().y()))
+                    .with("z", PageValues.ends(stance.fromNose().orElse(stance.swept().box().z())))
                     .with("movesX", stance.swept().moves().x())
                     .with("movesY", stance.swept().moves().y())
                     .with("withNose", stance.fromNose().isPresent())

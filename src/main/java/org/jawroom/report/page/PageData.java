@@ -11,7 +11,7 @@ import org.jawroom.clearance.Setup;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Bolted;
-import org.jawroom.report.page.Told.Facts;
+import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.Cautions;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.report.xlsx.RunFacts;
@@ -89,7 +89,7 @@ final class PageData {
 
   /** Each finding with its sign, its short word and its full text. */
   private static Map<String, Object> findings(List<Advice> advice) {
-    Map<String, Object> told = new LinkedHashMap<>();
+    Map<String, Object> findings = new LinkedHashMap<>();
     PairingWords.findings()
         .forEach(
             (name, words) ->
@@ -99,14 +99,14 @@ final class PageData {
                     .findFirst()
                     .ifPresent(
                         outcome ->
-                            told.put(
+                            findings.put(
                                 name,
                                 new Facts()
                                     .with("sign", words.get(0))
                                     .with("word", outcome.verdict().code())
                                     .with("words", words.get(1))
                                     .map())));
-    return told;
+    return findings;
   }
 
   private static Map<String, Object> file(RunFacts.FileRead file) {

@@ -11,7 +11,7 @@ import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.ViseParts;
 import org.jawroom.geometry.Interval;
-import org.jawroom.report.page.Told.Facts;
+import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
@@ -29,14 +29,14 @@ final class ViseData {
         new Facts()
             .with("name", vise.name())
             .with("about", vise.description())
-            .with("facts", Told.inBoth(words -> words.facts(vise)))
+            .with("facts", PageValues.inBoth(words -> words.facts(vise)))
             .with("cautions", PairingWords.cautions(vise));
     if (!threads.isEmpty()) {
       boolean base = vise.simple() && vise.base().width().isKnown();
       Map<String, Object> bolts = new LinkedHashMap<>();
       threads.forEach(thread -> bolts.put(thread.toString(), bolts(vise, thread)));
       facts
-          .with("opening", Told.ends(vise.opening()))
+          .with("opening", PageValues.ends(vise.opening()))
           .with("bed", vise.base().bedHeight())
           .with("top", vise.top())
           .with("both", vise.jaws().both())
@@ -60,17 +60,17 @@ final class ViseData {
 
   /** The parts by rank; a part that is the same for cutting and loading appears once. */
   private static List<Object> parts(List<Part> parts) {
-    List<Object> told = new ArrayList<>();
+    List<Object> data = new ArrayList<>();
     for (Part part : parts) {
       if (part.situation() == Situation.CUTTING && parts.contains(in(Situation.LOADING, part))) {
-        told.add(part(part, 3));
+        data.add(part(part, 3));
       } else if (part.situation() == Situation.CUTTING) {
-        told.add(part(part, 1));
+        data.add(part(part, 1));
       } else if (!parts.contains(in(Situation.CUTTING, part))) {
-        told.add(part(part, 2));
+        data.add(part(part, 2));
       }
     }
-    return told;
+    return data;
   }
 
   private static Part in(Situation situation, Part part) {
@@ -94,8 +94,8 @@ final class ViseData {
         .with("when", when)
         .with("handle", part.handle())
         .with("u", List.of(closed.lo(), closed.hi(), open.lo(), open.hi()))
-        .with("v", Told.ends(part.v()))
-        .with("w", Told.ends(part.w()))
+        .with("v", PageValues.ends(part.v()))
+        .with("w", PageValues.ends(part.w()))
         .with("tolerance", part.tolerance())
         .map();
   }

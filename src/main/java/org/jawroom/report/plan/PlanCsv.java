@@ -67,17 +67,17 @@ public final class PlanCsv {
     table.finish();
   }
 
-  private static List<String> row(CellPlan plan, CellPlan.Row told) {
+  private static List<String> row(CellPlan plan, CellPlan.Row planned) {
     List<String> row = new ArrayList<>(HEADER.size());
-    row.add(PlainText.harmless(plan.machine(told).name()));
-    if (told.given().isEmpty()) {
+    row.add(PlainText.harmless(plan.machine(planned).name()));
+    if (planned.given().isEmpty()) {
       row.addAll(Collections.nCopies(HEADER.size() - 1, ""));
       return row;
     }
-    CellPairing pairing = plan.pairing(told);
+    CellPairing pairing = plan.pairing(planned);
     Recommendation place = pairing.place().orElseThrow();
     row.add(PlainText.harmless(pairing.outcome().vise().name()));
-    row.add(String.valueOf(told.given().get().count()));
+    row.add(String.valueOf(planned.given().get().count()));
     row.add(CsvReport.down(pairing.margin()));
     row.add(CsvReport.up(place.openings().lo()));
     row.add(CsvReport.down(place.openings().hi()));
@@ -89,14 +89,14 @@ public final class PlanCsv {
         PlainText.harmless(
             pairing.held().stream().map(job -> job.job().name()).collect(Collectors.joining(";"))));
     List<String> buy = new ArrayList<>();
-    if (told.boughtMachine()) {
+    if (planned.boughtMachine()) {
       buy.add(MACHINE);
     }
-    if (told.boughtVise()) {
+    if (planned.boughtVise()) {
       buy.add(VISE);
     }
     row.add(String.join(";", buy));
-    row.add(told.cost() == 0 ? "" : ShopCell.money(told.cost()));
+    row.add(planned.cost() == 0 ? "" : ShopCell.money(planned.cost()));
     return row;
   }
 }

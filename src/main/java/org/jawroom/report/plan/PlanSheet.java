@@ -66,18 +66,18 @@ final class PlanSheet {
   }
 
   private String remark() {
-    List<String> told = new ArrayList<>();
+    List<String> sentences = new ArrayList<>();
     if (!plan.plan().isProven()) {
-      told.add(words.statement());
+      sentences.add(words.statement());
     }
     if (!words.advice().isEmpty()) {
-      told.add(words.advice());
+      sentences.add(words.advice());
     }
     if (!plan.of().shop().jobs().isEmpty()) {
-      told.add("Held: " + words.held() + ".");
+      sentences.add("Held: " + words.held() + ".");
     }
-    told.add("Lengths in " + styles.unit().plural() + ", margins rounded toward less.");
-    return String.join(" ", told);
+    sentences.add("Lengths in " + styles.unit().plural() + ", margins rounded toward less.");
+    return String.join(" ", sentences);
   }
 
   private void entry(CellPlan.Row row) {

@@ -162,8 +162,8 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
 
   /** {@code 77 of 81 pieces, 3 of 4 jobs}. */
   String held() {
-    Plan told = plan.plan();
-    return told.held().size()
+    Plan solution = plan.plan();
+    return solution.held().size()
         + " of "
         + plan.of().shop().jobs().size()
         + " jobs, "

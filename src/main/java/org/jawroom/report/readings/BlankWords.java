@@ -47,12 +47,13 @@ public record BlankWords(PeopleUnit unit) {
           (all == 1 ? "" : never == all ? "all " + all + " " : never + " ")
               + "cannot fit whatever it is");
     }
-    long told = one.pairings().stream().filter(pairing -> isTold(pairing, one.blank())).count();
-    if (told == 0) {
+    long limited =
+        one.pairings().stream().filter(pairing -> isLimited(pairing, one.blank())).count();
+    if (limited == 0) {
       return "no limit can be told";
     }
-    if (told < all) {
-      words.add("no limit can be told for " + (all - told));
+    if (limited < all) {
+      words.add("no limit can be told for " + (all - limited));
     }
     return String.join("; ", words) + (open ? "; if the other blanks let it" : "");
   }
@@ -98,7 +99,7 @@ public record BlankWords(PeopleUnit unit) {
     return all == 1 ? "" : number == all ? " all " + all : " " + number;
   }
 
-  private static boolean isTold(Advice pairing, BlankCell blank) {
+  private static boolean isLimited(Advice pairing, BlankCell blank) {
     return pairing.limits().stream()
         .anyMatch(limit -> limit.column() == blank.column() && limit.guard().equals(blank.guard()));
   }

@@ -32,10 +32,10 @@ public enum Finding {
     return of(outcome.verdict(), outcome.bestMargin().isPresent());
   }
 
-  /** {@code marginTold}: whether there is a best margin; there is none if no guard was checked. */
-  public static Finding of(Verdict verdict, boolean marginTold) {
+  /** {@code hasMargin}: whether there is a best margin; there is none if no guard was checked. */
+  public static Finding of(Verdict verdict, boolean hasMargin) {
     return switch (verdict) {
-      case FITS -> marginTold ? CLEAR : NOTHING_LISTED;
+      case FITS -> hasMargin ? CLEAR : NOTHING_LISTED;
       case LIMITED -> LIMITED;
       case MEASURE -> MEASURE;
       case NO_PLACE -> NO_PLACE;

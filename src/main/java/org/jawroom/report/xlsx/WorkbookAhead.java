@@ -39,7 +39,7 @@ public final class WorkbookAhead {
             CautionsSheet.add(book, styles);
           },
           OutputStream.nullOutputStream());
-    } catch (IOException | RuntimeException told) {
+    } catch (IOException | RuntimeException ignored) {
       // The real workbook meets the same failure and reports it.
     }
   }

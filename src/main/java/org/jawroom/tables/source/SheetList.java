@@ -40,8 +40,8 @@ final class SheetList extends DefaultHandler {
       throws SAXException {
     root = root.isEmpty() ? name : root;
     if (name.equals("workbookPr")) {
-      String told = attributes.getValue("date1904");
-      from1904 = "1".equals(told) || "true".equals(told);
+      String date1904 = attributes.getValue("date1904");
+      from1904 = "1".equals(date1904) || "true".equals(date1904);
     } else if (name.equals("sheet")) {
       String title = attributes.getValue("name");
       String state = attributes.getValue("state");

@@ -12,8 +12,8 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.wording.PairingWords;
 
 /** Converts single values to the form that they have in the page's data. */
-final class Told {
-  private Told() {}
+final class PageValues {
+  private PageValues() {}
 
   /** [lo, hi] in half-nanometres; null stands for an unbounded end. */
   static List<Long> ends(Interval interval) {
