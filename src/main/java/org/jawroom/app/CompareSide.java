@@ -103,7 +103,7 @@ public record CompareSide(Path path, ComparedSide pairings, Optional<Reading> re
     try {
       PairingRows.of(some, (pairing, number) -> pairings.add(pairing, ++row[0]));
     } catch (UnreadablePairings ours) {
-      throw new IllegalStateException("what is written can be read", ours);
+      throw new IllegalStateException("our own CSV could not be parsed", ours);
     }
   }
 

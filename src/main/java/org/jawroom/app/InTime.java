@@ -40,7 +40,7 @@ final class InTime {
       if (failure.getCause() instanceof Error error) {
         throw error;
       }
-      throw new IllegalStateException("the work failed", failure.getCause());
+      throw new IllegalStateException("the work threw an exception", failure.getCause());
     } catch (InterruptedException stop) {
       task.cancel(true);
       Thread.currentThread().interrupt();

@@ -11,7 +11,7 @@ import org.jawroom.shop.Shop;
 public record PairingRuns(Shop shop, int length) {
   public PairingRuns {
     if (length < 1) {
-      throw new IllegalArgumentException("runs of " + length);
+      throw new IllegalArgumentException("length of a run is not positive: " + length);
     }
   }
 

@@ -53,7 +53,7 @@ final class Pipeline {
       if (failure.getCause() instanceof OutOfMemoryError tooMuch) {
         throw tooMuch;
       }
-      throw new IllegalStateException("a pairing could not be solved", failure.getCause());
+      throw new IllegalStateException("a piece of work threw an exception", failure.getCause());
     } catch (InterruptedException stop) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted", stop);

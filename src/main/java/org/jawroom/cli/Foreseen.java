@@ -39,7 +39,7 @@ public record Foreseen(String what, long pairings, long bytes, long heap) {
 
   public Foreseen {
     if (bytes < 0 || heap < 0) {
-      throw new IllegalArgumentException(bytes + " bytes, " + heap + " of memory");
+      throw new IllegalArgumentException("negative size: " + bytes + " bytes, heap " + heap);
     }
   }
 

@@ -112,7 +112,7 @@ public enum Typeface {
   public InputStream open() {
     InputStream letters = Typeface.class.getResourceAsStream(file);
     if (letters == null) {
-      throw new IllegalStateException(file + " is missing");
+      throw new IllegalStateException("font resource missing: " + file);
     }
     return letters;
   }

@@ -20,7 +20,7 @@ public record Notation(
   public Notation {
     machines = Map.copyOf(machines);
     if (show.isPresent() && show.get() != Unit.MM && show.get() != Unit.IN) {
-      throw new IllegalArgumentException("people read mm or in, not " + show.get());
+      throw new IllegalArgumentException("unit for people must be mm or in, not " + show.get());
     }
   }
 

@@ -31,7 +31,7 @@ public record Reading(
     files = List.copyOf(files);
     settings = List.copyOf(settings);
     if (shop.isPresent() != faults.isEmpty()) {
-      throw new IllegalArgumentException("either a shop or faults");
+      throw new IllegalArgumentException("needs either a shop or faults");
     }
   }
 

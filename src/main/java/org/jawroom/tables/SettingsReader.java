@@ -89,7 +89,8 @@ final class SettingsReader {
 
   private void addOption(String name, String text) {
     if (ColumnSpec.normal(name).equals("unit")) {
-      throw new IllegalArgumentException("only the tables say in which unit they are");
+      throw new IllegalArgumentException(
+          "the unit of the tables cannot be overridden by an option");
     }
     Optional<ColumnSpec> setting = SettingColumns.setting(name);
     String shown = setting.map(ColumnSpec::name).orElse(name).replace('_', '-');

@@ -13,7 +13,7 @@ final class Letters {
 
   private static final int PER_MILLE = 1000;
 
-  /** The key of the outline cache: a text run in one weight. */
+  /** The key of the cache of outline widths: a text run in one weight. */
   private record Outlined(TextRun run, boolean isBold) {}
 
   private final PdfFaces faces;
@@ -55,7 +55,7 @@ final class Letters {
     try {
       return font(isBold).getStringWidth(Character.toString(letter));
     } catch (IOException unread) {
-      throw new IllegalStateException("a font that was loaded cannot be read", unread);
+      throw new IllegalStateException("cannot read the metrics of an embedded font", unread);
     }
   }
 

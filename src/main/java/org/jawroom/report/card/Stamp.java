@@ -25,7 +25,7 @@ enum Stamp {
   /** Returns the stamp of an outcome that {@link CardFacts#isPossible has a card}. */
   static Stamp of(Outcome outcome) {
     if (!CardFacts.isPossible(outcome)) {
-      throw new IllegalArgumentException("no card for " + outcome.verdict());
+      throw new IllegalArgumentException("verdict has no setup card: " + outcome.verdict());
     }
     if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
       return TOO_HEAVY;

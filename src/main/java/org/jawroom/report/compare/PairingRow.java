@@ -48,7 +48,7 @@ public record PairingRow(
   public PairingRow {
     missing = List.copyOf(missing);
     if (machine.isEmpty() || vise.isEmpty()) {
-      throw new IllegalArgumentException("a pairing needs a machine and a vise");
+      throw new IllegalArgumentException("machine or vise name is empty");
     }
   }
 

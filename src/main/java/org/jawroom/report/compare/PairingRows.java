@@ -86,7 +86,7 @@ public final class PairingRows {
     try {
       records(new ByteArrayInputStream(file), records::add);
     } catch (IOException failure) {
-      throw new UncheckedIOException("memory can be read", failure);
+      throw new UncheckedIOException("reading from memory failed", failure);
     }
     return records;
   }

@@ -61,8 +61,8 @@ final class ExtraClearance {
   }
 
   /**
-   * Sets the formats on the rows from the first margin to {@code lastRow}, and protects all cells
-   * but the input cell.
+   * Sets the formats on the rows from the first margin to {@code lastRow}, and data validation on
+   * the input cell.
    */
   static void watch(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
     ExtraClearance extra = new ExtraClearance(streamed, styles);

@@ -22,7 +22,7 @@ public record ReportOptions(boolean header, boolean remedies, boolean workbook, 
 
   public ReportOptions {
     if (drawings < 0) {
-      throw new IllegalArgumentException(drawings + " drawings");
+      throw new IllegalArgumentException("negative number of drawings: " + drawings);
     }
   }
 }

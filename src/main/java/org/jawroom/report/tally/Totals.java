@@ -47,7 +47,7 @@ public final class Totals {
     if (machine >= machines.size()
         || !outcome.machine().name().equals(shop.machines().get(machine).name())
         || !outcome.vise().name().equals(shop.vises().get(vise).name())) {
-      throw new IllegalArgumentException("pairing " + pairings + " is another");
+      throw new IllegalArgumentException("unexpected pairing at index " + pairings);
     }
     all.add(pairings, pairing);
     machines.get(machine).add(pairings, pairing);

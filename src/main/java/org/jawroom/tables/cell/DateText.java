@@ -110,6 +110,6 @@ public final class DateText {
         return i + 1;
       }
     }
-    throw new IllegalArgumentException(beginning + " begins no month");
+    throw new IllegalArgumentException("not the beginning of a month: " + beginning);
   }
 }

@@ -49,7 +49,7 @@ final class InchFractions {
   static BigDecimal parse(String sign, String number, Unit unit, boolean comma) throws BadCell {
     Matcher parts = FRACTION.matcher(number);
     if (!parts.matches()) {
-      throw new IllegalArgumentException(number + " is no fraction");
+      throw new IllegalArgumentException("not a fraction: " + number);
     }
     boolean mixed = parts.group(1) != null;
     BigInteger whole = mixed ? new BigInteger(parts.group(1)) : BigInteger.ZERO;

@@ -100,7 +100,7 @@ final class CsvText {
       }
       return reader;
     } catch (IOException e) {
-      throw new IllegalStateException("memory can be read", e);
+      throw new IllegalStateException("reading from memory failed", e);
     }
   }
 
@@ -122,7 +122,7 @@ final class CsvText {
     try (Reader reader = reader()) {
       return line(reader, skipBlank);
     } catch (IOException e) {
-      throw new IllegalStateException("memory can be read", e);
+      throw new IllegalStateException("reading from memory failed", e);
     }
   }
 

@@ -25,7 +25,7 @@ public record FileRead(String name, String sha256) {
       byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
       return new FileRead(name, HexFormat.of().formatHex(digest));
     } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+      throw new IllegalStateException("SHA-256 is not available", e);
     }
   }
 

@@ -62,7 +62,7 @@ final class WorkbookParts implements Closeable {
     try {
       zip.close();
     } catch (IOException e) {
-      throw new IllegalStateException("memory can be closed", e);
+      throw new IllegalStateException("closing an in-memory zip failed", e);
     }
   }
 
@@ -135,7 +135,7 @@ final class WorkbookParts implements Closeable {
     } catch (SAXException | IOException e) {
       throw unreadable("its part " + part + " is damaged: " + e.getMessage(), e);
     } catch (ParserConfigurationException e) {
-      throw new IllegalStateException("every Java reads XML", e);
+      throw new IllegalStateException("no XML parser available", e);
     } catch (RuntimeException e) {
       // On damaged bytes, both the inflater and the XML parser may throw anything.
       throw unreadable("its part " + part + " is damaged: " + e, e);

@@ -253,7 +253,7 @@ final class SketchPen {
     try {
       ImageIO.write(image, "png", bytes);
     } catch (IOException e) {
-      throw new UncheckedIOException("a picture could not be made in memory", e);
+      throw new UncheckedIOException("encoding a picture in memory failed", e);
     }
     return bytes.toByteArray();
   }
