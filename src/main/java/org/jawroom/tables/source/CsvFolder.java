@@ -92,7 +92,7 @@ final class CsvFolder {
       return entries(folder).stream()
           .anyMatch(file -> file.toString().toLowerCase(Locale.ROOT).endsWith(ENDING));
     } catch (UnreadableInput e) {
-      return true; // Nobody can say that it does not.
+      return true; // Unreadable, so it may contain one.
     }
   }
 

@@ -66,7 +66,7 @@ final class ForeignFormat {
     try (POIFSFileSystem files = new POIFSFileSystem(new ByteArrayInputStream(bytes))) {
       return files.getRoot().hasEntryCaseInsensitive("EncryptedPackage");
     } catch (IOException | RuntimeException e) {
-      return false; // Too damaged to say: then the other line is said.
+      return false; // Too damaged to recognise: the general message applies.
     }
   }
 }

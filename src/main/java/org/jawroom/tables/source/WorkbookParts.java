@@ -99,7 +99,7 @@ final class WorkbookParts implements Closeable {
       String type = new String(in.readNBytes(100), StandardCharsets.US_ASCII);
       return type.startsWith("application/vnd.oasis.opendocument.spreadsheet");
     } catch (IOException e) {
-      return false; // Too damaged to say; then the other line is said.
+      return false; // Too damaged to recognise: the general message applies.
     }
   }
 
