@@ -21,20 +21,20 @@ import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 
 /**
- * One of the two that are compared: a report as it stands, or tables to be solved.
+ * One side of a comparison: an existing report, or tables to solve.
  *
- * @param path as it was given
- * @param pairings of a report those read, of tables those solved once they are
- * @param reading what came of the tables; empty for a report
+ * @param path as given by the user
+ * @param pairings of a report those read; of tables those solved, once they are
+ * @param reading the result of reading the tables; empty for a report
  */
 public record CompareSide(Path path, ComparedSide pairings, Optional<Reading> reading) {
 
   /**
-   * Reads, but does not yet solve. A folder that holds {@code pairings.csv} is a report, and so is
-   * such a file.
+   * Reads the input without solving it. A folder that contains {@code pairings.csv} is a report,
+   * and so is such a file.
    *
-   * @param settings win over those of tables; a report stays as it is
-   * @param err where what is left alone is named
+   * @param settings override those of tables; a report is compared as it is
+   * @param err receives a line for each ignored file or sheet
    */
   public static CompareSide read(Path path, Map<String, String> settings, PrintWriter err)
       throws UnreadableInput, IOException {
@@ -71,17 +71,20 @@ public record CompareSide(Path path, ComparedSide pairings, Optional<Reading> re
     return new UnreadableInput(file + " is no report of jawroom's: " + why.getMessage(), why);
   }
 
-  /** Whether faults were found in its tables. */
+  /** Whether its tables have faults. */
   public boolean isRefused() {
     return reading.isPresent() && shop().isEmpty();
   }
 
-  /** What people of this shop read; empty for a report. */
+  /** The unit for people in this shop; empty for a report. */
   public Optional<PeopleUnit> unit() {
     return reading.map(PeopleUnits::ofShop);
   }
 
-  /** The pairings, solved now if need be; to be asked once, and only where nothing was refused. */
+  /**
+   * The pairings, solved by this call if they come from tables. Call it once, and only without
+   * faults.
+   */
   public ComparedSide pairings(int threads, Progress progress) throws UnreadableInput, IOException {
     if (reading.isPresent()) {
       long[] row = {1};
@@ -100,11 +103,11 @@ public record CompareSide(Path path, ComparedSide pairings, Optional<Reading> re
     try {
       PairingRows.of(some, (pairing, number) -> pairings.add(pairing, ++row[0]));
     } catch (UnreadablePairings ours) {
-      throw new IllegalStateException("what is written can be read", ours);
+      throw new IllegalStateException("our own CSV could not be parsed", ours);
     }
   }
 
-  /** To be asked when all pairings have been compared: none may be there twice. */
+  /** Refuses duplicate pairings; call it when all pairings have been compared. */
   public void refuseTwins() throws UnreadableInput {
     try {
       pairings.refuseTwins();
@@ -115,12 +118,12 @@ public record CompareSide(Path path, ComparedSide pairings, Optional<Reading> re
     }
   }
 
-  /** For a heading. */
+  /** The name of this side for a heading. */
   public String told() {
     return path + (reading.isEmpty() ? " (a report, as it stands)" : " (tables, solved now)");
   }
 
-  /** Whether this is a report that lies among tables, which may have changed since. */
+  /** Whether this is a report in a folder of tables, which may have changed since. */
   public boolean liesAmongTables() {
     return reading.isEmpty() && Files.exists(path.resolve("machines.csv"));
   }

@@ -5,17 +5,17 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 
 /**
- * When the work must be over.
+ * The time limit of a run.
  *
- * @param left milliseconds until then, 0 or less from then on; {@link Long#MAX_VALUE}: no limit
- * @param reserve milliseconds before it at which a solver is to stop by itself, so that what it has
- *     found by then is not lost
+ * @param left milliseconds left, 0 or less after the limit; {@link Long#MAX_VALUE}: no limit
+ * @param reserve milliseconds before the limit at which a solver stops by itself, so that its best
+ *     result so far is not lost
  */
 public record Deadline(LongSupplier left, long reserve) {
   private static final long MOST_RESERVE = 3_000;
   private static final int PARTS = 10;
 
-  /** {@code seconds} from now on; without them, never. */
+  /** {@code seconds} from now; no limit if empty. */
   public static Deadline in(Optional<Long> seconds) {
     if (seconds.isEmpty()) {
       return new Deadline(() -> Long.MAX_VALUE, 0);
@@ -31,7 +31,7 @@ public record Deadline(LongSupplier left, long reserve) {
     return left.getAsLong() != Long.MAX_VALUE;
   }
 
-  /** Milliseconds left to a solver. */
+  /** Milliseconds left for a solver. */
   long toSolve() {
     return left.getAsLong() - reserve;
   }

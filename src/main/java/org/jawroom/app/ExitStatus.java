@@ -1,6 +1,6 @@
 package org.jawroom.app;
 
-/** What a run comes to. */
+/** The exit statuses of a run. */
 public final class ExitStatus {
   public static final int DONE = 0;
   public static final int REFUSED = 1;

@@ -11,7 +11,7 @@ import org.jawroom.shop.Shop;
 import org.jawroom.tables.Note;
 import org.jawroom.tables.Reading;
 
-/** What the reports tell of a run, gathered from the reading and the outcomes. */
+/** Collects the facts of a run that the reports list, from the reading and the outcomes. */
 public final class Facts {
   private Facts() {}
 
@@ -39,17 +39,17 @@ public final class Facts {
         Version.number());
   }
 
-  /** The defaults that bear on the results, a line each. */
+  /** The defaults that affect the results, one line each. */
   public static List<String> defaults(Reading reading) {
     return reading.notes(Note.Kind.DEFAULT).stream().map(Note::toString).toList();
   }
 
-  /** The rows left out as worked examples, a line each. */
+  /** The rows left out as worked examples, one line each. */
   public static List<String> skipped(Reading reading) {
     return reading.notes(Note.Kind.WORKED_ROW).stream().map(Note::toString).toList();
   }
 
-  /** Everything that looks wrong in the inputs, a line each. */
+  /** The warnings about the inputs, one line each. */
   public static List<String> warnings(Reading reading, Shop shop) {
     List<String> lines = new ArrayList<>();
     for (Note note : reading.notes()) {

@@ -9,16 +9,17 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
-/** Work that is left where it stands when its time is over, whatever it is busy with. */
+/** Runs work under a time limit and abandons it at the limit, whatever it is doing. */
 final class InTime {
   private InTime() {}
 
   /**
-   * What {@code work} returns, or, where time runs out before that, the last thing it handed on.
+   * Returns the result of {@code work} or, if time runs out first, the last intermediate result
+   * that it passed on.
    *
-   * @param work is given where to hand on what it has so far; interrupted when time runs out, and
+   * @param work receives a consumer for intermediate results; interrupted when time runs out, and
    *     then no longer waited for
-   * @return empty if time ran out before anything was handed on
+   * @return empty if time ran out before any result
    */
   static <T> Optional<T> run(Deadline deadline, Function<Consumer<T>, T> work) {
     if (!deadline.isLimit()) {
@@ -39,7 +40,7 @@ final class InTime {
       if (failure.getCause() instanceof Error error) {
         throw error;
       }
-      throw new IllegalStateException("the work failed", failure.getCause());
+      throw new IllegalStateException("the work threw an exception", failure.getCause());
     } catch (InterruptedException stop) {
       task.cancel(true);
       Thread.currentThread().interrupt();

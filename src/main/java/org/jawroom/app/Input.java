@@ -11,11 +11,14 @@ import org.jawroom.tables.ShopReader;
 import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.UnreadableInput;
 
-/** Reads the inputs for a command and lists what is wrong with them. */
+/** Reads the inputs of a command and lists their faults. */
 public final class Input {
   private static final String OPTION = "option ";
 
-  /** What is left alone, beyond which only the number is printed. */
+  /**
+   * The largest number of ignored files or sheets listed by name; beyond it only the count is
+   * printed.
+   */
   private static final int MOST_NAMED = 50;
 
   private Input() {}
@@ -25,7 +28,10 @@ public final class Input {
     return ShopReader.read(input, settings);
   }
 
-  /** The same, and names what was left alone; where faults are found, {@link #refuse} does so. */
+  /**
+   * Reads the inputs and lists ignored files or sheets; if there are faults, {@link #refuse} lists
+   * them.
+   */
   public static Reading read(Path input, Map<String, String> settings, PrintWriter err)
       throws UnreadableInput {
     Reading reading = read(input, settings);
@@ -43,14 +49,14 @@ public final class Input {
     }
   }
 
-  /** The files that were read. */
+  /** The files read. */
   public static List<Path> files(Path input, Reading reading) {
     return Files.isDirectory(input)
         ? reading.files().stream().map(read -> input.resolve(read.name())).toList()
         : List.of(input);
   }
 
-  /** Lists every fault, one a line, and returns the exit status that goes with them. */
+  /** Lists every fault, one a line, and returns the exit status for refused inputs. */
   public static int refuse(Reading reading, PrintWriter err) {
     List<Fault> faults = reading.faults();
     faults.forEach(err::println);
@@ -65,7 +71,7 @@ public final class Input {
     return ExitStatus.REFUSED;
   }
 
-  /** Whether the tables themselves are sound. */
+  /** Whether all faults are in options, none in the tables. */
   public static boolean optionsOnly(Reading reading) {
     return reading.faults().stream().allMatch(fault -> fault.origin().startsWith(OPTION));
   }

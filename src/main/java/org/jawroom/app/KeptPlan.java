@@ -15,13 +15,13 @@ import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.source.FileRead;
 import org.jawroom.tables.source.UnreadableInput;
 
-/** Reads what stands where now, out of a plan made earlier or written by hand. */
+/** Reads the current assignments from a plan made earlier or written by hand. */
 public final class KeptPlan {
   private KeptPlan() {}
 
   /**
-   * The kind of vise now on each machine, both by their place in {@code shop}; a machine that has
-   * left the shop or the cell is noted and left out, a vise that has left is {@link Wishes#GONE}.
+   * The kind of vise now on each machine, both as indices in {@code shop}. A machine that has left
+   * the shop or the cell is noted and left out; a vise that has left is {@link Wishes#GONE}.
    *
    * @return empty, with every fault listed, if the file cannot be used
    */

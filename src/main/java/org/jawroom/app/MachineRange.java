@@ -7,10 +7,10 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 
 /**
- * The machines of a shop, from one to another in input order, that a run takes.
+ * The machines of a partial run: a contiguous range in input order.
  *
  * @param shop with these machines only
- * @param isFirst whether it begins with the shop's first machine
+ * @param isFirst whether the range starts with the shop's first machine
  */
 public record MachineRange(Shop shop, boolean isFirst) {
   private static final List<String> BETWEEN = List.of("…", "...", "..");
@@ -20,10 +20,10 @@ public record MachineRange(Shop shop, boolean isFirst) {
   }
 
   /**
-   * The part that {@code range} names: {@code A…B} or {@code A..B}, both of them in it, or one
+   * The range that {@code range} names: {@code A…B} or {@code A..B}, both ends included, or one
    * machine alone.
    *
-   * @return empty, and one line says so, if it names none
+   * @return empty, with one line on {@code err}, if it names none
    */
   public static Optional<MachineRange> of(Shop shop, String range, PrintWriter err) {
     Optional<MachineRange> part = found(shop, range);
@@ -52,7 +52,7 @@ public record MachineRange(Shop shop, boolean isFirst) {
     return Optional.empty();
   }
 
-  /** Names may hold dots themselves, so every way to part the two is tried. */
+  /** Names may contain dots themselves, so every way to split the text is tried. */
   private static Optional<MachineRange> found(Shop shop, String range) {
     Pairs pairs = new Pairs(shop, new PrintWriter(PrintWriter.nullWriter()));
     int alone = index(shop, pairs, range);

@@ -16,9 +16,9 @@ import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 
 /**
- * Solves the pairings of a shop and writes them as they come.
+ * Solves the pairings of a shop and writes them as they are solved.
  *
- * @param shop what is solved: of what was read, all or a part
+ * @param shop the shop to solve: all of the reading's shop or a part
  */
 public record MatrixRun(
     Reading reading,
@@ -28,7 +28,7 @@ public record MatrixRun(
     PrintWriter out,
     PrintWriter err) {
 
-  /** {@code pairings.csv} to standard output, what else is said to standard error. */
+  /** Prints {@code pairings.csv} to standard output and messages to standard error. */
   public void print() throws IOException {
     PairingsStream stream = new PairingsStream(new PrintedData(out), shop, wanted.header());
     solve(stream::add);
@@ -36,7 +36,7 @@ public record MatrixRun(
     noRemedies(err);
   }
 
-  /** All files that are wanted into {@code directory}. */
+  /** Writes all selected files into {@code directory}. */
   public void write(Path directory) throws IOException {
     ShortTools shortTools = new ShortTools();
     try (Reports reports = new Reports(directory, shop, wanted, unit())) {

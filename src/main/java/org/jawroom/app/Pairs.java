@@ -12,22 +12,22 @@ import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.cell.NearestName;
 
 /**
- * Finds the machines, vises and jobs that a command names; where none is written so, case does not
- * count, nor what else is as good as the same.
+ * Finds the machines, vises and jobs that a command names; if no name matches exactly, it ignores
+ * case and other equivalent spellings.
  */
 public record Pairs(Shop shop, PrintWriter err) {
 
-  /** Empty, and one line says so, if there is none. */
+  /** Empty, with one line on {@code err}, if there is none. */
   public Optional<Machine> machine(String name) {
     return found("machine", name, machines(), vises()).map(shop.machines()::get);
   }
 
-  /** Empty, and one line says so, if there is none. */
+  /** Empty, with one line on {@code err}, if there is none. */
   public Optional<Vise> vise(String name) {
     return found("vise", name, vises(), machines()).map(shop.vises()::get);
   }
 
-  /** Empty, and one line says so, if there is none. */
+  /** Empty, with one line on {@code err}, if there is none. */
   public Optional<Job> job(String name) {
     List<String> jobs = shop.jobs().stream().map(Job::name).toList();
     return found("job", name, jobs, List.of()).map(shop.jobs()::get);

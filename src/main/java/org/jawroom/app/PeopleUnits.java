@@ -4,16 +4,16 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Machine;
 import org.jawroom.tables.Reading;
 
-/** The unit in which people read what a command writes. */
+/** The unit for people in the output of a command. */
 public final class PeopleUnits {
   private PeopleUnits() {}
 
-  /** Of what is about the whole shop. */
+  /** For output about the whole shop. */
   static PeopleUnit ofShop(Reading reading) {
     return unit(reading.notation().inches());
   }
 
-  /** Of what is about one machine. */
+  /** For output about one machine. */
   public static PeopleUnit of(Reading reading, Machine machine) {
     return unit(reading.notation().inches(machine));
   }

@@ -10,27 +10,30 @@ import java.util.concurrent.Future;
 import java.util.function.IntFunction;
 
 /**
- * Pieces of work done on several threads and handed on in order, one at a time, on the thread that
- * asked. Only a few pieces are under way or waiting at any time, so that memory does not grow with
- * their number; whoever takes them slowly slows the work.
+ * Executes pieces of work on several threads and passes the results on in order, one at a time, on
+ * the calling thread. Only a few pieces are in progress or waiting at any time, so that memory does
+ * not grow with their number; a slow consumer slows the work down.
  */
 final class Pipeline {
 
-  /** For each thread: one in work, the others so that a slow piece at the head stops nobody. */
+  /**
+   * Pieces per thread: one in progress, the others so that a slow piece at the head does not stall
+   * the threads.
+   */
   private static final int AHEAD = 4;
 
   private Pipeline() {}
 
-  /** Takes a piece that is done. */
+  /** Receives a finished piece. */
   interface Taker<T> {
     void take(T piece) throws IOException;
   }
 
   /**
-   * Hands on {@code work} of 0 up to {@code pieces}, in that order.
+   * Passes on {@code work} of 0 up to {@code pieces} (excluded), in that order.
    *
-   * @throws IOException if the taker throws it; no more is handed on then
-   * @throws OutOfMemoryError if a piece of work meets it
+   * @throws IOException if the taker throws it; nothing is passed on afterwards
+   * @throws OutOfMemoryError if a piece of work throws it
    * @throws IllegalStateException if a piece of work throws anything else
    */
   static <T> void run(int pieces, int threads, IntFunction<T> work, Taker<T> taker)
@@ -50,7 +53,7 @@ final class Pipeline {
       if (failure.getCause() instanceof OutOfMemoryError tooMuch) {
         throw tooMuch;
       }
-      throw new IllegalStateException("a pairing could not be solved", failure.getCause());
+      throw new IllegalStateException("a piece of work threw an exception", failure.getCause());
     } catch (InterruptedException stop) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted", stop);

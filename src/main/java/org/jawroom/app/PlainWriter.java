@@ -5,12 +5,12 @@ import java.io.IOException;
 import java.io.PrintWriter;
 
 /**
- * Hands on text with a question mark for every character by which a name, a sheet or a file could
- * steer a terminal or turn round what it shows.
+ * Replaces by a question mark every character with which a name, a sheet or a file could control a
+ * terminal or reverse its text.
  */
 public final class PlainWriter extends FilterWriter {
 
-  /** The first halves of the tags and selectors of plane 14, which are never seen. */
+  /** The high surrogate of the tags and variation selectors in plane 14, which are invisible. */
   private static final char PLANE_14 = '\udb40';
 
   private final PrintWriter printer;

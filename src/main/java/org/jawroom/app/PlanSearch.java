@@ -11,10 +11,10 @@ import org.jawroom.plan.Wishes;
 import org.jawroom.shop.Shop;
 
 /**
- * Looks for the plan of a shop as long as there is time: solves its pairings, then plans.
+ * Searches for the plan of a shop within a time limit: solves its pairings, then plans.
  *
- * @param wishes what is asked of the plan; time and listeners come from here
- * @param before what stands there now
+ * @param wishes the demands on the plan; time and listeners are set here
+ * @param before the current assignments
  */
 public record PlanSearch(
     Wishes wishes, Optional<Map<Integer, Integer>> before, int threads, Deadline deadline) {

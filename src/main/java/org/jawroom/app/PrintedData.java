@@ -6,7 +6,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.jawroom.launch.Main;
 
-/** Data that is printed as it comes, through the same writer as any text of a command. */
+/** Prints data as they arrive, through the same writer as any text of a command. */
 public final class PrintedData extends OutputStream {
   private final PrintWriter out;
 
@@ -14,7 +14,7 @@ public final class PrintedData extends OutputStream {
     this.out = out;
   }
 
-  /** It cannot be written on; {@link Main} reports why. */
+  /** The output cannot be written any further; {@link Main} reports why. */
   public static final class Stopped extends IOException {
     private static final long serialVersionUID = 1L;
 
@@ -31,7 +31,7 @@ public final class PrintedData extends OutputStream {
   /**
    * Writes whole characters, UTF-8.
    *
-   * @throws Stopped if they were not taken
+   * @throws Stopped if the writer has failed
    */
   @Override
   public void write(byte[] bytes, int offset, int length) throws Stopped {

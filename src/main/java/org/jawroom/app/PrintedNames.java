@@ -12,13 +12,13 @@ import org.jawroom.tables.Origins;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * Names as cards and drawings print them. Where no font has a letter of one, a dot stands for it;
- * then the row of the table stands beside the name, so that two such names are not confused, and a
- * line says so.
+ * Names as cards and drawings print them. A letter that no font has becomes a dot; then the table's
+ * row is printed beside the name, so that two such names are not confused, and a line on {@code
+ * err} says so.
  */
 public record PrintedNames(Origins origins, PrintWriter err) {
 
-  /** So many letters are named. */
+  /** The largest number of letters listed. */
   private static final int NAMED = 5;
 
   /** Whether every letter of {@code name} can be printed. */
@@ -38,13 +38,13 @@ public record PrintedNames(Origins origins, PrintWriter err) {
         + ": install one that has, or use letters that print.";
   }
 
-  /** Says of each name that is printed with dots; the reports themselves have it in full. */
+  /** Prints a line for each name that will have dots; the reports themselves have it in full. */
   public void announce(Shop shop) {
     shop.machines().forEach(this::of);
     shop.vises().forEach(this::of);
   }
 
-  /** The machine and its guards under the names to print. */
+  /** A copy of the machine and its guards with printable names. */
   public Machine of(Machine machine) {
     String name = machine.name();
     return machine.toBuilder()
@@ -56,7 +56,7 @@ public record PrintedNames(Origins origins, PrintWriter err) {
         .build();
   }
 
-  /** The vise, its parts and mounts under the names to print. */
+  /** A copy of the vise, its parts and mounts with printable names. */
   public Vise of(Vise vise) {
     String name = vise.name();
     return vise.toBuilder()

@@ -2,9 +2,12 @@ package org.jawroom.app;
 
 import java.io.PrintWriter;
 
-/** A bar that fills up on a terminal; nothing in a pipe or a file. */
+/** A progress bar on a terminal; prints nothing into a pipe or a file. */
 public final class Progress {
-  /** By this property the first Java says that it talks to a person: the second has no input. */
+  /**
+   * The system property by which the parent JVM reports a terminal to the child, whose standard
+   * input is a pipe.
+   */
   public static final String TERMINAL = "jawroom.terminal";
 
   private static final int WIDTH = 30;
@@ -19,7 +22,7 @@ public final class Progress {
     this.shown = shown;
   }
 
-  /** Shown where the process is talking to a person. */
+  /** Shown if the process talks to a terminal. */
   public static Progress on(PrintWriter err) {
     return new Progress(err, talksToAPerson() && !"dumb".equals(System.getenv("TERM")));
   }
@@ -29,7 +32,7 @@ public final class Progress {
     return Boolean.getBoolean(TERMINAL) || System.console() != null;
   }
 
-  /** Shown whatever {@code err} is. */
+  /** Always shown. */
   static Progress always(PrintWriter err) {
     return new Progress(err, true);
   }
@@ -44,7 +47,7 @@ public final class Progress {
     }
   }
 
-  /** Says what is being done where nobody knows how long it takes. */
+  /** Shows what is in progress if its duration is unknown. */
   synchronized void step(String words) {
     if (shown) {
       String line = "planning: " + words;
@@ -55,7 +58,7 @@ public final class Progress {
     }
   }
 
-  /** Takes the bar away, so that what follows starts on a clean line. */
+  /** Clears the bar, so that the next output starts on an empty line. */
   synchronized void clear() {
     if (shown && filled >= 0) {
       err.print("\r" + " ".repeat(LINE) + "\r");
@@ -64,7 +67,9 @@ public final class Progress {
     }
   }
 
-  /** Takes the bar away for good: work that was left unfinished may go on for a while. */
+  /**
+   * Clears the bar for good: abandoned work may continue for a while and must not draw it again.
+   */
   synchronized void end() {
     clear();
     shown = false;

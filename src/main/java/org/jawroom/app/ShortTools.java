@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.placement.pairing.Outcome;
 
-/** The pairings whose bed the shortest tool does not clear, in words; of very many the first. */
+/**
+ * The pairings whose bed the shortest tool does not clear, in words; of very many only the first.
+ */
 final class ShortTools {
   private static final int KEPT = 20_000;
 
@@ -27,7 +29,7 @@ final class ShortTools {
             + " nose is taken to stand there");
   }
 
-  /** A line for each, and one for those that are not kept. */
+  /** One line for each, and one for the rest. */
   List<String> lines() {
     List<String> lines = new ArrayList<>(kept);
     if (more > 0) {

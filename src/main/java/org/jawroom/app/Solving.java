@@ -16,26 +16,28 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.shop.Shop;
 
 /**
- * Solves every pairing of a shop on several threads; what comes of it does not depend on how many.
+ * Solves every pairing of a shop on several threads; the result does not depend on their number.
  */
 public final class Solving {
 
-  /** Vises in a run of work: many where each takes microseconds, few where each takes long. */
+  /** The number of vises in a run: many if each takes microseconds, few if each takes long. */
   private static final int QUICK = 256;
 
   private static final int SLOW = 4;
 
   private Solving() {}
 
-  /** What is to be found out of a pairing, told by the places of both in input order. */
+  /**
+   * Computes something for one pairing, given by the indices of machine and vise in input order.
+   */
   private interface Question<A> {
     A of(int machine, int vise);
   }
 
-  /** A run of pairings as it is handed on. */
+  /** The result of a run of pairings. */
   private record Solved<T>(int pairings, T what) {}
 
-  /** Each outcome and what to do about it, machines then vises in input order. */
+  /** Each outcome with its remedies, machines then vises in input order. */
   public static List<Advice> all(Shop shop, int threads, Progress progress) {
     ShopPairings pairings = ShopPairings.of(shop);
     return collected(
@@ -45,7 +47,7 @@ public final class Solving {
         (machine, vise) -> Advisor.advise(shop.settings(), pairings, machine, vise));
   }
 
-  /** The same of at most {@code most} pairings from everywhere in the shop. */
+  /** As {@link #all}, for at most {@code most} pairings spread over the shop. */
   public static List<Advice> sample(Shop shop, int most) {
     ShopPairings pairings = ShopPairings.of(shop);
     int machines = shop.machines().size();
@@ -54,7 +56,7 @@ public final class Solving {
     long count = Math.min(most, all);
     List<Advice> sample = new ArrayList<>();
     for (long i = 0; i < count; i++) {
-      // Machines evenly; vises evenly too, and another one for each machine.
+      // Machines and vises are spread evenly; the shift by i gives each machine another vise.
       int machine = (int) (i * machines / count);
       int vise = (int) ((i * vises / count + i) % vises);
       sample.add(Advisor.advise(shop.settings(), pairings, machine, vise));
@@ -63,10 +65,10 @@ public final class Solving {
   }
 
   /**
-   * The same, in runs of pairings handed on in that order.
+   * Solves all pairings and passes runs of them on in input order.
    *
-   * @param remedies whether to work out what to do about each outcome; else nothing is told of that
-   * @param prepared what is still to be done to a run on the threads that solve
+   * @param remedies whether to compute remedies; without, each advice has none
+   * @param prepared applied to each run on the solving threads
    */
   static <T> void stream(
       Shop shop,
@@ -102,7 +104,7 @@ public final class Solving {
         shop.jobs().size());
   }
 
-  /** What a plan must know of each pairing, machines then vises in input order. */
+  /** The planner's data of each pairing, machines then vises in input order. */
   static List<CellPairing> cell(Shop shop, int threads, Progress progress) {
     return collected(
         shop,

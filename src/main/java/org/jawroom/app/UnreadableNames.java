@@ -13,9 +13,9 @@ import org.jawroom.tables.source.FileTrouble;
 import org.jawroom.tables.source.UnreadableInput;
 
 /**
- * Names that Java cannot read under the locale: under {@code LC_ALL=C} all beyond ASCII, under any
- * other those in another encoding. It puts U+FFFD for what it cannot read, and would write to a
- * folder of another name, or find nothing.
+ * Detects file names that Java cannot decode in the current locale: under {@code LC_ALL=C} all
+ * beyond ASCII, otherwise those in another encoding. Java puts U+FFFD for such bytes and would
+ * write to a folder of another name, or find nothing.
  */
 public final class UnreadableNames {
   private static final String UNREADABLE = "\ufffd";
@@ -23,8 +23,8 @@ public final class UnreadableNames {
   private UnreadableNames() {}
 
   /**
-   * One line that says so, if one is among the arguments or is that of the current folder: Java
-   * would hand on another name to a second process, and does not work in a folder it cannot name.
+   * One line that says so if an argument or the current folder has such a name: Java would pass
+   * another name to a child process, and does not work in a folder it cannot name.
    */
   public static Optional<String> line(String[] args) {
     Optional<String> argument =
@@ -43,7 +43,7 @@ public final class UnreadableNames {
   }
 
   /**
-   * Refuses a folder with a CSV file of such a name: it might be a table.
+   * Refuses a folder with a CSV file of such a name, since it might be a table.
    *
    * @throws UnreadableInput with one line that says so
    */

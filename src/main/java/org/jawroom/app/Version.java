@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Properties;
 
-/** The version, as the build wrote it down. */
+/** The version, as written by the build. */
 public final class Version {
   private Version() {}
 

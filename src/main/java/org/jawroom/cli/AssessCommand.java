@@ -38,7 +38,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code jawroom assess}: machines that might be bought, beside what the shop owns. */
+/** {@code jawroom assess}: compares machines that might be bought with what the shop owns. */
 @Command(
     name = "assess",
     mixinStandardHelpOptions = true,
@@ -122,7 +122,10 @@ final class AssessCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
-  /** Each once; empty, and one line says so, if one is not there or there is none. */
+  /**
+   * The candidates without duplicates; empty, with one line on {@code err}, if one is unknown or
+   * there is none.
+   */
   private Optional<List<Machine>> candidates(Shop shop, PrintWriter err) {
     Set<Machine> found = new LinkedHashSet<>();
     Pairs pairs = new Pairs(shop, err);

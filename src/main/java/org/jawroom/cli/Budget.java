@@ -12,7 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
 /**
- * What may be spent.
+ * The amount that may be spent.
  *
  * @param most in hundredths; empty: no limit
  */
@@ -40,7 +40,7 @@ record Budget(boolean buy, OptionalLong most) {
       if (amount.stripTrailingZeros().scale() > 2) {
         throw new BadCell("has more than two decimals");
       }
-      // More than the dearest thing there can be is as good as no limit to people, but not to sums.
+      // An amount above the largest possible price is no limit in effect, but would overflow sums.
       return new Budget(true, OptionalLong.of(ShopCell.coins(amount.min(HIGHEST))));
     } catch (BadCell wrong) {
       throw new ParameterException(

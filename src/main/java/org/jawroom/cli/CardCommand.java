@@ -37,7 +37,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code jawroom card}: a page to set a vise up by, for each pairing that has a place. */
+/** {@code jawroom card}: a setup page for each pairing that has a place. */
 @Command(
     name = "card",
     mixinStandardHelpOptions = true,
@@ -185,7 +185,8 @@ final class CardCommand implements Callable<Integer> {
       case NO_PLACE -> "there is no place for it";
       case NO_MOUNT -> "no bolts of it line up with the slots";
       case UNKNOWN -> "a dimension that decides it is blank";
-      case FITS, LIMITED, MEASURE -> throw new IllegalArgumentException(verdict + " has a card");
+      case FITS, LIMITED, MEASURE ->
+          throw new IllegalArgumentException(verdict + " has a setup card; no reason to give");
     };
   }
 }

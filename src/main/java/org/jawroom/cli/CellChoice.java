@@ -8,15 +8,15 @@ import org.jawroom.app.Pairs;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 
-/** Finds the machines that a cell is made of. */
+/** Finds the machines of a cell. */
 record CellChoice(Shop shop, PrintWriter err) {
 
   /**
-   * The machines in the order of the tables. Of those not named, the candidates are among them:
-   * whether or not one may be bought, it may be the cheapest thing that holds a job.
+   * The machines in the order of the tables. Without names, candidates are among them: even without
+   * {@code buy} a candidate may be the cheapest thing that holds a job.
    *
-   * @param names {@code ;} between; empty: all
-   * @return empty, and a line for each says so, if some name cannot be one of the cell's
+   * @param names separated by {@code ;}; empty: all
+   * @return empty, with a line for each, if some name cannot belong to the cell
    */
   Optional<List<Machine>> machines(Optional<String> names, boolean buy) {
     if (names.isEmpty()) {

@@ -16,7 +16,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code jawroom check}: reads and doubts, solves nothing and writes nothing. */
+/**
+ * {@code jawroom check}: reads the tables and prints warnings; solves nothing and writes nothing.
+ */
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,

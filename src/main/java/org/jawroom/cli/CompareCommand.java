@@ -26,7 +26,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code jawroom compare}: which pairings changed, on standard output; writes nothing. */
+/** {@code jawroom compare}: prints the changed pairings to standard output; writes no file. */
 @Command(
     name = "compare",
     mixinStandardHelpOptions = true,
@@ -91,7 +91,7 @@ final class CompareCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
-  /** The new one's, else the old one's; of two reports, which have none, the one asked for. */
+  /** The new side's unit, else the old side's; for two reports, which have none, the option's. */
   private PeopleUnit unit(CompareSide before, CompareSide after) {
     if (before.reading().isPresent() || after.reading().isPresent()) {
       return after.unit().or(before::unit).orElse(PeopleUnit.MM);
@@ -106,7 +106,9 @@ final class CompareCommand implements Callable<Integer> {
     return unit.get() == Unit.IN ? PeopleUnit.INCH : PeopleUnit.MM;
   }
 
-  /** Lists the faults of both; if the options alone are wrong, once, since they are so for both. */
+  /**
+   * Lists the faults of both sides; faults in options only once, since they are the same for both.
+   */
   private static Optional<Integer> refusal(List<CompareSide> sides, PrintWriter err) {
     List<CompareSide> refused = sides.stream().filter(CompareSide::isRefused).toList();
     Optional<Integer> status = Optional.empty();

@@ -37,7 +37,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /**
- * {@code jawroom explain}: why one pairing, or a job on it, is as it is, and what would make it
+ * {@code jawroom explain}: why one pairing, or a job on it, has its verdict, and what would make it
  * fit.
  */
 @Command(
@@ -125,7 +125,7 @@ final class ExplainCommand implements Callable<Integer> {
     PeopleUnit unit = PeopleUnits.of(reading, machine);
     Settings settings = shop.settings();
     Explanation explanation = Advisor.explain(settings, machine, vise);
-    // What would serve instead is told only of a pairing that does not fit.
+    // Alternatives in the house are listed only for a pairing that does not fit.
     boolean fits = explanation.advice().outcome().verdict() == Verdict.FITS;
     List<Outcome> onMachine =
         fits

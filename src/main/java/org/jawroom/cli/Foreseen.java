@@ -7,24 +7,23 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /**
- * How large a result becomes and how much memory it takes, estimated before the work begins. The
- * amounts for one pairing or one drawing are measured (see "How large" in DEVELOPERS.md) and
- * rounded up.
+ * The estimated size and memory of a result, before the work begins. The amounts for one pairing or
+ * one drawing are measured (see "How large" in DEVELOPERS.md) and rounded up.
  *
  * @param what the result, as the subject of a sentence
- * @param pairings how many it is made of
- * @param bytes of the file; 0 where it stays small
- * @param heap the memory it takes, in bytes
+ * @param pairings the number of pairings in it
+ * @param bytes the size of the file; 0 if it stays small
+ * @param heap the memory needed, in bytes
  */
 public record Foreseen(String what, long pairings, long bytes, long heap) {
 
   private static final long MB = 1_000_000;
   private static final long GIB = 1L << 30;
 
-  /** What reading and writing take beside the result. */
+  /** The memory for reading and writing in addition to the result. */
   private static final long BASE = 16 * MB;
 
-  /** A page is one text before it is written; Java holds no longer text. */
+  /** A page is one string before it is written, and a Java string is no longer. */
   static final long LONGEST_PAGE = GIB;
 
   private static final long HEAP_OF_PAGE_BYTE = 12;
@@ -33,14 +32,14 @@ public record Foreseen(String what, long pairings, long bytes, long heap) {
   private static final long BYTES_OF_DRAWING = 100_000;
   private static final long HEAP_OF_DRAWING = 400_000;
 
-  /** From here on people wait, or a mail does not take the file: worth a line. */
+  /** A larger file takes noticeable time and may exceed the limit of a mail: worth a line. */
   private static final long LARGE_FILE = 5 * MB;
 
   private static final long MANY_PAIRINGS = 10_000;
 
   public Foreseen {
     if (bytes < 0 || heap < 0) {
-      throw new IllegalArgumentException(bytes + " bytes, " + heap + " of memory");
+      throw new IllegalArgumentException("negative size: " + bytes + " bytes, heap " + heap);
     }
   }
 
@@ -58,7 +57,7 @@ public record Foreseen(String what, long pairings, long bytes, long heap) {
     return new Foreseen("The plan", pairings(shop), 0, BASE + pairings(shop) * each);
   }
 
-  /** {@code most} drawings in the workbook, or fewer where there are fewer pairings. */
+  /** {@code most} drawings in the workbook, or one for each pairing if there are fewer. */
   public static Foreseen drawings(Shop shop, int most) {
     long drawn = Math.min(most, pairings(shop));
     return new Foreseen(
@@ -72,7 +71,7 @@ public record Foreseen(String what, long pairings, long bytes, long heap) {
     return (long) shop.machines().size() * shop.vises().size();
   }
 
-  /** A line about the size, where it is of interest. */
+  /** Prints a line about the size if it is large. */
   void announce(PrintWriter err) {
     if (bytes >= LARGE_FILE || pairings >= MANY_PAIRINGS) {
       err.println(
@@ -86,7 +85,7 @@ public record Foreseen(String what, long pairings, long bytes, long heap) {
   }
 
   /**
-   * Announces it, or refuses it where this Java has not the memory.
+   * Announces the result, or refuses it if the heap is too small.
    *
    * @throws ParameterException if it is refused
    */
@@ -99,10 +98,10 @@ public record Foreseen(String what, long pairings, long bytes, long heap) {
   }
 
   /**
-   * Why it is refused; empty where it is not.
+   * The reason for a refusal; empty if the result is accepted.
    *
-   * @param memory what Java has
-   * @param fewer which option makes it smaller, as an imperative
+   * @param memory the heap of this JVM
+   * @param fewer the option that makes the result smaller, as an imperative
    */
   Optional<String> refusal(Heap memory, String fewer) {
     if (bytes > LONGEST_PAGE) {

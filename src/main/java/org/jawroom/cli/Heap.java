@@ -1,14 +1,17 @@
 package org.jawroom.cli;
 
 /**
- * The memory of this Java, in bytes.
+ * The heap of this JVM, in bytes.
  *
- * @param used by what is there already
- * @param most it may take together
+ * @param used by live objects
+ * @param most the maximum size
  */
 record Heap(long used, long most) {
 
-  /** As it is now. What nobody needs any more counts as used only while that changes nothing. */
+  /**
+   * The current state. Collects garbage first if {@code wanted} bytes are not free, so that dead
+   * objects do not count as used.
+   */
   static Heap now(long wanted) {
     Heap heap = measured();
     if (heap.left() < wanted) {

@@ -9,7 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** The command that holds the others. */
+/** The top-level command. */
 @Command(
     name = "jawroom",
     mixinStandardHelpOptions = true,
@@ -56,9 +56,9 @@ public final class Jawroom implements Runnable {
   @Spec private CommandSpec spec;
 
   /**
-   * The command line that {@code args} are for: with one command where they begin with its name,
-   * since reading what all of them take costs a tenth of a second; else, and where it is about the
-   * others, with all.
+   * The command line for {@code args}: with a single subcommand if they start with its name, since
+   * reading the options of all costs a tenth of a second; otherwise, and for help on the others,
+   * with all.
    */
   public static CommandLine of(String[] args) {
     CommandLine line = new CommandLine(new Jawroom());

@@ -115,7 +115,7 @@ final class MatrixCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
-  /** Says of drawings that are asked for how large they are, or why there are none. */
+  /** Prints the expected size of the drawings if any are wanted, or why there are none. */
   private void foresee(Shop shop, ReportOptions wanted, Origins origins) {
     if (output.equals(Output.STANDARD) || !wanted.workbook()) {
       throw new ParameterException(

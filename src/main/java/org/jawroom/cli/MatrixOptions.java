@@ -7,7 +7,7 @@ import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.shop.Shop;
 import picocli.CommandLine.Option;
 
-/** The options that say how much of a matrix to work out and to write. */
+/** The options that select what a matrix run computes and writes. */
 final class MatrixOptions {
   @Option(
       names = "--machines",
@@ -30,7 +30,7 @@ final class MatrixOptions {
               + " (as long as the whole shop has no more than 20000 pairings)")
   private Boolean remedies;
 
-  /** Empty, and one line says so, if no such machines are there. */
+  /** Empty, with one line on {@code err}, if there are no such machines. */
   Optional<MachineRange> part(Shop shop, PrintWriter err) {
     return machines == null
         ? Optional.of(MachineRange.whole(shop))
@@ -38,8 +38,8 @@ final class MatrixOptions {
   }
 
   /**
-   * @param whole the shop that {@code part} is of: what is told of a pairing must not depend on how
-   *     the shop is cut
+   * @param whole the shop that {@code part} belongs to: the facts of a pairing must not depend on
+   *     how the shop is split
    */
   ReportOptions wanted(MachineRange part, Shop whole, int drawings) {
     long pairings = (long) whole.machines().size() * whole.vises().size();

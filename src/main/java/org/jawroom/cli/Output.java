@@ -10,15 +10,15 @@ import org.jawroom.publish.Destination;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
-/** Looks at where a command is to write, before it begins. */
+/** Checks where a command is to write, before it starts. */
 final class Output {
 
-  /** What other commands take for standard output. */
+  /** Other commands read it as standard output. */
   static final Path STANDARD = Path.of("-");
 
   private Output() {}
 
-  /** Refuses {@code -} where a folder is to be named. */
+  /** Refuses {@code -} as the name of a folder. */
   static void isFolder(CommandSpec spec, Path folder) {
     if (folder.equals(STANDARD)) {
       throw new ParameterException(
@@ -42,11 +42,11 @@ final class Output {
   }
 
   /**
-   * Refuses to write over what was read, however either is spelt, or over anything but a report of
-   * the same kind.
+   * Refuses to overwrite an input, however either path is spelt, or anything but a report of the
+   * same kind.
    *
-   * @param inputs files that were read
-   * @throws IOException with the reason, if it is not an input that would be lost
+   * @param inputs the files read
+   * @throws IOException with the reason, if the destination would lose a file other than an input
    */
   static void check(CommandSpec spec, Destination destination, List<Path> inputs)
       throws IOException {

@@ -46,10 +46,10 @@ import picocli.CommandLine.Spec;
     })
 final class PageCommand implements Callable<Integer> {
 
-  /** Up to how many pairings a page is small whatever they are. */
+  /** Up to this number of pairings a page is small in any case. */
   private static final long UNSEEN = 1_000;
 
-  /** How many pairings are solved beforehand to learn how large all become. */
+  /** The number of pairings solved beforehand to estimate the size of all. */
   private static final int SAMPLE = 240;
 
   @Spec private CommandSpec spec;

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** A file or folder that is named on the command line. */
+/** A path argument of the command line. */
 public final class PathArgument implements ITypeConverter<Path> {
   @Override
   public Path convert(String text) {

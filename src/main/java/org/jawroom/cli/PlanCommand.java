@@ -173,11 +173,11 @@ final class PlanCommand implements Callable<Integer> {
               + ". Nothing was written; give it more time, or fewer --machines.");
       return ExitStatus.WRONG_USE;
     }
-    tell(reading, plan.get());
+    publish(reading, plan.get());
     return ExitStatus.DONE;
   }
 
-  private void tell(Reading reading, CellPlan plan) throws IOException {
+  private void publish(Reading reading, CellPlan plan) throws IOException {
     Shop shop = plan.of().shop();
     List<Outcome> outcomes = plan.of().pairings().stream().map(CellPairing::outcome).toList();
     RunFacts facts = Facts.of(reading, shop, outcomes);
@@ -187,7 +187,10 @@ final class PlanCommand implements Callable<Integer> {
     PlanText.lines(plan, facts.unit(), written).forEach(out::println);
   }
 
-  /** A page for each machine that gets a vise; one that has no card is told of. */
+  /**
+   * The setup cards, a page for each machine that gets a vise; a pairing without a card is
+   * reported.
+   */
   private Optional<byte[]> cards(Reading reading, CellPlan plan, RunFacts facts)
       throws IOException {
     Shop shop = plan.of().shop();
@@ -218,7 +221,7 @@ final class PlanCommand implements Callable<Integer> {
         }
       }
     }
-    // One printer takes them all, so they have one paper; each has its machine's unit.
+    // They are printed together, so all have the same paper; each has its machine's unit.
     CardPaper paper = facts.unit() == PeopleUnit.INCH ? CardPaper.LETTER : CardPaper.A4;
     return pages.isEmpty()
         ? Optional.empty()

@@ -4,11 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Option;
 
-/** The settings as options; one given here wins over the table's. */
+/** The settings as options; an option overrides the table. */
 final class SettingOptions {
   private final Map<String, String> given = new LinkedHashMap<>();
 
-  /** What was given, setting to text. */
+  /** The settings given, name to text. */
   Map<String, String> given() {
     return given;
   }

@@ -6,7 +6,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Spec.Target;
 
-/** The option that says how many threads solve. */
+/** The option for the number of solving threads. */
 final class Threads {
   @Spec(Target.MIXEE)
   private CommandSpec spec;
@@ -18,7 +18,7 @@ final class Threads {
       description = "how many to solve on (as many as there are processors)")
   private Integer given;
 
-  /** As many as asked for, or as there are processors; wrong use if that is none. */
+  /** The number requested, or the number of processors; refuses a number below 1. */
   int count() {
     int count = given == null ? Runtime.getRuntime().availableProcessors() : given;
     if (count < 1) {

@@ -8,26 +8,27 @@ import java.util.stream.Stream;
 import org.jawroom.drawing.View.Flat;
 
 /**
- * Where the two views and the title block stand on the sheet, to one scale, as large as they go.
+ * The positions of the two views and the title block on the sheet, at one scale, as large as
+ * possible.
  *
- * @param scale points to a half-nanometre
- * @param title empty where the words stand elsewhere
+ * @param scale points per half-nanometre
+ * @param title empty if the text stands elsewhere
  */
 record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Optional<Rectangle2D> title) {
 
   static final double EDGE = 8;
 
-  /** Between views, room for the heading of the lower one included. */
+  /** Between views; includes the heading of the lower one. */
   static final double GAP = 16;
 
-  /** What a view needs above it for its heading. */
+  /** The height of a view's heading above it. */
   static final double HEADING = 10;
 
   private static final double TITLE_WIDTH = 172;
   private static final double TITLE_HEIGHT = 165;
   private static final double WIDEST_TITLE = 260;
 
-  /** The one of three that leaves the views largest; of equal ones the first. */
+  /** Of three arrangements the one with the largest scale; of equals the first. */
   static Arrangement of(double width, double height, Flat plan, Flat side) {
     double across = width - 2 * EDGE;
     double down = height - 2 * EDGE;
@@ -39,7 +40,7 @@ record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Optional<Re
         .orElseThrow();
   }
 
-  /** The two views alone, one under the other or side by side, whichever leaves them larger. */
+  /** The two views alone, one below the other or side by side, whichever gives the larger scale. */
   static Arrangement untitled(double width, double height, Flat plan, Flat side) {
     double high = height - HEADING - 2;
     double stacked =
@@ -55,7 +56,7 @@ record Arrangement(double scale, Rectangle2D plan, Rectangle2D side, Optional<Re
     return new Arrangement(scale, first, second, Optional.empty());
   }
 
-  /** The side view under the plan, the title block to the right of it. */
+  /** The side view under the plan, the title block to its right. */
   private static Arrangement under(double width, double height, Flat plan, Flat side) {
     double down = height - HEADING - GAP;
     double scale =

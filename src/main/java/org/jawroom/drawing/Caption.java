@@ -3,14 +3,15 @@ package org.jawroom.drawing;
 import java.util.List;
 
 /**
- * The words of a drawing; whoever asks for it finds them.
+ * The text of a drawing; the caller supplies it.
  *
  * @param title names of vise and machine
- * @param lines verdict, clearances, place, a line each; long ones are wrapped
- * @param measure the value of the limiting clearance or overlap; empty where nothing limits
- * @param measureName what it lies between
- * @param unit the word for the unit of length, {@code unitLength} its size in half-nanometres
- * @param caution stands under everything
+ * @param lines verdict, clearances, place, one a line; long ones are wrapped
+ * @param measure the value of the limiting clearance or overlap; empty if nothing limits
+ * @param measureName the part and the guard that it lies between
+ * @param unit the word for the unit of length
+ * @param unitLength the unit in half-nanometres
+ * @param caution printed below everything else
  */
 public record Caption(
     String title,

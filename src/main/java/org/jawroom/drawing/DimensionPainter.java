@@ -11,7 +11,7 @@ import java.util.List;
 import org.jfree.svg.SVGHints;
 
 /**
- * Draws the limiting clearance where it occurs: two faces, an arrow to each, its value and its
+ * Draws the limiting clearance where it occurs: the two faces, an arrow to each, its value and its
  * name.
  */
 final class DimensionPainter {
@@ -41,7 +41,7 @@ final class DimensionPainter {
       to = new Point2D.Double(projection.right(measure.to()), y);
     } else {
       double x = projection.right(measure.beside(projection.view().right()));
-      // The lower face stands lower on the sheet, which is the greater y.
+      // The sheet's y axis points down, so the lower face has the greater y.
       from = new Point2D.Double(x, projection.up(measure.from()));
       to = new Point2D.Double(x, projection.up(measure.to()));
     }
@@ -64,7 +64,7 @@ final class DimensionPainter {
                 at.getX() - FACE_HALF, at.getY(), at.getX() + FACE_HALF, at.getY()));
   }
 
-  /** Between the faces where there is room, else from outside toward them. */
+  /** Draws the arrows between the faces if there is space, else from outside. */
   private void arrows(Point2D from, Point2D to, boolean level) {
     double length = from.distance(to);
     double dx = level ? 1 : 0;
@@ -87,7 +87,7 @@ final class DimensionPainter {
     }
   }
 
-  /** A filled arrow whose point is at {@code tip} and whose feathers lie toward (dx, dy). */
+  /** A filled arrowhead with its tip at {@code tip} and its base toward (dx, dy). */
   private void head(Point2D tip, double dx, double dy) {
     Path2D head = new Path2D.Double();
     head.moveTo(tip.getX(), tip.getY());
@@ -97,7 +97,7 @@ final class DimensionPainter {
     pen.fill(head);
   }
 
-  /** The value and its name beside the arrows, on that side where they stay within the frame. */
+  /** Draws the value and its name on that side of the arrows where they stay within the frame. */
   private void label(Point2D from, Point2D to, Caption caption) {
     double size = Lettering.PLAIN;
     double room = projection.frame().getWidth() - 8;

@@ -8,8 +8,8 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
 /**
- * Lines aslant over a rectangle; drawn as lines, so that they stay vector wherever the drawing
- * goes.
+ * Diagonal hatching of a rectangle; drawn as lines, so that it stays vector graphics in every
+ * format.
  */
 enum Hatch {
   WIDE(6, false),
@@ -28,7 +28,8 @@ enum Hatch {
 
   void draw(Graphics2D pen, Rectangle2D over) {
     Path2D lines = new Path2D.Double();
-    // The lines x + y = a whole multiple of the spacing, so that neighbouring rectangles match.
+    // On the lines x + y = a multiple of the spacing, so that hatchings of adjacent rectangles
+    // match.
     double first = Math.ceil((over.getMinX() + over.getMinY()) / spacing) * spacing;
     for (double sum = first; sum < over.getMaxX() + over.getMaxY(); sum += spacing) {
       double left = Math.max(over.getMinX(), sum - over.getMaxY());

@@ -4,8 +4,8 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 
 /**
- * How the things of a drawing are told apart: by line and hatching first, so that a copy in black
- * and white says the same; the few colours are light.
+ * The graphic styles of a drawing. Line style and hatching distinguish them, so that a
+ * black-and-white copy shows the same; the few colours are light.
  */
 enum Ink {
   TABLE(new Color(0xEEEEEE), null, line(0.9)),

@@ -5,7 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 
-/** What the lines and hatchings mean. */
+/** The key to lines and hatchings. */
 record Key(Graphics2D pen, double left, double top, double width) {
 
   private record Entry(Ink ink, String words) {}

@@ -8,7 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Letters on a drawing; every length is that of the typeface itself, whatever draws it. */
+/** Text on a drawing; every width comes from the typeface itself, whatever the output format. */
 final class Lettering {
   static final double SMALL = 7;
   static final double PLAIN = 8;
@@ -24,7 +24,7 @@ final class Lettering {
         .sum();
   }
 
-  /** Starts at x, on the line y. */
+  /** Writes text from x with its baseline at y. */
   static void write(Graphics2D pen, Typeface face, double size, String text, double x, double y) {
     Font font = face.sized(size);
     pen.setFont(font);
@@ -41,7 +41,7 @@ final class Lettering {
     }
   }
 
-  /** The same on white, so that it is read over lines. */
+  /** Writes text on a white background, so that it is legible over lines. */
   static void writeClear(
       Graphics2D pen, Typeface face, double size, String text, double x, double y) {
     pen.setColor(HALO);
@@ -49,7 +49,7 @@ final class Lettering {
     write(pen, face, size, text, x, y);
   }
 
-  /** Cut short with an ellipsis where it is wider than {@code room}. */
+  /** Cuts text short with an ellipsis if it is wider than {@code room}. */
   static String fitted(Typeface face, double size, String text, double room) {
     if (width(face, size, text) <= room) {
       return text;
@@ -61,7 +61,10 @@ final class Lettering {
     return text.substring(0, end).strip() + "…";
   }
 
-  /** Lines no wider than {@code room} with every letter of the text: broken in words too long. */
+  /**
+   * Wraps to lines no wider than {@code room} and keeps every letter: breaks words that are too
+   * long.
+   */
   static List<String> whole(Typeface face, double size, String text, double room) {
     StringBuilder parted = new StringBuilder();
     for (String word : text.split(" ")) {
@@ -77,7 +80,7 @@ final class Lettering {
     return wrapped(face, size, parted.toString().strip(), room);
   }
 
-  /** Lines no wider than {@code room}, broken at blanks; a single longer word is cut short. */
+  /** Wraps to lines no wider than {@code room}, broken at spaces; cuts a longer word short. */
   static List<String> wrapped(Typeface face, double size, String text, double room) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();

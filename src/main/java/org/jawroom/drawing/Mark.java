@@ -5,7 +5,7 @@ import org.jawroom.drawing.View.Flat;
 /**
  * One rectangle of a view.
  *
- * @param id what it is, in letters and numbers of our own: it names the group in an SVG
- * @param name what people call it; empty where that need not be written
+ * @param id an identifier of our own letters and digits: it names the group in an SVG
+ * @param name the label; empty if none is drawn
  */
 record Mark(String id, String name, Ink ink, Flat flat) {}

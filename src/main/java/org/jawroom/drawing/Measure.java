@@ -7,9 +7,10 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 
 /**
- * The limiting clearance, or the overlap, as a dimension: between two faces along an axis.
+ * The limiting clearance, or the overlap, as a dimension between two faces along an axis.
  *
- * @param from the lower of the two faces, {@code to} the higher
+ * @param from the lower of the two faces
+ * @param to the higher
  * @param overlap whether the two faces overlap
  */
 record Measure(Axis axis, long from, long to, boolean overlap, Limit limit) {
@@ -24,7 +25,7 @@ record Measure(Axis axis, long from, long to, boolean overlap, Limit limit) {
         limit.axis(), Math.min(one, other), Math.max(one, other), limit.gap() < 0, limit);
   }
 
-  /** Where along another axis the two stand side by side, or come nearest to that. */
+  /** A position along another axis where the two stand side by side, or closest to that. */
   long beside(Axis other) {
     Interval part = limit.partBox().along(other);
     Interval guard = limit.guardBox().along(other);
@@ -39,7 +40,7 @@ record Measure(Axis axis, long from, long to, boolean overlap, Limit limit) {
     return lo + (hi - lo) / 2;
   }
 
-  /** What both claim; asked only where they overlap. */
+  /** The intersection of the two; defined only if they overlap. */
   Box claimed() {
     Box part = limit.partBox();
     Box guard = limit.guardBox();

@@ -5,7 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** NameLabels written where there is room for them, none over another. */
+/** Writes labels where there is space, none over another. */
 final class NameLabels {
   private final Graphics2D pen;
   private final List<Rectangle2D> taken = new ArrayList<>();
@@ -14,14 +14,14 @@ final class NameLabels {
     this.pen = pen;
   }
 
-  /** Nothing may be written here. */
+  /** Reserves an area in which no label may be written. */
   void keepFree(Rectangle2D area) {
     taken.add(area);
   }
 
   /**
-   * Writes {@code text} at the first of {@code places} (left end and line) where nothing stands yet
-   * and that lies within {@code frame}.
+   * Writes {@code text} at the first of {@code places} (left end and baseline) that is free and
+   * within {@code frame}.
    *
    * @return whether there was one
    */

@@ -4,14 +4,14 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 
-/** Where a guard stands when it comes nearest to something, out of all that it sweeps. */
+/** The position of a guard, within its sweep, at which it comes nearest to a box. */
 final class NearestStance {
   private NearestStance() {}
 
   /**
-   * @param own the guard's own limits, wherever along its sweep they are told
-   * @param swept all that it sweeps
-   * @param to what it comes near to
+   * @param own the guard's own box, at any position of its sweep
+   * @param swept the whole sweep
+   * @param to the box it comes near to
    */
   static Box of(Box own, Box swept, Box to) {
     return new Box(
@@ -25,8 +25,8 @@ final class NearestStance {
         || !Length.isBounded(own.hi())
         || !Length.isBounded(swept.lo())
         || !Length.isBounded(swept.hi())) {
-      // Without end on a side it is as near as it ever comes wherever the other side stands
-      // foremost.
+      // Unbounded on one side, the guard is nearest with its other side foremost: there the sweep
+      // ends.
       return swept;
     }
     long length = own.length();

@@ -11,14 +11,14 @@ import org.jawroom.placement.pairing.Layout;
 import org.jawroom.shop.Machine;
 
 /**
- * A pairing from above and from the right, to one scale, with what limits it as a dimension: half a
- * page of A4 or Letter.
+ * A pairing from above and from the right, at one scale, with the limiting clearance as a
+ * dimension: half a page of A4 or Letter.
  */
 public final class PairingPicture implements Picture {
   private static final double WIDTH = 540;
   private static final double HEIGHT = 372;
 
-  /** What is seen beyond the outermost faces, as a share of the longest side. */
+  /** The margin around the outermost faces, as a fraction of the longest side. */
   private static final int BEYOND = 26;
 
   private final Caption caption;
@@ -37,17 +37,17 @@ public final class PairingPicture implements Picture {
   }
 
   /**
-   * With its title block.
+   * With title block.
    *
-   * @param layout what stands where
-   * @param limit what limits the place; empty where nothing listed can be hit
+   * @param layout the positions of everything drawn
+   * @param limit what limits the place; empty if no listed guard can be hit
    */
   public static PairingPicture titled(
       Machine machine, Layout layout, Optional<Limit> limit, Caption caption) {
     return new PairingPicture(caption, new Scene(machine, layout, limit), WIDTH, HEIGHT, true);
   }
 
-  /** The views alone, for a page that says the rest; the size is in points. */
+  /** The views alone, for a page that prints the text itself; the size is in points. */
   public static PairingPicture bare(
       Machine machine,
       Layout layout,

@@ -12,7 +12,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 
-/** The typeface embedded in one PDF, for what is written there and for the pictures in it. */
+/** The typeface embedded in one PDF, for its text and for the pictures in it. */
 public final class PdfFaces {
   private final PDDocument document;
   private final Map<Typeface, PDFont> faces = new EnumMap<>(Typeface.class);
@@ -26,12 +26,12 @@ public final class PdfFaces {
     }
   }
 
-  /** Writes only what {@link Typeface#shown} lets pass; anything else it refuses. */
+  /** The font encodes only text from {@link Typeface#shown} and throws on anything else. */
   public PDFont get(Typeface face) {
     return faces.get(face);
   }
 
-  /** The picture as vector, text as text, to be drawn on pages of the same document. */
+  /** The picture as vector graphics with text as text, to draw on pages of the same document. */
   public PDFormXObject form(Picture picture) throws IOException {
     PdfBoxGraphics2D pen =
         new PdfBoxGraphics2D(document, (float) picture.width(), (float) picture.height());

@@ -13,7 +13,8 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /**
- * Pictures as PDF, a page each: vector, its letters embedded, the same bytes for the same pictures.
+ * Pictures as PDF, one page each: vector graphics, embedded fonts, the same bytes for the same
+ * pictures.
  */
 public final class PdfFile {
   private PdfFile() {}
@@ -35,7 +36,7 @@ public final class PdfFile {
     }
   }
 
-  /** The finished document; its fingerprint is made of nothing that changes from run to run. */
+  /** The finished document; its file identifier contains nothing that changes from run to run. */
   public static byte[] bytes(PDDocument document) throws IOException {
     COSString fixed = new COSString(new byte[16]);
     COSArray id = new COSArray();

@@ -8,14 +8,13 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 
-/** Letters that are outlines, on a page of a PDF. */
+/** Draws outlined text on a page of a PDF. */
 public final class PdfOutlines {
   private PdfOutlines() {}
 
   /**
-   * Fills the outlines of {@code run} in the colour that is set, from ({@code x}, {@code y}) on, y
-   * up. What they say stands beside them for programs that read aloud or search (ISO 32000-1,
-   * 14.9.4: ActualText).
+   * Fills the outlines of {@code run} in the current colour from ({@code x}, {@code y}), y up.
+   * Their text is attached for screen readers and search (ISO 32000-1, 14.9.4: ActualText).
    */
   public static void write(
       PDPageContentStream page, TextRun run, Typeface face, double size, double x, double y)
@@ -46,7 +45,8 @@ public final class PdfOutlines {
           atY = p[1];
         }
         case PathIterator.SEG_QUADTO -> {
-          // The same curve as a cubic: its control points are two thirds of the way to the one.
+          // The same quadratic curve as a cubic one: its control points lie two thirds of the way
+          // from each end to the quadratic's control point.
           page.curveTo(
               atX + (p[0] - atX) * 2 / 3,
               atY + (p[1] - atY) * 2 / 3,

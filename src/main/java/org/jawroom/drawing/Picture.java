@@ -12,7 +12,8 @@ public interface Picture {
   double height();
 
   /**
-   * Paints with {@code pen}, which stands at the upper left corner, y down; leaves pen as it was.
+   * Paints with {@code pen}, whose origin is the upper left corner, y down; restores the pen's
+   * state.
    */
   void paint(Graphics2D pen);
 }

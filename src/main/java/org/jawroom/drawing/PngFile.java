@@ -12,9 +12,9 @@ public final class PngFile {
   private PngFile() {}
 
   /**
-   * The picture as the bytes of a file.
+   * Returns the bytes of the file.
    *
-   * @param dots to a point
+   * @param dots per point
    */
   public static byte[] of(Picture picture, double dots) {
     BufferedImage image =
@@ -27,7 +27,7 @@ public final class PngFile {
     picture.paint(pen);
     pen.dispose();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    // No temporary file: in a folder that others share, it could not always be made.
+    // No cache file: in a shared folder it cannot always be created.
     ImageIO.setUseCache(false);
     try {
       ImageIO.write(image, "png", bytes);

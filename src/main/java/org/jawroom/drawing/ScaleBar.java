@@ -7,9 +7,9 @@ import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
 
 /**
- * A bar of a round length: 1, 2 or 5 times a power of ten of the unit, the longest that goes.
+ * A bar of round length: 1, 2 or 5 times a power of ten of the unit, the longest that fits.
  *
- * @param scale points to a half-nanometre
+ * @param scale points per half-nanometre
  */
 record ScaleBar(String unit, long unitLength, double scale) {
   private static final int[] STEPS = {5, 2, 1};

@@ -22,10 +22,10 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 
-/** What a view shows, from the back to the front. */
+/** The content of a view, from back to front. */
 final class Scene {
 
-  /** How thick the table is drawn; the tables do not tell. */
+  /** The thickness of the table in the drawing; the tables have no column for it. */
   private static final long TABLE_THICKNESS = 40 * Length.MM;
 
   private final Machine machine;
@@ -66,7 +66,7 @@ final class Scene {
     return limit.map(Measure::of);
   }
 
-  /** What must be in sight: the table, the vise, the reach, and the face that limits. */
+  /** What must be visible: the table, the vise, the reach, and the limiting face. */
   Flat extent(View view) {
     Box all = hull(tableTop(), vise);
     all = hull(all, box(layout.reach(), Interval.of(0, 0)));
@@ -85,7 +85,7 @@ final class Scene {
     return view.flat(all);
   }
 
-  /** Grown to the guard's nearer face, where it lies beyond. */
+  /** Extended to the guard's nearer face if that lies beyond. */
   private static Interval nearFace(Interval seen, Interval guard) {
     if (guard.lo() > seen.hi()) {
       return seen.hull(Interval.of(guard.lo(), guard.lo()));
@@ -124,7 +124,7 @@ final class Scene {
         Interval.of(-TABLE_THICKNESS, 0));
   }
 
-  /** Adds what stands beside the vise, and tells what passes over or under it. */
+  /** Adds the guards beside the vise and returns those that pass over or under it. */
   private List<Mark> guards(View view, List<Mark> marks) {
     List<Mark> near = new ArrayList<>();
     List<Mark> overhead = new ArrayList<>();
@@ -148,7 +148,9 @@ final class Scene {
     return overhead;
   }
 
-  /** Each guard once: in the situation in which it limits, else while cutting if it counts then. */
+  /**
+   * Each guard once: in the situation in which it limits, else while cutting if it counts there.
+   */
   private Iterable<SweptGuard> shown() {
     Map<Integer, SweptGuard> shown = new LinkedHashMap<>();
     for (SweptGuard guard : layout.guards()) {
@@ -165,16 +167,13 @@ final class Scene {
         .isPresent();
   }
 
-  /**
-   * Whether it lies over or under the vise as this view looks at it, clear of it along the line of
-   * sight.
-   */
+  /** Whether the guard lies over or under the vise along this view's line of sight. */
   private static boolean passesOver(View view, Box guard, Box body) {
     return guard.along(view.right()).meets(body.along(view.right()))
         && guard.along(view.up()).meets(body.along(view.up()));
   }
 
-  /** All that the vise sweeps in one situation. */
+  /** Everything that the vise sweeps in one situation. */
   private Box during(Situation situation) {
     return layout.parts().stream()
         .filter(part -> part.part().situation() == situation)
@@ -210,7 +209,7 @@ final class Scene {
     marks.addAll(bodies);
   }
 
-  /** At the end of the range that limits, where this part does; else with the jaws closed. */
+  /** At the limiting end of the opening range if this part limits; else with the jaws closed. */
   private Box atLimit(PlacedPart part) {
     return limit
         .filter(own -> own.part().isSameAs(part.part()))

@@ -7,7 +7,10 @@ import org.jfree.svg.SVGGraphics2D;
 import org.jfree.svg.SVGUnits;
 import org.jfree.svg.ViewBox;
 
-/** A picture as SVG: vector, text as text, each thing a group with a name of ours. */
+/**
+ * A picture as SVG: vector graphics, text as text, each object a group with an identifier of our
+ * own.
+ */
 public final class SvgFile {
   private static final String FAMILY = "\"Liberation Sans\", Arial, Helvetica, sans-serif";
 
@@ -31,8 +34,8 @@ public final class SvgFile {
   }
 
   /**
-   * A point to a ten-thousandth: a tenth of what any screen shows of it, and a third of the
-   * letters.
+   * Points to four decimals: finer than any screen shows, and a third of the characters of a full
+   * double.
    */
   private static String short4(double value) {
     return BigDecimal.valueOf(value)

@@ -13,17 +13,17 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The fonts of this machine, for letters that the built-in typeface lacks. They are looked for only
- * once such a letter comes up, always in the same order, so that the same text on the same machine
+ * The fonts of this machine, for letters that the built-in typeface lacks. They are loaded only
+ * when such a letter occurs, always in the same order, so that the same text on the same machine
  * gives the same outlines.
  */
 final class SystemFonts {
 
-  /** Java's own names for several fonts in one, whichever they are. */
+  /** Java's logical fonts, each a composite of system-dependent fonts. */
   private static final Set<String> LOGICAL =
       Set.of("Dialog", "DialogInput", "Monospaced", "SansSerif", "Serif");
 
-  /** Faces beside the regular upright one; they are taken where there is nothing else. */
+  /** Faces other than the regular upright one; used only if there is no alternative. */
   private static final List<String> SPECIAL =
       List.of(
           "serif",
@@ -45,7 +45,7 @@ final class SystemFonts {
 
   private SystemFonts() {}
 
-  /** Loaded when first asked for. */
+  /** Initialised lazily. */
   private static final class All {
     static final List<Font> FONTS = load();
 
@@ -59,7 +59,7 @@ final class SystemFonts {
                     .thenComparing(Font::getPSName))
             .toList();
       } catch (RuntimeException | LinkageError | InternalError noFonts) {
-        // A machine without a font, or without what finds fonts: the built-in one is all there is.
+        // A machine without fonts or without a font library: only the built-in typeface is left.
         return List.of();
       }
     }
@@ -71,8 +71,8 @@ final class SystemFonts {
   }
 
   /**
-   * The font to draw {@code letter} in: {@code before}, if that has it too, so that a word stays in
-   * one font.
+   * The font to draw {@code letter} in: {@code before} if that has it, so that a word stays in one
+   * font.
    */
   static Optional<Font> of(int letter, Optional<Font> before) {
     return before.filter(font -> draws(font, letter)).or(() -> first(letter));
@@ -83,7 +83,7 @@ final class SystemFonts {
         letter, one -> All.FONTS.stream().filter(font -> draws(font, one)).findFirst());
   }
 
-  /** A font may have a letter as a coloured picture only, which has no outline. */
+  /** A font may have a letter as a colour bitmap only, which has no outline. */
   private static boolean draws(Font font, int letter) {
     return font.canDisplay(letter)
         && (Character.isSpaceChar(letter)

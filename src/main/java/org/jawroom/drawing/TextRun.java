@@ -15,18 +15,21 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A stretch of {@link Typeface#shown} text that is written in one way. Words of letters that the
- * built-in typeface lacks, that run from right to left, or that bear marks are outlines, laid out
- * as their script wants it (Unicode Standard Annex 9, and the shaping that the font itself asks
- * for); all else is text in the built-in typeface. A run of outlines never holds what stands beside
- * it: a number after a name stays where it is written.
+ * A run of {@link Typeface#shown} text that is written in one way. Words with letters that the
+ * built-in typeface lacks, that run from right to left, or that carry combining marks become
+ * outlines, laid out by the rules of their script (Unicode Standard Annex 9, and the font's own
+ * shaping); all else is text in the built-in typeface. A run of outlines never includes adjacent
+ * items, so that bidirectional reordering leaves a number after a name in its place.
  */
 public record TextRun(String text, boolean outlined) {
 
-  /** Outlines are laid out in this size and scaled, so that widths grow evenly with the size. */
+  /** Outlines are laid out at this size and scaled, so that widths are proportional to the size. */
   private static final float LAID_OUT = 100;
 
-  /** How far outlines go above and below the line, in sizes: no farther than lines are apart. */
+  /**
+   * The extent of outlines above and below the baseline in multiples of the size: within the line
+   * spacing.
+   */
   private static final double ABOVE = 0.86;
 
   private static final double BELOW = 0.26;
@@ -34,10 +37,10 @@ public record TextRun(String text, boolean outlined) {
   private static final FontRenderContext EXACT =
       new FontRenderContext(new AffineTransform(), true, true);
 
-  /** What people see as one letter (Unicode Standard Annex 29). */
+  /** One grapheme cluster (Unicode Standard Annex 29). */
   private static final Pattern LETTER = Pattern.compile("\\X");
 
-  /** The runs of {@code shown} from left to right; one at least. */
+  /** The runs of {@code shown} from left to right, at least one. */
   public static List<TextRun> of(String shown) {
     if (!isForeign(shown)) {
       return List.of(new TextRun(shown, false));
@@ -57,14 +60,14 @@ public record TextRun(String text, boolean outlined) {
     return runs;
   }
 
-  /** What follows a comma or the like is another thing, and keeps its place after the first. */
+  /** After a comma or similar the next item begins, which must keep its place after the first. */
   private static boolean endsAName(StringBuilder run) {
     String words = run.toString().stripTrailing();
     int last = words.codePointBefore(words.length());
     return !Character.isLetterOrDigit(last) && !Typeface.isForeign(last);
   }
 
-  /** The blank after outlines is a run of its own: SVG drops one that text begins with. */
+  /** The space after outlines is a run of its own: SVG drops a leading space of a text element. */
   private static void end(List<TextRun> runs, StringBuilder run, boolean outlined) {
     String text = run.toString();
     String words = outlined ? text.stripTrailing() : text;
@@ -79,13 +82,13 @@ public record TextRun(String text, boolean outlined) {
     return text.codePoints().anyMatch(Typeface::isForeign);
   }
 
-  /** The end of the letter, as people see it, that begins at {@code from}. */
+  /** The end of the grapheme that begins at {@code from}. */
   public static int next(String text, int from) {
     Matcher letter = LETTER.matcher(text).region(from, text.length());
     return letter.lookingAt() ? letter.end() : text.length();
   }
 
-  /** The beginning of the letter, as people see it, that ends at {@code end}. */
+  /** The beginning of the grapheme that ends at {@code end}. */
   public static int before(String text, int end) {
     int start = 0;
     for (int at = 0; at < end; at = next(text, at)) {
@@ -94,7 +97,7 @@ public record TextRun(String text, boolean outlined) {
     return start;
   }
 
-  /** Points. */
+  /** The width in points. */
   public double width(Typeface face, double size) {
     if (!outlined) {
       return face.sized(size).getStringBounds(text, EXACT).getWidth();
@@ -104,14 +107,14 @@ public record TextRun(String text, boolean outlined) {
     return Math.max(layout.getAdvance(), ink.getMaxX()) * scale(ink, size);
   }
 
-  /** The letters as a shape, y down, that starts at (0, 0) on its line. */
+  /** The glyphs as a shape, y down, with its baseline origin at (0, 0). */
   public Shape outline(Typeface face, double size) {
     TextLayout layout = layout(face);
     double scale = scale(layout.getBounds(), size);
     return layout.getOutline(AffineTransform.getScaleInstance(scale, scale));
   }
 
-  /** So small that letters with marks above and below them stay within their line. */
+  /** The scale at which glyphs with marks above and below stay within their line. */
   private static double scale(Rectangle2D ink, double size) {
     double up = Math.max(1, -ink.getMinY() / (LAID_OUT * ABOVE));
     double down = Math.max(1, ink.getMaxY() / (LAID_OUT * BELOW));

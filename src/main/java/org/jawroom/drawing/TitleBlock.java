@@ -7,9 +7,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 
-/**
- * The words beside the views: names, verdict, clearances, scale, what the lines mean, the caution.
- */
+/** The text beside the views: names, verdict, clearances, scale, key to the lines, the caution. */
 final class TitleBlock {
   private static final BasicStroke THIN = new BasicStroke(0.6f);
   private static final int MAX_TITLE_LINES = 3;
@@ -51,7 +49,10 @@ final class TitleBlock {
     write(Typeface.BOLD, Lettering.SMALL, lines(Typeface.BOLD, Lettering.SMALL, caption.caution()));
   }
 
-  /** Both names with every letter, since others may differ in the last: the longer, the smaller. */
+  /**
+   * Both names in full, since names may differ in the last letter only; longer names are set
+   * smaller.
+   */
   private void title(String text) {
     double size = Lettering.LARGE;
     double room = frame.getWidth() - 9;

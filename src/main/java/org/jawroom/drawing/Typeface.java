@@ -8,15 +8,14 @@ import java.io.UncheckedIOException;
 import java.util.List;
 
 /**
- * Liberation Sans, the typeface of every picture and page: the same letters, and so the same line
- * lengths, whatever fonts a machine has. Letters that it lacks come from the machine's fonts; see
- * {@link TextRun}.
+ * Liberation Sans, the typeface of every picture and page: the same glyphs, and so the same widths,
+ * on every machine. Letters that it lacks come from the machine's fonts; see {@link TextRun}.
  */
 public enum Typeface {
   PLAIN("Regular"),
   BOLD("Bold");
 
-  /** Between letters of some scripts and pictures; names may have them. */
+  /** Joiners and variation selectors, which some scripts and emoji need; names may contain them. */
   private static final String JOINERS = "\u200c\u200d\ufe0e\ufe0f";
 
   private final String file;
@@ -33,19 +32,19 @@ public enum Typeface {
     }
   }
 
-  /** In a size in points. */
+  /** The font at a size in points. */
   public Font sized(double points) {
     return font.deriveFont(this == BOLD ? Font.BOLD : Font.PLAIN, (float) points);
   }
 
-  /** The one that {@code font} is a size of. */
+  /** The typeface that {@code font} is derived from. */
   static Typeface of(Font font) {
     return font.isBold() ? BOLD : PLAIN;
   }
 
   /**
-   * {@code text} as it can be shown: what neither this typeface nor a font of the machine has, or
-   * what would turn others round, becomes a dot.
+   * {@code text} in displayable form: a letter that neither this typeface nor a font of the machine
+   * has, and a character that would reverse other text, becomes a dot.
    */
   public static String shown(String text) {
     StringBuilder shown = new StringBuilder();
@@ -58,7 +57,7 @@ public enum Typeface {
     return shown.toString();
   }
 
-  /** The letters of {@code text} that are shown as dots, each once. */
+  /** The letters of {@code text} that are shown as dots, without duplicates. */
   public static List<String> lacking(String text) {
     return text.codePoints()
         .filter(letter -> JOINERS.indexOf(letter) < 0 && !canShow(letter))
@@ -71,7 +70,7 @@ public enum Typeface {
     return !isUnseen(letter) && (PLAIN.font.canDisplay(letter) || isOfTheSystem(letter));
   }
 
-  /** What a private-use letter looks like is a matter between one font and its users. */
+  /** The glyph of a private-use character is an agreement between one font and its users. */
   private static boolean isOfTheSystem(int letter) {
     int type = Character.getType(letter);
     return type != Character.PRIVATE_USE
@@ -79,9 +78,7 @@ public enum Typeface {
         && SystemFonts.have(letter);
   }
 
-  /**
-   * Whether the built-in typeface cannot write {@code letter} by itself, as it stands in a line.
-   */
+  /** Whether the built-in typeface cannot render {@code letter} by itself in a line. */
   static boolean isForeign(int letter) {
     byte direction = Character.getDirectionality(letter);
     return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
@@ -111,11 +108,11 @@ public enum Typeface {
         || type == Character.PARAGRAPH_SEPARATOR;
   }
 
-  /** Its TrueType file, to embed; the caller closes it. */
+  /** Its TrueType file, for embedding; the caller closes it. */
   public InputStream open() {
     InputStream letters = Typeface.class.getResourceAsStream(file);
     if (letters == null) {
-      throw new IllegalStateException(file + " is missing");
+      throw new IllegalStateException("font resource missing: " + file);
     }
     return letters;
   }

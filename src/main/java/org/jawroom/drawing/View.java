@@ -5,7 +5,7 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 
-/** From where one looks. */
+/** The direction of view. */
 enum View {
   /** From above, the operator at the bottom: x to the right, y up. */
   PLAN(Axis.X, Axis.Y),
@@ -20,12 +20,12 @@ enum View {
     this.up = up;
   }
 
-  /** The axis that runs to the right. */
+  /** The axis that points right. */
   Axis right() {
     return right;
   }
 
-  /** The axis that runs up. */
+  /** The axis that points up. */
   Axis up() {
     return up;
   }
@@ -38,7 +38,7 @@ enum View {
     return new Flat(box.along(right), box.along(up));
   }
 
-  /** A box as this view sees it; half-nanometres, without end where the box has none. */
+  /** A box projected to this view, in half-nanometres; unbounded where the box is. */
   record Flat(Interval right, Interval up) {
     static Flat of(Rectangle plan) {
       return new Flat(plan.x(), plan.y());

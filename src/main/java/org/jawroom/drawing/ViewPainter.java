@@ -13,7 +13,7 @@ import org.jfree.svg.SVGHints;
 final class ViewPainter {
   private static final BasicStroke FRAME = new BasicStroke(0.4f);
 
-  /** Nothing thinner is seen on paper. */
+  /** Thinner lines are invisible on paper. */
   private static final double LEAST = 0.8;
 
   private final Graphics2D pen;
@@ -40,7 +40,7 @@ final class ViewPainter {
     nameAll(seen.stream().filter(mark -> !mark.name().isEmpty()).toList());
   }
 
-  /** No part's name may be taken for that of the handle, of which only the outline is drawn. */
+  /** The handle is drawn as an outline only; its label must not seem to belong to another part. */
   private void nameAll(List<Mark> named) {
     named.stream().filter(this::holdsItsName).forEach(this::name);
     List<Mark> small = named.stream().filter(mark -> !holdsItsName(mark)).toList();
@@ -57,7 +57,7 @@ final class ViewPainter {
     return area.getWidth() > width + 3 && area.getHeight() > Lettering.SMALL + 1;
   }
 
-  /** What passes over or under all that is in sight shows nothing. */
+  /** A guard over or under everything visible would hatch the whole view, so it is left out. */
   private boolean isSeen(Mark mark) {
     return projection.sees(mark.flat())
         && !(mark.ink() == Ink.GUARD_OVERHEAD && projection.fills(mark.flat()));
@@ -95,7 +95,7 @@ final class ViewPainter {
         Math.max(LEAST, area.getHeight()));
   }
 
-  /** A bolt from above: a cross in a circle, never so small that it is not seen. */
+  /** A bolt from above: a cross in a circle, never too small to see. */
   private void bolt(Rectangle2D area) {
     double half = Math.max(2, area.getWidth() / 2);
     double x = area.getCenterX();
@@ -168,7 +168,7 @@ final class ViewPainter {
     }
   }
 
-  /** At both ends of the slot; in the side view over it. */
+  /** At both ends of the slot; in the side view above it. */
   private void slotNumber(Mark mark, Rectangle2D area, double size) {
     double width = Lettering.width(Typeface.BOLD, size, mark.name());
     if (projection.view() == View.SIDE) {

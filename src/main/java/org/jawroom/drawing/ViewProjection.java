@@ -4,7 +4,7 @@ import java.awt.geom.Rectangle2D;
 import org.jawroom.drawing.View.Flat;
 import org.jawroom.geometry.Interval;
 
-/** From half-nanometres of a view to points of the sheet; what lies beyond the frame ends at it. */
+/** Maps half-nanometres of a view to points of the sheet, clipped at the frame. */
 record ViewProjection(View view, Flat extent, Rectangle2D frame, double scale) {
 
   double right(long length) {
@@ -15,7 +15,7 @@ record ViewProjection(View view, Flat extent, Rectangle2D frame, double scale) {
     return frame.getMaxY() - (clamp(extent.up(), length) - extent.up().lo()) * scale;
   }
 
-  /** Whether any of it is in sight. */
+  /** Whether any of it is visible. */
   boolean sees(Flat flat) {
     return flat.right().meets(extent.right()) && flat.up().meets(extent.up());
   }

@@ -21,24 +21,26 @@ import java.util.stream.Stream;
 import java.util.zip.CRC32;
 
 /**
- * The class-data archive beside a JAR: its classes as Java keeps them in memory, so that starting
- * need not read them anew. One is good for one JAR in one place and one Java, all of which are in
- * its name, as is its checksum: Java itself does not look closely, and crashes on an archive that
- * has been damaged.
+ * The class-data archive (CDS, JEP 350) beside a JAR, from which the JVM maps classes instead of
+ * loading and verifying them at startup. An archive is valid for one JAR in one place and one JVM;
+ * its name has a hash of these and its own checksum. The JVM itself checks little and crashes on a
+ * damaged archive.
  *
- * <p>Java 17 leaves a JAR's own classes out where there is a blank in its path.
+ * <p>Java 17 leaves a JAR's own classes out of the archive if the JAR's path contains a space.
  *
- * <p>Whatever goes wrong here is reported to nobody: everything works without, only slower.
+ * <p>Failures here are ignored: without an archive everything works, only slower.
  */
 final class ClassArchive implements Closeable {
 
-  /** The property by which the second Java learns where to write its status. */
+  /** The system property with the path of the file into which the child JVM writes its status. */
   private static final String STATUS_FILE = "jawroom.status";
 
-  /** Where nobody reads or writes: some systems keep others from what is locked. */
+  /**
+   * The locked byte lies where nobody reads or writes: on some systems a lock also blocks access.
+   */
   private static final long PLACE = Long.MAX_VALUE - 1;
 
-  /** Several times what an archive takes: where it finds no room, Java complains to the user. */
+  /** Several times the size of an archive: on a full disk the JVM prints an error to the user. */
   private static final long ROOM = 64 << 20;
 
   private static final int BUFFER = 1 << 16;
@@ -49,7 +51,7 @@ final class ClassArchive implements Closeable {
   private final Path claim;
   private final Path part;
 
-  /** Locked while this process makes the archive; null while it does not. */
+  /** Locked while this process creates the archive; null otherwise. */
   private FileChannel claimed;
 
   private ClassArchive(Path folder, String family, String name) {
@@ -61,9 +63,9 @@ final class ClassArchive implements Closeable {
   }
 
   /**
-   * That of {@code jar}, made or not.
+   * The archive of {@code jar}, whether or not it exists.
    *
-   * @throws IOException if the JAR cannot be looked at
+   * @throws IOException if the JAR's attributes cannot be read
    */
   static ClassArchive beside(Path jar) throws IOException {
     int one =
@@ -80,7 +82,7 @@ final class ClassArchive implements Closeable {
     return new ClassArchive(folder, family, family + Integer.toHexString(one) + ".");
   }
 
-  /** The archive, if there is one that is as it was made. */
+  /** The archive, if there is one whose checksum matches its name. */
   Optional<Path> sound() {
     try {
       for (Path archive : files(file -> file.startsWith(name) && file.endsWith(".jsa"))) {
@@ -89,24 +91,24 @@ final class ClassArchive implements Closeable {
         }
       }
     } catch (IOException unreadable) {
-      // As good as none.
+      // An unreadable folder counts as no archive.
     }
     return Optional.empty();
   }
 
-  /** The option that makes Java take classes from {@code archive}. */
+  /** The JVM option that loads classes from {@code archive}. */
   static String using(Path archive) {
     return "-XX:SharedArchiveFile=" + archive;
   }
 
-  /** The options that make Java write it when it ends. */
+  /** The JVM options that write the archive at exit. */
   List<String> making() {
     return List.of("-XX:ArchiveClassesAtExit=" + part, "-D" + STATUS_FILE + "=" + claim);
   }
 
   /**
-   * Whether it is still to be made, can be, and no other process is at it. If so, {@link #settle}
-   * is to follow.
+   * Claims the creation of the archive. Returns whether the archive is missing, can be created, and
+   * no other process is creating it; if so, call {@link #settle} afterwards.
    */
   boolean claim() {
     FileChannel channel = null;
@@ -122,31 +124,34 @@ final class ClassArchive implements Closeable {
               LinkOption.NOFOLLOW_LINKS);
       if (channel.tryLock(PLACE, 1, false) != null && sound().isEmpty()) {
         channel.truncate(0);
-        // Left by those that were killed.
+        // Remnants of killed processes.
         remove(file -> file.startsWith(name) && file.endsWith(".part"));
         claimed = channel;
         return true;
       }
     } catch (IOException | OverlappingFileLockException cannot) {
-      // Then it is not made now.
+      // The archive is not created now.
     }
     close(channel);
     return false;
   }
 
-  /** Has the first Java know the status even where the archive, made last, cannot be written. */
+  /**
+   * Writes the exit status to a file for the parent JVM: the archive is written last, and if that
+   * fails the process ends with another status.
+   */
   static void keepStatus(int status) {
     String file = System.getProperty(STATUS_FILE);
     if (file != null) {
       try {
         Files.writeString(Path.of(file), Integer.toString(status));
       } catch (IOException full) {
-        // The status of the process is as good, unless the archive cannot be written either.
+        // The parent needs this file only if the archive cannot be written either.
       }
     }
   }
 
-  /** What {@link #keepStatus} has kept. */
+  /** The exit status that {@link #keepStatus} wrote. */
   OptionalInt keptStatus() {
     try {
       String kept = Files.readString(claim, StandardCharsets.US_ASCII);
@@ -156,18 +161,18 @@ final class ClassArchive implements Closeable {
     }
   }
 
-  /** Puts what was made in its place, and removes those that went before. */
+  /** Renames the new archive to its final name and deletes earlier archives. */
   void settle() {
     try {
       Path archive = named(part);
       remove(file -> file.startsWith(family) && file.endsWith(".jsa"));
       Files.move(part, archive, StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException cannot) {
-      // Then the next run makes it.
+      // The next run creates it.
     }
   }
 
-  /** Gives up the claim, if there is one, with what was made but not put in its place. */
+  /** Releases the claim, if held, and deletes an archive that was not renamed to its final name. */
   @Override
   public void close() {
     if (claimed != null) {
@@ -177,7 +182,7 @@ final class ClassArchive implements Closeable {
     }
   }
 
-  /** Where an archive with the content of {@code file} belongs. */
+  /** The final name of an archive with the content of {@code file}. */
   private Path named(Path file) throws IOException {
     CRC32 sum = new CRC32();
     byte[] buffer = new byte[BUFFER];
@@ -195,7 +200,7 @@ final class ClassArchive implements Closeable {
         removeOne(file);
       }
     } catch (IOException unreadable) {
-      // They take room, but do no harm.
+      // Remnants take space but do no harm.
     }
   }
 
@@ -203,7 +208,7 @@ final class ClassArchive implements Closeable {
     try {
       Files.deleteIfExists(file);
     } catch (IOException stays) {
-      // It takes room, but does no harm.
+      // A remnant takes space but does no harm.
     }
   }
 
@@ -221,7 +226,7 @@ final class ClassArchive implements Closeable {
         channel.close();
       }
     } catch (IOException closed) {
-      // It holds nothing.
+      // Nothing is lost: the channel holds only the lock.
     }
   }
 }

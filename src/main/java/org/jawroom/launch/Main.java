@@ -21,25 +21,28 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** Where the program starts. */
+/** Runs a command in this JVM and maps its outcome to an exit status. */
 public final class Main {
   private Main() {}
 
-  /** For command lines written when there was an option that changed what tables mean. */
+  /**
+   * For command lines written for versions in which an option changed what bare numbers in tables
+   * mean.
+   */
   private static final String UNIT_GONE =
       "There is no option --unit: --show mm or --show in says what people read; what bare numbers are"
           + " stands in the tables (column unit, setting unit).";
 
-  /** PairingRuns a command and ends the process with its exit status. */
+  /** Runs a command and ends the process with its exit status. */
   public static void main(String[] args) {
     int status = run(args);
-    // Started inside another program (a build), a run that went well leaves that program running.
+    // Inside another program (a build) a successful run must not end that program.
     if (status != ExitStatus.DONE) {
       System.exit(status);
     }
   }
 
-  /** PairingRuns a command on the process's own streams. */
+  /** Runs a command on the process's own streams. */
   public static int run(String[] args) {
     if (writesWorkbook(args)) {
       WorkbookAhead.load();
@@ -49,7 +52,10 @@ public final class Main {
     return run(args, out, err);
   }
 
-  /** The same on others: one line says why standard output could not be written. */
+  /**
+   * Runs a command on the given streams; one line on {@code err} says why standard output could not
+   * be written.
+   */
   public static int run(String[] args, StandardStream out, StandardStream err) {
     PrintWriter lines = err.writer();
     int status = run(args, out.writer(), lines);
@@ -59,13 +65,15 @@ public final class Main {
     return status;
   }
 
-  /** Whether a workbook is what comes last, as far as can be told before anything is loaded. */
+  /**
+   * Whether the run will write a workbook, as far as the arguments show before any class is loaded.
+   */
   private static boolean writesWorkbook(String[] args) {
     List<String> given = List.of(args);
     return given.indexOf("matrix") == 0 && !given.contains("--no-workbook") && !given.contains("-");
   }
 
-  /** PairingRuns a command; see the package for the exit status it returns. */
+  /** Runs a command; see {@link org.jawroom.cli} for the exit status. */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
     CommandLine command = Jawroom.of(args);
     command.setOut(PlainWriter.around(out));
@@ -76,7 +84,7 @@ public final class Main {
     command.setParameterExceptionHandler(Main::wrongUse);
     command.setExecutionExceptionHandler(Main::failed);
     int status = status(command, args, err);
-    // Both, so that both are flushed.
+    // No short-circuit, so that both are flushed.
     boolean lost = out.checkError() | err.checkError();
     return lost && status == ExitStatus.DONE ? ExitStatus.UNREADABLE : status;
   }
@@ -95,13 +103,13 @@ public final class Main {
               + " or split them.");
       return ExitStatus.UNREADABLE;
     } catch (Error broken) {
-      // Left to Java it would end with 1, which says that the inputs were refused.
+      // The JVM itself would end with status 1, which means refused inputs.
       return bug(broken, err);
     }
   }
 
   /**
-   * {@code --least_opening}, as a setting is written in its table, is as good as {@code
+   * Accepts {@code --least_opening}, as a setting is spelt in its table, for {@code
    * --least-opening}.
    */
   private static String[] withDashes(String[] args) {

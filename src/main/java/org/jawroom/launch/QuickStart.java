@@ -17,30 +17,33 @@ import java.util.concurrent.TimeUnit;
 import org.jawroom.app.Progress;
 
 /**
- * Starts small work twice as fast as {@code java -jar} would: in a second Java that takes its
- * classes from an archive beside the JAR ({@link ClassArchive}) and does not optimize what is soon
- * over. No JAR can ask for either itself.
+ * Starts small work twice as fast as {@code java -jar} does: in a child JVM that loads its classes
+ * from an archive beside the JAR ({@link ClassArchive}) and runs without the optimizing compiler,
+ * which does not pay off in a short run. A JAR cannot request either option itself.
  *
- * <p>Whoever gives Java other options than how much memory it may take gets the Java they asked
- * for, and so does work on large tables, where optimizing pays.
+ * <p>If the user gives the JVM other options than memory sizes, the command runs in that JVM; so
+ * does work on large tables, where optimizing pays off.
  */
 final class QuickStart {
 
   /**
-   * Up to how many bytes of tables work is small: some hundred machines and vises. From a thousand
-   * on, optimizing pays.
+   * The largest size of tables, in bytes, that counts as small: some hundred machines and vises.
+   * From a thousand on, optimizing pays off.
    */
   private static final long SMALL = 250_000;
 
-  /** What a process ends with that was asked to end: 128 and the number of that signal. */
+  /** The exit status after SIGTERM: 128 plus the number of the signal. */
   static final int TERMINATED = 128 + 15;
 
-  /** Far longer than moves that have begun take to be made. */
+  /** Far longer than a begun series of renames takes. */
   private static final long STOPPING_SECONDS = 20;
 
   private QuickStart() {}
 
-  /** The exit status of the command, or empty if it was not run: the work is to be done here. */
+  /**
+   * Runs the command in a child JVM. Returns its exit status, or empty if it did not run; then the
+   * caller runs it in this JVM.
+   */
   static OptionalInt run(String[] args) {
     Optional<Path> jar = jar();
     List<String> options = ManagementFactory.getRuntimeMXBean().getInputArguments();
@@ -64,18 +67,18 @@ final class QuickStart {
     }
   }
 
-  /** Whether this is a Java that knows the options of {@link #start}. */
+  /** Whether this JVM supports the options of {@link #start}. */
   private static boolean javaCan() {
     String name = System.getProperty("java.vm.name", "");
     return name.contains("OpenJDK") || name.contains("HotSpot");
   }
 
-  /** Whether the options only say how much memory to take. */
+  /** Whether the options set only memory sizes. */
   private static boolean isMemory(List<String> options) {
     return options.stream().allMatch(option -> option.matches("-Xm[sx]\\w+"));
   }
 
-  /** Whether there are tables to read, small ones. */
+  /** Whether the arguments name tables, and small ones. */
   static boolean isSmall(String[] args) {
     long bytes = 0;
     for (int i = 1; i < args.length; i++) {
@@ -86,7 +89,7 @@ final class QuickStart {
     return bytes > 0 && bytes <= SMALL;
   }
 
-  /** How long a file is, or the tables of a folder; 0 for what is neither. */
+  /** The size of a file, or of all CSV files in a folder; 0 if {@code name} is neither. */
   private static long bytes(String name) {
     File file = new File(name);
     File[] tables = file.listFiles((folder, table) -> table.endsWith(".csv"));
@@ -106,7 +109,7 @@ final class QuickStart {
     }
     command.addAll(List.of("-cp", jar.toString(), SecondJava.class.getName()));
     command.addAll(List.of(args));
-    // The end of its input tells the second Java that this one has ended, however it ended.
+    // The child reads the end of its standard input when this JVM ends, even by SIGKILL.
     return new ProcessBuilder(command)
         .inheritIO()
         .redirectInput(ProcessBuilder.Redirect.PIPE)
@@ -122,15 +125,16 @@ final class QuickStart {
         Runtime.getRuntime().removeShutdownHook(stop);
         return status;
       } catch (InterruptedException goOn) {
-        // Nobody interrupts the first thread; the work ends when it ends.
+        // No code interrupts this thread; wait until the child ends.
       } catch (IllegalStateException stopping) {
-        // This Java is being stopped, and stops the other; nothing is to be begun again.
+        // This JVM is shutting down and the hook stops the child; the command must not run again
+        // here.
         return TERMINATED;
       }
     }
   }
 
-  /** Returns when the process has ended, so that nothing is written after this Java has ended. */
+  /** Returns after the child has ended, so that nothing is written after this JVM's end. */
   private static void stop(Process process) {
     process.destroy();
     try {
@@ -142,7 +146,7 @@ final class QuickStart {
     }
   }
 
-  /** The JAR this class is in; in a build there is none. */
+  /** The JAR with this class; empty in a build, which has none. */
   private static Optional<Path> jar() {
     CodeSource source = QuickStart.class.getProtectionDomain().getCodeSource();
     if (source == null || source.getLocation() == null) {

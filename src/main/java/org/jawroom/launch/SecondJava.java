@@ -6,16 +6,16 @@ import java.util.OptionalInt;
 import org.jawroom.app.ExitStatus;
 
 /**
- * What {@link QuickStart} starts in a Java of its own. Its statuses are told apart from those with
- * which a Java ends that could not start (1) or was killed (128 and the signal); so what has been
- * written once, to standard output as well, is not written again.
+ * The main class of the child JVM that {@link QuickStart} starts. Its exit statuses are offset, so
+ * that the parent can distinguish them from those of a JVM that could not start (1) or was killed
+ * (128 plus the signal). The parent thus never repeats a command that has already written output.
  */
 public final class SecondJava {
   private static final int RAN = 100;
 
   private SecondJava() {}
 
-  /** PairingRuns a command and ends the process with its exit status and {@value #RAN}. */
+  /** Runs a command and ends the process with its exit status plus {@value #RAN}. */
   public static void main(String[] args) {
     Thread first = new Thread(SecondJava::endWithTheFirst, "first Java");
     first.setDaemon(true);
@@ -26,23 +26,23 @@ public final class SecondJava {
   }
 
   /**
-   * The first Java holds the other end of the input and writes nothing: the input ends when the
-   * first Java does, even where it is killed and can say nothing.
+   * The parent holds the other end of this process's standard input and writes nothing: end of file
+   * means that the parent has ended, even by SIGKILL.
    */
   private static void endWithTheFirst() {
     try {
       System.in.transferTo(OutputStream.nullOutputStream());
     } catch (IOException ended) {
-      // As good as the end of the input.
+      // A read error counts as end of file.
     }
     System.exit(QuickStart.TERMINATED);
   }
 
   /**
-   * The exit status of the command.
+   * Decodes the exit status of the command.
    *
-   * @param ended what the process ended with
-   * @return empty if no command was run; what it ended with if it was killed
+   * @param ended the exit status of the child process
+   * @return empty if the command did not run; {@code ended} itself if the child was killed
    */
   static OptionalInt statusOf(int ended) {
     if (ended < RAN) {
@@ -51,7 +51,7 @@ public final class SecondJava {
     return OptionalInt.of(ran(ended) ? ended - RAN : ended);
   }
 
-  /** Whether a command ran to its end, and so did the Java it ran in. */
+  /** Whether both the command and its JVM ended normally. */
   static boolean ran(int ended) {
     return ended >= RAN && ended <= RAN + ExitStatus.UNREADABLE || ended == RAN + ExitStatus.BUG;
   }

@@ -10,14 +10,14 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Standard output or error of the process, UTF-8 whatever the locale, so that no character of a
- * name is lost. It keeps the first failure, which a {@link PrintWriter} would only note.
+ * Standard output or error of the process, encoded in UTF-8 in every locale, so that no character
+ * of a name is lost. It keeps the first failure; a {@link PrintWriter} would keep only a flag.
  */
 public final class StandardStream extends OutputStream {
   private final OutputStream out;
   private Optional<IOException> failure = Optional.empty();
 
-  /** Not to be closed: it is the process's. */
+  /** Never closed: the stream belongs to the process. */
   private StandardStream(FileDescriptor descriptor) {
     this(new FileOutputStream(descriptor));
   }
@@ -34,7 +34,7 @@ public final class StandardStream extends OutputStream {
     return new StandardStream(FileDescriptor.err);
   }
 
-  /** For lines of text. */
+  /** A writer for lines of text. */
   PrintWriter writer() {
     return new PrintWriter(this, true, StandardCharsets.UTF_8);
   }
@@ -44,7 +44,7 @@ public final class StandardStream extends OutputStream {
     write(new byte[] {(byte) one}, 0, 1);
   }
 
-  /** After a failure nothing more, so that what was written has no hole. */
+  /** Writes nothing after a failure, so that the output is a prefix without gaps. */
   @Override
   public void write(byte[] bytes, int offset, int length) throws IOException {
     if (failure.isPresent()) {
@@ -63,12 +63,12 @@ public final class StandardStream extends OutputStream {
     out.flush();
   }
 
-  /** Why not everything was written. */
+  /** The reason why the output is incomplete, if it is. */
   Optional<String> failure() {
     return failure.map(IOException::getMessage);
   }
 
-  /** Whether that is only that nobody reads any further, as {@code | head} does. */
+  /** Whether the only failure is that the reader has closed the pipe, as {@code | head} does. */
   boolean isClosedPipe() {
     return failure().filter(why -> why.toLowerCase(Locale.ROOT).contains("pipe")).isPresent();
   }

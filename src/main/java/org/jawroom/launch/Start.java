@@ -3,11 +3,13 @@ package org.jawroom.launch;
 import java.util.OptionalInt;
 import org.jawroom.app.UnreadableNames;
 
-/** What the JAR starts: small work in a quick Java of its own ({@link QuickStart}), other here. */
+/**
+ * The main class of the JAR: runs small work in a child JVM ({@link QuickStart}), other work here.
+ */
 public final class Start {
   private Start() {}
 
-  /** PairingRuns a command and ends the process with its exit status. */
+  /** Runs a command and ends the process with its exit status. */
   public static void main(String[] args) {
     OptionalInt status =
         UnreadableNames.line(args).isPresent() ? OptionalInt.empty() : QuickStart.run(args);

@@ -16,10 +16,10 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Puts several files into a directory together. They are written beside their places under other
- * names and moved only when all are complete, one run after another; if anything fails, whatever
- * stood there before stands there still. If the process is killed, the old files stay, or the next
- * run makes the moves that were left: each file is whole at every moment.
+ * Publishes several files in a directory together. They are written beside their final places under
+ * temporary names and renamed only when all are complete, one run after another. If anything fails,
+ * the previous files are restored. If the process is killed, either the old files stay or the next
+ * run completes the renames from the journal; each file is complete at every moment.
  */
 public final class AtomicFiles implements Closeable {
 
@@ -33,16 +33,18 @@ public final class AtomicFiles implements Closeable {
   private final Destination destination;
   private final Path directory;
 
-  /** Names, to the names under which the new and the old content are kept meanwhile. */
+  /** Final names to the temporary names of the new content. */
   private final Map<String, String> written = new LinkedHashMap<>();
 
+  /** Final names to the temporary names of the old content. */
   private final Map<String, String> kept = new LinkedHashMap<>();
+
   private final List<PartFile> parts = new ArrayList<>();
 
   /**
-   * No file yet; makes the directory if need be.
+   * Starts without files; creates the directory if missing.
    *
-   * @throws IOException if it cannot be made
+   * @throws IOException if it cannot be created
    */
   public AtomicFiles(Destination destination) throws IOException {
     this.destination = destination;
@@ -55,11 +57,11 @@ public final class AtomicFiles implements Closeable {
   }
 
   /**
-   * Writes {@code files} (names to contents), making the directory if need be.
+   * Writes {@code files} (names to contents); creates the directory if missing.
    *
-   * @param destination names each of them
-   * @return where they are, in the order given
-   * @throws IOException if a file could not be written or moved; then none has changed
+   * @param destination contains each of the names
+   * @return the paths, in the order given
+   * @throws IOException if a file could not be written or renamed; then none has changed
    */
   public static List<Path> publish(Destination destination, Map<String, Content> files)
       throws IOException {
@@ -79,11 +81,11 @@ public final class AtomicFiles implements Closeable {
   }
 
   /**
-   * Begins a file; several may be open at once.
+   * Starts a file; several may be open at once.
    *
-   * @param name one of the destination's
-   * @return where to write it, buffered
-   * @throws IOException if it cannot be written, or something else of that name would be lost
+   * @param name one of the destination's names
+   * @return a buffered stream for its content
+   * @throws IOException if it cannot be created, or would replace a file of another kind
    */
   public OutputStream add(String name) throws IOException {
     destination.check(name);
@@ -111,10 +113,10 @@ public final class AtomicFiles implements Closeable {
   }
 
   /**
-   * Ends all files and puts them in their places.
+   * Closes all files and renames them to their final names.
    *
-   * @return where they are, in the order they were begun
-   * @throws IOException if a file could not be written or moved; then none has changed
+   * @return the paths, in the order in which they were started
+   * @throws IOException if a file could not be written or renamed; then none has changed
    */
   public List<Path> publish() throws IOException {
     try {
@@ -145,8 +147,8 @@ public final class AtomicFiles implements Closeable {
   }
 
   /**
-   * What killed runs have left. The old files and the list are made under the folder's lock alone;
-   * new files may belong to a run that still writes them.
+   * Deletes remnants of killed runs. Kept old files and the journal are only created under the
+   * folder's lock, so they can go; a part file may belong to a run that is still writing it.
    */
   private void clearLeftovers() throws IOException {
     List<Path> all;
@@ -166,11 +168,11 @@ public final class AtomicFiles implements Closeable {
     try {
       Files.deleteIfExists(left);
     } catch (IOException stays) {
-      // It takes room, but does no harm.
+      // A remnant takes space but does no harm.
     }
   }
 
-  /** Takes away whatever is not in its place. */
+  /** Deletes every file that was not published. */
   @Override
   public void close() throws IOException {
     closeParts();
@@ -188,15 +190,17 @@ public final class AtomicFiles implements Closeable {
     return parts.stream().anyMatch(part -> part.file().equals(file));
   }
 
-  /** Removes as {@link #close} does what is not in its place; whoever writes there may go on. */
+  /**
+   * Deletes unpublished files as {@link #close} does, without waiting for threads that still write.
+   */
   void abandon() {
     Stream.concat(written.values().stream(), kept.values().stream())
         .forEach(name -> remove(directory.resolve(name)));
   }
 
   /**
-   * Made by hand: the JDK's temporary files may be read by their owner alone. No name is ever used
-   * again, so that none is taken for the file of an earlier run, or of one at the same time.
+   * Not a temporary file of the JDK, since only its owner may read that. The number is random, so
+   * that the name is not that of an earlier or concurrent run's file.
    */
   private Path free(String suffix) throws IOException {
     try {
@@ -210,7 +214,7 @@ public final class AtomicFiles implements Closeable {
     return directory.resolve(Moves.name(NUMBERS.nextLong() & Long.MAX_VALUE, suffix));
   }
 
-  /** It is the folder that people know. */
+  /** The message names the folder, which the user knows, instead of the temporary file. */
   private FileSystemException inFolder(FileSystemException refused) {
     return refused.getReason() == null
         ? refused
@@ -228,7 +232,7 @@ public final class AtomicFiles implements Closeable {
     }
   }
 
-  /** By another name if the file system can, since that takes no room. */
+  /** As a hard link if the file system supports it, since that takes no space. */
   private static void keep(Path target, Path copy) throws IOException {
     try {
       Files.delete(copy);
@@ -252,7 +256,7 @@ public final class AtomicFiles implements Closeable {
       try {
         putBack();
       } catch (IOException another) {
-        // What is written down may still be made, once its cause is mended.
+        // The journal stays, so that the next run can complete the renames once the cause is gone.
         written.clear();
         kept.clear();
         failure.addSuppressed(another);

@@ -9,28 +9,28 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Where a run writes: a folder and, in the order in which they are listed, the names of the files
- * in it, each with the kind of report that it may replace.
+ * The output of a run: a folder and, in listing order, the names of the files in it, each with the
+ * kind of report that it may replace.
  */
 public record Destination(Path folder, Map<String, ReportKind> files) {
 
-  /** One file, wherever that is. */
+  /** One file in its folder. */
   public static Destination file(Path file, ReportKind kind) {
     Path whole = file.toAbsolutePath();
     return new Destination(whole.getParent(), Map.of(whole.getFileName().toString(), kind));
   }
 
-  /** The files, there already or not. */
+  /** The paths of the files, existing or not. */
   public List<Path> paths() {
     return files.keySet().stream().map(folder::resolve).toList();
   }
 
   /**
-   * Refuses what would be lost or could not be written. {@link AtomicFiles} does so again; a run
-   * that takes long asks before it begins.
+   * Checks that nothing would be lost and everything can be written. {@link AtomicFiles} checks
+   * again; a long run checks before it starts.
    *
    * @throws FileSystemException with a reason that says what to do
-   * @throws IOException if a file that is there cannot be read
+   * @throws IOException if an existing file cannot be read
    */
   public void check() throws IOException {
     checkFolder();
@@ -39,7 +39,7 @@ public record Destination(Path folder, Map<String, ReportKind> files) {
     }
   }
 
-  /** Whether a report of the kind that {@code name} stands for is there. */
+  /** Whether a report of the kind of {@code name} exists there. */
   public boolean holds(String name) throws IOException {
     Path file = folder.resolve(name);
     return Files.isRegularFile(file) && files.get(name).includes(file);
@@ -56,7 +56,7 @@ public record Destination(Path folder, Map<String, ReportKind> files) {
     }
   }
 
-  /** Links are followed; one to nowhere is replaced. An empty file has nothing to lose. */
+  /** Follows links; a dangling link is replaced. An empty file has nothing to lose. */
   void check(String name) throws IOException {
     Path file = folder.resolve(name);
     if (!Files.exists(file)) {

@@ -14,13 +14,14 @@ import java.nio.file.StandardOpenOption;
 import java.security.SecureRandom;
 
 /**
- * Held while a run puts files into a folder; a second run waits. It ends with the process that
- * holds it, however that ends. Where the file system knows no locks, it holds nobody back.
+ * An advisory lock held while a run publishes files in a folder; a second run waits. The operating
+ * system releases it when the process ends, however that happens. On a file system without locks it
+ * excludes nobody.
  */
 final class FolderLock implements Closeable {
   private static final String FILE = ".jawroom-lock";
 
-  /** Where nobody reads: some systems keep others from reading what is locked. */
+  /** The locked byte lies where nobody reads: on some systems a lock also blocks reading. */
   private static final long PLACE = Long.MAX_VALUE - 1;
 
   private static final SecureRandom LENGTHS = new SecureRandom();
@@ -39,7 +40,7 @@ final class FolderLock implements Closeable {
   }
 
   /**
-   * Waits until no other run holds it.
+   * Waits until no other run holds the lock.
    *
    * @throws FileSystemException if that takes unreasonably long
    */
@@ -72,14 +73,14 @@ final class FolderLock implements Closeable {
           FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
       return new FolderLock(file, channel, false);
     } catch (FileSystemException refused) {
-      // It is the folder that people know.
+      // The message names the folder, which the user knows, instead of the lock file.
       throw refused.getReason() == null
           ? refused
           : new FileSystemException(folder.toString(), null, refused.getReason());
     }
   }
 
-  /** Null while another has it. */
+  /** Null while another run holds it. */
   private FolderLock taken() throws IOException {
     FileLock lock;
     try {
@@ -93,9 +94,10 @@ final class FolderLock implements Closeable {
   }
 
   /**
-   * The one before may have taken the file away between its opening and its locking, and another
-   * have made a new one. Told by a length that no other has: to open the file once more and close
-   * it would end the lock, as POSIX has it.
+   * Checks that the locked file is still the one at the path: the previous holder may have deleted
+   * it between our opening and locking it, and another run may have created a new one. A random
+   * length identifies the file. Opening and closing it a second time for a comparison would release
+   * the lock (POSIX).
    */
   private boolean isStillThere() throws IOException {
     channel.truncate(0);
@@ -107,7 +109,7 @@ final class FolderLock implements Closeable {
     }
   }
 
-  /** Whether it keeps others out. */
+  /** Whether the lock excludes other runs. */
   boolean isHeld() {
     return held;
   }

@@ -19,45 +19,45 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Renamings within one folder that belong together. They are written down before the first is made:
- * if a run dies amid them, the next one makes the rest.
+ * A series of renames within one folder, with a journal: the list is written before the first
+ * rename, so that the next run completes the series if a run dies during it.
  */
 final class Moves {
 
-  /** One file; both are names without a folder, and one of them is {@link #isOurs ours}. */
+  /** One rename; both names have no folder, and one of them {@link #isOurs is ours}. */
   record Move(String from, String to) {}
 
   private static final String FILE = ".jawroom-moves";
   private static final String PREFIX = ".jawroom-";
 
-  /** Ends the list: one without it was cut short. */
+  /** The last line of the journal; without it the journal is truncated and ignored. */
   private static final String END = "end";
 
   private Moves() {}
 
-  /** The name of a file while it is not yet, or no longer, in its place. */
+  /** The temporary name of a file before or after it is in its place. */
   static String name(long number, String suffix) {
     return PREFIX + number + "." + suffix;
   }
 
-  /** Whether a file of this name is one that {@link #name} names, or was to become the list. */
+  /** Whether a file name comes from {@link #name} or is that of a journal draft. */
   static boolean isOurs(String name) {
     return name.matches("\\.jawroom-([0-9]+\\.(part|old)|moves\\.part)");
   }
 
-  /** Whether a file of this name is a new one that some run may still be writing. */
+  /** Whether a file name is that of a part file, which a run may still be writing. */
   static boolean isPart(String name) {
     return name.matches("\\.jawroom-[0-9]+\\.part");
   }
 
   /**
-   * Makes them all.
+   * Writes the journal, then makes all renames.
    *
-   * @throws IOException if one could not be made; those before it were, and the list is left
+   * @throws IOException if one rename failed; the earlier ones are made and the journal stays
    */
   static void make(Path folder, List<Move> moves) throws IOException {
     List<String> lines = new ArrayList<>();
-    // So written, a name of any characters is one word.
+    // Encoded, so that any name is a single word.
     moves.forEach(move -> lines.add(coded(move.from()) + "/" + coded(move.to())));
     lines.add(END);
     Path draft = folder.resolve(FILE + ".part");
@@ -68,7 +68,7 @@ final class Moves {
     finish(folder);
   }
 
-  /** Makes what an earlier run has written down and not made; mostly there is nothing. */
+  /** Completes the renames in the journal of an earlier run, if there is one. */
   static void finish(Path folder) throws IOException {
     Path file = folder.resolve(FILE);
     List<String> lines;
@@ -87,7 +87,7 @@ final class Moves {
     Files.delete(file);
   }
 
-  /** Whoever put such a file there, it moves nothing from or to another folder. */
+  /** Rejects names with a folder, so that a forged journal cannot move files between folders. */
   private static List<Move> read(Path file, List<String> lines) throws IOException {
     List<Move> moves = new ArrayList<>();
     boolean sound = !lines.isEmpty() && lines.get(lines.size() - 1).equals(END);
@@ -130,7 +130,7 @@ final class Moves {
     }
   }
 
-  /** Onto the disk, so that a power cut cannot undo what was told to be done. */
+  /** Forces the content to the disk, so that the renames survive a power failure. */
   static void force(Path file) throws IOException {
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
       channel.force(true);
@@ -151,7 +151,7 @@ final class Moves {
     } catch (AtomicMoveNotSupportedException notHere) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
     } catch (FileSystemException refused) {
-      // Nobody knows the name that it has meanwhile.
+      // The message names the final name, since the user does not know the temporary one.
       throw refused.getReason() == null
           ? refused
           : new FileSystemException(to.toString(), null, refused.getReason());

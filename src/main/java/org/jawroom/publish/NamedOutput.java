@@ -6,12 +6,14 @@ import java.io.OutputStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 
-/** Writes a file; whatever fails names it, as a full disk alone does not. */
+/**
+ * Writes a file and adds the file's name to failures; that of a full disk, for example, has none.
+ */
 public final class NamedOutput extends FilterOutputStream {
   private final Path file;
 
   /**
-   * @param file as people know it, wherever {@code out} writes meanwhile
+   * @param file the name that the user knows, whatever file {@code out} writes to
    */
   NamedOutput(Path file, OutputStream out) {
     super(out);
@@ -32,7 +34,7 @@ public final class NamedOutput extends FilterOutputStream {
     }
   }
 
-  /** The same failure, of {@code file} if it names none. */
+  /** The same failure; names {@code file} if it names none. */
   public static FileSystemException named(Path file, IOException failure) {
     if (failure instanceof FileSystemException known) {
       return known;

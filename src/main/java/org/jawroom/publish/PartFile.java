@@ -13,13 +13,15 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
 /**
- * A file that is written before it is moved to its place. It is locked until it is closed, so that
- * another run can see whether the process that writes it still lives.
+ * A temporary file that is later renamed to its final name. It is locked until it is closed, so
+ * that another run can see whether the process that writes it is alive.
  */
 final class PartFile implements Closeable {
   private static final int BUFFER = 1 << 16;
 
-  /** Where nobody reads or writes: some systems keep others from what is locked. */
+  /**
+   * The locked byte lies where nobody reads or writes: on some systems a lock also blocks access.
+   */
   private static final long PLACE = Long.MAX_VALUE - 1;
 
   private final Path file;
@@ -28,10 +30,10 @@ final class PartFile implements Closeable {
   private final boolean taken;
 
   /**
-   * Makes and locks {@code file}.
+   * Creates and locks {@code file}.
    *
-   * @param target the file as people know it, which failures name
-   * @throws IOException if it cannot be made, or is there
+   * @param target the final name, which failures mention
+   * @throws IOException if it cannot be created or exists
    */
   PartFile(Path file, Path target) throws IOException {
     this.file = file;
@@ -40,7 +42,7 @@ final class PartFile implements Closeable {
     this.taken = !isLocked() || !Files.exists(file);
   }
 
-  /** Whether another run has removed it before it was locked. */
+  /** Whether another run deleted the file between its creation and its locking. */
   boolean isTaken() {
     return taken;
   }
@@ -49,24 +51,24 @@ final class PartFile implements Closeable {
     return file;
   }
 
-  /** Where to write it, buffered; to close that leaves the file locked. */
+  /** A buffered stream for the content; closing it keeps the lock. */
   OutputStream out() {
     return out;
   }
 
-  /** Writes what is buffered onto the disk, so that a power cut cannot undo it. */
+  /** Flushes the buffer and forces the content to the disk, so that it survives a power failure. */
   void force() throws IOException {
     out.flush();
     channel.force(true);
   }
 
-  /** Closes it without what may still be buffered. */
+  /** Closes the file and drops buffered content. */
   @Override
   public void close() throws IOException {
     channel.close();
   }
 
-  /** Removes {@code file} if no process has it open, and it can be removed. */
+  /** Deletes {@code file} if no process has it locked and it can be deleted. */
   static void removeIfLeft(Path file) {
     if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
       return;
@@ -77,7 +79,7 @@ final class PartFile implements Closeable {
         Files.delete(file);
       }
     } catch (IOException stays) {
-      // Another run's, or another user's: it takes room, but does no harm.
+      // It belongs to another run or user: it takes space but does no harm.
     }
   }
 
@@ -85,12 +87,12 @@ final class PartFile implements Closeable {
     try {
       return channel.tryLock(PLACE, 1, false) != null;
     } catch (IOException noLocksHere) {
-      // Then no other run can lock it either, and none removes it.
+      // Without locks, no other run can lock it either, so none deletes it.
       return true;
     }
   }
 
-  /** To close the channel would end the lock. */
+  /** Closing the channel would release the lock. */
   private static final class Unclosed extends FilterOutputStream {
     Unclosed(OutputStream out) {
       super(new BufferedOutputStream(out, BUFFER));

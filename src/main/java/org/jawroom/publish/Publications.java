@@ -6,8 +6,8 @@ import java.util.HashSet;
 import java.util.Set;
 
 /**
- * What this process is about to publish. When the process is asked to stop, moves that have begun
- * are made to the end, none begins after that, and files that are not in their places are removed.
+ * The publications in progress in this process. On SIGTERM begun renames are completed, no further
+ * ones begin, and unpublished files are deleted.
  */
 final class Publications {
   private static final Set<AtomicFiles> OPEN = new HashSet<>();
@@ -22,9 +22,9 @@ final class Publications {
   }
 
   /**
-   * Adds one whose files are removed if the process is asked to stop.
+   * Registers a publication; its files are deleted if the process is asked to stop.
    *
-   * @throws IOException if it has been asked to
+   * @throws IOException if the process has already been asked to stop
    */
   static synchronized void begin(AtomicFiles files) throws IOException {
     refuseIfStopped();
@@ -41,16 +41,16 @@ final class Publications {
   }
 
   /**
-   * Makes a step that the end of the process waits for.
+   * Runs a step that process termination waits for.
    *
-   * @throws IOException if it throws that, or the process has been asked to stop
+   * @throws IOException if the step throws it or the process has been asked to stop
    */
   static synchronized void make(Step step) throws IOException {
     refuseIfStopped();
     step.make();
   }
 
-  /** Takes out one whose files are all in their places, or removed. */
+  /** Unregisters a publication whose files are all published or deleted. */
   static synchronized void end(AtomicFiles files) {
     OPEN.remove(files);
   }

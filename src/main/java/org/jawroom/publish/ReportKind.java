@@ -4,17 +4,17 @@ import java.io.IOException;
 import java.nio.file.Path;
 
 /**
- * One kind of report: a file is replaced only by one of the same kind. It is recognised by what it
- * holds, whichever version wrote it, not by a list of what was written.
+ * A kind of report: a file may only be replaced by one of the same kind. The content identifies it,
+ * whichever version wrote it; there is no record of files written.
  */
 @FunctionalInterface
 public interface ReportKind {
 
-  /** Replaces nothing but empty files. */
+  /** Matches no file, so that only an empty file may be replaced. */
   ReportKind NONE = file -> false;
 
   /**
-   * Whether {@code file}, an ordinary one, is of this kind.
+   * Whether the regular file {@code file} is of this kind.
    *
    * @throws IOException if it cannot be read
    */

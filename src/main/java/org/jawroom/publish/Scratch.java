@@ -17,19 +17,20 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * The temporary files of this process, in a folder of its own that only its user can enter. The
- * folder is made with the first file and removed when the process ends. What a killed process has
- * left, the next one of the same user removes: a process holds a lock in its folder while it runs.
+ * The temporary files of this process, in a folder of its own that only its user can access. The
+ * folder is created with the first file and deleted when the process ends. A process holds a lock
+ * in its folder while it runs; folders of killed processes are deleted by the next process of the
+ * same user.
  */
 public final class Scratch {
   private static final String PREFIX = "jawroom-run-";
 
-  /** What the rest of the name is, and a file that no folder of anybody else's has. */
+  /** The names of scratch folders, and a file that identifies them as ours. */
   private static final Pattern NAME = Pattern.compile(PREFIX + "[0-9]+");
 
   private static final String LOCK = ".jawroom-run";
 
-  /** Far longer than a process needs from making its folder to locking it. */
+  /** Far longer than a process needs between creating its folder and locking it. */
   private static final Duration STARTING = Duration.ofMinutes(1);
 
   private static final String NOWHERE =
@@ -43,18 +44,18 @@ public final class Scratch {
   private Scratch() {}
 
   /**
-   * A new empty file.
+   * Creates an empty file.
    *
-   * @throws IOException if there is nowhere to make one
+   * @throws IOException if it cannot be created
    */
   public static synchronized Path file(String prefix, String suffix) throws IOException {
     return Files.createTempFile(folder(), prefix, suffix);
   }
 
   /**
-   * A new empty folder.
+   * Creates an empty folder.
    *
-   * @throws IOException if there is nowhere to make one
+   * @throws IOException if it cannot be created
    */
   public static synchronized Path directory(String prefix) throws IOException {
     return Files.createTempDirectory(folder(), prefix);
@@ -96,7 +97,7 @@ public final class Scratch {
     try {
       lock.tryLock();
     } catch (IOException noLocksHere) {
-      // Then no other process can lock it either, and none removes the folder.
+      // Without locks, no other process can lock it either, so none deletes the folder.
     }
   }
 
@@ -108,7 +109,7 @@ public final class Scratch {
       }
       remove(folder);
     } catch (IOException | UncheckedIOException stays) {
-      // The next process removes it.
+      // The next process deletes it.
     }
   }
 
@@ -120,7 +121,7 @@ public final class Scratch {
         }
       }
     } catch (IOException | DirectoryIteratorException unreadable) {
-      // They take room, but do no harm.
+      // Remnants take space but do no harm.
     }
   }
 
@@ -134,7 +135,7 @@ public final class Scratch {
         remove(other);
       }
     } catch (IOException | UncheckedIOException | UnsupportedOperationException another) {
-      // Another process is at it, or this is none of ours.
+      // Another process uses it, or it is not ours.
     }
   }
 

@@ -30,12 +30,13 @@ import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Shop;
 
 /**
- * The one entry for writing reports: taken pairing by pairing, written as they come.
+ * Writes all reports of a shop; the entry point of the package. Pairings are added one batch at a
+ * time and written as they arrive.
  *
- * <p>{@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv}, where there are jobs {@link
- * JobsCsv}, and {@link MatrixWorkbook} or, of more than {@link ReportOptions#DETAILED} pairings,
- * {@link OverviewWorkbook}. They appear under their names only when all are complete; if anything
- * fails, what stood there before is left whole.
+ * <p>Writes {@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv}, {@link JobsCsv} if the
+ * shop has jobs, and {@link MatrixWorkbook} or, above {@link ReportOptions#DETAILED} pairings,
+ * {@link OverviewWorkbook}. The files appear under their names only when all are complete; on any
+ * failure the previous files stay unchanged.
  */
 public final class Reports implements Closeable {
 
@@ -51,7 +52,7 @@ public final class Reports implements Closeable {
   private final List<Advice> kept = new ArrayList<>();
   private final Optional<OverviewWorkbook> overview;
 
-  /** What these reports will write into {@code directory}. */
+  /** Returns the files that these reports will write into {@code directory}. */
   public static Destination destination(Path directory, Shop shop, ReportOptions wanted) {
     Map<String, ReportKind> files = new LinkedHashMap<>(all(directory).files());
     if (!wanted.remedies()) {
@@ -78,7 +79,7 @@ public final class Reports implements Closeable {
   }
 
   /**
-   * Begins the reports of {@code shop} in {@code directory}, which is made if need be.
+   * Opens the reports of {@code shop} in {@code directory}, which is created if missing.
    *
    * @throws IOException if a file could not be written
    */
@@ -107,13 +108,13 @@ public final class Reports implements Closeable {
       if (wanted.header()) {
         pairings.write(PairingsCsv.header());
       }
-      boolean told = wanted.remedies();
+      boolean withRemedies = wanted.remedies();
       remedies =
-          told
+          withRemedies
               ? Optional.of(new RemediesCsv(files.add(RemediesCsv.FILE), wanted.header()))
               : Optional.empty();
       unknowns =
-          told
+          withRemedies
               ? Optional.of(new UnknownsCsv(files.add(UnknownsCsv.FILE), wanted.header()))
               : Optional.empty();
       long count = (long) shop.machines().size() * shop.vises().size();
@@ -129,7 +130,7 @@ public final class Reports implements Closeable {
     }
   }
 
-  /** Takes the next pairings, machines then vises in the order of the shop. */
+  /** Adds the next batch of pairings, in shop order: machines, then vises. */
   public void add(Batch batch) throws IOException {
     pairings.write(batch.pairings());
     for (Advice pairing : batch.advice()) {
@@ -146,15 +147,15 @@ public final class Reports implements Closeable {
     }
   }
 
-  /** What is told of the shop as a whole, so far. */
+  /** Returns the totals over the pairings added so far. */
   public Totals totals() {
     return totals;
   }
 
   /**
-   * Puts all files in their places.
+   * Publishes all files together.
    *
-   * @param jobs one for each job on each pairing: jobs, then machines, then vises
+   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
    * @return the files written
    * @throws IOException if a file could not be written
    */
@@ -175,10 +176,10 @@ public final class Reports implements Closeable {
   }
 
   /**
-   * The reports in the folder that an earlier run left and that this one, having no such report,
-   * did not replace: they do not go with what it wrote.
+   * Returns reports of an earlier run that are still in the folder because this run writes no such
+   * report. They do not belong to the files just written.
    *
-   * @param written by this run
+   * @param written the files of this run
    */
   public List<Path> older(List<Path> written) throws IOException {
     List<Path> older = new ArrayList<>();
@@ -191,7 +192,7 @@ public final class Reports implements Closeable {
     return older;
   }
 
-  /** Takes away what was not published. */
+  /** Removes the part files that were not published. */
   @Override
   public void close() throws IOException {
     try {

@@ -29,8 +29,8 @@ import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Shop;
 
 /**
- * The closing lines for the terminal: counts, the worst pairings, the best vise of each machine,
- * and where the reports lie. The words are ASCII; names may be anything but control characters.
+ * The closing lines for the terminal: counts, the worst pairings, the best vise of each machine and
+ * the paths of the reports. The words are ASCII; names may contain anything but control characters.
  */
 public final class Summary {
   private static final int MACHINES_SHOWN = 20;
@@ -51,9 +51,9 @@ public final class Summary {
   }
 
   /**
-   * The lines, without line ends.
+   * Returns the lines, without line ends.
    *
-   * @param jobs one for each job on each pairing: jobs, then machines, then vises
+   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
    * @param reports the files written
    */
   public static List<String> lines(
@@ -85,7 +85,7 @@ public final class Summary {
     }
   }
 
-  /** Of each job the best that is said of it anywhere. */
+  /** Prints for each job its best outcome over all pairings. */
   private void jobs(List<JobOutcome> jobs) {
     if (jobs.isEmpty()) {
       return;
@@ -167,7 +167,7 @@ public final class Summary {
   }
 
   /**
-   * @param sheet the sheet that tells them; empty if none does
+   * @param sheet the sheet that lists the rest; empty if none does
    */
   private void more(long number, String sheet) {
     if (number > 0) {
@@ -192,7 +192,7 @@ public final class Summary {
     return Words.limit(limit).replace(" · ", " - ");
   }
 
-  /** Set to the right; by hand, since formats write digits as the locale likes them. */
+  /** Right-aligns by hand, because format strings write digits as the locale does. */
   private static String padded(String text, int width) {
     return " ".repeat(Math.max(0, width - text.length())) + text;
   }

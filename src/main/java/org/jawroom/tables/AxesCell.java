@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jawroom.shop.Axes;
 
-/** What carries a table or a guard. */
+/** Reads which axes carry a table or a guard. */
 final class AxesCell {
   private AxesCell() {}
 
@@ -30,7 +30,7 @@ final class AxesCell {
   /**
    * The axes that carry the guard of a row.
    *
-   * @param table those that carry the table; empty if that is not known
+   * @param table those that carry the table; empty if unknown
    */
   static Optional<Axes> carriedBy(Row row, Optional<Axes> table) {
     String word = word(row, "carried_by");
@@ -61,7 +61,7 @@ final class AxesCell {
     return row.text(column).toLowerCase(Locale.ROOT);
   }
 
-  /** Each letter at most once, at least one, nothing between them. */
+  /** Each letter at most once, at least one, no separators. */
   private static Optional<Axes> letters(String word) {
     boolean axes = word.matches("[xyz]{1,3}") && word.chars().distinct().count() == word.length();
     return axes

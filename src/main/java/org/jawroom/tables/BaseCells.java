@@ -5,7 +5,7 @@ import org.jawroom.shop.Base;
 import org.jawroom.shop.Dimension;
 import org.jawroom.tables.cell.Lengths;
 
-/** The casting of a vise's row, one reach worked out from the other and the overall length. */
+/** The base casting of a vise's row; one reach may follow from the other and the overall length. */
 final class BaseCells {
   private BaseCells() {}
 
@@ -35,15 +35,15 @@ final class BaseCells {
     }
   }
 
-  /** What is left of the whole beyond the reach that is told; blank if that one is blank too. */
-  private static Dimension rest(Row row, long overall, Dimension told, String toldColumn) {
-    if (!told.isKnown()) {
+  /** The overall length minus the given reach; blank if that reach is blank too. */
+  private static Dimension rest(Row row, long overall, Dimension reach, String reachColumn) {
+    if (!reach.isKnown()) {
       return Dimension.BLANK;
     }
-    if (told.length() > overall) {
-      row.fault("base_length", "is less than " + toldColumn + ", " + row.raw(toldColumn));
+    if (reach.length() > overall) {
+      row.fault("base_length", "is less than " + reachColumn + ", " + row.raw(reachColumn));
       return Dimension.BLANK;
     }
-    return Dimension.of(overall - told.length());
+    return Dimension.of(overall - reach.length());
   }
 }

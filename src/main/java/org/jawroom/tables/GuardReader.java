@@ -15,10 +15,10 @@ import org.jawroom.shop.Guard;
 import org.jawroom.shop.Side;
 import org.jawroom.shop.When;
 
-/** One row of {@code guards}. */
+/** Parses one row of {@code guards}. */
 final class GuardReader {
 
-  /** The model's own guards. */
+  /** The names of guards that the model adds itself. */
   static final List<String> OWN_NAMES =
       Stream.concat(Arrays.stream(Side.values()).map(Guard::tapedName), Stream.of("table"))
           .toList();
@@ -31,7 +31,7 @@ final class GuardReader {
   private final Optional<Axes> table;
 
   /**
-   * @param table what carries the machine's table; empty if that is not known
+   * @param table the axes that carry the machine's table; empty if unknown
    */
   GuardReader(Row row, String name, Optional<Axes> table) {
     this.row = row;
@@ -39,7 +39,7 @@ final class GuardReader {
     this.table = table;
   }
 
-  /** Empty if the row is unsound, or told to be {@code none}. */
+  /** Empty if the row is unsound or says that there is {@code none}. */
   Optional<Guard> read() {
     Optional<String> kind = row.word("kind");
     Optional<Axes> carriedBy = AxesCell.carriedBy(row, table);
@@ -69,9 +69,7 @@ final class GuardReader {
             tolerance));
   }
 
-  /**
-   * The limits along one axis, without end where blank; empty, with a fault, if they run backwards.
-   */
+  /** The limits along one axis, unbounded where blank; empty, with a fault, if min exceeds max. */
   private Optional<Interval> between(String min, String max) {
     long lo = row.length(min).orElse(-org.jawroom.geometry.Length.ENDLESS);
     long hi = row.length(max).orElse(org.jawroom.geometry.Length.ENDLESS);

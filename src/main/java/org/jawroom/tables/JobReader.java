@@ -10,7 +10,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
 
-/** One row of {@code jobs} into a job. */
+/** Parses one row of {@code jobs}. */
 final class JobReader {
   private JobReader() {}
 

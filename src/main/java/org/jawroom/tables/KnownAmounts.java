@@ -9,8 +9,8 @@ import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * Refuses masses and forces that no machine, vise or job has: they come from a wrong unit or from a
- * point between thousands. The limits are common practice, no source, and wide.
+ * Refuses implausible masses and forces: they come from a wrong unit or a misread thousands
+ * separator. The limits are common practice, no source, and wide.
  */
 final class KnownAmounts {
   private KnownAmounts() {}
@@ -35,7 +35,7 @@ final class KnownAmounts {
                   "clamp_force", new Range("vise", "kN", "0", "1000")),
           TableSpec.JOBS, Map.of("mass", new Range("job", "kg", "0", "20000")));
 
-  /** {@code amount}, in kg or kN, if a cell of this column may hold it. */
+  /** Returns {@code amount}, in kg or kN, if it is plausible in this column. */
   static BigDecimal checked(TableSpec table, String column, BigDecimal amount) throws BadCell {
     Range range = RANGES.getOrDefault(table, Map.of()).get(column);
     if (range == null || range.holds(amount)) {

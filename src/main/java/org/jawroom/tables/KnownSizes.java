@@ -76,10 +76,10 @@ final class KnownSizes {
           TableSpec.SETTINGS, "shop");
 
   /**
-   * Does nothing if a cell of this column may hold the length.
+   * Returns normally if the length is plausible in this column.
    *
-   * @param comma whether decimals stand behind a comma in that cell
-   * @throws BadCell names the unit that would make it a size there is
+   * @param comma whether the decimal sign of that cell is a comma
+   * @throws BadCell names the unit in which the number would be plausible
    */
   static void check(TableSpec table, String column, Lengths.Read read, boolean comma)
       throws BadCell {
@@ -102,7 +102,7 @@ final class KnownSizes {
                 .orElse("; check the number and its unit"));
   }
 
-  /** The unit in which the same number is a size there is, the likeliest first. */
+  /** The unit in which the same number would be plausible, the likeliest first. */
   private static Optional<Unit> guess(Range range, Lengths.Read read, boolean comma) {
     return Stream.of(Unit.MM, Unit.IN, Unit.CM, Unit.M)
         .filter(unit -> unit != read.unit())
@@ -110,7 +110,7 @@ final class KnownSizes {
         .findFirst();
   }
 
-  /** Fractions are of inches. */
+  /** Fractions are read as inches only. */
   private static boolean isIn(Range range, String number, Unit unit, boolean comma) {
     if (number.contains("/") && unit != Unit.IN) {
       return false;

@@ -13,7 +13,7 @@ import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.source.FaultList;
 import org.jawroom.tables.source.Source;
 
-/** What is written down while one input is read, and what holds for all of its cells. */
+/** The state of reading one input: collected faults and notes, and what applies to all cells. */
 final class Ledger {
   private static final int MOST_HINTS = 10;
 
@@ -24,13 +24,13 @@ final class Ledger {
 
   private int hints;
 
-  /** Of bare numbers in rows that name no unit; millimetres until the settings are read. */
+  /** The unit of bare numbers in rows that name none; millimetres until the settings are read. */
   Unit unit = Unit.MM;
 
-  /** Whether decimals stand behind a comma; not until the settings are read. */
+  /** Whether the decimal sign is a comma; false until the settings are read. */
   boolean comma;
 
-  /** The unit in which people asked to read. */
+  /** The unit chosen for people. */
   Optional<Unit> show = Optional.empty();
 
   /** The unit of each sound machine row, by the machine's name. */
@@ -41,7 +41,7 @@ final class Ledger {
     this.faults = faults;
   }
 
-  /** What somebody probably meant, for the first faults: against many names it takes long. */
+  /** Suggests the nearest name, for the first faults only: comparing with many names is slow. */
   String hint(String wanted, Supplier<? extends Collection<String>> known) {
     return hints++ < MOST_HINTS ? NearestName.hint(wanted, known.get()) : "";
   }
@@ -54,7 +54,7 @@ final class Ledger {
     notes.add(new Note(kind, row.origin(), OptionalInt.of(row.number()), text));
   }
 
-  /** A default that was taken for want of a cell in {@code row}. */
+  /** Notes that the default was used for a blank cell of {@code row}. */
   void tookDefault(Row row, String text) {
     note(Note.Kind.DEFAULT, row, text);
   }

@@ -16,7 +16,7 @@ import org.jawroom.shop.Slots;
 import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.cell.Unit;
 
-/** One row of {@code machines} into a machine. */
+/** Parses one row of {@code machines}. */
 final class MachineReader {
   private final Owners.Owner owner;
   private final Row row;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jawroom.tables.cell.Names;
 
-/** Bolts of one name are used together, so it must be plain which names are one. */
+/** Bolts with the same mount name are used together, so similar names must not be ambiguous. */
 final class MountNames {
   private final Map<List<String>, String> spellings = new HashMap<>();
 

@@ -9,14 +9,14 @@ import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Mount;
 
-/** The bolts of a vise: its row's own pair, and the rows of {@code mounts}. */
+/** Parses the bolts of a vise: the pair in its own row, and the rows of {@code mounts}. */
 final class MountReader {
   private MountReader() {}
 
   /** A bolt and the name of the mount it belongs to. */
   record Named(String mount, Bolt bolt) {}
 
-  /** One row of {@code mounts}; empty, with faults, if it is unsound. */
+  /** Parses one row of {@code mounts}; empty, with faults, if it is unsound. */
   static Optional<Named> read(Row row, String name) {
     Dimension u = row.dimension("u");
     Dimension v = row.dimension("v");
@@ -28,9 +28,7 @@ final class MountReader {
         : Optional.empty();
   }
 
-  /**
-   * The mounts of a sound vise row: its own pair first, then the others in the order they appear.
-   */
+  /** The mounts of a sound vise row: its own pair first, then the others in order of appearance. */
   static List<Mount> mounts(Row vise, List<Named> rows) {
     List<Mount> mounts = new ArrayList<>();
     Dimension spacing = vise.dimension("bolt_spacing");

@@ -4,20 +4,20 @@ import java.util.OptionalInt;
 import org.jawroom.tables.source.Fault;
 
 /**
- * Something people should know about how the inputs were read, that is no fault.
+ * Something people should know about the reading of the inputs that is not a fault.
  *
  * @param origin the file, sheet or option
- * @param row as people see it in the file; empty if no row in particular
+ * @param row the row number as shown in the file; empty if no particular row
  */
 public record Note(Kind kind, String origin, OptionalInt row, String text) {
 
-  /** What a note is about. */
+  /** The subject of a note. */
   public enum Kind {
-    /** A sheet or file that is none of ours. */
+    /** A sheet or file that is not a table. */
     LEFT_ALONE,
     /** A row that is a worked example, or refers to one. */
     WORKED_ROW,
-    /** A default that bears on the results. */
+    /** A default that affects the results. */
     DEFAULT,
     /** Bare numbers in a row, in another unit than those of the machine or vise it belongs to. */
     BARE_NUMBER

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.schema.TableSpec;
 
-/** Where each thing of a shop was told, so that a later warning can name it. */
+/** The row from which each object of a shop was read, so that a later warning can name it. */
 public final class Origins {
 
   /**
@@ -27,15 +27,15 @@ public final class Origins {
 
   Origins() {}
 
-  /** The first row told of a name keeps it: of a mount, the row of its first bolt. */
+  /** Records the row of a name; the first one wins: for a mount, the row of its first bolt. */
   void put(TableSpec table, Origin origin, String... names) {
     origins.computeIfAbsent(table, none -> new HashMap<>()).putIfAbsent(key(names), origin);
   }
 
   /**
-   * The row that told of a thing.
+   * Finds the row of an object.
    *
-   * @param names its name; of guards, parts and mounts first that of the machine or vise
+   * @param names its name; for guards, parts and mounts preceded by that of the machine or vise
    */
   public Optional<Origin> find(TableSpec table, String... names) {
     return Optional.ofNullable(origins.getOrDefault(table, Map.of()).get(key(names)));

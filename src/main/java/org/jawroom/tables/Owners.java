@@ -10,10 +10,10 @@ import java.util.stream.Stream;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.schema.TableSpec;
 
-/** The rows of a table by their names, no two of which may be alike; other tables refer to them. */
+/** The rows of a table by their unique names, to which other tables refer. */
 final class Owners {
 
-  /** A row and its name; empty where it has none that may stand. */
+  /** A row and its name; the name is empty if missing or refused. */
   record Owner(String name, Row row) {}
 
   private final List<Owner> all = new ArrayList<>();
@@ -23,7 +23,7 @@ final class Owners {
   private final Ledger ledger;
 
   /**
-   * @param column the one that holds the name, itself a word for what is named
+   * @param column the name column, whose header is also the word for such an object
    */
   Owners(TableSpec table, List<Row> rows, String column, Ledger ledger) {
     this.thing = column;
@@ -42,13 +42,16 @@ final class Owners {
     }
   }
 
-  /** Every row, also those whose name is missing or refused: they have other cells to look at. */
+  /**
+   * Every row, including those whose name is missing or refused: their other cells are checked too.
+   */
   List<Owner> all() {
     return all;
   }
 
   /**
-   * The one that {@code name}, found in {@code column} of {@code row}, refers to; a fault if none.
+   * The row to which {@code name}, found in {@code column} of {@code row}, refers; a fault if there
+   * is none.
    */
   Optional<Owner> find(Row row, String column, String name) {
     Owner owner = owners.get(Names.key(name));
@@ -63,17 +66,17 @@ final class Owners {
     return owners.values().stream().map(Owner::name).toList();
   }
 
-  /** The one that a row belongs to. */
+  /** The machine or vise that a row belongs to. */
   Optional<Owner> of(Row row) {
     return row.name(thing).flatMap(name -> find(row, thing, name));
   }
 
-  /** Refuses names given twice. */
+  /** Refuses duplicate names. */
   static final class Uniques {
     private final Map<List<String>, Integer> rows = new HashMap<>();
 
     /**
-     * Whether no earlier row bore these names together; if one did, that is a fault of {@code
+     * Whether no earlier row had these names together; if one had, that is a fault of {@code
      * column}.
      */
     boolean add(Row row, String column, String... names) {

@@ -8,11 +8,11 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
 
-/** One row of {@code vise_parts}. */
+/** Parses one row of {@code vise_parts}. */
 final class PartReader {
   private PartReader() {}
 
-  /** The model's own parts, but for the handle, which a row may add to. */
+  /** The names of the model's own parts, except the handle, which a row may extend. */
   static final List<String> OWN_NAMES =
       List.of(
           "base",
@@ -43,7 +43,7 @@ final class PartReader {
     if (!row.isSound()) {
       return Optional.empty();
     }
-    // However it is spelled, the handle is the handle.
+    // Case does not matter for the handle.
     String spelled = name.equalsIgnoreCase(VisePart.HANDLE) ? VisePart.HANDLE : name;
     return Optional.of(
         new VisePart(

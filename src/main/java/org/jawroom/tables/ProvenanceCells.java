@@ -6,7 +6,7 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.Provenance;
 
-/** How well the numbers of a machine's or a vise's row are known. */
+/** Parses how accurately the numbers of a machine's or a vise's row are known. */
 final class ProvenanceCells {
   private ProvenanceCells() {}
 
@@ -19,18 +19,18 @@ final class ProvenanceCells {
           "brochure", 5 * Length.MM);
 
   /**
-   * Tolerance wins over source; with neither, 0 is taken and noted.
+   * Tolerance takes precedence over source; with neither, 0 is assumed and noted.
    *
    * @param thing the row's machine or vise, for the note
    */
   static Provenance read(Row row, String thing, Ledger ledger) {
     Optional<String> source = row.word("source");
     OptionalLong tolerance = row.length("tolerance");
-    boolean told = !row.isBlank("tolerance") || !row.isBlank("source");
-    if (!told) {
+    boolean given = !row.isBlank("tolerance") || !row.isBlank("source");
+    if (!given) {
       ledger.tookDefault(row, thing + ": neither tolerance nor source, so tolerance taken as 0");
     }
     long value = tolerance.orElseGet(() -> source.map(STANDS_FOR::get).orElse(0L));
-    return new Provenance(value, !told, source.orElse(""), row.text("measured"));
+    return new Provenance(value, !given, source.orElse(""), row.text("measured"));
   }
 }

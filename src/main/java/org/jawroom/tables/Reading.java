@@ -7,14 +7,14 @@ import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.FileRead;
 
 /**
- * What came of reading the inputs.
+ * The result of reading the inputs.
  *
- * @param shop there exactly if there are no faults
+ * @param shop present if and only if there are no faults
  * @param faults in the order of tables, rows and columns
- * @param notes in the order in which they came up
- * @param files every file read, with its fingerprint
- * @param settings those in force, in the order of the page
- * @param notation how the tables write numbers, as far as they could be read
+ * @param notes in the order of occurrence
+ * @param files every file read, with its checksum
+ * @param settings those in force, in the order of the specification
+ * @param notation how the tables write numbers, as far as that could be read
  */
 public record Reading(
     Optional<Shop> shop,
@@ -31,7 +31,7 @@ public record Reading(
     files = List.copyOf(files);
     settings = List.copyOf(settings);
     if (shop.isPresent() != faults.isEmpty()) {
-      throw new IllegalArgumentException("either a shop or faults");
+      throw new IllegalArgumentException("needs either a shop or faults");
     }
   }
 

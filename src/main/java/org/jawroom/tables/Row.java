@@ -31,9 +31,9 @@ import org.jawroom.tables.source.Grid;
 /**
  * One row, with a getter for each kind of cell.
  *
- * <p>A getter that finds a cell wrong tells it as a fault, marks the row unsound and returns what
- * it would for a blank; so does a blank cell of a required column. Build nothing from an unsound
- * row. The default of a column that has a literal one is filled in.
+ * <p>A getter that finds an invalid cell records a fault, marks the row unsound and returns what it
+ * would for a blank; so does a blank cell of a required column. Build nothing from an unsound row.
+ * A column with a literal default returns it for a blank cell.
  */
 final class Row {
   private final TableSpec table;
@@ -42,13 +42,14 @@ final class Row {
   private final Map<String, Integer> places;
   private final Set<String> missing;
   private final Ledger ledger;
-  private final Set<String> told = new LinkedHashSet<>();
+  private final Set<String> reported = new LinkedHashSet<>();
   private final Set<String> bare = new LinkedHashSet<>();
   private boolean sound = true;
 
   /**
-   * @param places where each column of the header stands
-   * @param missing the columns told as missing from the header, so that no row need tell it again
+   * @param places the position of each column of the header
+   * @param missing the columns whose absence from the header is already a fault, so that no row
+   *     repeats it
    */
   Row(
       TableSpec table,
@@ -82,21 +83,23 @@ final class Row {
     return bare;
   }
 
-  /** Tells a fault of one cell, once; goes on from the text found there. */
+  /**
+   * Records a fault of one cell, without duplicates; the message continues the text found there.
+   */
   void fault(String column, String message) {
     sound = false;
-    if (told.add(column + "\n" + message)) {
+    if (reported.add(column + "\n" + message)) {
       ledger.faults.add(table, origin, number(), column, raw(column), message);
     }
   }
 
-  /** Tells a fault of the row as a whole. */
+  /** Records a fault of the row as a whole. */
   void fault(String message) {
     sound = false;
     ledger.faults.add(table, origin, number(), "", "", message);
   }
 
-  /** The text as it stands in the file; empty if blank. */
+  /** The text as in the file; empty if blank. */
   String raw(String column) {
     return raw(spec(column)).map(Cell::text).orElse("");
   }
@@ -105,7 +108,7 @@ final class Row {
     return raw(spec(column)).isEmpty();
   }
 
-  /** A name; empty if it is blank or may not be one. */
+  /** A name; empty if it is blank or invalid. */
   Optional<String> name(String column) {
     return read(column, cell -> Names.parse(cell.text()));
   }
@@ -119,7 +122,7 @@ final class Row {
     return CellText.trimmed(freeText(column));
   }
 
-  /** Empty, with a fault, if it holds what may not stand in a text. */
+  /** Empty, with a fault, if the text contains forbidden characters. */
   private String freeText(String column) {
     try {
       return Names.freeText(cell(column).map(Cell::text).orElse(""));
@@ -129,7 +132,7 @@ final class Row {
     }
   }
 
-  /** One of the column's words, in its own spelling. */
+  /** One of the column's words, in its standard spelling. */
   Optional<String> word(String column) {
     ColumnSpec spec = spec(column);
     Optional<String> word = cell(column).flatMap(cell -> wordOf(spec, cell));
@@ -161,7 +164,7 @@ final class Row {
     return length.isPresent() ? Dimension.of(length.getAsLong()) : Dimension.BLANK;
   }
 
-  /** Lengths with {@code ;} between them; empty if blank. */
+  /** Lengths separated by {@code ;}; empty if blank. */
   List<Long> lengths(String column) {
     ColumnSpec spec = spec(column);
     return read(
@@ -176,7 +179,7 @@ final class Row {
         .orElse(List.of());
   }
 
-  /** One of several lengths; others may be written beside it without {@code ;} between. */
+  /** One of several lengths; a missing {@code ;} may have joined it with others. */
   private long oneOf(ColumnSpec spec, Cell item) throws BadCell {
     try {
       return lengthOf(spec, item);
@@ -232,7 +235,7 @@ final class Row {
     return isBlank(column) ? EnumSet.allOf(Orientation.class) : turns;
   }
 
-  /** The items between {@code separators}, a set of characters, trimmed; blank ones left out. */
+  /** The items between {@code separators}, a set of characters, trimmed and without blank ones. */
   List<String> list(String column, String separators) {
     List<String> items = new ArrayList<>();
     for (String item : freeText(column).split("[" + separators + "]")) {
@@ -269,7 +272,7 @@ final class Row {
     return read.value();
   }
 
-  /** The text of a cell, if its point cannot stand between thousands. */
+  /** The text of a cell unless its point could be a thousands separator. */
   private String unambiguous(Cell cell, boolean price) throws BadCell {
     if (cell.kind() != Cell.Kind.NUMBER && !ledger.comma) {
       Numerals.refuseThousands(cell.text(), price);
@@ -282,7 +285,7 @@ final class Row {
   }
 
   /**
-   * @param alone whether it is all that the cell holds
+   * @param alone whether it is the whole content of the cell
    */
   private Optional<String> known(String written, String column, List<String> words, boolean alone) {
     String wanted = ColumnSpec.normal(written);
@@ -302,9 +305,7 @@ final class Row {
     return "has " + Fault.shortened(item) + ", which ";
   }
 
-  /**
-   * Truth values of a workbook count as the words yes and no, where those are words of the column.
-   */
+  /** Boolean cells of a workbook count as the words yes and no if the column has those words. */
   private Optional<String> wordOf(ColumnSpec spec, Cell cell) {
     if (cell.kind() != Cell.Kind.TRUTH) {
       return known(cell.text(), spec.name(), spec.words(), true);
@@ -316,7 +317,7 @@ final class Row {
     return Optional.empty();
   }
 
-  /** Reads one cell that is not blank. */
+  /** Parses one cell that is not blank. */
   private interface Reader<T> {
     T read(Cell cell) throws BadCell;
   }
@@ -341,7 +342,7 @@ final class Row {
     }
   }
 
-  /** Whether people read another number in the cell than it holds, which is a fault. */
+  /** Whether the cell displays another number than it holds, which is a fault. */
   private boolean showsOtherwise(String column, ColumnSpec spec, Cell cell) {
     if (cell.look().isPlain()) {
       return false;
@@ -354,7 +355,10 @@ final class Row {
     return !trouble.isEmpty();
   }
 
-  /** The cell if it is neither blank nor in trouble; tells trouble, and blanks that may not be. */
+  /**
+   * The cell if it is neither blank nor unreadable; records unreadable cells, and blanks in
+   * required columns, as faults.
+   */
   Optional<Cell> cell(String column) {
     ColumnSpec spec = spec(column);
     Optional<Cell> cell = raw(spec);

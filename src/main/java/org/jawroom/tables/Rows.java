@@ -16,10 +16,10 @@ import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.Cell;
 import org.jawroom.tables.source.Grid;
 
-/** The rows of one table, its header matched to the columns it should have. */
+/** The rows of one table, its header row matched with the expected columns. */
 final class Rows {
-  /** Cells of one row, beyond which only their number is told. */
-  private static final int MOST_TOLD = 20;
+  /** The largest number of surplus cells reported one by one; beyond it only their number is. */
+  private static final int MOST_REPORTED = 20;
 
   private final TableSpec table;
   private final Ledger ledger;
@@ -31,7 +31,7 @@ final class Rows {
     this.ledger = ledger;
   }
 
-  /** The rows that count; worked examples are left out and noted. Faults of the header are told. */
+  /** The rows to read; worked examples are left out and noted. Records faults of the header row. */
   static List<Row> of(TableSpec table, Ledger ledger) {
     return new Rows(table, ledger).read();
   }
@@ -69,7 +69,7 @@ final class Rows {
   private void matchHeader(Grid grid) {
     table.columns().stream().filter(this::mustBeThere).map(ColumnSpec::name).forEach(missing::add);
     int filled = grid.header().cells().size();
-    if (filled > MOST_TOLD + table.columns().size()) {
+    if (filled > MOST_REPORTED + table.columns().size()) {
       String message = "has " + filled + " filled cells, far more than the table has columns";
       ledger.faults.add(table, grid.origin(), grid.header().number(), "", "", message);
       return;
@@ -90,7 +90,7 @@ final class Rows {
     }
   }
 
-  /** The table of jobs and the report of them have one name. */
+  /** The table of jobs and the report on them have the same file name. */
   private boolean isReport(Grid grid) {
     return table == TableSpec.JOBS
         && grid.header().cells().values().stream()
@@ -116,7 +116,7 @@ final class Rows {
     }
   }
 
-  /** A settings table without values would set nothing, silently. */
+  /** A settings table without values would silently set nothing. */
   private boolean mustBeThere(ColumnSpec column) {
     return column.isRequired() || table == TableSpec.SETTINGS;
   }
@@ -128,10 +128,10 @@ final class Rows {
             .map(Map.Entry::getValue)
             .toList();
     strays.stream()
-        .limit(MOST_TOLD)
+        .limit(MOST_REPORTED)
         .forEach(cell -> refuseStray(grid, cells, cell.text(), "stands under no header"));
-    if (strays.size() > MOST_TOLD) {
-      int more = strays.size() - MOST_TOLD;
+    if (strays.size() > MOST_REPORTED) {
+      int more = strays.size() - MOST_REPORTED;
       refuseStray(grid, cells, "", "has " + more + " more cells under no header");
     }
   }

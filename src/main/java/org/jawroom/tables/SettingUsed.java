@@ -3,9 +3,9 @@ package org.jawroom.tables;
 /**
  * A setting in force.
  *
- * @param text its value, lengths in millimetres; of one that has no value what that means
- * @param origin where it comes from: {@code settings.csv row 3}, {@code option --clearance}, or
- *     {@code default}
+ * @param text its value, lengths in millimetres; for a setting without a value, what that means
+ * @param origin its source: {@code settings.csv row 3}, {@code option --clearance}, or {@code
+ *     default}
  */
 public record SettingUsed(String name, String text, String origin) {
 

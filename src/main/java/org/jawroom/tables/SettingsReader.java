@@ -20,7 +20,7 @@ import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.Cell;
 import org.jawroom.tables.source.NumberLook;
 
-/** The table of settings, and the options that win over it. */
+/** Parses the table of settings, and the options that override it. */
 final class SettingsReader {
 
   /** One text given for a setting, by a row or an option. */
@@ -36,13 +36,13 @@ final class SettingsReader {
   }
 
   /**
-   * The settings, defaults where nothing sound was given. Also writes the unit of bare numbers, the
-   * decimal sign and the unit that people read into the ledger.
+   * Returns the settings, with defaults where no valid value is given. Also sets the unit of bare
+   * numbers, the decimal sign and the unit for people in the ledger.
    */
   Settings read(Map<String, String> options) {
     Rows.of(TableSpec.SETTINGS, ledger).forEach(this::addRow);
     options.forEach(this::addOption);
-    // Every other setting may be a bare number, so these come first.
+    // These come first, since every other setting may be a bare number.
     ledger.unit = word("unit").flatMap(Unit::named).orElseThrow();
     ledger.show = word("show").flatMap(Unit::named);
     ledger.comma = word("decimal").filter("comma"::equals).isPresent();
@@ -58,7 +58,7 @@ final class SettingsReader {
         length("max_overhang"));
   }
 
-  /** In the order of the page; to be asked after {@link #read}. */
+  /** In the order of the specification; call it after {@link #read}. */
   List<SettingUsed> used() {
     return List.copyOf(used.values());
   }
@@ -89,7 +89,8 @@ final class SettingsReader {
 
   private void addOption(String name, String text) {
     if (ColumnSpec.normal(name).equals("unit")) {
-      throw new IllegalArgumentException("only the tables say in which unit they are");
+      throw new IllegalArgumentException(
+          "the unit of the tables cannot be overridden by an option");
     }
     Optional<ColumnSpec> setting = SettingColumns.setting(name);
     String shown = setting.map(ColumnSpec::name).orElse(name).replace('_', '-');
@@ -112,7 +113,7 @@ final class SettingsReader {
     return ledger.hint(ColumnSpec.normal(name), () -> known);
   }
 
-  /** The last sound one given, or else the default; empty if it has none. */
+  /** The last valid value given, or else the default; empty if there is none. */
   private Optional<String> word(String name) {
     ColumnSpec spec = SettingColumns.setting(name).orElseThrow();
     Optional<String> value = spec.standard();

@@ -32,12 +32,12 @@ public final class ShopReader {
   }
 
   /**
-   * Reads everything, and collects every fault.
+   * Reads everything and collects every fault.
    *
    * @param input a folder or a workbook
-   * @param options settings that win over the table's, by name; not {@code unit}, since only the
-   *     tables say in which unit they are
-   * @throws UnreadableInput if there is nothing of the kind, or it cannot be opened as such
+   * @param options settings by name that override the table's; not {@code unit}, since only the
+   *     tables say in which unit they are written
+   * @throws UnreadableInput if the input does not exist or cannot be opened as a folder or workbook
    */
   public static Reading read(Path input, Map<String, String> options) throws UnreadableInput {
     return new ShopReader(input).read(options);

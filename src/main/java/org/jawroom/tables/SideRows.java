@@ -13,11 +13,11 @@ import org.jawroom.tables.schema.TableSpec;
 /**
  * The rows of guards, vise_parts or mounts: each has a name and belongs to a machine or a vise.
  *
- * @param <T> what a row becomes
+ * @param <T> the object built from a row
  */
 final class SideRows<T> {
 
-  /** Makes a row into a thing; empty if it is unsound or left out. */
+  /** Builds an object from a row; empty if the row is unsound or left out. */
   interface Maker<T> {
     Optional<T> make(Row row, String name, Owners.Owner owner);
   }
@@ -26,9 +26,9 @@ final class SideRows<T> {
   private final Ledger ledger;
 
   /**
-   * @param owners what the rows belong to
-   * @param column the one that holds the row's own name
-   * @param ownNames the model's, which no row may bear
+   * @param owners the rows that these rows belong to
+   * @param column the column with the row's own name
+   * @param ownNames reserved names of the model, which no row may have
    */
   SideRows(
       TableSpec table,
@@ -42,7 +42,7 @@ final class SideRows<T> {
       Optional<Owners.Owner> owner = owners.of(row);
       Optional<String> name = row.name(column);
       name.ifPresent(written -> refuseOwnName(row, column, written, ownNames));
-      // A row without a good name, or that belongs to nothing, still has cells to look at.
+      // The other cells of a row are checked even if its name or owner is invalid.
       Owners.Owner whose = owner.orElse(new Owners.Owner("", row));
       Optional<T> thing = maker.make(row, name.orElse(""), whose);
       if (owner.isPresent() && name.isPresent()) {
@@ -54,7 +54,7 @@ final class SideRows<T> {
     }
   }
 
-  /** In the order of their rows. */
+  /** In row order. */
   List<T> of(Owners.Owner owner) {
     return things.getOrDefault(owner, List.of());
   }

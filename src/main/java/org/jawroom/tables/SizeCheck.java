@@ -8,7 +8,7 @@ import org.jawroom.tables.schema.ColumnSpec;
 final class SizeCheck {
   private SizeCheck() {}
 
-  /** {@code length}, if a cell of this column may hold it. */
+  /** Returns {@code length} if a cell of this column may hold it. */
   static long checked(ColumnSpec spec, long length) throws BadCell {
     if (length < 0 && spec.kind() != CellKind.LENGTH) {
       throw new BadCell("is below 0, which " + spec.name() + " cannot be");

@@ -9,7 +9,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Slots;
 
-/** The T-slots of a machine's row. */
+/** Parses the T-slots of a machine's row. */
 final class SlotCells {
   private SlotCells() {}
 
@@ -21,7 +21,8 @@ final class SlotCells {
   /**
    * Empty if the row is unsound.
    *
-   * @param tableLength along x, {@code tableWidth} along y; empty where they cannot be read
+   * @param tableLength along x; empty if it cannot be read
+   * @param tableWidth along y; empty if it cannot be read
    */
   static Optional<Slots> read(
       Row row, OptionalLong tableLength, OptionalLong tableWidth, String thing, Ledger ledger) {
@@ -58,7 +59,7 @@ final class SlotCells {
             alongY ? Axis.Y : Axis.X, count.getAsInt(), width, pitch, first, positions, length));
   }
 
-  /** Slots told by count, pitch and first, or centred. */
+  /** Checks slots given by count, pitch and first, or centred. */
   private static void checkEven(
       Row row,
       int count,

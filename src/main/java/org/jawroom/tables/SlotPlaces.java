@@ -6,17 +6,17 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.tables.cell.Lengths;
 
 /**
- * Refuses slots that no table has: off the top, or running into each other. A throat that touches
- * the table's edge or its neighbour has no metal beside it to hold a bolt, and is refused, too. Of
- * slots whose width is blank only the centre lines are looked at.
+ * Refuses impossible slots: off the table, or overlapping. A throat that touches the table's edge
+ * or its neighbour has no metal beside it to hold a bolt, and is refused, too. For slots of blank
+ * width only the centre lines are checked.
  */
 final class SlotPlaces {
   private SlotPlaces() {}
 
   /**
-   * @param column the one that says where the slots are
+   * @param column the column that determines the positions
    * @param centres the centre lines from the table's edge
-   * @param across how far the table goes across the slots; empty if that cannot be read
+   * @param across the table's size across the slots; empty if it cannot be read
    */
   static void check(
       Row row, String column, List<Long> centres, Dimension width, OptionalLong across) {

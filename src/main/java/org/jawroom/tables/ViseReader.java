@@ -18,7 +18,7 @@ import org.jawroom.shop.Screw;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 
-/** One row of {@code vises} into a vise. */
+/** Parses one row of {@code vises}. */
 final class ViseReader {
   private final Owners.Owner owner;
   private final Row row;
@@ -33,7 +33,7 @@ final class ViseReader {
   /**
    * Empty, with faults, if the row is unsound.
    *
-   * @param partsKnown whether all rows of vise_parts that it has could be read
+   * @param partsKnown whether all of its rows of vise_parts could be read
    */
   Optional<Vise> read(List<VisePart> parts, List<MountReader.Named> bolts, boolean partsKnown) {
     String thing = "vise " + owner.name();

@@ -27,27 +27,27 @@ import org.jawroom.shop.Vise;
 import org.jawroom.standards.ClearanceHole;
 
 /**
- * {@code assess.csv}: one row for each fact told of a candidate, in the columns {@code candidate,
+ * {@code assess.csv}: one row for each fact about a candidate, in the columns {@code candidate,
  * subject, item, value, unit, note}.
  *
- * <p>Lengths are in mm to 0.001: what there is room for down, what is needed up. Names are joined
+ * <p>Lengths are in mm to 0.001: available room is rounded down, required room up. Names are joined
  * by {@code ;}. Subjects:
  *
  * <ul>
- *   <li>{@code better}: whether it is the better buy, and what decides it.
- *   <li>{@code vises}: how many kinds have each verdict, and which; {@code homeless}: how many that
- *       fit on no owned machine there are, and how many of those fit; {@code side by side}: how
+ *   <li>{@code better}: whether it is the better buy, and what decides.
+ *   <li>{@code vises}: how many kinds have each verdict, and which; {@code homeless}: the number of
+ *       vises that fit on no owned machine, and how many of those fit; {@code side by side}: how
  *       many of each kind.
  *   <li>{@code jobs}: {@code held}, {@code only here}, {@code unknown}, {@code perhaps only here},
  *       {@code barred}.
- *   <li>{@code nuts}: for each width of owned slots how its nut goes ({@link NutFit}), and whose
- *       they are; {@code bolt}: thread and hole.
- *   <li>{@code room}: for each turn and other side the most; no value where the note says {@code
- *       any} or {@code never}. Where blanks are left out {@code at best}, and once more with every
- *       blank gap as 0.
+ *   <li>{@code nuts}: for each width of owned slots how its nut fits ({@link NutFit}), and which
+ *       machines have it; {@code bolt}: thread and hole.
+ *   <li>{@code room}: for each turn and given size of the other side the greatest size; no value if
+ *       the note is {@code any} or {@code never}. With blanks left out {@code at best}, and a
+ *       second time with every blank gap as 0.
  *   <li>{@code under the spindle}: vise and part together.
- *   <li>{@code ask}: a row for each thing that hangs on a blank ({@link Question}); the value that
- *       serves, told as {@code unknowns.csv} does.
+ *   <li>{@code ask}: one row for each result that depends on a blank ({@link Question}); the value
+ *       that suffices, as in {@code unknowns.csv}.
  * </ul>
  */
 final class AssessCsv {
@@ -69,7 +69,7 @@ final class AssessCsv {
     this.assessment = assessment;
   }
 
-  /** Writes all rows, candidates in the order given; leaves {@code out} open. */
+  /** Writes all rows, candidates in the order given; does not close {@code out}. */
   static void write(Assessment assessment, OutputStream out) throws IOException {
     CsvReport table = new CsvReport(out, HEADER);
     AssessCsv csv = new AssessCsv(table, assessment);

@@ -13,10 +13,10 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.Rounding;
 
-/** Every fact told of a machine in an assessment, in the order of sheet and page. */
+/** All facts about a machine in an assessment, in the order of the sheet and the page. */
 final class AssessFacts {
 
-  /** What is told of each machine; {@code text} of a candidate, {@code brief} of one owned. */
+  /** One fact; {@code text} formats it for a candidate, {@code brief} for an owned machine. */
   record Fact(String label, Function<Assessed, String> text, Function<Assessed, String> brief) {}
 
   /** Facts under one heading. */
@@ -34,7 +34,7 @@ final class AssessFacts {
     this.words = words;
   }
 
-  /** {@code shown}: the machines it is told of. */
+  /** {@code shown}: the machines listed. */
   static List<Section> of(Assessment assessment, List<Assessed> shown, AssessWords words) {
     AssessFacts all = new AssessFacts(assessment, shown, words);
     all.machine();
@@ -135,7 +135,7 @@ final class AssessFacts {
     rooms(axis, Room::widest, "handle " + to + ", ", " long: widest");
   }
 
-  /** Given sides that give the same for every machine shown stand in one line. */
+  /** Given sizes with the same result for every listed machine share one line. */
   private void rooms(Axis axis, Function<Room, List<RoomLimit>> kind, String before, String after) {
     List<RoomLimit> first =
         shown.stream()

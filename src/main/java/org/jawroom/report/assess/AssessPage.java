@@ -21,8 +21,8 @@ import org.jawroom.report.xlsx.RunFacts;
 
 /**
  * One page of an assessment, laid out from the top: which is the better buy, facts down and
- * candidates across, what to ask the sellers, cautions. What does not fit even in the smallest
- * letters is left out from where the page ends, and a last line says so.
+ * candidates across, what to ask the sellers, cautions. What does not fit even at the smallest type
+ * size is cut at the page's end, and a last line says so.
  */
 final class AssessPage {
   private static final double MARGIN = 36;
@@ -45,7 +45,7 @@ final class AssessPage {
           "This does not replace the check on the machine. Lock out before reaching in. Local codes and the"
               + " machine maker's instructions come first.");
 
-  /** Cells side by side, each wrapped, on one ground; an empty row is a little room. */
+  /** Cells side by side, each wrapped, on one background; an empty row is a small gap. */
   private record Row(List<Cell> cells, Color ground, boolean ruled) {
     int lines() {
       return cells.stream().mapToInt(cell -> cell.lines().size()).max().orElse(0);
@@ -70,7 +70,7 @@ final class AssessPage {
     lay();
   }
 
-  /** Whether everything stands on the page. */
+  /** Whether all rows fit on the page. */
   boolean fits() {
     return rows.stream().mapToDouble(this::height).sum() <= room();
   }
@@ -133,7 +133,7 @@ final class AssessPage {
     rows.add(new Row(cells, null, true));
   }
 
-  /** How the owned machines stand in what is counted. */
+  /** The owned machines with their number of fitting kinds of vise. */
   private void owned() {
     if (!assessment.owned().isEmpty()) {
       prose(

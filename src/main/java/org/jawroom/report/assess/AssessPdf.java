@@ -18,7 +18,7 @@ final class AssessPdf {
 
   private static final int ON_A_PAGE = 3;
 
-  /** Sizes of letters in points, tried until everything stands on the page. */
+  /** Type sizes in points, tried from the largest until everything fits on the page. */
   private static final double LARGEST = 8.5;
 
   private static final double SMALLEST = 6;
@@ -26,7 +26,7 @@ final class AssessPdf {
 
   private AssessPdf() {}
 
-  /** Writes it; leaves {@code out} open. */
+  /** Writes the document; does not close {@code out}. */
   static void write(Assessment assessment, RunFacts facts, OutputStream out) throws IOException {
     try (PDDocument document = new PDDocument()) {
       document.getDocumentInformation().setTitle(AssessWorkbook.TITLE);

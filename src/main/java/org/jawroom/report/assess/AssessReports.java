@@ -16,11 +16,11 @@ import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.xlsx.RunFacts;
 
-/** The one entry for writing an assessment, and for telling it in a terminal. */
+/** Writes an assessment and summarises it for a terminal; the entry point of the package. */
 public final class AssessReports {
   private AssessReports() {}
 
-  /** What {@link #write} writes into {@code directory}. */
+  /** Returns the files that {@link #write} writes into {@code directory}. */
   public static Destination destination(Path directory) {
     Map<String, ReportKind> files = new LinkedHashMap<>();
     files.put(AssessCsv.FILE, AssessCsv.KIND);
@@ -31,7 +31,7 @@ public final class AssessReports {
 
   /**
    * Writes {@link AssessCsv}, {@link AssessWorkbook} and {@link AssessPdf} into {@code directory},
-   * which is made if need be; together or not at all.
+   * which is created if missing: all files or none.
    *
    * @return the files written
    * @throws IOException if a file could not be written
@@ -45,7 +45,7 @@ public final class AssessReports {
     return AtomicFiles.publish(destination(directory), files);
   }
 
-  /** Which is the better buy and what to ask, for a terminal, a line each. */
+  /** The better buy and what to ask, for a terminal, one line each. */
   public static List<String> summary(Assessment assessment, PeopleUnit unit, List<Path> written) {
     List<String> lines = new ArrayList<>(BetterBuyWords.lines(assessment));
     SellerWords seller = new SellerWords(unit);

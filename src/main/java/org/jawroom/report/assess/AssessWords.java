@@ -33,15 +33,12 @@ import org.jawroom.shop.Vise;
 import org.jawroom.standards.ClearanceHole;
 import org.jawroom.standards.TNut;
 
-/**
- * What is found out of a machine that might be bought, in words; lengths in the unit people asked
- * for.
- */
+/** The facts about a machine that might be bought, in words; lengths in the chosen unit. */
 record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
   static final String NOTHING = "–";
   private static final String UNKNOWN = "unknown: ask";
 
-  /** {@code 3: plain 125, plain 160 and 1 more}; the bare number where names are not wanted. */
+  /** {@code 3: plain 125, plain 160 and 1 more}; the number alone without names. */
   String counted(List<String> names, boolean withNames) {
     return withNames && !names.isEmpty() ? names.size() + ": " + some(names) : "" + names.size();
   }
@@ -114,7 +111,8 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
   }
 
   /**
-   * {@code plain 125 ×3, plain 160 ×2}: of which kinds more than one stand on the table together.
+   * {@code plain 125 ×3, plain 160 ×2}: the kinds of which more than one stand on the table
+   * together.
    */
   String sideBySide(Assessed assessed, boolean withNames) {
     List<Advice> several = assessed.vises().stream().filter(vise -> count(vise) > 1).toList();
@@ -145,7 +143,7 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
     return thread.isPresent() ? "M" + thread.getAsLong() / Length.MM : "none goes in";
   }
 
-  /** Empty where no bolt goes into the slots, or their width is blank. */
+  /** Empty if no bolt goes into the slots or their width is blank. */
   static OptionalLong thread(Machine machine) {
     Dimension width = machine.slots().width();
     return width.isKnown() && machine.slots().count() > 0
@@ -166,7 +164,7 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
   }
 
   /**
-   * The {@code index}th of one kind of limit of the room in which the jaws open along {@code axis}.
+   * The {@code index}th limit of one kind on the room in which the jaws open along {@code axis}.
    */
   String room(Assessed assessed, Axis axis, Function<Room, List<RoomLimit>> kind, int index) {
     Optional<RoomLimit> best = limit(assessed.room(), axis, kind, index);
@@ -213,7 +211,7 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
     return assessed.stack().isPresent() ? figure(assessed.stack().getAsLong()) : UNKNOWN;
   }
 
-  /** To which sides its handle may point. */
+  /** The sides to which the handle may point. */
   String handle(Machine machine) {
     return machine.turns().stream()
         .sorted()
@@ -221,14 +219,14 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
         .collect(Collectors.joining(", "));
   }
 
-  /** How far apart two bolt holes must be, told for each way the vise may stand. */
+  /** The distance that two bolt holes need, for each way the vise may stand. */
   String holes(Machine machine) {
     List<String> words = new ArrayList<>();
     for (Axis axis : List.of(Axis.Y, Axis.X)) {
       List<Orientation> turns =
           machine.turns().stream().filter(turn -> turn.uAxis() == axis).sorted().toList();
       if (!turns.isEmpty()) {
-        // The pair stands abreast across the way the jaws open.
+        // Two abreast stand side by side across the direction in which the jaws open.
         boolean abreastAlong = machine.slots().direction() != axis;
         words.add(
             "handle "

@@ -16,12 +16,12 @@ final class AssessWorkbook {
   /** The name of the file. */
   static final String FILE = "assess.xlsx";
 
-  /** Of the workbook and of the page to print. */
+  /** The title of the workbook and of the printable page. */
   static final String TITLE = "Candidates beside what the shop owns";
 
   private AssessWorkbook() {}
 
-  /** Writes the workbook; leaves {@code out} open. */
+  /** Writes the workbook; does not close {@code out}. */
   static void write(Assessment assessment, RunFacts facts, OutputStream out) throws IOException {
     StableWorkbook.write(
         TITLE,

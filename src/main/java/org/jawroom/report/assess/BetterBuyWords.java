@@ -10,7 +10,7 @@ import org.jawroom.advice.Assessment;
 import org.jawroom.advice.BetterBuy;
 import org.jawroom.placement.pairing.Verdict;
 
-/** Which of the candidates is the better buy, and why, in sentences. */
+/** Which candidate is the better buy, and why, in sentences. */
 final class BetterBuyWords {
   private static final String ORDER =
       "Counted in this order: jobs that no owned machine holds, your kinds of vise that fit, what is unknown,"
@@ -22,7 +22,7 @@ final class BetterBuyWords {
     this.assessment = assessment;
   }
 
-  /** One sentence or two a line. */
+  /** One or two sentences a line. */
   static List<String> lines(Assessment assessment) {
     return new BetterBuyWords(assessment).lines();
   }

@@ -15,7 +15,9 @@ import org.jawroom.report.xlsx.Paper;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
 
-/** The sheet <i>Candidates</i>: facts down, machines across, candidates first, then those owned. */
+/**
+ * The sheet <i>Candidates</i>: facts down, machines across, candidates first, then owned machines.
+ */
 final class CandidatesSheet {
   static final String NAME = "Candidates";
 

@@ -5,12 +5,13 @@ import java.util.List;
 import org.jawroom.drawing.TextRun;
 import org.jawroom.drawing.Typeface;
 
-/** Breaks text into lines that are no wider than a column, by the widths of its letters. */
+/** Wraps text to the width of a column by its glyph widths. */
 final class FittedLines {
   private FittedLines() {}
 
   /**
-   * Broken between words, and within a word only where it is wider than a line; one line at least.
+   * Breaks between words, and within a word only if it is wider than a line; returns at least one
+   * line.
    */
   static List<String> of(String text, Typeface face, double points, double width) {
     List<String> lines = new ArrayList<>();

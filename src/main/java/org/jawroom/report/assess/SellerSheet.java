@@ -10,7 +10,7 @@ import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Machine;
 
-/** The sheet <i>Ask the seller</i>: each blank, and from which answer on it changes what. */
+/** The sheet <i>Ask the seller</i>: each blank, and which answers change which result. */
 final class SellerSheet {
   static final String NAME = "Ask the seller";
 

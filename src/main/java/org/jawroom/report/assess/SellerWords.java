@@ -12,7 +12,7 @@ import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.LookedFor;
 import org.jawroom.shop.Column;
 
-/** What to ask the seller of a machine, in words. */
+/** The questions to the seller of a machine, in words. */
 record SellerWords(PeopleUnit unit) {
 
   /** {@code rear_gap}, {@code gap of the hose arm}. */
@@ -61,7 +61,7 @@ record SellerWords(PeopleUnit unit) {
         : "≥ " + unit.fine(limit, Rounding.UP) + " " + unit.word();
   }
 
-  /** Everything to ask of one machine, a line each; what decides nothing last. */
+  /** All questions about one machine, one line each; those that decide nothing come last. */
   List<String> lines(Assessed assessed) {
     List<String> lines = new ArrayList<>();
     List<String> idle = new ArrayList<>();
@@ -104,7 +104,8 @@ record SellerWords(PeopleUnit unit) {
     List<Question.Change> lengths =
         limited.stream().filter(change -> change.limit().isPresent()).toList();
     if (!lengths.isEmpty()) {
-      // Blanks of machines with a limit only help when larger.
+      // A machine's blank with a limit helps only if its value is larger, so the least limit comes
+      // first.
       long first =
           lengths.stream().mapToLong(change -> change.limit().getAsLong()).min().getAsLong();
       long all = lengths.stream().mapToLong(change -> change.limit().getAsLong()).max().getAsLong();

@@ -1,2 +1,2 @@
-/** Candidates beside what the shop owns, as CSV, workbook and page to print. */
+/** Candidates beside what the shop owns, as CSV, workbook and printable page. */
 package org.jawroom.report.assess;

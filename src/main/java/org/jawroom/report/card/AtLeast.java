@@ -2,7 +2,7 @@ package org.jawroom.report.card;
 
 import java.io.IOException;
 
-/** A block with room under it. */
+/** A block padded below to a least height. */
 record AtLeast(Block block, double height) implements Block {
 
   @Override

@@ -2,12 +2,12 @@ package org.jawroom.report.card;
 
 import java.io.IOException;
 
-/** A piece of a page, already laid out for its width. */
+/** A part of a page, already laid out for its width. */
 interface Block {
 
-  /** Points. */
+  /** The height in points. */
   double height();
 
-  /** With its upper left corner at ({@code x}, {@code y}). */
+  /** Draws the block with its upper left corner at ({@code x}, {@code y}). */
   void draw(Pen pen, double x, double y) throws IOException;
 }

@@ -15,13 +15,13 @@ import org.jawroom.standards.TSlot;
 import org.jawroom.standards.Tightening;
 
 /**
- * What to bolt it down with: slot, T-nut, length to order, torque. Bolts are metric, so told in mm
- * throughout.
+ * The bolting hardware: slot, T-nut, bolt length to order, torque. Bolts are metric, so all figures
+ * are in mm.
  */
 record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
   private static final PeopleUnit MM = PeopleUnit.MM;
 
-  /** Pound-feet to a newton metre, in ten-thousandths. */
+  /** Pound-feet per newton metre, in ten-thousandths. */
   private static final long POUND_FEET = 7375;
 
   List<Item> items() {
@@ -34,7 +34,7 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
     return items;
   }
 
-  /** How high what holds it down may stand. */
+  /** The greatest height of the hold-down hardware. */
   Item height() {
     long thread = nut(outcome.machine().slots().width().length()).thread();
     return new Item(
@@ -45,7 +45,7 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
             + (vise().boltGrip().isPresent() ? "flange." : "vise's bed."));
   }
 
-  /** The widest of the series not wider than the slot. */
+  /** The widest nut of the series that is not wider than the slot. */
   private static TNut nut(long slot) {
     long thread = TNut.boltFor(slot).orElseThrow();
     return TNut.DIN_508.stream()

@@ -12,27 +12,28 @@ import org.jawroom.standards.TSlot;
 import org.jawroom.standards.Washer;
 
 /**
- * How long the bolt must be that goes through flange and washer into the T-nut, under its head, as
- * a function of t: how far the nut's top stands below the table top with the nut pulled up against
- * the lips.
+ * The length of the bolt that goes through washer and flange into the T-nut, measured under its
+ * head, as a function of t: the depth of the nut's top below the table top with the nut pulled up
+ * against the slot's lips.
  *
  * <p>With G the flange (± its tolerance e), w the washer, d the thread and h the nut's height, the
- * bolt goes into the nut by length − w − G − t. It must engage at least d and must not come out
+ * bolt goes into the nut by length − w − G − t. It must engage at least d, and must not come out
  * under the nut, where it would lift the nut and break the slot's lip: t + w + (G + e) + d ≤ length
  * ≤ t + w + (G − e) + h.
  *
- * @param addLeast what the least length has over t, {@code addMost} the greatest; in the wrong
- *     order where the flange is not known well enough for any length to be right
- * @param depth of the nut's top by the series of slots; empty for a slot outside it
+ * @param addLeast the least length minus t
+ * @param addMost the greatest length minus t; less than {@code addLeast} if the flange's tolerance
+ *     is too wide for any length to be right
+ * @param depth the range of t in the series of slots; empty for a slot outside it
  */
 record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {
 
   private static final long TENTH = Length.MM / 10;
 
-  /** A bolt to order, and the depths of the nut's top it serves, drawn in to 0.1 mm. */
+  /** A bolt to order and the range of depths it serves, rounded inward to 0.1 mm. */
   record Choice(int millimetres, Interval depth) {}
 
-  /** {@code grip} blank: what there is beside the flange. */
+  /** {@code grip} blank: the lengths without the flange. */
   static BoltLength of(TNut nut, OptionalLong grip, long tolerance, long slotWidth) {
     long d = nut.thread() * Length.MM;
     long h = nut.height() * TENTH;
@@ -51,7 +52,7 @@ record BoltLength(long addLeast, long addMost, Optional<Interval> depth) {
     return addLeast <= addMost;
   }
 
-  /** The common lengths that serve part of the depths there can be, from the shortest. */
+  /** The common lengths that serve some of the possible depths, shortest first. */
   List<Choice> choices() {
     List<Choice> choices = new ArrayList<>();
     if (depth.isPresent() && possible()) {

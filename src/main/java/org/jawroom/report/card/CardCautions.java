@@ -11,7 +11,7 @@ import org.jawroom.report.wording.LookedFor;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Side;
 
-/** What to mind, the general first and what this pairing adds after it. */
+/** The cautions of a card: the general ones, then those of this pairing. */
 record CardCautions(PeopleUnit unit, Explanation explanation, RunFacts run) {
 
   List<String> lines() {

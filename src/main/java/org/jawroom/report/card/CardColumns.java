@@ -2,7 +2,7 @@ package org.jawroom.report.card;
 
 import java.io.IOException;
 
-/** Two blocks beside each other, the right one {@code offset} points in. */
+/** Two blocks side by side, the right one shifted by {@code offset} points. */
 record CardColumns(Block left, Block right, double offset) implements Block {
 
   @Override

@@ -17,15 +17,18 @@ import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.xlsx.RunFacts;
 
 /**
- * All that a card says, in words and rounded figures.
+ * The whole content of a card, as text and rounded figures.
  *
- * @param stamp the verdict, {@code alarms} what nobody may overlook about it
- * @param unit of every length that tells none
- * @param tape where it stands, along x, then along y
- * @param placing what else there is to placing it, {@code bolts} and {@code limits} likewise
+ * @param stamp the verdict
+ * @param alarms warnings that nobody may overlook
+ * @param unit of every length without a unit of its own
+ * @param tape the position, along x, then along y
+ * @param placing further facts about placing it
+ * @param bolts the bolting hardware
+ * @param limits the limits to observe
  * @param checkpoints the verification table
- * @param origin the tables it was made from and how old they are
- * @param names those from tables that may be long
+ * @param origin the source tables and their age
+ * @param names names from tables, which may be long
  */
 public record CardFacts(
     String machine,
@@ -43,7 +46,7 @@ public record CardFacts(
     List<Item> origin,
     List<String> names) {
 
-  /** Play along an axis under which nobody can tap a vise square. */
+  /** With less play than this along an axis nobody can tap a vise square. */
   private static final long LEAST_PLAY = 2 * Length.MM;
 
   public CardFacts {
@@ -59,16 +62,16 @@ public record CardFacts(
     names = List.copyOf(names);
   }
 
-  /** Whether there is a place to tell of. */
+  /** Whether the outcome has a place, and so a card. */
   public static boolean isPossible(Outcome outcome) {
     Verdict verdict = outcome.verdict();
     return verdict == Verdict.FITS || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
   }
 
   /**
-   * What the card of a pairing says.
+   * Returns the content of the card of a pairing.
    *
-   * @throws IllegalArgumentException if it {@link #isPossible has none}
+   * @throws IllegalArgumentException unless {@link #isPossible}
    */
   public static CardFacts of(Explanation explanation, RunFacts run) {
     Outcome outcome = explanation.advice().outcome();
@@ -180,7 +183,7 @@ public record CardFacts(
     return names.stream().distinct().toList();
   }
 
-  /** The same with names of more than {@code longest} letters cut short. */
+  /** Returns a copy in which names of more than {@code longest} letters are shortened. */
   CardFacts withNames(int longest) {
     UnaryOperator<String> cut = text -> ShortNames.cut(text, names, longest);
     return new CardFacts(

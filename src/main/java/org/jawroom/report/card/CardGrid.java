@@ -4,10 +4,11 @@ import java.io.IOException;
 import java.util.List;
 
 /**
- * A ruled table; its first row is the head.
+ * A ruled table; its first row is the header row.
  *
  * @param widths of the columns
- * @param rows of cells laid out for them less twice the padding; an empty cell is one of height 0
+ * @param rows of cells, laid out for the column width minus twice the padding; an empty cell is a
+ *     block of height 0
  */
 record CardGrid(List<Double> widths, List<List<Block>> rows, double padding) implements Block {
   private static final double HEAD = 0.88;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 
-/** How the sections of a card are laid out in one size of type. */
+/** Lays out the sections of a card at one size of type. */
 final class CardLayout {
   private static final double BETWEEN = 14;
   private static final double LEAST_PICTURE = 130;
@@ -23,10 +23,11 @@ final class CardLayout {
   }
 
   /**
-   * The sections from top to bottom.
+   * Returns the sections from top to bottom.
    *
-   * @param room how high they may be together, {@code gap} between them
-   * @return empty list if they are higher than that
+   * @param room the height available for all of them
+   * @param gap between two sections
+   * @return an empty list if they do not fit
    */
   List<Block> sections(PDFormXObject picture, double room, double gap) {
     Block placing = placing(half());

@@ -8,14 +8,14 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 
 /**
- * Puts a card on one page: in the largest type that fits, names cut short only where the least does
- * not.
+ * Fits a card on one page: in the largest type possible; names are shortened only if the smallest
+ * type does not suffice.
  */
 final class CardPage {
   private static final double MARGIN = 28;
   private static final double GAP = 6;
 
-  /** No name is longer than the first. */
+  /** The first bound exceeds every permitted name, so it shortens nothing. */
   private static final List<Integer> NAME_LENGTHS = List.of(100, 40, 20);
 
   private CardPage() {}
@@ -29,7 +29,7 @@ final class CardPage {
     document.addPage(page);
     List<Block> sections = fitted(letters, facts, picture, width, room);
     double used = sections.stream().mapToDouble(Block::height).sum();
-    // What is left over goes between the sections, up to a limit.
+    // Spare height widens the gaps between the sections, up to a limit.
     double gap = Math.min((room - used) / (sections.size() - 1), 3 * GAP);
     try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
       new Stack(sections, gap).draw(new Pen(stream, letters, paper.height()), MARGIN, MARGIN);

@@ -2,7 +2,7 @@ package org.jawroom.report.card;
 
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
-/** What a card is printed on, upright. */
+/** The paper format of a card, in portrait orientation. */
 public enum CardPaper {
   A4(PDRectangle.A4),
   LETTER(PDRectangle.LETTER);
@@ -17,7 +17,7 @@ public enum CardPaper {
     return sheet;
   }
 
-  /** Points. */
+  /** The width in points. */
   double width() {
     return sheet.getWidth();
   }

@@ -3,11 +3,11 @@ package org.jawroom.report.card;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The verification table as it is laid out. */
+/** The layout of the verification table. */
 final class CheckGrid {
   private static final double PADDING = 2.5;
 
-  /** Widths of all columns but the second, in sizes of the body. */
+  /** The widths of all columns but the second, in multiples of the body size. */
   private static final List<Double> OTHERS = List.of(1.8, 7.8, 7.4, 10.5, 11.2, 6.5);
 
   private final Letters letters;
@@ -78,7 +78,7 @@ final class CheckGrid {
     return Prose.of(letters, item, type.body(), inside(column));
   }
 
-  /** The range, and under it the tolerance it comes from. */
+  /** The range, and below it the tolerance it results from. */
   private Block expected(Item range, int column) {
     return new Stack(
         List.of(cell(new Item(range.label(), ""), column), cell(Item.of(range.text()), column)), 0);

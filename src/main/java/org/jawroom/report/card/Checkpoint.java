@@ -3,12 +3,12 @@ package org.jawroom.report.card;
 import java.util.function.UnaryOperator;
 
 /**
- * A row of the verification table: a gap to find on the machine.
+ * A row of the verification table: a gap to measure on the machine.
  *
- * @param pair the two that come near each other
- * @param where how jaws and axes stand then, and which way to measure
- * @param expectedMm range and tolerance, {@code 23.5 to 26.5} {@code ± 1.5}; {@code expectedInch}
- *     the same
+ * @param pair the part and the guard
+ * @param where the position of jaws and axes, and the direction to measure in
+ * @param expectedMm range and tolerance, {@code 23.5 to 26.5} {@code ± 1.5}
+ * @param expectedInch the same in inches
  * @param gauge how to check it
  * @param least {@code less than 6 mm} {@code (0.24 in): stop, do not run}
  */

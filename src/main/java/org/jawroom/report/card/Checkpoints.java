@@ -18,16 +18,16 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.shop.Column;
 
-/** The verification table: the tightest places, in the order in which a setter jogs to them. */
+/** The verification table: the tightest gaps, in the order in which a setter jogs to them. */
 record Checkpoints(PeopleUnit unit, Explanation explanation) {
   private static final int MOST = 5;
 
-  /** At most five; none where nothing is listed that could be hit. */
+  /** At most five; none if no guard is listed. */
   List<Checkpoint> rows() {
     List<Limit> chosen = new ArrayList<>();
-    Set<List<Object>> told = new HashSet<>();
+    Set<List<Object>> places = new HashSet<>();
     for (Limit limit : explanation.pairs()) {
-      if (chosen.size() < MOST && told.add(placeOf(limit))) {
+      if (chosen.size() < MOST && places.add(placeOf(limit))) {
         chosen.add(limit);
       }
     }
@@ -39,20 +39,20 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   }
 
   /**
-   * What makes a place of its own: cutting is always as tight as loading for all but the handle,
-   * which is worked in the one and may hang in the other.
+   * The key by which gaps count as one place. Cutting is always as tight as loading except for the
+   * handle, which is turned while loading and may hang while cutting.
    */
   private static List<Object> placeOf(Limit limit) {
     List<Object> both = List.of(limit.part().role(), limit.part().row(), limit.guard().rank());
     return isHandle(limit) ? List.of(both, limit.situation()) : both;
   }
 
-  /** The handle goes on last, after all that is done with it off. */
+  /** The handle goes on last, after all checks with it off. */
   private static boolean isHandle(Limit limit) {
     return limit.part().handle();
   }
 
-  /** Closed, or at any opening, before open. */
+  /** Jaws closed, or at any opening, before jaws open. */
   private static boolean jaws(Limit limit) {
     return limit.opening() == JawEnd.OPEN;
   }
@@ -91,7 +91,10 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
     };
   }
 
-  /** Both readings off either way, widened to what is shown. */
+  /**
+   * The computed gap plus and minus the tolerance of both readings, rounded outward to the
+   * displayed digits.
+   */
   private static Item expected(PeopleUnit unit, Limit limit) {
     long lo = limit.gap() - limit.tolerance();
     long hi = limit.gap() + limit.tolerance();
@@ -116,7 +119,7 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
     return isHidden(limit) ? gauge + " must pass" : "rule or tape";
   }
 
-  /** Nobody reaches in past a door that is shut. */
+  /** Nobody can reach in past a closed door. */
   private static boolean isDoor(Limit limit) {
     return limit
         .guard()
@@ -127,8 +130,8 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   }
 
   /**
-   * Behind the vise, over or under something, or down at the bolts: where no rule can be held and
-   * read.
+   * Behind the vise, over or under something, or down at the bolts: places where a rule cannot be
+   * held and read.
    */
   private static boolean isHidden(Limit limit) {
     return limit.axis() == Axis.Z

@@ -6,8 +6,8 @@ import java.io.IOException;
  * A block in a frame.
  *
  * @param width of the frame
- * @param thick of its line
- * @param gray of its ground, 1 for white
+ * @param thick the line width
+ * @param gray of the background, 1 for white
  */
 record Framed(Block inside, double width, double padding, double thick, double gray)
     implements Block {

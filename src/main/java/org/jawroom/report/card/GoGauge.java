@@ -7,12 +7,12 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.standards.HexKey;
 
-/** What must pass through a gap that no rule reaches, so that the least allowed is surely there. */
+/** A go gauge for a gap that no rule reaches: if it passes, the least allowed gap is there. */
 record GoGauge(PeopleUnit unit) {
 
   /**
-   * A gauge: the smallest key not under {@code required}, if it is expected to pass a gap of {@code
-   * expected} at least; else a block.
+   * Names a gauge: the smallest key not under {@code required} if a gap of at least {@code
+   * expected} lets it pass; else a block.
    */
   String words(long required, long expected) {
     if (required <= 0) {
@@ -25,7 +25,7 @@ record GoGauge(PeopleUnit unit) {
         : "a block or feelers " + unit.brief(required, Rounding.UP) + " " + unit.word() + " thick";
   }
 
-  /** No key is 11 or 18. */
+  /** The keys have no size that needs "an", such as 11 or 18. */
   private static String article(String figure) {
     return (figure.startsWith("8") ? "an " : "a ") + figure;
   }

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 
 /**
- * A thing to say.
+ * A statement on a card.
  *
- * @param label what it is about, shown bold before it; may be empty
+ * @param label its subject, bold, before the text; may be empty
  */
 public record Item(String label, String text) {
 

@@ -8,12 +8,12 @@ import org.jawroom.drawing.PdfFaces;
 import org.jawroom.drawing.TextRun;
 import org.jawroom.drawing.Typeface;
 
-/** The letters of one document and how wide they are. */
+/** The glyphs of one document and their widths. */
 final class Letters {
 
   private static final int PER_MILLE = 1000;
 
-  /** Outlines in one weight. */
+  /** The key of the cache of outline widths: a text run in one weight. */
   private record Outlined(TextRun run, boolean isBold) {}
 
   private final PdfFaces faces;
@@ -29,12 +29,12 @@ final class Letters {
     return faces.get(face(isBold));
   }
 
-  /** How wide {@link #printable} text is, in points. */
+  /** The width of {@link #printable} text in points. */
   double width(String text, boolean isBold, double size) {
     return TextRun.of(text).stream().mapToDouble(run -> width(run, isBold, size)).sum();
   }
 
-  /** How wide one stretch of it is. */
+  /** The width of one run of it in points. */
   double width(TextRun run, boolean isBold, double size) {
     if (run.outlined()) {
       return outlines.computeIfAbsent(
@@ -55,7 +55,7 @@ final class Letters {
     try {
       return font(isBold).getStringWidth(Character.toString(letter));
     } catch (IOException unread) {
-      throw new IllegalStateException("a font that was loaded cannot be read", unread);
+      throw new IllegalStateException("cannot read the metrics of an embedded font", unread);
     }
   }
 
@@ -63,9 +63,7 @@ final class Letters {
     return isBold ? Typeface.BOLD : Typeface.PLAIN;
   }
 
-  /**
-   * With a dot for every letter that no font has, or that steers the text rather than being seen.
-   */
+  /** Replaces by a dot every letter that no font has and every invisible control character. */
   String printable(String text) {
     return Typeface.shown(text);
   }

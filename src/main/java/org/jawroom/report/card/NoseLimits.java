@@ -8,7 +8,7 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 
-/** How low the spindle nose may come, or why nobody can tell. */
+/** The lowest permitted spindle nose, or why it is unknown. */
 record NoseLimits(PeopleUnit unit, Outcome outcome, Recommendation place) {
 
   Item item() {
@@ -40,7 +40,7 @@ record NoseLimits(PeopleUnit unit, Outcome outcome, Recommendation place) {
         : "its heights are blank, so nobody knows how low it may come: jog and look.";
   }
 
-  /** The guards that go up and down with it while cutting. */
+  /** The guards that move up and down with the nose while cutting. */
   private List<String> withNose() {
     return outcome.machine().guardRows().stream()
         .filter(guard -> guard.when().countsWhileCutting())

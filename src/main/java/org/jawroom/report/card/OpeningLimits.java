@@ -8,7 +8,7 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 
-/** Openings that a limited pairing must keep within. */
+/** The openings that a limited pairing must keep to. */
 record OpeningLimits(PeopleUnit unit, Outcome outcome) {
 
   /** {@code Do not close below 76 mm: tag the vise.}; empty unless the opening is limited. */

@@ -7,12 +7,12 @@ import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Provenance;
 
 /**
- * Which tables a card was made from, and when they were measured: another fingerprint, another
- * card.
+ * The tables that a card was made from, their checksum and the dates of measurement: a card with
+ * another checksum is out of date.
  */
 final class Origin {
 
-  /** As many letters of a fingerprint as people compare by eye. */
+  /** As many digits of the checksum as people compare by eye. */
   private static final int FINGERPRINT = 12;
 
   private Origin() {}

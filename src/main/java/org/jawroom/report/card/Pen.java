@@ -7,7 +7,7 @@ import org.apache.pdfbox.util.Matrix;
 import org.jawroom.drawing.PdfOutlines;
 import org.jawroom.drawing.TextRun;
 
-/** Draws on a page in points from its upper left corner, y down. */
+/** Draws on a page; coordinates in points from its upper left corner, y down. */
 final class Pen {
   private final PDPageContentStream page;
   private final Letters letters;
@@ -19,7 +19,7 @@ final class Pen {
     this.height = height;
   }
 
-  /** Text that is {@link Letters#printable}, from {@code x}, on the line at {@code y}. */
+  /** Draws {@link Letters#printable} text from {@code x} with its baseline at {@code y}. */
   void text(double x, double y, double size, boolean bold, String text) throws IOException {
     double at = x;
     for (TextRun run : TextRun.of(text)) {
@@ -57,7 +57,7 @@ final class Pen {
     page.setNonStrokingColor(0f);
   }
 
-  /** With its upper left corner there. */
+  /** Draws the picture with its upper left corner there. */
   void picture(PDFormXObject picture, double x, double y, double scale) throws IOException {
     double high = picture.getBBox().getHeight() * scale;
     page.saveGraphicsState();

@@ -3,7 +3,7 @@ package org.jawroom.report.card;
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 
-/** A picture as large as a frame lets it be, in its middle. */
+/** A picture scaled to the frame and centred in it. */
 record PictureFrame(PDFormXObject picture, double width, double height) implements Block {
 
   @Override

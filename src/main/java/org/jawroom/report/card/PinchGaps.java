@@ -10,11 +10,11 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.standards.MinimumGap;
 
-/** Gaps that close, as the table moves, to less than a hand. */
+/** Gaps that close to less than a hand's width while the table moves. */
 record PinchGaps(PeopleUnit unit, Explanation explanation) {
   private static final int MOST = 3;
 
-  /** In words; empty where nothing closes that far. */
+  /** The gaps in words; empty if none closes that far. */
   List<String> words() {
     List<Limit> closing =
         explanation.pairs().stream()

@@ -6,19 +6,22 @@ import java.util.List;
 import org.jawroom.drawing.TextRun;
 
 /**
- * Words in lines, broken between words, and within one only where it is longer than a line.
+ * Text in lines, broken between words, and within a word only if it is longer than a line.
  *
- * @param indent of every line; the marker stands before it
+ * @param indent of every line; the marker stands in it
  */
 record Prose(List<Line> lines, double size, double indent, String marker) implements Block {
 
-  /** From one line to the next, in sizes. */
+  /** The line spacing in multiples of the type size. */
   static final double LEADING = 1.18;
 
-  /** From the top of a line to its foot, in sizes: room for what hangs below. */
+  /**
+   * From the top of a line to its baseline in multiples of the type size; the rest is for
+   * descenders.
+   */
   private static final double ASCENT = 0.92;
 
-  /** A bold and a plain stretch of words. */
+  /** A bold stretch followed by a plain one. */
   record Line(String bold, String plain, double plainAt) {}
 
   static Prose of(Letters letters, Item item, double size, double width) {
@@ -29,7 +32,7 @@ record Prose(List<Line> lines, double size, double indent, String marker) implem
     return of(letters, new Item(text, ""), size, width);
   }
 
-  /** With a number or a bullet before it. */
+  /** Text with a number or bullet before it. */
   static Prose marked(
       Letters letters, String marker, double indent, Item item, double size, double width) {
     Breaker breaker = new Breaker(letters, size, width - indent);
@@ -60,7 +63,7 @@ record Prose(List<Line> lines, double size, double indent, String marker) implem
     }
   }
 
-  /** Gathers words into lines; the bold ones come first. */
+  /** Breaks words into lines; the bold ones come first. */
   private static final class Breaker {
     private final Letters letters;
     private final double size;

@@ -20,25 +20,25 @@ import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
-/** Writes setup cards, a page for each pairing. */
+/** Writes setup cards, one page for each pairing. */
 public final class SetupCards {
 
-  /** Half a page wide, so that its letters stay as large as they are drawn. */
+  /** Half the page's width, so that lettering keeps the size at which it is drawn. */
   private static final double PICTURE_WIDTH = 258;
 
   private static final double PICTURE_HEIGHT = 205;
 
   private SetupCards() {}
 
-  /** What {@link #write} writes. */
+  /** Returns the file that {@link #write} writes. */
   public static Destination destination(Path file) {
     return Destination.file(file, ReportMarks.pdf(PlanReports.CARDS_TITLE));
   }
 
   /**
-   * Writes {@code file}, whole or not at all.
+   * Writes {@code file} completely or not at all.
    *
-   * @param settings those the pairings were solved under
+   * @param settings those the pairings were solved with
    * @param explanations of pairings that {@link CardFacts#isPossible have a card}, at least one
    */
   public static void write(
@@ -49,9 +49,9 @@ public final class SetupCards {
   }
 
   /**
-   * The same, not yet written.
+   * Returns the bytes of the document.
    *
-   * @param runs the facts of the run for each machine, in the unit that people read about it
+   * @param runs the facts of the run for each machine, in the unit for that machine
    */
   public static byte[] bytes(
       CardPaper paper,

@@ -5,13 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import org.jawroom.drawing.TextRun;
 
-/** Cuts long names so that a page holds them. */
+/** Shortens long names so that the content fits on a page. */
 final class ShortNames {
   private ShortNames() {}
 
   /**
-   * Every one of {@code names} that stands in {@code text}, the longest first, cut to {@code
-   * longest} letters.
+   * Shortens every one of {@code names} that occurs in {@code text} to {@code longest} letters, the
+   * longest name first.
    */
   static String cut(String text, List<String> names, int longest) {
     List<String> tooLong =
@@ -27,8 +27,8 @@ final class ShortNames {
   }
 
   /**
-   * Its first and last letters about an ellipsis, {@code longest} in all; as it stands if no longer
-   * than that. A letter is what people see as one.
+   * Keeps the first and last letters around an ellipsis, {@code longest} in all; returns a name
+   * unchanged if it is no longer. A letter is a grapheme.
    */
   static String cut(String text, int longest) {
     if (length(text) <= longest) {
@@ -46,7 +46,7 @@ final class ShortNames {
     return ends(text).size();
   }
 
-  /** Where each letter ends. */
+  /** The end offset of each grapheme. */
   private static List<Integer> ends(String text) {
     List<Integer> ends = new ArrayList<>();
     for (int at = 0; at < text.length(); ) {

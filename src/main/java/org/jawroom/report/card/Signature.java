@@ -2,7 +2,7 @@ package org.jawroom.report.card;
 
 import java.io.IOException;
 
-/** A label over a line to write on. */
+/** A label over a line to sign on. */
 record Signature(Prose label, double width, double height) implements Block {
 
   @Override

@@ -3,7 +3,7 @@ package org.jawroom.report.card;
 import java.io.IOException;
 import java.util.List;
 
-/** Blocks under each other, {@code gap} points between them. */
+/** Blocks one below the other, {@code gap} points between them. */
 record Stack(List<Block> blocks, double gap) implements Block {
   Stack {
     blocks = List.copyOf(blocks);

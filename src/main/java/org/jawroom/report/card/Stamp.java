@@ -3,13 +3,13 @@ package org.jawroom.report.card;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 
-/** What stands over a card. */
+/** The verdict at the head of a card. */
 enum Stamp {
   FITS("Fits"),
   NOTHING_LISTED("Nothing listed to hit"),
   LIMITED("Limited opening"),
   MEASURE("Measure first"),
-  /** Whatever the clearances are. */
+  /** Takes precedence over every clearance. */
   TOO_HEAVY("Too heavy");
 
   private final String words;
@@ -22,10 +22,10 @@ enum Stamp {
     return words;
   }
 
-  /** Of an outcome that {@link CardFacts#isPossible has a card}. */
+  /** Returns the stamp of an outcome that {@link CardFacts#isPossible has a card}. */
   static Stamp of(Outcome outcome) {
     if (!CardFacts.isPossible(outcome)) {
-      throw new IllegalArgumentException("no card for " + outcome.verdict());
+      throw new IllegalArgumentException("verdict has no setup card: " + outcome.verdict());
     }
     if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
       return TOO_HEAVY;

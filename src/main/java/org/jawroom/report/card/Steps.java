@@ -8,10 +8,10 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.shop.Vise;
 
 /**
- * How it is set up: steps common in the trade. Reading the fixed jaw only, one bolt as a pivot,
+ * The setup steps, as common in the trade. Reading the fixed jaw only, one bolt as a pivot,
  * sweeping again after tightening: several manuals; tapping out half the error: common practice, no
- * source. What the indicator may show: 0.013 mm for precision work from one text, 0.025 mm common
- * practice, no source.
+ * source. Indicator reading: 0.013 mm for precision work from one text, 0.025 mm common practice,
+ * no source.
  */
 record Steps(Vise vise, Recommendation place) {
 
@@ -43,12 +43,12 @@ record Steps(Vise vise, Recommendation place) {
         : "its tip on the FIXED jaw only";
   }
 
-  /** The way the jaws run. */
+  /** The axis along the jaws. */
   private Axis jaw() {
     return place.handleTo().uAxis().across();
   }
 
-  /** Of the keys under the base the tables say nothing. */
+  /** The tables have no columns for keys under the base. */
   static Item keys() {
     return new Item(
         "Keys:",
@@ -56,7 +56,7 @@ record Steps(Vise vise, Recommendation place) {
             + " sweep the jaw all the same.");
   }
 
-  /** Where the handle is and how it is worked. */
+  /** Where the handle is and how it is turned. */
   Optional<String> handle() {
     if (!vise.simple() || vise.handle().radius().isNone()) {
       return Optional.empty();

@@ -3,10 +3,11 @@ package org.jawroom.report.card;
 import java.util.Optional;
 
 /**
- * One measure to lay out.
+ * One tape measurement for laying out.
  *
- * @param what of the vise, {@code from} which edge it is taken
- * @param best as a figure with its sign in words, {@code 236} or {@code 12 beyond}
- * @param range {@code 210 to 262} or {@code no play}; empty where there is none to tell
+ * @param what the feature of the vise
+ * @param from the edge it is measured from
+ * @param best the figure with its sign in words, {@code 236} or {@code 12 beyond}
+ * @param range {@code 210 to 262} or {@code no play}; empty if there is none
  */
 public record TapeRange(String what, String from, String best, Optional<String> range) {}

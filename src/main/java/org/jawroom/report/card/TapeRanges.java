@@ -14,12 +14,11 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
- * Where the vise stands, from the table's left and front edges, and how far off the best it may
- * stand.
+ * The position of the vise from the table's left and front edges, with the range it may deviate in.
  */
 record TapeRanges(PeopleUnit unit, Machine machine, Vise vise) {
 
-  /** Along x, then along y; with the play around each, drawn in to what people see. */
+  /** Along x, then along y; the range of each is rounded inward to the displayed digits. */
   List<TapeRange> of(Recommendation place) {
     return new TapeWords(unit, machine, vise)
         .measures(place.handleTo(), place.x(), place.y()).stream()
@@ -36,7 +35,7 @@ record TapeRanges(PeopleUnit unit, Machine machine, Vise vise) {
                     ? drawnIn(measure.distance(), to.left(), to.right())
                     : drawnIn(measure.distance(), to.front(), to.rear()));
     long nearest = unit.rounded(measure.distance(), Rounding.NEAREST);
-    // Rounded to the nearest, it might stand just outside the range.
+    // The best value, rounded to the nearest, could fall just outside the range.
     long best =
         drawnIn.map(range -> Math.min(Math.max(nearest, range.lo()), range.hi())).orElse(nearest);
     return new TapeRange(
@@ -58,7 +57,7 @@ record TapeRanges(PeopleUnit unit, Machine machine, Vise vise) {
   }
 
   private String words(Interval range) {
-    // Both beyond the edge: told once, the farther first.
+    // Both ends beyond the edge: the word appears once, the farther end first.
     return range.hi() < 0
         ? plain(range.lo()) + " to " + figure(range.hi())
         : figure(range.lo()) + " to " + figure(range.hi());
@@ -68,7 +67,7 @@ record TapeRanges(PeopleUnit unit, Machine machine, Vise vise) {
     return plain(distance) + (distance < 0 ? " beyond" : "");
   }
 
-  /** Without a sign; of a length already rounded. */
+  /** Formats a rounded length without its sign. */
   private String plain(long distance) {
     return unit.brief(Math.abs(distance), Rounding.NEAREST);
   }

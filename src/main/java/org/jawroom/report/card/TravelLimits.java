@@ -9,7 +9,8 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;
 
 /**
- * The travel that the clearances count on, as soft limits to set and as ends to check with a tape.
+ * The travel that the clearances assume, as soft limits to set and as end positions to check with a
+ * tape.
  */
 record TravelLimits(PeopleUnit unit, Machine machine) {
 
@@ -46,14 +47,14 @@ record TravelLimits(PeopleUnit unit, Machine machine) {
     return items;
   }
 
-  /** Drawn in. */
+  /** Both ends, rounded inward. */
   private String ends(long middle, long reach, long edge) {
     long from = middle - reach + edge;
     long to = middle + reach + edge;
     return signed(from, Rounding.UP) + " to " + signed(to, Rounding.DOWN);
   }
 
-  /** A figure off an edge; beyond it, in words. */
+  /** A distance from an edge; a negative one is put in words as beyond it. */
   private String signed(long distance, Rounding rounding) {
     long rounded = unit.rounded(distance, rounding);
     return unit.brief(Math.abs(rounded), Rounding.NEAREST) + (rounded < 0 ? " beyond" : "");

@@ -2,16 +2,16 @@ package org.jawroom.report.card;
 
 import java.util.stream.DoubleStream;
 
-/** The sizes of type on a card, in points, all told by that of the body. */
+/** The type sizes of a card in points, all derived from the body size. */
 record Type(double body) {
 
-  /** Nobody reads less at a machine. */
+  /** Smaller type is unreadable at a machine. */
   static final double LEAST = 7;
 
   private static final double MOST = 10;
   private static final double STEP = 0.25;
 
-  /** From the largest to the least. */
+  /** From the largest to the smallest. */
   static DoubleStream sizes() {
     return DoubleStream.iterate(MOST, size -> size >= LEAST, size -> size - STEP);
   }

@@ -6,10 +6,10 @@ import java.util.Optional;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
 
-/** What the vise weighs, and who lifts it. */
+/** The weight of the vise and how to lift it. */
 record Weight(PeopleUnit unit, Outcome outcome) {
 
-  /** From here on nobody lifts it alone: common practice, no source. */
+  /** From this weight (kg) on nobody lifts it alone: common practice, no source. */
   static final BigDecimal ONE_PERSON = BigDecimal.valueOf(25);
 
   private static final BigDecimal KILOGRAMS_A_POUND = new BigDecimal("0.45359237");
@@ -29,7 +29,7 @@ record Weight(PeopleUnit unit, Outcome outcome) {
             : ": one person can lift it.");
   }
 
-  /** By how much it is too heavy for the table. */
+  /** By how much it exceeds what the table carries. */
   Optional<String> tooHeavy() {
     return outcome
         .loadLeft()

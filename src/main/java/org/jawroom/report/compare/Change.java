@@ -1,12 +1,12 @@
 package org.jawroom.report.compare;
 
-/** What became of a pairing between two runs, in the order in which people read of it. */
+/** How a pairing changed between two runs, in the order of listing. */
 enum Change {
   WORSE("worse", "Got worse"),
   BETTER("better", "Got better"),
-  /** It was {@code unknown} and is not any more, whatever it turned out to be. */
+  /** It was {@code unknown} and no longer is, whatever the new verdict. */
   NOW_KNOWN("now known", "Now known"),
-  /** Neither better nor worse can be said of it. */
+  /** Neither better nor worse. */
   OTHERWISE("otherwise", "Changed otherwise"),
   UNCHANGED("unchanged", "Unchanged"),
   ONLY_OLD("only old", "Only in the old"),
@@ -20,7 +20,7 @@ enum Change {
     this.heading = heading;
   }
 
-  /** What the CSV bears. */
+  /** The code in the CSV. */
   String code() {
     return code;
   }
@@ -29,17 +29,17 @@ enum Change {
     return heading;
   }
 
-  /** What two signs in a row come to: the second counts only where the first tells nothing. */
+  /** Combines two criteria in order: the second counts only if the first is unchanged. */
   Change orElse(Change other) {
     return this == UNCHANGED ? other : this;
   }
 
-  /** What two signs of equal weight come to: neither, where they point opposite ways. */
+  /** Combines two criteria of equal weight; neither better nor worse if they contradict. */
   Change and(Change other) {
     return this == UNCHANGED || this == other ? other : other == UNCHANGED ? this : OTHERWISE;
   }
 
-  /** More is better. */
+  /** A larger value is better. */
   static Change from(long old, long now) {
     return now < old ? WORSE : now > old ? BETTER : UNCHANGED;
   }

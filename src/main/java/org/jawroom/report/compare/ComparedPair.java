@@ -7,21 +7,21 @@ import org.jawroom.placement.pairing.Verdict;
 /**
  * One pairing in two runs.
  *
- * <p>Verdicts from best to worst: fits, limited, measure, unknown, no place, no mount. What was
- * {@code unknown} and is no more is neither better nor worse, but now known. What can no longer be
- * told is worse if there was a place, else neither. A better verdict with less margin is neither:
- * where more clearance is asked for, {@code measure} may become {@code limited}.
+ * <p>Verdicts from best to worst: fits, limited, measure, unknown, no place, no mount. A pairing
+ * that was {@code unknown} and no longer is counts as now known, neither better nor worse. One that
+ * became {@code unknown} is worse if it had a place, else neither. A better verdict with less
+ * margin is neither: if more clearance is required, {@code measure} may become {@code limited}.
  *
- * <p>Under the same verdict the best margin decides, then the usable opening: one that holds the
- * other is the better. For two {@code limited} these two weigh the same, and only where both stayed
- * does the margin within the usable opening decide. A margin told in only one of the two cannot be
- * weighed.
+ * <p>Under the same verdict the best margin decides, then the usable opening: a range that contains
+ * the other is the better. For two {@code limited} these two have equal weight, and only if neither
+ * changed does the margin within the usable opening decide. A margin that only one run has cannot
+ * be compared.
  */
 record ComparedPair(PairingRow old, PairingRow now) {
 
   /**
-   * What is gained in the verdict, in margin, in usable opening; what was lost is below 0. The
-   * first in which two pairs differ says which lost more.
+   * The gains in verdict, margin and usable opening; losses are negative. Pairs are ordered by them
+   * lexicographically.
    */
   long[] gains() {
     return new long[] {stepsGained(), marginGained(), openingGained()};
@@ -69,13 +69,14 @@ record ComparedPair(PairingRow old, PairingRow now) {
         : before.get().holds(after.get()) ? Change.WORSE : Change.OTHERWISE;
   }
 
-  /** Below 0: the verdict got worse by so many steps. */
+  /** The number of ranks by which the verdict improved; negative if it got worse. */
   private int stepsGained() {
     return rank(old.verdict()) - rank(now.verdict());
   }
 
   /**
-   * Of the best margin or, where that stayed, of the one within the usable opening of two limited.
+   * The gain of the best margin or, if that is unchanged and both are limited, of the margin within
+   * the usable opening.
    */
   private long marginGained() {
     long best = gained(old.bestMargin(), now.bestMargin());

@@ -11,8 +11,8 @@ import java.util.Set;
 import org.jawroom.report.format.PlainText;
 
 /**
- * The pairings of one of two runs that are compared, in any number and order. What memory they take
- * grows with the names of machines and vises, not with pairings.
+ * The pairings of one of the two compared runs, in any number and order. Memory grows with the
+ * names of machines and vises, not with pairings.
  */
 public final class ComparedSide {
   private final SortedRecords records;
@@ -20,10 +20,10 @@ public final class ComparedSide {
   private final Set<String> vises = new LinkedHashSet<>();
   private Optional<Twins> twins = Optional.empty();
 
-  /** Two rows of one pairing, the first as its number alone. */
+  /** Two rows of one pairing; of the first only the row number. */
   private record Twins(long first, Row second) {}
 
-  /** A row on its way to be compared. */
+  /** A row to be compared. */
   static final class Row {
     private final byte[] key;
     private final long number;
@@ -35,12 +35,15 @@ public final class ComparedSide {
       this.pairing = pairing;
     }
 
-    /** Below 0 if it comes before {@code other} on both sides, 0 if it is of the same pairing. */
+    /**
+     * Compares by pairing: negative if it sorts before {@code other}, 0 if both are the same
+     * pairing.
+     */
     int compareKey(Row other) {
       return Arrays.compareUnsigned(key, other.key);
     }
 
-    /** In its file. */
+    /** The row number in its file. */
     long number() {
       return number;
     }
@@ -50,10 +53,10 @@ public final class ComparedSide {
     }
   }
 
-  /** Rows in the order of their keys, each key once. */
+  /** Rows sorted by key, without duplicate keys. */
   interface Rows {
 
-    /** The next, or empty after the last. */
+    /** The next row, or empty after the last. */
     Optional<Row> next() throws IOException;
   }
 
@@ -61,15 +64,15 @@ public final class ComparedSide {
     this(SortedRecords.HELD);
   }
 
-  /** With so many bytes in memory. */
+  /** Holds up to that many bytes in memory. */
   ComparedSide(int held) {
     records = new SortedRecords(held);
   }
 
   /**
-   * Takes one more.
+   * Adds a row.
    *
-   * @param number of its row in the file, rising
+   * @param number its row number in the file, ascending
    */
   public void add(PairingRow pairing, long number) throws IOException {
     machines.add(pairing.machine());
@@ -82,7 +85,7 @@ public final class ComparedSide {
     records.add(bytes.toByteArray());
   }
 
-  /** In the order of the file, as are {@link #vises}. */
+  /** In the order of the file, as {@link #vises}. */
   Set<String> machines() {
     return machines;
   }
@@ -91,7 +94,7 @@ public final class ComparedSide {
     return vises;
   }
 
-  /** All rows, once. */
+  /** All rows; may be called once. */
   Rows rows() throws IOException {
     SortedRecords.Cursor sorted = records.sorted();
     Row[] ahead = {row(sorted.next())};
@@ -110,9 +113,9 @@ public final class ComparedSide {
   }
 
   /**
-   * To be asked when all rows have been read.
+   * Reports a duplicate; call it when all rows have been read.
    *
-   * @throws UnreadablePairings if a pairing was there twice
+   * @throws UnreadablePairings if a pairing occurred twice
    */
   public void refuseTwins() throws UnreadablePairings {
     if (twins.isPresent()) {
@@ -127,7 +130,9 @@ public final class ComparedSide {
     }
   }
 
-  /** The first of the file is reported, though not found first. */
+  /**
+   * Keeps the duplicate that comes first in the file; the sort order finds them in another order.
+   */
   private void note(Row first, Row second) {
     if (twins.isEmpty() || second.number < twins.get().second.number) {
       twins = Optional.of(new Twins(first.number, second));

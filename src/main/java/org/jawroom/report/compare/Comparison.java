@@ -12,10 +12,10 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Two runs held against each other, pairing by pairing; pairings are the same if machine and vise
- * bear the same names. Computes nothing but differences; see {@link ComparedPair} for what is
- * better. Both sides are sorted by pairing and merged; what changed is sorted for its readers. So
- * the memory it takes does not grow with pairings.
+ * Compares two runs pairing by pairing; pairings are the same if machine and vise have the same
+ * names. Computes only differences; {@link ComparedPair} defines which is better. Both sides are
+ * sorted externally by pairing and merge-joined; the changes are sorted once more for the report.
+ * Memory does not grow with the number of pairings.
  */
 public final class Comparison {
   private final ComparedSide old;
@@ -29,7 +29,7 @@ public final class Comparison {
     this.changes = new SortedRecords(held);
   }
 
-  /** Takes what changed. */
+  /** Receives the changes. */
   interface Reader {
     void pair(Change change, ComparedPair pair) throws IOException;
 
@@ -37,7 +37,7 @@ public final class Comparison {
   }
 
   /**
-   * Of all rows of both.
+   * Compares all rows of both runs.
    *
    * @throws IOException if a temporary file could not be written
    */
@@ -45,7 +45,7 @@ public final class Comparison {
     return of(old, now, SortedRecords.HELD);
   }
 
-  /** With so many bytes in memory. */
+  /** Holds up to that many bytes in memory. */
   static Comparison of(ComparedSide old, ComparedSide now, int held) throws IOException {
     Comparison comparison = new Comparison(old, now, held);
     comparison.merge();
@@ -82,7 +82,7 @@ public final class Comparison {
       return;
     }
     long[] gains = change == Change.WORSE || change == Change.BETTER ? pair.gains() : new long[0];
-    // Complements are in the opposite order.
+    // The bitwise complement reverses the order.
     long[] order =
         change == Change.BETTER ? Arrays.stream(gains).map(gain -> ~gain).toArray() : gains;
     add(change, order, number, pair.old(), pair.now());
@@ -96,7 +96,7 @@ public final class Comparison {
     out.writeByte(change.ordinal());
     out.writeByte(order.length);
     for (long one : order) {
-      // Unsigned, in the order of the signed.
+      // Flips the sign bit, so that unsigned byte order equals signed order.
       out.writeLong(one ^ Long.MIN_VALUE);
     }
     out.writeLong(number);
@@ -106,15 +106,15 @@ public final class Comparison {
     changes.add(bytes.toByteArray());
   }
 
-  /** How many pairings became so. */
+  /** The number of pairings with that change. */
   long count(Change change) {
     return counts.getOrDefault(change, 0L);
   }
 
   /**
-   * Hands on what changed, once: as {@link Change} lists it; of what got worse or better those that
-   * lost or gained most first; of equals, and of other changes, in the order of the new, or of the
-   * only one that has them.
+   * Passes the changes to {@code reader}, once: in the order of {@link Change}; the worse and the
+   * better by the size of loss or gain, largest first; ties and other changes in the order of the
+   * new run, or of the only run that has them.
    */
   void read(Reader reader) throws IOException {
     SortedRecords.Cursor sorted = changes.sorted();

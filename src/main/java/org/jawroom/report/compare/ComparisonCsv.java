@@ -11,9 +11,9 @@ import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.Rounding;
 
 /**
- * What changed, for programs: a row for each pairing that did, in the order in which people read of
- * them, and one for each that is only in one of the two. RFC 4180 with CRLF. The margins are {@code
- * best_margin_mm} of {@code pairings.csv}; what limits is the new one's.
+ * The changes, for programs: one row for each changed pairing, in the order of listing, and one for
+ * each that only one of the runs has. RFC 4180 with CRLF. The margins are {@code best_margin_mm} of
+ * {@code pairings.csv}; the limiting pair is that of the new run.
  */
 public final class ComparisonCsv implements Comparison.Reader {
   private static final String[] HEADER = {

@@ -9,11 +9,11 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.WrappedLines;
 
-/** What changed, for people at a terminal of 80 columns: how many, then which. */
+/** The changes, for a terminal of 80 columns: counts, then pairings. */
 public final class ComparisonText implements Comparison.Reader {
   private static final int COLUMNS = 80;
 
-  /** Blanks before what is told of a pairing, and before every line that goes on. */
+  /** The indent of details and continuation lines. */
   private static final int DETAIL = 6;
 
   private static final int COUNT_WIDTH = 7;
@@ -23,7 +23,7 @@ public final class ComparisonText implements Comparison.Reader {
   private final Consumer<String> lines;
   private final Set<Change> begun = EnumSet.noneOf(Change.class);
 
-  /** Of the side whose pairings are being listed, what is named as a whole. */
+  /** Of the side being listed, the machines listed as a whole. */
   private Set<String> machines = Set.of();
 
   private Set<String> vises = Set.of();
@@ -35,16 +35,17 @@ public final class ComparisonText implements Comparison.Reader {
   }
 
   /**
-   * Writes the lines one by one, without line ends and without anything that could steer a
+   * Writes the lines one by one, without line ends and without characters that could control a
    * terminal.
    *
-   * @param old what the old is, for the heading; {@code now} likewise
+   * @param old the name of the old run, for the heading
+   * @param now the name of the new run, for the heading
    */
   public static void write(
       String old, String now, Comparison comparison, PeopleUnit unit, Consumer<String> lines)
       throws IOException {
     ComparisonText text = new ComparisonText(comparison, unit, lines);
-    // Not broken, so that a path can be copied.
+    // Not wrapped, so that a path can be copied.
     lines.accept(PlainText.forTerminal("Old: " + old));
     lines.accept(PlainText.forTerminal("New: " + now));
     text.counts();
@@ -95,7 +96,7 @@ public final class ComparisonText implements Comparison.Reader {
     }
   }
 
-  /** Writes the heading before the first. */
+  /** Writes the heading before the first pairing of a change. */
   private boolean begin(Change change) {
     boolean first = begun.add(change);
     if (first) {

@@ -11,8 +11,8 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Words;
 
 /**
- * One compared pairing in words, lengths in the unit people asked for. Where rounding hides a
- * change, both figures are told in millimetres as {@code pairings.csv} has them.
+ * One compared pairing in words, lengths in the chosen unit. If rounding hides a change, both
+ * figures appear in millimetres as in {@code pairings.csv}.
  */
 record ComparisonWords(PeopleUnit unit) {
   private static final String TO = " → ";
@@ -25,11 +25,11 @@ record ComparisonWords(PeopleUnit unit) {
         : pair.old().finding().brief() + TO + now;
   }
 
-  /** Margins, usable opening and what limits now; empty where none of them can be told. */
+  /** Margins, usable opening and what limits now; empty if there is none of them. */
   String facts(ComparedPair pair) {
     List<String> facts = new ArrayList<>();
     margin("margin", pair.old().bestMargin(), pair.now().bestMargin()).ifPresent(facts::add);
-    if (tellsPlaced(pair)) {
+    if (showsPlaced(pair)) {
       margin("within the usable opening", pair.old().margin(), pair.now().margin())
           .ifPresent(facts::add);
     }
@@ -39,10 +39,10 @@ record ComparisonWords(PeopleUnit unit) {
   }
 
   /**
-   * Whether the margin within the usable opening is worth a word. Over the widest opening next to
-   * nothing is left, and a change of that which nobody sees counts only where nothing else changed.
+   * Whether to print the margin within the usable opening. At the widest opening it is nearly 0, so
+   * a change that rounding hides is printed only if nothing else changed.
    */
-  private boolean tellsPlaced(ComparedPair pair) {
+  private boolean showsPlaced(ComparedPair pair) {
     OptionalLong old = pair.old().margin();
     OptionalLong now = pair.now().margin();
     if (pair.old().verdict() != Verdict.LIMITED
@@ -84,7 +84,7 @@ record ComparisonWords(PeopleUnit unit) {
     return unit.text(margin.getAsLong(), Rounding.DOWN);
   }
 
-  /** Where it changed; told alone only for a limited pairing, whose opening is worth knowing. */
+  /** Printed if it changed; a range that only one run has is printed only for a limited pairing. */
   private Optional<String> usable(ComparedPair pair) {
     Optional<PairingRow.Usable> old = pair.old().usable();
     Optional<PairingRow.Usable> now = pair.now().usable();

@@ -17,10 +17,7 @@ import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.PlainText;
 
-/**
- * One row of {@code pairings.csv}, cell by cell; each cell that cannot be ours is told by row and
- * column.
- */
+/** One row of {@code pairings.csv}, cell by cell; faults name row and column. */
 final class PairingCells {
   private static final List<String> READ =
       List.of(
@@ -38,14 +35,14 @@ final class PairingCells {
           "missing");
 
   /**
-   * Finer than we write, so that nothing is rounded here; no exponents, no separators. A decimal
-   * comma is what spreadsheets write where people do.
+   * Accepts more decimals than this program writes, so that reading rounds nothing; no exponents,
+   * no thousands separators. Spreadsheets write a decimal comma in some locales.
    */
   private static final Pattern MILLIMETRES = Pattern.compile("-?[0-9]{1,9}(?:([.,])[0-9]{1,6})?");
 
   private static final int LONGEST_SHOWN = 40;
 
-  /** Where the columns stand that are read, and how numbers are written, once that is known. */
+  /** The positions of the columns read, and the file's decimal sign once a number has shown it. */
   static final class Columns {
     private final int count;
     private final Map<String, Integer> places;
@@ -56,7 +53,7 @@ final class PairingCells {
       this.places = places;
     }
 
-    /** Whether numbers before this were written with another decimal sign. */
+    /** Whether earlier numbers have another decimal sign. */
     boolean isOther(char sign) {
       char before = decimal == 0 ? sign : decimal;
       decimal = before;
@@ -143,7 +140,7 @@ final class PairingCells {
     if (!number.matches()) {
       throw fault(column, "is no number of millimetres");
     }
-    // A comma among points might as well stand between thousands.
+    // A comma in a file with decimal points could be a thousands separator.
     if (number.group(1) != null && columns.isOther(number.group(1).charAt(0))) {
       throw fault(
           column,

@@ -14,11 +14,11 @@ import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.placement.pairing.Verdict;
 
-/** {@link PairingRow}s as bytes and back, for {@link SortedRecords}. */
+/** Serialises {@link PairingRow}s for {@link SortedRecords}. */
 final class PairingRecord {
   private PairingRecord() {}
 
-  /** Two pairings have the same bytes if machine and vise bear the same names. */
+  /** The sort key; equal if and only if machine and vise have the same names. */
   static byte[] key(PairingRow row) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     DataOutputStream out = new DataOutputStream(bytes);

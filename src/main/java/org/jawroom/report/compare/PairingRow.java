@@ -9,12 +9,12 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.wording.Finding;
 
 /**
- * What a row of {@code pairings.csv} tells that two runs are compared by. Lengths are
- * half-nanometres, to the 0.001 mm that the file has. Names are as the file bears them.
+ * The columns of a row of {@code pairings.csv} that a comparison uses. Lengths are half-nanometres,
+ * to the 0.001 mm of the file. Names are as in the file.
  *
  * @param margin in the recommended place
  * @param bestMargin over the full opening range
- * @param missing blank columns as {@code table.column}; of an {@code unknown} only
+ * @param missing blank columns as {@code table.column}; only for {@code unknown}
  */
 public record PairingRow(
     String machine,
@@ -30,12 +30,12 @@ public record PairingRow(
   public record Limiting(String guard, String part, Situation situation, JawEnd opening) {}
 
   /**
-   * The usable opening. Rounding draws its ends in, so that one of no width at all may seem to run
-   * backwards.
+   * The usable opening, both ends included. Its ends are rounded inward, so a range without width
+   * may have {@code from > to}.
    */
   public record Usable(long from, long to) {
 
-    /** Whether every opening of {@code other} is among these. */
+    /** Whether this range contains every opening of {@code other}. */
     boolean holds(Usable other) {
       return from <= other.from && other.to <= to;
     }
@@ -48,7 +48,7 @@ public record PairingRow(
   public PairingRow {
     missing = List.copyOf(missing);
     if (machine.isEmpty() || vise.isEmpty()) {
-      throw new IllegalArgumentException("a pairing needs a machine and a vise");
+      throw new IllegalArgumentException("machine or vise name is empty");
     }
   }
 

@@ -22,25 +22,25 @@ import org.jawroom.advice.Advice;
 import org.jawroom.report.csv.PairingsCsv;
 
 /**
- * Reads {@code pairings.csv} back, row by row: UTF-8 with or without byte order mark, RFC 4180 or,
- * as spreadsheets save it, with semicolons or tabs for commas. SheetColumns are found by their
- * names; those that are not compared may be missing, and others may be there.
+ * Reads {@code pairings.csv} back row by row: UTF-8 with or without byte order mark, RFC 4180, or
+ * with semicolons or tabs as spreadsheets save it. Columns are found by name; those not compared
+ * may be missing, and there may be others.
  */
 public final class PairingRows {
   private static final char BYTE_ORDER_MARK = '\ufeff';
 
-  /** What may stand between cells. */
+  /** The delimiters accepted. */
   private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
 
-  /** More than any header has. */
+  /** More characters than any header row has. */
   private static final int HEADER = 1 << 14;
 
-  /** More than any row has: so much lies between quotes that do not pair up. */
+  /** More characters than any row has; an unmatched quote reaches this bound. */
   private static final int LONGEST_ROW = 1 << 20;
 
   private PairingRows() {}
 
-  /** Takes a row, and its number in the file. */
+  /** Receives a row and its number in the file. */
   public interface Taker {
     void take(PairingRow row, long number) throws IOException;
   }
@@ -49,7 +49,10 @@ public final class PairingRows {
     void take(CSVRecord cells) throws IOException, UnreadablePairings;
   }
 
-  /** The rows that {@link PairingsCsv} makes of {@code advice}: written, and read back. */
+  /**
+   * Passes on the rows that {@link PairingsCsv} writes for {@code advice}: written and parsed
+   * again, so that both sides of a comparison have the same rounding.
+   */
   public static void of(List<Advice> advice, Taker taker) throws UnreadablePairings, IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PairingsCsv.write(advice, out);
@@ -57,7 +60,7 @@ public final class PairingRows {
   }
 
   /**
-   * Reads to the end, and hands on the rows in the order of the file.
+   * Reads to the end and passes on the rows in the order of the file.
    *
    * @throws IOException if {@code in} or {@code taker} throws it
    */
@@ -77,20 +80,20 @@ public final class PairingRows {
     }
   }
 
-  /** All records of a file that is read whole. */
+  /** All records of a file held in memory. */
   public static List<CSVRecord> records(byte[] file) throws UnreadablePairings {
     List<CSVRecord> records = new ArrayList<>();
     try {
       records(new ByteArrayInputStream(file), records::add);
     } catch (IOException failure) {
-      throw new UncheckedIOException("memory can be read", failure);
+      throw new UncheckedIOException("reading from memory failed", failure);
     }
     return records;
   }
 
   private static void records(InputStream in, RecordTaker taker)
       throws UnreadablePairings, IOException {
-    // Unlike most ways to decode, this one reports malformed bytes rather than replacing them.
+    // A decoder from newDecoder() reports malformed bytes; most other ways to decode replace them.
     BufferedReader text =
         new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
     RowReader rows = new RowReader(text);
@@ -110,7 +113,7 @@ public final class PairingRows {
     }
   }
 
-  /** Skips a byte order mark, and looks for what stands between the cells of the first line. */
+  /** Skips a byte order mark and detects the delimiter from the first line. */
   private static char separator(BufferedReader text) throws IOException {
     text.mark(1);
     if (text.read() != BYTE_ORDER_MARK) {
@@ -142,10 +145,10 @@ public final class PairingRows {
     throw broken;
   }
 
-  /** Keeps what is read for one row within bounds. */
+  /** Bounds the characters read for one row. */
   private static final class RowReader extends FilterReader {
 
-    /** So much was read, and no row of it. */
+    /** The bound was reached before the row's end. */
     private static final class TooLong extends IOException {
       private static final long serialVersionUID = 1L;
     }
@@ -156,7 +159,7 @@ public final class PairingRows {
       super(in);
     }
 
-    /** What is read from here on is of another row. */
+    /** Resets the count for the next row. */
     void begin() {
       letters = 0;
     }

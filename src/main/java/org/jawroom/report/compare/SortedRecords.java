@@ -17,18 +17,19 @@ import java.util.PriorityQueue;
 import org.jawroom.publish.Scratch;
 
 /**
- * Records in any number, sorted by their bytes as unsigned numbers, in bounded memory: what is more
- * goes in sorted chunks to temporary files, which are merged. Few records touch no file.
+ * External merge sort of any number of records by their bytes as unsigned numbers, in bounded
+ * memory: records beyond the buffer go in sorted runs to temporary files, which are merged. A few
+ * records need no file.
  */
 final class SortedRecords {
 
-  /** How many bytes of records are held in memory. */
+  /** Bytes of records held in memory. */
   static final int HELD = 16 << 20;
 
-  /** What a record takes in memory besides its bytes. */
+  /** Memory overhead of a record in bytes. */
   private static final int OVERHEAD = 24;
 
-  /** How many files are merged at once. */
+  /** Number of files merged at once. */
   private static final int MERGED = 32;
 
   private static final int BUFFER = 1 << 15;
@@ -37,21 +38,21 @@ final class SortedRecords {
   private final List<byte[]> held = new ArrayList<>();
   private long bytes;
 
-  /** Of each level the files; so many of one make one of the next. */
+  /** The files of each merge level; {@link #MERGED} files of one level become one of the next. */
   private final List<List<Path>> levels = new ArrayList<>();
 
   SortedRecords(int most) {
     this.most = most;
   }
 
-  /** Records in order, one at a time. */
+  /** Iterates over records in order. */
   interface Cursor {
 
-    /** The next, or empty after the last. */
+    /** The next record, or empty after the last. */
     Optional<byte[]> next() throws IOException;
   }
 
-  /** Takes one more. */
+  /** Adds a record. */
   void add(byte[] one) throws IOException {
     held.add(one);
     bytes += one.length + OVERHEAD;
@@ -65,7 +66,7 @@ final class SortedRecords {
     }
   }
 
-  /** All of them, once; none may be added then. */
+  /** Returns all records in order; may be called once, and nothing may be added afterwards. */
   Cursor sorted() throws IOException {
     held.sort(Arrays::compareUnsigned);
     Iterator<byte[]> last = held.iterator();
@@ -104,17 +105,17 @@ final class SortedRecords {
         out.writeInt(one.get().length);
         out.write(one.get());
       }
-      // Ends the file: no record is so long.
+      // End marker: no record has a negative length.
       out.writeInt(-1);
-    } catch (FileSystemException told) {
-      throw told;
+    } catch (FileSystemException named) {
+      throw named;
     } catch (IOException full) {
       throw new FileSystemException(file.getParent().toString(), null, full.getMessage());
     }
     return file;
   }
 
-  /** Removes the file after its last record. */
+  /** Deletes the file after its last record. */
   private static Cursor opened(Path file) throws IOException {
     DataInputStream in =
         new DataInputStream(new BufferedInputStream(Files.newInputStream(file), BUFFER));
@@ -144,7 +145,7 @@ final class SortedRecords {
     };
   }
 
-  /** The next record of a cursor, and what follows it. */
+  /** The current record of a cursor in a merge. */
   private static final class Head implements Comparable<Head> {
     private final byte[] first;
     private final Cursor rest;

@@ -1,8 +1,8 @@
 package org.jawroom.report.compare;
 
 /**
- * A file is no {@code pairings.csv}; the message says in one clear line why, without the file's
- * name.
+ * A file is not a valid {@code pairings.csv}; the message gives the reason in one line, without the
+ * file's name.
  */
 public final class UnreadablePairings extends Exception {
   private static final long serialVersionUID = 1L;

@@ -3,12 +3,12 @@ package org.jawroom.report.csv;
 import java.util.List;
 import org.jawroom.advice.Advice;
 
-/** Some pairings, and of their reports what can be written apart from that of others. */
+/** A batch of pairings with those parts of their reports that can be formatted independently. */
 public final class Batch {
   private final List<Advice> advice;
   private final byte[] pairings;
 
-  /** May be made on any thread. */
+  /** May be called on any thread. */
   public Batch(List<Advice> advice) {
     this.advice = List.copyOf(advice);
     this.pairings = PairingsCsv.rows(advice);

@@ -13,19 +13,19 @@ import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.Rounding;
 
 /**
- * A CSV file as all reports for programs are: UTF-8 without a byte order mark, RFC 4180 with CRLF,
- * millimetres. A cell that does not apply is empty.
+ * A CSV file in the common format of all reports for programs: UTF-8 without byte order mark, RFC
+ * 4180 with CRLF, millimetres. A cell that does not apply is empty.
  */
 public final class CsvReport {
   private final CSVPrinter printer;
 
-  /** Without a header; leaves {@code out} open. */
+  /** Starts a file without header row; does not close {@code out}. */
   public CsvReport(OutputStream out) throws IOException {
     Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
     printer = new CSVPrinter(writer, CSVFormat.RFC4180);
   }
 
-  /** Writes the header; leaves {@code out} open. */
+  /** Writes the header row; does not close {@code out}. */
   public CsvReport(OutputStream out, List<String> header) throws IOException {
     this(out);
     printer.printRecord(header);

@@ -19,12 +19,12 @@ import org.jawroom.shop.Column;
 /**
  * {@code jobs.csv}: one row for each job on each pairing, in codes and millimetres.
  *
- * <p>{@code margin_mm}, {@code handle_to} to {@code mount} and {@code limited_by} (the guard) speak
- * of the place: of a job that is not held, of the one that comes nearest, where there is one to
- * look for. {@code shortfall_reason} has the code of everything that fails ({@link JobReason}), the
- * first first, {@code ;} between; {@code short_by} the amount of each in the same order, up to
- * 0.001: kg for {@code load}, else mm, nothing where a reason has none or a blank leaves it open.
- * Of an {@code unknown} only {@code missing} is told.
+ * <p>{@code margin_mm}, {@code handle_to} to {@code mount} and {@code limited_by} (the guard)
+ * describe the place; for a job that is not held, the place nearest to holding it, if there is one.
+ * {@code shortfall_reason} lists the codes of every reason that fails ({@link JobReason}), in
+ * order, separated by {@code ;}; {@code short_by} lists the amount of each in the same order,
+ * rounded up to 0.001: kg for {@code load}, else mm, empty if a reason has no amount or depends on
+ * a blank. For {@code unknown} only {@code missing} is filled.
  */
 public final class JobsCsv {
 
@@ -51,12 +51,12 @@ public final class JobsCsv {
 
   public static final ReportKind KIND = ReportMarks.csv(HEADER);
 
-  /** SheetColumns from handle_to to mount. */
+  /** Columns from handle_to to mount. */
   private static final int PLACE_COLUMNS = 4;
 
   private JobsCsv() {}
 
-  /** Writes all rows in the order given; leaves {@code out} open. */
+  /** Writes all rows in the order given; does not close {@code out}. */
   public static void write(List<JobOutcome> jobs, OutputStream out) throws IOException {
     CsvRows rows = new CsvRows();
     HEADER.forEach(rows::text);

@@ -66,20 +66,20 @@ public final class PairingsCsv {
 
   public static final ReportKind KIND = ReportMarks.csv(HEADER, PairingsCsv::isRow);
 
-  /** How many columns the first version had. */
+  /** The number of columns in the first version of the file. */
   private static final int FEWEST = 29;
 
-  /** SheetColumns from limited_by to tolerance_mm. */
+  /** Columns from limited_by to tolerance_mm. */
   private static final int LIMIT_COLUMNS = 7;
 
-  /** SheetColumns from handle_to to slots. */
+  /** Columns from handle_to to slots. */
   private static final int PLACE_COLUMNS = 5;
 
   private static final int PLAY_COLUMNS = 4;
 
   private PairingsCsv() {}
 
-  /** The line that begins the file, UTF-8. */
+  /** The header row, UTF-8. */
   public static byte[] header() {
     CsvRows rows = new CsvRows();
     HEADER.forEach(rows::text);
@@ -87,7 +87,7 @@ public final class PairingsCsv {
     return rows.bytes();
   }
 
-  /** The rows of pairings in the order given, without a header; UTF-8. */
+  /** The rows of pairings in the order given, without header row; UTF-8. */
   static byte[] rows(List<Advice> advice) {
     CsvRows rows = new CsvRows();
     for (Advice pairing : advice) {
@@ -96,7 +96,7 @@ public final class PairingsCsv {
     return rows.bytes();
   }
 
-  /** Writes header and rows in the order given; leaves {@code out} open. */
+  /** Writes header and rows in the order given; does not close {@code out}. */
   public static void write(List<Advice> advice, OutputStream out) throws IOException {
     out.write(header());
     out.write(rows(advice));

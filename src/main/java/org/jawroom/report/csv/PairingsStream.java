@@ -6,15 +6,15 @@ import org.jawroom.advice.Advice;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.shop.Shop;
 
-/** {@code pairings.csv} alone, written somewhere else than into a file. */
+/** {@code pairings.csv} alone, written to a stream instead of a file. */
 public final class PairingsStream {
   private final OutputStream out;
   private final Totals totals;
 
   /**
-   * Begins it; {@code out} is left open.
+   * Starts the output; does not close {@code out}.
    *
-   * @param header whether with one
+   * @param header whether to write the header row
    */
   public PairingsStream(OutputStream out, Shop shop, boolean header) throws IOException {
     this.out = out;
@@ -24,7 +24,7 @@ public final class PairingsStream {
     }
   }
 
-  /** Writes the next pairings, machines then vises in the order of the shop. */
+  /** Writes the next pairings: machines, then vises, in shop order. */
   public void add(Batch batch) throws IOException {
     out.write(batch.pairings());
     for (Advice pairing : batch.advice()) {
@@ -32,7 +32,7 @@ public final class PairingsStream {
     }
   }
 
-  /** What is told of the shop as a whole, so far. */
+  /** Returns the totals over the pairings written so far. */
   public Totals totals() {
     return totals;
   }

@@ -26,15 +26,15 @@ public final class RemediesCsv {
   private final CsvReport table;
 
   /**
-   * Of no pairing yet; {@code out} is left open.
+   * Starts the file; does not close {@code out}.
    *
-   * @param header whether to begin with one
+   * @param header whether to write the header row
    */
   public RemediesCsv(OutputStream out, boolean header) throws IOException {
     table = header ? new CsvReport(out, HEADER) : new CsvReport(out);
   }
 
-  /** Writes header and all rows, pairings in the order given; leaves {@code out} open. */
+  /** Writes header and all rows, pairings in the order given; does not close {@code out}. */
   public static void write(List<Advice> advice, OutputStream out) throws IOException {
     RemediesCsv file = new RemediesCsv(out, true);
     for (Advice pairing : advice) {

@@ -13,7 +13,7 @@ import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.ReportMarks;
 
 /**
- * {@code unknowns.csv}: one row for each blank of an unknown pairing that has a limit, and for each
+ * {@code unknowns.csv}: one row for each blank with a limit in an unknown pairing, and for each
  * guard whose gap is blank.
  */
 public final class UnknownsCsv {
@@ -29,15 +29,15 @@ public final class UnknownsCsv {
   private final CsvReport table;
 
   /**
-   * Of no pairing yet; {@code out} is left open.
+   * Starts the file; does not close {@code out}.
    *
-   * @param header whether to begin with one
+   * @param header whether to write the header row
    */
   public UnknownsCsv(OutputStream out, boolean header) throws IOException {
     table = header ? new CsvReport(out, HEADER) : new CsvReport(out);
   }
 
-  /** Writes header and all rows, pairings in the order given; leaves {@code out} open. */
+  /** Writes header and all rows, pairings in the order given; does not close {@code out}. */
   public static void write(List<Advice> advice, OutputStream out) throws IOException {
     UnknownsCsv file = new UnknownsCsv(out, true);
     for (Advice pairing : advice) {
@@ -57,7 +57,7 @@ public final class UnknownsCsv {
     table.finish();
   }
 
-  /** Later versions have more cells. */
+  /** Later versions have more columns. */
   private static boolean isRow(List<String> cells) {
     return cells.get(2).matches("[a-z_]+\\.[a-z_]+( \\(.*\\))?")
         && Arrays.stream(Relation.values()).anyMatch(one -> one.code().equals(cells.get(3)));

@@ -14,7 +14,8 @@ import org.jawroom.report.wording.MissWords;
 import org.jawroom.report.wording.WhereWords;
 
 /**
- * The section on the turns and mounts not chosen: the best each can do, or why it holds nowhere.
+ * The section on the turns and mounts not chosen: the best that each can do, or why it holds
+ * nowhere.
  */
 record ExplainChoices(PeopleUnit unit, Explanation explanation) {
 
@@ -44,13 +45,13 @@ record ExplainChoices(PeopleUnit unit, Explanation explanation) {
         + worse(other, chosen);
   }
 
-  /** Why it is worse, by the order of preference. */
+  /** Why it ranks below the chosen one in the order of preference. */
   private String worse(Alternative other, Recommendation chosen) {
     long margin = margin(other.best().limit());
     long best = margin(chosen.limit());
-    String told = told(other.best().limit(), chosen);
+    String words = marginWords(other.best().limit(), chosen);
     if (margin < 0 && best >= 0) {
-      return "it hits something or comes too near; " + told;
+      return "it hits something or comes too near; " + words;
     }
     if (other.reachShortfall() > chosen.reachShortfall() && margin >= 0) {
       return "the spindle reaches "
@@ -58,14 +59,14 @@ record ExplainChoices(PeopleUnit unit, Explanation explanation) {
           + " "
           + unit.word()
           + " less of the work; "
-          + told;
+          + words;
     }
     return margin < best
-        ? "less room; " + told
-        : "as much room, but it comes later in the order of preference; " + told;
+        ? "less room; " + words
+        : "as much room, but it comes later in the order of preference; " + words;
   }
 
-  private String told(Optional<Limit> limit, Recommendation chosen) {
+  private String marginWords(Optional<Limit> limit, Recommendation chosen) {
     Outcome outcome = explanation.advice().outcome();
     WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
     return limit
@@ -83,7 +84,7 @@ record ExplainChoices(PeopleUnit unit, Explanation explanation) {
         .orElse("nothing listed can be hit");
   }
 
-  /** Where nothing can be hit there is no end of room. */
+  /** Without any guard to hit the margin is unbounded. */
   private static long margin(Optional<Limit> limit) {
     return limit.map(Limit::margin).orElse(Long.MAX_VALUE);
   }

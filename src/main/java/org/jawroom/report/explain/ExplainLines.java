@@ -5,36 +5,36 @@ import java.util.List;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.WrappedLines;
 
-/** Lines for a terminal of 80 columns. */
+/** Collects lines for a terminal of 80 columns. */
 final class ExplainLines {
   private static final int COLUMNS = 80;
 
   private final List<String> lines = new ArrayList<>();
 
-  /** A paragraph, its further lines set in a little. */
+  /** Adds a paragraph with a hanging indent. */
   void add(String text) {
     lines.addAll(WrappedLines.wrapped(text, 0, 2, COLUMNS));
   }
 
-  /** An empty line, then a heading. */
+  /** Adds an empty line, then a heading. */
   void heading(String text) {
     blank();
     add(text);
   }
 
-  /** A line under a heading. */
+  /** Adds a line under a heading. */
   void item(String text) {
     lines.addAll(WrappedLines.wrapped(text, 2, 4, COLUMNS));
   }
 
-  /** Words after figures that take up {@code figures}, which starts the first line. */
+  /** Adds text in the column after {@code figures}, which start the first line. */
   void row(String figures, String text) {
     List<String> wrapped = WrappedLines.wrapped(text, figures.length(), figures.length(), COLUMNS);
     lines.add(figures + wrapped.get(0).substring(figures.length()));
     lines.addAll(wrapped.subList(1, wrapped.size()));
   }
 
-  /** Words under a {@link #row}. */
+  /** Adds text below the text of a {@link #row}. */
   void under(String text) {
     lines.addAll(WrappedLines.wrapped(text, 8, 8, COLUMNS));
   }
@@ -43,7 +43,7 @@ final class ExplainLines {
     lines.add("");
   }
 
-  /** All of it, without line ends and harmless to a terminal. */
+  /** Returns all lines, without line ends and harmless to a terminal. */
   List<String> all() {
     return lines.stream().map(PlainText::forTerminal).toList();
   }

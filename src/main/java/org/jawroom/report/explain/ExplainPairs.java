@@ -18,9 +18,10 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
 /**
- * The section that lists every guard and part, two lines each: the figures, and where it happens.
+ * The section that lists every pair of guard and part in two lines: the figures, and where it
+ * happens.
  *
- * @param openings those that the pairs speak of; empty without any
+ * @param openings the range of openings that the pairs cover; empty if there are none
  */
 record ExplainPairs(
     PeopleUnit unit, Machine machine, Vise vise, List<Limit> pairs, Optional<Interval> openings) {
@@ -60,17 +61,16 @@ record ExplainPairs(
             + "; margin = gap - required - tolerance, each rounded by itself toward less"
             + " room)");
     lines.row(figures("margin", "gap", "required", "tolerance"), "from part to guard");
-    // The bolts of a mount are several boxes of one name; as far as they say the same, once is
-    // enough.
-    Set<Line> told = new LinkedHashSet<>();
+    // The bolts of a mount are several boxes with one name; equal lines are printed once.
+    Set<Line> distinct = new LinkedHashSet<>();
     pairs.forEach(
         limit ->
-            told.add(
+            distinct.add(
                 new Line(
                     figures(limit),
                     WhereWords.pair(limit),
                     where.of(limit, openings.orElseThrow()))));
-    for (Line line : told) {
+    for (Line line : distinct) {
       lines.row(line.figures, line.pair);
       lines.under(line.where);
     }
@@ -83,7 +83,7 @@ record ExplainPairs(
             unit.fineText(limit.tolerance(), Rounding.UP));
   }
 
-  /** Set to the right; by hand, since formats write digits as the locale likes them. */
+  /** Right-aligns by hand, because format strings write digits as the locale does. */
   private static String figures(String... cells) {
     StringBuilder line = new StringBuilder();
     for (int i = 0; i < cells.length; i++) {

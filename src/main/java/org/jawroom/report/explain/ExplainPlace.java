@@ -16,10 +16,10 @@ import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Side;
 import org.jawroom.shop.Sides;
 
-/** The section that says where the vise stands and what can be done there. */
+/** The section that describes where the vise stands and what the place offers. */
 record ExplainPlace(PeopleUnit unit, Explanation explanation) {
 
-  /** Play along an axis under which nobody can tap a vise square. */
+  /** With less play than this along an axis nobody can tap a vise square. */
   private static final long LEAST_PLAY = 2 * Length.MM;
 
   void to(ExplainLines lines) {
@@ -58,7 +58,7 @@ record ExplainPlace(PeopleUnit unit, Explanation explanation) {
             count -> lines.item(count + " of them can stand side by side on the same slots"));
   }
 
-  /** How finely it is told. */
+  /** The step to which the place is rounded. */
   static String grain(PeopleUnit unit) {
     String finest = unit == PeopleUnit.MM ? "0.1" : "0.01";
     return "("
@@ -78,7 +78,7 @@ record ExplainPlace(PeopleUnit unit, Explanation explanation) {
     };
   }
 
-  /** How far it can go from there. */
+  /** How far the vise can move from there. */
   static void play(PeopleUnit unit, Play play, ExplainLines lines) {
     lines.item(
         "from there it can go "
@@ -113,7 +113,7 @@ record ExplainPlace(PeopleUnit unit, Explanation explanation) {
     }
   }
 
-  /** The order of preference gives up margin only for the sake of reach. */
+  /** The order of preference gives up margin only for the spindle's reach. */
   private String roomiest(Roomiest roomiest, Recommendation place, TapeWords tape) {
     Outcome outcome = explanation.advice().outcome();
     WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());

@@ -14,14 +14,14 @@ import org.jawroom.report.wording.Elsewhere;
 import org.jawroom.report.wording.RemedyWords;
 import org.jawroom.shop.Column;
 
-/** The sections on what would make it fit, and what there is instead. */
+/** The sections on what would make the vise fit, and what the shop has instead. */
 record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
 
   /**
-   * Nothing for a pairing that fits.
+   * Adds the sections; nothing for a pairing that fits.
    *
-   * @param onMachine the outcomes of every vise on the machine, {@code ofVise} of the vise on every
-   *     machine
+   * @param onMachine the outcomes of every vise on the machine
+   * @param ofVise the outcomes of the vise on every machine
    */
   void to(ExplainLines lines, List<Outcome> onMachine, List<Outcome> ofVise) {
     Outcome outcome = explanation.advice().outcome();
@@ -39,7 +39,7 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
     for (Remedy remedy : explanation.advice().remedies()) {
       if (remedy.kind() == RemedyKind.CLEARANCE) {
         lines.heading("Or else, with less safety");
-        lines.item(told(outcome, remedy));
+        lines.item(remedyWords(outcome, remedy));
       }
     }
   }
@@ -60,13 +60,13 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
         explanation.advice().remedies().stream()
             .filter(one -> one.kind() != RemedyKind.CLEARANCE)
             .toList();
-    remedies.forEach(remedy -> lines.item(told(outcome, remedy)));
+    remedies.forEach(remedy -> lines.item(remedyWords(outcome, remedy)));
     if (remedies.isEmpty()) {
       lines.item("no single change does it");
     }
   }
 
-  private String told(Outcome outcome, Remedy remedy) {
+  private String remedyWords(Outcome outcome, Remedy remedy) {
     RemedyWords words = new RemedyWords(unit);
     String mind = words.mind(outcome, remedy);
     return words.change(outcome.machine(), remedy) + (mind.isEmpty() ? "" : " (" + mind + ")");
@@ -89,7 +89,7 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
 
   private String limit(Outcome outcome, BlankLimit limit) {
     String column = limit.guard().isEmpty() ? limit.column().column() : "gap of " + limit.guard();
-    // With other blanks open, a limit says only what is needed, not what is enough.
+    // If other blanks are open too, a limit is necessary but not sufficient.
     String fits = outcome.missing().size() == 1 ? "fits" : "can fit";
     return switch (limit.relation()) {
       case AT_LEAST ->

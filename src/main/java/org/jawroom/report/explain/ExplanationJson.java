@@ -32,9 +32,9 @@ import org.jawroom.shop.Column;
 import org.jawroom.shop.Side;
 
 /**
- * One pairing explained for programs: a JSON object (RFC 8259), keys always in the same order,
- * lengths in mm to 0.001 rounded as in {@code pairings.csv}, {@code null} where something does not
- * apply.
+ * The explanation of one pairing for programs: a JSON object (RFC 8259), keys always in the same
+ * order, lengths in mm to 0.001 rounded as in {@code pairings.csv}, {@code null} where something
+ * does not apply.
  */
 public final class ExplanationJson {
   static final String CAUTION =
@@ -50,10 +50,11 @@ public final class ExplanationJson {
   }
 
   /**
-   * The text, with a line end after the last line.
+   * Returns the text, with a line end after the last line. The alternatives in the house come from
+   * the two lists of outcomes.
    *
-   * @param onMachine the outcomes of every vise on the machine, {@code ofVise} of the vise on every
-   *     machine: what else would serve is told from them
+   * @param onMachine the outcomes of every vise on the machine
+   * @param ofVise the outcomes of the vise on every machine
    */
   public static String of(Explanation explanation, List<Outcome> onMachine, List<Outcome> ofVise) {
     return JsonText.of(new ExplanationJson(explanation).whole(onMachine, ofVise));
@@ -136,7 +137,10 @@ public final class ExplanationJson {
     return json;
   }
 
-  /** The pair with its place on the machine, over the openings of the recommended placement. */
+  /**
+   * The pair of part and guard, and where on the machine it meets, over the openings of the
+   * recommended placement.
+   */
   private Map<String, Object> pair(Limit limit) {
     Map<String, Object> json = limit(limit);
     WhereWords where = new WhereWords(PeopleUnit.MM, outcome.machine(), outcome.vise());
@@ -179,7 +183,8 @@ public final class ExplanationJson {
     json.put("remedy", remedy.name());
     json.put("amount_mm", length(remedy.amount(), Rounding.UP));
     json.put("way", remedy.way().map(way -> way.word()).orElse(null));
-    // After the change other places on the machine may be the nearest: no words for where.
+    // After the change the closest point may lie elsewhere on the machine, so its description is
+    // left out.
     json.put(
         "then",
         roomiest(remedy.then(), remedy.then().limit().map(ExplanationJson::limit).orElse(null)));

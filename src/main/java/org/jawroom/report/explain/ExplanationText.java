@@ -14,7 +14,7 @@ import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
-/** One pairing explained for a terminal of 80 columns. */
+/** The explanation of one pairing for a terminal of 80 columns. */
 public final class ExplanationText {
   private final PeopleUnit unit;
   private final Outcome outcome;
@@ -26,10 +26,11 @@ public final class ExplanationText {
   }
 
   /**
-   * The lines, without line ends.
+   * Returns the lines, without line ends. The alternatives in the house come from the two lists of
+   * outcomes.
    *
-   * @param onMachine the outcomes of every vise on the machine, {@code ofVise} of the vise on every
-   *     machine: what else would serve is told from them
+   * @param onMachine the outcomes of every vise on the machine
+   * @param ofVise the outcomes of the vise on every machine
    */
   public static List<String> lines(
       PeopleUnit unit, Explanation explanation, List<Outcome> onMachine, List<Outcome> ofVise) {
@@ -82,7 +83,10 @@ public final class ExplanationText {
     cautions(outcome.machine(), outcome.vise(), lines);
   }
 
-  /** What was not looked for, what was taken as exact, and that it replaces no check. */
+  /**
+   * Adds which guards nobody looked for, which sizes count as exact, and that the report replaces
+   * no check.
+   */
   static void cautions(Machine itsMachine, Vise itsVise, ExplainLines lines) {
     lines.blank();
     List<String> not = LookedFor.not(itsMachine);

@@ -20,9 +20,9 @@ import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 
 /**
- * A job on one pairing explained for programs: a JSON object (RFC 8259), keys always in the same
- * order, lengths in mm to 0.001 and masses in kg rounded as in {@code jobs.csv}, {@code null} where
- * something does not apply.
+ * The explanation of a job on one pairing for programs: a JSON object (RFC 8259), keys always in
+ * the same order, lengths in mm to 0.001 and masses in kg rounded as in {@code jobs.csv}, {@code
+ * null} where something does not apply.
  */
 public final class JobExplanationJson {
   private final JobExplanation explanation;
@@ -33,7 +33,7 @@ public final class JobExplanationJson {
     this.outcome = explanation.outcome();
   }
 
-  /** The text, with a line end after the last line. */
+  /** Returns the text, with a line end after the last line. */
   public static String of(JobExplanation explanation) {
     return JsonText.of(new JobExplanationJson(explanation).whole());
   }

@@ -19,7 +19,7 @@ import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Settings;
 
-/** A job on one pairing explained for a terminal of 80 columns. */
+/** The explanation of a job on one pairing for a terminal of 80 columns. */
 public final class JobExplanationText {
   private final PeopleUnit unit;
   private final Settings settings;
@@ -34,7 +34,7 @@ public final class JobExplanationText {
     this.words = new JobWords(unit);
   }
 
-  /** The lines, without line ends. */
+  /** Returns the lines, without line ends. */
   public static List<String> lines(PeopleUnit unit, Settings settings, JobExplanation explanation) {
     JobExplanationText text = new JobExplanationText(unit, settings, explanation.outcome());
     text.verdict();
@@ -131,7 +131,7 @@ public final class JobExplanationText {
     }
   }
 
-  /** The nose at its highest, less all that stands under it. */
+  /** The nose's greatest height minus everything that stands below it. */
   private void stack(long top) {
     Dimension nose = outcome.machine().noseMax();
     Dimension tool = outcome.job().toolLength();

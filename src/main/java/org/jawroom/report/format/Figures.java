@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.jawroom.geometry.Length;
 
-/** Exact figures as {@code pairings.csv} writes them: a decimal point, always three decimals. */
+/** Exact figures as {@code pairings.csv} has them: a decimal point and always three decimals. */
 public final class Figures {
   public static final long MICROMETRE = Length.MM / 1000;
 

@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Writes maps (keys in their own order), lists, {@link Figure}s, null, and anything else by its
- * text, as JSON (RFC 8259). Characters that could steer a terminal, and those beyond the basic
- * plane, are escaped.
+ * Writes JSON (RFC 8259) from maps (in their own order), lists, {@link Figure}s and null; anything
+ * else becomes its text. Characters that could control a terminal, and those beyond the basic
+ * multilingual plane, are escaped.
  */
 public final class JsonText {
   private JsonText() {}
 
-  /** A number, already rounded. */
+  /** A number that is already rounded. */
   public record Figure(String digits) {}
 
-  /** {@code value} over several lines, with a line end after the last. */
+  /** Writes {@code value} over several lines and ends the last one. */
   public static String of(Object value) {
     StringBuilder text = new StringBuilder();
     write(value, text, "");

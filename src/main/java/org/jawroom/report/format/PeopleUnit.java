@@ -3,7 +3,7 @@ package org.jawroom.report.format;
 import java.math.BigDecimal;
 import org.jawroom.geometry.Length;
 
-/** The unit in which people see lengths, and how finely. */
+/** The unit in which people see lengths, and its rounding step. */
 public enum PeopleUnit {
   /** Millimetres to 0.1. */
   MM("mm", "millimetres", Length.MM / 10, 1),
@@ -32,47 +32,47 @@ public enum PeopleUnit {
     return plural;
   }
 
-  /** One of it, in half-nanometres. */
+  /** One unit, in half-nanometres. */
   public long length() {
     return this == MM ? Length.MM : Length.INCH;
   }
 
-  /** Ten times as fine and without idle zeros, for an amount to go by: {@code 38.13}. */
+  /** Ten times finer and without trailing zeros, for an amount to set by: {@code 38.13}. */
   public String fine(long length, Rounding rounding) {
     return plain(decimal(length, rounding, grain / 10, decimals + 1));
   }
 
-  /** Ten times as fine with all its decimals, for a column of figures: {@code 38.10}. */
+  /** Ten times finer with all decimals, for a column of figures: {@code 38.10}. */
   public String fineText(long length, Rounding rounding) {
     return decimal(length, rounding, grain / 10, decimals + 1).toPlainString();
   }
 
-  /** The rounded number, for a cell that shows {@link #numberFormat}. */
+  /** The rounded number, for a cell with the format {@link #numberFormat}. */
   public double number(long length, Rounding rounding) {
     return decimal(length, rounding).doubleValue();
   }
 
-  /** Ten times as fine, for a cell that shows {@link #numberFormat} with a decimal more. */
+  /** Ten times finer, for a cell with the format {@link #numberFormat} and one more decimal. */
   public double fineNumber(long length, Rounding rounding) {
     return decimal(length, rounding, grain / 10, decimals + 1).doubleValue();
   }
 
-  /** With all its decimals: {@code 12.0}. */
+  /** With all decimals: {@code 12.0}. */
   public String text(long length, Rounding rounding) {
     return decimal(length, rounding).toPlainString();
   }
 
-  /** Without idle zeros, for use within words: {@code 12}. */
+  /** Without trailing zeros, for use within a sentence: {@code 12}. */
   public String brief(long length, Rounding rounding) {
     return plain(decimal(length, rounding));
   }
 
-  /** To the grain in which people see lengths; half-nanometres still. */
+  /** Rounds to the displayed step; the result is in half-nanometres. */
   public long rounded(long length, Rounding rounding) {
     return rounding.count(length, grain) * grain;
   }
 
-  /** The spreadsheet's number format that shows every decimal there is. */
+  /** The spreadsheet number format that shows every decimal of the rounded number. */
   public String numberFormat() {
     return "0." + "0".repeat(decimals);
   }

@@ -2,25 +2,29 @@ package org.jawroom.report.format;
 
 import java.util.regex.Pattern;
 
-/** Makes text from tables harmless where it is going. */
+/** Makes text from tables harmless at its destination. */
 public final class PlainText {
 
   /**
-   * What spreadsheets take for the start of a formula; the wide forms too, which some of them read
-   * as the narrow ones. They skip spaces, and quotes once a cell is cut out of its line; and those
-   * that split cells at a semicolon see another cell after it (OWASP, CSV Injection).
+   * Characters that spreadsheets read as the start of a formula; also the fullwidth forms, which
+   * some of them read as the ASCII ones. Spreadsheets skip leading spaces, and quotes once a cell
+   * is cut out of its line; those that split cells at a semicolon see another cell after it (OWASP,
+   * CSV Injection).
    */
   private static final Pattern FORMULA =
       Pattern.compile("((?:^|;)[\\s\\p{Z}\"']*)([=+\\-@\uFF1D\uFF0B\uFF0D\uFF20])");
 
   private static final String LINE_STARTS = "\t\r\n";
 
-  /** The most characters that a cell of a workbook may hold. */
+  /** The largest number of characters in a cell of a workbook. */
   private static final int LONGEST_CELL = 32_767;
 
   private PlainText() {}
 
-  /** For a CSV: an apostrophe before anything that could start a formula, as text shown. */
+  /**
+   * For a CSV: puts an apostrophe before anything that could start a formula; characters as in
+   * displayed text.
+   */
   public static String harmless(String text) {
     if (text.isEmpty() || isPlain(text)) {
       return text;
@@ -30,9 +34,7 @@ public final class PlainText {
     return LINE_STARTS.indexOf(inner.charAt(0)) >= 0 ? "'" + inner : inner;
   }
 
-  /**
-   * Most text by far: it begins with a letter or digit of ASCII and goes on in it, no semicolon.
-   */
+  /** Fast path for most text: only ASCII, starting with a letter or digit, without a semicolon. */
   private static boolean isPlain(String text) {
     char first = text.charAt(0);
     if (first > 'z' || !Character.isLetterOrDigit(first)) {
@@ -47,20 +49,20 @@ public final class PlainText {
     return true;
   }
 
-  /** For a cell of a workbook: as text shown, cut where it would be refused. */
+  /** For a cell of a workbook: displayed text, cut at the largest permitted length. */
   public static String forCell(String text) {
     String shown = shown(text, "\n");
     return shown.length() <= LONGEST_CELL ? shown : shown.substring(0, LONGEST_CELL - 1) + "…";
   }
 
-  /** For a terminal: nothing that could steer it or reverse what it shows. */
+  /** For a terminal: removes what could control it or reverse the displayed text. */
   public static String forTerminal(String text) {
     return shown(text, "");
   }
 
   /**
-   * A question mark for each character that steers, reverses or hides text; joiners, which scripts
-   * need, stay.
+   * Replaces each character that controls, reverses or hides text by a question mark; joiners,
+   * which scripts need, stay.
    */
   private static String shown(String text, String allowed) {
     StringBuilder shown = new StringBuilder(text.length());

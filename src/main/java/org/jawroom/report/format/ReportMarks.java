@@ -19,13 +19,13 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jawroom.publish.ReportKind;
 
-/** How each kind of report is recognised by its content. */
+/** Recognises each kind of report by its content. */
 public final class ReportMarks {
 
-  /** Far more than any first row or the head of a page takes. */
+  /** Far longer than any first row or the head of a page. */
   private static final int BEGINNING = 1 << 16;
 
-  /** Headings to compare: later versions add columns at the end. */
+  /** Number of headings compared: later versions add columns at the end. */
   private static final int HEADINGS = 5;
 
   /** The properties of a workbook (ECMA-376, part 2). */
@@ -39,8 +39,8 @@ public final class ReportMarks {
   }
 
   /**
-   * The same, or one whose first row is such as {@code rows} accepts: the files of a part have no
-   * header. Spreadsheets may have saved it with another delimiter.
+   * As {@link #csv(List)}, or a file whose first row {@code rows} accepts: the files of a partial
+   * run have no header row. A spreadsheet may have saved the file with another delimiter.
    */
   public static ReportKind csv(List<String> header, Predicate<List<String>> rows) {
     List<String> headings = header.subList(0, HEADINGS);
@@ -57,7 +57,7 @@ public final class ReportMarks {
     };
   }
 
-  /** A workbook that jawroom has made under {@code title}. */
+  /** A workbook that jawroom created with the title {@code title}. */
   public static ReportKind workbook(String title) {
     return file -> {
       try (ZipFile zip = new ZipFile(file.toFile())) {
@@ -90,12 +90,12 @@ public final class ReportMarks {
     };
   }
 
-  /** A PDF of that title. */
+  /** A PDF with that title. */
   public static ReportKind pdf(String title) {
     return pdf(document -> title.equals(document.getDocumentInformation().getTitle()));
   }
 
-  /** A text file that begins with {@code start} and has {@code mark} soon after. */
+  /** A text file that begins with {@code start} and contains {@code mark} near its beginning. */
   public static ReportKind text(String start, String mark) {
     return file -> {
       String text = beginning(file);

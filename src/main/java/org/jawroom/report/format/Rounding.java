@@ -2,16 +2,16 @@ package org.jawroom.report.format;
 
 import org.jawroom.geometry.Length;
 
-/** Which way a figure gives. */
+/** The direction of rounding. */
 public enum Rounding {
-  /** Toward minus infinity: what is left over. */
+  /** Toward minus infinity: for what remains. */
   DOWN,
-  /** Toward plus infinity: what is needed or missed by. */
+  /** Toward plus infinity: for what is needed or missing. */
   UP,
-  /** To the nearest, halves up: a place, of which neither way is the safer. */
+  /** To the nearest, halves up: for a place, where neither direction is safer. */
   NEAREST;
 
-  /** How many {@code grain}s (half-nanometres, even) {@code length} comes to. */
+  /** Converts {@code length} to a number of {@code grain}s (half-nanometres, even). */
   public long count(long length, long grain) {
     return switch (this) {
       case DOWN -> Length.floorTo(length, grain) / grain;

@@ -1,23 +1,23 @@
 package org.jawroom.report.format;
 
 /**
- * How many lines wrapped text takes; from character counts, so that it comes out the same
- * everywhere.
+ * Estimates the number of lines of wrapped text from character counts, so that the result is the
+ * same on every platform.
  */
 public final class TextLines {
   private TextLines() {}
 
   /**
-   * Lines that {@code text} takes at {@code perLine} characters each, broken between words and
-   * after hyphens, and within a word only where it is longer than a line; 1 at least.
+   * Returns the number of lines of {@code text} at {@code perLine} characters each, broken between
+   * words and after hyphens, and within a word only if it is longer than a line; at least 1.
    */
   public static int count(String text, int perLine) {
     return text.lines().mapToInt(line -> wrapped(line, perLine)).sum() + (text.isEmpty() ? 1 : 0);
   }
 
   /**
-   * Characters of {@code points} that a line holds in a column {@code width} digits of 10 points
-   * wide; letters are on the whole a tenth narrower than digits.
+   * Returns how many characters of {@code points} fit on a line of a column {@code width} digits of
+   * 10 points wide; letters are on average a tenth narrower than digits.
    */
   public static int perLine(int width, int points) {
     return Math.max(1, width * 11 / points);
@@ -27,7 +27,7 @@ public final class TextLines {
     int lines = 1;
     int used = 0;
     for (String piece : line.split("(?<=[ -])")) {
-      // A blank at the end of a line takes no room.
+      // A space at the end of a line takes no room.
       if (used > 0 && used + piece.stripTrailing().length() > perLine) {
         lines++;
         used = 0;

@@ -3,14 +3,14 @@ package org.jawroom.report.format;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Breaks text into lines. */
+/** Wraps text into lines. */
 public final class WrappedLines {
   private WrappedLines() {}
 
   /**
-   * {@code text} in lines of at most {@code columns} characters, broken between words, and within a
-   * word only where it is longer than a line; {@code first} blanks before the first and {@code
-   * others} before every other.
+   * Wraps {@code text} into lines of at most {@code columns} characters, broken between words, and
+   * within a word only if it is longer than a line; the first line is indented by {@code first}
+   * spaces and every other by {@code others}.
    */
   public static List<String> wrapped(String text, int first, int others, int columns) {
     List<String> lines = new ArrayList<>();

@@ -1,5 +1,5 @@
 /**
  * Lengths, figures and text as reports write them: units, rounding toward less clearance, JSON,
- * line breaks, and text from tables made harmless. Knows nothing of pairings.
+ * line breaks, and sanitised text from tables. Does not know pairings.
  */
 package org.jawroom.report.format;

@@ -28,21 +28,19 @@ import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Settings;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTNonVisualDrawingProps;
 
-/**
- * The sheet <i>Drawings</i>: pairings as pictures, each led to from the matrix and leading back.
- */
+/** The sheet <i>Drawings</i>: pictures of pairings, linked from the matrix and back to it. */
 final class DrawingsSheet {
   static final String NAME = "Drawings";
 
   private static final int HEAD = 2;
 
-  /** Rows of a pairing: its heading, those under its picture, one to part it from the next. */
+  /** Rows of a pairing: its heading, those under its picture, one as a separator. */
   private static final int ROWS_EACH = 26;
 
   private static final double ROW_POINTS = 15.5;
   private static final int PICTURES_ON_A_PAGE = 2;
 
-  /** For readers that show no vectors: 144 dots to an inch. */
+  /** The resolution of the bitmap for programs that show no vectors: 144 dots per inch. */
   private static final double DOTS = 2;
 
   private final SXSSFWorkbook book;
@@ -76,7 +74,7 @@ final class DrawingsSheet {
     }
   }
 
-  /** Where the drawing of that number stands. */
+  /** The address of the drawing with that number. */
   static String address(int number) {
     return "A" + (HEAD + number * ROWS_EACH + 1);
   }

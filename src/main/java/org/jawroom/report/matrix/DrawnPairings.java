@@ -13,9 +13,9 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 
 /**
- * Which pairings are drawn, where not all can be: first those most worth a look, in equal shares
- * those that fit with the least margin, those of limited opening, those without a place that miss
- * by the least and those to be measured again; what one of them leaves goes to the others.
+ * Selects the pairings to draw if not all can be drawn. Equal shares go to those that fit with the
+ * least margin, those of limited opening, those without a place that miss by the least, and those
+ * to be measured again; an unused share goes to the other groups.
  */
 final class DrawnPairings {
   static final DrawnPairings NONE = new DrawnPairings(List.of(), 0);
@@ -25,7 +25,7 @@ final class DrawnPairings {
   private final Map<Integer, Integer> order = new LinkedHashMap<>();
 
   /**
-   * @param most how many at most
+   * @param most the largest number to draw
    */
   DrawnPairings(List<Outcome> outcomes, int most) {
     this.outcomes = outcomes;
@@ -39,12 +39,12 @@ final class DrawnPairings {
     chosen.stream().sorted().forEach(index -> order.put(index, order.size()));
   }
 
-  /** The indices of those drawn, in input order, each with its number, 0 the first. */
+  /** The indices of the selected pairings in input order, each with its number from 0. */
   Map<Integer, Integer> order() {
     return order;
   }
 
-  /** How many have a place to draw. */
+  /** The number of pairings that have a place to draw. */
   int all() {
     return all;
   }
@@ -75,7 +75,7 @@ final class DrawnPairings {
         .toList();
   }
 
-  /** Of what limits the recommended place; nothing listed to hit is more than any. */
+  /** The margin of the limiting pair in the recommended place; unbounded if no guard is listed. */
   private long margin(int index) {
     return outcomes
         .get(index)

@@ -22,9 +22,9 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTNumFmt;
 
 /**
- * The conditional formats that hold every margin of the matrix against the extra clearance wanted:
- * less than it is short, up to 3 mm more is close. Only margins of 0 and more are looked at; the
- * others keep the look of their finding.
+ * The conditional formats that compare every margin of the matrix with the extra clearance wanted:
+ * a smaller margin is short, one up to 3 mm larger is close. Only margins of 0 or more are
+ * compared; other cells keep the format of their finding.
  */
 final class ExtraClearance {
   static final String SHORT_SIGN = "▼";
@@ -46,12 +46,12 @@ final class ExtraClearance {
     this.styles = styles;
   }
 
-  /** What counts as close, for the key. */
+  /** The range that counts as close, for the key. */
   static String closeRange(PeopleUnit unit) {
     return unit == PeopleUnit.MM ? "0 to 3 mm to spare" : "0 to 3 mm (0.12 in) to spare";
   }
 
-  /** How many of the margins are no less than the extra clearance. */
+  /** The formula that counts the margins not below the extra clearance. */
   static String countFormula(int lastRow, int columns) {
     return "COUNTIF("
         + cells(lastRow, columns).formatAsString()
@@ -61,7 +61,8 @@ final class ExtraClearance {
   }
 
   /**
-   * Sets the formats on the rows from the first margin to {@code lastRow}, and guards the one cell.
+   * Sets the formats on the rows from the first margin to {@code lastRow}, and data validation on
+   * the input cell.
    */
   static void watch(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
     ExtraClearance extra = new ExtraClearance(streamed, styles);
@@ -79,7 +80,7 @@ final class ExtraClearance {
     extra.numberFormat(2, styles.signedFormat(CLOSE_SIGN, CLOSE_WORD));
   }
 
-  /** The same where each row is a machine's, without reasons beneath; only what is short shows. */
+  /** As {@link #watch}, for one row per machine without reasons below; marks only short margins. */
   static void watchRows(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
     ExtraClearance extra = new ExtraClearance(streamed, styles);
     extra.validate(streamed);
@@ -109,8 +110,8 @@ final class ExtraClearance {
   }
 
   /**
-   * A margin takes the condition itself, the reason beneath it that of the cell above. Text is
-   * asked nothing, since an error in either half would lose the other.
+   * Applies the condition to the cell's own number (a margin) or to the cell above (a reason under
+   * its margin). Text cells are excluded: comparing them would propagate an error through OR.
    */
   private String either(String condition) {
     String ofNumber = "IF(ISNUMBER(#),AND(#>=0," + condition + "),FALSE)";
@@ -129,7 +130,10 @@ final class ExtraClearance {
     return either("ROUND(#-" + MatrixSheet.extraAddress() + ",4)<=" + close());
   }
 
-  /** Told by the reason beneath, so that the sign of a limited opening is not lost. */
+  /**
+   * Recognised by the reason in the cell below; a rule of its own keeps the sign of a limited
+   * opening.
+   */
   private String isCloseAndLimited() {
     String below = address(1);
     return "AND(LEFT("
@@ -152,8 +156,7 @@ final class ExtraClearance {
   }
 
   /**
-   * Spreadsheets let a conditional format change how a number is written; the library's own API
-   * does not.
+   * Spreadsheets let a conditional format change the number format; the library's own API does not.
    */
   private void numberFormat(int rule, String format) {
     long style =

@@ -24,7 +24,8 @@ import org.jawroom.shop.Shop;
 
 /**
  * The sheet <i>Jobs</i>: jobs down, machines across. Each job has two rows: its name and how many
- * vises hold it, and beneath, small, its size and the best of those vises, or what comes nearest.
+ * vises hold it, and below, in small type, its size and the best of those vises, or the one nearest
+ * to holding it.
  */
 final class JobsSheet {
   static final String NAME = "Jobs";
@@ -179,8 +180,8 @@ final class JobsSheet {
 
   private static Finding finding(List<JobOutcome> ofVises) {
     if (count(ofVises, JobVerdict.HELD) > 0) {
-      boolean told = JobWords.best(ofVises).orElseThrow().margin().isPresent();
-      return told ? Finding.CLEAR : Finding.NOTHING_LISTED;
+      boolean hasMargin = JobWords.best(ofVises).orElseThrow().margin().isPresent();
+      return hasMargin ? Finding.CLEAR : Finding.NOTHING_LISTED;
     }
     if (JobWords.areBarred(ofVises)) {
       return Finding.NO_MOUNT;
@@ -192,7 +193,7 @@ final class JobsSheet {
     return switch (finding) {
       case UNKNOWN -> finding.sign() + " unknown";
       case NO_PLACE -> finding.sign() + " not held";
-      // Grey, like all that the planner need not look into; no sign, since nothing was looked for.
+      // Grey, as all that needs no attention; without a sign, since the pairing was not checked.
       case NO_MOUNT -> "not run here";
       default ->
           finding.sign()

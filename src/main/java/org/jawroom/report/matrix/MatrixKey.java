@@ -8,18 +8,18 @@ import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.Palette;
 import org.jawroom.report.xlsx.Styles;
 
-/** The key to the signs, over the matrix. */
+/** The key to the signs, above the matrix. */
 final class MatrixKey {
 
-  /** How many columns it takes, beside the first. */
+  /** Its number of columns after the first. */
   static final int COLUMNS = 5;
 
   private MatrixKey() {}
 
   /**
-   * Two rows from {@code first} on.
+   * Writes two rows starting at {@code first}.
    *
-   * @param close whether close ones are told from the others
+   * @param close whether the key includes close margins
    */
   static void write(Sheet sheet, int first, Styles styles, boolean close) {
     Row upper = sheet.createRow(first);

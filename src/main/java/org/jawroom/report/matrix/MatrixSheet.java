@@ -28,12 +28,12 @@ import org.jawroom.shop.Vise;
 
 /**
  * The sheet <i>Matrix</i>: machines down, vises across. Each machine has two rows: its name and the
- * margins as numbers, and beneath, small, what is to be known of it and what limits each pairing.
+ * margins as numbers, and below, in small type, its facts and what limits each pairing.
  */
 final class MatrixSheet {
   static final String NAME = "Matrix";
 
-  /** Where the planner writes the extra clearance wanted, counted from 0. */
+  /** The row of the input cell for the extra clearance, counted from 0. */
   static final int EXTRA_ROW = 1;
 
   static final int EXTRA_COLUMN = 1;
@@ -82,7 +82,7 @@ final class MatrixSheet {
   }
 
   /**
-   * @param remark what else to say in the title; may be empty
+   * @param remark an addition to the title; may be empty
    */
   static void add(
       SXSSFWorkbook book,
@@ -221,7 +221,7 @@ final class MatrixSheet {
       Vise vise = shop.vises().get(column - 1);
       Cells.text(names, column, vise.name(), styles.matrixHeading(false, true));
       Cells.text(facts, column, words.heading(vise), styles.matrixHeading(true, true));
-      // Bold capitals run wider than digits.
+      // Bold capitals are wider than digits.
       nameLines = Math.max(nameLines, TextLines.count(vise.name(), VISE_WIDTH - 2));
       factLines = Math.max(factLines, smallLines(words.heading(vise), VISE_WIDTH));
     }
@@ -281,7 +281,7 @@ final class MatrixSheet {
     return TextLines.count(text, TextLines.perLine(width, SMALL));
   }
 
-  /** The cell of a pairing's margin, the matrix having {@code vises} columns. */
+  /** The address of a pairing's margin in a matrix of {@code vises} columns. */
   static String address(int pairing, int vises) {
     return CellReference.convertNumToColString(1 + pairing % vises)
         + (FIRST_MARGIN + pairing / vises * ROWS_EACH + 1);

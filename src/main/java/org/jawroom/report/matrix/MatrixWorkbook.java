@@ -22,16 +22,16 @@ public final class MatrixWorkbook {
   /** The name of the file. */
   public static final String FILE = "matrix.xlsx";
 
-  /** What the file says of itself. */
+  /** The title in the file's properties. */
   public static final String TITLE = "Which vise goes on which machine";
 
   private MatrixWorkbook() {}
 
   /**
-   * Writes the workbook; leaves {@code out} open.
+   * Writes the workbook; does not close {@code out}.
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
-   * @param jobs one for each job on each pairing: jobs, then machines, then vises
+   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
    * @throws IllegalArgumentException if there are more or fewer
    */
   public static void write(

@@ -14,7 +14,7 @@ import org.jawroom.report.xlsx.ListSheet.Heading;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
 
-/** The sheet <i>No place</i>: what cannot be placed, by how much it misses and on what. */
+/** The sheet <i>No place</i>: the pairings without a place, the shortfall and the obstacle. */
 final class NoPlaceSheet {
   static final String NAME = "No place";
 

@@ -26,9 +26,9 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
 /**
- * The sheet <i>Matrix</i> of a shop too large to tell each pairing in full: machines down, vises
- * across, one row a machine, in each cell the margin or the sign of what comes of it. Filled
- * pairing by pairing.
+ * The sheet <i>Matrix</i> of a shop too large to list each pairing in full: machines down, vises
+ * across, one row per machine, in each cell the margin or the sign of the finding. Filled pairing
+ * by pairing.
  */
 final class OverviewMatrix {
 
@@ -105,11 +105,11 @@ final class OverviewMatrix {
       lines = Math.max(lines, TextLines.count(vise.name(), VISE_WIDTH - 2));
     }
     names.setHeightInPoints(Styles.height(Math.min(lines, 6), 10));
-    // Where the matrix of a smaller shop has its facts.
+    // An empty row in place of the facts in a smaller shop's matrix.
     sheet.createRow(NAMES + 1).setHeightInPoints(3);
   }
 
-  /** What is not here; empty if all is. */
+  /** Which rows or columns are cut off; empty if none is. */
   String cut() {
     return cut(machines, shop.machines().size(), "MACHINES")
         + cut(vises, shop.vises().size(), "VISES");
@@ -129,7 +129,7 @@ final class OverviewMatrix {
             + " HAS ALL";
   }
 
-  /** The next pairing, machines then vises. */
+  /** Adds the next pairing: machines, then vises. */
   void add(Outcome outcome) {
     int machine = (int) (next / shop.vises().size());
     int vise = (int) (next % shop.vises().size());
@@ -177,7 +177,10 @@ final class OverviewMatrix {
     row.getCell(bestColumn).setCellStyle(framed.get(Finding.of(best)));
   }
 
-  /** Counts, from another sheet, the pairings shown with at least the extra clearance. */
+  /**
+   * The formula, for another sheet, that counts the displayed pairings with at least the extra
+   * clearance.
+   */
   String countFormula() {
     return "COUNTIF("
         + MatrixSheet.NAME
@@ -190,7 +193,7 @@ final class OverviewMatrix {
         + ")";
   }
 
-  /** How many that are, without any. */
+  /** The initial result of that formula, without extra clearance. */
   long clear() {
     return clear;
   }

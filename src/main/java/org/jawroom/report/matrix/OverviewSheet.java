@@ -20,8 +20,8 @@ import org.jawroom.report.xlsx.Paper;
 import org.jawroom.report.xlsx.Styles;
 
 /**
- * The sheet <i>Overview</i> of a large shop: how many pairings come to what, the worst of them, and
- * in words what this workbook has and what it leaves out.
+ * The sheet <i>Overview</i> of a large shop: counts of findings, the worst pairings, and in words
+ * what this workbook contains and leaves out.
  */
 final class OverviewSheet {
   static final String NAME = "Overview";

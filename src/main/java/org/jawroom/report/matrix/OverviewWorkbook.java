@@ -17,15 +17,15 @@ import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Shop;
 
 /**
- * {@code matrix.xlsx} of a shop too large to tell each pairing in full. <i>Overview</i> says in
- * words what it has and what it leaves out; <i>Matrix</i> has a cell for each pairing, as far as a
- * sheet goes; <i>Pairings</i> the best of each machine and each vise; <i>By machine</i> and <i>By
- * vise</i> are whole. It is filled pairing by pairing, and what it keeps of them does not grow with
- * their number.
+ * {@code matrix.xlsx} of a shop too large to list each pairing in full. <i>Overview</i> says in
+ * words what it contains and leaves out; <i>Matrix</i> has a cell for each pairing, up to the
+ * limits of a sheet; <i>Pairings</i> has the best of each machine and each vise; <i>By machine</i>
+ * and <i>By vise</i> are complete. It is filled pairing by pairing; memory does not grow with their
+ * number.
  */
 public final class OverviewWorkbook implements Closeable {
 
-  /** Rows of a sheet in reach: the one being filled, and the few over the matrix. */
+  /** Rows of a sheet kept in memory: the one being filled and the few above the matrix. */
   private static final int IN_REACH = 10;
 
   private final Shop shop;
@@ -48,12 +48,12 @@ public final class OverviewWorkbook implements Closeable {
         });
   }
 
-  /** The next pairing, machines then vises in the order of the shop. */
+  /** Adds the next pairing: machines, then vises, in shop order. */
   public void add(Outcome outcome) throws IOException {
     workbook.fill(book -> matrix.add(outcome));
   }
 
-  /** Writes it, once all pairings are in; leaves {@code out} open. */
+  /** Writes the workbook after all pairings were added; does not close {@code out}. */
   public void writeTo(OutputStream out, Totals totals, List<JobOutcome> jobs, RunFacts facts)
       throws IOException {
     workbook.fill(

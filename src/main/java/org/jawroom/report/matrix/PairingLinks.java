@@ -7,8 +7,8 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.report.xlsx.SheetLimits;
 
 /**
- * Links from the cells of one sheet to the rows of <i>Pairings</i>, or to the drawing where there
- * is one; as many as a sheet holds.
+ * Links from cells of one sheet to the rows of <i>Pairings</i>, or to the drawing if there is one,
+ * up to the limit of a sheet.
  */
 final class PairingLinks {
   private final SXSSFWorkbook book;
@@ -22,7 +22,7 @@ final class PairingLinks {
     this.drawn = drawn;
   }
 
-  /** Links {@code cell} to the pairing of that index, if it has a drawing or a row. */
+  /** Links {@code cell} to the pairing with that index if it has a drawing or a row. */
   void add(Cell cell, int pairing) {
     Integer drawing = drawn.order().get(pairing);
     if (made >= limits.links() || (drawing == null && pairing >= PairingsSheet.room(limits))) {

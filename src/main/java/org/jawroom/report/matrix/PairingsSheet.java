@@ -26,10 +26,7 @@ import org.jawroom.report.xlsx.ListSheet.Heading;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
 
-/**
- * The sheet <i>Pairings</i>: the long table of everything that {@code pairings.csv} tells, for
- * people.
- */
+/** The sheet <i>Pairings</i>: the content of {@code pairings.csv} for people. */
 public final class PairingsSheet {
   public static final String NAME = "Pairings";
 
@@ -47,12 +44,12 @@ public final class PairingsSheet {
     this.list = new ListSheet(book, styles, NAME, headings(), 2);
   }
 
-  /** The cell, on this sheet, where the pairing of that index begins. */
+  /** The address of the first cell of the pairing with that index. */
   static String address(int index) {
     return "A" + (ListSheet.FIRST_ENTRY + index + 1);
   }
 
-  /** How many pairings a sheet holds. */
+  /** The number of pairings that a sheet holds. */
   public static int room(SheetLimits limits) {
     return limits.rows() - ListSheet.FIRST_ENTRY;
   }
@@ -75,7 +72,7 @@ public final class PairingsSheet {
     sheet.list.finish();
   }
 
-  /** Those that matter most, of a shop too large to tell them all. */
+  /** Adds the most important pairings of a shop too large to list them all. */
   static void addChosen(
       SXSSFWorkbook book, Styles styles, List<Advice> chosen, SheetLimits limits) {
     PairingsSheet sheet = new PairingsSheet(book, styles);

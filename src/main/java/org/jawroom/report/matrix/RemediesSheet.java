@@ -22,13 +22,13 @@ import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Shop;
 
 /**
- * The sheet <i>Remedies</i>: what single change would make a pairing fit, and what the shop has
- * that fits already. One row a remedy; less clearance stands apart from the others.
+ * The sheet <i>Remedies</i>: single changes that would make a pairing fit, and what the shop has
+ * that fits already. One row per remedy; the remedy of less clearance is set apart.
  */
 final class RemediesSheet {
   static final String NAME = "Remedies";
 
-  /** A row: the pairing's index, whether it is the pairing's first, and what it says. */
+  /** A row: the pairing's index, whether it is the pairing's first row, and its content. */
   private record Entry(int pairing, boolean first, RemedyLine line) {}
 
   private final ListSheet list;
@@ -110,12 +110,12 @@ final class RemediesSheet {
   private void entry(Entry entry, Outcome outcome) {
     RemedyLine line = entry.line();
     Finding finding = Finding.of(outcome);
-    CellStyle told = entry.first() ? styles.entry() : styles.repeated();
+    CellStyle style = entry.first() ? styles.entry() : styles.repeated();
     CellStyle text = line.apart() ? styles.apart() : styles.entry();
     list.entry();
-    list.text(outcome.machine().name(), told);
-    list.text(outcome.vise().name(), told);
-    // Brief, since some spreadsheets do not wrap a link.
+    list.text(outcome.machine().name(), style);
+    list.text(outcome.vise().name(), style);
+    // Short, because some spreadsheets do not wrap a link.
     String sign = finding.sign() + " " + finding.brief();
     links.add(list.text(sign, styles.entry(finding)), entry.pairing());
     list.text(line.words(), text);
@@ -125,7 +125,7 @@ final class RemediesSheet {
         line.apart() ? styles.apartLength() : styles.length());
     list.text(line.then().map(Words::limit).orElse(""), text);
     list.text(line.mind(), text);
-    list.text(elsewhere.vises().get(entry.pairing() / across), told);
-    list.text(elsewhere.machines().get(entry.pairing() % across), told);
+    list.text(elsewhere.vises().get(entry.pairing() / across), style);
+    list.text(elsewhere.machines().get(entry.pairing() % across), style);
   }
 }

@@ -1,19 +1,19 @@
 package org.jawroom.report.matrix;
 
 /**
- * What a run is to write.
+ * Selects what a run writes.
  *
- * @param header whether the CSV files begin with one; not where they go on from another part's
- * @param remedies whether it is known what to do about each pairing: {@code remedies.csv}, {@code
- *     unknowns.csv}, and how many stand on one table
+ * @param header whether the CSV files have a header row; false for a later part of a partial run
+ * @param remedies whether to write the remedies of each pairing: {@code remedies.csv}, {@code
+ *     unknowns.csv} and the number of vises on one table
  * @param workbook whether to write {@code matrix.xlsx}
- * @param drawings how many pairings the workbook draws at most; 0 for none
+ * @param drawings the largest number of drawings in the workbook; 0 for none
  */
 public record ReportOptions(boolean header, boolean remedies, boolean workbook, int drawings) {
 
   /**
-   * Up to how many pairings the workbook tells each in full. What people can look through, and what
-   * spreadsheets open at once.
+   * The largest number of pairings that the workbook lists in full: what people can look through
+   * and spreadsheets open at once.
    */
   public static final long DETAILED = 20_000;
 
@@ -22,7 +22,7 @@ public record ReportOptions(boolean header, boolean remedies, boolean workbook, 
 
   public ReportOptions {
     if (drawings < 0) {
-      throw new IllegalArgumentException(drawings + " drawings");
+      throw new IllegalArgumentException("negative number of drawings: " + drawings);
     }
   }
 }

@@ -20,20 +20,20 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
 /**
- * The sheets <i>By machine</i> and <i>By vise</i>: how many pairings come to what, the best partner
- * and the range of margins.
+ * The sheets <i>By machine</i> and <i>By vise</i>: counts of findings, the best partner and the
+ * range of margins.
  */
 public final class TallySheet {
   public static final String BY_MACHINE = "By machine";
   static final String BY_VISE = "By vise";
 
-  /** One row: what it is of, and its pairings. */
+  /** One row: a machine or vise and the tally of its pairings. */
   private record Group(String name, String facts, String caution, Tally tally) {}
 
   private TallySheet() {}
 
   /**
-   * @param perTable whether it is known how many stand on one table
+   * @param perTable whether the number of vises on one table is known
    */
   static void addByMachine(SXSSFWorkbook book, Styles styles, Totals totals, boolean perTable) {
     Words words = new Words(styles.unit());

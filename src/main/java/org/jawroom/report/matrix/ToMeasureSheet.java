@@ -21,8 +21,8 @@ import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Shop;
 
 /**
- * The sheet <i>To measure</i>: which blank to fill in first, and below it how closely the pairings
- * that are too close to call would have to be known.
+ * The sheet <i>To measure</i>: which blanks to fill in first, and below how accurately pairings too
+ * close to decide would have to be measured.
  */
 final class ToMeasureSheet {
   static final String NAME = SheetNames.TO_MEASURE;

@@ -1,2 +1,2 @@
-/** The workbook of a shop: a sheet a class, of every pairing or, of a large shop, an overview. */
+/** The workbook of a shop, one class per sheet: every pairing or, for a large shop, an overview. */
 package org.jawroom.report.matrix;

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Maps, lists, numbers, booleans, null and text as JSON on one line, made to stand within an HTML
- * script element: no character in it can end that element, and none can steer or reverse what is
- * shown.
+ * Writes maps, lists, numbers, booleans, null and text as JSON on one line that is safe inside an
+ * HTML script element: no character can end the element, and none can control or reverse the
+ * displayed text.
  */
 final class DataText {
   private final StringBuilder text = new StringBuilder();

@@ -9,18 +9,19 @@ import org.jawroom.clearance.GuardStance;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.bolting.SlotLines;
-import org.jawroom.report.page.Told.Facts;
+import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
-/** A machine as the page needs it. */
+/** The page's data of one machine. */
 final class MachineData {
   private MachineData() {}
 
   /**
-   * @param drawn whether some pairing of it can be drawn, so that nothing of it is blank
+   * @param drawn whether some pairing of the machine can be drawn; then none of its columns is
+   *     blank
    */
   static Map<String, Object> of(Settings settings, Machine machine, boolean drawn) {
     Facts facts =
@@ -28,7 +29,7 @@ final class MachineData {
             .with("name", machine.name())
             .with("about", machine.description())
             .with("candidate", machine.candidate())
-            .with("facts", Told.inBoth(words -> words.facts(machine)))
+            .with("facts", PageValues.inBoth(words -> words.facts(machine)))
             .with("cautions", PairingWords.cautions(machine));
     if (drawn) {
       draw(settings, machine, facts);
@@ -48,7 +49,7 @@ final class MachineData {
         .with("along", slots.along().letter())
         .with("slots", slots.centres())
         .with("slotWidth", known(machine.slots().width()))
-        .with("slotReach", Told.ends(slots.reach()))
+        .with("slotReach", PageValues.ends(slots.reach()))
         .with("guards", guards(settings, machine));
   }
 
@@ -64,12 +65,12 @@ final class MachineData {
     return dimension.isKnown() ? dimension.length() : null;
   }
 
-  /** In the order of rank; {@code when} has 1 for cutting, 2 for loading, 3 for both. */
+  /** The guards by rank; {@code when} is 1 for cutting, 2 for loading, 3 for both. */
   private static List<Object> guards(Settings settings, Machine machine) {
     Map<Integer, Integer> when = new LinkedHashMap<>();
     Map<Integer, GuardStance> stances = new LinkedHashMap<>();
-    // The height of the bed bears only on how low the nose comes, which the page works out for
-    // itself.
+    // The bed's height affects only how low the nose comes, which the page computes itself; hence
+    // 0.
     for (GuardStance stance : GuardStance.all(settings, machine, 0)) {
       int rank = stance.swept().rank();
       stances.putIfAbsent(rank, stance);
@@ -82,9 +83,9 @@ final class MachineData {
                 new Facts()
                     .with("name", stance.swept().name())
                     .with("when", when.get(rank))
-                    .with("x", Told.ends(stance.middle().x()))
-                    .with("y", Told.ends(stance.middle().y()))
-                    .with("z", Told.ends(stance.fromNose().orElse(stance.swept().box().z())))
+                    .with("x", PageValues.ends(stance.middle().x()))
+                    .with("y", PageValues.ends(stance.middle().y()))
+                    .with("z", PageValues.ends(stance.fromNose().orElse(stance.swept().box().z())))
                     .with("movesX", stance.swept().moves().x())
                     .with("movesY", stance.swept().moves().y())
                     .with("withNose", stance.fromNose().isPresent())

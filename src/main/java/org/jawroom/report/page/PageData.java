@@ -11,14 +11,14 @@ import org.jawroom.clearance.Setup;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Bolted;
-import org.jawroom.report.page.Told.Facts;
+import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.Cautions;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 
-/** All that the page shows and reckons with; lengths in half-nanometres. */
+/** All data that the page shows and computes with; lengths in half-nanometres. */
 final class PageData {
   private PageData() {}
 
@@ -69,7 +69,10 @@ final class PageData {
     return data;
   }
 
-  /** What one pairing adds: its machine, its vise, itself; each as if it were the only one. */
+  /**
+   * Returns the data that one pairing adds: its machine, its vise and itself, each as if it were
+   * the only one. The size estimate uses it.
+   */
   static List<Object> parts(Settings settings, Advice advice) {
     Outcome outcome = advice.outcome();
     Model model = Model.of(settings, outcome.machine(), outcome.vise(), Setup.PLAIN);
@@ -84,9 +87,9 @@ final class PageData {
         PairingData.of(advice, model));
   }
 
-  /** Each with its sign, the verdict's word and what it says in full. */
+  /** Each finding with its sign, its short word and its full text. */
   private static Map<String, Object> findings(List<Advice> advice) {
-    Map<String, Object> told = new LinkedHashMap<>();
+    Map<String, Object> findings = new LinkedHashMap<>();
     PairingWords.findings()
         .forEach(
             (name, words) ->
@@ -96,14 +99,14 @@ final class PageData {
                     .findFirst()
                     .ifPresent(
                         outcome ->
-                            told.put(
+                            findings.put(
                                 name,
                                 new Facts()
                                     .with("sign", words.get(0))
                                     .with("word", outcome.verdict().code())
                                     .with("words", words.get(1))
                                     .map())));
-    return told;
+    return findings;
   }
 
   private static Map<String, Object> file(RunFacts.FileRead file) {

@@ -18,10 +18,10 @@ import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Shop;
 
-/** The one entry: a whole shop as one HTML file. */
+/** Writes a whole shop as one HTML file; the entry point of the package. */
 public final class PageFile {
 
-  /** In the order in which they build on each other. */
+  /** In dependency order: each script uses only those before it. */
   private static final List<String> SCRIPTS =
       List.of(
           "model.js",
@@ -36,12 +36,12 @@ public final class PageFile {
           "pairing.js",
           "page.js");
 
-  /** More than the parts of a sample say, since it may be none of the largest. */
+  /** Safety factor on the estimate: the sample may miss the largest parts. */
   private static final double SAFE = 1.25;
 
   private PageFile() {}
 
-  /** What {@link #write} writes. */
+  /** Returns the file that {@link #write} writes. */
   public static Destination destination(Path file) {
     return Destination.file(
         file,
@@ -49,9 +49,10 @@ public final class PageFile {
   }
 
   /**
-   * About how many bytes the page of {@code shop} has, from some of its pairings; rather too many.
+   * Estimates the size of the page of {@code shop} in bytes from a sample of its pairings; errs
+   * toward too large.
    *
-   * @param sample of pairings of machines and vises from everywhere in the shop, at least one
+   * @param sample pairings of machines and vises spread over the whole shop, at least one
    */
   public static long estimate(Shop shop, List<Advice> sample) {
     double[] each = new double[3];
@@ -73,11 +74,11 @@ public final class PageFile {
   }
 
   /**
-   * Writes {@code file}; its directory is made if need be. It appears under its name only when it
-   * is complete; if anything fails, what stood there before is left whole.
+   * Writes {@code file}, creating its directory if missing. The file appears under its name only
+   * when it is complete; on any failure the previous file stays unchanged.
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
-   * @throws IOException if it could not be written
+   * @throws IOException if the file could not be written
    */
   public static Path write(Path file, Shop shop, List<Advice> advice, RunFacts facts)
       throws IOException {
@@ -97,11 +98,11 @@ public final class PageFile {
         .replace("{style-hash}", hash(style))
         .replace("{style}", style)
         .replace("{script}", script)
-        // Last, so that nothing in the names is looked at.
+        // The data come last, so that a placeholder within a name is not replaced.
         .replace("{data}", DataText.of(PageData.of(shop, advice, facts)));
   }
 
-  /** As a browser hands it to its checks: line ends are one character there. */
+  /** Line ends become LF, because browsers normalise them before they check the hash. */
   private static String resource(String name) {
     try (InputStream in = PageFile.class.getResourceAsStream(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");

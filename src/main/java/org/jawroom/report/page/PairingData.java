@@ -12,11 +12,11 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Bolted;
 import org.jawroom.placement.search.Recommendation;
-import org.jawroom.report.page.Told.Facts;
+import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Column;
 
-/** A pairing as the page needs it. */
+/** The page's data of one pairing. */
 final class PairingData {
   private PairingData() {}
 
@@ -27,13 +27,13 @@ final class PairingData {
             .with("finding", PairingWords.finding(outcome))
             .with("margin", boxed(PairingWords.margin(outcome)))
             .with("best", boxed(outcome.bestMargin()))
-            .with("sentence", Told.inBoth(words -> words.sentence(outcome)))
-            .with("reason", Told.inBoth(words -> words.reason(outcome).replace("\n", "; ")))
-            .with("marks", Told.linesInBoth(words -> words.marks(outcome)))
-            .with("changes", Told.linesInBoth(words -> words.changes(advice)))
+            .with("sentence", PageValues.inBoth(words -> words.sentence(outcome)))
+            .with("reason", PageValues.inBoth(words -> words.reason(outcome).replace("\n", "; ")))
+            .with("marks", PageValues.linesInBoth(words -> words.marks(outcome)))
+            .with("changes", PageValues.linesInBoth(words -> words.changes(advice)))
             .with("missing", outcome.missing().stream().map(Column::path).toList());
     if (outcome.verdict() == Verdict.NO_MOUNT) {
-      facts.with("misses", Told.linesInBoth(words -> words.misses(outcome, model.misses())));
+      facts.with("misses", PageValues.linesInBoth(words -> words.misses(outcome, model.misses())));
     }
     outcome.recommended().ifPresent(place -> draw(outcome, place, model.bolted(), facts));
     return facts.map();
@@ -45,7 +45,7 @@ final class PairingData {
         .with("turn", place.handleTo().word())
         .with("mount", mount(place, bolted))
         .with("at", List.of(place.x(), place.y()))
-        .with("openings", Told.ends(place.openings()))
+        .with("openings", PageValues.ends(place.openings()))
         .with("short", place.reachShortfall() > 0 ? place.reachShortfall() : null)
         .with("noseNotBelow", boxed(place.noseNotBelow()))
         .with("limit", place.limit().map(limit -> limit(outcome, place, limit)).orElse(null))
@@ -66,20 +66,21 @@ final class PairingData {
         .with("part", limit.part().name())
         .with("gap", limit.gap())
         .with("margin", limit.margin())
-        .with("where", Told.inBoth(words -> words.where(outcome, limit, place.openings())))
+        .with("where", PageValues.inBoth(words -> words.where(outcome, limit, place.openings())))
         .map();
   }
 
   /**
-   * [turn, mount, thread, x from, x to, y from, y to, …]: a turn and mount, and where they hold.
+   * [turn, mount, thread, x from, x to, y from, y to, …]: one turn and mount with the regions in
+   * which its bolts hold.
    */
   private static List<Object> seat(Bolted seat) {
-    List<Object> told =
+    List<Object> data =
         new ArrayList<>(List.of(seat.turn().word(), seat.mountIndex(), seat.thread()));
     for (Rectangle places : seat.places()) {
-      told.addAll(List.of(places.x().lo(), places.x().hi(), places.y().lo(), places.y().hi()));
+      data.addAll(List.of(places.x().lo(), places.x().hi(), places.y().lo(), places.y().hi()));
     }
-    return told;
+    return data;
   }
 
   private static Long boxed(OptionalLong length) {

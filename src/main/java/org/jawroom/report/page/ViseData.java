@@ -11,31 +11,32 @@ import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.ViseParts;
 import org.jawroom.geometry.Interval;
-import org.jawroom.report.page.Told.Facts;
+import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
 
-/** A vise as the page needs it. */
+/** The page's data of one vise. */
 final class ViseData {
   private ViseData() {}
 
   /**
-   * @param threads of the bolts it is drawn with on some machine; then nothing of it is blank
+   * @param threads bolt threads with which the vise is drawn on some machine; if there are any,
+   *     none of its columns is blank
    */
   static Map<String, Object> of(Vise vise, SortedSet<Long> threads) {
     Facts facts =
         new Facts()
             .with("name", vise.name())
             .with("about", vise.description())
-            .with("facts", Told.inBoth(words -> words.facts(vise)))
+            .with("facts", PageValues.inBoth(words -> words.facts(vise)))
             .with("cautions", PairingWords.cautions(vise));
     if (!threads.isEmpty()) {
       boolean base = vise.simple() && vise.base().width().isKnown();
       Map<String, Object> bolts = new LinkedHashMap<>();
       threads.forEach(thread -> bolts.put(thread.toString(), bolts(vise, thread)));
       facts
-          .with("opening", Told.ends(vise.opening()))
+          .with("opening", PageValues.ends(vise.opening()))
           .with("bed", vise.base().bedHeight())
           .with("top", vise.top())
           .with("both", vise.jaws().both())
@@ -48,7 +49,7 @@ final class ViseData {
     return facts.map();
   }
 
-  /** For each mount its bolts; none for a mount that no bolt of that size goes with. */
+  /** The bolts of each mount; none for a mount that takes no bolt of that thread. */
   private static List<Object> bolts(Vise vise, long thread) {
     List<Object> mounts = new ArrayList<>();
     for (Mount mount : vise.mounts()) {
@@ -57,19 +58,19 @@ final class ViseData {
     return mounts;
   }
 
-  /** In the order of rank; a part alike in both situations once. */
+  /** The parts by rank; a part that is the same for cutting and loading appears once. */
   private static List<Object> parts(List<Part> parts) {
-    List<Object> told = new ArrayList<>();
+    List<Object> data = new ArrayList<>();
     for (Part part : parts) {
       if (part.situation() == Situation.CUTTING && parts.contains(in(Situation.LOADING, part))) {
-        told.add(part(part, 3));
+        data.add(part(part, 3));
       } else if (part.situation() == Situation.CUTTING) {
-        told.add(part(part, 1));
+        data.add(part(part, 1));
       } else if (!parts.contains(in(Situation.CUTTING, part))) {
-        told.add(part(part, 2));
+        data.add(part(part, 2));
       }
     }
-    return told;
+    return data;
   }
 
   private static Part in(Situation situation, Part part) {
@@ -84,7 +85,7 @@ final class ViseData {
         part.tolerance());
   }
 
-  /** {@code u} closed and open: [lo, hi, lo, hi]; {@code when} as a guard's. */
+  /** {@code u} is [lo, hi, lo, hi]: jaws closed, then open; {@code when} as for a guard. */
   private static Map<String, Object> part(Part part, int when) {
     Interval closed = part.u().closed();
     Interval open = part.u().open();
@@ -93,8 +94,8 @@ final class ViseData {
         .with("when", when)
         .with("handle", part.handle())
         .with("u", List.of(closed.lo(), closed.hi(), open.lo(), open.hi()))
-        .with("v", Told.ends(part.v()))
-        .with("w", Told.ends(part.w()))
+        .with("v", PageValues.ends(part.v()))
+        .with("w", PageValues.ends(part.w()))
         .with("tolerance", part.tolerance())
         .map();
   }

@@ -23,10 +23,10 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.ReportMarks;
 import org.jawroom.shop.Settings;
 
-/** A drawing as a file of the kind that its name asks for. */
+/** Writes a drawing in the format that the file name's extension selects. */
 public final class DrawingFile {
 
-  /** 200 dots to an inch. */
+  /** 200 dots per inch. */
   private static final double DOTS = 200 / 72.0;
 
   private static final Map<String, Function<Picture, byte[]>> KINDS =
@@ -35,10 +35,10 @@ public final class DrawingFile {
           "pdf", picture -> PdfFile.of(List.of(picture)),
           "png", picture -> PngMark.on(PngFile.of(picture, DOTS)));
 
-  /** Every version of a drawing says so. */
+  /** Every version of a drawing contains this text. */
   private static final String CAUTION = "Does not replace the check on the machine.";
 
-  /** What a drawing of each kind is recognised by. */
+  /** The content by which a drawing of each format is recognised. */
   private static final Map<String, ReportKind> MARKS =
       Map.of(
           "svg", ReportMarks.text("<?xml", "<g id='plan-table'>"),
@@ -47,13 +47,13 @@ public final class DrawingFile {
 
   private DrawingFile() {}
 
-  /** What {@link #write} writes; the name of the file ends in .svg, .pdf or .png. */
+  /** Returns the file that {@link #write} writes; its name ends in .svg, .pdf or .png. */
   public static Destination destination(Path file) {
     return Destination.file(file, MARKS.get(ending(file)));
   }
 
   /**
-   * Writes the picture of a pairing; what stood there before is left whole if that fails.
+   * Writes the picture of a pairing; on failure the previous file stays unchanged.
    *
    * @return whether there is a place to draw; if not, nothing is written
    * @throws IOException if the file could not be written
@@ -68,7 +68,10 @@ public final class DrawingFile {
     return bytes.isPresent();
   }
 
-  /** One page of caution and views; other reports say more, and have a title. */
+  /**
+   * Recognises a drawing: one page with the caution and the views. Other reports say more and have
+   * a title.
+   */
   private static boolean bearsCaution(PDDocument document) {
     try {
       return document.getDocumentInformation().getTitle() == null

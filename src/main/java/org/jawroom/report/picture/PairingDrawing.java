@@ -19,7 +19,7 @@ import org.jawroom.report.wording.WhereWords;
 import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Settings;
 
-/** The picture of a pairing at its recommended place, with the words that belong to it. */
+/** The picture of a pairing at its recommended place, with its captions. */
 public final class PairingDrawing {
   private static final String CAUTION =
       "Does not replace the check on the machine. Lock out before reaching in. Local codes and the machine"
@@ -39,8 +39,8 @@ public final class PairingDrawing {
   }
 
   /**
-   * Empty where no place is told: {@code no mount}, {@code unknown}, and what is hopeless with a
-   * blank.
+   * Empty if the outcome has no place: {@code no mount}, {@code unknown}, and pairings that a blank
+   * cannot save.
    */
   public static Optional<Picture> of(PeopleUnit unit, Settings settings, Outcome outcome) {
     return Advisor.layout(settings, outcome)
@@ -52,7 +52,7 @@ public final class PairingDrawing {
             });
   }
 
-  /** The views alone, for a page that says the rest; empty likewise. */
+  /** The views alone, for a page that prints the text itself; empty in the same cases. */
   public static Optional<Picture> bare(
       PeopleUnit unit, Settings settings, Outcome outcome, double width, double height) {
     return Advisor.layout(settings, outcome)

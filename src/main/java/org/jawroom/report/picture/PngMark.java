@@ -6,22 +6,25 @@ import java.util.Arrays;
 import java.util.zip.CRC32;
 
 /**
- * Marks a PNG as made by jawroom, since nothing else in one can be recognised: a text chunk with
- * the keyword {@code Software} (W3C Portable Network Graphics, tEXt) after the header.
+ * Marks a PNG as made by jawroom, since nothing else in it is distinctive: a text chunk with the
+ * keyword {@code Software} (W3C Portable Network Graphics, tEXt) after the header.
  */
 final class PngMark {
 
-  /** The signature, and the header chunk, which always comes first and has this size. */
+  /**
+   * The size of the signature and the header chunk, which always comes first and has a fixed
+   * length.
+   */
   private static final int HEAD = 8 + 25;
 
   private static final byte[] CHUNK = chunk();
 
-  /** How long the head and the mark are. */
+  /** The length of the head and the mark in bytes. */
   static final int LENGTH = HEAD + CHUNK.length;
 
   private PngMark() {}
 
-  /** The same picture, marked. */
+  /** Returns the same picture with the mark inserted. */
   static byte[] on(byte[] png) {
     return ByteBuffer.allocate(png.length + CHUNK.length)
         .put(png, 0, HEAD)
@@ -33,7 +36,7 @@ final class PngMark {
   /**
    * Whether a file that begins with {@code bytes} is marked.
    *
-   * @param bytes at least {@link #LENGTH} of them, if it has so many
+   * @param bytes at least {@link #LENGTH} of them, unless the file is shorter
    */
   static boolean isOn(byte[] bytes) {
     return bytes.length >= LENGTH && Arrays.equals(bytes, HEAD, LENGTH, CHUNK, 0, CHUNK.length);

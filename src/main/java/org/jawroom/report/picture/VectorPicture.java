@@ -17,9 +17,9 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTBlip;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTOfficeArtExtension;
 
 /**
- * A vector picture beside the bitmap of a sheet, for readers that know how to show it; the library
- * writes none into sheets. The way it is told is that of the SVG extension to Office Open XML
- * drawings ([MS-ODRAWXML] 2.3.3, svgBlip).
+ * Adds a vector picture beside the bitmap of a sheet, for programs that can show it; the workbook
+ * library cannot write one. The markup is the SVG extension to Office Open XML drawings
+ * ([MS-ODRAWXML] 2.3.3, svgBlip).
  */
 public final class VectorPicture {
   private static final String EXTENSION = "{96DAC541-7B7A-43D3-8B79-37D633B846F1}";

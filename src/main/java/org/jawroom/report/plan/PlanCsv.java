@@ -22,11 +22,11 @@ import org.jawroom.report.format.Rounding;
  * {@code plan.csv}: one row for each machine of the cell, in millimetres; a machine without a vise
  * has empty cells.
  *
- * <p>{@code margin_mm} to {@code mount} speak of the place that the margin is that of, the opening
- * of what the jaws may use there; of several side by side, of one alone ({@link PairingsCsv} tells
- * where they stand). {@code jobs} are those it holds, {@code ;} between. {@code buy} says what is
- * bought for the row, {@code machine}, {@code vise} or {@code machine;vise}, {@code cost} what that
- * comes to.
+ * <p>{@code margin_mm} to {@code mount} describe the place that the margin belongs to, the opening
+ * columns what the jaws may use there; with several vises side by side they describe one alone
+ * ({@link PairingsCsv} has the positions). {@code jobs} lists the jobs it holds, separated by
+ * {@code ;}. {@code buy} is what to buy for the row, {@code machine}, {@code vise} or {@code
+ * machine;vise}, and {@code cost} its price.
  *
  * <p>{@link PlanRows} reads {@code machine} and {@code vise} back.
  */
@@ -58,7 +58,7 @@ public final class PlanCsv {
 
   private PlanCsv() {}
 
-  /** Writes all rows in the order of the cell; leaves {@code out} open. */
+  /** Writes all rows in the order of the cell; does not close {@code out}. */
   public static void write(CellPlan plan, OutputStream out) throws IOException {
     CsvReport table = new CsvReport(out, HEADER);
     for (CellPlan.Row row : plan.rows()) {
@@ -67,17 +67,17 @@ public final class PlanCsv {
     table.finish();
   }
 
-  private static List<String> row(CellPlan plan, CellPlan.Row told) {
+  private static List<String> row(CellPlan plan, CellPlan.Row planned) {
     List<String> row = new ArrayList<>(HEADER.size());
-    row.add(PlainText.harmless(plan.machine(told).name()));
-    if (told.given().isEmpty()) {
+    row.add(PlainText.harmless(plan.machine(planned).name()));
+    if (planned.given().isEmpty()) {
       row.addAll(Collections.nCopies(HEADER.size() - 1, ""));
       return row;
     }
-    CellPairing pairing = plan.pairing(told);
+    CellPairing pairing = plan.pairing(planned);
     Recommendation place = pairing.place().orElseThrow();
     row.add(PlainText.harmless(pairing.outcome().vise().name()));
-    row.add(String.valueOf(told.given().get().count()));
+    row.add(String.valueOf(planned.given().get().count()));
     row.add(CsvReport.down(pairing.margin()));
     row.add(CsvReport.up(place.openings().lo()));
     row.add(CsvReport.down(place.openings().hi()));
@@ -89,14 +89,14 @@ public final class PlanCsv {
         PlainText.harmless(
             pairing.held().stream().map(job -> job.job().name()).collect(Collectors.joining(";"))));
     List<String> buy = new ArrayList<>();
-    if (told.boughtMachine()) {
+    if (planned.boughtMachine()) {
       buy.add(MACHINE);
     }
-    if (told.boughtVise()) {
+    if (planned.boughtVise()) {
       buy.add(VISE);
     }
     row.add(String.join(";", buy));
-    row.add(told.cost() == 0 ? "" : ShopCell.money(told.cost()));
+    row.add(planned.cost() == 0 ? "" : ShopCell.money(planned.cost()));
     return row;
   }
 }

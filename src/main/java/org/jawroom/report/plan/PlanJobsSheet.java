@@ -19,8 +19,8 @@ import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Job;
 
 /**
- * The sheet <i>Jobs</i> of a plan: what would hold each job that is not held, then a row for each
- * other job on each machine that holds it.
+ * The sheet <i>Jobs</i> of a plan: for each job that is not held what would hold it, then one row
+ * for each other job and each machine that holds it.
  */
 final class PlanJobsSheet {
   static final String NAME = "Jobs";

@@ -13,21 +13,21 @@ import org.jawroom.publish.ReportKind;
 import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.xlsx.RunFacts;
 
-/** The one entry for writing a plan. */
+/** Writes a plan; the entry point of the package. */
 public final class PlanReports {
 
   /** The name of the file of setup cards. */
   public static final String CARDS = "cards.pdf";
 
-  /** The title of setup cards, whichever command writes them. */
+  /** The title of setup cards, the same from every command. */
   public static final String CARDS_TITLE = "Setup card";
 
   private PlanReports() {}
 
   /**
-   * What {@link #write} writes into {@code directory}.
+   * Returns the files that {@link #write} writes into {@code directory}.
    *
-   * @param cards whether with cards
+   * @param cards whether setup cards are written
    */
   public static Destination destination(Path directory, boolean cards) {
     Map<String, ReportKind> files = new LinkedHashMap<>();
@@ -40,8 +40,8 @@ public final class PlanReports {
   }
 
   /**
-   * Writes {@link PlanCsv}, {@link PlanWorkbook} and the cards, if there are any, into {@code
-   * directory}, which is made if need be: all of them, or none.
+   * Writes {@link PlanCsv}, {@link PlanWorkbook} and the cards, if any, into {@code directory},
+   * which is created if missing: all files or none.
    *
    * @return the files written
    * @throws IOException if a file could not be written

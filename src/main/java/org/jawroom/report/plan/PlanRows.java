@@ -10,18 +10,18 @@ import org.jawroom.report.compare.UnreadablePairings;
 import org.jawroom.report.format.PlainText;
 
 /**
- * What a {@code plan.csv} says stands where, read back. SheetColumns are found by their names; all
- * but {@code machine} and {@code vise} may be missing, and others may be there.
+ * The assignments in a {@code plan.csv}, read back. Columns are found by name; all but {@code
+ * machine} and {@code vise} may be missing, and there may be others.
  *
  * @param rows in the order of the file
- * @param faults a line for each thing wrong with it; then the rows are not to be used
+ * @param faults one line for each fault; if there is any, the rows must not be used
  */
 public record PlanRows(List<Row> rows, List<String> faults) {
 
   /**
    * One machine.
    *
-   * @param vise empty: it has none
+   * @param vise empty if the machine has none
    */
   public record Row(String machine, String vise) {}
 

@@ -66,18 +66,18 @@ final class PlanSheet {
   }
 
   private String remark() {
-    List<String> told = new ArrayList<>();
+    List<String> sentences = new ArrayList<>();
     if (!plan.plan().isProven()) {
-      told.add(words.statement());
+      sentences.add(words.statement());
     }
     if (!words.advice().isEmpty()) {
-      told.add(words.advice());
+      sentences.add(words.advice());
     }
     if (!plan.of().shop().jobs().isEmpty()) {
-      told.add("Held: " + words.held() + ".");
+      sentences.add("Held: " + words.held() + ".");
     }
-    told.add("Lengths in " + styles.unit().plural() + ", margins rounded toward less.");
-    return String.join(" ", told);
+    sentences.add("Lengths in " + styles.unit().plural() + ", margins rounded toward less.");
+    return String.join(" ", sentences);
   }
 
   private void entry(CellPlan.Row row) {
@@ -117,7 +117,7 @@ final class PlanSheet {
     return mind.stream().filter(words -> !words.isEmpty()).collect(Collectors.joining("; "));
   }
 
-  /** Only what is to be done. */
+  /** Lists only what has to be done. */
   private String change(CellPlan.Row row) {
     return plan.isChanged(row).orElse(false) ? words.change(row) : "";
   }
@@ -150,7 +150,7 @@ final class PlanSheet {
     if (coins == 0) {
       list.length(OptionalLong.empty(), Rounding.DOWN);
     } else {
-      // Exact: a double holds every whole number of coins there can be.
+      // Exact: a double holds every possible whole number of cents.
       list.number(coins / 100.0, coins % 100 == 0 ? "#,##0" : "#,##0.00");
     }
   }

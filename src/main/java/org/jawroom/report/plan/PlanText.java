@@ -12,7 +12,7 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.WrappedLines;
 
-/** A plan for people at a terminal of 80 columns. */
+/** A plan for a terminal of 80 columns. */
 public final class PlanText {
   private static final int COLUMNS = 80;
   private static final int DETAIL = 6;
@@ -27,7 +27,7 @@ public final class PlanText {
   }
 
   /**
-   * The lines, without line ends and without anything that could steer a terminal.
+   * Returns the lines, without line ends and without characters that could control a terminal.
    *
    * @param reports the files written
    */
@@ -40,7 +40,7 @@ public final class PlanText {
     if (!text.words.advice().isEmpty()) {
       text.add(0, text.words.advice());
     }
-    // Not broken, so that a path can be copied.
+    // Not wrapped, so that a path can be copied.
     reports.forEach(report -> text.lines.add(PlainText.forTerminal("Written: " + report)));
     return text.lines;
   }
@@ -102,7 +102,7 @@ public final class PlanText {
     }
   }
 
-  /** ASCII, save for names. */
+  /** ASCII except for names. */
   private void add(int indent, String text) {
     lines.addAll(
         WrappedLines.wrapped(

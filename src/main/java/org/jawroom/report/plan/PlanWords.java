@@ -17,22 +17,22 @@ import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.Words;
 
 /**
- * A plan in plain words, lengths in the unit people asked for.
+ * A plan in words, lengths in the chosen unit.
  *
- * @param times the sign between a number and what there are so many of
+ * @param times the sign between a count and what is counted
  */
 record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
 
-  /** At most so many blank columns are named. */
+  /** The largest number of blank columns named. */
   private static final int COLUMNS_NAMED = 3;
 
-  /** {@code No better plan exists.} only where that is proven. */
+  /** States {@code No better plan exists.} only if that is proven. */
   String statement() {
     String words = plan.plan().statement();
     return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
   }
 
-  /** What to do about a plan that is not proven; empty for one that is. */
+  /** What to do about a plan that is not proven optimal; empty for one that is. */
   String advice() {
     return plan.plan().isProven() ? "" : "Give it more time: a greater --time-limit, or none.";
   }
@@ -54,7 +54,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     };
   }
 
-  /** {@code 12.3 mm to spare}; where several stand, what one alone has. */
+  /** {@code 12.3 mm to spare}; with several vises on the table, the margin of one alone. */
   String margin(CellPlan.Row row) {
     return (row.given().orElseThrow().count() > 1 ? "one alone " : "") + margin(plan.pairing(row));
   }
@@ -65,7 +65,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
         : Finding.NOTHING_LISTED.words();
   }
 
-  /** What to keep to; empty if to nothing. */
+  /** The restrictions to observe; empty if there are none. */
   String keepTo(CellPairing pairing) {
     if (pairing.isForItsJobsOnly()) {
       return "for its jobs only, each in its own place";
@@ -80,7 +80,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
             + unit.brief(open.hi(), Rounding.DOWN);
   }
 
-  /** What to know where several stand; empty for one. */
+  /** What to know if several vises stand on the table; empty for one. */
   String several(CellPlan.Row row) {
     return row.given().orElseThrow().count() > 1
         ? "margin and place of one alone; where several stand side by side, and clear: table_positions_mm in "
@@ -88,7 +88,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
         : "";
   }
 
-  /** {@code changed, was plain 125}; empty where there is no before. */
+  /** {@code changed, was plain 125}; empty if there is no earlier plan. */
   String change(CellPlan.Row row) {
     return plan.isChanged(row)
         .map(
@@ -99,7 +99,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
         .orElse("");
   }
 
-  /** What is bought for a machine; empty for nothing. */
+  /** What is bought for a machine; empty if nothing is. */
   String bought(CellPlan.Row row) {
     if (!row.boughtMachine() && !row.boughtVise()) {
       return "";
@@ -118,7 +118,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     return purchase.count() + times + name;
   }
 
-  /** What would hold a job that the plan does not. */
+  /** What would hold a job that the plan does not hold. */
   String remedy(Unheld unheld) {
     return switch (unheld.remedy()) {
       case NOTHING_HOLDS ->
@@ -162,8 +162,8 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
 
   /** {@code 77 of 81 pieces, 3 of 4 jobs}. */
   String held() {
-    Plan told = plan.plan();
-    return told.held().size()
+    Plan solution = plan.plan();
+    return solution.held().size()
         + " of "
         + plan.of().shop().jobs().size()
         + " jobs, "

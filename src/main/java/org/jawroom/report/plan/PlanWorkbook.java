@@ -32,7 +32,7 @@ public final class PlanWorkbook {
 
   private PlanWorkbook() {}
 
-  /** Writes the workbook; leaves {@code out} open. */
+  /** Writes the workbook; does not close {@code out}. */
   public static void write(CellPlan plan, RunFacts facts, OutputStream out) throws IOException {
     StableWorkbook.write(TITLE, book -> fill(book, plan, facts, SheetLimits.XLSX), out);
   }

@@ -7,14 +7,14 @@ import org.jawroom.shop.Column;
 import org.jawroom.shop.Guard;
 
 /**
- * Something that nobody has measured: a column of one machine or vise, or the gap of one guard.
+ * An unmeasured value: a column of one machine or vise, or the gap of one guard.
  *
  * @param row index of the machine or vise
  * @param guard the guard's name for {@link Column#GUARD_GAP}; else empty
  */
 public record BlankCell(Column column, int row, String guard) {
 
-  /** What an unknown pairing hangs on, in the order of the tables. */
+  /** The blanks that make a pairing unknown, in the order of the tables. */
   static List<BlankCell> of(Outcome outcome, int machine, int vise) {
     List<BlankCell> cells = new ArrayList<>();
     for (Column column : outcome.missing()) {
@@ -34,7 +34,7 @@ public record BlankCell(Column column, int row, String guard) {
     return isOfMachine(column);
   }
 
-  /** Where its table comes among the tables. */
+  /** The position of its table in the order of the tables. */
   int table() {
     int first = column.ordinal();
     while (first > 0 && Column.values()[first - 1].table().equals(column.table())) {
@@ -44,7 +44,8 @@ public record BlankCell(Column column, int row, String guard) {
   }
 
   private static boolean isOfMachine(Column column) {
-    // SheetColumns are in the order of the tables: machines, guards, then those of the vise.
+    // The constants of {@link Column} are in the order of the tables: machines, guards, then those
+    // of the vise.
     return column.compareTo(Column.GUARD_GAP) <= 0;
   }
 }

@@ -21,7 +21,7 @@ public record BlankWords(PeopleUnit unit) {
     return blank.guard().isEmpty() ? blank.column().column() : "gap of " + blank.guard();
   }
 
-  /** What it belongs to. */
+  /** The machine or vise it belongs to. */
   public static String owner(ToMeasure one) {
     Outcome outcome = one.pairings().get(0).outcome();
     return one.blank().isOfMachine() ? outcome.machine().name() : outcome.vise().name();
@@ -30,7 +30,7 @@ public record BlankWords(PeopleUnit unit) {
   /** {@code fits all 5 if ≥ 41.28; none below 12.5}. */
   public String decides(ToMeasure one) {
     int all = one.pairings().size();
-    // With other blanks open, a limit says only what is needed, not what is enough.
+    // If other blanks are open too, a limit is necessary but not sufficient.
     boolean settled = one.alone().size() == all;
     String fits = settled ? "fits" : "can fit";
     List<String> words = new ArrayList<>();
@@ -47,17 +47,18 @@ public record BlankWords(PeopleUnit unit) {
           (all == 1 ? "" : never == all ? "all " + all + " " : never + " ")
               + "cannot fit whatever it is");
     }
-    long told = one.pairings().stream().filter(pairing -> isTold(pairing, one.blank())).count();
-    if (told == 0) {
+    long limited =
+        one.pairings().stream().filter(pairing -> isLimited(pairing, one.blank())).count();
+    if (limited == 0) {
       return "no limit can be told";
     }
-    if (told < all) {
-      words.add("no limit can be told for " + (all - told));
+    if (limited < all) {
+      words.add("no limit can be told for " + (all - limited));
     }
     return String.join("; ", words) + (open ? "; if the other blanks let it" : "");
   }
 
-  /** The partners that it alone settles, by name. */
+  /** The names of the partners for which this blank is the only one. */
   public static String settles(ToMeasure one) {
     Function<Outcome, String> partner =
         one.blank().isOfMachine() ? o -> o.vise().name() : o -> o.machine().name();
@@ -98,7 +99,7 @@ public record BlankWords(PeopleUnit unit) {
     return all == 1 ? "" : number == all ? " all " + all : " " + number;
   }
 
-  private static boolean isTold(Advice pairing, BlankCell blank) {
+  private static boolean isLimited(Advice pairing, BlankCell blank) {
     return pairing.limits().stream()
         .anyMatch(limit -> limit.column() == blank.column() && limit.guard().equals(blank.guard()));
   }

@@ -9,7 +9,7 @@ import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;
 
-/** The readings that say where the face of a guard stands, seen from the table. */
+/** The readings that locate the face of a guard relative to the table. */
 final class GuardReadings {
   private final Machine machine;
   private final Limit limit;
@@ -23,7 +23,7 @@ final class GuardReadings {
     this.readings = readings;
   }
 
-  /** Adds them; {@code lowFace}: the face of the guard is its low one along the limiting axis. */
+  /** Adds them; {@code lowFace}: the face is the guard's low one along the limiting axis. */
   static void add(Machine machine, Limit limit, boolean lowFace, Set<String> readings) {
     GuardReadings guard = new GuardReadings(machine, limit, lowFace, readings);
     Optional<Guard> source = limit.guard().guard();
@@ -47,7 +47,7 @@ final class GuardReadings {
 
   private void table() {
     if (limit.axis() != Axis.Z) {
-      // The vise is before the low side of the table, or beyond its high one.
+      // The part is beside the table: beyond its low or its high side.
       edge(lowFace);
       Side side =
           limit.axis() == Axis.Y
@@ -59,10 +59,10 @@ final class GuardReadings {
     }
   }
 
-  /** Taped from the edge of the table nearer to it. */
+  /** A gap is taped from the nearer edge of the table. */
   private void gap(String reading) {
     readings.add(reading);
-    // A guard before the table shows its high face.
+    // A guard in front of the table faces it with its high face.
     edge(!lowFace);
     if (moves() && limit.situation() == Situation.LOADING) {
       readings.add("half of travel_" + letter());
@@ -91,7 +91,7 @@ final class GuardReadings {
     }
   }
 
-  /** From where the slots are told to an edge of the table. */
+  /** Adds the readings from the reference of the slots to an edge of the table. */
   private void edge(boolean lowEdge) {
     if (!SlotReadings.fromEdge(machine.slots(), limit.axis())) {
       readings.add("half of " + size());

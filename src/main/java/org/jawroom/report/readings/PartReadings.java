@@ -11,7 +11,7 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 
-/** The readings that say where the end of a part stands, seen from the vise's bolts. */
+/** The readings that locate the end of a part relative to the vise's bolts. */
 final class PartReadings {
 
   /** The axes of the vise frame. */
@@ -44,7 +44,7 @@ final class PartReadings {
     this.far = high == (direction > 0);
   }
 
-  /** Adds where the bolts are across the slots, and how they sit in their holes. */
+  /** Adds the positions of the bolts across the slots and their play in the holes. */
   void addBolts() {
     String of =
         vise.mounts().stream()
@@ -63,7 +63,7 @@ final class PartReadings {
     }
   }
 
-  /** Adds where the part's end is. */
+  /** Adds the position of the part's end. */
   void addEdge() {
     if (limit.part().row().isPresent()) {
       addRow(limit.part().row().get());
@@ -172,7 +172,7 @@ final class PartReadings {
     return isOpen() ? "front_projection_open" : "front_projection_closed";
   }
 
-  /** Whether the open end of the range of openings limits. */
+  /** Whether the open end of the range of openings is the limiting one. */
   private boolean isOpen() {
     return limit.opening() == JawEnd.OPEN;
   }

@@ -9,15 +9,14 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
 
 /**
- * The readings that a margin is made of, by the names of their columns: a tolerance covers them
- * all.
+ * The readings that a margin is computed from, by column name: one tolerance covers them all.
  *
  * @param machine from the slots to the face of the guard
  * @param vise from the bolts to the end of the part
  */
 public record Readings(List<String> machine, List<String> vise) {
 
-  /** Those behind what limits the recommended placement; empty where nothing does. */
+  /** The readings behind the limit of the recommended placement; empty if nothing limits it. */
   public static Optional<Readings> behind(Outcome outcome) {
     return outcome
         .recommended()

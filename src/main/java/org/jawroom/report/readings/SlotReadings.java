@@ -6,11 +6,11 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Slots;
 
-/** The readings that say where the slots are, or where along them the vise stands. */
+/** The readings that locate the slots, or the vise along them. */
 final class SlotReadings {
   private SlotReadings() {}
 
-  /** Adds those that count along {@code axis} for a vise bolted in the slots {@code used}. */
+  /** Adds those along {@code axis} for a vise bolted in the slots {@code used}. */
   static void add(Machine machine, Axis axis, List<Integer> used, Set<String> readings) {
     Slots slots = machine.slots();
     if (axis == Axis.Z) {
@@ -31,7 +31,8 @@ final class SlotReadings {
   }
 
   /**
-   * Whether the place along {@code axis} is told from the front or left edge, not from the middle.
+   * Whether the position along {@code axis} is given from the front or left edge, not from the
+   * middle.
    */
   static boolean fromEdge(Slots slots, Axis axis) {
     return axis == slots.direction().across()

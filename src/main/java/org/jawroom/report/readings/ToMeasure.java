@@ -11,9 +11,9 @@ import org.jawroom.advice.Relation;
 import org.jawroom.placement.pairing.Verdict;
 
 /**
- * A blank and the unknown pairings it is missing in.
+ * A blank and the unknown pairings that depend on it.
  *
- * @param alone those in which nothing else is missing, so that it settles them by itself
+ * @param alone the pairings in which nothing else is blank, so that this value settles them
  */
 public record ToMeasure(BlankCell blank, List<Advice> pairings, List<Advice> alone) {
 
@@ -29,11 +29,11 @@ public record ToMeasure(BlankCell blank, List<Advice> pairings, List<Advice> alo
   }
 
   /**
-   * All there is to measure: what settles the most pairings first, then what is missing in the
-   * most, then as the tables have it.
+   * Lists all blanks to measure: first by the number of pairings they settle, then by the number
+   * they occur in, then in the order of the tables.
    *
    * @param advice machines then vises
-   * @param across how many vises
+   * @param across the number of vises
    */
   public static List<ToMeasure> of(List<Advice> advice, int across) {
     Map<BlankCell, ToMeasure> all = new LinkedHashMap<>();
@@ -53,7 +53,7 @@ public record ToMeasure(BlankCell blank, List<Advice> pairings, List<Advice> alo
     return all.values().stream().sorted(FIRST_THINGS_FIRST).toList();
   }
 
-  /** The limits of this blank in its pairings that bear that relation. */
+  /** The limits of this blank in its pairings that have that relation. */
   List<BlankLimit> limits(Relation relation) {
     return pairings.stream()
         .flatMap(pairing -> pairing.limits().stream())

@@ -1,2 +1,2 @@
-/** Which columns of the tables a margin is made of, and which blanks are worth measuring first. */
+/** Which columns of the tables a margin is computed from, and which blanks to measure first. */
 package org.jawroom.report.readings;

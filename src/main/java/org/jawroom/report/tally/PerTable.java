@@ -9,23 +9,23 @@ import org.jawroom.placement.search.SideBySide;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
-/** How many vises of one kind stand side by side on a table, told of a pairing. */
+/** The number of vises of one kind that stand side by side on a table. */
 public final class PerTable {
   private PerTable() {}
 
-  /** 0 where not one fits, and where it cannot be told. */
+  /** 0 if not even one fits or if the number is unknown. */
   public static int count(Advice pairing) {
     return pairing.sideBySide().map(SideBySide::count).orElse(0);
   }
 
-  /** Where they stand along the slots. */
+  /** Their positions along the slots. */
   public static String positions(Advice pairing, String between, Function<Long, String> figure) {
     return pairing.sideBySide().map(SideBySide::positions).orElse(List.of()).stream()
         .map(figure)
         .collect(Collectors.joining(between));
   }
 
-  /** The most of any kind on one table: {@code 6 × plain 125}. */
+  /** The largest number of one kind on one table: {@code 6 × plain 125}. */
   public static String most(Tally ofMachine) {
     return ofMachine.most().map(PerTable::words).orElse("none");
   }
@@ -35,7 +35,7 @@ public final class PerTable {
     return tooHeavy(pairing) ? many + " (too heavy together)" : many;
   }
 
-  /** Whether the table does not carry so many, bare. */
+  /** Whether so many bare vises exceed what the table carries. */
   public static boolean tooHeavy(Advice pairing) {
     Machine machine = pairing.outcome().machine();
     Vise vise = pairing.outcome().vise();

@@ -8,7 +8,10 @@ import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.OutcomeRanking;
 
-/** Pairings counted one by one: how many come to what, which is the best, how margins range. */
+/**
+ * Statistics over pairings, added one by one: counts for each finding, the best pairing, the range
+ * of margins.
+ */
 public final class Tally {
   private final long[] counts = new long[Finding.values().length];
   private OptionalLong least = OptionalLong.empty();
@@ -19,7 +22,7 @@ public final class Tally {
   private long total;
   private long clear;
 
-  /** Counts in the pairing of that index. */
+  /** Adds the pairing with that index. */
   void add(long index, Advice pairing) {
     Outcome outcome = pairing.outcome();
     total++;
@@ -50,32 +53,32 @@ public final class Tally {
     return total;
   }
 
-  /** How many are shown with a margin of 0 or more. */
+  /** The number of pairings displayed with a margin of 0 or more. */
   long clear() {
     return clear;
   }
 
-  /** Of the best margins, half-nanometres; empty where no pairing has one. */
+  /** The smallest of the best margins, in half-nanometres; empty if no pairing has one. */
   public OptionalLong leastMargin() {
     return least;
   }
 
-  /** Likewise. */
+  /** The largest of the best margins, in half-nanometres; empty if no pairing has one. */
   public OptionalLong greatestMargin() {
     return greatest;
   }
 
-  /** The best pairing ({@link OutcomeRanking}). */
+  /** The best pairing by {@link OutcomeRanking}. */
   public Optional<Advice> best() {
     return Optional.ofNullable(best);
   }
 
-  /** The index of {@link #best}, where there is one. */
+  /** The index of {@link #best}, if there is one. */
   public long bestIndex() {
     return bestIndex;
   }
 
-  /** The pairing of which the most stand on one table, the first of equals. */
+  /** The pairing with the most vises on one table; of equals the first. */
   Optional<Advice> most() {
     return Optional.ofNullable(most);
   }

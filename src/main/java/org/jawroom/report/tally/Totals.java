@@ -9,8 +9,8 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.shop.Shop;
 
 /**
- * What the reports tell of a shop as a whole, gathered pairing by pairing; what it keeps grows with
- * the machines and the vises, not with the pairings.
+ * Statistics of a whole shop, accumulated pairing by pairing; memory grows with the number of
+ * machines and vises, not of pairings.
  */
 public final class Totals {
   private final Shop shop;
@@ -20,14 +20,14 @@ public final class Totals {
   private final Worst worst = new Worst();
   private long pairings;
 
-  /** Of a shop without any pairing so far. */
+  /** Starts without any pairing. */
   public Totals(Shop shop) {
     this.shop = shop;
     shop.machines().forEach(machine -> machines.add(new Tally()));
     shop.vises().forEach(vise -> vises.add(new Tally()));
   }
 
-  /** Of all pairings of a shop: machines, then vises in its order. */
+  /** Sums up all pairings of a shop: machines, then vises, in shop order. */
   public static Totals of(Shop shop, List<Advice> advice) {
     Totals totals = new Totals(shop);
     advice.forEach(totals::add);
@@ -35,9 +35,9 @@ public final class Totals {
   }
 
   /**
-   * Counts in the next pairing.
+   * Adds the next pairing.
    *
-   * @throws IllegalArgumentException if it is not that of the next vise, or machine, of the shop
+   * @throws IllegalArgumentException if it is not the next pairing in shop order
    */
   public void add(Advice pairing) {
     Outcome outcome = pairing.outcome();
@@ -47,7 +47,7 @@ public final class Totals {
     if (machine >= machines.size()
         || !outcome.machine().name().equals(shop.machines().get(machine).name())
         || !outcome.vise().name().equals(shop.vises().get(vise).name())) {
-      throw new IllegalArgumentException("pairing " + pairings + " is another");
+      throw new IllegalArgumentException("unexpected pairing at index " + pairings);
     }
     all.add(pairings, pairing);
     machines.get(machine).add(pairings, pairing);
@@ -60,7 +60,7 @@ public final class Totals {
     return shop;
   }
 
-  /** How many have been counted in. */
+  /** The number of pairings added. */
   public long pairings() {
     return pairings;
   }
@@ -69,17 +69,17 @@ public final class Totals {
     return all;
   }
 
-  /** That of the machine of that index. */
+  /** The tally of the machine with that index. */
   public Tally machine(int index) {
     return machines.get(index);
   }
 
-  /** That of the vise of that index. */
+  /** The tally of the vise with that index. */
   public Tally vise(int index) {
     return vises.get(index);
   }
 
-  /** The best pairing of each machine and of each vise, each once, in input order. */
+  /** The best pairing of each machine and of each vise, without duplicates, in input order. */
   public List<Advice> chosen() {
     Map<Long, Advice> chosen = new TreeMap<>();
     for (List<Tally> groups : List.of(machines, vises)) {

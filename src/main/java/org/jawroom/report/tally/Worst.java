@@ -6,7 +6,7 @@ import java.util.List;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.wording.HeadlineMargin;
 
-/** The pairings that miss by the most, the worst first, of equals the first. */
+/** The pairings with the largest shortfall, worst first; of equals the first. */
 public final class Worst {
 
   /** How many of them are kept. */
@@ -37,7 +37,7 @@ public final class Worst {
     return Collections.unmodifiableList(kept);
   }
 
-  /** How many pairings miss at all. */
+  /** The number of pairings with a shortfall. */
   public long missed() {
     return missed;
   }

@@ -1,2 +1,2 @@
-/** Counts over all pairings, kept as they come. */
+/** Counts over all pairings, updated as pairings arrive. */
 package org.jawroom.report.tally;

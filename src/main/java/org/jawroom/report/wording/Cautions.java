@@ -2,15 +2,15 @@ package org.jawroom.report.wording;
 
 import java.util.List;
 
-/** What the figures of a report do not say; every report bears the first of them at least. */
+/** The limits of what a report states; every report prints at least the first of them. */
 public final class Cautions {
 
-  /** The usual three, for where there is room for one line. */
+  /** The usual three, for places with room for one line. */
   public static final String BRIEF =
       "This does not replace the check on the machine. Lock out before reaching in. Local codes and the"
           + " machine maker's instructions come first.";
 
-  /** In full. */
+  /** The full list. */
   public static final List<String> ALL =
       List.of(
           "This does not replace the check on the machine. Before the first cut, and after any change, move"

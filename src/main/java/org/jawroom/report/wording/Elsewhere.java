@@ -13,10 +13,11 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Shop;
 
 /**
- * What the shop has already that would serve instead.
+ * What the shop already has that would serve instead.
  *
- * @param vises for each machine, which vises in the house fit on it; in words, the roomiest first
- * @param machines for each vise, on which machines in the house it fits; likewise
+ * @param vises for each machine, the vises in the house that fit on it, in words, largest margin
+ *     first
+ * @param machines for each vise, the machines in the house on which it fits, in the same order
  */
 public record Elsewhere(List<String> vises, List<String> machines) {
 
@@ -44,24 +45,24 @@ public record Elsewhere(List<String> vises, List<String> machines) {
   }
 
   /**
-   * Of the outcomes on one machine, the vises in the house that fit; {@code none} if there are
-   * none.
+   * Lists the vises in the house that fit, from the outcomes on one machine; {@code none} if there
+   * are none.
    */
   public static String vises(List<Outcome> onMachine, PeopleUnit unit) {
     return words(vises(onMachine), outcome -> outcome.vise().name(), unit);
   }
 
-  /** Of the outcomes of one vise, the machines in the house where it fits; likewise. */
+  /** Lists the machines in the house on which one vise fits; {@code none} if there are none. */
   public static String machines(List<Outcome> ofVise, PeopleUnit unit) {
     return words(machines(ofVise), outcome -> outcome.machine().name(), unit);
   }
 
-  /** A few at most, the roomiest first. */
+  /** The first few, largest margin first. */
   public static List<Outcome> vises(List<Outcome> onMachine) {
     return best(onMachine.stream().filter(outcome -> outcome.vise().quantity() > 0));
   }
 
-  /** Likewise. */
+  /** The first few, largest margin first. */
   public static List<Outcome> machines(List<Outcome> ofVise) {
     return best(ofVise.stream().filter(outcome -> !outcome.machine().candidate()));
   }

@@ -5,9 +5,9 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 
 /**
- * What people are shown for a pairing: the verdicts, and apart from them a {@code fits} that was
- * held against nothing. Each has a sign out of the characters that nearly every font has, so that
- * none depends on its colour.
+ * The findings that people see for a pairing: the verdicts and, separately, a {@code fits} for
+ * which no guard was there to check against. Each sign is a character that nearly every font has,
+ * so that no finding depends on its colour.
  */
 public enum Finding {
   CLEAR("●", "clear", "clear (bare vise, no tool or part)"),
@@ -32,12 +32,10 @@ public enum Finding {
     return of(outcome.verdict(), outcome.bestMargin().isPresent());
   }
 
-  /**
-   * {@code marginTold}: whether there is a best margin, which a vise held against nothing has not.
-   */
-  public static Finding of(Verdict verdict, boolean marginTold) {
+  /** {@code hasMargin}: whether there is a best margin; there is none if no guard was checked. */
+  public static Finding of(Verdict verdict, boolean hasMargin) {
     return switch (verdict) {
-      case FITS -> marginTold ? CLEAR : NOTHING_LISTED;
+      case FITS -> hasMargin ? CLEAR : NOTHING_LISTED;
       case LIMITED -> LIMITED;
       case MEASURE -> MEASURE;
       case NO_PLACE -> NO_PLACE;
@@ -46,13 +44,13 @@ public enum Finding {
     };
   }
 
-  /** Whether a place can be told in which the vise may stand, perhaps after measuring again. */
+  /** Whether there is a place in which the vise may stand, perhaps after measuring again. */
   static boolean hasPlace(Outcome outcome) {
     Verdict verdict = outcome.verdict();
     return verdict == Verdict.FITS || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
   }
 
-  /** Whether the recommended place gives up margin, for the sake of reach. */
+  /** Whether the recommended place trades margin for the spindle's reach. */
   static boolean placedForReach(Outcome outcome) {
     return outcome.verdict() == Verdict.FITS
         && outcome
@@ -66,12 +64,12 @@ public enum Finding {
     return sign;
   }
 
-  /** For a heading. */
+  /** The short form, for a heading. */
   public String brief() {
     return brief;
   }
 
-  /** In full, without the sign. */
+  /** The full form, without the sign. */
   public String words() {
     return words;
   }

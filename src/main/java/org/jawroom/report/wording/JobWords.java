@@ -15,15 +15,15 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Job;
 
-/** Jobs in plain words, lengths in the unit people asked for. */
+/** Jobs in words, lengths in the chosen unit. */
 public record JobWords(PeopleUnit unit) {
 
-  /** Grams are more than anybody weighs a part to. */
+  /** Nobody weighs a part more finely than to 10 g. */
   private static final int KILOGRAM_DECIMALS = 2;
 
   /**
-   * Held, with the largest margin; what was held against nothing comes last, and of equals the
-   * first is the best.
+   * Returns the held outcome with the largest margin. Outcomes that no guard was checked for rank
+   * last; of equals the first wins.
    */
   public static Optional<JobOutcome> best(List<JobOutcome> outcomes) {
     return outcomes.stream()
@@ -34,8 +34,8 @@ public record JobWords(PeopleUnit unit) {
   }
 
   /**
-   * Not held, but failing latest in the order of reasons, and there by the least; of equals the
-   * first.
+   * Returns the outcome, not held, that comes nearest to holding: the one whose failing reason is
+   * latest in the order of reasons, then the one with the least shortfall; of equals the first.
    */
   public static Optional<JobOutcome> nearest(List<JobOutcome> outcomes) {
     return outcomes.stream()
@@ -50,7 +50,7 @@ public record JobWords(PeopleUnit unit) {
     return outcome.shortfalls().get(0);
   }
 
-  /** Of two shortfalls of one reason the greater is that of which less is missing. */
+  /** Compares two shortfalls of one reason; the one that misses less is the greater. */
   private static int lessMissing(Shortfall one, Shortfall other) {
     int length = Long.compare(other.by().orElse(Long.MAX_VALUE), one.by().orElse(Long.MAX_VALUE));
     BigDecimal none = BigDecimal.ZERO;
@@ -74,7 +74,7 @@ public record JobWords(PeopleUnit unit) {
     return String.join(", ", facts);
   }
 
-  /** Everything that fails, the first first. */
+  /** Lists every reason that fails, in order. */
   public List<String> failing(JobOutcome outcome) {
     return outcome.shortfalls().stream().map(shortfall -> why(outcome, shortfall)).toList();
   }
@@ -106,7 +106,7 @@ public record JobWords(PeopleUnit unit) {
         .limit()
         .map(
             limit ->
-                // What the jaws hold decides how far they stand open.
+                // The opening follows from the width of the part that the jaws hold.
                 " ("
                     + Words.limit(
                         limit.guard().name(), limit.part().name(), limit.situation(), JawEnd.ANY)
@@ -126,13 +126,13 @@ public record JobWords(PeopleUnit unit) {
     return unit.brief(length, Rounding.UP);
   }
 
-  /** Without idle zeros. */
+  /** Without trailing zeros. */
   public static String kilograms(BigDecimal mass, RoundingMode rounding) {
     BigDecimal stripped = mass.setScale(KILOGRAM_DECIMALS, rounding).stripTrailingZeros();
     return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
   }
 
-  /** Whether the planner has said that none of these may be run there. */
+  /** Whether the planner has barred the job from all of these pairings. */
   public static boolean areBarred(List<JobOutcome> outcomes) {
     return !outcomes.isEmpty()
         && outcomes.stream()

@@ -4,16 +4,16 @@ import java.util.List;
 import org.jawroom.shop.GuardKinds;
 import org.jawroom.shop.Machine;
 
-/** What nobody says to have looked for on a machine: it may be there all the same. */
+/** Guards that nobody has recorded as looked for on a machine: they may be there all the same. */
 public final class LookedFor {
   private LookedFor() {}
 
-  /** The kinds of guard neither named as looked for nor listed with the machine. */
+  /** The kinds of guard that are neither named as looked for nor listed for the machine. */
   public static List<String> not(Machine machine) {
     return GuardKinds.notLookedFor(machine);
   }
 
-  /** In words, for the machine's row. */
+  /** The same in words, for the machine's row. */
   static String words(Machine machine) {
     List<String> kinds = not(machine);
     return kinds.isEmpty()

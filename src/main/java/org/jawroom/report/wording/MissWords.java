@@ -13,12 +13,12 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
-/** Why mounts do not hold, in words. */
+/** The reasons why mounts do not hold, in words. */
 public record MissWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   /**
-   * {@code handle to the left: base bolts 0.4 mm short of a slot at the left bolt}; one line a
-   * reason.
+   * {@code handle to the left: base bolts 0.4 mm short of a slot at the left bolt}; one line for
+   * each reason.
    */
   public List<String> of(List<Miss> misses) {
     Map<String, Set<Orientation>> turns = new LinkedHashMap<>();

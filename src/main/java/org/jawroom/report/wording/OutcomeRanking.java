@@ -9,9 +9,9 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 
 /**
- * Which of several pairings is the best: clear before limited; then the spindle's reach least
- * short; then the largest margin (limited: the widest usable opening first); of equals the first.
- * One that is too heavy, has no room over the jaws, or was held against nothing is never the best.
+ * Ranks pairings: clear before limited; then the spindle's reach least short; then the largest
+ * margin (limited: the widest usable opening first); of equals the first. A pairing that is too
+ * heavy, has no room over the jaws, or has no guard to check against is never the best.
  */
 public final class OutcomeRanking {
   private static final Comparator<Outcome> BETTER_LAST =
@@ -28,7 +28,7 @@ public final class OutcomeRanking {
         .reduce((first, next) -> isBetter(next, first) ? next : first);
   }
 
-  /** Whether {@code next} stands before {@code best}, both of which can be the best. */
+  /** Whether {@code next} ranks before {@code best}. Both must be eligible to be the best. */
   public static boolean isBetter(Outcome next, Outcome best) {
     return BETTER_LAST.compare(next, best) > 0;
   }
@@ -44,7 +44,10 @@ public final class OutcomeRanking {
     return outcome.recommended().map(Recommendation::reachShortfall).orElse(0L);
   }
 
-  /** Of no account among the clear, which are usable over their whole opening. */
+  /**
+   * Zero for clear pairings: they are usable over their whole opening, so that it does not rank
+   * them.
+   */
   private static long usable(Outcome outcome) {
     return outcome.verdict() == Verdict.LIMITED
         ? outcome.usableOpening().map(Interval::length).orElse(0L)

@@ -14,10 +14,10 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
-/** What people are told of a pairing in one unit, for reports of other forms to tell the same. */
+/** The words for a pairing in one unit, so that reports of every format say the same. */
 public record PairingWords(PeopleUnit unit) {
 
-  /** A name for the finding that does not change: {@code CLEAR}, {@code NOTHING_LISTED} ... */
+  /** A stable identifier of the finding: {@code CLEAR}, {@code NOTHING_LISTED} ... */
   public static String finding(Outcome outcome) {
     return Finding.of(outcome).name();
   }
@@ -31,7 +31,7 @@ public record PairingWords(PeopleUnit unit) {
     return findings;
   }
 
-  /** The margin that stands for the pairing in a matrix; empty where there is none. */
+  /** The margin that represents the pairing in a matrix; empty if there is none. */
   public static OptionalLong margin(Outcome outcome) {
     return HeadlineMargin.margin(outcome);
   }
@@ -41,24 +41,27 @@ public record PairingWords(PeopleUnit unit) {
     return words().sentence(outcome);
   }
 
-  /** What limits it or why it has no place; several lines. */
+  /** What limits the pairing or why it has no place; several lines. */
   public String reason(Outcome outcome) {
     return words().reason(outcome);
   }
 
-  /** What else to mind about it. */
+  /** Further remarks about the pairing. */
   public List<String> marks(Outcome outcome) {
     return words().marks(outcome);
   }
 
-  /** Where on the machine a pair of it is nearest: {@code jaws closed, table all the way back}. */
+  /**
+   * Where on the machine the nearest pair of part and guard meets: {@code jaws closed, table all
+   * the way back}.
+   */
   public String where(Outcome outcome, Limit limit, Interval openings) {
     return new WhereWords(unit, outcome.machine(), outcome.vise()).of(limit, openings);
   }
 
   /**
-   * What one change would make it fit, the least effort first; none for one that fits or is
-   * unknown.
+   * The single changes that would make it fit, least effort first; empty for a pairing that fits or
+   * is unknown.
    */
   public List<String> changes(Advice pairing) {
     if (!RemedyLine.isAbout(pairing.outcome())) {
@@ -69,7 +72,7 @@ public record PairingWords(PeopleUnit unit) {
         .toList();
   }
 
-  /** Why mounts do not hold, the nearest to holding first. */
+  /** The reasons why mounts do not hold, the nearest to holding first. */
   public List<String> misses(Outcome outcome, List<Miss> misses) {
     return new MissWords(unit, outcome.machine(), outcome.vise()).of(misses);
   }
@@ -84,12 +87,12 @@ public record PairingWords(PeopleUnit unit) {
     return words().jaws(vise);
   }
 
-  /** What to mind about all pairings of a machine. */
+  /** Remarks that apply to all pairings of a machine. */
   public static List<String> cautions(Machine machine) {
     return lines(Words.caution(machine));
   }
 
-  /** What to mind about all pairings of a vise. */
+  /** Remarks that apply to all pairings of a vise. */
   public static List<String> cautions(Vise vise) {
     return lines(Words.caution(vise));
   }

@@ -13,18 +13,21 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.SheetNames;
 
 /**
- * One thing that can be done about a pairing, or that nothing can.
+ * One remedy for a pairing, or the statement that there is none.
  *
  * @param words what to change
- * @param then what limits it after that; empty where nothing does, and where nothing is changed
- * @param mind what to mind about it; may be empty
- * @param apart whether it must not be taken for a cure like the others
+ * @param then what limits the pairing after the change; empty if nothing does or nothing is changed
+ * @param mind what to watch for when changing it; may be empty
+ * @param apart whether the line must not be read as a remedy like the others
  */
 public record RemedyLine(String words, Optional<Limit> then, String mind, boolean apart) {
 
   private static final String NONE = "no single change does it";
 
-  /** Of a pairing that neither fits nor is unknown: one line at least, in the order of effort. */
+  /**
+   * Returns the lines of a pairing that neither fits nor is unknown: at least one, in order of
+   * effort.
+   */
   public static List<RemedyLine> of(Advice pairing, RemedyWords words) {
     Outcome outcome = pairing.outcome();
     List<RemedyLine> lines = new ArrayList<>();
@@ -62,7 +65,7 @@ public record RemedyLine(String words, Optional<Limit> then, String mind, boolea
     return lines;
   }
 
-  /** Whether a pairing is to be listed at all. */
+  /** Whether remedies are listed for the pairing at all. */
   public static boolean isAbout(Outcome outcome) {
     return outcome.verdict() != Verdict.FITS && outcome.verdict() != Verdict.UNKNOWN;
   }

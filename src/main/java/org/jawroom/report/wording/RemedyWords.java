@@ -14,10 +14,10 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
-/** What would make a pairing fit, in words, and what to mind about it. */
+/** Remedies in words, each with what to watch for. */
 public record RemedyWords(PeopleUnit unit) {
 
-  /** One end of travel: where the table, or else the spindle, stands there. */
+  /** One end of travel: where the table, or on some machines the spindle, stands there. */
   private enum End {
     TABLE_FRONT(Axis.Y, "front", "back"),
     TABLE_BACK(Axis.Y, "back", "front"),
@@ -27,7 +27,10 @@ public record RemedyWords(PeopleUnit unit) {
     private final Axis axis;
     private final String table;
 
-    /** Against the table, and so also the side of the table that is within reach at this end. */
+    /**
+     * Where the spindle stands relative to the table; it is also the side of the table within reach
+     * at this end.
+     */
     private final String spindle;
 
     End(Axis axis, String table, String spindle) {
@@ -36,7 +39,7 @@ public record RemedyWords(PeopleUnit unit) {
       this.spindle = spindle;
     }
 
-    /** How far the spindle, at its place for loading, stands from this end of its reach. */
+    /** Distance from the spindle's loading position to this end of its reach. */
     long fromLoading(Machine machine) {
       long loadY = machine.loadY() - machine.spindleY();
       long loadX = machine.loadX() - machine.spindleX();
@@ -49,7 +52,7 @@ public record RemedyWords(PeopleUnit unit) {
     }
   }
 
-  /** What to change. */
+  /** Describes the change. */
   public String change(Machine machine, Remedy remedy) {
     return switch (remedy.kind()) {
       case HANDLE_OFF -> "take the handle off before cutting";
@@ -66,7 +69,7 @@ public record RemedyWords(PeopleUnit unit) {
     };
   }
 
-  /** What to mind if it is changed; may be empty. */
+  /** What to watch for after the change; may be empty. */
   public String mind(Outcome outcome, Remedy remedy) {
     Machine machine = outcome.machine();
     return switch (remedy.kind()) {
@@ -82,7 +85,7 @@ public record RemedyWords(PeopleUnit unit) {
     };
   }
 
-  /** What to do about a limited pairing without any change to it. */
+  /** What to do about a limited pairing without changing anything. */
   public String keepOpen(Outcome outcome) {
     Interval full = outcome.vise().opening();
     Interval usable = outcome.usableOpening().orElseThrow();
@@ -96,7 +99,7 @@ public record RemedyWords(PeopleUnit unit) {
         : "keep the jaws open " + from + " to " + to + ": a spacer and a stop";
   }
 
-  /** How much closer a pairing would have to be known; empty if neither side does it alone. */
+  /** How accurately a pairing would have to be measured; empty if neither side alone suffices. */
   public String known(ToleranceNeeded needed) {
     List<String> ways = new ArrayList<>();
     addKnown(ways, "the machine", needed.machine());
@@ -104,7 +107,7 @@ public record RemedyWords(PeopleUnit unit) {
     return String.join(", or ", ways);
   }
 
-  /** Nothing is ever known to ± 0. */
+  /** A tolerance of ± 0 is unattainable. */
   private void addKnown(List<String> ways, String what, OptionalLong most) {
     String to = most.isPresent() ? unit.fine(most.getAsLong(), Rounding.DOWN) : "0";
     if (!to.equals("0")) {
@@ -154,7 +157,7 @@ public record RemedyWords(PeopleUnit unit) {
   }
 
   private String move(Machine machine, Remedy remedy) {
-    // The model's own guards, which are no rows, are all measured from a side.
+    // Guards that the model adds itself have no row; all of them are measured from a side.
     boolean outward =
         machine.guards().stream()
             .filter(guard -> guard.name().equals(remedy.guard()))
@@ -177,9 +180,7 @@ public record RemedyWords(PeopleUnit unit) {
     };
   }
 
-  /**
-   * Exact, since a little more need not serve as well: in inches with the millimetres beside it.
-   */
+  /** The exact amount, since slightly more may fail: in inches the millimetres stand beside it. */
   private String amount(Remedy remedy) {
     long amount = remedy.amount().orElseThrow();
     String exact = PeopleUnit.MM.fine(amount, Rounding.UP) + " mm";

@@ -3,10 +3,10 @@ package org.jawroom.report.wording;
 import org.jawroom.shop.Side;
 
 /**
- * What a tape is laid to.
+ * One tape measurement.
  *
- * @param what of the vise: {@code base's left side}
- * @param edge of the table: left or front
- * @param distance from that edge, inward; negative: beyond it
+ * @param what the feature of the vise: {@code base's left side}
+ * @param edge the edge of the table: left or front
+ * @param distance inward from that edge; negative: beyond it
  */
 public record TapeMeasure(String what, Side edge, long distance) {}

@@ -17,12 +17,12 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
- * A placement as a setter lays it out with a tape from the table's left and front edges; to the
+ * A placement as a setter measures it with a tape from the table's left and front edges, to the
  * nearest tenth of a millimetre or hundredth of an inch.
  */
 public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
 
-  /** A line for each thing to do. */
+  /** One line for each step. */
   public List<String> of(Recommendation place) {
     List<String> lines = new ArrayList<>();
     lines.add("handle to the " + place.handleTo().word() + ", mount: " + place.mount());
@@ -32,7 +32,8 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
   }
 
   /**
-   * Where the vise stands, measured from the two edges; without a base from the middle of its jaws.
+   * Where the vise stands, measured from the two edges; a vise without a base is measured from the
+   * middle of its jaws.
    *
    * @param x of the vise frame's origin in the table frame, {@code y} likewise
    */
@@ -40,7 +41,7 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
     return measures(turn, x, y).stream().map(this::words).toList();
   }
 
-  /** The same unspoken: along x first. */
+  /** The same as data: along x first. */
   public List<TapeMeasure> measures(Orientation turn, long x, long y) {
     long half = hasBase() ? vise.base().width().length() / 2 : 0;
     String face = vise.jaws().both() ? "middle between the jaws" : "fixed-jaw face";
@@ -53,8 +54,8 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
   }
 
   /**
-   * Slots are numbered the way they lie, so of two bolts in different slots the one in the lower
-   * stands in front (y slots: on the left).
+   * Slots are numbered in the order in which they lie, so of two bolts in different slots the one
+   * in the lower slot stands in front (slots along y: on the left).
    */
   public String bolts(List<Integer> slots) {
     boolean alongX = machine.slots().direction() == Axis.X;

@@ -11,13 +11,14 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
 /**
- * Where a part comes nearest to a guard, in words a person at the machine uses; never a bare sign.
+ * Where a part comes nearest to a guard, in the words of a person at the machine; never a bare
+ * sign.
  */
 public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   private static final String STANDING = "wherever the axes stand";
 
-  /** {@code jaws closed, table all the way back}; {@code openings} is the range spoken of. */
+  /** {@code jaws closed, table all the way back}; {@code openings} is the range considered. */
   public String of(Limit limit, Interval openings) {
     return jaws(limit.opening(), openings) + ", " + axes(limit);
   }
@@ -36,7 +37,7 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
     };
   }
 
-  /** The two that come near each other: {@code screw rear to rear cover}. */
+  /** The part and the guard: {@code screw rear to rear cover}. */
   public static String pair(Limit limit) {
     return limit.part().name() + " to " + limit.guard().name();
   }
@@ -62,9 +63,8 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
     Axis axis = limit.axis();
     boolean guardIsLow = guardIsLow(limit);
     return switch (axis) {
-      // A guard before the part comes nearest where the table stands forward, or where the guard,
-      // carried by
-      // what carries the spindle, has run back.
+      // A guard in front of the part is nearest when the table stands forward or, for a guard
+      // carried with the spindle, when the guard has run back.
       case Y ->
           guardIsLow
               ? along(limit.guard().name(), tableGoes, "forward", "back")
@@ -83,7 +83,10 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
     };
   }
 
-  /** How low the nose comes over the table, told by where the guard's underside then is. */
+  /**
+   * The lowest height of the nose over the table, derived from the position of the guard's
+   * underside.
+   */
   private long lowestNose(Limit limit) {
     long underside = limit.guard().guard().orElseThrow().limits().z().lo();
     return limit.guardBox().z().lo() - underside;
@@ -94,8 +97,8 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
   }
 
   /**
-   * Whether the guard stands before the part, to its left or under it along the limiting axis, or
-   * overlaps it least there.
+   * Whether the guard lies on the low side of the part along the limiting axis (in front, to its
+   * left, under it), or overlaps it least on that side.
    */
   public static boolean guardIsLow(Limit limit) {
     Interval guard = limit.guardBox().along(limit.axis());

@@ -20,15 +20,15 @@ import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
 
-/** Outcomes in plain words, lengths in the unit people asked for. */
+/** Outcomes in words, lengths in the chosen unit. */
 public record Words(PeopleUnit unit) {
 
-  /** How reasons for a usable part of the opening begin. */
+  /** The prefix of reasons that give a usable part of the opening. */
   public static final String KEEP_OPEN = "keep open ";
 
   private static final String HANDLE_OFF = "handle must be off";
 
-  /** Play along an axis under which nobody can tap a vise square. */
+  /** With less play than this along an axis nobody can tap a vise square. */
   private static final long LEAST_PLAY = 2 * Length.MM;
 
   /** What limits: {@code rear cover · screw rear, closed}. */
@@ -69,7 +69,10 @@ public record Words(PeopleUnit unit) {
     };
   }
 
-  /** What stands under the margin of a pairing, or in its stead: what limits it or why not. */
+  /**
+   * The text under a pairing's margin, or in place of it: what limits the pairing or why it has no
+   * margin.
+   */
   public String reason(Outcome outcome) {
     String limit =
         outcome.recommended().flatMap(Recommendation::limit).map(Words::limit).orElse("");
@@ -94,20 +97,17 @@ public record Words(PeopleUnit unit) {
     return unit.text(margin, Rounding.DOWN);
   }
 
-  /** {@code keep open 76.2 to 152.4}, drawn in to what people see. */
+  /** {@code keep open 76.2 to 152.4}, rounded inward to the displayed digits. */
   public String opening(Outcome outcome) {
     return outcome.usableOpening().map(open -> KEEP_OPEN + range(open)).orElse("");
   }
 
-  /** Both ends, drawn in. */
+  /** Both ends, rounded inward. */
   private String range(Interval open) {
     return unit.brief(open.lo(), Rounding.UP) + " to " + unit.brief(open.hi(), Rounding.DOWN);
   }
 
-  /**
-   * What else to mind about a pairing; none for one that has no place anyway, save its weight and
-   * room.
-   */
+  /** Further remarks about a pairing; for one without a place only those on weight and room. */
   public List<String> marks(Outcome outcome) {
     List<String> marks = new ArrayList<>();
     if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
@@ -146,14 +146,14 @@ public record Words(PeopleUnit unit) {
     return joined(" and ", x, y);
   }
 
-  /** Whether the margin holds only with the handle taken off before cutting. */
+  /** Whether the margin requires that the handle is taken off before cutting. */
   private static boolean handleComesOff(Vise vise) {
     return (vise.simple() && !vise.handle().radius().isNone() && !vise.handle().onWhileCutting())
         || vise.parts().stream()
             .anyMatch(part -> part.name().equals(VisePart.HANDLE) && part.when() == When.LOADING);
   }
 
-  /** Blank columns, without the table where that is plain. */
+  /** Blank columns; the table's name is left out where it is obvious. */
   public static String columns(List<Column> missing) {
     return missing.stream()
         .map(column -> column == Column.GUARD_GAP ? "gap of a guard" : column.column())
@@ -180,19 +180,19 @@ public record Words(PeopleUnit unit) {
         + range(vise.opening());
   }
 
-  /** What stands under a vise's name over its column. */
+  /** The text under a vise's name at the head of its column. */
   public String heading(Vise vise) {
     return joined("\n", jaws(vise).replace(", opens", "\nopens"), exact(vise.provenance()));
   }
 
   /**
-   * What to mind about all pairings of a machine: what was not looked for, how well it is known.
+   * Remarks that apply to all pairings of a machine: guards not looked for, measuring tolerance.
    */
   public static String caution(Machine machine) {
     return joined("\n", LookedFor.words(machine), exact(machine.provenance()));
   }
 
-  /** What to mind about all pairings of a vise. */
+  /** Remarks that apply to all pairings of a vise. */
   public static String caution(Vise vise) {
     return joined("; ", handleComesOff(vise) ? HANDLE_OFF : "", exact(vise.provenance()));
   }

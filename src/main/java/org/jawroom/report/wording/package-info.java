@@ -1,5 +1,5 @@
 /**
- * The words that people read about outcomes, the same in every report: verdicts, limits, places by
- * tape, changes, cautions.
+ * The words for outcomes, the same in every report: verdicts, limits, places by tape, changes,
+ * cautions.
  */
 package org.jawroom.report.wording;

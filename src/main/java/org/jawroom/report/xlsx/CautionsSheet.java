@@ -8,7 +8,7 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.report.format.TextLines;
 import org.jawroom.report.wording.Cautions;
 
-/** The sheet <i>Cautions</i>: what the figures do not say. */
+/** The sheet <i>Cautions</i>: the limits of what the figures state. */
 public final class CautionsSheet {
   static final String NAME = "Cautions";
 
@@ -21,7 +21,7 @@ public final class CautionsSheet {
     add(book, styles, List.of());
   }
 
-  /** {@code more}: what else there is to mind in this workbook. */
+  /** {@code more}: further cautions for this workbook. */
   public static void add(SXSSFWorkbook book, Styles styles, List<String> more) {
     SXSSFSheet sheet = book.createSheet(NAME);
     sheet.setColumnWidth(0, 5 * 256);

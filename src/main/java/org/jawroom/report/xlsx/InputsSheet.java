@@ -7,7 +7,7 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.report.format.TextLines;
 
-/** The sheet <i>Inputs</i>: what the run was made of, so that it can be judged and done again. */
+/** The sheet <i>Inputs</i>: the inputs of the run, so that it can be judged and repeated. */
 public final class InputsSheet {
   static final String NAME = "Inputs";
 
@@ -62,13 +62,13 @@ public final class InputsSheet {
     row.setHeightInPoints(Styles.height(lines, POINTS));
   }
 
-  /** A section of lines across both columns; of very many only what the sheet holds. */
+  /** Adds a section of lines across both columns, cut where the sheet would overflow. */
   private void lines(String heading, List<String> lines, SheetLimits limits) {
     section(heading);
     if (lines.isEmpty()) {
       line("none");
     }
-    // Each of the three sections may fill a quarter.
+    // Three sections may fill a quarter of the sheet each.
     int shown = Math.min(lines.size(), limits.rows() / 4);
     lines.subList(0, shown).forEach(this::line);
     if (shown < lines.size()) {

@@ -12,12 +12,12 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
 
 /**
- * A long table: title, remark, headings that stay in sight and can be filtered by, entries. A
- * second table may follow below, in the same columns; headings then scroll away with their entries.
+ * A long table: title, remark, header row that stays visible and can be filtered by, entries. A
+ * second table may follow below in the same columns; header rows then scroll with their entries.
  */
 public final class ListSheet {
 
-  /** A column: its heading, and how wide it is in characters. */
+  /** A column: its heading and its width in characters. */
   public record Heading(String words, int width) {}
 
   /** The row of the first entry. */
@@ -42,10 +42,10 @@ public final class ListSheet {
   }
 
   /**
-   * A sheet without entries yet.
+   * Starts a sheet without entries.
    *
-   * @param inSight whether the headings stay in sight and are printed on every page; not where a
-   *     second table with headings of its own stands below
+   * @param inSight whether the header row stays visible and is printed on every page; false if a
+   *     second table with its own header row follows
    */
   public ListSheet(
       SXSSFWorkbook book,
@@ -67,24 +67,24 @@ public final class ListSheet {
     }
   }
 
-  /** Title, remark and headings; before any entry. */
+  /** Writes title, remark and header row; call it before any entry. */
   public void head(String title, String remark) {
     Row top = sheet.createRow(0);
     top.setHeightInPoints(24);
     Cells.text(top, 0, title, styles.title());
     Row second = sheet.createRow(1);
     second.setHeightInPoints(15);
-    // Beside the columns that are repeated, which would cut it off.
+    // To the right of the repeated columns, which would cut it off.
     Cells.text(second, headColumns, remark, styles.note());
     headings(HEADINGS, headings.stream().map(Heading::words).toList());
   }
 
-  /** Ends the first table, whose headings alone are filters, and begins the second. */
+  /** Ends the first table, whose header row alone has filters, and starts the second. */
   public void below(String title, String remark, List<String> words) {
     endEntry();
     row = null;
     filtered = lastRow();
-    // A row is left free between the two.
+    // An empty row separates the two.
     Row top = sheet.createRow(nextRow + 1);
     top.setHeightInPoints(20);
     Cells.text(top, 0, title, styles.section());
@@ -100,7 +100,7 @@ public final class ListSheet {
     int most = 1;
     for (int column = 0; column < words.size(); column++) {
       Cells.text(third, column, words.get(column), styles.heading());
-      // The filter's button takes some of the last line.
+      // The filter button covers part of the last line.
       int perLine = TextLines.perLine(headings.get(column).width() - 2, POINTS);
       most = Math.max(most, TextLines.count(words.get(column), perLine) + 1);
     }
@@ -140,7 +140,7 @@ public final class ListSheet {
     return length(OptionalLong.of(length), rounding);
   }
 
-  /** Ten times as fine. */
+  /** Ten times finer. */
   public Cell fineLength(OptionalLong length, Rounding rounding) {
     return length.isPresent()
         ? Cells.number(
@@ -161,7 +161,7 @@ public final class ListSheet {
     }
   }
 
-  /** Ends the last entry and makes the headings of the first table filters. */
+  /** Ends the last entry and adds filters to the first table's header row. */
   public void finish() {
     endEntry();
     int last = filtered < 0 ? lastRow() : filtered;

@@ -2,13 +2,13 @@ package org.jawroom.report.xlsx;
 
 import org.apache.poi.ss.usermodel.Sheet;
 
-/** Breaks pages of the matrix between machines, so that no margin is parted from its reason. */
+/**
+ * Places page breaks of the matrix between machines, so that no margin is separated from its
+ * reason.
+ */
 public final class PageBreaks {
 
-  /**
-   * Spreadsheets take 1026 breaks at most; whoever prints more pages than that has them cut
-   * anywhere.
-   */
+  /** Spreadsheets allow 1026 breaks; beyond that, pages break anywhere. */
   private static final int MOST = 1000;
 
   private final Sheet sheet;
@@ -18,10 +18,11 @@ public final class PageBreaks {
   private int breaks;
 
   /**
-   * Nothing but the head is on the first page yet; all heights in points.
+   * Starts with only the head on the first page; all heights in points.
    *
    * @param room of a page
-   * @param head what stands over the machines on the first page, {@code repeated} on every other
+   * @param head above the machines on the first page
+   * @param repeated the head on every other page
    */
   public PageBreaks(Sheet sheet, double room, double head, double repeated) {
     this.sheet = sheet;
@@ -30,7 +31,9 @@ public final class PageBreaks {
     this.used = head;
   }
 
-  /** Adds rows that belong together, from row {@code first} on; on a new page if need be. */
+  /**
+   * Adds rows that belong together, starting at row {@code first}; begins a new page if necessary.
+   */
   public void add(int first, double height) {
     if (used + height > room && used > repeated && breaks < MOST) {
       sheet.setRowBreak(first - 1);

@@ -7,15 +7,16 @@ import org.jawroom.report.wording.Finding;
 
 /**
  * The colours of findings: blues for what can stand, yellow and orange for what needs care,
- * red-brown and greys for what cannot, told apart by those who do not see red from green and by
- * their lightness in grey. Signs and words say the same, so none matters by itself.
+ * red-brown and greys for what cannot. People who do not distinguish red from green can distinguish
+ * them, and their lightness differs in greyscale. Signs and words repeat the meaning, so no colour
+ * is needed.
  */
 public final class Palette {
 
-  /** Clear, but with little to spare. */
+  /** Clear, but with a small margin. */
   public static final String CLOSE = "FFF0A8";
 
-  /** Less to spare than the planner wants. */
+  /** Less margin than the planner wants. */
   public static final String SHORT = "F4F4F4";
 
   public static final String SHORT_INK = "7A7A7A";
@@ -34,19 +35,19 @@ public final class Palette {
     };
   }
 
-  /** Hatched, not plain, where a clear pairing was held against nothing. */
+  /** Hatched if a clear pairing had no guard to be checked against, else solid. */
   static FillPatternType pattern(Finding finding) {
     return finding == Finding.NOTHING_LISTED
         ? FillPatternType.THIN_FORWARD_DIAG
         : FillPatternType.SOLID_FOREGROUND;
   }
 
-  /** The colour of the pattern: a solid one's own, the strokes of a hatched one. */
+  /** The pattern's colour: that of a solid fill, or of the strokes of a hatched one. */
   static String ink(Finding finding) {
     return finding == Finding.NOTHING_LISTED ? "A6C9E2" : fill(finding);
   }
 
-  /** Opaque: readers take a colour without that for one that is not seen. */
+  /** With full alpha: some programs read a colour without alpha as transparent. */
   public static XSSFColor colour(String hex) {
     return new XSSFColor(HexFormat.of().parseHex("FF" + hex), null);
   }

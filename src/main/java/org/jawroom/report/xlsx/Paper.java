@@ -7,32 +7,32 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.jawroom.report.format.PeopleUnit;
 
 /**
- * How sheets are printed: landscape, fitted wide, headings on every page; A4, or Letter with
- * inches.
+ * The page setup of sheets: landscape, fitted to width, header rows on every page; A4, or Letter
+ * with inches.
  */
 public final class Paper {
 
-  /** Characters of 10 points across a page that is still read without a glass. */
+  /** The largest number of characters of 10 points across a page that is still legible. */
   private static final int WIDEST = 215;
 
-  /** Points across a page between its margins, and down it with something to spare. */
+  /** The printable width of a page in points, and its height with a reserve. */
   private static final double A4_ACROSS = 784;
 
   private static final double A4_DOWN = 495;
   private static final double LETTER_ACROSS = 734;
   private static final double LETTER_DOWN = 510;
 
-  /** Points across a character of 10 points. */
+  /** The average width of a character of 10 points, in points. */
   private static final double CHARACTER = 5.25;
 
   private Paper() {}
 
-  /** How many pages a sheet of that many characters is fitted to, side by side. */
+  /** The number of pages side by side for a sheet of that many characters. */
   public static int across(int width) {
     return Math.min(Short.MAX_VALUE, 1 + (width - 1) / WIDEST);
   }
 
-  /** Points of rows that a page holds which shows {@code width} characters side by side. */
+  /** The height of rows, in points, on a page that shows {@code width} characters side by side. */
   public static double down(PeopleUnit unit, int width) {
     boolean letter = unit == PeopleUnit.INCH;
     double scale = Math.min(1, (letter ? LETTER_ACROSS : A4_ACROSS) / (width * CHARACTER));
@@ -40,10 +40,10 @@ public final class Paper {
   }
 
   /**
-   * Sets the sheet up.
+   * Sets up the pages of the sheet.
    *
-   * @param first row to repeat, down to {@code last}; none if negative
-   * @param headColumns how many columns on the left to repeat
+   * @param first row to repeat, through {@code last}; none if negative
+   * @param headColumns the number of columns on the left to repeat
    * @param width characters across the whole sheet
    */
   public static void set(

@@ -4,12 +4,14 @@ import java.util.List;
 import org.jawroom.report.format.PeopleUnit;
 
 /**
- * What a run was made of, for the reports to tell.
+ * The inputs of a run, for the reports to list.
  *
  * @param files the files read
- * @param settings those in force, defaults too, in words
- * @param defaults one line for each default taken, {@code warnings} and {@code blanks} likewise
- * @param unit what people see
+ * @param settings all settings in force, including defaults, in words
+ * @param defaults one line for each default used
+ * @param warnings one line for each warning
+ * @param blanks one line for each blank
+ * @param unit the unit for people
  * @param toolVersion as printed; may be empty
  */
 public record RunFacts(
@@ -21,7 +23,7 @@ public record RunFacts(
     PeopleUnit unit,
     String toolVersion) {
 
-  /** A file, and a fingerprint that tells whether it has changed since. */
+  /** A file and a checksum that reveals any later change. */
   public record FileRead(String name, String fingerprint) {}
 
   /** One setting in force. */
@@ -35,7 +37,7 @@ public record RunFacts(
     blanks = List.copyOf(blanks);
   }
 
-  /** The same, read in {@code unit}. */
+  /** A copy with another unit. */
   public RunFacts in(PeopleUnit unit) {
     return new RunFacts(files, settings, defaults, warnings, blanks, unit, toolVersion);
   }

@@ -6,11 +6,11 @@ import org.apache.poi.util.TempFile;
 import org.apache.poi.util.TempFileCreationStrategy;
 import org.jawroom.publish.Scratch;
 
-/** The workbook library's temporary files, in the folder of this run. */
+/** Puts the workbook library's temporary files into this run's scratch folder. */
 final class ScratchForWorkbooks implements TempFileCreationStrategy {
   private ScratchForWorkbooks() {}
 
-  /** Must be called before the library makes any. */
+  /** Must be called before the library creates any file. */
   static void use() {
     TempFile.setTempFileCreationStrategy(new ScratchForWorkbooks());
   }

@@ -4,14 +4,14 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCols;
 
-/** How wide the columns of a sheet with hundreds of them are. */
+/** Sets column widths of a sheet with hundreds of columns. */
 public final class SheetColumns {
   private SheetColumns() {}
 
   /**
-   * Makes the first column {@code head} characters wide, and each after it up to {@code last}
-   * {@code width}: as the one entry of the file that it is. Column by column the library would look
-   * through all before each.
+   * Makes the first column {@code head} characters wide and each further one through {@code last}
+   * {@code width}, as a single element of the file. Setting columns one by one takes quadratic time
+   * in the library.
    */
   public static void widths(SXSSFSheet sheet, int head, int width, int last) {
     sheet.setColumnWidth(0, head * 256);

@@ -1,18 +1,19 @@
 package org.jawroom.report.xlsx;
 
 /**
- * How much a sheet holds.
+ * The capacity of a sheet.
  *
- * @param rows and {@code columns} of a sheet
+ * @param rows of a sheet
+ * @param columns of a sheet
  * @param links hyperlinks of a sheet
- * @param cells of a sheet that people are to look at
+ * @param cells of a sheet that people look at
  */
 public record SheetLimits(int rows, int columns, int links, int cells) {
 
-  /** What spreadsheets still open within seconds, and people still find their way about in. */
+  /** What spreadsheets open within seconds and people can still navigate. */
   private static final int CELLS = 2_000_000;
 
-  /** Those of XLSX as spreadsheets read it. */
+  /** The limits of XLSX in common spreadsheets. */
   public static final SheetLimits XLSX = new SheetLimits(1_048_576, 16_384, 65_530);
 
   public SheetLimits(int rows, int columns, int links) {

@@ -10,13 +10,13 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** A workbook in whose file nothing tells when it was made. */
+/** A workbook whose file contains no time of creation. */
 final class StableBook extends SXSSFWorkbook {
 
-  /** Local, as zip entries are; after 1980, so that no time zone comes in. */
+  /** Local time, as zip entries have; after 1980, so that no time zone enters. */
   private static final LocalDateTime EVERY_ENTRY = LocalDateTime.of(2000, 1, 1, 0, 0);
 
-  /** {@code rows} of each sheet are in reach. */
+  /** Keeps {@code rows} of each sheet in memory. */
   StableBook(int rows) {
     super(new XSSFWorkbook(), rows);
   }
@@ -31,7 +31,7 @@ final class StableBook extends SXSSFWorkbook {
             super.putArchiveEntry(entry);
           }
         };
-    // A sheet has fewer cells than fill 4 GB.
+    // A sheet has too few cells to fill 4 GB.
     zip.setUseZip64(Zip64Mode.Never);
     return zip;
   }

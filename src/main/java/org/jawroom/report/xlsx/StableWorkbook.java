@@ -12,10 +12,10 @@ import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.publish.NamedOutput;
 
-/** A workbook that is written so that equal sheets are equal bytes. */
+/** Writes workbooks so that equal sheets give equal bytes. */
 public final class StableWorkbook implements Closeable {
 
-  /** When every workbook says it was made, so that equal reports are equal files. */
+  /** The creation time of every workbook, so that equal reports are equal files. */
   private static final Instant EVERY_BOOK = Instant.parse("2000-01-01T00:00:00Z");
 
   static {
@@ -25,9 +25,9 @@ public final class StableWorkbook implements Closeable {
   private final StableBook book;
 
   /**
-   * An empty one.
+   * Starts an empty workbook.
    *
-   * @param rows of each sheet that are still in reach; those before them are on disk
+   * @param rows of each sheet kept in memory; earlier rows are on disk
    */
   public StableWorkbook(String title, int rows) {
     book = new StableBook(rows);
@@ -39,7 +39,7 @@ public final class StableWorkbook implements Closeable {
     void addTo(SXSSFWorkbook book) throws IOException;
   }
 
-  /** Writes one that is made in one go; leaves {@code out} open. */
+  /** Fills and writes a workbook in one step; does not close {@code out}. */
   public static void write(String title, Sheets sheets, OutputStream out) throws IOException {
     try (StableWorkbook workbook = new StableWorkbook(title, SXSSFWorkbook.DEFAULT_WINDOW_SIZE)) {
       workbook.fill(sheets);
@@ -47,7 +47,7 @@ public final class StableWorkbook implements Closeable {
     }
   }
 
-  /** Lets {@code sheets} have the book. */
+  /** Passes the workbook to {@code sheets}. */
   public void fill(Sheets sheets) throws IOException {
     try {
       sheets.addTo(book);
@@ -58,7 +58,7 @@ public final class StableWorkbook implements Closeable {
     }
   }
 
-  /** Writes it, once; leaves {@code out} open. */
+  /** Writes the workbook; may be called once; does not close {@code out}. */
   public void writeTo(OutputStream out) throws IOException {
     try {
       book.write(out);
@@ -69,16 +69,17 @@ public final class StableWorkbook implements Closeable {
     }
   }
 
-  /** Takes away what lies on disk. */
+  /** Deletes the temporary files. */
   @Override
   public void close() throws IOException {
     book.close();
   }
 
   /**
-   * Rows go to disk while a sheet is filled, and the library wraps what goes wrong there.
+   * Unwraps an I/O failure: rows go to disk while a sheet is filled, and the library wraps failures
+   * there.
    *
-   * @throws RuntimeException as it is, if it wraps nothing of the kind
+   * @throws RuntimeException the same exception if its cause is no I/O failure
    */
   private static IOException cause(RuntimeException wrapped) {
     if (wrapped.getCause() instanceof IOException cause) {
@@ -87,7 +88,10 @@ public final class StableWorkbook implements Closeable {
     throw wrapped;
   }
 
-  /** What names no file, as a full disk does not, is of those that hold the rows meanwhile. */
+  /**
+   * A failure without a file name, such as a full disk, is attributed to the folder of temporary
+   * rows.
+   */
   private static IOException ofTemporary(IOException failure) {
     return failure instanceof FileNotFoundException
         ? failure

@@ -13,7 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.wording.Finding;
 
-/** The cell styles of the workbook, each made once. */
+/** The cell styles of the workbook, each created once. */
 public final class Styles {
   public static final String INK = "1A1A1A";
   static final String FAINT = "666666";
@@ -21,7 +21,7 @@ public final class Styles {
   private static final String HAIR = "D0D0D0";
   private static final String HEADING = "E6E6E6";
 
-  /** In the font sizes below, how much taller a line is than its letters. */
+  /** The ratio of line height to type size, in the sizes below. */
   private static final float LEADING = 1.42f;
 
   /** Spreadsheets refuse rows of more than 409 points. */
@@ -40,7 +40,7 @@ public final class Styles {
     first.setFontHeightInPoints((short) 10);
   }
 
-  /** The height of a row of {@code lines} lines of {@code points}, as far as rows may grow. */
+  /** The height of a row with {@code lines} lines of {@code points}, up to the permitted height. */
   public static float height(int lines, int points) {
     return Math.min(TALLEST, lines * points * LEADING + 7);
   }
@@ -57,7 +57,7 @@ public final class Styles {
     return made.computeIfAbsent("section", key -> text(12, true, INK, false));
   }
 
-  /** A remark over a table; runs on over the cells to its right. */
+  /** A remark above a table; overflows over the cells to its right. */
   public XSSFCellStyle note() {
     return made.computeIfAbsent("note", key -> text(9, false, FAINT, false));
   }
@@ -101,12 +101,12 @@ public final class Styles {
         });
   }
 
-  /** Text that repeats what the row above says. */
+  /** Text that repeats the row above. */
   public XSSFCellStyle repeated() {
     return made.computeIfAbsent("repeated", key -> entryText(FAINT));
   }
 
-  /** Text that must not be taken for an entry like the others. */
+  /** Text that is set apart from the other entries. */
   public XSSFCellStyle apart() {
     return made.computeIfAbsent(
         "apart",
@@ -138,7 +138,7 @@ public final class Styles {
     return style;
   }
 
-  /** A number in a long table: {@code format} as spreadsheets write it. */
+  /** A number in a long table; {@code format} as a spreadsheet number format. */
   public XSSFCellStyle number(String format) {
     return made.computeIfAbsent("number " + format, key -> figure(format));
   }
@@ -156,12 +156,12 @@ public final class Styles {
     return number(unit.numberFormat());
   }
 
-  /** A length ten times as fine. */
+  /** A length ten times finer. */
   XSSFCellStyle fineLength() {
     return number(unit.numberFormat() + "0");
   }
 
-  /** The one cell that asks to be changed. */
+  /** The one input cell. */
   public XSSFCellStyle input() {
     return made.computeIfAbsent(
         "input",
@@ -188,7 +188,7 @@ public final class Styles {
         });
   }
 
-  /** A name that heads a row or column of the matrix, {@code small} what is told of it beneath. */
+  /** A heading of a row or column of the matrix; {@code small} for the facts below the name. */
   public XSSFCellStyle matrixHeading(boolean small, boolean column) {
     return made.computeIfAbsent(
         "head " + small + column,
@@ -210,7 +210,7 @@ public final class Styles {
         });
   }
 
-  /** The upper cell of a pairing: its margin, with the sign of the finding before it. */
+  /** The upper cell of a pairing: its margin after the sign of the finding. */
   public XSSFCellStyle margin(Finding finding, boolean best) {
     return made.computeIfAbsent(
         "margin " + finding + best,
@@ -262,7 +262,7 @@ public final class Styles {
         });
   }
 
-  /** The key to the best of a row: framed like it. */
+  /** The key entry for the best of a row: framed in the same way. */
   public XSSFCellStyle keyBest() {
     return made.computeIfAbsent(
         "key best",
@@ -289,7 +289,7 @@ public final class Styles {
     return before + figure + after + ";" + before + "-" + figure + after;
   }
 
-  /** Text, never a formula even when it is edited in the spreadsheet. */
+  /** Text, never a formula, even when it is edited in the spreadsheet. */
   private XSSFCellStyle text(int points, boolean bold, String colour, boolean wrap) {
     XSSFCellStyle style = book.createCellStyle();
     style.setFont(font(points, bold, colour));

@@ -8,14 +8,14 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 
 /**
- * Loads what writing a workbook takes while the tables are still being read and solved: half the
- * time of a small shop goes into loading it. It makes a workbook that goes nowhere, on a thread
- * that keeps nobody waiting; what it makes is told to nobody, nor what goes wrong.
+ * Preloads the workbook library's classes while the tables are still being read and solved; loading
+ * them takes half the time of a small run. It creates a workbook and discards it, on a daemon
+ * thread; result and failures are ignored.
  */
 public final class WorkbookAhead {
   private WorkbookAhead() {}
 
-  /** Begins, and returns at once. */
+  /** Starts loading and returns at once. */
   public static void load() {
     Thread thread = new Thread(WorkbookAhead::make, "workbook ahead");
     thread.setDaemon(true);
@@ -39,8 +39,8 @@ public final class WorkbookAhead {
             CautionsSheet.add(book, styles);
           },
           OutputStream.nullOutputStream());
-    } catch (IOException | RuntimeException told) {
-      // The workbook that counts will meet it too, and say so.
+    } catch (IOException | RuntimeException ignored) {
+      // The real workbook meets the same failure and reports it.
     }
   }
 }

@@ -1,5 +1,5 @@
 /**
- * Parts that every workbook has: styles, lists, paper, the sheets of inputs and cautions; and
+ * Parts common to all workbooks: styles, lists, page setup, the sheets of inputs and cautions; and
  * workbooks whose bytes depend on their content alone.
  */
 package org.jawroom.report.xlsx;

@@ -1,7 +1,7 @@
 package org.jawroom.tables.cell;
 
 /**
- * A cell that cannot be read. The message goes on from the text found, quoted: {@code "1,250"}
+ * A cell that cannot be read. The message continues the text found, quoted: {@code "1,250"}
  * <i>could be 1.25 or 1250; write 1250 or 1.25</i>.
  */
 public final class BadCell extends Exception {

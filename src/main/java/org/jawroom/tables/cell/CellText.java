@@ -2,7 +2,7 @@ package org.jawroom.tables.cell;
 
 import java.util.Set;
 
-/** Text as people and spreadsheets write it, brought to one form before it is read. */
+/** Normalises text as people and spreadsheets write it before it is parsed. */
 public final class CellText {
   private CellText() {}
 
@@ -14,7 +14,7 @@ public final class CellText {
   private static final Set<String> PLACEHOLDERS =
       Set.of("?", "??", "-", "--", "n/a", "na", "tbd", "unknown", "x", ".", "*");
 
-  /** {@code text} without the space of any kind around it. */
+  /** Removes white space of any kind around {@code text}. */
   public static String trimmed(String text) {
     int start = 0;
     int end = text.length();
@@ -27,7 +27,10 @@ public final class CellText {
     return text.substring(start, end);
   }
 
-  /** Trimmed, every kind of minus a {@code -}, every run of any kind of space one plain space. */
+  /**
+   * Trims the text, replaces every kind of minus by {@code -} and every run of any kind of space by
+   * one plain space.
+   */
   static String plain(String text) {
     StringBuilder plain = new StringBuilder();
     boolean space = false;
@@ -45,9 +48,7 @@ public final class CellText {
     return plain.toString();
   }
 
-  /**
-   * What is wrong with {@code plain} whatever number it should have been; nothing if it may be one.
-   */
+  /** Refuses {@code plain} if it cannot be any kind of number. */
   static void refuseHopeless(String plain) throws BadCell {
     if (plain.length() > LONGEST_NUMBER) {
       throw new BadCell("is too long for a number");

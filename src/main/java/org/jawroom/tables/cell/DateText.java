@@ -11,11 +11,11 @@ import java.util.regex.Pattern;
 public final class DateText {
   private DateText() {}
 
-  /** Goes on from the text found. */
+  /** Continues the text found. */
   public static final String MESSAGE =
       "is a date, as spreadsheets make of fractions; type 0.25, or '1/4 to keep it as text";
 
-  /** How each month begins, in languages that the makers of spreadsheets write. */
+  /** The first letters of each month, in common languages of spreadsheets. */
   private static final List<String> MONTHS =
       List.of(
           "jan|ene|gen",
@@ -54,9 +54,9 @@ public final class DateText {
   }
 
   /**
-   * Refuses a date with the fraction of an inch that it was, where that can be seen.
+   * Refuses a date and names the fraction of an inch that it was, if that can be determined.
    *
-   * @param comma whether decimals stand behind a comma, for the advice only
+   * @param comma whether the decimal sign is a comma, for the advice only
    */
   static void refuseFraction(String plain, boolean comma) throws BadCell {
     Matcher date = DATE.matcher(plain);
@@ -76,7 +76,7 @@ public final class DateText {
             + " in");
   }
 
-  /** Day and month are the two numbers of the fraction, whichever of them came first. */
+  /** Day and month are the two numbers of the fraction, in either order. */
   private static Optional<String> fraction(Matcher date) {
     if (date.group("a") != null) {
       return fraction(Integer.parseInt(date.group("a")), Integer.parseInt(date.group("b")));
@@ -110,6 +110,6 @@ public final class DateText {
         return i + 1;
       }
     }
-    throw new IllegalArgumentException(beginning + " begins no month");
+    throw new IllegalArgumentException("not the beginning of a month: " + beginning);
   }
 }

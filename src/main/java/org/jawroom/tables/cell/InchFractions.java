@@ -7,8 +7,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Fractions of an inch: {@code 1/4}, {@code 6 1/2}, {@code 6-1/2}. Whatever else has a slash in it,
- * such as two readings or a fraction of millimetres, is refused with what to write.
+ * Fractions of an inch: {@code 1/4}, {@code 6 1/2}, {@code 6-1/2}. Any other text with a slash,
+ * such as two readings or a fraction of millimetres, is refused with the right spelling.
  */
 final class InchFractions {
   private InchFractions() {}
@@ -16,7 +16,7 @@ final class InchFractions {
   private static final Pattern FRACTION = Pattern.compile("(?:(\\d+)[ -])?(\\d+) ?/ ?(\\d+)");
   private static final Pattern READINGS = Pattern.compile("[\\d.,]+( ?/ ?[\\d.,]+)+");
 
-  /** As inch rules are divided (common practice, no source). */
+  /** The divisions of inch rules (common practice, no source). */
   private static final Set<BigInteger> DIVISIONS =
       Set.of(
           BigInteger.valueOf(2),
@@ -33,7 +33,7 @@ final class InchFractions {
     return FRACTION.matcher(number).matches();
   }
 
-  /** Refuses readings with a slash between them, if {@code number} is no fraction but such. */
+  /** Refuses several readings separated by a slash. */
   static void refuseReadings(String number) throws BadCell {
     if (READINGS.matcher(number).matches()) {
       throw new BadCell(TWO_READINGS);
@@ -44,12 +44,12 @@ final class InchFractions {
    * The exact value of a {@link #isFraction fraction}.
    *
    * @param sign of the whole, for the advice only
-   * @param comma whether decimals stand behind a comma, for the advice only
+   * @param comma whether the decimal sign is a comma, for the advice only
    */
   static BigDecimal parse(String sign, String number, Unit unit, boolean comma) throws BadCell {
     Matcher parts = FRACTION.matcher(number);
     if (!parts.matches()) {
-      throw new IllegalArgumentException(number + " is no fraction");
+      throw new IllegalArgumentException("not a fraction: " + number);
     }
     boolean mixed = parts.group(1) != null;
     BigInteger whole = mixed ? new BigInteger(parts.group(1)) : BigInteger.ZERO;
@@ -86,7 +86,7 @@ final class InchFractions {
     return value;
   }
 
-  /** In whole inches and a fraction in lowest terms. */
+  /** As whole inches and a fraction in lowest terms. */
   private static String written(BigInteger over, BigInteger under) {
     BigInteger[] parts = over.divideAndRemainder(under);
     BigInteger common = parts[1].gcd(under);

@@ -8,18 +8,18 @@ import java.util.regex.Pattern;
 import org.jawroom.geometry.Length;
 
 /**
- * Lengths as people write them: {@code 165}, {@code 165 mm}, {@code 16.5cm}, {@code 6.5in}, {@code
- * 6 1/2"}, {@code 6-1/2 in}, {@code 1/4}.
+ * Parses lengths: {@code 165}, {@code 165 mm}, {@code 16.5cm}, {@code 6.5in}, {@code 6 1/2"},
+ * {@code 6-1/2 in}, {@code 1/4}.
  */
 public final class Lengths {
   private Lengths() {}
 
   /**
-   * A length read.
+   * A parsed length.
    *
    * @param value half-nanometres: the exact number rounded to a whole nanometre, halves toward
    *     +infinity
-   * @param bare whether no unit was written behind it
+   * @param bare whether it has no unit of its own
    * @param number as written, with its sign and without its unit
    * @param unit the one written, else that of a bare number
    */
@@ -35,10 +35,10 @@ public final class Lengths {
   private static final BigDecimal HALF = new BigDecimal("0.5");
 
   /**
-   * The length written in {@code text}.
+   * Parses the length in {@code text}.
    *
    * @param unit of a bare number
-   * @param comma whether decimals stand behind a comma rather than a point
+   * @param comma whether the decimal sign is a comma rather than a point
    */
   public static Read parse(String text, Unit unit, boolean comma) throws BadCell {
     String plain = CellText.plain(text);

@@ -2,7 +2,7 @@ package org.jawroom.tables.cell;
 
 import java.util.regex.Pattern;
 
-/** Advice on lengths that should have {@code ;} between them. */
+/** Advice on lists of lengths without the separator {@code ;}. */
 public final class ListedLengths {
   private ListedLengths() {}
 
@@ -10,11 +10,13 @@ public final class ListedLengths {
 
   private static final Pattern ONE_COMMA = Pattern.compile("[^,]*\\d,\\d[^,]*");
 
-  /** Numbers with spaces, commas or bars between, and no fraction among them. */
+  /** Numbers separated by spaces, commas or bars, without a fraction among them. */
   private static final Pattern SEVERAL =
       Pattern.compile("[^/]*\\d[^\\d./]*[\\s\\p{Zs},|][^\\d./]*\\d[^/]*");
 
-  /** What is wrong with {@code item}, which was refused as one length of a list for {@code why}. */
+  /**
+   * The fault of {@code item}, which was refused as one length of a list because of {@code why}.
+   */
   public static BadCell refused(String item, BadCell why) {
     if (ONE_COMMA.matcher(item).matches()) {
       return new BadCell(why.getMessage() + "; or write " + BETWEEN);

@@ -5,14 +5,14 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Masses in kilograms, or in pounds of exactly 0.45359237 kg. */
+/** Parses masses in kilograms, or in pounds of exactly 0.45359237 kg. */
 public final class Masses {
   private Masses() {}
 
   private static final BigDecimal POUND = new BigDecimal("0.45359237");
   private static final Pattern PARTS = Pattern.compile("(.*?) ?(\\p{L}+\\.?)?");
 
-  /** The mass written in {@code text}, in kg, 0 or more; a bare number is kg. */
+  /** The mass in {@code text}, in kg, 0 or more; a bare number is kg. */
   public static BigDecimal parse(String text, boolean comma) throws BadCell {
     String plain = CellText.plain(text);
     CellText.refuseHopeless(plain);

@@ -15,13 +15,13 @@ public final class Names {
   private static final Pattern SPACES = Pattern.compile("[\\s\\p{Zs}]+");
 
   /**
-   * What a spreadsheet takes for the start of a formula, the full-width forms too, quotes and
-   * spaces before it skipped (OWASP, CSV Injection).
+   * Characters that spreadsheets read as the start of a formula, including the full-width forms,
+   * after skipping quotes and spaces (OWASP, CSV Injection).
    */
   private static final Pattern FORMULA =
       Pattern.compile("^[\\p{Zs}\"']*([=+\\-@\uff1d\uff0b\uff0d\uff20])");
 
-  /** {@code text} trimmed, if it may be a name. */
+  /** Returns {@code text} trimmed if it is a valid name. */
   public static String parse(String text) throws BadCell {
     String name = withoutSpacesAround(text);
     if (name.codePointCount(0, name.length()) > LONGEST) {
@@ -45,7 +45,7 @@ public final class Names {
     return name;
   }
 
-  /** Plain spaces only: a tab at the end is a character to refuse, not space to trim. */
+  /** Plain spaces only: a tab at the end is a forbidden character, not white space to trim. */
   private static String withoutSpacesAround(String text) {
     int start = 0;
     int end = text.length();
@@ -59,8 +59,8 @@ public final class Names {
   }
 
   /**
-   * As names are compared: case, the kind and number of spaces, how accents are coded and joiners
-   * do not count.
+   * The key by which names are compared: case, the kind and number of spaces, the encoding of
+   * accents and joiners do not count.
    */
   public static String key(String name) {
     String spaced = SPACES.matcher(CellText.trimmed(name)).replaceAll(" ");
@@ -69,7 +69,7 @@ public final class Names {
         .toLowerCase(Locale.ROOT);
   }
 
-  /** Free text, as it stands; it may have several lines. */
+  /** Free text, unchanged; it may have several lines. */
   public static String freeText(String text) throws BadCell {
     Unseen.refuse(text, "\t\n\r");
     return text;

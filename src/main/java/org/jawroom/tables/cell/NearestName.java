@@ -8,7 +8,10 @@ import java.util.Optional;
 public final class NearestName {
   private NearestName() {}
 
-  /** The one of {@code known} with the fewest letters to change, not all; empty if none is near. */
+  /**
+   * The one of {@code known} with the smallest edit distance, less than its length; empty if none
+   * is near.
+   */
   public static Optional<String> to(String wanted, Collection<String> known) {
     String start = wanted.length() > 200 ? wanted.substring(0, 200) : wanted;
     Optional<String> nearest = Optional.empty();
@@ -28,7 +31,7 @@ public final class NearestName {
     return to(wanted, known).map(name -> "; did you mean \"" + name + "\"?").orElse("");
   }
 
-  /** Levenshtein's distance: letters to insert, leave out or replace. */
+  /** Levenshtein distance: letters to insert, delete or replace. */
   private static int changes(String a, String b) {
     int[] row = new int[b.length() + 1];
     for (int j = 0; j < row.length; j++) {

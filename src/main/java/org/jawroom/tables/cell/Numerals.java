@@ -17,9 +17,9 @@ public final class Numerals {
   private static final Pattern SPACED = Pattern.compile("[+-]?\\d{1,3}( \\d{3})+([.,]\\d+)?");
 
   /**
-   * The number written, 0 or more.
+   * Parses a number, 0 or more.
    *
-   * @param comma whether decimals stand behind a comma rather than a point
+   * @param comma whether the decimal sign is a comma rather than a point
    */
   public static BigDecimal number(String text, boolean comma) throws BadCell {
     String plain = CellText.plain(text);
@@ -33,7 +33,7 @@ public final class Numerals {
     return number;
   }
 
-  /** The whole number written, 0 or more. */
+  /** Parses a whole number, 0 or more. */
   public static int count(String text, boolean comma) throws BadCell {
     String plain = CellText.plain(text);
     CellText.refuseHopeless(plain);
@@ -75,11 +75,11 @@ public final class Numerals {
   }
 
   /**
-   * Refuses a number such as {@code 1.250}, with or without a unit, as {@code 1,250} is: the point
-   * may stand between thousands. Lengths go without this, since inches are written to three
-   * decimals.
+   * Refuses a number such as {@code 1.250}, with or without a unit, as {@code 1,250} is refused:
+   * the point may be a thousands separator. Not applied to lengths, since inches are written to
+   * three decimals.
    *
-   * @param price whether no more than two decimals are to be advised
+   * @param price whether the advice must have at most two decimals
    */
   public static void refuseThousands(String text, boolean price) throws BadCell {
     Matcher parts = THOUSANDS.matcher(CellText.plain(text));
@@ -89,7 +89,7 @@ public final class Numerals {
       BigDecimal small = new BigDecimal(point).stripTrailingZeros();
       String clear = plain(price ? small.setScale(2, RoundingMode.CEILING) : small, false);
       if (clear.equals(point)) {
-        // With a fourth decimal it can be nothing but a decimal number.
+        // With a fourth decimal it can only be a decimal number.
         clear += "0";
       }
       throw new BadCell(

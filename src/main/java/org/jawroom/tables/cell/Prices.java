@@ -10,9 +10,9 @@ public final class Prices {
   private Prices() {}
 
   /**
-   * The price written, with two decimals however many were written.
+   * Parses a price; the result has two decimals however many were written.
    *
-   * @param comma whether decimals stand behind a comma rather than a point
+   * @param comma whether the decimal sign is a comma rather than a point
    */
   public static BigDecimal parse(String text, boolean comma) throws BadCell {
     BigDecimal price = Numerals.number(text, comma);
@@ -20,7 +20,7 @@ public final class Prices {
       throw new BadCell("is no price; leave the cell blank where nothing is for sale");
     }
     if (price.stripTrailingZeros().scale() > 2) {
-      // A price told too low would let a plan promise more than the money buys.
+      // Rounded up: too low a price would let a plan promise more than the money buys.
       String up = price.setScale(2, RoundingMode.CEILING).toPlainString();
       throw new BadCell("has more than two decimals; write " + (comma ? up.replace('.', ',') : up));
     }

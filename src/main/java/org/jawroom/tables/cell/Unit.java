@@ -3,7 +3,7 @@ package org.jawroom.tables.cell;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The units a length may be written in. */
+/** The units in which a length may be written. */
 public enum Unit {
   MM("mm", "millimetres", 1_000_000L),
   CM("cm", "centimetres", 10_000_000L),
@@ -20,12 +20,12 @@ public enum Unit {
     this.nanometres = nanometres;
   }
 
-  /** As it is written behind a number. */
+  /** The sign after a number. */
   public String sign() {
     return sign;
   }
 
-  /** In a sentence. */
+  /** The plural in a sentence. */
   public String plural() {
     return plural;
   }
@@ -34,7 +34,7 @@ public enum Unit {
     return nanometres;
   }
 
-  /** The unit of this name or sign, whatever its case. */
+  /** Finds a unit by name or sign, ignoring case. */
   public static Optional<Unit> named(String text) {
     return switch (CellText.trimmed(text).toLowerCase(Locale.ROOT)) {
       case "mm" -> Optional.of(MM);

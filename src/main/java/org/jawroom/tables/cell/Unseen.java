@@ -1,24 +1,24 @@
 package org.jawroom.tables.cell;
 
 /**
- * Characters that nobody sees: by them two texts look alike, or what stands beside is turned round.
+ * Invisible characters: they make two texts look alike, or reverse adjacent text.
  *
  * <p>Those of Unicode's general categories Cc, Cf, Cs, Zl and Zp, its noncharacters, and those that
- * are ignored by default (DerivedCoreProperties, Default_Ignorable_Code_Point). Scripts and
- * pictures need some of them between their letters: joiners and variation selectors after a
- * character beyond ASCII are let through. So are marks over a letter, but no more than any language
- * puts there.
+ * are ignored by default (DerivedCoreProperties, Default_Ignorable_Code_Point). Scripts and emoji
+ * need some of them between their letters: joiners and variation selectors after a character beyond
+ * ASCII are accepted. So are combining marks on a letter, up to the number that any language uses.
  */
 final class Unseen {
   private Unseen() {}
 
-  /** Taller heaps run over the lines above and below; four stand on some Hebrew letters. */
+  /** More combining marks overlap the lines above and below; some Hebrew letters carry four. */
   private static final int MOST_MARKS = 4;
 
   private static final String JOINERS = "\u200c\u200d\ufe0e\ufe0f";
 
   /**
-   * Ignored by default but in none of the categories above, each first and last; one more blank.
+   * Ignored by default but in none of the categories above, as ranges of first and last; and one
+   * more blank character.
    */
   private static final int[][] IGNORED = {
     {0x034F, 0x034F}, {0x115F, 0x1160}, {0x17B4, 0x17B5}, {0x180B, 0x180F}, {0x2065, 0x2065},
@@ -27,9 +27,9 @@ final class Unseen {
   };
 
   /**
-   * Refuses {@code text} if there is such a character in it.
+   * Refuses {@code text} if it contains such a character.
    *
-   * @param allowed those that may be there
+   * @param allowed characters to accept
    */
   static void refuse(String text, String allowed) throws BadCell {
     int before = 'a';
@@ -50,7 +50,7 @@ final class Unseen {
     }
   }
 
-  /** Without what is let through though nobody sees it. */
+  /** Removes the accepted invisible characters. */
   static String without(String text) {
     return text.replaceAll("[" + JOINERS + "]", "");
   }

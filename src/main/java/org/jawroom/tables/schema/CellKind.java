@@ -1,6 +1,6 @@
 package org.jawroom.tables.schema;
 
-/** What sort of thing stands in the cells of a column. */
+/** The type of the cells in a column. */
 public enum CellKind {
   NAME("a name"),
   TEXT("free text"),
@@ -25,17 +25,17 @@ public enum CellKind {
     this.words = words;
   }
 
-  /** For people: what a cell of this kind holds. */
+  /** The content of such a cell, in words for people. */
   public String words() {
     return words;
   }
 
-  /** Whether nothing but a number without unit can stand in it. */
+  /** Whether the cell can only hold a number without unit. */
   public boolean isPlainNumber() {
     return this == COUNT || this == NUMBER || this == PRICE;
   }
 
-  /** Whether a bare number in it is a length and takes a unit from elsewhere. */
+  /** Whether a bare number in the cell is a length whose unit comes from elsewhere. */
   public boolean isLength() {
     return this == LENGTH || this == SIZE || this == POSITIVE_SIZE || this == LENGTHS;
   }

@@ -10,12 +10,12 @@ import org.jawroom.tables.cell.CellText;
  * One column of a table, or one setting.
  *
  * @param name as the header is written, words joined by {@code _}
- * @param noneAllowed whether {@code none} may stand here: the thing is not there
+ * @param noneAllowed whether {@code none} is allowed: the thing is absent
  * @param words the words allowed, for {@link CellKind#WORD}; else empty
- * @param standard the literal text that a blank stands for, if there is one
+ * @param standard the literal text that a blank stands for, if any
  * @param blankMeans for people: what a blank stands for; empty for a required column
  * @param everyone whether it is one of the few columns that everyone needs
- * @param help for people: what to measure, how, and what it gets mistaken for
+ * @param help for people: what to measure, how, and what it is mistaken for
  */
 public record ColumnSpec(
     String name,
@@ -61,7 +61,7 @@ public record ColumnSpec(
         name, kind, Need.OPTIONAL, false, List.of(), Optional.of(standard), standard, false, help);
   }
 
-  /** A blank has a meaning that no text in the cell could say. */
+  /** A blank has a meaning that no text in the cell could express. */
   static ColumnSpec optional(String name, CellKind kind, String blankMeans, String help) {
     return new ColumnSpec(
         name, kind, Need.OPTIONAL, false, List.of(), Optional.empty(), blankMeans, false, help);
@@ -99,7 +99,10 @@ public record ColumnSpec(
     return need == Need.REQUIRED;
   }
 
-  /** A header or table name as it is compared: case and what joins its words do not count. */
+  /**
+   * The normal form in which headers and table names are compared: case and word separators do not
+   * count.
+   */
   public static String normal(String header) {
     return JOINT.matcher(CellText.trimmed(header).toLowerCase(Locale.ROOT)).replaceAll("_");
   }

@@ -1,8 +1,8 @@
 package org.jawroom.tables.schema;
 
-/** What becomes of a blank cell. */
+/** The treatment of a blank cell. */
 public enum Need {
-  /** Must be there and filled. */
+  /** The column must exist and be filled. */
   REQUIRED,
   /** May be blank and is then unknown, never zero. */
   UNKNOWN_IF_BLANK,

@@ -9,7 +9,7 @@ import static org.jawroom.tables.schema.CellKind.UNIT;
 import java.util.List;
 import java.util.Optional;
 
-/** The two columns of {@code settings}, and the settings that may stand in its rows. */
+/** The two columns of {@code settings}, and the settings allowed in its rows. */
 public final class SettingColumns {
   private SettingColumns() {}
 
@@ -18,7 +18,7 @@ public final class SettingColumns {
           ColumnSpec.required("setting", NAME, "Which setting."),
           ColumnSpec.optional("value", TEXT, "the setting's own default", "Its value."));
 
-  /** The settings, in the order of the page. */
+  /** The settings, in the order of the specification. */
   public static final List<ColumnSpec> SETTINGS =
       List.of(
           ColumnSpec.standard(
@@ -68,7 +68,7 @@ public final class SettingColumns {
           ColumnSpec.optional(
               "max_overhang", SIZE, "no limit", "How far a base may hang over a table edge."));
 
-  /** The setting of this name, whatever its case and whatever joins its words. */
+  /** Finds a setting; case and word separators do not count. */
   public static Optional<ColumnSpec> setting(String name) {
     String wanted = ColumnSpec.normal(name);
     return SETTINGS.stream().filter(setting -> setting.name().equals(wanted)).findFirst();

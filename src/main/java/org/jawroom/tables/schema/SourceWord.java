@@ -2,7 +2,7 @@ package org.jawroom.tables.schema;
 
 import java.util.List;
 
-/** What a row's numbers were taken with; shared by machines and vises. */
+/** The means by which a row's numbers were measured; shared by machines and vises. */
 final class SourceWord {
   private SourceWord() {}
 

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jawroom.tables.cell.Names;
 
-/** The tables, in the order in which their faults are told. */
+/** The tables, in the order in which their faults are listed. */
 public enum TableSpec {
   MACHINES(true, MachineColumns.ALL, "One row for each mill."),
   GUARDS(
@@ -24,8 +24,8 @@ public enum TableSpec {
       false, SettingColumns.COLUMNS, "What holds for the whole shop, one row for each setting.");
 
   /**
-   * How the name of a worked example row begins, in any case. Such a row, and every row that refers
-   * to such a name, is skipped on reading.
+   * The prefix, in any case, of the name of a worked example row. The reader skips such a row and
+   * every row that refers to such a name.
    */
   public static final String WORKED = "e.g. ";
 
@@ -46,7 +46,7 @@ public enum TableSpec {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether a shop cannot do without it. */
+  /** Whether every shop needs it. */
   public boolean isRequired() {
     return required;
   }
@@ -55,20 +55,20 @@ public enum TableSpec {
     return columns;
   }
 
-  /** For people: what its rows are. */
+  /** For people: what its rows describe. */
   public String help() {
     return help;
   }
 
-  /** The column whose header this is, whatever its case and whatever joins its words. */
+  /** Finds a column by its header; case and word separators do not count. */
   public Optional<ColumnSpec> column(String header) {
-    // Nearly always it is spelled as it should be, and telling joints apart takes long.
+    // Fast path: the spelling is nearly always exact, and normalising is slow.
     ColumnSpec asSpelled = byName.get(header);
     return Optional.ofNullable(
         asSpelled != null ? asSpelled : byName.get(ColumnSpec.normal(header)));
   }
 
-  /** The table of this name, whatever its case and whatever joins its words. */
+  /** Finds a table; case and word separators do not count. */
   public static Optional<TableSpec> named(String name) {
     String wanted = ColumnSpec.normal(name);
     return Arrays.stream(values()).filter(table -> table.tableName().equals(wanted)).findFirst();

@@ -1,5 +1,5 @@
 /**
- * Which tables there are, which columns they have, and what a person should put into each.
+ * The tables, their columns, and what a person should put into each.
  *
  * <p>One source for everything that must know it: the reader, the templates and the page
  * inputs/README.md. {@link org.jawroom.tables.schema.TableSpec} lists the tables in the order in
@@ -8,8 +8,8 @@
  * org.jawroom.tables.schema.SettingColumns}.
  *
  * <p><b>Blank is never zero.</b> A column either must be filled, or is unknown when blank, or has
- * the default that {@link org.jawroom.tables.schema.ColumnSpec#blankMeans} tells. {@code none} says
- * outright that the thing is not there, and only where {@link
+ * the default that {@link org.jawroom.tables.schema.ColumnSpec#blankMeans} describes. {@code none}
+ * states that the thing is absent, only where {@link
  * org.jawroom.tables.schema.ColumnSpec#noneAllowed}.
  */
 package org.jawroom.tables.schema;

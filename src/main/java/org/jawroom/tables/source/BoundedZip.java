@@ -13,10 +13,10 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 
 /**
- * The parts of a workbook, unpacked only while they are read, and none beyond what a workbook of
- * ours can need: a small file may unpack to any size.
+ * The parts of a workbook, unpacked only while they are read, and only up to the size that a valid
+ * workbook can need: a small file may unpack to any size.
  *
- * <p>Names of parts do not depend on case (ECMA-376 part 2, 6.2.2.3).
+ * <p>Part names are case-insensitive (ECMA-376 part 2, 6.2.2.3).
  */
 final class BoundedZip implements Closeable {
 
@@ -43,15 +43,15 @@ final class BoundedZip implements Closeable {
   }
 
   /**
-   * What a part that is there holds.
+   * The content of an existing part.
    *
-   * @param most the bytes after which reading fails
+   * @param most the number of bytes after which reading fails
    */
   InputStream open(String part, long most) throws IOException {
     return new Bounded(zip.getInputStream(parts.get(key(part))), most);
   }
 
-  /** Some programs write the separators of their own file system, or begin at the root. */
+  /** Some programs write the path separators of their own file system, or a leading slash. */
   private static String key(String part) {
     String plain = part.replace('\\', '/').toLowerCase(Locale.ROOT);
     return plain.startsWith("/") ? plain.substring(1) : plain;

@@ -5,27 +5,27 @@ import org.jawroom.tables.cell.CellText;
 /**
  * One cell that is not empty.
  *
- * @param text as typed; of a number the shortest decimals that give it; of a formula its cached
+ * @param text as typed; for a number its shortest decimal representation; for a formula its cached
  *     value
- * @param kind what it was in the file
- * @param trouble why it cannot be read, whatever stands there; empty if it can
- * @param look what its number format shows beside it
+ * @param kind its type in the file
+ * @param trouble why it cannot be read, whatever its column; empty if it can
+ * @param look what its number format displays in addition
  */
 public record Cell(String text, Kind kind, String trouble, NumberLook look) {
 
-  /** A cell that shows what it holds. */
+  /** A cell that displays its content. */
   Cell(String text, Kind kind, String trouble) {
     this(text, kind, trouble, NumberLook.PLAIN);
   }
 
-  /** What a file knew of a cell besides its text. */
+  /** The type of a cell in the file. */
   public enum Kind {
     TEXT,
     /** A number of a workbook: its text has a decimal point, whatever the settings say. */
     NUMBER,
-    /** A truth value of a workbook: {@code TRUE} or {@code FALSE}. */
+    /** A boolean of a workbook: {@code TRUE} or {@code FALSE}. */
     TRUTH,
-    /** A date of a workbook, in trouble wherever free text does not belong. */
+    /** A date of a workbook; unreadable in any column but free text. */
     DATE
   }
 
@@ -42,7 +42,7 @@ public record Cell(String text, Kind kind, String trouble, NumberLook look) {
     return new Cell(text, Kind.TEXT, trouble);
   }
 
-  /** One of the items that this cell holds. */
+  /** One of the items in this cell. */
   public Cell item(String item) {
     return new Cell(item, kind, trouble, look);
   }

@@ -1,12 +1,12 @@
 package org.jawroom.tables.source;
 
-/** How much of an input is kept: all of its cells, of all tables together. */
+/** The memory budget for the cells of an input, all tables together. */
 final class CellBudget {
 
-  /** What tables may have of the longest names, many times over. */
+  /** Many times what tables with the longest names need. */
   private static final int MOST_LETTERS = 64 << 20;
 
-  /** What a cell takes besides its letters, reckoned in letters. */
+  /** The memory overhead of a cell, expressed in letters. */
   private static final int EACH = 64;
 
   static final String FULL =
@@ -14,7 +14,7 @@ final class CellBudget {
 
   private int left = MOST_LETTERS;
 
-  /** Whether there is room for one more cell. */
+  /** Takes the cell's size from the budget; false if it is exhausted. */
   boolean take(Cell cell) {
     left -= Math.min(left + 1, cell.text().length() + EACH);
     return left >= 0;

@@ -2,7 +2,7 @@ package org.jawroom.tables.source;
 
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 
-/** Gathers the letters of one cell, and no more of them than show that they are too many. */
+/** Collects the letters of one cell, up to the first one beyond the limit. */
 final class CellLetters {
   private final StringBuilder letters = new StringBuilder();
 
@@ -15,10 +15,7 @@ final class CellLetters {
     letters.append(text, start, Math.min(room, length));
   }
 
-  /**
-   * What was gathered; characters that XML cannot hold stand in it as {@code _x000D_} and are put
-   * back.
-   */
+  /** The text, with the escapes {@code _x000D_} of characters that XML cannot hold decoded. */
   String text() {
     String text = letters.toString();
     return text.contains("_x") ? new XSSFRichTextString(text).getString() : text;

@@ -2,14 +2,14 @@ package org.jawroom.tables.source;
 
 import java.util.Optional;
 
-/** Where a cell stands in a sheet; row and column count from 0. */
+/** The position of a cell in a sheet; row and column count from 0. */
 record CellPlace(int row, int column) {
   static final int MOST_ROWS = 1 << 20;
 
-  /** Longer ones stand for no place. */
+  /** No valid reference is longer. */
   private static final int LONGEST = 12;
 
-  /** The place written as {@code B12} or {@code $B$12}; empty if no sheet has it. */
+  /** Parses {@code B12} or {@code $B$12}; empty if no sheet has such a cell. */
   static Optional<CellPlace> of(String written) {
     String plain = written.length() > LONGEST ? "" : written.strip().replace("$", "");
     int column = 0;

@@ -5,13 +5,12 @@ import java.io.IOException;
 import java.io.Reader;
 
 /**
- * Hands on the characters of a CSV file as far as the first cell, row or line beyond what a table
- * can have, and then fails with {@link Beyond}: whoever splits them into cells would gather any
- * amount.
+ * Passes on the characters of a CSV file up to the first cell, row or line beyond the limits of a
+ * table, then fails with {@link Beyond}; the CSV parser itself would buffer any amount.
  */
 final class CsvBounds extends FilterReader {
 
-  /** The file goes beyond a bound; the message goes on from the row. */
+  /** The file exceeds a limit; the message continues the row number. */
   static final class Beyond extends IOException {
     private static final long serialVersionUID = 1L;
 
@@ -23,7 +22,7 @@ final class CsvBounds extends FilterReader {
   /** As many as a sheet of a workbook. */
   static final int MOST_LINES = 1 << 20;
 
-  /** Where the next character stands. */
+  /** The state of the next character. */
   private enum At {
     /** At the start of a cell, the only place where a quote opens one. */
     START,
@@ -61,7 +60,7 @@ final class CsvBounds extends FilterReader {
     for (int i = 0; i < read; i++) {
       step(text[offset + i]);
       if (!beyond.isEmpty()) {
-        // What stands before it is handed on first, so that its row is known.
+        // Characters before the limit are passed on first, so that the parser knows the row.
         return i + 1;
       }
     }
@@ -89,7 +88,7 @@ final class CsvBounds extends FilterReader {
       at = quoted ? At.QUOTED : At.PLAIN;
       letters++;
     }
-    // One for the quote that opens the cell.
+    // One more for the quote that opens the cell.
     if (letters > Grid.LONGEST_CELL + 1) {
       beyond = Grid.TOO_LONG_A_CELL + (quoted ? ", or a quote that nothing closes" : "");
     }
@@ -100,7 +99,7 @@ final class CsvBounds extends FilterReader {
     letters = 0;
   }
 
-  /** Whether a line ends here; of a pair of characters that end it, only at the first. */
+  /** Whether a line ends here; in CRLF only at the CR. */
   private boolean isLineEnd(char letter) {
     return letter == '\r' || letter == '\n' && !afterReturn;
   }

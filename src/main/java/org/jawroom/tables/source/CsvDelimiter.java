@@ -6,20 +6,20 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jawroom.tables.schema.TableSpec;
 
-/** Finds out what stands between the cells of a CSV file. */
+/** Detects the delimiter of a CSV file. */
 final class CsvDelimiter {
   private CsvDelimiter() {}
 
   private static final String DECLARED = "sep=";
 
-  /** Whether the first line of a file is no header, but says what stands between the cells. */
+  /** Whether the first line of a file is not a header row but declares the delimiter. */
   static boolean isDeclared(String firstLine) {
     return unquoted(firstLine).strip().toLowerCase(Locale.ROOT).startsWith(DECLARED);
   }
 
   /**
-   * The delimiter that the first line names, as {@code sep=;} does; what a spreadsheet adds to it
-   * on saving does not count. Empty if it names none.
+   * The delimiter that the first line declares, as {@code sep=;} does; delimiters that a
+   * spreadsheet appends to it on saving are ignored. Empty if it declares none.
    */
   static Optional<Character> declared(String firstLine) {
     String named = unquoted(firstLine).stripLeading().substring(DECLARED.length());
@@ -37,7 +37,7 @@ final class CsvDelimiter {
   private static final char[] CANDIDATES = {',', ';', '\t', '|'};
 
   /**
-   * The candidate that makes most known columns of the header; of equal ones the one that makes
+   * The candidate that yields most known columns of the header row; of equals the one that yields
    * most cells, then the comma.
    */
   static char of(String header, TableSpec table) {

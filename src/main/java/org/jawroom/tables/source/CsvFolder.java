@@ -9,12 +9,12 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.jawroom.tables.schema.TableSpec;
 
-/** A folder of CSV files, or links to such, one a table. */
+/** A folder of CSV files, or links to such, one for each table. */
 final class CsvFolder {
   private static final String ENDING = ".csv";
 
   /**
-   * A file or folder whose name is not that of a table, but near to it.
+   * A file or folder whose name resembles that of a table.
    *
    * @param right what to do if it is that table
    */
@@ -49,12 +49,12 @@ final class CsvFolder {
         passFile(name, meant);
       }
     }
-    // Only now is it known which tables are there.
+    // Only now are all existing tables known.
     doubtful.forEach(this::judge);
     return new Source(gathering.grids, gathering.broken, files, leftAlone, false);
   }
 
-  /** Whatever bears the name of a table must be one: a guard left out would be hit. */
+  /** A file with the name of a table must be readable: a guard left out would be hit. */
   private void readTable(Path file, String name, TableSpec table) throws UnreadableInput {
     byte[] bytes = FileRead.bytes(file);
     files.add(FileRead.of(name, bytes));
@@ -79,7 +79,7 @@ final class CsvFolder {
     }
   }
 
-  /** Folders are no tables, but one of a table's name may hold that table. */
+  /** Folders are not tables, but one with a table's name may contain that table. */
   private void passFolder(Path entry, String name, TableName meant) {
     if (meant.table().isPresent() && holdsCsv(entry)) {
       TableName spare = new TableName(TableName.Kind.SPARE, meant.table());
@@ -92,7 +92,7 @@ final class CsvFolder {
       return entries(folder).stream()
           .anyMatch(file -> file.toString().toLowerCase(Locale.ROOT).endsWith(ENDING));
     } catch (UnreadableInput e) {
-      return true; // Nobody can say that it does not.
+      return true; // Unreadable, so it may contain one.
     }
   }
 

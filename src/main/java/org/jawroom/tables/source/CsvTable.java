@@ -15,9 +15,9 @@ import org.apache.commons.csv.CSVRecord;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * One CSV file: UTF-8, or UTF-16 with its byte order mark; comma, semicolon, tab or bar, as a first
- * line {@code sep=;} says or else the header; cells quoted where needed; lines ended in any way;
- * blank lines skipped.
+ * Parses one CSV file: UTF-8, or UTF-16 with byte order mark; delimiter comma, semicolon, tab or
+ * bar, declared by a first line {@code sep=;} or detected from the header row; quoted cells; any
+ * line ends; blank lines are skipped.
  */
 final class CsvTable {
   private static final String UNPAIRED =
@@ -33,10 +33,10 @@ final class CsvTable {
   /** False once something could not be read. */
   private boolean whole = true;
 
-  /** True once there is so much that the rest is not read. */
+  /** True once a limit is reached and the rest is not read. */
   private boolean full;
 
-  /** With the header, and those that could not be kept. */
+  /** Includes the header row and rows that could not be kept. */
   private int filledRows;
 
   CsvTable(TableSpec table, String origin, FaultList faults) {
@@ -45,7 +45,7 @@ final class CsvTable {
     this.faults = faults;
   }
 
-  /** Adds what can be read of it to {@code gathering}; whatever cannot is a fault. */
+  /** Adds what can be read of it to {@code gathering}; the rest becomes faults. */
   void read(byte[] bytes, Source.Gathering gathering) {
     CsvText text = new CsvText(bytes);
     CsvText.Trouble trouble = text.trouble();
@@ -83,7 +83,7 @@ final class CsvTable {
         CSVParser parser = CSVParser.parse(bounded, format)) {
       Iterator<CSVRecord> records = parser.iterator();
       line = before + 1;
-      // Without a sound header, no row after it could be understood.
+      // Without a valid header row no later row can be interpreted.
       while (!full && (whole || !rows.isEmpty()) && records.hasNext()) {
         add(records.next(), (int) line, rows, delimiter, room);
         line = before + parser.getCurrentLineNumber() + 1;
@@ -100,7 +100,7 @@ final class CsvTable {
         : Optional.of(new Grid(table, origin, rows.get(0), rows.subList(1, rows.size())));
   }
 
-  /** Adds the row unless it is blank, or its cells cannot be told apart, which is a fault. */
+  /** Adds the row unless it is blank, or its cells cannot be separated, which is a fault. */
   private void add(
       CSVRecord cells, int line, List<Grid.Row> rows, char delimiter, CellBudget room) {
     NavigableMap<Integer, Cell> filled = new TreeMap<>();

@@ -12,12 +12,12 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 
-/** The characters of a CSV file, never all of them at once. */
+/** The characters of a CSV file, decoded as a stream. */
 final class CsvText {
   private static final int CHUNK = 1 << 16;
   private static final int LONGEST_HEADER = 1 << 20;
 
-  /** Where the first bytes stand that are no text. */
+  /** The line of the first bytes that are not valid text. */
   record Trouble(int line, String message) {}
 
   private final byte[] bytes;
@@ -50,10 +50,9 @@ final class CsvText {
     return true;
   }
 
-  /** What is wrong with it as text; a line of 0 if nothing is. */
+  /** The first decoding error; line 0 if there is none. */
   Trouble trouble() {
-    // One that reports malformed bytes rather than replacing them, which is the default of
-    // newDecoder.
+    // A decoder from newDecoder() reports malformed bytes; others replace them.
     CharsetDecoder decoder = charset.newDecoder();
     ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
     CharBuffer out = CharBuffer.allocate(CHUNK);
@@ -80,14 +79,14 @@ final class CsvText {
         : new Trouble(0, "");
   }
 
-  /** Without the byte order mark. */
+  /** Starts after the byte order mark. */
   Reader reader() {
     return new BufferedReader(
         new InputStreamReader(
             new ByteArrayInputStream(bytes, start, bytes.length - start), charset));
   }
 
-  /** What stands behind the first line. */
+  /** Starts after the first line. */
   Reader afterFirstLine() {
     try {
       Reader reader = reader();
@@ -101,16 +100,19 @@ final class CsvText {
       }
       return reader;
     } catch (IOException e) {
-      throw new IllegalStateException("memory can be read", e);
+      throw new IllegalStateException("reading from memory failed", e);
     }
   }
 
-  /** The first line, as far as a header can reach. */
+  /** The first line, up to the longest possible header row. */
   String firstLine() {
     return line(false);
   }
 
-  /** The first line that is not blank, as far as a header can reach; empty if there is none. */
+  /**
+   * The first line that is not blank, up to the longest possible header row; empty if there is
+   * none.
+   */
   String header() {
     String line = line(true);
     return line.isBlank() ? "" : line;
@@ -120,7 +122,7 @@ final class CsvText {
     try (Reader reader = reader()) {
       return line(reader, skipBlank);
     } catch (IOException e) {
-      throw new IllegalStateException("memory can be read", e);
+      throw new IllegalStateException("reading from memory failed", e);
     }
   }
 

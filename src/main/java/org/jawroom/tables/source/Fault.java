@@ -4,13 +4,13 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * One thing wrong in the inputs.
+ * One fault in the inputs.
  *
  * @param origin the file, sheet or option
- * @param row as people see it in the file, the first being 1; empty if no row in particular
- * @param column its name; empty if no column in particular
- * @param found the text found there; empty if it is about something that is not there
- * @param message what is wrong, going on from the text found, and what would be right
+ * @param row the row number as shown in the file, the first being 1; empty if no particular row
+ * @param column its name; empty if no particular column
+ * @param found the text found there; empty if something is missing
+ * @param message what is wrong, continuing the text found, and what would be right
  */
 public record Fault(
     String origin, OptionalInt row, Optional<String> column, String found, String message) {
@@ -30,14 +30,14 @@ public record Fault(
     return line.append(visible(message)).toString();
   }
 
-  /** As much of a text found as a line has room for. */
+  /** Shortens a text found to what fits on a line. */
   public static String shortened(String text) {
     return text.codePointCount(0, text.length()) <= LONGEST_FOUND
         ? text
         : text.substring(0, text.offsetByCodePoints(0, LONGEST_FOUND)) + "…";
   }
 
-  /** Characters that would break the line or turn it round are spelled out. */
+  /** Spells out characters that would break the line or reverse its text. */
   public static String visible(String text) {
     StringBuilder line = new StringBuilder();
     text.codePoints()

@@ -10,8 +10,8 @@ import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * Collects faults, and gives them in the order of tables, rows and columns. Of those beyond more
- * than anybody reads it keeps only how many there are.
+ * Collects faults, sorted by tables, rows and columns. Beyond what anybody reads it only counts
+ * them.
  */
 public final class FaultList {
 
@@ -22,7 +22,7 @@ public final class FaultList {
   private final List<Placed> placed = new ArrayList<>();
   private int more;
 
-  /** About one cell, or with an empty {@code column} about one row. */
+  /** Adds a fault of one cell or, with an empty {@code column}, of one row. */
   public void add(
       TableSpec table, String origin, int row, String column, String found, String message) {
     if (placed.size() == MOST) {
@@ -42,7 +42,7 @@ public final class FaultList {
                 message)));
   }
 
-  /** About a whole file, sheet or option. */
+  /** Adds a fault of a whole file, sheet or option. */
   public void add(TableSpec table, String origin, String found, String message) {
     add(table, origin, 0, "", found, message);
   }

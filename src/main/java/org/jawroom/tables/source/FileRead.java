@@ -13,11 +13,11 @@ import java.util.HexFormat;
  * A file that was read.
  *
  * @param name without its folder
- * @param sha256 fingerprint of the very bytes that were read, in lower-case hexadecimal
+ * @param sha256 SHA-256 checksum of the bytes read, in lower-case hexadecimal
  */
 public record FileRead(String name, String sha256) {
 
-  /** Far more than any shop needs; beyond it a file is not read. */
+  /** Far more than any shop needs; a larger file is not read. */
   static final int LARGEST = 64 << 20;
 
   static FileRead of(String name, byte[] bytes) {
@@ -25,13 +25,13 @@ public record FileRead(String name, String sha256) {
       byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
       return new FileRead(name, HexFormat.of().formatHex(digest));
     } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+      throw new IllegalStateException("SHA-256 is not available", e);
     }
   }
 
   /**
-   * All of a file. One that is no ordinary file might never end, or never begin: it is refused
-   * unopened. Links are followed.
+   * Reads a whole file. Anything but a regular file is refused without opening it, since reading it
+   * might block or never end. Links are followed.
    */
   public static byte[] bytes(Path file) throws UnreadableInput {
     if (Files.exists(file) && !Files.isRegularFile(file)) {

@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.util.Locale;
 
-/** Puts what Java says of a file into words that can follow the file's name. */
+/** Words the reason of an I/O failure so that it can follow the file's name. */
 public final class FileTrouble {
   private FileTrouble() {}
 
   /**
-   * Why a file could not be read or written, without its name: the message of a {@link
-   * FileSystemException} holds it, and of some kinds is nothing else.
+   * The reason without the file's name: the message of a {@link FileSystemException} contains the
+   * name, and for some subclasses nothing else.
    */
   public static String reason(IOException failure) {
     if (failure instanceof FileSystemException file) {
@@ -19,7 +19,7 @@ public final class FileTrouble {
     return failure.getMessage() == null ? "no reason is given" : failure.getMessage();
   }
 
-  /** {@code AccessDeniedException} and the like carry their reason in their name only. */
+  /** {@code AccessDeniedException} and similar classes express their reason only by their name. */
   private static String kind(FileSystemException failure) {
     String name = failure.getClass().getSimpleName().replaceFirst("Exception$", "");
     return name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);

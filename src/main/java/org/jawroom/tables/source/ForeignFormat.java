@@ -7,7 +7,7 @@ import java.util.Locale;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
-/** Says of a file that is no XLSX workbook what it is, and what to do. */
+/** Identifies the format of a file that is not an XLSX workbook, and says what to do. */
 final class ForeignFormat {
   private ForeignFormat() {}
 
@@ -23,7 +23,7 @@ final class ForeignFormat {
     return FileMagic.valueOf(bytes) == FileMagic.OOXML;
   }
 
-  /** Of a file that is no zip file. */
+  /** For a file that is not a zip file. */
   static String what(byte[] bytes) {
     if (bytes.length == 0) {
       return "it is empty";
@@ -39,7 +39,7 @@ final class ForeignFormat {
   }
 
   private static String whatText(byte[] bytes) {
-    // Characters of one byte each: enough to know markup, of UTF-16 too.
+    // One character per byte: enough to recognise markup, even in UTF-16.
     String start =
         new String(bytes, 0, Math.min(START, bytes.length), StandardCharsets.ISO_8859_1)
             .replace("\0", "")
@@ -66,7 +66,7 @@ final class ForeignFormat {
     try (POIFSFileSystem files = new POIFSFileSystem(new ByteArrayInputStream(bytes))) {
       return files.getRoot().hasEntryCaseInsensitive("EncryptedPackage");
     } catch (IOException | RuntimeException e) {
-      return false; // Too damaged to say: then the other line is said.
+      return false; // Too damaged to recognise: the general message applies.
     }
   }
 }

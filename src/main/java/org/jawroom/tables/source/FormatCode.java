@@ -8,12 +8,12 @@ import java.util.Set;
 /**
  * The code of a number format, scanned once from left to right; see ECMA-376 part 1, 18.8.31.
  *
- * <p>Its sections are for numbers above, below and at 0, and for text. Where sections have
- * conditions of their own, all of them count: which one is used need not be known then.
+ * <p>Its sections apply to numbers above, below and at 0, and to text. If sections have conditions
+ * of their own, all sections count, so that the conditions need not be evaluated.
  */
 final class FormatCode {
 
-  /** Spreadsheets allow no longer codes. */
+  /** The longest code that spreadsheets allow. */
   static final int LONGEST = 255;
 
   private static final Set<String> COLOURS =
@@ -21,7 +21,7 @@ final class FormatCode {
 
   private static final String GENERAL = "general";
 
-  /** What one section shows. */
+  /** What one section displays. */
   private static final class Section {
     final StringBuilder letters = new StringBuilder();
     boolean digits;
@@ -51,7 +51,7 @@ final class FormatCode {
     endSection();
   }
 
-  /** What people see of {@code value}. */
+  /** The display of {@code value}. */
   NumberLook of(double value) {
     if (code.length() > LONGEST) {
       return tooLong();
@@ -67,7 +67,7 @@ final class FormatCode {
     return look(used.letters.toString(), value, used);
   }
 
-  /** What people see of a text. */
+  /** The display of a text. */
   NumberLook ofText() {
     if (code.length() > LONGEST) {
       return tooLong();
@@ -106,7 +106,7 @@ final class FormatCode {
     return one.text && !one.digits;
   }
 
-  /** The section below 0 writes the minus itself; without one, the number shown is positive. */
+  /** The section below 0 writes the minus itself; without one, the displayed number is positive. */
   private static String withoutMinus(Section below) {
     String letters = below.letters.toString();
     boolean minus = letters.startsWith("-") || letters.startsWith("\u2212");
@@ -173,7 +173,7 @@ final class FormatCode {
     at++;
   }
 
-  /** A colour, a condition, a currency with its language; whatever else shows as it stands. */
+  /** A colour, a condition, a currency with its language; other content is displayed literally. */
   private void bracket() {
     int close = code.indexOf(']', at);
     String inside = code.substring(at, close < 0 ? code.length() : close);
@@ -193,7 +193,7 @@ final class FormatCode {
   private void digit(char letter) {
     section.digits = true;
     section.zeros |= letter == '0';
-    // One between digits separates thousands.
+    // A comma between digits separates thousands.
     section.commas = 0;
   }
 
@@ -205,13 +205,13 @@ final class FormatCode {
     }
   }
 
-  /** Commas behind the last digit divide by 1000 each. */
+  /** Each comma after the last digit divides by 1000. */
   private void scale() {
     section.scaled |= section.commas > 0;
     section.commas = 0;
   }
 
-  /** Of a fraction, if digits follow; a denominator may be written out. */
+  /** A fraction if digits follow; the denominator may be literal. */
   private void slash() {
     boolean digits = at < code.length() && "0123456789#?".indexOf(code.charAt(at)) >= 0;
     if (!section.digits || !digits) {

@@ -5,20 +5,20 @@ import java.util.NavigableMap;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * One table as its file or sheet gives it.
+ * One table as its file or sheet has it.
  *
  * @param origin for people: {@code machines.csv}, {@code sheet machines}
  * @param header the first row that is not blank
- * @param rows the others that are not blank, in the file's order
+ * @param rows the other rows that are not blank, in file order
  */
 public record Grid(TableSpec table, String origin, Row header, List<Row> rows) {
 
-  /** A table holds no more columns, and a cell no more characters: what a workbook's sheet can. */
+  /** The limits on columns of a table and characters of a cell: those of a workbook's sheet. */
   static final int MOST_COLUMNS = 16_384;
 
   static final int LONGEST_CELL = 32_767;
 
-  /** Far more than any shop needs; what stands beyond is not read. */
+  /** Far more than any shop needs; further rows are not read. */
   static final int MOST_ROWS = 100_000;
 
   static final String TOO_MANY_COLUMNS = "has more than 16384 cells";
@@ -35,9 +35,9 @@ public record Grid(TableSpec table, String origin, Row header, List<Row> rows) {
   /**
    * One row.
    *
-   * @param number as people see it in the file: of a workbook the sheet's, of CSV the line on which
-   *     the record starts, the first being 1
-   * @param width how many cells it has, blank ones too
+   * @param number as shown in the file: in a workbook the sheet's row, in CSV the line on which the
+   *     record starts, the first being 1
+   * @param width the number of cells, including blank ones
    * @param cells those that are not blank, by column, the first being 0
    */
   public record Row(int number, int width, NavigableMap<Integer, Cell> cells) {}

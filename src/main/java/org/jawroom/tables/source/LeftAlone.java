@@ -1,10 +1,10 @@
 package org.jawroom.tables.source;
 
 /**
- * A file or sheet that is there and was not read.
+ * A file or sheet that exists but was not read.
  *
- * @param name as people call it, with {@code sheet} or {@code folder} before it where it is one
- * @param why what it is not
+ * @param name as people know it, preceded by {@code sheet} or {@code folder} if it is one
+ * @param why why it is not a table
  */
 public record LeftAlone(String name, String why) {
   private static final String NO_TABLE = "none of the tables";

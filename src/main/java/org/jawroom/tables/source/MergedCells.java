@@ -6,15 +6,15 @@ import java.util.NavigableMap;
 import java.util.Optional;
 
 /**
- * The merged cells of a sheet. All but the first of a range are blank in the file, though people
- * see one cell that holds for all of them.
+ * The merged cells of a sheet. All but the first of a range are blank in the file, though it is
+ * displayed as one cell for all of them.
  */
 final class MergedCells {
 
   /** Far more than anybody merges by hand. */
   private static final int MOST = 10_000;
 
-  /** Both corners belong to it. */
+  /** Both corners are included. */
   record Range(String written, CellPlace first, CellPlace last) {
     private boolean isOneCell() {
       return first.equals(last);
@@ -24,7 +24,7 @@ final class MergedCells {
   private final List<Range> ranges = new ArrayList<>();
   private boolean tooMany;
 
-  /** Keeps a range written as {@code A2:B5}; whatever else is written merges nothing. */
+  /** Adds a range written as {@code A2:B5}; ignores any other text. */
   void add(String written) {
     int colon = written.indexOf(':');
     if (colon < 0) {
@@ -41,12 +41,12 @@ final class MergedCells {
     }
   }
 
-  /** Whether there are more than are kept. */
+  /** Whether the limit on their number is exceeded. */
   boolean areTooMany() {
     return tooMany;
   }
 
-  /** Those that reach into the rows and columns which are filled from the header on. */
+  /** Those that overlap the filled rows and columns from the header row on. */
   List<Range> in(NavigableMap<Integer, Grid.Row> rows) {
     if (rows.isEmpty()) {
       return List.of();

@@ -5,12 +5,13 @@ import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.schema.CellKind;
 
 /**
- * What the format of a workbook's cell shows beside the digits of its number, or instead of them.
+ * What the number format of a workbook's cell displays besides the digits of its number, or instead
+ * of them.
  *
- * @param letters text and signs shown with the number, without spaces; empty for none
- * @param fraction whether decimals are shown as a fraction
- * @param change how the number shown differs from the number in the cell, going on from {@code
- *     shows}; empty if it does not
+ * @param letters text and signs displayed with the number, without spaces; empty for none
+ * @param fraction whether decimals are displayed as a fraction
+ * @param change how the displayed number differs from the stored one, continuing {@code shows};
+ *     empty if it does not
  */
 public record NumberLook(String letters, boolean fraction, String change) {
 
@@ -22,7 +23,7 @@ public record NumberLook(String letters, boolean fraction, String change) {
 
   private static final int LONGEST = 20;
 
-  /** Whether the cell shows its number and nothing else. */
+  /** Whether the cell displays its number and nothing else. */
   public boolean isPlain() {
     return equals(PLAIN);
   }
@@ -31,13 +32,13 @@ public record NumberLook(String letters, boolean fraction, String change) {
     return Character.isDigit(letter) || ".,-/".indexOf(letter) >= 0;
   }
 
-  /** The number shown is another one. */
+  /** The displayed number differs from the stored one. */
   static NumberLook changed(String change) {
     return new NumberLook("", false, change);
   }
 
   /**
-   * Why the number in the cell may not be what people read there; empty if it is.
+   * Why the stored number may differ from what people read there; empty if it does not.
    *
    * @param unit of a bare number in this row
    */

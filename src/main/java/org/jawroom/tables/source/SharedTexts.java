@@ -7,13 +7,13 @@ import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** The texts that the cells of a workbook share, read by events; see ECMA-376 part 1, 18.4. */
+/** The shared strings of a workbook, parsed by SAX events; see ECMA-376 part 1, 18.4. */
 final class SharedTexts extends DefaultHandler {
 
-  /** All of them together: what tables may have of the longest names, many times over. */
+  /** The limit on all of them together: many times what tables with the longest names need. */
   private static final int MOST_LETTERS = 64 << 20;
 
-  /** What a text takes besides its letters, reckoned in letters. */
+  /** The memory overhead of a text, expressed in letters. */
   private static final int EACH = 24;
 
   private final List<String> texts = new ArrayList<>();
@@ -22,7 +22,7 @@ final class SharedTexts extends DefaultHandler {
   private boolean inText;
   private long all;
 
-  /** The text of that number; empty if there is none. */
+  /** The text with that index; empty if there is none. */
   Optional<String> get(int index) {
     return index < 0 || index >= texts.size() ? Optional.empty() : Optional.of(texts.get(index));
   }

@@ -8,18 +8,18 @@ import org.apache.poi.ss.usermodel.DateUtil;
 import org.jawroom.tables.cell.DateText;
 
 /**
- * One cell of a sheet as the file holds it; see ECMA-376 part 1, 18.3.1.4.
+ * One cell of a sheet as the file has it; see ECMA-376 part 1, 18.3.1.4.
  *
  * @param type its {@code t}; empty for a number
  * @param format of its style
- * @param formula whether it is computed, so that {@code value} is what the spreadsheet kept of that
- * @param valued whether the file has a place for the value, be it empty
+ * @param formula whether it is a formula, so that {@code value} is its cached result
+ * @param valued whether the file has an element for the value, even an empty one
  * @param value its {@code v}, or its inline text; empty for none
  */
 record SheetCell(
     String type, SheetStyles.Format format, boolean formula, boolean valued, String value) {
 
-  /** The first day number that no date goes with. */
+  /** The first day number beyond the range of dates. */
   private static final double YEAR_10000 = 2_958_466;
 
   private static final int LONGEST_NUMBER = 400;
@@ -27,12 +27,13 @@ record SheetCell(
   private static final String AGAIN = "; type it again";
 
   /**
-   * @param texts those shared, {@code from1904} how the workbook counts days
+   * @param texts the shared strings
+   * @param from1904 whether the workbook counts days from 1904
    */
   Cell read(SharedTexts texts, boolean from1904) {
-    // A formula may well give an empty text, but no empty number.
+    // A formula may yield an empty text, but not an empty number.
     if (formula && value.isEmpty() && !(type.equals("str") && valued)) {
-      // Never 0: programs that write formulas often leave it to the spreadsheet to compute them.
+      // Never 0: programs that write formulas often leave the computation to the spreadsheet.
       return Cell.bad(
           "",
           "is a formula whose value was never computed; open the workbook and save it, or type the value");
@@ -57,7 +58,7 @@ record SheetCell(
     try {
       text = texts.get(Integer.parseInt(value.strip()));
     } catch (NumberFormatException e) {
-      // Then it is no number of a text either.
+      // An index that is not a number refers to no text either.
     }
     return text.map(this::text)
         .orElseGet(() -> Cell.bad("", "points to a text that the workbook does not hold" + AGAIN));
@@ -91,7 +92,7 @@ record SheetCell(
     return new Cell(plain(number), Cell.Kind.NUMBER, "", format.code().of(number));
   }
 
-  /** The number as XML Schema writes a double, except what is not finite. */
+  /** Parses the lexical form of a double in XML Schema; empty if it is not finite. */
   private OptionalDouble parsed() {
     String written = value.strip();
     boolean possible =
@@ -106,8 +107,8 @@ record SheetCell(
   }
 
   /**
-   * The decimals that were typed, without exponent: the fewest, from the 15 digits that
-   * spreadsheets keep upward, that give this very number.
+   * The decimals as typed, without exponent: the shortest representation, of the 15 digits that
+   * spreadsheets keep or more, that parses to this very number.
    */
   private static String plain(double value) {
     BigDecimal exact = new BigDecimal(value);

@@ -6,16 +6,16 @@ import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** The main part of a workbook: its sheets, in order, and how it counts days. */
+/** The main part of a workbook: its sheets, in order, and its date system. */
 final class SheetList extends DefaultHandler {
   private static final int MOST = 10_000;
 
   /**
    * A sheet.
    *
-   * @param name as people see it
-   * @param relation the id by which the workbook points at its part; empty if it does not
-   * @param hidden whether people do not see it unless they ask for it
+   * @param name as displayed
+   * @param relation the relationship id of its part; empty if it has none
+   * @param hidden whether it is hidden in the spreadsheet
    */
   record Listed(String name, String relation, boolean hidden) {}
 
@@ -40,8 +40,8 @@ final class SheetList extends DefaultHandler {
       throws SAXException {
     root = root.isEmpty() ? name : root;
     if (name.equals("workbookPr")) {
-      String told = attributes.getValue("date1904");
-      from1904 = "1".equals(told) || "true".equals(told);
+      String date1904 = attributes.getValue("date1904");
+      from1904 = "1".equals(date1904) || "true".equals(date1904);
     } else if (name.equals("sheet")) {
       String title = attributes.getValue("name");
       String state = attributes.getValue("state");
@@ -53,7 +53,7 @@ final class SheetList extends DefaultHandler {
     }
   }
 
-  /** {@code r:id}, under whatever prefix. */
+  /** {@code r:id}, with any namespace prefix. */
   private static String relation(Attributes attributes) {
     for (int i = 0; i < attributes.getLength(); i++) {
       if (attributes.getLocalName(i).equals("id") && !attributes.getURI(i).isEmpty()) {

@@ -11,8 +11,8 @@ import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * The number formats of a workbook's cell styles, read by events; see ECMA-376 part 1, 18.8. A
- * style that is not there shows numbers as they are.
+ * The number formats of a workbook's cell styles, parsed by SAX events; see ECMA-376 part 1, 18.8.
+ * A missing style displays numbers as they are.
  */
 final class SheetStyles extends DefaultHandler {
 
@@ -21,7 +21,7 @@ final class SheetStyles extends DefaultHandler {
 
   private static final int MOST_CODES = 10_000;
 
-  /** One number format: its code, and whether it makes dates of numbers. */
+  /** One number format: its code, and whether it displays dates. */
   record Format(FormatCode code, boolean date) {}
 
   private static final Format GENERAL = new Format(new FormatCode("General"), false);
@@ -29,13 +29,13 @@ final class SheetStyles extends DefaultHandler {
   private final Map<Integer, String> codes = new HashMap<>();
   private final Map<Integer, Format> formats = new HashMap<>();
 
-  /** The number of the format of each style, and of each style that others are based on. */
+  /** The number format id of each cell style, and of each base style. */
   private final List<Integer> styles = new ArrayList<>();
 
   private final List<Integer> bases = new ArrayList<>();
   private String list = "";
 
-  /** The format of the style of that number. */
+  /** The format of the style with that index. */
   Format format(int style) {
     if (style < 0 || style >= styles.size()) {
       return GENERAL;
@@ -52,7 +52,7 @@ final class SheetStyles extends DefaultHandler {
     return new Format(new FormatCode(code), date);
   }
 
-  /** Numbers that are dates in some languages, without a code in the file. */
+  /** Built-in format ids that are dates in some languages, without a code in the file. */
   private static boolean isEastAsianDate(int number) {
     return number >= 27 && number <= 36 || number >= 50 && number <= 58;
   }
@@ -78,7 +78,7 @@ final class SheetStyles extends DefaultHandler {
   private void addCode(Attributes attributes) throws SAXException {
     String code = attributes.getValue("formatCode");
     if (list.equals("numFmts") && code != null) {
-      // One character too many is enough to see that it is too long.
+      // One character too many is enough to detect that it is too long.
       String start = code.substring(0, Math.min(code.length(), FormatCode.LONGEST + 1));
       codes.put(number(attributes.getValue("numFmtId"), -1), start);
       refuseBeyond(codes.size(), MOST_CODES);

@@ -9,14 +9,14 @@ import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * One sheet of a workbook, read by events, row after row; its header is the first row that is not
- * blank.
+ * One sheet of a workbook, parsed by SAX events row after row; its header row is the first row that
+ * is not blank.
  *
- * <p>Rows and cells that do not say where they stand follow the one before, as ECMA-376 has it.
+ * <p>Rows and cells without a reference follow the previous one (ECMA-376).
  */
 final class SheetTable extends DefaultHandler {
 
-  /** Ends the reading early: there is enough. */
+  /** Stops the parser early: a limit is reached. */
   static final class Enough extends SAXException {
     private static final long serialVersionUID = 1L;
   }
@@ -53,12 +53,12 @@ final class SheetTable extends DefaultHandler {
     this.faults = faults;
   }
 
-  /** Whether all of it could be read. */
+  /** Whether the whole sheet could be read. */
   boolean isWhole() {
     return whole && !rows.isEmpty();
   }
 
-  /** The grid, once everything was read; empty, with a fault, if the sheet is blank. */
+  /** The grid, after parsing; empty, with a fault, if the sheet is blank. */
   Optional<Grid> grid() {
     if (rows.isEmpty()) {
       if (whole) {
@@ -131,7 +131,7 @@ final class SheetTable extends DefaultHandler {
         written == null
             ? new CellPlace(row, column + 1)
             : CellPlace.of(written).orElse(new CellPlace(-1, column + 1));
-    // A row without a number stands where its first cell says.
+    // A row without a number takes that of its first cell's reference.
     if (!numbered && filled.isEmpty() && column < 0 && place.row() > row) {
       row = place.row();
     }
@@ -151,7 +151,7 @@ final class SheetTable extends DefaultHandler {
     letters.clear();
   }
 
-  /** A style that is none counts as one that is not there. */
+  /** An invalid style index counts as a missing style. */
   private static int styleOf(String written) {
     try {
       return written == null ? 0 : Integer.parseInt(written.strip());
@@ -209,7 +209,7 @@ final class SheetTable extends DefaultHandler {
     }
   }
 
-  /** Of the row as a whole. */
+  /** Adds a fault of the row as a whole. */
   private void fault(String message) {
     faults.add(table, origin, row + 1, "", "", message);
     whole = false;

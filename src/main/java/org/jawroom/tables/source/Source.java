@@ -11,10 +11,10 @@ import java.util.Set;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * Everything an input holds.
+ * The whole content of an input.
  *
  * @param grids the tables found, each once
- * @param broken the tables that are there but could not be read to their end; faults tell why
+ * @param broken the tables that exist but could not be read completely; faults give the reasons
  * @param files the files read
  * @param leftAlone files, sheets and macros that were not read
  * @param workbook whether it is a workbook rather than a folder
@@ -31,9 +31,7 @@ public record Source(
     leftAlone = List.copyOf(leftAlone);
   }
 
-  /**
-   * Reads a folder of CSV files or an XLSX workbook; a table that is missing is not yet a fault.
-   */
+  /** Reads a folder of CSV files or an XLSX workbook; a missing table is not yet a fault. */
   public static Source read(Path input, FaultList faults) throws UnreadableInput {
     if (Files.isDirectory(input)) {
       return CsvFolder.read(input, faults);
@@ -48,14 +46,14 @@ public record Source(
     return Optional.ofNullable(grids.get(table));
   }
 
-  /** For people: what a table is called in this kind of input. */
+  /** For people: the name of a table in this kind of input. */
   public String originOf(TableSpec table) {
     return grid(table)
         .map(Grid::origin)
         .orElse(workbook ? "sheet " + table.tableName() : table.tableName() + ".csv");
   }
 
-  /** Gathers the tables of one input, and tells those that are there twice. */
+  /** Collects the tables of one input, and reports duplicates as faults. */
   static final class Gathering {
     final Map<TableSpec, Grid> grids = new EnumMap<>(TableSpec.class);
     final Set<TableSpec> broken = EnumSet.noneOf(TableSpec.class);
@@ -81,7 +79,7 @@ public record Source(
     }
 
     /**
-     * Refuses what is nearly named as a table; to be asked once all tables are read.
+     * Refuses a name that resembles a table's; call it when all tables are read.
      *
      * @param right what to do if it is that table
      */

@@ -12,9 +12,9 @@ import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * What the name of a file or sheet says about it. A table that is left out because of its name
- * makes a vise fit that hits something, so a name that is nearly a table's is no table, but no
- * stranger either.
+ * Classifies the name of a file or sheet. A table ignored because of its name could make a vise fit
+ * that hits something, so a name that resembles a table's is neither accepted nor ignored but
+ * refused.
  *
  * @param table the one meant; empty for {@link Kind#LATER} and {@link Kind#OTHER}
  */
@@ -23,11 +23,11 @@ record TableName(Kind kind, Optional<TableSpec> table) {
   enum Kind {
     /** The name of a table. */
     TABLE,
-    /** Nearly the name of a table, or that name on a file of another kind. */
+    /** A name that resembles a table's, or a table's name on a file of another format. */
     NEARLY,
-    /** What may well lie beside a table: a backup, a lock file, {@code door guards}. */
+    /** A file that may well lie beside a table: a backup, a lock file, {@code door guards}. */
     SPARE,
-    /** A table that is planned. */
+    /** A table that is planned for a later version. */
     LATER,
     /** Anything else. */
     OTHER
@@ -38,7 +38,7 @@ record TableName(Kind kind, Optional<TableSpec> table) {
 
   private static final Set<String> PLANNED = Set.of("checks", "standing", "sets");
 
-  /** Text and pictures for people: they hold no cells. */
+  /** Formats of text and pictures: they have no cells. */
   private static final Set<String> DOCUMENTS =
       Set.of(
           "pdf", "png", "jpg", "jpeg", "gif", "svg", "bmp", "webp", "heic", "tif", "tiff", "doc",
@@ -48,10 +48,10 @@ record TableName(Kind kind, Optional<TableSpec> table) {
   private static final Set<String> BACKUPS =
       Set.of("bak", "old", "orig", "tmp", "temp", "swp", "save", "sav", "part");
 
-  /** Endings of files that a new name alone makes a CSV. */
+  /** Extensions of files that only need renaming to be a CSV. */
   private static final Set<String> TEXTS = Set.of("", "csv", "tsv", "tab", "txt");
 
-  /** Words that people and programs put beside a table's name. */
+  /** Words that people and programs add to a table's name. */
   private static final Set<String> BESIDE =
       Set.of(
           "copy",
@@ -94,13 +94,13 @@ record TableName(Kind kind, Optional<TableSpec> table) {
           "xlsb",
           "ods");
 
-  /** Words that hold a table's name and mean something else. */
+  /** Words that contain a table's name but mean something else. */
   private static final Set<String> ORDINARY = Set.of("amounts", "advises", "devises", "revises");
 
-  /** File systems and spreadsheets allow no longer names. */
+  /** The longest name in file systems and spreadsheets. */
   private static final int LONGEST = 255;
 
-  /** By length, so that the longest name contained comes first. */
+  /** Sorted by length, so that the longest contained name is found first. */
   private static final List<TableSpec> TABLES =
       Arrays.stream(TableSpec.values())
           .sorted(Comparator.comparingInt(table -> -table.tableName().length()))
@@ -139,7 +139,7 @@ record TableName(Kind kind, Optional<TableSpec> table) {
     return new TableName(sure ? Kind.NEARLY : Kind.SPARE, near.table);
   }
 
-  /** Whether it takes no more than another name to make a CSV of the file. */
+  /** Whether the file only needs another name to be a CSV. */
   static boolean isText(String fileName) {
     return TEXTS.contains(ending(fileName));
   }
@@ -149,7 +149,9 @@ record TableName(Kind kind, Optional<TableSpec> table) {
     return dot > 0 ? fileName.substring(dot + 1).strip().toLowerCase(Locale.ROOT) : "";
   }
 
-  /** Where the name follows on a word of its own, as in door guards, it may be another thing. */
+  /**
+   * If the table's name follows another word, as in door guards, the file may be something else.
+   */
   private static TableName nearest(String title) {
     List<String> words = words(title);
     List<String> telling = words.stream().filter(word -> !isBeside(word)).toList();
@@ -177,7 +179,7 @@ record TableName(Kind kind, Optional<TableSpec> table) {
         .findFirst();
   }
 
-  /** The runs of letters, in lower case and without marks over them. */
+  /** The runs of letters, in lower case and without diacritics. */
   private static List<String> words(String title) {
     String start = title.length() > LONGEST ? title.substring(0, LONGEST) : title;
     StringBuilder plain = new StringBuilder();
@@ -195,7 +197,7 @@ record TableName(Kind kind, Optional<TableSpec> table) {
     return word.length() == 1 || BESIDE.contains(word);
   }
 
-  /** Whether a word, or two that follow each other, contain the name. */
+  /** Whether a word, or two adjacent ones joined, contain the name. */
   private static boolean holds(List<String> words, String name) {
     for (int i = 0; i < words.size(); i++) {
       String next = i + 1 < words.size() ? words.get(i + 1) : "";
@@ -206,13 +208,13 @@ record TableName(Kind kind, Optional<TableSpec> table) {
     return false;
   }
 
-  /** Whether it is the name in the singular, or either of them with one slip. */
+  /** Whether it is the singular of the name, or either form with one typing error. */
   private static boolean isNear(String word, String name) {
     String one = singular(name);
     return word.equals(one) || isSlip(word, name) || isSlip(word, one);
   }
 
-  /** Of a word among others: the singular is an ordinary word there, as in vise notes. */
+  /** For a word among others: the singular is an ordinary word there, as in vise notes. */
   private static boolean isMisspelt(String word, String name) {
     return !word.equals(singular(name)) && isSlip(word, name);
   }
@@ -222,8 +224,8 @@ record TableName(Kind kind, Optional<TableSpec> table) {
   }
 
   /**
-   * Whether one letter, not the first, is missing, added or another, or two neighbours changed
-   * places.
+   * Whether one letter, not the first, is missing, added or replaced, or two adjacent ones are
+   * swapped.
    */
   private static boolean isSlip(String word, String name) {
     int start = 0;

@@ -20,25 +20,28 @@ import org.xml.sax.XMLReader;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * The parts of a workbook and how they point at each other; see ECMA-376 part 2. Types of
- * relationships and elements are known by their last names, so that both the transitional and the
- * strict form of ECMA-376 part 1 are read.
+ * The parts of a workbook and their relationships; see ECMA-376 part 2. Types of relationships and
+ * elements are matched by their local names, so that both the transitional and the strict form of
+ * ECMA-376 part 1 are read.
  */
 final class WorkbookParts implements Closeable {
 
-  /** Sheets, shared texts and styles; read by events, they take no room themselves. */
+  /**
+   * The limit for sheets, shared strings and styles; parsed by SAX events, they are not held in
+   * memory.
+   */
   static final long LARGEST = 512L << 20;
 
-  /** What only lists others. */
+  /** The limit for parts that only list others. */
   private static final long LARGEST_LIST = 16L << 20;
 
   private static final int MOST_RELATIONS = 100_000;
 
   /**
-   * One part points at another.
+   * A relationship from one part to another.
    *
-   * @param type the last name of its type, as {@code worksheet}
-   * @param part the one pointed at
+   * @param type the last segment of its type, as {@code worksheet}
+   * @param part the target
    */
   record Relation(String type, String part) {}
 
@@ -59,7 +62,7 @@ final class WorkbookParts implements Closeable {
     try {
       zip.close();
     } catch (IOException e) {
-      throw new IllegalStateException("memory can be closed", e);
+      throw new IllegalStateException("closing an in-memory zip failed", e);
     }
   }
 
@@ -67,7 +70,7 @@ final class WorkbookParts implements Closeable {
     return zip.has(part);
   }
 
-  /** The main part; refuses the file, saying what it is, if it is no workbook. */
+  /** The main part; refuses a file that is no workbook, and says what it is. */
   String workbook() throws UnreadableInput {
     Optional<String> main =
         relations("").values().stream()
@@ -96,11 +99,11 @@ final class WorkbookParts implements Closeable {
       String type = new String(in.readNBytes(100), StandardCharsets.US_ASCII);
       return type.startsWith("application/vnd.oasis.opendocument.spreadsheet");
     } catch (IOException e) {
-      return false; // Too damaged to say; then the other line is said.
+      return false; // Too damaged to recognise: the general message applies.
     }
   }
 
-  /** What a part points at, by id; nothing if it points at nothing. The package has no name. */
+  /** The relationships of a part, by id; empty if it has none. The package's own name is empty. */
   Map<String, Relation> relations(String part) throws UnreadableInput {
     int slash = part.lastIndexOf('/');
     String folder = part.substring(0, slash + 1);
@@ -116,10 +119,10 @@ final class WorkbookParts implements Closeable {
     read(part, LARGEST_LIST, events);
   }
 
-  /** Reads a part that is there; one that cannot be read makes the file unreadable. */
+  /** Parses an existing part; one that cannot be parsed makes the file unreadable. */
   void read(String part, long most, DefaultHandler events) throws UnreadableInput {
     try (InputStream in = zip.open(part, most)) {
-      // No document types, so no entities: neither those that swell nor those that fetch.
+      // Without DTDs there are no entities, neither expanding nor external ones.
       XMLReader reader = XMLHelper.newXMLReader();
       reader.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
       reader.setContentHandler(events);
@@ -132,9 +135,9 @@ final class WorkbookParts implements Closeable {
     } catch (SAXException | IOException e) {
       throw unreadable("its part " + part + " is damaged: " + e.getMessage(), e);
     } catch (ParserConfigurationException e) {
-      throw new IllegalStateException("every Java reads XML", e);
+      throw new IllegalStateException("no XML parser available", e);
     } catch (RuntimeException e) {
-      // Of damaged bytes, both the unpacking and the reading of XML may throw anything.
+      // On damaged bytes, both the inflater and the XML parser may throw anything.
       throw unreadable("its part " + part + " is damaged: " + e, e);
     }
   }
@@ -168,7 +171,7 @@ final class WorkbookParts implements Closeable {
       }
     }
 
-    /** The target as it is called from the root on. */
+    /** The target's path from the root. */
     private String resolved(String target) {
       String plain = target.replace('\\', '/');
       Deque<String> names = new ArrayDeque<>();

@@ -10,14 +10,14 @@ import java.util.Optional;
 import org.jawroom.tables.schema.TableSpec;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** An XLSX workbook, one sheet a table, read by events: no sheet is ever held as objects. */
+/** Reads an XLSX workbook, one sheet for each table, by SAX events: no sheet is held as objects. */
 final class Workbooks {
   private final WorkbookParts parts;
   private final FaultList faults;
   private final Source.Gathering gathering;
   private final List<LeftAlone> leftAlone = new ArrayList<>();
 
-  /** Sheets whose names are near to that of a table. */
+  /** Sheets whose names resemble that of a table. */
   private final Map<String, TableName> doubtful = new LinkedHashMap<>();
 
   private Workbooks(WorkbookParts parts, FaultList faults) {
@@ -59,16 +59,16 @@ final class Workbooks {
     for (SheetList.Listed sheet : book.sheets()) {
       read(sheet, Optional.ofNullable(relations.get(sheet.relation())), shared);
     }
-    // Macros are never run, and nothing is read from them.
+    // Macros are never run or read.
     if (relations.values().stream().anyMatch(one -> one.type().equals("vbaProject"))) {
       leftAlone.add(LeftAlone.noTable("macros"));
     }
-    // Only now is it known which tables are there.
+    // Only now are all existing tables known.
     doubtful.forEach(this::judge);
     return new Source(gathering.grids, gathering.broken, List.of(file), leftAlone, true);
   }
 
-  /** Reads the first part of a type, if the workbook has one. */
+  /** Parses the first part of a type, if the workbook has one. */
   private void readFirst(
       Map<String, WorkbookParts.Relation> relations, String type, DefaultHandler events)
       throws UnreadableInput {

@@ -6,8 +6,8 @@ import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * The columns of a template's table: first those that everyone needs, then the rest. Of the
- * settings everyone needs both.
+ * The columns of a template's table: first those that everyone needs, then the rest. Everyone needs
+ * both columns of the settings.
  */
 record ColumnOrder(List<ColumnSpec> everyone, List<ColumnSpec> rest) {
 

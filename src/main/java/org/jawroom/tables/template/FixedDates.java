@@ -13,13 +13,13 @@ import java.util.zip.ZipOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** The same dates in every workbook, so that the same tables give the same bytes. */
+/** Sets the same dates in every workbook, so that the same tables give the same bytes. */
 final class FixedDates {
   private static final LocalDateTime DATE = LocalDateTime.of(2026, 1, 1, 0, 0);
 
   private FixedDates() {}
 
-  /** Sets what the workbook says of itself. */
+  /** Sets the workbook's properties. */
   static void set(XSSFWorkbook workbook) {
     POIXMLProperties.CoreProperties properties = workbook.getProperties().getCoreProperties();
     properties.setCreator("jawroom");
@@ -27,7 +27,7 @@ final class FixedDates {
     properties.setCreated(Optional.of(Date.from(DATE.toInstant(ZoneOffset.UTC))));
   }
 
-  /** The same archive with every entry's date set. */
+  /** Returns the same archive with a fixed date for every entry. */
   static byte[] inZip(byte[] archive) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(archive));

@@ -96,7 +96,7 @@ final class LegendSheet {
     picture(workbook, ViseSketch.plan(), ViseSketch.WIDTH, ViseSketch.PLAN_HEIGHT);
   }
 
-  /** Held by one corner, so that no program's idea of a column's width stretches it. */
+  /** Anchored at one corner only, so that no program's column widths stretch it. */
   private void picture(XSSFWorkbook workbook, byte[] png, int width, int height) {
     int index = workbook.addPicture(png, XSSFWorkbook.PICTURE_TYPE_PNG);
     XSSFDrawing drawing = sheet.createDrawingPatriarch();

@@ -7,7 +7,7 @@ import static org.jawroom.tables.template.SketchPen.MEASURE;
 import static org.jawroom.tables.template.SketchPen.MOVING;
 import static org.jawroom.tables.template.SketchPen.STEEL;
 
-/** A mill from its right side: the heights, the ledges, and at which heights a gap is taped. */
+/** A mill from its right side: the heights, the ledges, and the heights at which gaps are taped. */
 final class MillSketch {
   static final int WIDTH = 900;
   static final int HEIGHT = 590;

@@ -18,9 +18,9 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 
 /**
- * Draws a dimensioned sketch. Places are in the drawing's own units, x to the right and y up; the
- * sizes of letters and arrows are in pixels of the finished picture, whatever the scale. Drawings
- * are pictures, not computations: nothing is read back from them.
+ * Draws a dimensioned sketch. Positions are in the drawing's own units, x to the right and y up;
+ * sizes of letters and arrows are in pixels of the finished picture, whatever the scale. Sketches
+ * are illustrations; nothing is computed from them.
  */
 final class SketchPen {
   static final Color CASTING = new Color(0xDD, 0xE4, 0xE8);
@@ -31,7 +31,7 @@ final class SketchPen {
   static final Color ACCENT = new Color(0xB2, 0x45, 0x12);
   static final Color FAINT = new Color(0x9A, 0xA5, 0xAB);
 
-  /** Pixels drawn for a pixel shown, so that print stays crisp. */
+  /** Rendered pixels per displayed pixel, so that print stays crisp. */
   static final int FINENESS = 2;
 
   private static final float ARROW = 9;
@@ -43,9 +43,11 @@ final class SketchPen {
   private final double bottom;
 
   /**
-   * @param width of the picture shown, {@code height} likewise, pixels
-   * @param scale pixels for a unit of the drawing
-   * @param left the drawing's x at the left edge, {@code bottom} its y at the lower edge
+   * @param width of the displayed picture in pixels
+   * @param height of the displayed picture in pixels
+   * @param scale pixels per unit of the drawing
+   * @param left the drawing's x at the left edge
+   * @param bottom the drawing's y at the lower edge
    */
   SketchPen(int width, int height, double scale, double left, double bottom) {
     image = new BufferedImage(width * FINENESS, height * FINENESS, BufferedImage.TYPE_INT_RGB);
@@ -150,7 +152,7 @@ final class SketchPen {
     g.draw(new Line2D.Double(px(x1), py(y1), px(x2), py(y2)));
   }
 
-  /** A thin solid line, as from a body out to its dimension. */
+  /** A thin solid line, as an extension line from a body to its dimension. */
   void extension(double x1, double y1, double x2, double y2) {
     stroke(0.8);
     g.setColor(FAINT);
@@ -163,7 +165,7 @@ final class SketchPen {
     text(label, (px(x1) + px(x2)) / 2, py(y) - 5, 0.5, colour, Font.PLAIN, 13);
   }
 
-  /** As {@link #across}, the label to the right of the line, or to the left of it. */
+  /** As {@link #across}, with the label to the right or left of the line. */
   void acrossBeside(Color colour, double x1, double x2, double y, boolean right, String label) {
     arrows(colour, px(x1), py(y), px(x2), py(y));
     double off = isShort((x2 - x1) * scale) ? 22 : 12;
@@ -205,7 +207,7 @@ final class SketchPen {
     g.fill(tip);
   }
 
-  /** A label that starts at (x, y), with a thin line to the place it speaks of. */
+  /** A label that starts at (x, y), with a leader line to the place it describes. */
   void leader(double x, double y, double toX, double toY, boolean right, String label) {
     extension(x, y, toX, toY);
     g.setColor(MEASURE);
@@ -213,7 +215,7 @@ final class SketchPen {
     text(label, px(x) + (right ? 4 : -4), py(y) + 4, right ? 0 : 1, MEASURE, Font.PLAIN, 13);
   }
 
-  /** Words in the drawing, centred. */
+  /** Text in the drawing, centred. */
   void note(double x, double y, Color colour, String words) {
     text(words, px(x), py(y) + 4, 0.5, colour, Font.ITALIC, 13);
   }
@@ -228,7 +230,7 @@ final class SketchPen {
     text(words, 12, shownHeight() - 12 - 18 * line, 0, INK, Font.PLAIN, 12);
   }
 
-  /** A panel's heading at a place of the drawing. */
+  /** A panel's heading at a position of the drawing. */
   void heading(double x, double y, String words) {
     text(words, px(x), py(y), 0, INK, Font.BOLD, 14);
   }
@@ -246,12 +248,12 @@ final class SketchPen {
   byte[] png() {
     g.dispose();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    // No temporary file: in a folder that others share, it could not always be made.
+    // No cache file: in a shared folder it cannot always be created.
     ImageIO.setUseCache(false);
     try {
       ImageIO.write(image, "png", bytes);
     } catch (IOException e) {
-      throw new UncheckedIOException("a picture could not be made in memory", e);
+      throw new UncheckedIOException("encoding a picture in memory failed", e);
     }
     return bytes.toByteArray();
   }

@@ -8,7 +8,7 @@ import static org.jawroom.tables.template.SketchPen.MEASURE;
 
 import java.awt.Color;
 
-/** A table from above, its slots, and where the spindle can stand over it. */
+/** A table from above, its slots, and the range of the spindle over it. */
 final class TableSketch {
   static final int WIDTH = 900;
   static final int HEIGHT = 430;

@@ -31,7 +31,7 @@ public final class Template {
     return FixedDates.inZip(bytes.toByteArray());
   }
 
-  /** A CSV file for each table, by its name. */
+  /** A CSV file for each table, by file name. */
   public static Map<String, byte[]> csvFiles() throws IOException {
     Map<String, byte[]> files = new LinkedHashMap<>();
     for (TableSpec table : TableSpec.values()) {

@@ -10,7 +10,7 @@ import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.SettingColumns;
 import org.jawroom.tables.schema.TableSpec;
 
-/** Drop-downs below the headings whose cells hold words. */
+/** Drop-down lists below the headings of columns with words. */
 final class TemplateChoices {
   private TemplateChoices() {}
 
@@ -33,7 +33,7 @@ final class TemplateChoices {
     }
   }
 
-  /** A name that must stand in another table, or is one of the settings. */
+  /** A reference to a name in another table, or the name of a setting. */
   private static void owner(
       TableSpec table, ColumnSpec column, int at, XSSFSheet sheet, DataValidationHelper helper) {
     if (table == TableSpec.SETTINGS) {
@@ -56,7 +56,7 @@ final class TemplateChoices {
   }
 
   /**
-   * @param only whether anything else is refused; else the words are mere suggestions
+   * @param only whether other entries are refused; else the words are suggestions
    */
   private static void add(
       XSSFSheet sheet, int at, DataValidationConstraint constraint, boolean only) {

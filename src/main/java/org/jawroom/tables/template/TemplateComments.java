@@ -8,7 +8,7 @@ import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.jawroom.tables.schema.ColumnSpec;
 
-/** A comment on each heading: what goes there, what a blank means, how to measure it. */
+/** A comment on each heading: what to enter, what a blank means, how to measure it. */
 final class TemplateComments {
   private static final int COLUMNS = 4;
   private static final int CHARACTERS_A_LINE = 44;
@@ -31,17 +31,17 @@ final class TemplateComments {
     }
   }
 
-  /** A comment takes its width from the columns under it, which must not be those grouped shut. */
+  /** The comment's width spans the columns under it, which must not be collapsed ones. */
   private static int left(int at, int everyone) {
     return at < everyone ? Math.max(0, Math.min(at + 1, everyone - COLUMNS)) : at + 1;
   }
 
-  /** Three paragraphs: the column's name, what may stand in it, how to measure it. */
+  /** Three paragraphs: the column's name, what its cells may hold, how to measure it. */
   static String words(ColumnSpec column) {
     return column.name() + "\n" + cell(column) + "\n" + column.help();
   }
 
-  /** What may stand in the column's cells and what a blank there means, in one line. */
+  /** What the column's cells may hold and what a blank means, in one line. */
   static String cell(ColumnSpec column) {
     String kind =
         column.words().isEmpty() ? column.kind().words() : String.join(", ", column.words());

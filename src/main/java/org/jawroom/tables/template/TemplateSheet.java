@@ -13,10 +13,12 @@ import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 
-/** The sheet of one table: headings, worked rows, and the rest of the columns grouped shut. */
+/**
+ * The sheet of one table: headings, worked rows, and the rest of the columns in a collapsed group.
+ */
 final class TemplateSheet {
 
-  /** Rows that a person may fill in with drop-downs at hand. */
+  /** The number of rows with drop-down lists. */
   static final int ROWS = 500;
 
   private TemplateSheet() {}
@@ -49,7 +51,8 @@ final class TemplateSheet {
   }
 
   /**
-   * By hand: the library's own grouping writes overlapping columns where each has its own width.
+   * Written directly: the library's grouping writes overlapping column elements if each column has
+   * its own width.
    */
   private static void groupShut(XSSFSheet sheet, int from, int to) {
     if (from == to) {
@@ -65,7 +68,7 @@ final class TemplateSheet {
     sheet.getCTWorksheet().getSheetFormatPr().setOutlineLevelCol((short) 1);
   }
 
-  /** Words apart, so that they wrap; the reader takes them joined in any way. */
+  /** With spaces between words, so that headings wrap; the reader accepts any word separator. */
   private static String heading(ColumnSpec column) {
     return column.name().replace('_', ' ');
   }
@@ -89,7 +92,7 @@ final class TemplateSheet {
     }
   }
 
-  /** In characters: enough for what stands there, and for the longest word of the heading. */
+  /** In characters: enough for the content and for the longest word of the heading. */
   private static int width(ColumnSpec column) {
     int least =
         switch (column.kind()) {

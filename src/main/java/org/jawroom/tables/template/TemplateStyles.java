@@ -12,7 +12,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.Need;
 
-/** How a template's cells look. Made once for each workbook. */
+/** The cell styles of a template, created once for each workbook. */
 final class TemplateStyles {
   private static final Color PAPER = Color.WHITE;
   private static final Color INK = new Color(0x2B, 0x37, 0x3D);
@@ -58,7 +58,7 @@ final class TemplateStyles {
     listed.setBottomBorderColor(new XSSFColor(LINE, null));
   }
 
-  /** Of a heading: what becomes of a blank below it. */
+  /** For a heading; the colour shows how a blank below it is treated. */
   XSSFCellStyle heading(Need need) {
     return switch (need) {
       case REQUIRED -> required;
@@ -68,14 +68,14 @@ final class TemplateStyles {
   }
 
   /**
-   * Of an empty cell: text, so that 1/4 stays 1/4 and no name turns into a date; a spreadsheet's
-   * own numbers only where nothing but a number can stand.
+   * For an empty cell: text format, so that 1/4 stays 1/4 and no name turns into a date; the
+   * general format only where nothing but a number is allowed.
    */
   XSSFCellStyle entry(CellKind kind) {
     return kind.isPlainNumber() ? number : text;
   }
 
-  /** Of a worked row: grey. */
+  /** For a worked row: grey. */
   XSSFCellStyle worked() {
     return worked;
   }
@@ -84,12 +84,12 @@ final class TemplateStyles {
     return title;
   }
 
-  /** Of running words, wrapped. */
+  /** For running text, wrapped. */
   XSSFCellStyle words() {
     return words;
   }
 
-  /** Of a cell of the legend's list of columns. */
+  /** For a cell of the legend's list of columns. */
   XSSFCellStyle listed() {
     return listed;
   }

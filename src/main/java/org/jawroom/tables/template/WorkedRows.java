@@ -8,8 +8,8 @@ import org.jawroom.tables.schema.SettingColumns;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
- * What a template's tables hold to begin with: a worked row in millimetres and one in inches,
- * invented, and the settings at their defaults. Each row is a map from column to text.
+ * The initial rows of a template's tables: a worked row in millimetres and one in inches, invented,
+ * and the settings at their defaults. Each row is a map from column to text.
  */
 final class WorkedRows {
   private static final String MILL = TableSpec.WORKED + "mill in mm";
@@ -288,7 +288,7 @@ final class WorkedRows {
     };
   }
 
-  /** Every setting, its value filled where it has a default that can be written. */
+  /** Every setting, with its default as value if that can be written. */
   private static List<Map<String, String>> settings() {
     return SettingColumns.SETTINGS.stream()
         .map(setting -> Map.of("setting", setting.name(), "value", setting.standard().orElse("")))

@@ -1,9 +1,9 @@
-/* Sliders with a readout and step buttons, over exact lengths. */
+/* Sliders with a readout and step buttons, on exact lengths. */
 const Controls = (() => {
   /*
-   * A slider over [least, most] in steps, the last of which may be shorter so that both ends are met
-   * exactly. options: id, label, least, most, step, press (what a button moves), value, told(length),
-   * changed(length) and, if there is something to say of it, describedBy.
+   * A slider over [least, most] in steps; the last step may be shorter, so that both ends are
+   * reached exactly. options: id, label, least, most, step, press (the step of a button), value,
+   * format(length), changed(length) and, if there is a description, describedBy.
    */
   function slider(options) {
     let value = options.value;
@@ -27,8 +27,8 @@ const Controls = (() => {
       if (value >= options.most) {
         input.value = String(steps);
       }
-      output.textContent = options.told(value);
-      input.setAttribute('aria-valuetext', options.told(value));
+      output.textContent = options.format(value);
+      input.setAttribute('aria-valuetext', options.format(value));
     }
 
     function set(length) {
@@ -54,7 +54,7 @@ const Controls = (() => {
     };
   }
 
-  /* A choice of a few, all in sight: options are [value, words]. */
+  /* A choice of a few options, all visible: options are [value, words]. */
   function segments(name, legend, options, changed) {
     const inputs = options.map((option) => Dom.make(
       'input', { type: 'radio', name: name, value: option[0] }));

@@ -1,4 +1,4 @@
-/* Builds elements; whatever comes from the tables gets in as text only. */
+/* Builds elements; content from the tables enters as text only. */
 const Dom = (() => {
   const SVG = 'http://www.w3.org/2000/svg';
 
@@ -28,7 +28,7 @@ const Dom = (() => {
       fill(document.createElementNS(SVG, tag), attributes, children),
     clear: clear,
     byId: (id) => document.getElementById(id),
-    /* A name from the tables, kept from turning round what stands beside it. */
+    /* A name from the tables, isolated so that it cannot reorder adjacent text. */
     name: (text) => fill(document.createElement('bdi'), {}, [text]),
   };
 })();

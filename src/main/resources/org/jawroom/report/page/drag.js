@@ -1,4 +1,7 @@
-/* Dragging with mouse, pen or finger: one pointer at a time, told in pixels since it went down. */
+/*
+ * Dragging with mouse, pen or finger: one pointer at a time; offsets in pixels from where it went
+ * down.
+ */
 const Drag = (() => {
   function attach(svg, options) {
     let held = null;
@@ -19,7 +22,7 @@ const Drag = (() => {
         return;
       }
       event.preventDefault();
-      /* The picture may be shown smaller or larger than it was drawn. */
+      /* The picture may be displayed at another size than it was drawn. */
       const shown = svg.viewBox.baseVal.width / svg.getBoundingClientRect().width;
       const by = [(event.clientX - held.at[0]) * shown, (event.clientY - held.at[1]) * shown];
       held.from = options.pull(held.what, held.from, by);

@@ -1,4 +1,7 @@
-/* One moment drawn: the plan from above, the operator at the bottom, and the side seen from the right. */
+/*
+ * Draws one moment: the plan from above, the operator at the bottom, and the side view from the
+ * right.
+ */
 const Drawing = (() => {
   const NUMBERS = ['①', '②', '③'];
 
@@ -21,7 +24,7 @@ const Drawing = (() => {
     x: middle[0].toFixed(1), y: (middle[1] + 4).toFixed(1), class: name, 'text-anchor': 'middle',
   }, words);
 
-  /* Hatches for guards, and arrow heads; `name` keeps those of two drawings apart. */
+  /* Hatches for guards, and arrowheads; `name` keeps the ids of two drawings distinct. */
   function patterns(name) {
     return Dom.draw('defs', {},
       Dom.draw('pattern', {
@@ -43,7 +46,10 @@ const Drawing = (() => {
     return 'part ' + (own.includes(name) ? 'p-' + name : 'p-other');
   }
 
-  /* What is higher is drawn over what is lower; but bolts are drawn over all, since a setter looks for them. */
+  /*
+   * Higher parts are drawn over lower ones, but bolts over everything, since a setter looks for
+   * them.
+   */
   const height = (one) => (one.part.name === 'bolts' ? Infinity : one.box.z[1]);
 
   function standingParts(ctx) {
@@ -63,7 +69,8 @@ const Drawing = (() => {
 
   function slots(ctx, frame, into, room) {
     const alongX = ctx.machine.along === 'x';
-    // Only the bolts' thread hangs on the width, so a machine may be drawn without one: then as a thin line.
+    // Only the bolts' thread depends on the width, so a machine may be drawn without one: as a thin
+    // line.
     const half = (ctx.machine.slotWidth === null ? Model.MM : ctx.machine.slotWidth) / 2;
     ctx.machine.slots.forEach((centre, index) => {
       const across = [centre - half, centre + half];
@@ -94,7 +101,7 @@ const Drawing = (() => {
       into.append(text(middle, words, name));
       return;
     }
-    /* Beside a tall narrow one there may be room up and down. */
+    /* A tall narrow rectangle may have space for vertical text. */
     const upright = { x: rectangle.y, y: rectangle.x, width: rectangle.height, height: rectangle.width };
     if (upright.height < 14 || words.length * 6.4 + 6 > upright.width) {
       return;
@@ -112,7 +119,7 @@ const Drawing = (() => {
     }
   }
 
-  /* Boxes with their names, those above drawn later; a name stands where nothing covers it. */
+  /* Boxes with their names, higher ones drawn later; a name stands where nothing covers it. */
   function bodies(things, frame, across, into, room) {
     const seen = things
       .map((thing) => ({
@@ -125,12 +132,15 @@ const Drawing = (() => {
       seen.slice(index + 1).map((other) => other.rectangle), one.thing.label));
   }
 
-  /* A gap between two intervals: from face to face. */
+  /* The gap between two intervals, from face to face. */
   function facing(part, guard) {
     return guard[0] - part[1] >= part[0] - guard[1] ? [part[1], guard[0]] : [guard[1], part[0]];
   }
 
-  /* Where two intervals both are; else the end of the first that is nearer to the second. */
+  /*
+   * A point common to two intervals; if there is none, the end of the first that is nearer to the
+   * second.
+   */
   function common(part, guard, view, share) {
     const both = Scene.cut(Scene.cut(part, guard), view);
     if (both[0] <= both[1]) {
@@ -139,7 +149,7 @@ const Drawing = (() => {
     return part[1] < guard[0] ? part[1] : part[0];
   }
 
-  /* The nearest gaps as dimension lines with their numbers; axes names what runs across and up. */
+  /* The nearest gaps as dimension lines with their numbers; `axes` names the axes across and up. */
   function dimensions(ctx, frame, axes, marker, into, room) {
     ctx.gaps.slice(0, 3).forEach((gap, index) => {
       if (!axes.includes(gap.axis)) {
@@ -200,7 +210,7 @@ const Drawing = (() => {
     Dom.clear(svg);
   }
 
-  /* Draws the plan into svg and returns its frame, by which the pointer is read. */
+  /* Draws the plan into svg and returns its frame, which converts pointer positions. */
   function plan(svg, ctx, width) {
     const extent = Scene.planExtent(ctx);
     const frame = Scene.frame(extent.x, extent.y, width, Math.max(260, Math.min(620, width)));
@@ -247,7 +257,7 @@ const Drawing = (() => {
     return frame;
   }
 
-  /* The side, seen from the right: the operator stands on the left. */
+  /* The side view from the right: the operator stands on the left. */
   function side(svg, ctx, width) {
     const vise = Scene.viseHull(ctx);
     const extent = Scene.planExtent(ctx);

@@ -1,4 +1,7 @@
-/* The matrix: machines down, vises across; searched, sorted, and held against an extra clearance wanted. */
+/*
+ * The matrix: machines down, vises across; searchable, sortable, and compared with a wanted extra
+ * clearance.
+ */
 const Matrix = (() => {
   const CLOSE = 3 * Model.MM;
   const SHORT_SIGN = '▼';
@@ -11,38 +14,41 @@ const Matrix = (() => {
   let columns = [];
 
   const pairing = (machine, vise) => data.pairings[machine * data.vises.length + vise];
-  const finding = (told) => data.findings[told.finding];
-  const fits = (told) => told.finding === 'CLEAR' || told.finding === 'NOTHING_LISTED';
+  const finding = (entry) => data.findings[entry.finding];
+  const fits = (entry) => entry.finding === 'CLEAR' || entry.finding === 'NOTHING_LISTED';
 
-  /* As shown: the margin rounded down is what is held against the extra clearance. */
-  function shownMargin(told) {
+  /* The margin as displayed: the rounded-down value is compared with the extra clearance. */
+  function shownMargin(entry) {
     const grain = Words.coarseGrain();
-    return Math.floor(told.margin / grain) * grain;
+    return Math.floor(entry.margin / grain) * grain;
   }
 
-  /* Less than wanted is short, up to 3 mm more is close; only margins of 0 and more are looked at. */
-  function standing(told) {
-    if (told.margin === undefined || told.margin < 0) {
+  /*
+   * A margin below the wanted one is short, up to 3 mm above it close; margins below 0 are not
+   * compared.
+   */
+  function standing(entry) {
+    if (entry.margin === undefined || entry.margin < 0) {
       return '';
     }
-    const left = shownMargin(told) - extra;
+    const left = shownMargin(entry) - extra;
     return left < 0 ? 'short' : left <= CLOSE ? 'close' : 'well';
   }
 
-  function sign(told, stands) {
+  function sign(entry, stands) {
     if (stands === 'short') {
       return SHORT_SIGN;
     }
-    return stands === 'close' && told.finding === 'CLEAR' ? CLOSE_SIGN : finding(told).sign;
+    return stands === 'close' && entry.finding === 'CLEAR' ? CLOSE_SIGN : finding(entry).sign;
   }
 
-  function label(told, machine, vise, stands) {
-    const words = [data.vises[vise].name + ' on ' + data.machines[machine].name + ': ' + finding(told).word];
-    if (told.finding === 'NOTHING_LISTED') {
+  function label(entry, machine, vise, stands) {
+    const words = [data.vises[vise].name + ' on ' + data.machines[machine].name + ': ' + finding(entry).word];
+    if (entry.finding === 'NOTHING_LISTED') {
       words.push('nothing listed to hit');
     }
-    if (told.margin !== undefined) {
-      words.push('margin ' + Words.withUnit(Words.coarseDown(told.margin)));
+    if (entry.margin !== undefined) {
+      words.push('margin ' + Words.withUnit(Words.coarseDown(entry.margin)));
     }
     if (stands === 'short') {
       words.push('less than the extra clearance wanted');
@@ -54,22 +60,22 @@ const Matrix = (() => {
   }
 
   function cell(machine, vise) {
-    const told = pairing(machine, vise);
-    const stands = standing(told);
-    const word = told.finding === 'NOTHING_LISTED' ? 'nothing listed' : finding(told).word;
+    const entry = pairing(machine, vise);
+    const stands = standing(entry);
+    const word = entry.finding === 'NOTHING_LISTED' ? 'nothing listed' : finding(entry).word;
     const button = Dom.make(
       'button',
       {
         type: 'button',
-        class: 'cell f-' + told.finding + (stands === '' ? '' : ' ' + stands),
-        'aria-label': label(told, machine, vise, stands),
-        title: Words.pick(told.reason),
+        class: 'cell f-' + entry.finding + (stands === '' ? '' : ' ' + stands),
+        'aria-label': label(entry, machine, vise, stands),
+        title: Words.pick(entry.reason),
         tabindex: -1,
         'data-machine': machine,
         'data-vise': vise,
       },
-      Dom.make('span', { class: 'sign', 'aria-hidden': 'true' }, sign(told, stands)),
-      Dom.make('span', { class: 'figure' }, told.margin === undefined ? '' : Words.coarseDown(told.margin)),
+      Dom.make('span', { class: 'sign', 'aria-hidden': 'true' }, sign(entry, stands)),
+      Dom.make('span', { class: 'figure' }, entry.margin === undefined ? '' : Words.coarseDown(entry.margin)),
       Dom.make('span', { class: 'word' }, word));
     return Dom.make('td', {}, button);
   }
@@ -82,7 +88,7 @@ const Matrix = (() => {
       Dom.make('span', { class: 'facts' }, Words.pick(facts)));
   }
 
-  /* A word that is found among machines narrows the rows, among vises the columns. */
+  /* A search word that occurs among machines filters the rows, among vises the columns. */
   function narrowed() {
     const words = Dom.byId('search').value.toLowerCase().split(/\s+/).filter((word) => word !== '');
     const text = (thing) => (thing.name + ' ' + (thing.about || '')).toLowerCase();
@@ -101,8 +107,8 @@ const Matrix = (() => {
     };
   }
 
-  /* Stays fitting under the extra clearance wanted. */
-  const counts = (told) => fits(told) && standing(told) !== 'short';
+  /* Whether it still fits with the wanted extra clearance. */
+  const counts = (entry) => fits(entry) && standing(entry) !== 'short';
 
   function sorted(indices, how, things, fitting) {
     const byInput = (one, next) => one - next;
@@ -143,18 +149,18 @@ const Matrix = (() => {
     }
     document.documentElement.style.setProperty('--columns', String(Math.max(columns.length, 1)));
     document.documentElement.style.setProperty('--rows', String(Math.max(rows.length, 1)));
-    tell(lost);
+    announce(lost);
     key();
   }
 
-  function tell(lost) {
+  function announce(lost) {
     if (lost.length > 0) {
       Dom.byId('shown').textContent = 'Nothing is named “' + lost[0] + '”.';
       return;
     }
     const shown = rows.length * columns.length;
-    const staying = data.pairings.filter((told) => told.margin !== undefined && told.margin >= 0
-      && shownMargin(told) >= extra).length;
+    const staying = data.pairings.filter((entry) => entry.margin !== undefined && entry.margin >= 0
+      && shownMargin(entry) >= extra).length;
     Dom.byId('shown').textContent = 'Shown: ' + rows.length + ' of ' + data.machines.length + ' machines, '
       + columns.length + ' of ' + data.vises.length + ' vises, ' + shown + ' pairings. Of all '
       + data.pairings.length + ', ' + staying + ' have a margin of '
@@ -164,11 +170,11 @@ const Matrix = (() => {
   function key() {
     const list = Dom.clear(Dom.byId('key'));
     Object.keys(data.findings).forEach((name) => {
-      const count = data.pairings.filter((told) => told.finding === name).length;
-      const told = data.findings[name];
+      const count = data.pairings.filter((entry) => entry.finding === name).length;
+      const shown = data.findings[name];
       list.append(Dom.make('li', { 'data-finding': name, 'data-count': count },
-        Dom.make('span', { class: 'swatch f-' + name, 'aria-hidden': 'true' }, told.sign),
-        told.words + ': ' + count));
+        Dom.make('span', { class: 'swatch f-' + name, 'aria-hidden': 'true' }, shown.sign),
+        shown.words + ': ' + count));
     });
     [['short', SHORT_SIGN, 'less than the extra clearance wanted'],
       ['close', CLOSE_SIGN, Words.unit() === 'mm' ? '0 to 3 mm to spare' : '0 to 3 mm (0.12 in) to spare']]
@@ -219,8 +225,8 @@ const Matrix = (() => {
     }
   }
 
-  function start(told, opener) {
-    data = told;
+  function start(pageData, opener) {
+    data = pageData;
     open = opener;
     const table = Dom.byId('matrix');
     table.addEventListener('keydown', move);
@@ -237,7 +243,7 @@ const Matrix = (() => {
     slider();
   }
 
-  /* Made anew when the unit changes: its steps are those of the unit. */
+  /* Rebuilt when the unit changes, since its steps are those of the unit. */
   function slider() {
     const step = Words.unit() === 'mm' ? Model.MM / 2 : Model.INCH / 50;
     Dom.clear(Dom.byId('extra')).append(Controls.slider({
@@ -248,7 +254,7 @@ const Matrix = (() => {
       step: step,
       press: step,
       value: extra,
-      told: (length) => Words.withUnit(Words.coarseDown(length)),
+      format: (length) => Words.withUnit(Words.coarseDown(length)),
       changed: (length) => {
         extra = length;
         update();

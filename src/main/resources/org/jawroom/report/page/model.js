@@ -1,6 +1,7 @@
 /*
- * The gaps at one moment, from the same whole half-nanometres as the solver's and by the same rules. A length
- * is a Number without a fraction, far below 2^53, so that sums are exact; a limit without end is ±Infinity.
+ * The gaps at one moment, computed from the same whole half-nanometres as the solver's and by the
+ * same rules. A length is an integral Number, far below 2^53, so that sums are exact; an unbounded
+ * limit is ±Infinity.
  */
 const Model = (() => {
   const CUTTING = 1;
@@ -8,7 +9,7 @@ const Model = (() => {
   const MM = 2000000;
   const INCH = 50800000;
 
-  /* Where the vise's u and v point in the table frame: [axis, sign]. */
+  /* The directions of the vise's u and v in the table frame: [axis, sign]. */
   const TURNS = {
     front: { u: ['y', -1], v: ['x', 1] },
     right: { u: ['x', 1], v: ['y', 1] },
@@ -24,7 +25,7 @@ const Model = (() => {
   const signed = (pair, sign) => (sign > 0 ? pair : [0 - pair[1], 0 - pair[0]]);
   const distance = (one, other) => Math.max(other[0] - one[1], one[0] - other[1]);
 
-  /* change · from / length, down or up where it is not whole: such a product is beyond a Number. */
+  /* change · from / length, rounded down or up; the product exceeds the exact range of a Number. */
   function share(change, from, length, up) {
     if (change === 0 || from === 0) {
       return 0;
@@ -62,7 +63,7 @@ const Model = (() => {
     return { x: plus(box.x, state.x), y: plus(box.y, state.y), z: box.z };
   }
 
-  /* Between which heights over the table the nose goes. */
+  /* The range of the nose's height over the table. */
   function nose(data, machine, vise, situation) {
     if (situation === LOADING) {
       return [machine.nose[1], machine.nose[1]];
@@ -88,7 +89,7 @@ const Model = (() => {
     x: hull(one.x, other.x), y: hull(one.y, other.y), z: hull(one.z, other.z),
   });
 
-  /* What a guard sweeps in the state's situation; at the load position it stands. */
+  /* Everything a guard sweeps in the state's situation; at the load position it stands still. */
   function guardSwept(data, machine, vise, guard, state) {
     const at = (sign) => guardBox(data, machine, vise, guard, inSituation(machine, Object.assign({}, state, {
       spindleX: machine.spindle[0] + sign * machine.reach[0],
@@ -97,7 +98,7 @@ const Model = (() => {
     return joined(at(-1), at(1));
   }
 
-  /* What a part covers while the jaws go over a range of openings. */
+  /* Everything a part covers while the jaws move over a range of openings. */
   function partSwept(vise, part, state, openings) {
     const at = (opening) => partBox(vise, part, Object.assign({}, state, { opening: opening }));
     return joined(at(openings[0]), at(openings[1]));
@@ -105,7 +106,10 @@ const Model = (() => {
 
   const counts = (thing, situation) => (thing.when & situation) !== 0;
 
-  /* The table is held against the handle only while loading, and against what reaches below its top. */
+  /*
+   * The table is an obstacle for the handle only while loading, and for parts that reach below its
+   * top.
+   */
   function meets(part, guard, situation) {
     if (!guard.table) {
       return true;
@@ -153,8 +157,8 @@ const Model = (() => {
   const tightestFirst = (one, next) => one.margin - next.margin;
 
   /*
-   * Every pair that counts, tightest first, equal ones in the solver's order. The state has turn, mount,
-   * thread, x, y (the vise), situation, spindleX, spindleY (over the table) and opening.
+   * Every pair that counts, tightest first, equal ones in the solver's order. The state has turn,
+   * mount, thread, x, y (the vise), situation, spindleX, spindleY (over the table) and opening.
    */
   function gaps(data, machine, vise, state) {
     const found = [];
@@ -164,7 +168,10 @@ const Model = (() => {
     return found.sort(tightestFirst);
   }
 
-  /* The same over the whole travel, loading too, and a range of openings: the solver's margins there. */
+  /*
+   * The same over the whole travel, loading included, and a range of openings: the solver's
+   * margins.
+   */
   function sweptGaps(data, machine, vise, state, openings) {
     const found = [];
     for (const situation of [CUTTING, LOADING]) {
@@ -187,8 +194,8 @@ const Model = (() => {
   const clamped = (value, least, most) => Math.round(Math.max(least, Math.min(most, value)));
 
   /*
-   * Where along one axis the spindle brings a guard nearest to a part: at the ends, or middle to middle; but
-   * mid-travel where it does not matter.
+   * The spindle positions along one axis that can bring a guard nearest to a part: the ends, or
+   * centre to centre; mid-travel comes first, so that it wins ties.
    */
   function spots(centre, reach, part, guard) {
     const spots = [centre, centre - reach, centre + reach];
@@ -199,7 +206,7 @@ const Model = (() => {
     return spots;
   }
 
-  /* The openings that can bring a part nearest to a guard: the ends, or middle to middle. */
+  /* The openings that can bring a part nearest to a guard: the ends, or centre to centre. */
   function openingsFor(vise, part, guard, state, openings) {
     const axis = TURNS[state.turn].u[0];
     const at = (s) => middle(partBox(vise, part, Object.assign({}, state, { opening: s }))[axis]);
@@ -213,7 +220,10 @@ const Model = (() => {
     return openings.concat(clamped(between, openings[0], openings[1]));
   }
 
-  /* The moment with the least margin within a range of openings, the vise standing as in the state. */
+  /*
+   * The moment with the least margin within a range of openings, with the vise placed as in the
+   * state.
+   */
   function tightest(data, machine, vise, state, openings) {
     let found = null;
     const look = (moment, part, guard) => {
@@ -261,13 +271,13 @@ const Model = (() => {
     return found;
   }
 
-  /* The turn, mount, thread and places out of a seat as the data tell it. */
-  function seat(told) {
+  /* Decodes the turn, mount, thread and places of a seat from the data. */
+  function seat(seatData) {
     const places = [];
-    for (let i = 3; i < told.length; i += 4) {
-      places.push({ x: [told[i], told[i + 1]], y: [told[i + 2], told[i + 3]] });
+    for (let i = 3; i < seatData.length; i += 4) {
+      places.push({ x: [seatData[i], seatData[i + 1]], y: [seatData[i + 2], seatData[i + 3]] });
     }
-    return { turn: told[0], mount: told[1], thread: told[2], places: places };
+    return { turn: seatData[0], mount: seatData[1], thread: seatData[2], places: places };
   }
 
   /* The place nearest to (x, y) at which the bolts hold. */
@@ -283,7 +293,7 @@ const Model = (() => {
     return best;
   }
 
-  /* For each bolt its slot, 1 the first: of two within reach the nearer, then the lower. */
+  /* The slot of each bolt, counted from 1: of two within reach the nearer, then the lower. */
   function slots(machine, vise, state) {
     const across = machine.along === 'x' ? 'y' : 'x';
     return vise.bolts[state.thread][state.mount]

@@ -1,4 +1,4 @@
-/* Puts the page together: reads the data, goes between the matrix and one pairing. */
+/* Assembles the page: parses the data and switches between the matrix and one pairing. */
 (() => {
   const data = JSON.parse(Dom.byId('data').textContent);
   let shown = null;
@@ -17,7 +17,7 @@
     }
   }
 
-  /* The address after # names the pairing by its place in the tables, so that going back works. */
+  /* The URL fragment names the pairing by its indices in the tables, so that going back works. */
   const address = (machine, vise) => '#' + (machine + 1) + '/' + (vise + 1);
 
   function asked() {

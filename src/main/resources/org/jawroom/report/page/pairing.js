@@ -1,4 +1,4 @@
-/* One pairing: its drawing, what the reader may move, and the gaps that leaves. */
+/* One pairing: its drawing, the controls, and the resulting gaps. */
 const Pairing = (() => {
   const LISTED = 8;
   let data = null;
@@ -8,11 +8,11 @@ const Pairing = (() => {
   let parts = null;
   let pending = false;
 
-  const told = (machine, vise) => data.pairings[machine * data.vises.length + vise];
+  const pairingOf = (machine, vise) => data.pairings[machine * data.vises.length + vise];
   const near = () => window.innerWidth < 640;
 
   function show(machine, vise) {
-    const pairing = told(machine, vise);
+    const pairing = pairingOf(machine, vise);
     ctx = {
       data: data,
       machine: data.machines[machine],
@@ -47,12 +47,12 @@ const Pairing = (() => {
   const tightest = (state) =>
     Model.tightest(data, ctx.machine, ctx.vise, state, ctx.pairing.openings) || state;
 
-  /* The seat that the state speaks of. */
+  /* The seat for the state's turn and mount. */
   const seat = () => ctx.seats.find(
     (one) => one.turn === ctx.state.turn && one.mount === ctx.state.mount);
   const place = () => seat().places[Model.nearestPlace(seat().places, ctx.state.x, ctx.state.y).index];
 
-  /* While cutting the axes are where the reader put them; loading shows the load position instead. */
+  /* While cutting the axes stand where the reader put them; while loading, at the load position. */
   const moment = () => Model.inSituation(ctx.machine, ctx.state);
 
   function build() {
@@ -86,7 +86,7 @@ const Pairing = (() => {
       machine.element, vise.element);
   }
 
-  /* What the matrix says of it. */
+  /* The facts that the matrix shows too. */
   function facts() {
     const pairing = ctx.pairing;
     const list = Dom.make('dl', { class: 'facts-list' });
@@ -122,7 +122,7 @@ const Pairing = (() => {
     list('What one change would make it fit, least effort first', ctx.pairing.changes);
   }
 
-  /* The drawing and everything that moves it. */
+  /* The drawing and the controls that move it. */
   function bench() {
     parts.plan = Dom.draw('svg', { id: 'plan', role: 'img', class: 'plan' });
     parts.side = Dom.draw('svg', { id: 'side', role: 'img', class: 'side' });
@@ -216,7 +216,7 @@ const Pairing = (() => {
       press: Words.step(),
       value: ends[0],
       describedBy: describedBy,
-      told: (length) => Words.withUnit(Words.finePlace(length)),
+      format: (length) => Words.withUnit(Words.finePlace(length)),
       changed: (length) => {
         set(length);
         redraw();
@@ -224,9 +224,9 @@ const Pairing = (() => {
     });
   }
 
-  /* Turn and mount, slots, and the place within the room the slots and holes leave. */
+  /* Turn and mount, slots, and the position within the play of slots and holes. */
   function placeControls() {
-    /* Made anew, so the one that had the focus gets it again. */
+    /* Rebuilding loses the focus, so it is set again. */
     const focused = parts.places.contains(document.activeElement) ? document.activeElement.id : '';
     const box = Dom.clear(parts.places);
     if (ctx.seats.length > 1) {
@@ -279,7 +279,7 @@ const Pairing = (() => {
     });
   }
 
-  /* The pointer drags the vise or the spindle's cross; the vise goes where its bolts hold. */
+  /* Dragging moves the vise or the spindle's cross; the vise stays where its bolts hold. */
   function pull(what, from, by) {
     const before = from || { state: Object.assign({}, ctx.state) };
     const grain = Words.slide() / 5;
@@ -296,7 +296,7 @@ const Pairing = (() => {
     return before;
   }
 
-  /* Sets every control to the state, then draws. */
+  /* Sets every control from the state, then draws. */
   function sync() {
     const now = moment();
     const cutting = now.situation === Model.CUTTING;
@@ -335,10 +335,10 @@ const Pairing = (() => {
     const width = Math.max(280, parts.plan.parentElement.clientWidth);
     ctx.frame = Drawing.plan(parts.plan, drawn, width);
     Drawing.side(parts.side, drawn, width);
-    tell(gaps, now);
+    announce(gaps, now);
   }
 
-  function tell(gaps, now) {
+  function announce(gaps, now) {
     const words = gaps.length === 0
       ? 'Nothing listed can be hit now.'
       : 'Now: ' + Words.state(gaps[0]).word + ', margin ' + Words.withUnit(Words.fineDown(gaps[0].margin))
@@ -373,7 +373,7 @@ const Pairing = (() => {
         build();
       }
     },
-    /* The moment shown, for whoever wants to hold it against the solver. */
+    /* The moment shown, for tests that compare it with the solver. */
     shown: () => moment(),
   };
 })();

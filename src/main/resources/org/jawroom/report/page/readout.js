@@ -1,4 +1,4 @@
-/* What is said of a moment and a place, in words and rows. */
+/* The text about a moment and a place, in words and rows. */
 const Readout = (() => {
   const pairWords = (gap) => gap.part.name + ' – ' + gap.guard.name;
 
@@ -14,7 +14,7 @@ const Readout = (() => {
       Dom.make('td', {}, state.word));
   }
 
-  /* What the solver says of the place where the vise stands now, over the openings that count. */
+  /* The solver's result for the vise's present place, over the openings that count. */
   function here(ctx, swept) {
     const [least, most] = ctx.pairing.openings;
     const over = 'Over all of travel, loading too, jaws ' + Words.fineUp(least) + ' to '
@@ -31,7 +31,7 @@ const Readout = (() => {
       + ', y ' + Words.finePlace(now.spindleY) + ' over the table (' + Words.unit() + ').';
   }
 
-  /* One moment is not the whole travel. */
+  /* Shown because one moment does not cover the whole travel. */
   function travel(ctx, now) {
     const pairing = ctx.pairing;
     const words = ['Gaps at this one moment, with the bare vise.'];
@@ -53,7 +53,7 @@ const Readout = (() => {
     return slots.filter((slot, index) => slots.indexOf(slot) === index).join(' and ');
   }
 
-  /* Where it stands, as a setter lays it out with a tape. */
+  /* The position of the vise as a setter measures it with a tape. */
   function tape(ctx, now) {
     const vise = ctx.vise;
     const slots = inSlots(ctx, now);

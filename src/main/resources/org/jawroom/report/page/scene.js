@@ -1,11 +1,11 @@
-/* From lengths to pixels: what a drawing shows, where, and room for its labels. */
+/* Maps lengths to pixels: the extent of a drawing, and free space for its labels. */
 const Scene = (() => {
   const LETTER = 6.4;
   const LINE = 14;
 
   /*
-   * A view of across × up (lengths, up is up on the screen) in so many pixels; it shows more to the sides
-   * where the height is what limits it.
+   * A view of across × up (lengths; up is up on the screen) with a given width in pixels; if the
+   * height limits the scale, it shows more to the sides.
    */
   function frame(across, up, width, tallest) {
     const scale = Math.min(width / (across[1] - across[0]), tallest / (up[1] - up[0]));
@@ -27,7 +27,7 @@ const Scene = (() => {
     return [Math.max(interval[0], view[0]), Math.min(interval[1], view[1])];
   }
 
-  /* The rectangle in pixels of what a box shows of itself; null where it is out of sight. */
+  /* The visible part of a box as a rectangle in pixels; null if nothing is visible. */
   function rectangle(frame, across, up) {
     const h = cut(across, frame.across);
     const v = cut(up, frame.up);
@@ -45,7 +45,7 @@ const Scene = (() => {
   const meet = (one, other) => one.x < other.x + other.width && other.x < one.x + one.width
     && one.y < other.y + other.height && other.y < one.y + one.height;
 
-  /* Hands out room for labels, so that none lies over another. */
+  /* Allocates space for labels, so that none overlaps another. */
   function labels(frame) {
     const taken = [];
     const inside = (room) => room.x >= 0 && room.y >= 0
@@ -56,7 +56,10 @@ const Scene = (() => {
     };
     return {
       keep: (room) => taken.push(room),
-      /* The first of the middles that has room, within `within` if given; null if none has. */
+      /*
+       * The first of the centre points with free space, within `within` if given; null if there is
+       * none.
+       */
       find: (text, middles, within, letter) => {
         for (const middle of middles) {
           const room = box(text, middle, letter);
@@ -73,7 +76,7 @@ const Scene = (() => {
     };
   }
 
-  /* A few points of a rectangle, its middle first. */
+  /* A few points of a rectangle, its centre first. */
   function spread(rectangle) {
     const points = [];
     for (const down of [0.5, 0.25, 0.75, 0.1, 0.9]) {
@@ -87,7 +90,7 @@ const Scene = (() => {
   const hull = Model.hull;
   const grown = (interval, by) => [interval[0] - by, interval[1] + by];
 
-  /* What the vise covers over its whole opening. */
+  /* Everything that the vise covers over its whole opening range. */
   function viseHull(ctx) {
     const boxes = [];
     for (const opening of ctx.vise.opening) {
@@ -104,7 +107,7 @@ const Scene = (() => {
     y: [-machine.table[1] / 2, machine.table[1] / 2],
   });
 
-  /* The faces of what fills everything beyond, where they come nearest while cutting. */
+  /* The near faces of guards unbounded beyond them, at their nearest while cutting. */
   function faces(machine, axis) {
     const other = axis === 'x' ? 'y' : 'x';
     const index = axis === 'x' ? 0 : 1;
@@ -123,7 +126,7 @@ const Scene = (() => {
     return found;
   }
 
-  /* The table, the vise and the faces about them, or the vise and what is next to it. */
+  /* The table, the vise and the faces around them; zoomed in, the vise and what is next to it. */
   function planExtent(ctx) {
     const vise = viseHull(ctx);
     if (ctx.zoom === 'near') {

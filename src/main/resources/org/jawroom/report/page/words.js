@@ -1,6 +1,6 @@
-/* Lengths and verdicts in words, in the unit the reader chose; every rounding is toward less clearance. */
+/* Lengths and verdicts in words, in the chosen unit; every rounding is toward less clearance. */
 const Words = (() => {
-  /* Half-nanometres in the last digit shown, and how many digits there are. */
+  /* The last displayed digit in half-nanometres, and the number of decimals. */
   const COARSE = { mm: [Model.MM / 10, 1], in: [Model.INCH / 100, 2] };
   const FINE = { mm: [Model.MM / 100, 2], in: [Model.INCH / 1000, 3] };
   const JUST = 2 * Model.MM;
@@ -16,7 +16,7 @@ const Words = (() => {
   const up = (length, grain) => digits(Math.ceil(length / grain[0]), grain[1]);
   const nearest = (length, grain) => digits(Math.floor((length + grain[0] / 2) / grain[0]), grain[1]);
 
-  /* What is hit, too close, just clear or clear: name for the style, word for people. */
+  /* Hit, too close, just clear or clear: a name for the style, a word for people. */
   function state(pair) {
     if (pair.gap < 0) {
       return { name: 'hit', word: 'hit' };
@@ -33,8 +33,8 @@ const Words = (() => {
     use: (word) => {
       unit = word;
     },
-    /* Text told in both units as [mm, in], or alike as one string. */
-    pick: (told) => (Array.isArray(told) ? told[unit === 'mm' ? 0 : 1] : told),
+    /* Picks the unit from a text given as [mm, in]; a single string serves both units. */
+    pick: (text) => (Array.isArray(text) ? text[unit === 'mm' ? 0 : 1] : text),
     coarseDown: (length) => down(length, COARSE[unit]),
     coarseGrain: () => COARSE[unit][0],
     fineDown: (length) => down(length, FINE[unit]),
@@ -43,7 +43,7 @@ const Words = (() => {
     finePlace: (length) => nearest(length, FINE[unit]),
     upCoarse: (length) => up(length, COARSE[unit]),
     withUnit: (text) => text + ' ' + unit,
-    /* What one press of a step button moves, and one step of a slider. */
+    /* The step of a step button, and of a slider. */
     step: () => (unit === 'mm' ? Model.MM : Model.INCH / 20),
     slide: () => (unit === 'mm' ? Model.MM / 2 : Model.INCH / 50),
   };

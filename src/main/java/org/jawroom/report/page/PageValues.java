@@ -11,11 +11,11 @@ import org.jawroom.geometry.Length;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.wording.PairingWords;
 
-/** How single facts are told in the page's data. */
-final class Told {
-  private Told() {}
+/** Converts single values to the form that they have in the page's data. */
+final class PageValues {
+  private PageValues() {}
 
-  /** [lo, hi] in half-nanometres; null where there is no end that way. */
+  /** [lo, hi] in half-nanometres; null stands for an unbounded end. */
   static List<Long> ends(Interval interval) {
     return Arrays.asList(end(interval.lo()), end(interval.hi()));
   }
@@ -24,14 +24,14 @@ final class Told {
     return Length.isBounded(limit) ? limit : null;
   }
 
-  /** The text where both units tell the same, else [in millimetres, in inches]. */
+  /** One text if both units give the same, else [millimetres, inches]. */
   static Object inBoth(Function<PairingWords, String> words) {
     String metric = words.apply(new PairingWords(PeopleUnit.MM));
     String inches = words.apply(new PairingWords(PeopleUnit.INCH));
     return metric.equals(inches) ? metric : List.of(metric, inches);
   }
 
-  /** The same for several lines. */
+  /** As {@link #inBoth}, for several lines. */
   static List<Object> linesInBoth(Function<PairingWords, List<String>> words) {
     List<String> metric = words.apply(new PairingWords(PeopleUnit.MM));
     List<String> inches = words.apply(new PairingWords(PeopleUnit.INCH));
@@ -44,7 +44,7 @@ final class Told {
     return lines;
   }
 
-  /** A map that keeps its order and leaves out what is empty, {@code false} or null. */
+  /** A map that keeps insertion order and leaves out empty values, {@code false} and null. */
   static final class Facts {
     private final Map<String, Object> map = new LinkedHashMap<>();
 
