@@ -34,6 +34,28 @@ public record Mount(String name, boolean own, List<Bolt> bolts) {
     return false;
   }
 
+  /**
+   * A vise's own pair of bolts, half of {@code spacing} to either side of its middle; any of these
+   * may be blank.
+   *
+   * @param u of both centres
+   * @param spacing between the centres, across the vise
+   * @param holeU each hole over all along u, {@code holeV} along v
+   */
+  public static Mount baseBolts(Dimension u, Dimension spacing, Dimension holeU, Dimension holeV) {
+    return new Mount(
+        BASE_BOLTS,
+        true,
+        List.of(
+            new Bolt(u, half(spacing, -1), holeU, holeV),
+            new Bolt(u, half(spacing, 1), holeU, holeV)));
+  }
+
+  /** A spacing is whole nanometres, so half of it is whole half-nanometres. */
+  private static Dimension half(Dimension spacing, int sign) {
+    return spacing.isKnown() ? Dimension.of(sign * spacing.length() / 2) : Dimension.BLANK;
+  }
+
   /** The same mount under another name. */
   public Mount withName(String name) {
     return new Mount(name, own, bolts);

@@ -36,13 +36,7 @@ final class MountReader {
     Dimension holeU = vise.dimension("bolt_hole_u");
     Dimension holeV = vise.dimension("bolt_hole_v");
     if (!spacing.isNone()) {
-      mounts.add(
-          new Mount(
-              Mount.BASE_BOLTS,
-              true,
-              List.of(
-                  new Bolt(u, half(spacing, -1), holeU, holeV),
-                  new Bolt(u, half(spacing, 1), holeU, holeV))));
+      mounts.add(Mount.baseBolts(u, spacing, holeU, holeV));
     }
     Map<String, List<Bolt>> byName = new LinkedHashMap<>();
     for (Named named : rows) {
@@ -50,10 +44,5 @@ final class MountReader {
     }
     byName.forEach((name, bolts) -> mounts.add(new Mount(name, false, bolts)));
     return mounts;
-  }
-
-  /** A spacing is whole nanometres, so half of it is whole half-nanometres. */
-  private static Dimension half(Dimension spacing, int sign) {
-    return spacing.isKnown() ? Dimension.of(sign * spacing.length() / 2) : Dimension.BLANK;
   }
 }

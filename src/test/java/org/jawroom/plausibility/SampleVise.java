@@ -9,7 +9,6 @@ import java.util.Set;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Base;
-import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Handle;
 import org.jawroom.shop.Jaws;
@@ -50,14 +49,9 @@ final class SampleVise {
         .screw(new Screw(rear, front, screwHeight, screwDiameter))
         .handle(handle)
         .turns(turns)
-        .mounts(List.of(new Mount(Mount.BASE_BOLTS, true, List.of(bolt(-1), bolt(1)))))
+        .mounts(List.of(Mount.baseBolts(boltU, spacing, hole, hole)))
         .provenance(provenance)
         .parts(parts)
         .build();
-  }
-
-  private Bolt bolt(int sign) {
-    Dimension v = spacing.isKnown() ? Dimension.of(sign * spacing.length() / 2) : spacing;
-    return new Bolt(boltU, v, hole, hole);
   }
 }
