@@ -5,9 +5,11 @@ import java.util.Map;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The top-level command. */
 @Command(
@@ -68,7 +70,23 @@ public final class Jawroom implements Runnable {
     } else {
       COMMANDS.forEach(line::addSubcommand);
     }
-    return line;
+    ITypeConverter<Integer> counts = text -> (int) whole(text, Integer.MAX_VALUE);
+    return line.registerConverter(int.class, counts)
+        .registerConverter(Integer.class, counts)
+        .registerConverter(Long.class, text -> whole(text, Long.MAX_VALUE));
+  }
+
+  /** A whole number, which a message calls so rather than by the name of a type. */
+  private static long whole(String text, long most) {
+    try {
+      long number = Long.parseLong(text);
+      if (-most <= number && number <= most) {
+        return number;
+      }
+    } catch (NumberFormatException none) {
+      // It is refused below, as one that is too large is.
+    }
+    throw new TypeConversionException("\"" + text + "\" is not a whole number");
   }
 
   @Override

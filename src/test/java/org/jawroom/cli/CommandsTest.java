@@ -92,6 +92,22 @@ class CommandsTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "matrix x --threads=two",
+        "matrix x --threads=2147483648",
+        "matrix x --drawings=-2147483649",
+        "plan x --time-limit=2s",
+        "plan x --time-limit=9223372036854775808"
+      })
+  void number_thatIsNotWhole_isRefusedWithoutTheNameOfAType(String line) {
+    CommandRun run = CommandRun.of(line.split(" "));
+    String number = line.substring(line.indexOf('=') + 1);
+    assertEquals(2, run.status());
+    assertTrue(run.err().contains("\"" + number + "\" is not a whole number"), run.err());
+  }
+
   @Test
   void matrix_anyUnitShown_givesTheSameTablesForPrograms() throws Exception {
     for (String unit : List.of("mm", "in")) {
