@@ -28,7 +28,8 @@ class JarCommandsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "matrix|inputs/demo.xlsx|--drawings|-o|OUT",
+        "matrix|NAMES|--drawings|-o|OUT",
+        "check|inputs/demo.xlsx",
         "page|inputs/demo|-o|OUT/shop.html",
         "draw|inputs/demo|small closed mill|plain 160|-o|OUT/drawing.svg",
         "draw|inputs/demo|small closed mill|plain 160|-o|OUT/drawing.pdf",

@@ -116,6 +116,6 @@ public final class Invented {
         List.of("vises, row 4: the screw is thicker than its height above the underside allows"),
         List.of("machines, row 6: rear_gap", "vises, row 9: screw_height"),
         unit,
-        "jawroom 0.1.0");
+        "jawroom 0.2.0");
   }
 }

@@ -269,7 +269,7 @@ class MatrixWorkbookTest {
                               : " | " + row.getCell(1).getStringCellValue()))
               .toList();
       RunFacts facts = Invented.facts(PeopleUnit.MM);
-      List<String> expected = new ArrayList<>(List.of("Inputs", "Made by | jawroom 0.1.0"));
+      List<String> expected = new ArrayList<>(List.of("Inputs", "Made by | jawroom 0.2.0"));
       expected.add("Settings in force");
       facts.settings().forEach(setting -> expected.add(setting.label() + " | " + setting.value()));
       expected.add("Files read, each with its fingerprint");
