@@ -111,7 +111,7 @@ final class BlankWarnings {
             named(deciding) + " blank: every pairing of this vise " + UNTIL));
   }
 
-  /** A column of {@code mounts} with the mount that it belongs to, any other by itself. */
+  /** A column of the table of mounts with the mount that it belongs to, any other by itself. */
   private static String named(Column column, Mount mount) {
     boolean ofMounts = column == Column.HOLE_U || column == Column.HOLE_V;
     return ofMounts ? column.column() + " of " + mount.name() : column.column();
