@@ -4,12 +4,6 @@ import java.io.PrintWriter;
 
 /** A progress bar on a terminal; prints nothing into a pipe or a file. */
 public final class Progress {
-  /**
-   * The system property by which the parent JVM reports a terminal to the child, whose standard
-   * input is a pipe.
-   */
-  public static final String TERMINAL = "jawroom.terminal";
-
   private static final int WIDTH = 30;
   private static final int LINE = WIDTH + 45;
 
@@ -28,8 +22,8 @@ public final class Progress {
   }
 
   @SuppressWarnings("SystemConsoleNull") // from Java 22 on it asks TERM alone, which is enough
-  public static boolean talksToAPerson() {
-    return Boolean.getBoolean(TERMINAL) || System.console() != null;
+  private static boolean talksToAPerson() {
+    return System.console() != null;
   }
 
   /** Always shown. */

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
-import org.jawroom.app.Progress;
 
 /**
  * Starts small work twice as fast as {@code java -jar} does: in a child JVM that loads its classes
@@ -104,16 +103,11 @@ final class QuickStart {
     command.addAll(archive);
     command.addAll(
         List.of("-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
-    if (Progress.talksToAPerson()) {
-      command.add("-D" + Progress.TERMINAL + "=true");
-    }
+    // The child watches this process: when it ends, even by SIGKILL, the child stops.
+    command.add("-D" + SecondJava.FIRST + "=" + ProcessHandle.current().pid());
     command.addAll(List.of("-cp", jar.toString(), SecondJava.class.getName()));
     command.addAll(List.of(args));
-    // The child reads the end of its standard input when this JVM ends, even by SIGKILL.
-    return new ProcessBuilder(command)
-        .inheritIO()
-        .redirectInput(ProcessBuilder.Redirect.PIPE)
-        .start();
+    return new ProcessBuilder(command).inheritIO().start();
   }
 
   private static int waitFor(Process process) {

@@ -1,7 +1,5 @@
 package org.jawroom.launch;
 
-import java.io.IOException;
-import java.io.OutputStream;
 import java.util.OptionalInt;
 import org.jawroom.app.ExitStatus;
 
@@ -11,31 +9,53 @@ import org.jawroom.app.ExitStatus;
  * (128 plus the signal). The parent thus never repeats a command that has already written output.
  */
 public final class SecondJava {
+  /** The system property that holds the parent's process number. */
+  static final String FIRST = "jawroom.first";
+
   private static final int RAN = 100;
+
+  /** How often the child looks for its parent: well under the second within which it must stop. */
+  private static final long PAUSE_MS = 200;
 
   private SecondJava() {}
 
   /** Runs a command and ends the process with its exit status plus {@value #RAN}. */
   public static void main(String[] args) {
-    Thread first = new Thread(SecondJava::endWithTheFirst, "first Java");
-    first.setDaemon(true);
-    first.start();
+    Long first = Long.getLong(FIRST);
+    if (first != null) {
+      Thread watch = new Thread(() -> endWith(first), "first Java");
+      watch.setDaemon(true);
+      watch.start();
+    }
     int status = Main.run(args);
     ClassArchive.keepStatus(status);
     System.exit(RAN + status);
   }
 
   /**
-   * The parent holds the other end of this process's standard input and writes nothing: end of file
-   * means that the parent has ended, even by SIGKILL.
+   * Ends this process when its parent has ended, even by SIGKILL. It polls rather than reads from a
+   * pipe: at exit HotSpot waits 300 ms for a thread that is blocked in a native call.
    */
-  private static void endWithTheFirst() {
+  private static void endWith(long first) {
     try {
-      System.in.transferTo(OutputStream.nullOutputStream());
-    } catch (IOException ended) {
-      // A read error counts as end of file.
+      while (isParent(first)) {
+        Thread.sleep(PAUSE_MS);
+      }
+    } catch (InterruptedException none) {
+      // No code interrupts this thread.
     }
     System.exit(QuickStart.TERMINATED);
+  }
+
+  /**
+   * Whether that process is still the parent. A process whose parent has ended gets another at
+   * once, or none, even where nobody has collected the exit status of the old one.
+   */
+  private static boolean isParent(long first) {
+    return ProcessHandle.current()
+        .parent()
+        .filter(parent -> parent.pid() == first && parent.isAlive())
+        .isPresent();
   }
 
   /**
