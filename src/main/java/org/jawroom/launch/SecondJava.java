@@ -14,6 +14,9 @@ public final class SecondJava {
 
   private static final int RAN = 100;
 
+  /** Below {@link #RAN}, as the status of a JVM that could not start. */
+  private static final int DID_NOT_RUN = 1;
+
   /** How often the child looks for its parent: well under the second within which it must stop. */
   private static final long PAUSE_MS = 200;
 
@@ -23,6 +26,10 @@ public final class SecondJava {
   public static void main(String[] args) {
     Long first = Long.getLong(FIRST);
     if (first != null) {
+      if (!isParent(first)) {
+        // The parent has ended, or the system does not show it: then it runs the command itself.
+        System.exit(DID_NOT_RUN);
+      }
       Thread watch = new Thread(() -> endWith(first), "first Java");
       watch.setDaemon(true);
       watch.start();

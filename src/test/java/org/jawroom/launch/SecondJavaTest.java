@@ -2,6 +2,8 @@ package org.jawroom.launch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -38,5 +40,22 @@ class SecondJavaTest {
     assertEquals(OptionalInt.of(137), SecondJava.statusOf(128 + 9));
     assertEquals(OptionalInt.of(143), SecondJava.statusOf(128 + 15));
     assertEquals(OptionalInt.of(104), SecondJava.statusOf(104));
+  }
+
+  /** A child that does not see its parent leaves the command to it, and has printed nothing. */
+  @Test
+  void main_underAnotherParent_doesNotRun() throws Exception {
+    Process child =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-D" + SecondJava.FIRST + "=" + Long.MAX_VALUE,
+                "-cp",
+                System.getProperty("java.class.path"),
+                SecondJava.class.getName(),
+                "--version")
+            .redirectErrorStream(true)
+            .start();
+    assertEquals("", new String(child.getInputStream().readAllBytes(), StandardCharsets.UTF_8));
+    assertEquals(OptionalInt.empty(), SecondJava.statusOf(child.waitFor()));
   }
 }
