@@ -82,16 +82,7 @@ final class Pairings {
 
   private static Shop asked(Shop shop, long leastOpening) {
     Settings all = shop.settings();
-    Settings settings =
-        new Settings(
-            all.clearance(),
-            all.handRoom(),
-            all.spacing(),
-            all.clampRoom(),
-            all.shortestTool(),
-            all.jawPlay(),
-            leastOpening,
-            all.maxOverhang());
+    Settings settings = all.toBuilder().leastOpening(leastOpening).build();
     return new Shop(settings, shop.machines(), shop.vises(), shop.jobs());
   }
 }

@@ -147,7 +147,14 @@ final class Remedies {
       add(
           RemedyKind.CLEARANCE,
           OptionalLong.of(less),
-          Model.of(settings.withLessClearance(less), asking, vise, Setup.PLAIN));
+          Model.of(
+              settings.toBuilder()
+                  .clearance(settings.clearance() - less)
+                  .handRoom(settings.handRoom() - less)
+                  .build(),
+              asking,
+              vise,
+              Setup.PLAIN));
     }
   }
 

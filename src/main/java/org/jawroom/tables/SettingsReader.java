@@ -47,15 +47,19 @@ final class SettingsReader {
     ledger.show = word("show").flatMap(Unit::named);
     ledger.comma = word("decimal").filter("comma"::equals).isPresent();
     long clearance = length("clearance").getAsLong();
-    return new Settings(
-        clearance,
-        length("hand_room").getAsLong(),
-        length("spacing").orElse(clearance),
-        length("clamp_room").getAsLong(),
-        length("shortest_tool"),
-        length("jaw_play").getAsLong(),
-        length("least_opening").getAsLong(),
-        length("max_overhang"));
+    Settings.Builder builder = Settings.builder().clearance(clearance);
+    builder.handRoom(length("hand_room").getAsLong());
+    builder.spacing(length("spacing").orElse(clearance));
+    builder.clampRoom(length("clamp_room").getAsLong());
+    builder.tapRoom(length("tap_room").getAsLong());
+    builder.smallerThreads(word("smaller_threads").filter("yes"::equals).isPresent());
+    builder.shortestTool(length("shortest_tool"));
+    builder.jawPlay(length("jaw_play").getAsLong());
+    builder.loadRoom(length("load_room").getAsLong());
+    builder.comfort(length("comfort").getAsLong());
+    builder.leastOpening(length("least_opening").getAsLong());
+    builder.maxOverhang(length("max_overhang"));
+    return builder.build();
   }
 
   /** In the order of the specification; call it after {@link #read}. */

@@ -49,7 +49,10 @@ record Applied(Settings settings, Machine machine, Vise vise) {
       case MOVE -> new Applied(settings, moved(machine, remedy, amount), vise);
       case CLEARANCE ->
           new Applied(
-              settings.withLessClearance(amount),
+              settings.toBuilder()
+                  .clearance(settings.clearance() - amount)
+                  .handRoom(settings.handRoom() - amount)
+                  .build(),
               machine.withGuardRows(
                   machine.guardRows().stream().map(g -> asking(g, amount)).toList()),
               vise);

@@ -35,15 +35,7 @@ class PropertiesTest {
       Case now = new Case(profile, seed);
       Settings s = now.shop.settings();
       Settings asking =
-          new Settings(
-              s.clearance() + MORE,
-              s.handRoom() + MORE,
-              s.spacing(),
-              s.clampRoom(),
-              s.shortestTool(),
-              s.jawPlay(),
-              s.leastOpening(),
-              s.maxOverhang());
+          s.toBuilder().clearance(s.clearance() + MORE).handRoom(s.handRoom() + MORE).build();
       now.neverRoomier(Pairing.solve(asking, now.machine, now.vise), "clearance");
       Machine vague =
           now.machine.withProvenance(

@@ -25,16 +25,7 @@ final class ExampleShop {
 
   static Shop shop() {
     Settings d = Settings.DEFAULTS;
-    Settings settings =
-        new Settings(
-            in(0.25),
-            d.handRoom(),
-            in(0.25),
-            d.clampRoom(),
-            d.shortestTool(),
-            d.jawPlay(),
-            d.leastOpening(),
-            d.maxOverhang());
+    Settings settings = Settings.builder().clearance(in(0.25)).build();
     return new Shop(settings, machines(), vises(), List.of());
   }
 

@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PublishedExamplesTest {
 
   private static final Settings NOTHING_REQUIRED =
-      new Settings(0, 0, 0, 0, OptionalLong.empty(), 0, 25 * Length.MM, OptionalLong.empty());
+      Settings.builder().clearance(0).handRoom(0).clampRoom(0).jawPlay(0).build();
 
   /** A machine and a vise with a single part and nothing else in the way. */
   private static MachineDraft bareMill() {

@@ -69,14 +69,6 @@ final class RandomJobs {
 
   private static Settings settings(Settings d, Dice dice) {
     long play = dice.among(List.of(10L, 10L, 0L, 3L, 40L, 500L)) * Length.MM;
-    return new Settings(
-        d.clearance(),
-        d.handRoom(),
-        d.spacing(),
-        d.clampRoom(),
-        d.shortestTool(),
-        play,
-        d.leastOpening(),
-        d.maxOverhang());
+    return d.toBuilder().jawPlay(play).build();
   }
 }

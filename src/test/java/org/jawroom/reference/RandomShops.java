@@ -257,18 +257,19 @@ public final class RandomShops {
     if (tiny) {
       clearance = dice.pick(3) * Length.MM;
     }
-    return new Settings(
-        clearance,
-        dice.among(tiny ? List.of(0L, 3L) : List.of(25L, 25L, 30L, 0L)) * Length.MM,
-        clearance,
-        d.clampRoom(),
-        features.contains(Feature.SHORTEST_TOOL)
-            ? OptionalLong.of(dice.mm(0, 200))
-            : OptionalLong.empty(),
-        d.jawPlay(),
-        dice.among(tiny ? List.of(1L, 6L) : List.of(25L, 25L, 10L, 60L)) * Length.MM,
-        features.contains(Feature.MAX_OVERHANG)
-            ? OptionalLong.of(dice.mm(0, 80))
-            : OptionalLong.empty());
+    return d.toBuilder()
+        .clearance(clearance)
+        .handRoom(dice.among(tiny ? List.of(0L, 3L) : List.of(25L, 25L, 30L, 0L)) * Length.MM)
+        .spacing(clearance)
+        .shortestTool(
+            features.contains(Feature.SHORTEST_TOOL)
+                ? OptionalLong.of(dice.mm(0, 200))
+                : OptionalLong.empty())
+        .leastOpening(dice.among(tiny ? List.of(1L, 6L) : List.of(25L, 25L, 10L, 60L)) * Length.MM)
+        .maxOverhang(
+            features.contains(Feature.MAX_OVERHANG)
+                ? OptionalLong.of(dice.mm(0, 80))
+                : OptionalLong.empty())
+        .build();
   }
 }

@@ -27,14 +27,12 @@ public final class SettingsDraft {
   }
 
   public Settings build() {
-    return new Settings(
-        clearance,
-        handRoom,
-        given.spacing(),
-        given.clampRoom(),
-        shortestTool,
-        given.jawPlay(),
-        leastOpening,
-        maxOverhang);
+    return given.toBuilder()
+        .clearance(clearance)
+        .handRoom(handRoom)
+        .shortestTool(shortestTool)
+        .leastOpening(leastOpening)
+        .maxOverhang(maxOverhang)
+        .build();
   }
 }

@@ -144,8 +144,12 @@ class ExampleShopTest {
             "hand_room",
             "spacing",
             "clamp_room",
+            "tap_room",
+            "smaller_threads",
             "shortest_tool",
             "jaw_play",
+            "load_room",
+            "comfort",
             "least_opening",
             "max_overhang"),
         reading.settings().stream().map(SettingUsed::name).toList());

@@ -50,6 +50,17 @@ public final class SettingColumns {
               SIZE,
               "60 mm",
               "How much a strap clamp takes on either side of a base."),
+          ColumnSpec.standard(
+              "tap_room",
+              SIZE,
+              "2 mm",
+              "How far a vise must be movable every way so that it can be tapped square; 0 asks"
+                  + " nothing."),
+          ColumnSpec.word(
+              "smaller_threads",
+              List.of("yes", "no"),
+              "Whether bolts may have a smaller thread than the slot's own where a hole asks for"
+                  + " one."),
           ColumnSpec.optional(
               "shortest_tool",
               SIZE,
@@ -60,6 +71,16 @@ public final class SettingColumns {
               SIZE,
               "10 mm",
               "How much further than a job's part the jaws go to let it in."),
+          ColumnSpec.standard(
+              "load_room",
+              SIZE,
+              "2 mm",
+              "How much further than a job's part the jaws must be able to open."),
+          ColumnSpec.standard(
+              "comfort",
+              SIZE,
+              "3 mm",
+              "A margin of this much is comfortable; more is worth nothing by itself."),
           ColumnSpec.standard(
               "least_opening",
               POSITIVE_SIZE,
