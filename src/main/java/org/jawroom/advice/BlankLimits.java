@@ -105,7 +105,7 @@ final class BlankLimits {
   }
 
   private boolean fits(Machine filled, Vise filledVise) {
-    return Model.of(settings, filled, filledVise, Setup.PLAIN).fits();
+    return Model.of(settings, filled, filledVise, Setup.PLAIN).isClearWithHandRoom();
   }
 
   /** The vise with every blank that only helps when smaller set to 0. */

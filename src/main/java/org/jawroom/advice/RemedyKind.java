@@ -16,8 +16,6 @@ public enum RemedyKind {
   TRAVEL_BACK("travel, table back", true),
   TRAVEL_LEFT("travel, table left", true),
   TRAVEL_RIGHT("travel, table right", true),
-  /** Strap clamps instead of its bolts, anywhere on the table. */
-  CLAMPS("clamps", false),
   /** A bolted riser plate under the vise. */
   RAISE("raise", true),
   /** One guard stands farther off; its name is appended. */

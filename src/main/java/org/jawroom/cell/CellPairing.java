@@ -5,13 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.advice.Advisor;
 import org.jawroom.clearance.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.SideBySide;
@@ -33,11 +33,9 @@ public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcom
 
   /** Solves {@code vise} on {@code machine} with {@code jobs}; pure. */
   public static CellPairing solve(Settings settings, Machine machine, Vise vise, List<Job> jobs) {
-    Outcome outcome = Pairing.solve(settings, machine, vise);
+    SolvedPairing solved = Pairing.solved(settings, machine, vise);
     return new CellPairing(
-        outcome,
-        Advisor.sideBySide(settings, outcome),
-        JobPairing.solve(settings, machine, vise, jobs));
+        solved.outcome(), solved.sideBySide(), JobPairing.solve(settings, machine, vise, jobs));
   }
 
   /** Whether a plan may choose it. */
@@ -93,6 +91,6 @@ public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcom
   }
 
   private boolean fits() {
-    return outcome.verdict() == Verdict.FITS;
+    return outcome.verdict().isClear();
   }
 }

@@ -185,7 +185,7 @@ final class CardCommand implements Callable<Integer> {
       case NO_PLACE -> "there is no place for it";
       case NO_MOUNT -> "no bolts of it line up with the slots";
       case UNKNOWN -> "a dimension that decides it is blank";
-      case FITS, LIMITED, MEASURE ->
+      case FITS, AWKWARD, LIMITED, MEASURE ->
           throw new IllegalArgumentException(verdict + " has a setup card; no reason to give");
     };
   }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.bolting.Anchors;
 import org.jawroom.placement.bolting.Footprint;
 import org.jawroom.placement.bolting.Overhang;
 import org.jawroom.placement.bolting.Slotted;
@@ -65,7 +66,9 @@ final class OverhangWarnings {
       if (machine.turns().contains(turn)) {
         for (Mount mount : vise.mounts()) {
           Optional<Strips> places =
-              mount.hasBlank() ? Optional.empty() : slotted.places(mount, turn, NO_THICKNESS);
+              mount.hasBlank()
+                  ? Optional.empty()
+                  : slotted.places(Anchors.ofBolts(mount, NO_THICKNESS), turn);
           if (places.isPresent()) {
             long here = Overhang.leastEndwise(machine, base, turn, places.get());
             if (!isMuch(here, base)) {

@@ -2,6 +2,7 @@ package org.jawroom.placement.bolting;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.ClampParts;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
@@ -13,8 +14,6 @@ import org.jawroom.shop.Vise;
 
 /** Overhang of a simple vise's base over the edges of the table top, ledges not counted. */
 public final class Overhang {
-  private static final Rectangle EVERYWHERE = new Rectangle(Interval.ALL, Interval.ALL);
-
   private Overhang() {}
 
   /** The largest overhang over any edge, 0 if none; empty without a {@code base}. */
@@ -31,9 +30,17 @@ public final class Overhang {
       Settings settings, Machine machine, Vise vise, Orientation turn) {
     Optional<Rectangle> base = Footprint.base(vise, turn);
     if (settings.maxOverhang().isEmpty() || base.isEmpty()) {
-      return Optional.of(EVERYWHERE);
+      return Optional.of(Region.EVERYWHERE);
     }
     return within(machine, settings.maxOverhang().getAsLong(), base.get());
+  }
+
+  /** The positions at which base and strap clamps lie wholly over the table top; empty if none. */
+  static Optional<Rectangle> clamped(
+      Machine machine, Vise vise, Settings settings, Orientation turn) {
+    Interval u = ClampParts.alongU(vise);
+    Interval v = Interval.around(0, vise.base().width().length() / 2 + settings.clampRoom());
+    return within(machine, 0, new Rectangle(turn.x(u, v), turn.y(u, v)));
   }
 
   /**

@@ -17,10 +17,14 @@ import org.jawroom.standards.TNut;
 
 /** The data shared by all pairings of one machine under one setup, computed once. */
 public final class PreparedMachine {
+
+  /** How many threads smaller than the slot's own a mount may take. */
+  private static final int SMALLER_THREADS = 2;
+
   private final Settings settings;
   private final Machine machine;
   private final Setup setup;
-  private final OptionalLong thread;
+  private final List<Long> threads;
   private final Rectangle reach;
   private final EnumSet<Orientation> turns = EnumSet.noneOf(Orientation.class);
   private final Slotted slotted;
@@ -31,7 +35,10 @@ public final class PreparedMachine {
     this.machine = machine;
     this.setup = setup;
     Dimension width = machine.slots().width();
-    this.thread = width.isKnown() ? TNut.boltFor(width.length()) : OptionalLong.empty();
+    this.threads =
+        width.isKnown()
+            ? TNut.boltsFor(width.length(), settings.smallerThreads() ? SMALLER_THREADS : 0)
+            : List.of();
     this.reach =
         new Rectangle(
             Interval.around(machine.spindleX(), machine.reachX()),
@@ -48,10 +55,15 @@ public final class PreparedMachine {
   }
 
   /**
-   * The swept guards, as listed and in the layout for evaluation; {@code blanks} are the blank
-   * columns they need.
+   * The swept guards.
+   *
+   * @param all as listed
+   * @param sorted in the layout for evaluation, without hand room
+   * @param withHandRoom the same, with hand room round a handle while loading
+   * @param blanks the blank columns they need
    */
-  public record Guards(MachineGuards all, SweptGuards sorted, Blanks blanks) {}
+  public record Guards(
+      MachineGuards all, SweptGuards sorted, SweptGuards withHandRoom, Blanks blanks) {}
 
   /** The guards for a vise with its bed at that height, riser included. */
   public Guards guards(long bedHeight) {
@@ -61,7 +73,11 @@ public final class PreparedMachine {
   private Guards guardsOver(long bedHeight) {
     Blanks blanks = new Blanks();
     MachineGuards all = MachineGuards.of(settings, machine, setup, bedHeight, blanks);
-    return new Guards(all, SweptGuards.of(all.swept(), settings.handRoom()), blanks);
+    return new Guards(
+        all,
+        SweptGuards.of(all.swept(), 0),
+        SweptGuards.of(all.swept(), settings.handRoom()),
+        blanks);
   }
 
   public Settings settings() {
@@ -76,14 +92,23 @@ public final class PreparedMachine {
     return setup;
   }
 
-  /** The bolt that goes with the slots; empty if their width is blank or too small for any bolt. */
-  OptionalLong thread() {
-    return thread;
+  /**
+   * The diameter of the bolts that pass a hole: that of the bolt that goes with the slots, or the
+   * next smaller one that may be tried. Empty if none passes, or if the slots' width is blank or
+   * too small for any bolt.
+   */
+  OptionalLong threadFor(long narrowestHole) {
+    for (long thread : threads) {
+      if (thread <= narrowestHole) {
+        return OptionalLong.of(thread);
+      }
+    }
+    return OptionalLong.empty();
   }
 
-  /** {@link #thread} as a list. */
+  /** The diameters of the bolts that may hold on this machine. */
   public List<Long> threads() {
-    return thread.isPresent() ? List.of(thread.getAsLong()) : List.of();
+    return threads;
   }
 
   /** Whether the handle may point that way. */

@@ -5,8 +5,10 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.BoltParts;
+import org.jawroom.clearance.ClampParts;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.SweptParts;
 import org.jawroom.clearance.ViseParts;
@@ -15,6 +17,7 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Mount;
+import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /** The data shared by all pairings of one vise on one riser height, computed once. */
@@ -24,6 +27,7 @@ public final class PreparedVise {
   private final Blanks blanks = new Blanks();
   private final SweptParts body;
   private final List<Long> threads;
+  private final SweptParts clamped;
   private final List<SweptParts[]> bolted = new ArrayList<>();
   private final boolean[] blankMounts;
   private final long[] narrowestHoles;
@@ -31,7 +35,7 @@ public final class PreparedVise {
   private final Rectangle[] workAreas;
   private final List<Optional<Rectangle>> bases = new ArrayList<>();
 
-  private PreparedVise(Vise vise, long riser, Collection<Long> threads) {
+  private PreparedVise(Vise vise, long riser, long clampRoom, Collection<Long> threads) {
     this.vise = vise;
     this.riser = riser;
     this.body = SweptParts.of(raised(ViseParts.of(vise, blanks)), vise.opening());
@@ -44,10 +48,18 @@ public final class PreparedVise {
     }
     for (long thread : threads) {
       bolted.add(
-          vise.mounts().stream()
-              .map(mount -> mount.hasBlank() ? body : withBolts(mount, thread))
+          IntStream.range(0, blankMounts.length)
+              .mapToObj(
+                  i ->
+                      blankMounts[i] || narrowestHoles[i] < thread
+                          ? body
+                          : withBolts(vise.mounts().get(i), thread))
               .toArray(SweptParts[]::new));
     }
+    this.clamped =
+        vise.hasClampMount() && Footprint.base(vise, Orientation.FRONT).isPresent()
+            ? body.with(raised(ClampParts.of(vise, clampRoom)))
+            : body;
     this.turns.addAll(vise.turns());
     this.workAreas = new Rectangle[Orientation.ALL.size()];
     for (Orientation turn : Orientation.ALL) {
@@ -62,8 +74,14 @@ public final class PreparedVise {
    * @param riser height of the riser plate under it, half-nanometres; 0: none
    * @param threads diameters of the bolts that may hold it
    */
-  public static PreparedVise of(Vise vise, long riser, Collection<Long> threads) {
-    return new PreparedVise(vise, riser, threads);
+  public static PreparedVise of(
+      Settings settings, Vise vise, long riser, Collection<Long> threads) {
+    return new PreparedVise(vise, riser, settings.clampRoom(), threads);
+  }
+
+  /** The vise as it stands on a machine. */
+  public static PreparedVise on(PreparedMachine machine, Vise vise) {
+    return of(machine.settings(), vise, machine.setup().riser(), machine.threads());
   }
 
   public Vise vise() {
@@ -98,6 +116,11 @@ public final class PreparedVise {
       }
     }
     throw new IllegalArgumentException("not prepared for thread " + thread);
+  }
+
+  /** {@link #body} plus strap clamps on either side of the base, which must be known. */
+  SweptParts clamped() {
+    return clamped;
   }
 
   /** Whether the position or the size of one of the mount's holes is blank. */

@@ -28,29 +28,30 @@ import org.jawroom.shop.Slots;
 public final class Regions {
   private static final long ANYWHERE = 10_000 * Length.MM;
   private static final Comparator<Region> PREFERENCE =
-      Comparator.comparing(Region::turn).thenComparing(Region::mountIndex);
+      Comparator.comparing(Region::turn).thenComparingInt(region -> region.fastening().index());
 
   private final PreparedMachine machine;
   private final PreparedVise vise;
   private final SweptGuards guards;
-  private final OptionalLong thread;
 
   private Regions(PreparedMachine machine, PreparedVise vise, SweptGuards guards) {
     this.machine = machine;
     this.vise = vise;
     this.guards = guards;
-    this.thread = machine.thread();
   }
 
   public static List<Region> of(
       PreparedMachine machine, PreparedVise vise, SweptGuards guards, Blanks blanks) {
     Regions builder = new Regions(machine, vise, guards);
     List<Mount> mounts = vise.vise().mounts();
-    List<Region> regions = new ArrayList<>(Orientation.ALL.size() * mounts.size());
+    List<Region> regions = new ArrayList<>(Orientation.ALL.size() * (mounts.size() + 1));
     for (int index = 0; index < mounts.size(); index++) {
       builder.addMount(index, builder.complete(index, blanks), regions);
     }
-    if (mounts.size() > 1) {
+    if (vise.vise().hasClampMount()) {
+      builder.addClamps(mounts.size(), builder.clampsComplete(blanks), regions);
+    }
+    if (mounts.size() > 1 || vise.vise().hasClampMount()) {
       regions.sort(PREFERENCE);
     }
     return regions;
@@ -58,25 +59,75 @@ public final class Regions {
 
   private void addMount(int index, boolean complete, List<Region> regions) {
     Mount mount = vise.vise().mounts().get(index);
-    if (refused(index)) {
+    OptionalLong thread = machine.threadFor(vise.narrowestHole(index));
+    if (refused(thread)) {
       return;
     }
+    Optional<Anchors> anchors =
+        complete ? Optional.of(Anchors.ofBolts(mount, thread.getAsLong())) : Optional.empty();
+    Fastening fastening =
+        new Fastening(
+            index, mount.name(), false, complete ? thread : OptionalLong.empty(), anchors);
     SweptParts parts = complete ? vise.bolted(index, thread.getAsLong()) : vise.body();
-    OptionalLong boltedBy = complete ? thread : OptionalLong.empty();
-    Optional<Mount> held = Optional.of(mount);
-    for (Orientation turn : Orientation.ALL) {
-      if (vise.allows(turn) && machine.allows(turn)) {
-        Optional<Strips> places =
-            complete
-                ? machine.slotted().places(mount, turn, thread.getAsLong())
-                : Optional.of(Strips.of(anywhere(turn)));
-        if (places.isPresent() && machine.settings().maxOverhang().isPresent()) {
-          places = withinOverhang(places.get(), turn);
-        }
-        if (places.isPresent()) {
-          regions.add(new Region(turn, index, held, boltedBy, places.get(), parts, guards));
-        }
+    for (Orientation turn : turns()) {
+      add(turn, fastening, Region.EVERYWHERE, parts, regions);
+    }
+  }
+
+  private void addClamps(int index, boolean complete, List<Region> regions) {
+    OptionalLong thread = machine.threadFor(Length.ENDLESS);
+    if (refused(thread)) {
+      return;
+    }
+    Optional<Anchors> anchors =
+        complete
+            ? Anchors.ofClamps(vise.vise(), machine.settings().clampRoom(), thread.getAsLong())
+            : Optional.empty();
+    if (complete && (anchors.isEmpty() || machine.slotted().length() < 2 * thread.getAsLong())) {
+      return;
+    }
+    Fastening fastening =
+        new Fastening(index, Fastening.CLAMPS, true, OptionalLong.empty(), anchors);
+    SweptParts parts = complete ? vise.clamped() : vise.body();
+    for (Orientation turn : turns()) {
+      Optional<Rectangle> onTable =
+          complete
+              ? Overhang.clamped(machine.machine(), vise.vise(), machine.settings(), turn)
+              : Optional.of(Region.EVERYWHERE);
+      onTable.ifPresent(places -> add(turn, fastening, places, parts, regions));
+    }
+  }
+
+  private List<Orientation> turns() {
+    return Orientation.ALL.stream()
+        .filter(turn -> vise.allows(turn) && machine.allows(turn))
+        .toList();
+  }
+
+  private void add(
+      Orientation turn,
+      Fastening fastening,
+      Rectangle onTable,
+      SweptParts parts,
+      List<Region> regions) {
+    Optional<Strips> held =
+        fastening
+            .anchors()
+            .map(anchors -> machine.slotted().places(anchors, turn))
+            .orElseGet(() -> Optional.of(Strips.of(anywhere(turn))));
+    Optional<Rectangle> allowed =
+        machine.settings().maxOverhang().isPresent()
+            ? Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), turn)
+            : Optional.of(Region.EVERYWHERE);
+    if (held.isPresent() && allowed.isPresent()) {
+      Optional<Strips> places = held;
+      if (fastening.clamped() || machine.settings().maxOverhang().isPresent()) {
+        places = held.get().meet(onTable).flatMap(left -> left.meet(allowed.get()));
       }
+      places.ifPresent(
+          left ->
+              regions.add(
+                  new Region(turn, fastening, left, onTable, allowed.get(), parts, guards)));
     }
   }
 
@@ -94,19 +145,19 @@ public final class Regions {
     return complete;
   }
 
+  /** Whether no column that strap clamps need is blank; records those that are. */
+  private boolean clampsComplete(Blanks blanks) {
+    return BoltingBlanks.given(machine.machine().slots(), blanks)
+        & BoltingBlanks.given(vise.vise().base(), blanks);
+  }
+
   /**
-   * Whether the known columns rule the mount out: no slot, a slot too narrow, or a hole too small.
-   * A hole exactly as wide as the bolt admits it.
+   * Whether the known columns rule the mount out: no slot, a slot too narrow, or a hole too small
+   * for every bolt that may be tried. A hole exactly as wide as the bolt admits it.
    */
-  private boolean refused(int index) {
+  private boolean refused(OptionalLong thread) {
     Slots slots = machine.machine().slots();
-    if (slots.count() == 0) {
-      return true;
-    }
-    if (thread.isEmpty()) {
-      return slots.width().isKnown();
-    }
-    return vise.narrowestHole(index) < thread.getAsLong();
+    return slots.count() == 0 || thread.isEmpty() && slots.width().isKnown();
   }
 
   /** The positions with some of the base over the table top; touching its edge counts. */
@@ -118,10 +169,5 @@ public final class Regions {
                 new Rectangle(
                     top.x().sweptBy(base.x().negated()), top.y().sweptBy(base.y().negated())))
         .orElse(new Rectangle(Interval.around(0, ANYWHERE), Interval.around(0, ANYWHERE)));
-  }
-
-  private Optional<Strips> withinOverhang(Strips places, Orientation turn) {
-    return Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), turn)
-        .flatMap(places::meet);
   }
 }

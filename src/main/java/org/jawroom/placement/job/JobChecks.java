@@ -9,8 +9,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.clearance.JobPart;
 import org.jawroom.geometry.Interval;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -18,7 +16,7 @@ import org.jawroom.shop.Vise;
 
 /**
  * The requirements of a job that do not depend on the position of the vise. A check that needs a
- * blank column is skipped and the column recorded.
+ * blank column is skipped and recorded as unchecked.
  */
 final class JobChecks {
   private final Settings settings;
@@ -27,7 +25,7 @@ final class JobChecks {
   private final Job job;
   private final Interval heights;
   private final List<Shortfall> shortfalls = new ArrayList<>();
-  private final Set<Column> blanks = EnumSet.noneOf(Column.class);
+  private final Set<Unchecked> unchecked = EnumSet.noneOf(Unchecked.class);
   private OptionalLong toolRoom = OptionalLong.empty();
   private Optional<BigDecimal> loadRoom = Optional.empty();
 
@@ -56,8 +54,8 @@ final class JobChecks {
     return shortfalls;
   }
 
-  Set<Column> blanks() {
-    return blanks;
+  List<Unchecked> unchecked() {
+    return List.copyOf(unchecked);
   }
 
   /** See {@link JobOutcome}; empty if a column it needs is blank. */
@@ -70,36 +68,57 @@ final class JobChecks {
   }
 
   private void jaws() {
-    atLeast(vise.opening().hi() - job.width(), JobReason.TOO_WIDE);
+    atLeast(vise.opening().hi() - settings.loadRoom() - job.width(), JobReason.TOO_WIDE);
     atLeast(job.width() - vise.opening().lo(), JobReason.TOO_NARROW);
     job.grip().ifPresent(grip -> atLeast(vise.jaws().tallestHeight() - grip, JobReason.GRIP));
   }
 
   private void longTool() {
-    if (given(machine.noseMax(), Column.NOSE_MAX) & given(job.toolLength(), Column.TOOL_LENGTH)) {
+    if (machine.noseMax().isKnown() && job.toolLength().isKnown()) {
       long room = machine.noseMax().length() - job.toolLength().length() - heights.hi();
       toolRoom = OptionalLong.of(room);
       atLeast(room - settings.clearance(), JobReason.LONG_TOOL);
+    } else {
+      unchecked.add(Unchecked.TOOL);
     }
   }
 
   private void shortTool() {
-    if (settings.shortestTool().isPresent() && given(machine.noseMin(), Column.NOSE_MIN)) {
+    if (settings.shortestTool().isEmpty()) {
+      return;
+    }
+    if (machine.noseMin().isKnown()) {
       long tip = machine.noseMin().length() - settings.shortestTool().getAsLong();
       atLeast(heights.hi() - tip, JobReason.SHORT_TOOL);
+    } else {
+      unchecked.add(Unchecked.TOOL);
     }
   }
 
+  /** A blank mass counts as 0 where something fails for certain even so. */
   private void load() {
-    if (given(machine.maxLoad(), Column.MAX_LOAD)
-        & given(vise.mass(), Column.VISE_MASS)
-        & given(job.mass(), Column.JOB_MASS)) {
-      BigDecimal room =
-          machine.maxLoad().get().subtract(vise.mass().get()).subtract(job.mass().get());
+    if (machine.maxLoad().isEmpty()) {
+      unchecked.add(Unchecked.LOAD);
+      return;
+    }
+    BigDecimal atBest =
+        machine
+            .maxLoad()
+            .get()
+            .subtract(vise.mass().orElse(BigDecimal.ZERO))
+            .subtract(job.mass().orElse(BigDecimal.ZERO));
+    if (atBest.signum() < 0) {
+      shortfalls.add(Shortfall.ofLoad(atBest.negate()));
+    }
+    if (vise.mass().isEmpty()) {
+      unchecked.add(Unchecked.LOAD);
+      return;
+    }
+    BigDecimal room = job.mass().isPresent() ? atBest : atBest.subtract(JobPart.steelMass(job));
+    if (room.signum() >= 0 || job.mass().isPresent()) {
       loadRoom = Optional.of(room);
-      if (room.signum() < 0) {
-        shortfalls.add(Shortfall.ofLoad(room.negate()));
-      }
+    } else {
+      unchecked.add(Unchecked.LOAD);
     }
   }
 
@@ -107,16 +126,5 @@ final class JobChecks {
     if (spare < 0) {
       shortfalls.add(Shortfall.of(reason, -spare));
     }
-  }
-
-  private boolean given(Dimension dimension, Column column) {
-    return given(dimension.isBlank() ? Optional.empty() : Optional.of(dimension), column);
-  }
-
-  private boolean given(Optional<?> value, Column column) {
-    if (value.isEmpty()) {
-      blanks.add(column);
-    }
-    return value.isPresent();
   }
 }

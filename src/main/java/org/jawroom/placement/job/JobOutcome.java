@@ -30,6 +30,7 @@ import org.jawroom.shop.Vise;
  * @param shortestStickOut the least stick-out of a tool that reaches the top of the workpiece with
  *     the nose at the least height that {@code place} allows; empty if {@code place} has no such
  *     height
+ * @param unchecked the requirements that a blank leaves unchecked; empty for {@code unknown}
  * @param missing for {@code unknown}: the blank columns without duplicates, in table order
  */
 public record JobOutcome(
@@ -43,8 +44,10 @@ public record JobOutcome(
     OptionalLong toolRoom,
     Optional<BigDecimal> loadRoom,
     OptionalLong shortestStickOut,
+    List<Unchecked> unchecked,
     List<Column> missing) {
   public JobOutcome {
+    unchecked = List.copyOf(unchecked);
     shortfalls = List.copyOf(shortfalls);
     missing = List.copyOf(missing);
   }

@@ -33,15 +33,16 @@ import org.jawroom.shop.Vise;
 /**
  * Decides jobs on one machine with one vise.
  *
- * <p>Compared with the plain pairing a job uses fewer openings, from part_width to part_width +
- * {@code jaw_play} (at most the vise's greatest), and one more part that can hit, the workpiece. It
- * is <i>held</i> if some position has margin ≥ 0 over those openings, the workpiece lies within the
- * spindle's reach there (touching its edge counts), and jaws, tools and load allow it; see {@link
- * JobReason}. Among several positions the order of preference is that of pairings, with the
- * workpiece as work area.
+ * <p>Compared with the plain pairing a job uses fewer openings, from part_width to part_width + the
+ * larger of {@code jaw_play} and {@code load_room} (at most the vise's greatest), asks for no hand
+ * room, and has one more part that can hit, the workpiece. It is <i>held</i> if some position has
+ * margin ≥ 0 over those openings with the workpiece within the spindle's reach (touching its edge
+ * counts), and jaws, tools and load allow it; see {@link JobReason}. Among several such positions
+ * the order of preference is that of pairings, with the workpiece as work area.
  *
- * <p>Blanks are relaxed as for pairings: whatever needs one is left out, which is never worse than
- * the truth. A job that fails even so is not held; otherwise it is unknown.
+ * <p>Blanks of machine and vise are relaxed as for pairings: whatever needs one is left out, which
+ * is never worse than the truth. A job that fails even so is not held; otherwise it is unknown.
+ * What only tools and load need is unchecked instead.
  */
 public final class JobPairing {
   private final Settings settings;
@@ -60,7 +61,7 @@ public final class JobPairing {
 
   private static JobPairing of(Settings settings, Machine machine, Vise vise) {
     PreparedMachine prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
-    return new JobPairing(prepared, PreparedVise.of(vise, 0, prepared.threads()));
+    return new JobPairing(prepared, PreparedVise.on(prepared, vise));
   }
 
   /** The outcome of {@code job} held by {@code vise} on {@code machine}; pure. */
@@ -119,12 +120,20 @@ public final class JobPairing {
     }
     Optional<Recommendation> place = Optional.empty();
     if (shortfalls.stream().noneMatch(shortfall -> shortfall.reason().barsPlaces())) {
-      BestPlace places = places(job, regions);
+      BestPlace places = new BestPlace(candidates(job, regions));
+      boolean isClear = places.isClear();
       if (model.blanks().isEmpty()) {
-        place = Optional.of(recommended(places, openings(job), shortfalls));
-      } else if (!places.isClear()) {
+        BestPlace.Choice choice =
+            isClear ? recommendedInReach(job, regions, places) : places.recommended();
+        place = Optional.of(model.description().of(choice));
+        if (!isClear) {
+          shortfalls.add(Shortfall.of(JobReason.HIT, -choice.margin()));
+        } else if (place.get().reachShortfall() > 0) {
+          shortfalls.add(Shortfall.of(JobReason.REACH, place.get().reachShortfall()));
+        }
+      } else if (!isClear) {
         shortfalls.add(Shortfall.of(JobReason.HIT));
-      } else if (!places.isClearInReach()) {
+      } else if (places.leastShortfall() > 0) {
         shortfalls.add(Shortfall.of(JobReason.REACH));
       }
     }
@@ -137,7 +146,6 @@ public final class JobPairing {
     Interval heights = JobPart.heights(vise, job);
     Set<Column> missing = EnumSet.noneOf(Column.class);
     missing.addAll(model.blanks());
-    missing.addAll(checks.blanks());
     if (shortfalls.isEmpty() && !missing.isEmpty()) {
       // Nothing fails for certain, and any number would be a guess.
       return new JobOutcome(
@@ -151,6 +159,7 @@ public final class JobPairing {
           OptionalLong.empty(),
           Optional.empty(),
           OptionalLong.empty(),
+          List.of(),
           List.copyOf(missing));
     }
     return new JobOutcome(
@@ -164,6 +173,7 @@ public final class JobPairing {
         checks.toolRoom(),
         checks.loadRoom(),
         stickOut(place, heights.hi()),
+        checks.unchecked(),
         List.of());
   }
 
@@ -174,40 +184,38 @@ public final class JobPairing {
         : OptionalLong.empty();
   }
 
-  /** The preferred placement; adds its failure, if any, to {@code shortfalls}. */
-  private Recommendation recommended(
-      BestPlace places, Interval openings, List<Shortfall> shortfalls) {
-    long best = places.bestMargin();
-    BestPlace.Choice choice = places.recommended();
-    Recommendation place = model.description().of(choice, openings);
-    if (best < 0) {
-      shortfalls.add(Shortfall.of(JobReason.HIT, -best));
-    } else if (place.reachShortfall() > 0) {
-      shortfalls.add(Shortfall.of(JobReason.REACH, place.reachShortfall()));
-    }
-    return place;
+  /**
+   * The preferred placement among those with margin ≥ 0 at which the workpiece protrudes least from
+   * the reach.
+   */
+  private BestPlace.Choice recommendedInReach(Job job, List<Region> regions, BestPlace places) {
+    long shortfall = places.leastShortfall();
+    return new BestPlace(
+            candidates(job, regions).stream()
+                .flatMap(candidate -> candidate.within(shortfall).stream())
+                .toList())
+        .recommended();
   }
 
   /** The closed range from the opening that grips the workpiece to the one that lets it in. */
   private Interval openings(Job job) {
-    return Interval.of(
-        job.width(), Math.min(job.width() + settings.jawPlay(), vise.opening().hi()));
+    long more = Math.max(settings.jawPlay(), settings.loadRoom());
+    return Interval.of(job.width(), Math.min(job.width() + more, vise.opening().hi()));
   }
 
-  private BestPlace places(Job job, List<Region> regions) {
+  private List<Candidate> candidates(Job job, List<Region> regions) {
     Map<SweptParts, SweptParts> withPart = new HashMap<>();
-    List<Candidate> seats = new ArrayList<>(regions.size());
+    List<Candidate> candidates = new ArrayList<>(regions.size());
     for (Region region : regions) {
       SweptParts parts = withPart.computeIfAbsent(region.swept(), swept -> withPart(swept, job));
-      Region gripping = region.with(parts);
-      seats.add(
+      candidates.add(
           Candidate.of(
-              gripping,
-              gripping.space(openings(job)),
-              Footprint.part(vise, job, region.turn()),
-              prepared.reach()));
+              region.with(parts),
+              prepared,
+              openings(job),
+              Footprint.part(vise, job, region.turn())));
     }
-    return new BestPlace(seats);
+    return candidates;
   }
 
   private SweptParts withPart(SweptParts swept, Job job) {
@@ -229,7 +237,7 @@ public final class JobPairing {
   private List<Limit> pairs(Job job, Recommendation place) {
     return regions(job).stream()
         .filter(region -> region.turn() == place.handleTo())
-        .filter(region -> region.mount().orElseThrow().name().equals(place.mount()))
+        .filter(region -> region.fastening().equals(place.fastening()))
         .map(region -> region.with(withPart(region.swept(), job)))
         .map(region -> region.field(place.openings()))
         .map(field -> field.limits(place.x(), place.y()))

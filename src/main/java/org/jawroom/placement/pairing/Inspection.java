@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.PartRole;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.bolting.Anchors;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
@@ -22,34 +22,29 @@ import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.space.Place;
-import org.jawroom.shop.Mount;
 import org.jawroom.shop.Sides;
 
 /** Details of a recommended placement and its alternatives. */
 public final class Inspection {
   private final PreparedMachine machine;
   private final PreparedVise vise;
-  private final MachineGuards guards;
+  private final Model model;
   private final List<Region> regions;
+  private final Region own;
   private final Recommendation recommended;
 
-  Inspection(
-      PreparedMachine machine,
-      PreparedVise vise,
-      MachineGuards guards,
-      List<Region> regions,
-      Recommendation recommended) {
-    this.machine = machine;
-    this.vise = vise;
-    this.guards = guards;
+  Inspection(Model model, List<Region> regions, Region own, Recommendation recommended) {
+    this.machine = model.machine();
+    this.vise = model.vise();
+    this.model = model;
     this.regions = regions;
+    this.own = own;
     this.recommended = recommended;
   }
 
   /** Every part–guard pair at the recommended placement, in ascending order of margin. */
   public List<Limit> pairs() {
-    Region region = own();
-    return region.field(recommended.openings()).limits(recommended.x(), recommended.y());
+    return own.field(recommended.openings()).limits(recommended.x(), recommended.y());
   }
 
   /**
@@ -70,7 +65,7 @@ public final class Inspection {
   public List<Alternative> others() {
     List<Alternative> others = new ArrayList<>();
     for (Region region : regions) {
-      if (region != own()) {
+      if (region != own) {
         BestPlace places = new BestPlace(List.of(seat(region)));
         BestPlace.Choice choice = places.recommended();
         Roomiest best = Roomiest.of(choice);
@@ -99,9 +94,8 @@ public final class Inspection {
 
   /** The geometry of the recommended placement. */
   public Layout layout() {
-    Region region = own();
-    Mount mount = region.mount().orElseThrow();
-    long thread = region.thread().orElseThrow();
+    Region region = own;
+    Anchors anchors = region.fastening().anchors().orElseThrow();
     Interval openings = recommended.openings();
     Place place = new Place(recommended.x(), recommended.y());
     Slotted slotted = machine.slotted();
@@ -119,10 +113,10 @@ public final class Inspection {
                             part, Interval.of(openings.hi(), openings.hi()), region.turn(), place),
                         placed(part, openings, region.turn(), place)))
             .toList(),
-        guards.swept(),
+        model.guards().swept(),
         slotted.centres(),
-        slotted.bolts(mount, region.turn(), thread, place),
-        thread,
+        slotted.bolts(anchors, region.turn(), place),
+        region.fastening().thread().orElse(anchors.nutRoom()),
         machine.reach(),
         vise.workArea(region.turn()).at(place.x(), place.y()));
   }
@@ -135,14 +129,6 @@ public final class Inspection {
     return place.limit().isPresent()
         ? OptionalLong.of(place.limit().get().margin())
         : OptionalLong.empty();
-  }
-
-  private Region own() {
-    return regions.stream()
-        .filter(region -> region.turn() == recommended.handleTo())
-        .filter(region -> region.mount().orElseThrow().name().equals(recommended.mount()))
-        .findFirst()
-        .orElseThrow();
   }
 
   private Candidate seat(Region region) {

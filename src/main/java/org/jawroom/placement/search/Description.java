@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.MachineGuards;
+import org.jawroom.clearance.Pair;
+import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.bolting.Overhang;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
-import org.jawroom.placement.bolting.Slotted;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
 import org.jawroom.shop.Dimension;
@@ -18,42 +18,45 @@ import org.jawroom.shop.Dimension;
 /** Describes the chosen placement for reports. */
 public record Description(PreparedMachine machine, PreparedVise vise, MachineGuards guards) {
 
-  public Recommendation of(BestPlace.Choice choice, Interval openings) {
+  public Recommendation of(BestPlace.Choice choice) {
     Candidate seat = choice.seat();
     Region region = seat.region();
     Place place = choice.place();
-    Slotted slotted = machine.slotted();
-    List<Integer> slots =
-        slotted.slots(
-            region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow(), place);
+    List<Integer> slots = seat.slots(place);
+    boolean isClear = choice.margin() >= 0;
     return new Recommendation(
         region.turn(),
         place.x(),
         place.y(),
-        region.mount().orElseThrow().name(),
+        region.fastening(),
         slots,
-        openings,
+        seat.openings(),
         seat.space().limit(place, choice.margin()),
+        isClear && seat.isSettable(),
+        handGap(region, place, seat.openings()),
         seat.shortfall(place),
         Overhang.at(machine.machine(), vise.base(region.turn()), place),
-        choice.margin() < 0 ? Optional.empty() : Optional.of(play(seat, place, slotted, slots)),
-        noseNotBelow(region, place, openings));
+        isClear ? Optional.of(play(seat, place, slots)) : Optional.empty(),
+        noseNotBelow(region, place, seat.openings()));
   }
 
-  private Play play(Candidate seat, Place place, Slotted slotted, List<Integer> slots) {
-    Region region = seat.region();
-    Rectangle held =
-        slotted
-            .placesIn(
-                slots, region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow())
-            .orElseThrow();
-    if (machine.settings().maxOverhang().isPresent()) {
-      held =
-          Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), region.turn())
-              .flatMap(held::meet)
-              .orElseThrow();
+  private Play play(Candidate seat, Place place, List<Integer> slots) {
+    return seat.space().play(place, seat.region().placesIn(slots, machine).orElseThrow());
+  }
+
+  private static OptionalLong handGap(Region region, Place place, Interval openings) {
+    OptionalLong least = OptionalLong.empty();
+    for (Pair pair : region.pairs()) {
+      if (pair.part().handle() && pair.part().situation() == Situation.LOADING) {
+        long gap =
+            pair.part()
+                .over(openings, region.turn())
+                .at(place.x(), place.y())
+                .gapTo(pair.guard().box());
+        least = OptionalLong.of(Math.min(gap, least.orElse(gap)));
+      }
     }
-    return seat.space().play(place, held);
+    return least;
   }
 
   private OptionalLong noseNotBelow(Region region, Place place, Interval openings) {

@@ -65,7 +65,7 @@ public record CardFacts(
   /** Whether the outcome has a place, and so a card. */
   public static boolean isPossible(Outcome outcome) {
     Verdict verdict = outcome.verdict();
-    return verdict == Verdict.FITS || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
+    return verdict.isClear() || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
   }
 
   /**

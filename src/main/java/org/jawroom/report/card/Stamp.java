@@ -30,7 +30,7 @@ enum Stamp {
     if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
       return TOO_HEAVY;
     }
-    if (outcome.verdict() == Verdict.FITS) {
+    if (outcome.verdict().isClear()) {
       return outcome.bestMargin().isPresent() ? FITS : NOTHING_LISTED;
     }
     return outcome.verdict() == Verdict.LIMITED ? LIMITED : MEASURE;

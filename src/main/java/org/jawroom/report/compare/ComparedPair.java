@@ -97,11 +97,12 @@ record ComparedPair(PairingRow old, PairingRow now) {
   private static int rank(Verdict verdict) {
     return switch (verdict) {
       case FITS -> 0;
-      case LIMITED -> 1;
-      case MEASURE -> 2;
-      case UNKNOWN -> 3;
-      case NO_PLACE -> 4;
-      case NO_MOUNT -> 5;
+      case AWKWARD -> 1;
+      case LIMITED -> 2;
+      case MEASURE -> 3;
+      case UNKNOWN -> 4;
+      case NO_PLACE -> 5;
+      case NO_MOUNT -> 6;
     };
   }
 }

@@ -19,7 +19,8 @@ public final class RemediesCsv {
   public static final String FILE = "remedies.csv";
 
   private static final List<String> HEADER =
-      List.of("machine", "vise", "remedy", "amount_mm", "margin_then_mm", "limited_by_then");
+      List.of(
+          "machine", "vise", "remedy", "amount_mm", "then", "margin_then_mm", "limited_by_then");
 
   public static final ReportKind KIND = ReportMarks.csv(HEADER, RemediesCsv::isRow);
 
@@ -66,7 +67,8 @@ public final class RemediesCsv {
         PlainText.harmless(outcome.vise().name()),
         remedy.name(),
         CsvReport.up(remedy.amount()),
-        remedy.then().limit().map(limit -> CsvReport.down(limit.margin())).orElse(""),
-        remedy.then().limit().map(limit -> PlainText.harmless(limit.guard().name())).orElse(""));
+        remedy.then().code(),
+        remedy.place().limit().map(limit -> CsvReport.down(limit.margin())).orElse(""),
+        remedy.place().limit().map(limit -> PlainText.harmless(limit.guard().name())).orElse(""));
   }
 }

@@ -70,7 +70,7 @@ record ExplainPlace(PeopleUnit unit, Explanation explanation) {
 
   private String heading(Outcome outcome) {
     return switch (outcome.verdict()) {
-      case FITS -> "Where to bolt it";
+      case FITS, AWKWARD -> "Where to bolt it";
       case LIMITED -> "Where to bolt it; " + new Words(unit).opening(outcome);
       case MEASURE -> "Where it comes nearest to fitting: measure again before you bolt it there";
       case NO_PLACE, NO_MOUNT, UNKNOWN ->

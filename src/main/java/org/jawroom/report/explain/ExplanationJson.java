@@ -185,9 +185,10 @@ public final class ExplanationJson {
     json.put("way", remedy.way().map(way -> way.word()).orElse(null));
     // After the change the closest point may lie elsewhere on the machine, so its description is
     // left out.
+    json.put("then", remedy.then().code());
     json.put(
-        "then",
-        roomiest(remedy.then(), remedy.then().limit().map(ExplanationJson::limit).orElse(null)));
+        "place",
+        roomiest(remedy.place(), remedy.place().limit().map(ExplanationJson::limit).orElse(null)));
     return json;
   }
 

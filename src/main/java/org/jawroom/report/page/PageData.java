@@ -40,7 +40,7 @@ final class PageData {
       if (outcome.recommended().isPresent()) {
         drawn.set(index / across, true);
         for (Bolted seat : model.bolted()) {
-          threads.get(index % across).add(seat.thread());
+          threads.get(index % across).add(PairingData.thread(seat));
         }
       }
     }
@@ -79,7 +79,7 @@ final class PageData {
     boolean drawn = outcome.recommended().isPresent();
     SortedSet<Long> threads = new TreeSet<>();
     if (drawn) {
-      model.bolted().forEach(seat -> threads.add(seat.thread()));
+      model.bolted().forEach(seat -> threads.add(PairingData.thread(seat)));
     }
     return List.of(
         MachineData.of(settings, outcome.machine(), drawn),

@@ -54,10 +54,12 @@ final class PairingData {
 
   private static int mount(Recommendation place, List<Bolted> bolted) {
     return bolted.stream()
-        .filter(seat -> seat.turn() == place.handleTo() && seat.mount().equals(place.mount()))
+        .filter(
+            seat -> seat.turn() == place.handleTo() && seat.fastening().equals(place.fastening()))
         .findFirst()
         .orElseThrow()
-        .mountIndex();
+        .fastening()
+        .index();
   }
 
   private static Map<String, Object> limit(Outcome outcome, Recommendation place, Limit limit) {
@@ -76,11 +78,16 @@ final class PairingData {
    */
   private static List<Object> seat(Bolted seat) {
     List<Object> data =
-        new ArrayList<>(List.of(seat.turn().word(), seat.mountIndex(), seat.thread()));
+        new ArrayList<>(List.of(seat.turn().word(), seat.fastening().index(), thread(seat)));
     for (Rectangle places : seat.places()) {
       data.addAll(List.of(places.x().lo(), places.x().hi(), places.y().lo(), places.y().hi()));
     }
     return data;
+  }
+
+  /** The thread whose bolts or clamps the page draws. */
+  static long thread(Bolted seat) {
+    return seat.fastening().anchors().orElseThrow().nutRoom();
   }
 
   private static Long boxed(OptionalLong length) {

@@ -12,6 +12,7 @@ import org.jawroom.placement.search.Recommendation;
 public enum Finding {
   CLEAR("●", "clear", "clear (bare vise, no tool or part)"),
   NOTHING_LISTED("○", "nothing listed to hit", "nothing listed to hit: look before you trust it"),
+  AWKWARD("◐", "awkward", "awkward: nothing is hit, but a hand has little room round the handle"),
   LIMITED("↔", "limited opening", "clear over part of the opening only"),
   MEASURE("≈", "too close: measure", "too close: measure"),
   NO_PLACE("×", "no place", "no place: hits something wherever it is bolted"),
@@ -36,6 +37,7 @@ public enum Finding {
   public static Finding of(Verdict verdict, boolean hasMargin) {
     return switch (verdict) {
       case FITS -> hasMargin ? CLEAR : NOTHING_LISTED;
+      case AWKWARD -> AWKWARD;
       case LIMITED -> LIMITED;
       case MEASURE -> MEASURE;
       case NO_PLACE -> NO_PLACE;
@@ -47,7 +49,7 @@ public enum Finding {
   /** Whether there is a place in which the vise may stand, perhaps after measuring again. */
   static boolean hasPlace(Outcome outcome) {
     Verdict verdict = outcome.verdict();
-    return verdict == Verdict.FITS || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
+    return verdict.isClear() || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
   }
 
   /** Whether the recommended place trades margin for the spindle's reach. */

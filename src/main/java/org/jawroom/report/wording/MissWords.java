@@ -44,6 +44,9 @@ public record MissWords(PeopleUnit unit, Machine machine, Vise vise) {
               + " bolt is "
               + amount
               + " smaller than the bolt that goes with this slot";
+      case NO_ROOM_FOR_CLAMPS ->
+          miss.mount()
+              + ": base and straps do not stand on the table with a slot through each strap";
       case OVERHANG -> miss.mount() + ": its base would hang over an edge by more than is allowed";
       case NO_SLOT -> "no bolt goes with this table's slots";
       case TURN_NOT_ALLOWED -> "left out by " + whose(miss.turn()) + " turns";

@@ -58,7 +58,7 @@ public record RemedyLine(String words, Optional<Limit> then, String mind, boolea
       lines.add(
           new RemedyLine(
               words.change(outcome.machine(), remedy),
-              remedy.then().limit(),
+              remedy.place().limit(),
               words.mind(outcome, remedy),
               isLess(remedy)));
     }

@@ -62,10 +62,9 @@ public record RemedyWords(PeopleUnit unit) {
       case TRAVEL_BACK -> stop(machine, End.TABLE_BACK, remedy);
       case TRAVEL_LEFT -> stop(machine, End.TABLE_LEFT, remedy);
       case TRAVEL_RIGHT -> stop(machine, End.TABLE_RIGHT, remedy);
-      case CLAMPS -> "strap clamps instead of bolts";
       case RAISE -> "stand the vise on a riser plate of " + amount(remedy);
       case MOVE -> move(machine, remedy);
-      case CLEARANCE -> "! ask for " + amount(remedy) + " less clearance everywhere, hand room too";
+      case CLEARANCE -> "! ask for " + amount(remedy) + " less clearance everywhere";
     };
   }
 
@@ -73,7 +72,7 @@ public record RemedyWords(PeopleUnit unit) {
   public String mind(Outcome outcome, Remedy remedy) {
     Machine machine = outcome.machine();
     return switch (remedy.kind()) {
-      case HANDLE_OFF, UPPER_SWING, CLAMPS -> "";
+      case HANDLE_OFF, UPPER_SWING -> "";
       case TURN -> leftOut(machine, outcome.vise(), remedy.turn());
       case TRAVEL_FRONT -> shorter(machine, End.TABLE_FRONT, remedy);
       case TRAVEL_BACK -> shorter(machine, End.TABLE_BACK, remedy);

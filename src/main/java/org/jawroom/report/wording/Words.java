@@ -54,6 +54,8 @@ public record Words(PeopleUnit unit) {
           outcome.bestMargin().isPresent()
               ? "It fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)."
               : "Nothing is listed that it could hit. Look before you trust it.";
+      case AWKWARD ->
+          "Awkward: nothing listed is hit, but the handle leaves less room than a hand wants.";
       case MEASURE ->
           "Too close to call: it fits only if your readings are better than you said. Measure"
               + " again.";
@@ -79,6 +81,7 @@ public record Words(PeopleUnit unit) {
     return switch (outcome.verdict()) {
       case FITS ->
           outcome.bestMargin().isEmpty() ? Finding.NOTHING_LISTED.brief() : clear(outcome, limit);
+      case AWKWARD -> joined("\n", Finding.AWKWARD.brief(), limit);
       case LIMITED -> joined("\n", opening(outcome), limit);
       case MEASURE -> joined("\n", Finding.MEASURE.words(), limit);
       case NO_PLACE ->

@@ -27,6 +27,7 @@ public final class Palette {
     return switch (finding) {
       case CLEAR -> "CFE6F7";
       case NOTHING_LISTED -> "FFFFFF";
+      case AWKWARD -> "D9EAD3";
       case LIMITED -> "8FC1E3";
       case MEASURE -> "F7C56B";
       case NO_PLACE -> "DB9271";

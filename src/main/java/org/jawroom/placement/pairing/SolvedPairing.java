@@ -1,0 +1,144 @@
+package org.jawroom.placement.pairing;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Interval;
+import org.jawroom.placement.bolting.Footprint;
+import org.jawroom.placement.bolting.PreparedMachine;
+import org.jawroom.placement.bolting.PreparedVise;
+import org.jawroom.placement.search.BestPlace;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.search.SideBySide;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/** The outcome of a pairing with what was worked out for it: its model, and the region chosen. */
+public final class SolvedPairing {
+  private final Model model;
+  private final VerdictRule rule;
+  private final Outcome outcome;
+
+  private SolvedPairing(Model model, VerdictRule rule, Outcome outcome) {
+    this.model = model;
+    this.rule = rule;
+    this.outcome = outcome;
+  }
+
+  /** Solves a pairing; pure. */
+  public static SolvedPairing of(PreparedMachine machine, PreparedVise vise) {
+    Model model = Model.of(machine, vise);
+    VerdictRule rule = model.judgement();
+    return new SolvedPairing(model, rule, outcome(machine, vise, model, rule));
+  }
+
+  public Outcome outcome() {
+    return outcome;
+  }
+
+  /** The pairing as it is, ready for more queries. */
+  public Model model() {
+    return model;
+  }
+
+  /** Details of the recommended placement; empty without one. */
+  public Optional<Inspection> inspection() {
+    return outcome
+        .recommended()
+        .map(
+            place ->
+                new Inspection(
+                    model, rule.regions(), rule.choice().orElseThrow().seat().region(), place));
+  }
+
+  /**
+   * The largest number of vises of this kind that stand side by side on one table, none with a
+   * larger reach shortfall than the recommended placement; none if the pairing is not clear.
+   */
+  public SideBySide sideBySide() {
+    return outcome.verdict().isClear()
+        ? model.sideBySide(rule.regions(), outcome.recommended().orElseThrow().reachShortfall())
+        : SideBySide.NONE;
+  }
+
+  private static Outcome outcome(
+      PreparedMachine preparedMachine, PreparedVise preparedVise, Model model, VerdictRule rule) {
+    Settings settings = preparedMachine.settings();
+    Machine machine = preparedMachine.machine();
+    Vise vise = preparedVise.vise();
+    List<Column> missing = model.blanks();
+    if (!missing.isEmpty() && !rule.isHopeless()) {
+      // Whatever needs a blank was left out, so any number would be a guess.
+      return new Outcome(
+          machine,
+          vise,
+          Verdict.UNKNOWN,
+          OptionalLong.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          List.of(),
+          OptionalLong.empty(),
+          Optional.empty(),
+          false,
+          missing);
+    }
+    // If the vise fits nowhere even so, no measurement helps, and its margins are at best.
+    boolean known = missing.isEmpty();
+    Optional<Recommendation> place =
+        known ? rule.choice().map(model.description()::of) : Optional.empty();
+    return new Outcome(
+        machine,
+        vise,
+        rule.verdict(),
+        known ? rule.bestMargin() : OptionalLong.empty(),
+        place,
+        known ? rule.usable() : Optional.empty(),
+        place.isPresent() && rule.choice().get().margin() >= 0
+            ? caveats(model, vise, rule.choice().get(), place.get())
+            : List.of(),
+        roomOverJaws(machine, vise),
+        loadLeft(machine, vise),
+        shortestToolTooShort(settings, machine, vise),
+        List.of());
+  }
+
+  private static List<Caveat> caveats(
+      Model model, Vise vise, BestPlace.Choice choice, Recommendation place) {
+    List<Caveat> caveats = new ArrayList<>();
+    if (place.limit().isEmpty()) {
+      caveats.add(Caveat.NOTHING_LISTED);
+    }
+    if (model.leavesHeadsOut()) {
+      caveats.add(Caveat.HEADS_LEFT_OUT);
+    }
+    Optional<Interval> base = Footprint.baseAlongU(vise);
+    if (base.isPresent() && 4 * place.overhang().orElse(0) > base.get().length()) {
+      caveats.add(Caveat.OVERHANG);
+    }
+    if (!choice.seat().isSettable()) {
+      caveats.add(Caveat.NOT_SETTABLE);
+    }
+    return caveats;
+  }
+
+  private static OptionalLong roomOverJaws(Machine machine, Vise vise) {
+    Dimension nose = machine.noseMax();
+    return nose.isKnown() ? OptionalLong.of(nose.length() - vise.top()) : OptionalLong.empty();
+  }
+
+  private static Optional<BigDecimal> loadLeft(Machine machine, Vise vise) {
+    return machine.maxLoad().flatMap(load -> vise.mass().map(load::subtract));
+  }
+
+  private static boolean shortestToolTooShort(Settings settings, Machine machine, Vise vise) {
+    Dimension nose = machine.noseMax();
+    return settings.shortestTool().isPresent()
+        && nose.isKnown()
+        && vise.base().bedHeight() + settings.shortestTool().getAsLong() > nose.length();
+  }
+}
