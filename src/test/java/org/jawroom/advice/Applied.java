@@ -49,14 +49,11 @@ record Applied(Settings settings, Machine machine, Vise vise) {
       case MOVE -> new Applied(settings, moved(machine, remedy, amount), vise);
       case CLEARANCE ->
           new Applied(
-              settings.toBuilder()
-                  .clearance(settings.clearance() - amount)
-                  .handRoom(settings.handRoom() - amount)
-                  .build(),
+              settings.toBuilder().clearance(settings.clearance() - amount).build(),
               machine.withGuardRows(
                   machine.guardRows().stream().map(g -> asking(g, amount)).toList()),
               vise);
-      case CLAMPS, RAISE -> throw new IllegalArgumentException("no table says " + remedy.name());
+      case RAISE -> throw new IllegalArgumentException("no table says " + remedy.name());
     };
   }
 

@@ -66,7 +66,7 @@ class BlankLimitsTest {
     if (outcome.verdict() != Verdict.UNKNOWN || outcome.missing().size() != 1) {
       return;
     }
-    Advice advice = Advisor.advise(shop.settings(), outcome);
+    Advice advice = Advisor.advise(shop.settings(), outcome.machine(), outcome.vise());
     BlankLimit limit = advice.limits().get(0);
     assertEquals(GAPS.get(side), limit.column(), input);
     seen.merge(limit.relation(), 1, Integer::sum);
@@ -97,7 +97,9 @@ class BlankLimitsTest {
       Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
       if (outcome.verdict() == Verdict.MEASURE) {
         ToleranceNeeded needed =
-            Advisor.advise(shop.settings(), outcome).toleranceNeeded().orElseThrow();
+            Advisor.advise(shop.settings(), outcome.machine(), outcome.vise())
+                .toleranceNeeded()
+                .orElseThrow();
         if (needed.machine().isPresent()) {
           checked++;
           long most = needed.machine().getAsLong();

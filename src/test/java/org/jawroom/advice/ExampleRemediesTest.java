@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
@@ -73,7 +72,7 @@ class ExampleRemediesTest {
             .orElseThrow();
     Vise vise =
         shop.vises().stream().filter(v -> v.name().equals(viseName)).findFirst().orElseThrow();
-    return Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise));
+    return Advisor.advise(shop.settings(), machine, vise);
   }
 
   private static Shop shop() throws Exception {

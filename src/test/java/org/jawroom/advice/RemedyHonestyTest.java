@@ -40,7 +40,7 @@ class RemedyHonestyTest {
         Shop shop = RandomShops.shop(profile, seed);
         Outcome outcome =
             Pairing.solve(shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop));
-        Advice advice = Advisor.advise(shop.settings(), outcome);
+        Advice advice = Advisor.advise(shop.settings(), outcome.machine(), outcome.vise());
         for (Remedy remedy : advice.remedies()) {
           check(
               shop,
@@ -62,13 +62,10 @@ class RemedyHonestyTest {
     Machine machine = outcome.machine();
     Vise vise = outcome.vise();
     assertEquals(remedy.kind().isMeasured(), remedy.amount().isPresent(), input);
-    assertTrue(remedy.then().limit().map(limit -> limit.margin() >= 0).orElse(true), input);
-    if (remedy.kind() == RemedyKind.CLAMPS) {
-      return;
-    }
+    assertTrue(remedy.place().limit().map(limit -> limit.margin() >= 0).orElse(true), input);
     if (remedy.kind() == RemedyKind.RAISE) {
       long height = remedy.amount().getAsLong();
-      assertTrue(Model.of(settings, machine, vise, Setup.onRiser(height)).fits(), input);
+      assertTrue(Model.of(settings, machine, vise, Setup.onRiser(height)).isClear(), input);
       assertTrue(ReferencePairing.fitsOnRiser(settings, machine, vise, height), input);
       assertTrue(
           !ReferencePairing.fitsOnRiser(settings, machine, vise, height - MonotoneSearch.GRAIN),
@@ -77,10 +74,11 @@ class RemedyHonestyTest {
       for (long less = MonotoneSearch.GRAIN;
           less <= 5 * MonotoneSearch.GRAIN && less < height;
           less += MonotoneSearch.GRAIN) {
-        assertTrue(!Model.of(settings, machine, vise, Setup.onRiser(height - less)).fits(), input);
+        assertTrue(
+            !Model.of(settings, machine, vise, Setup.onRiser(height - less)).isClear(), input);
       }
       for (long lower = Length.MM; lower < height; lower += Length.MM) {
-        assertTrue(!Model.of(settings, machine, vise, Setup.onRiser(lower)).fits(), input);
+        assertTrue(!Model.of(settings, machine, vise, Setup.onRiser(lower)).isClear(), input);
       }
       return;
     }

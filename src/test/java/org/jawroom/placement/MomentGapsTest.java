@@ -74,7 +74,7 @@ class MomentGapsTest {
     Region region =
         model.regions().stream()
             .filter(r -> r.turn() == place.handleTo())
-            .filter(r -> r.mount().orElseThrow().name().equals(place.mount()))
+            .filter(r -> r.fastening().equals(place.fastening()))
             .findFirst()
             .orElseThrow();
     MomentGaps gaps = MomentGaps.of(settings, machine, vise.base().bedHeight(), region.parts());
@@ -86,7 +86,7 @@ class MomentGapsTest {
     }
     Map<String, Long> swept = new HashMap<>();
     Map<String, Long> sweptGap = new HashMap<>();
-    for (Limit limit : model.inspect(place).pairs()) {
+    for (Limit limit : Pairing.solved(settings, machine, vise).inspection().orElseThrow().pairs()) {
       swept.merge(key(limit), limit.margin(), Math::min);
       sweptGap.merge(key(limit), limit.gap(), Math::min);
     }

@@ -43,7 +43,11 @@ final class NeverBetter {
     if (bestMargin(harder) > bestMargin(easier)) {
       return Optional.of("best margin " + bestMargin(harder) + ", easier " + bestMargin(easier));
     }
-    if (before == Verdict.LIMITED && after == Verdict.LIMITED) {
+    if (before == Verdict.LIMITED
+        && after == Verdict.LIMITED
+        && easier.recommended().orElseThrow().settable()
+        && harder.recommended().orElseThrow().settable()) {
+      // Settable positions come first, however narrow, so only their ranges compare.
       long width = harder.usableOpening().orElseThrow().length();
       // Both ends are drawn in to the grain before they are told, by less than one grain each.
       long most = easier.usableOpening().orElseThrow().length() + 2 * Settings.OPENING_GRAIN;
@@ -59,7 +63,8 @@ final class NeverBetter {
       case NO_MOUNT -> after == Verdict.NO_MOUNT;
       case NO_PLACE -> HOPELESS.contains(after);
       case LIMITED -> blank || after == Verdict.LIMITED || HOPELESS.contains(after);
-      case MEASURE -> blank || after != Verdict.FITS;
+      case MEASURE -> blank || !after.isClear();
+      case AWKWARD -> after != Verdict.FITS;
       case FITS, UNKNOWN -> true;
     };
   }

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
-import org.jawroom.advice.Advisor;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.reference.RandomShops.Profile;
@@ -56,12 +56,13 @@ class CountAgreementTest {
     Settings settings = shop.settings();
     Machine machine = RandomShops.machine(shop);
     Vise vise = RandomShops.vise(shop);
-    Outcome outcome = Pairing.solve(settings, machine, vise);
+    SolvedPairing solved = Pairing.solved(settings, machine, vise);
+    Outcome outcome = solved.outcome();
     if (outcome.verdict() != Verdict.FITS) {
       return Optional.empty();
     }
     RefCounts counts = new RefCounts(settings, machine, vise);
-    SideBySide found = Advisor.sideBySide(settings, outcome);
+    SideBySide found = solved.sideBySide();
     int most = counts.most();
     several.addAndGet(most > 1 ? 1 : 0);
     boolean right =

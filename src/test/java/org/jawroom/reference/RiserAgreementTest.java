@@ -49,6 +49,6 @@ class RiserAgreementTest {
 
   private static boolean fits(Settings settings, Machine machine, Vise vise, long height) {
     Model model = Model.of(settings, machine, vise, Setup.onRiser(height));
-    return model.blanks().isEmpty() && model.hasPlaces() && model.fits();
+    return model.blanks().isEmpty() && model.hasPlaces() && model.isClear();
   }
 }

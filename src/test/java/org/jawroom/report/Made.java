@@ -14,6 +14,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.PlacementFixtures;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -167,15 +168,18 @@ public final class Made {
                     handleTo,
                     x,
                     y,
-                    mount,
+                    PlacementFixtures.bolted(mount),
                     slots,
                     vise.opening(),
                     limit,
+                    true,
+                    OptionalLong.empty(),
                     shortfall,
                     overhang,
                     play,
                     nose))
             : Optional.empty();
-    return new Outcome(machine, vise, verdict, best, place, usable, room, load, tooShort, missing);
+    return new Outcome(
+        machine, vise, verdict, best, place, usable, List.of(), room, load, tooShort, missing);
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.bolting.Miss.Cause;
 import org.jawroom.reference.MachineDraft;
@@ -152,7 +153,7 @@ class MissSearchTest {
   void mounts_none_isToldForEveryTurn() {
     assertEquals(
         List.of(Orientation.values()),
-        new MissSearch(settings, machine.build(), vise.build())
+        new MissSearch(PreparedMachine.of(settings, machine.build(), Setup.PLAIN), vise.build())
             .misses().stream()
                 .filter(miss -> miss.cause() == Cause.NO_BOLTS)
                 .map(Miss::turn)
@@ -164,7 +165,7 @@ class MissSearchTest {
     vise.mounts.clear();
     vise.mounts.add(new Mount("own", true, List.of(bolts)));
     boolean all = vise.turns.size() < Orientation.values().length;
-    return new MissSearch(settings, machine.build(), vise.build())
+    return new MissSearch(PreparedMachine.of(settings, machine.build(), Setup.PLAIN), vise.build())
         .misses().stream().filter(miss -> all || miss.cause() != Cause.TURN_NOT_ALLOWED).toList();
   }
 

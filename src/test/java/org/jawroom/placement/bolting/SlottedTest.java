@@ -95,9 +95,9 @@ class SlottedTest {
     Slotted slotted = Slotted.of(table());
     Mount wide = pair(180, 0, 212, 18);
 
-    assertEquals(List.of(2, 2), slotted.slots(wide, Orientation.FRONT, M12, new Place(0, 49 * MM)));
-    assertEquals(List.of(2, 2), slotted.slots(wide, Orientation.FRONT, M12, new Place(0, 50 * MM)));
-    assertEquals(List.of(3, 3), slotted.slots(wide, Orientation.FRONT, M12, new Place(0, 51 * MM)));
+    assertEquals(List.of(2, 2), slotted.slots(m12(wide), Orientation.FRONT, new Place(0, 49 * MM)));
+    assertEquals(List.of(2, 2), slotted.slots(m12(wide), Orientation.FRONT, new Place(0, 50 * MM)));
+    assertEquals(List.of(3, 3), slotted.slots(m12(wide), Orientation.FRONT, new Place(0, 51 * MM)));
   }
 
   @Test
@@ -105,10 +105,10 @@ class SlottedTest {
     // Turned right, v points along +Y: the bolt at −v is nearer the operator.
     assertEquals(
         List.of(1, 3),
-        Slotted.of(table()).slots(pair(200, 0, 18, 18), Orientation.RIGHT, M12, new Place(0, 0)));
+        Slotted.of(table()).slots(m12(pair(200, 0, 18, 18)), Orientation.RIGHT, new Place(0, 0)));
     assertEquals(
         List.of(3, 1),
-        Slotted.of(table()).slots(pair(200, 0, 18, 18), Orientation.LEFT, M12, new Place(0, 0)));
+        Slotted.of(table()).slots(m12(pair(200, 0, 18, 18)), Orientation.LEFT, new Place(0, 0)));
   }
 
   @Test
@@ -119,10 +119,10 @@ class SlottedTest {
     // The middle slot; holes at x = 213 ± 90, of which the second lies 3 past the slot's end.
     assertEquals(
         List.of(new Place(123 * MM, 0), new Place(300 * MM, 0)),
-        slotted.bolts(mount, Orientation.FRONT, M12, new Place(213 * MM, 75 * MM)));
+        slotted.bolts(m12(mount), Orientation.FRONT, new Place(213 * MM, 75 * MM)));
     assertEquals(
         List.of(new Place(-300 * MM, 100 * MM), new Place(-123 * MM, 100 * MM)),
-        slotted.bolts(mount, Orientation.FRONT, M12, new Place(-213 * MM, 165 * MM)));
+        slotted.bolts(m12(mount), Orientation.FRONT, new Place(-213 * MM, 165 * MM)));
   }
 
   @Test
@@ -131,7 +131,7 @@ class SlottedTest {
     assertEquals(
         List.of(new Place(0, 123 * MM), new Place(0, 300 * MM)),
         Slotted.of(slotsAlongY())
-            .bolts(pair(180, 70, 52, 18), Orientation.RIGHT, M12, new Place(-75 * MM, 213 * MM)));
+            .bolts(m12(pair(180, 70, 52, 18)), Orientation.RIGHT, new Place(-75 * MM, 213 * MM)));
   }
 
   @Test
@@ -162,12 +162,16 @@ class SlottedTest {
     Interval y = Interval.of(-11 * MM / 2, 11 * MM / 2);
     assertEquals(
         Optional.of(new Rectangle(x, y)),
-        slotted.placesIn(List.of(1, 3), mount, Orientation.RIGHT, M12));
-    assertEquals(Optional.empty(), slotted.placesIn(List.of(1, 2), mount, Orientation.RIGHT, M12));
+        slotted.placesIn(List.of(1, 3), m12(mount), Orientation.RIGHT));
+    assertEquals(Optional.empty(), slotted.placesIn(List.of(1, 2), m12(mount), Orientation.RIGHT));
+  }
+
+  private static Anchors m12(Mount mount) {
+    return Anchors.ofBolts(mount, M12);
   }
 
   private static List<List<Integer>> slotSets(long spacing) {
-    return Slotted.of(table()).slotSets(pair(spacing, 0, 18, 18), Orientation.RIGHT, M12);
+    return Slotted.of(table()).slotSets(m12(pair(spacing, 0, 18, 18)), Orientation.RIGHT);
   }
 
   private static List<Rectangle> places(Orientation turn, long spacing) {
@@ -175,7 +179,7 @@ class SlottedTest {
   }
 
   private static List<Rectangle> places(Machine machine, Mount mount, Orientation turn) {
-    return Slotted.of(machine).places(mount, turn, M12).map(Strips::rectangles).orElse(List.of());
+    return Slotted.of(machine).places(m12(mount), turn).map(Strips::rectangles).orElse(List.of());
   }
 
   private static List<Long> middles(Machine machine) {

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.PartRole;
-import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.search.Alternative;
 import org.jawroom.placement.search.Recommendation;
@@ -38,8 +37,10 @@ class InspectionTest {
           Pairing.solve(shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop));
       if (outcome.recommended().isPresent()) {
         Recommendation reported = outcome.recommended().get();
-        Model model = Model.of(shop.settings(), outcome.machine(), outcome.vise(), Setup.PLAIN);
-        Inspection closer = model.inspect(reported);
+        Inspection closer =
+            Pairing.solved(shop.settings(), outcome.machine(), outcome.vise())
+                .inspection()
+                .orElseThrow();
         String input = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
         reach(reported, closer, input);
         layout(outcome, reported, closer.layout(), input);

@@ -12,7 +12,10 @@ import java.util.Random;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.bolting.PreparedMachine;
+import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.space.Window;
 import org.jawroom.reference.MachineDraft;
@@ -39,7 +42,7 @@ class SideBySideTest {
       Random random = new Random(seed);
       Machine machine = machine(random);
       Vise vise = vise(random);
-      SideBySide found = Model.of(Settings.DEFAULTS, machine, vise, Setup.PLAIN).sideBySide();
+      SideBySide found = most(machine, vise);
       int expected = tried(machine, vise);
       assertEquals(expected, found.count(), "seed " + seed + " " + found);
       several += expected > 1 ? 1 : 0;
@@ -65,8 +68,7 @@ class SideBySideTest {
       draft.rightGap = Dimension.of(500 * MM);
       draft.tableLength = (60 + 2 * random.nextInt(300)) * MM;
       Vise vise = vise(random);
-      List<Long> row =
-          Model.of(Settings.DEFAULTS, draft.build(), vise, Setup.PLAIN).sideBySide().positions();
+      List<Long> row = most(draft.build(), vise).positions();
       long end = draft.tableLength / 2;
       long pitch = row.size() == 1 ? 0 : row.get(1) - row.get(0);
       for (int i = 0; i < row.size(); i++) {
@@ -78,6 +80,14 @@ class SideBySideTest {
       alone += row.size() == 1 ? 1 : 0;
     }
     assertTrue(alone > 0 && alone < 100, "alone " + alone);
+  }
+
+  /** Whatever the spindle reaches. */
+  private static SideBySide most(Machine machine, Vise vise) {
+    PreparedMachine prepared = PreparedMachine.of(Settings.DEFAULTS, machine, Setup.PLAIN);
+    PreparedVise on = PreparedVise.on(prepared, vise);
+    return new SideBySideSearch(prepared, on)
+        .most(Model.of(prepared, on).regions(), Length.ENDLESS);
   }
 
   /** Dynamic programming over every millimetre: one more than the maximum a pitch before it. */

@@ -8,9 +8,7 @@ import java.util.Optional;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
-import org.jawroom.clearance.Setup;
 import org.jawroom.placement.pairing.Inspection;
-import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.report.format.PeopleUnit;
@@ -53,8 +51,7 @@ final class Explained {
 
   static Explanation briefly(Settings settings, Outcome outcome) {
     Inspection inspection =
-        Model.of(settings, outcome.machine(), outcome.vise(), Setup.PLAIN)
-            .inspect(outcome.recommended().orElseThrow());
+        Pairing.solved(settings, outcome.machine(), outcome.vise()).inspection().orElseThrow();
     return new Explanation(
         new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty()),
         inspection.pairs(),

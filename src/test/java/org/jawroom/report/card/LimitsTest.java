@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.PlacementFixtures;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -143,19 +143,7 @@ class LimitsTest {
   }
 
   private String nose(OptionalLong notBelow) {
-    Recommendation place =
-        new Recommendation(
-            Orientation.FRONT,
-            0,
-            0,
-            "base bolts",
-            List.of(1, 1),
-            Interval.of(0, MM),
-            Optional.empty(),
-            0,
-            OptionalLong.empty(),
-            Optional.empty(),
-            notBelow);
+    Recommendation place = PlacementFixtures.place(0, 0, List.of(1, 1), Optional.empty(), notBelow);
     return new NoseLimits(PeopleUnit.MM, outcome(Verdict.FITS), place).item().text();
   }
 
@@ -167,6 +155,7 @@ class LimitsTest {
         OptionalLong.empty(),
         Optional.empty(),
         usable,
+        List.of(),
         OptionalLong.empty(),
         loadLeft,
         false,

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Explanation;
 import org.jawroom.clearance.ClearanceFixtures;
@@ -16,6 +15,7 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
+import org.jawroom.placement.PlacementFixtures;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.MachineDraft;
@@ -82,17 +82,8 @@ class PinchGapsTest {
 
   private static List<String> words(Limit... pairs) {
     Outcome outcome =
-        new Outcome(
-            new MachineDraft().build(),
-            new ViseDraft().build(),
-            Verdict.FITS,
-            OptionalLong.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            OptionalLong.empty(),
-            Optional.empty(),
-            false,
-            List.of());
+        PlacementFixtures.outcome(
+            new MachineDraft().build(), new ViseDraft().build(), Verdict.FITS);
     Advice advice = new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty());
     return new PinchGaps(
             PeopleUnit.MM,

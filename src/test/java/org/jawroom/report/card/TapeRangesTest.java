@@ -6,8 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.PlacementFixtures;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Play;
 import org.jawroom.reference.MachineDraft;
@@ -77,18 +76,7 @@ class TapeRangesTest {
     ViseDraft vise = new ViseDraft();
     vise.baseWidth = Dimension.of(100 * MM);
     Recommendation place =
-        new Recommendation(
-            Orientation.FRONT,
-            x,
-            y,
-            "base bolts",
-            List.of(1, 1),
-            Interval.of(0, MM),
-            Optional.empty(),
-            0,
-            OptionalLong.empty(),
-            Optional.of(play),
-            OptionalLong.empty());
+        PlacementFixtures.place(x, y, List.of(1, 1), Optional.of(play), OptionalLong.empty());
     return new TapeRanges(unit, machine.build(), vise.build()).of(place);
   }
 }

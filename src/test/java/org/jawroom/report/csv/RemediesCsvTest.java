@@ -38,7 +38,6 @@ class RemediesCsvTest {
             + "A,v,handle off,,0.120,door\r\n"
             + "A,v,turn,,3.000,rear cover\r\n"
             + "A,v,\"travel, table front\",12.010,0.000,door\r\n"
-            + "A,v,clamps,,,\r\n"
             + "A,v,raise,69.850,0.000,table\r\n"
             + "A,v,move door,38.100,0.009,door\r\n"
             + "A,v,clearance,1.200,0.000,door\r\n"
@@ -48,7 +47,6 @@ class RemediesCsvTest {
                 .remedy(RemedyKind.HANDLE_OFF, "", "0.12", "door")
                 .turn(Orientation.LEFT, "3", "rear cover")
                 .remedy(RemedyKind.TRAVEL_FRONT, "12.01", "0", "door")
-                .remedy(RemedyKind.CLAMPS, "")
                 .remedy(RemedyKind.RAISE, "69.85", "0", "table")
                 .move("door", Direction.FRONT, "38.1", "0.009")
                 .remedy(RemedyKind.CLEARANCE, "1.2", "0", "door")

@@ -43,7 +43,7 @@ class DrawingsSheetTest {
                 machine ->
                     shop.vises().stream()
                         .map(vise -> Pairing.solve(shop.settings(), machine, vise)))
-            .map(outcome -> Advisor.advise(shop.settings(), outcome))
+            .map(outcome -> Advisor.advise(shop.settings(), outcome.machine(), outcome.vise()))
             .toList();
     outcomes = advice.stream().map(Advice::outcome).toList();
   }

@@ -155,7 +155,9 @@ class JobsReportTest {
   }
 
   private List<Advice> advice() {
-    return outcomes.stream().map(outcome -> Advisor.advise(shop.settings(), outcome)).toList();
+    return outcomes.stream()
+        .map(outcome -> Advisor.advise(shop.settings(), outcome.machine(), outcome.vise()))
+        .toList();
   }
 
   private String csv() throws IOException {

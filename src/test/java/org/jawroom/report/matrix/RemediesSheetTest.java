@@ -141,7 +141,6 @@ class RemediesSheetTest {
                     .limit("-0.2", "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY)
                     .done())
             .needs("0.3", "0.12")
-            .remedy(RemedyKind.CLAMPS, "")
             .done();
     Advice none = new Advised(new Made(b, w, Verdict.NO_MOUNT).done()).done();
     assertEquals(

@@ -297,8 +297,8 @@ class PageNumbersTest {
     state.put("machine", index / page.shop().vises().size());
     state.put("vise", index % page.shop().vises().size());
     state.put("turn", seat.turn().word());
-    state.put("mount", seat.mountIndex());
-    state.put("thread", seat.thread());
+    state.put("mount", seat.fastening().index());
+    state.put("thread", seat.fastening().anchors().orElseThrow().nutRoom());
     state.put("x", x);
     state.put("y", y);
     state.put("situation", moment.situation() == Situation.CUTTING ? 1 : 2);

@@ -12,7 +12,6 @@ import java.util.stream.IntStream;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.report.format.PeopleUnit;
@@ -45,7 +44,7 @@ record ShopPage(Shop shop, List<Advice> advice, PeopleUnit unit) {
   }
 
   private static Advice advise(Shop shop, Machine machine, Vise vise) {
-    return Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise));
+    return Advisor.advise(shop.settings(), machine, vise);
   }
 
   static ShopPage read(Path tables, Map<String, String> settings) throws UnreadableInput {

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.PlacementFixtures;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
@@ -105,18 +105,7 @@ class TapeWordsTest {
 
   private String bolts(Integer... slots) {
     Recommendation place =
-        new Recommendation(
-            Orientation.FRONT,
-            0,
-            0,
-            "base bolts",
-            List.of(slots),
-            Interval.of(0, MM),
-            Optional.empty(),
-            0,
-            OptionalLong.empty(),
-            Optional.empty(),
-            OptionalLong.empty());
+        PlacementFixtures.place(0, 0, List.of(slots), Optional.empty(), OptionalLong.empty());
     List<String> lines = tape().of(place);
     assertEquals("handle to the front, mount: base bolts", lines.get(0));
     return lines.get(1);
