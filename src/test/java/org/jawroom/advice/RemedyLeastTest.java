@@ -128,7 +128,7 @@ class RemedyLeastTest {
             .anyMatch(
                 remedy ->
                     remedy.kind() == kind
-                        && remedy.guard().equals(guard)
+                        && remedy.guard().map(Guard::name).orElse("").equals(guard)
                         && remedy.amount().orElseThrow() <= amount),
         () ->
             kind

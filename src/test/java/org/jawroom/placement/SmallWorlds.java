@@ -90,21 +90,27 @@ public final class SmallWorlds {
         SweptGuards.of(guards, 0));
   }
 
+  /** A candidate for which every place is settable. */
   public Candidate seat(Region region, Interval openings, Rectangle reach) {
+    return seat(region, openings, reach, 0);
+  }
+
+  /** A candidate that asks for tap room beside everything it could hit. */
+  public Candidate seat(Region region, Interval openings, Rectangle reach, long tap) {
     Interval u = Interval.of(0, 2 * random.nextInt(4));
     Interval v = Interval.around(0, random.nextInt(4));
     Rectangle workArea = new Rectangle(region.turn().x(u, v), region.turn().y(u, v));
-    return Candidate.of(region, machine(reach), openings, workArea);
+    return Candidate.of(region, machine(reach, tap), openings, workArea);
   }
 
-  /** A machine with that reach, on which every place is settable. */
-  private static PreparedMachine machine(Rectangle reach) {
+  /** A machine with that reach and tap room. */
+  private static PreparedMachine machine(Rectangle reach, long tap) {
     MachineDraft draft = new MachineDraft();
     draft.spindleX = (reach.x().lo() + reach.x().hi()) / 2;
     draft.spindleY = (reach.y().lo() + reach.y().hi()) / 2;
     draft.travelX = reach.x().length();
     draft.travelY = reach.y().length();
-    return PreparedMachine.of(Settings.builder().tapRoom(0).build(), draft.build(), Setup.PLAIN);
+    return PreparedMachine.of(Settings.builder().tapRoom(tap).build(), draft.build(), Setup.PLAIN);
   }
 
   /** Side by side, some a single line, with at least one lattice position between them. */

@@ -75,7 +75,8 @@ public final class Inspection {
                 best.mount(),
                 best,
                 margin(best),
-                choice.seat().shortfall(choice.place())));
+                choice.seat().shortfall(choice.place()),
+                choice.margin() >= 0 && choice.seat().isSettable()));
       }
     }
     return others;

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.PartRole;
 import org.jawroom.geometry.Axis;
+import org.jawroom.placement.bolting.Fastening;
 import org.jawroom.placement.search.Alternative;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
@@ -95,6 +96,22 @@ class InspectionTest {
         .count();
   }
 
+  /** Among clear places: bolted before clamped, settable, least shortfall, largest margin. */
+  private static boolean isPreferred(
+      Alternative other, long margin, Recommendation reported, long best) {
+    boolean clamped = other.mount().equals(Fastening.CLAMPS);
+    if (clamped != reported.fastening().clamped()) {
+      return !clamped;
+    }
+    if (other.settable() != reported.settable()) {
+      return other.settable();
+    }
+    if (other.reachShortfall() != reported.reachShortfall()) {
+      return other.reachShortfall() < reported.reachShortfall();
+    }
+    return margin > best;
+  }
+
   private static void choices(
       Outcome outcome, Recommendation reported, Inspection closer, String input) {
     if (outcome.verdict() == Verdict.FITS || outcome.verdict() == Verdict.NO_PLACE) {
@@ -114,11 +131,12 @@ class InspectionTest {
       assertEquals(other.mount(), other.best().mount(), input);
       long margin = other.margin().orElse(Long.MAX_VALUE);
       long best = reported.limit().map(Limit::margin).orElse(Long.MAX_VALUE);
-      boolean nearer = other.reachShortfall() < reported.reachShortfall();
       assertFalse(
-          margin > best && !(best >= 0 && other.reachShortfall() > reported.reachShortfall()),
+          best < 0
+              ? margin > best
+                  || margin == best && other.reachShortfall() < reported.reachShortfall()
+              : margin >= 0 && isPreferred(other, margin, reported, best),
           input);
-      assertFalse(nearer && margin >= Math.min(0, best), input);
     }
   }
 }

@@ -102,7 +102,8 @@ class ExplainChoicesTest {
         "base bolts",
         new Roomiest(Orientation.RIGHT, "base bolts", 0, 0, Optional.of(limit)),
         OptionalLong.of(limit.margin()),
-        mm(shortfall));
+        mm(shortfall),
+        true);
   }
 
   private static String told(String chosen, Alternative other) {
