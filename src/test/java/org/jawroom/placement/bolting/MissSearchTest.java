@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class MissSearchTest {
   private final MachineDraft machine = new MachineDraft();
   private final ViseDraft vise = new ViseDraft();
-  private Settings settings = Settings.DEFAULTS;
+  private Settings settings = Settings.builder().smallerThreads(false).build();
 
   MissSearchTest() {
     machine.tableLength = 600 * MM;
@@ -60,10 +60,11 @@ class MissSearchTest {
 
   @Test
   void along_belowAtAndAbove_lacksWhatIsOver() {
-    assertEquals(List.of(), found(bolt(10, 0, 18, 18), bolt(616, 0, 18, 18)));
+    // Slots of 600; half a nut, 12, stays within at either end, and each hole leaves 3.
+    assertEquals(List.of(), found(bolt(10, 0, 18, 18), bolt(592, 0, 18, 18)));
     assertEquals(
         List.of(new Miss(Orientation.RIGHT, "own", Cause.ALONG_SLOTS, "left", MM)),
-        found(bolt(10, 0, 18, 18), bolt(617, 0, 18, 18)));
+        found(bolt(10, 0, 18, 18), bolt(593, 0, 18, 18)));
   }
 
   @Test
@@ -87,6 +88,44 @@ class MissSearchTest {
   void hole_inTheMiddle_countsAsRightOrRear() {
     assertHole("right", 1, bolt(10, 0, 12, 12), bolt(20, 0, 12, 11), bolt(30, 0, 12, 12));
     assertHole("rear", 1, bolt(0, 10, 12, 12), bolt(0, 20, 12, 11), bolt(0, 30, 12, 12));
+  }
+
+  @Test
+  void hole_withSmallerThreads_isTooSmallBelowTheSecondSmaller() {
+    settings = Settings.DEFAULTS;
+    // The slot of 14 takes M12; after DIN 508 the next smaller are M10 and M8.
+    assertEquals(List.of(), found(bolt(0, 0, 12, 12)));
+    assertEquals(List.of(), found(bolt(0, 0, 8, 12)));
+    assertHole("only", 1, bolt(0, 0, 7, 12));
+  }
+
+  @Test
+  void clamps_ofATableBelowAtAndAboveTheirWidth_miss() {
+    // Base 100 × 100, straps of 60 beside it: 220 across; turned right, that lies along y.
+    List<Miss> none = List.of();
+    Miss miss = new Miss(Orientation.RIGHT, "clamps", Cause.NO_ROOM_FOR_CLAMPS, "", 0);
+    machine.slotPositions = List.of(50 * MM, 170 * MM);
+    machine.tableWidth = 220 * MM;
+    assertEquals(none, strapped());
+    machine.tableWidth = 219 * MM;
+    assertEquals(List.of(miss), strapped());
+    machine.tableWidth = 221 * MM;
+    assertEquals(none, strapped());
+    // A strap wants its slot 12 inside its edges, so from 12 to 48 off the table's.
+    machine.tableWidth = 220 * MM;
+    machine.slotPositions = List.of(12 * MM, 208 * MM);
+    assertEquals(none, strapped());
+    machine.slotPositions = List.of(11 * MM, 208 * MM);
+    assertEquals(List.of(miss), strapped());
+    machine.slotPositions = List.of(12 * MM, 209 * MM);
+    assertEquals(List.of(miss), strapped());
+  }
+
+  private List<Miss> strapped() {
+    return new MissSearch(
+            PreparedMachine.of(settings, machine.build(), Setup.PLAIN),
+            vise.build().toBuilder().strapFlange(true).mounts(List.of()).build())
+        .misses().stream().filter(miss -> miss.turn() == Orientation.RIGHT).toList();
   }
 
   private void assertHole(String where, long shortBy, Bolt... bolts) {

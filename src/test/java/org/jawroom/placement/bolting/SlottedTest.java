@@ -27,8 +27,9 @@ class SlottedTest {
     // Bolts 180 apart along x, holes 52 × 18: ± 20 across the slots, ± 3 along them.
     List<Rectangle> places = places(table(), pair(180, 70, 52, 18), Orientation.FRONT);
 
-    // The front turn puts bolts at y − 70; slots at −100, 0, 100.
-    Interval x = Interval.of((-300 - 3 + 90) * MM, (300 + 3 - 90) * MM);
+    // The front turn puts bolts at y − 70; slots at −100, 0, 100. Half a nut, 12, stays in the
+    // slot.
+    Interval x = Interval.of((-288 - 3 + 90) * MM, (288 + 3 - 90) * MM);
     assertEquals(
         List.of(
             new Rectangle(x, Interval.of((-30 - 20) * MM, (-30 + 20) * MM)),
@@ -54,7 +55,7 @@ class SlottedTest {
   void places_slotsAlongY_areTheSameTurnedAQuarter() {
     List<Rectangle> places = places(slotsAlongY(), pair(180, 70, 52, 18), Orientation.RIGHT);
 
-    assertEquals(Interval.of((-300 - 3 + 90) * MM, (300 + 3 - 90) * MM), places.get(0).y());
+    assertEquals(Interval.of((-288 - 3 + 90) * MM, (288 + 3 - 90) * MM), places.get(0).y());
     assertEquals(Interval.of((-170 - 20) * MM, (-170 + 20) * MM), places.get(0).x());
     assertEquals(3, places.size());
   }
@@ -71,11 +72,11 @@ class SlottedTest {
   @Test
   void places_shortSlots_endWhereTheyEnd() {
     MachineDraft draft = draft();
-    draft.slotLength = OptionalLong.of(174 * MM);
+    draft.slotLength = OptionalLong.of(198 * MM);
     assertEquals(
         0, places(draft.build(), pair(180, 0, 52, 18), Orientation.FRONT).get(0).x().length());
 
-    draft.slotLength = OptionalLong.of(174 * MM - 2);
+    draft.slotLength = OptionalLong.of(198 * MM - 2);
     assertEquals(List.of(), places(draft.build(), pair(180, 0, 52, 18), Orientation.FRONT));
   }
 
@@ -112,26 +113,26 @@ class SlottedTest {
   }
 
   @Test
-  void bolts_holesOverTheSlotsEnd_standWhereTheSlotEnds() {
+  void bolts_holesOverTheSlotsEnd_standWhereTheNutsReachEnds() {
     Slotted slotted = Slotted.of(table());
     Mount mount = pair(180, 70, 52, 18);
 
-    // The middle slot; holes at x = 213 ± 90, of which the second lies 3 past the slot's end.
+    // The middle slot; holes at x = 201 ± 90, of which the second lies 3 past the nut's reach.
     assertEquals(
-        List.of(new Place(123 * MM, 0), new Place(300 * MM, 0)),
-        slotted.bolts(m12(mount), Orientation.FRONT, new Place(213 * MM, 75 * MM)));
+        List.of(new Place(111 * MM, 0), new Place(288 * MM, 0)),
+        slotted.bolts(m12(mount), Orientation.FRONT, new Place(201 * MM, 75 * MM)));
     assertEquals(
-        List.of(new Place(-300 * MM, 100 * MM), new Place(-123 * MM, 100 * MM)),
-        slotted.bolts(m12(mount), Orientation.FRONT, new Place(-213 * MM, 165 * MM)));
+        List.of(new Place(-288 * MM, 100 * MM), new Place(-111 * MM, 100 * MM)),
+        slotted.bolts(m12(mount), Orientation.FRONT, new Place(-201 * MM, 165 * MM)));
   }
 
   @Test
-  void bolts_slotsAlongY_standWhereTheSlotEndsToo() {
+  void bolts_slotsAlongY_standWhereTheNutsReachEndsToo() {
     // Turned right u is x and v is y: a quarter of the table above.
     assertEquals(
-        List.of(new Place(0, 123 * MM), new Place(0, 300 * MM)),
+        List.of(new Place(0, 111 * MM), new Place(0, 288 * MM)),
         Slotted.of(slotsAlongY())
-            .bolts(m12(pair(180, 70, 52, 18)), Orientation.RIGHT, new Place(-75 * MM, 213 * MM)));
+            .bolts(m12(pair(180, 70, 52, 18)), Orientation.RIGHT, new Place(-75 * MM, 201 * MM)));
   }
 
   @Test
@@ -157,8 +158,8 @@ class SlottedTest {
     Slotted slotted = Slotted.of(table());
     Mount mount = pair(205, 40, 18, 28);
 
-    // Along: holes at x = 40 ± 3 over ± 300. Across: ± 8 about ± 102.5, slots 1 and 3 at ± 100.
-    Interval x = Interval.of(-343 * MM, 263 * MM);
+    // Along: holes at x = 40 ± 3 over ± 288. Across: ± 8 about ± 102.5, slots 1 and 3 at ± 100.
+    Interval x = Interval.of(-331 * MM, 251 * MM);
     Interval y = Interval.of(-11 * MM / 2, 11 * MM / 2);
     assertEquals(
         Optional.of(new Rectangle(x, y)),
