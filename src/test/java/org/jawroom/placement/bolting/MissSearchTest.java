@@ -104,7 +104,8 @@ class MissSearchTest {
     // Base 100 × 100, straps of 60 beside it: 220 across; turned right, that lies along y.
     List<Miss> none = List.of();
     Miss miss = new Miss(Orientation.RIGHT, "clamps", Cause.NO_ROOM_FOR_CLAMPS, "", 0);
-    machine.slotPositions = List.of(50 * MM, 170 * MM);
+    machine.slotCount = 2;
+    machine.slotPositions = List.of(30 * MM, 190 * MM);
     machine.tableWidth = 220 * MM;
     assertEquals(none, strapped());
     machine.tableWidth = 219 * MM;
