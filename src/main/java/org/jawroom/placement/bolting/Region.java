@@ -20,8 +20,7 @@ import org.jawroom.placement.space.Strips;
  * @param places positions of the vise frame's origin at which it holds
  * @param onTable the positions at which base and straps lie wholly over the table top, for clamps
  *     alone; else everywhere
- * @param allowed the positions considered of those at which it holds, such as those within the
- *     greatest overhang
+ * @param allowed the positions within the greatest overhang
  * @param swept the parts of the vise and its bolts or clamps, over the full opening range
  */
 public record Region(
@@ -44,13 +43,6 @@ public record Region(
   /** A copy with other guards. */
   public Region with(SweptGuards others) {
     return new Region(turn, fastening, places, onTable, allowed, swept, others);
-  }
-
-  /** A copy with only the positions in {@code limits}; empty if there are none. */
-  public Optional<Region> within(Rectangle limits) {
-    Optional<Rectangle> both = allowed.meet(limits);
-    return both.flatMap(places::meet)
-        .map(left -> new Region(turn, fastening, left, onTable, both.get(), swept, guards));
   }
 
   /**
@@ -99,9 +91,16 @@ public record Region(
     return FreeSpace.belowZero(places, obstacles(openings));
   }
 
-  /** The free space of settable positions over an opening range; empty if there are none. */
-  public Optional<FreeSpace> settableSpace(PreparedMachine machine, Interval openings) {
+  /** The free space within a rectangle alone; empty if the mount holds nowhere in it. */
+  public Optional<FreeSpace> space(Interval openings, Rectangle within) {
+    return places.meet(within).map(left -> FreeSpace.of(left, obstacles(openings)));
+  }
+
+  /** The free space of settable positions within a rectangle; empty if there are none. */
+  public Optional<FreeSpace> settableSpace(
+      PreparedMachine machine, Interval openings, Rectangle within) {
     return settable(machine)
+        .flatMap(held -> held.meet(within))
         .map(held -> FreeSpace.tapped(held, obstacles(openings), machine.settings().tapRoom()));
   }
 

@@ -15,7 +15,8 @@ import org.jawroom.placement.space.Window;
  * A region with its free space over one opening range and the fit of its positions to the spindle's
  * reach.
  *
- * @param space its free positions: all of them, or the settable ones
+ * @param within the positions considered, of those of the region
+ * @param space the free ones of these: all of them, or the settable ones
  * @param isSettable whether the vise can be tapped square at every free position of the space
  * @param reaching the positions at which the whole work area is within the spindle's reach; empty,
  *     with reversed limits, if the work area is larger than the reach
@@ -24,6 +25,7 @@ public record Candidate(
     Region region,
     PreparedMachine machine,
     Interval openings,
+    Rectangle within,
     FreeSpace space,
     boolean isSettable,
     Window reaching) {
@@ -62,6 +64,7 @@ public record Candidate(
         region,
         machine,
         openings,
+        Region.EVERYWHERE,
         space,
         machine.settings().tapRoom() == 0,
         new Window(
@@ -73,7 +76,8 @@ public record Candidate(
 
   /** This candidate without the restriction of {@link #belowZero}. */
   Candidate aboveZero() {
-    return new Candidate(region, machine, openings, space.aboveZero(), isSettable, reaching);
+    return new Candidate(
+        region, machine, openings, within, space.aboveZero(), isSettable, reaching);
   }
 
   /** Its settable positions alone; empty if bolts or clamps leave none. */
@@ -82,8 +86,8 @@ public record Candidate(
       return Optional.of(this);
     }
     return region
-        .settableSpace(machine, openings)
-        .map(tapped -> new Candidate(region, machine, openings, tapped, true, reaching));
+        .settableSpace(machine, openings, within)
+        .map(tapped -> new Candidate(region, machine, openings, within, tapped, true, reaching));
   }
 
   /** Its positions whose reach shortfall is at most {@code most}; empty if there are none. */
@@ -92,13 +96,12 @@ public record Candidate(
     if (window.xLo() > window.xHi() || window.yLo() > window.yHi()) {
       return Optional.empty();
     }
+    Rectangle reached =
+        new Rectangle(
+            Interval.of(window.xLo(), window.xHi()), Interval.of(window.yLo(), window.yHi()));
     return region
-        .within(
-            new Rectangle(
-                Interval.of(window.xLo(), window.xHi()), Interval.of(window.yLo(), window.yHi())))
-        .map(
-            left ->
-                new Candidate(left, machine, openings, left.space(openings), isSettable, reaching));
+        .space(openings, reached)
+        .map(left -> new Candidate(region, machine, openings, reached, left, isSettable, reaching));
   }
 
   /** The slot of each anchor at a position, 1 the first. */

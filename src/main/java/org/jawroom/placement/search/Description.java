@@ -41,7 +41,10 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
   }
 
   private Play play(Candidate seat, Place place, List<Integer> slots) {
-    return seat.space().play(place, seat.region().placesIn(slots, machine).orElseThrow());
+    // The vise may be moved beyond the positions that the search was limited to.
+    return seat.region()
+        .space(seat.openings())
+        .play(place, seat.region().placesIn(slots, machine).orElseThrow());
   }
 
   private static OptionalLong handGap(Region region, Place place, Interval openings) {
