@@ -43,6 +43,7 @@ import picocli.CommandLine.Spec;
     name = "assess",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
       "Holds machines that might be bought against what the shop owns: which vises fit, which jobs no"
@@ -93,15 +94,13 @@ final class AssessCommand implements Callable<Integer> {
 
   @Mixin private Threads threads;
 
-  @Mixin private SettingOptions settings;
-
   @Override
   public Integer call() throws UnreadableInput, IOException {
     int workers = threads.count();
     Output.isFolder(spec, output);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

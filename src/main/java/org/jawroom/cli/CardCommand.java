@@ -30,7 +30,6 @@ import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -42,6 +41,7 @@ import picocli.CommandLine.Spec;
     name = "card",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
       "Writes a setup card, one page for each vise: where it goes and within what range, bolts and torque,"
@@ -90,13 +90,11 @@ final class CardCommand implements Callable<Integer> {
       description = "what it is printed on (A4; Letter where people read inches)")
   private String paper;
 
-  @Mixin private SettingOptions settings;
-
   @Override
   public Integer call() throws UnreadableInput, IOException {
     Output.isFile(spec, output, ".pdf");
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

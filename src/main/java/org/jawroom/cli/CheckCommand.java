@@ -11,7 +11,6 @@ import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -23,6 +22,7 @@ import picocli.CommandLine.Spec;
     name = "check",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
       "Reads the tables and lists every fault, and everything that can be true but looks wrong. Solves"
@@ -44,12 +44,10 @@ final class CheckCommand implements Callable<Integer> {
       description = "a folder of CSV files (machines.csv, vises.csv, ...) or an XLSX workbook")
   private Path input;
 
-  @Mixin private SettingOptions settings;
-
   @Override
   public Integer call() throws UnreadableInput {
     PrintWriter out = spec.commandLine().getOut();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, SettingOptions.given(spec));
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, spec.commandLine().getErr());
     }

@@ -20,7 +20,6 @@ import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -31,6 +30,7 @@ import picocli.CommandLine.Spec;
     name = "draw",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
       "Draws one pairing from above and from the right, to one scale, at its recommended place (where there"
@@ -69,13 +69,11 @@ final class DrawCommand implements Callable<Integer> {
           "where it goes; its ending says what it is: .svg, .pdf or .png (${DEFAULT-VALUE})")
   private Path output;
 
-  @Mixin private SettingOptions settings;
-
   @Override
   public Integer call() throws UnreadableInput, IOException {
     Output.isFile(spec, output, ".svg", ".pdf", ".png");
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

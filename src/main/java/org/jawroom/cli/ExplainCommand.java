@@ -30,7 +30,6 @@ import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -44,6 +43,7 @@ import picocli.CommandLine.Spec;
     name = "explain",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
       "Explains one pairing: where the vise goes, as a setter lays it out with a tape; every clearance there"
@@ -84,11 +84,9 @@ final class ExplainCommand implements Callable<Integer> {
   @Option(names = "--json", order = 2, description = "for programs: JSON, lengths in mm")
   private boolean json;
 
-  @Mixin private SettingOptions settings;
-
   @Override
   public Integer call() throws UnreadableInput {
-    Reading reading = Input.read(input, settings.given(), spec.commandLine().getErr());
+    Reading reading = Input.read(input, SettingOptions.given(spec), spec.commandLine().getErr());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, spec.commandLine().getErr());
     }

@@ -66,14 +66,19 @@ public final class Jawroom implements Runnable {
     CommandLine line = new CommandLine(new Jawroom());
     Class<?> asked = args.length == 0 ? null : COMMANDS.get(args[0]);
     if (asked != null && asked.getPackage() == Jawroom.class.getPackage()) {
-      line.addSubcommand(args[0], asked);
+      add(args[0], asked, line);
     } else {
-      COMMANDS.forEach(line::addSubcommand);
+      COMMANDS.forEach((name, command) -> add(name, command, line));
     }
     ITypeConverter<Integer> counts = text -> (int) whole(text, Integer.MAX_VALUE);
     return line.registerConverter(int.class, counts)
         .registerConverter(Integer.class, counts)
         .registerConverter(Long.class, text -> whole(text, Long.MAX_VALUE));
+  }
+
+  /** As a command line of its own, since the library applies model transformers to such alone. */
+  private static void add(String name, Class<?> command, CommandLine line) {
+    line.addSubcommand(name, new CommandLine(command));
   }
 
   /** A whole number, which a message calls so rather than by the name of a type. */

@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
     name = "matrix",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
       "Finds for every machine and vise the best place on the T-slots and what would make it fit, and"
@@ -80,8 +81,6 @@ final class MatrixCommand implements Callable<Integer> {
 
   @Mixin private MatrixOptions options;
 
-  @Mixin private SettingOptions settings;
-
   @Override
   public Integer call() throws UnreadableInput, IOException {
     int workers = threads.count();
@@ -90,7 +89,7 @@ final class MatrixCommand implements Callable<Integer> {
           spec.commandLine(), "--drawings takes a whole number from 1 up.");
     }
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

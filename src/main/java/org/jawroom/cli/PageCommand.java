@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
     name = "page",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
       "Writes the whole shop as one HTML file that opens in any browser, from disk and without a network: the"
@@ -76,14 +77,12 @@ final class PageCommand implements Callable<Integer> {
 
   @Mixin private Threads threads;
 
-  @Mixin private SettingOptions settings;
-
   @Override
   public Integer call() throws UnreadableInput, IOException {
     int workers = threads.count();
     Output.isFile(spec, output, ".html", ".htm");
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

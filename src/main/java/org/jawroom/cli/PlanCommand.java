@@ -49,6 +49,7 @@ import picocli.CommandLine.Spec;
     name = "plan",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
       "Chooses one kind of vise, and how many, for each machine, out of those in the house: so that the most"
@@ -126,21 +127,19 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private Threads threads;
 
-  @Mixin private SettingOptions settings;
-
   @Override
   public Integer call() throws UnreadableInput, IOException {
     Deadline deadline = Deadline.in(Optional.ofNullable(seconds));
     int workers = threads.count();
     Output.isFolder(spec, output);
     Budget money =
-        Budget.of(spec.commandLine(), buy, Optional.ofNullable(budget), settings.given());
+        Budget.of(spec.commandLine(), buy, Optional.ofNullable(budget), SettingOptions.given(spec));
     if (seconds != null && seconds < 0) {
       throw new ParameterException(
           spec.commandLine(), "--time-limit takes whole seconds from 0 up.");
     }
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
