@@ -25,15 +25,16 @@ import picocli.CommandLine.Spec;
     modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Reads the tables and lists every fault, and everything that can be true but looks wrong. Solves"
-          + " nothing and writes nothing."
+      "Reads the tables and lists every fault and every warning.",
+      "A warning names what can be true, but looks wrong. Solves nothing and writes nothing."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom check shop.xlsx",
       "  jawroom check tables",
       "",
-      "Exit status: 0 the tables can be used, warnings or not; 1 they were refused; 2 wrong use; 3 a file"
+      "Exit status: 0 the tables can be used, warnings or not; 1 they were refused; 2"
+          + " wrong use; 3 a file"
           + " could not be read.",
     })
 final class CheckCommand implements Callable<Integer> {

@@ -33,10 +33,12 @@ import picocli.CommandLine.Spec;
     modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Lists the pairings whose verdict, margin or usable opening changed from OLD to NEW, what got worse"
-          + " first. Each of the two is a report (a folder that holds pairings.csv), taken as it stands, or"
-          + " tables (a folder of CSV files or an XLSX workbook), solved now. Settings given as options"
-          + " apply to tables only. Margins are those over the full opening. Writes no file."
+      "Lists the pairings that changed from OLD to NEW, what got worse first.",
+      "A pairing has changed if its verdict, margin or usable opening has. OLD and NEW"
+          + " are each a report (a folder that holds pairings.csv), taken as it stands, or"
+          + " tables (a folder of CSV files or an XLSX workbook), solved now. Settings given"
+          + " as options, other than show, apply to tables only. Margins are those over the"
+          + " full opening. Writes no file."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -44,7 +46,8 @@ import picocli.CommandLine.Spec;
       "  jawroom compare reports shop.xlsx --clearance 8mm    what more clearance costs",
       "  jawroom compare before.xlsx after.xlsx --csv",
       "",
-      "Exit status: 0 done, whatever changed; 1 tables were refused; 2 wrong use; 3 a file could not be"
+      "Exit status: 0 done, whatever changed; 1 tables were refused; 2 wrong use; 3 a"
+          + " file could not be"
           + " read, or is no report.",
     })
 final class CompareCommand implements Callable<Integer> {
@@ -59,7 +62,7 @@ final class CompareCommand implements Callable<Integer> {
       description = "a report or tables, as it is or might be")
   private Path newPath;
 
-  @Option(names = "--csv", order = 1, description = "the changes as CSV, lengths in mm")
+  @Option(names = "--csv", order = 1, description = "print the changes as CSV, lengths in mm")
   private boolean csv;
 
   @Override

@@ -33,16 +33,18 @@ import picocli.CommandLine.Spec;
     modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Draws one pairing from above and from the right, to one scale, at its recommended place (where there"
-          + " is none, at the best one tried): table and slots, the vise and what it sweeps, the guards where"
-          + " they come nearest, and what limits it as a dimension."
+      "Draws one pairing from above and from the right.",
+      "Both views have one scale and show the recommended place (if there is none, the"
+          + " best one tried): table and slots, the vise and the space it sweeps, the guards"
+          + " where they come nearest, and the gap that limits it as a dimension."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom draw shop.xlsx \"knee mill\" \"plain 125\" -o knee.svg",
       "  jawroom draw tables \"knee mill\" \"plain 125\" -o knee.pdf --clearance 8mm",
       "",
-      "Exit status: 0 done; 1 the tables were refused; 2 wrong use, no such machine or vise, or no place to"
+      "Exit status: 0 done; 1 the tables were refused; 2 wrong use, no such machine or"
+          + " vise, or no place to"
           + " draw; 3 a file could not be read or written.",
     })
 final class DrawCommand implements Callable<Integer> {
@@ -66,7 +68,8 @@ final class DrawCommand implements Callable<Integer> {
       paramLabel = "FILE",
       defaultValue = "drawing.svg",
       description =
-          "where it goes; its ending says what it is: .svg, .pdf or .png (${DEFAULT-VALUE})")
+          "the file to write; its ending is its format: .svg, .pdf or .png (default:"
+              + " ${DEFAULT-VALUE})")
   private Path output;
 
   @Override

@@ -46,9 +46,11 @@ import picocli.CommandLine.Spec;
     modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Explains one pairing: where the vise goes, as a setter lays it out with a tape; every clearance there"
-          + " and where on the machine it is least; other turns; what one change would make it fit. With a job:"
-          + " whether the vise holds its part there, and where; the height over it, the load, all that fails."
+      "Explains one pairing, or how it holds a job.",
+      "Prints where the vise goes, in the measures of a tape; every clearance there,"
+          + " and where on the machine it is least; the other turns; and which single change"
+          + " would make it fit. With --job: whether the vise holds the part, and where; the"
+          + " height above it, the load, and everything that fails."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -56,7 +58,8 @@ import picocli.CommandLine.Spec;
       "  jawroom explain tables \"knee mill\" \"plain 125\" --json --clearance 8mm",
       "  jawroom explain tables \"knee mill\" \"plain 125\" --job bracket",
       "",
-      "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong use, or no such"
+      "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong"
+          + " use, or no such"
           + " machine, vise or job; 3 a file could not be read.",
     })
 final class ExplainCommand implements Callable<Integer> {
@@ -78,10 +81,10 @@ final class ExplainCommand implements Callable<Integer> {
       names = "--job",
       order = 1,
       paramLabel = "NAME",
-      description = "a job of the tables: explain how the vise holds it")
+      description = "a job of the tables: explain whether and how the vise holds it")
   private String jobName;
 
-  @Option(names = "--json", order = 2, description = "for programs: JSON, lengths in mm")
+  @Option(names = "--json", order = 2, description = "print JSON for programs, lengths in mm")
   private boolean json;
 
   @Override

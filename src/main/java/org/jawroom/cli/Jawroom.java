@@ -17,20 +17,21 @@ import picocli.CommandLine.TypeConversionException;
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
     description = {
-      "Which vise goes on which mill: for every pairing, is there a place on the T-slotted table where the"
-          + " vise can be bolted so that nothing is hit, how much clearance is left, and what limits it."
+      "Finds which vise can be bolted on which mill: for every pairing, whether there"
+          + " is a place on the T-slotted table where nothing is hit, how much clearance is"
+          + " left, and what limits it."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom template shop.xlsx        an empty workbook to fill in",
-      "  jawroom check shop.xlsx           every fault and every doubt in it",
+      "  jawroom check shop.xlsx           every fault in it, and what looks wrong",
       "  jawroom matrix shop.xlsx          the matrix, into the folder reports",
       "  jawroom matrix tables -o out      the same from a folder of CSV files",
-      "  jawroom page shop.xlsx            the same as a page to click in, page.html",
-      "  jawroom draw shop.xlsx mill vise  one pairing, drawn",
-      "  jawroom card shop.xlsx mill vise  a page to set it up by",
-      "  jawroom assess shop.xlsx          the candidates beside what the shop owns",
-      "  jawroom plan shop.xlsx            one vise for each machine, so that the most jobs are held",
+      "  jawroom page shop.xlsx            the same as a page for a browser, page.html",
+      "  jawroom draw shop.xlsx mill vise  a drawing of one pairing",
+      "  jawroom card shop.xlsx mill vise  its setup card, as PDF",
+      "  jawroom assess shop.xlsx          machines that might be bought",
+      "  jawroom plan shop.xlsx            a vise for each machine",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
@@ -98,6 +99,6 @@ public final class Jawroom implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "Say what to do: matrix, page, plan, explain, draw, card, assess, check, compare or template.");
+        "A command is missing: matrix, page, plan, explain, draw, card, assess, check, compare or template.");
   }
 }
