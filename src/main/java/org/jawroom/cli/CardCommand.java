@@ -52,8 +52,7 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\"",
-      "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" -o knee.pdf"
-          + " --paper letter",
+      "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" --paper letter",
       "",
       "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong"
           + " use, no such"

@@ -67,9 +67,7 @@ final class DrawCommand implements Callable<Integer> {
       order = 1,
       paramLabel = "FILE",
       defaultValue = "drawing.svg",
-      description =
-          "the file to write; its ending is its format: .svg, .pdf or .png (default:"
-              + " ${DEFAULT-VALUE})")
+      description = "the file to write, .svg, .pdf or .png (default: ${DEFAULT-VALUE})")
   private Path output;
 
   @Override

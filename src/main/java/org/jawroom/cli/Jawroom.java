@@ -99,6 +99,7 @@ public final class Jawroom implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "A command is missing: matrix, page, plan, explain, draw, card, assess, check, compare or template.");
+        "A command is missing: matrix, page, plan, explain, draw, card, assess, check, compare or"
+            + " template.");
   }
 }
