@@ -30,7 +30,6 @@ import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -42,18 +41,21 @@ import picocli.CommandLine.Spec;
     name = "card",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Writes a setup card, one page for each vise: where it goes and within what range, bolts and torque,"
-          + " the gaps to check before the first run, what to mind. A vise without a place on the machine"
-          + " gets none."
+      "Writes a setup card as PDF, one page for each vise.",
+      "The card shows the place of the vise and its range, bolts and torque, the gaps"
+          + " to check before the first run, and cautions. A vise without a place on the"
+          + " machine gets no card."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\"",
-      "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" -o knee.pdf --paper letter",
+      "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" --paper letter",
       "",
-      "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong use, no such"
+      "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong"
+          + " use, no such"
           + " machine or vise, or no card to write; 3 a file could not be read or written.",
     })
 final class CardCommand implements Callable<Integer> {
@@ -72,7 +74,7 @@ final class CardCommand implements Callable<Integer> {
       index = "2..*",
       arity = "1..*",
       paramLabel = "VISE",
-      description = "its name in the tables; several, several pages")
+      description = "its name in the tables; one page for each name")
   private List<String> viseNames;
 
   @Option(
@@ -80,23 +82,21 @@ final class CardCommand implements Callable<Integer> {
       order = 1,
       paramLabel = "FILE.pdf",
       defaultValue = "card.pdf",
-      description = "the PDF to write (${DEFAULT-VALUE})")
+      description = "the PDF to write (default: ${DEFAULT-VALUE})")
   private Path output;
 
   @Option(
       names = "--paper",
       order = 2,
       paramLabel = "a4|letter",
-      description = "what it is printed on (A4; Letter where people read inches)")
+      description = "the paper size (default: a4; letter where people read inches)")
   private String paper;
-
-  @Mixin private SettingOptions settings;
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
     Output.isFile(spec, output, ".pdf");
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

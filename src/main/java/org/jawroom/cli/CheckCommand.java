@@ -11,7 +11,6 @@ import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -23,17 +22,19 @@ import picocli.CommandLine.Spec;
     name = "check",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Reads the tables and lists every fault, and everything that can be true but looks wrong. Solves"
-          + " nothing and writes nothing."
+      "Reads the tables and lists every fault and every warning.",
+      "A warning names what can be true, but looks wrong. Solves nothing and writes nothing."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom check shop.xlsx",
       "  jawroom check tables",
       "",
-      "Exit status: 0 the tables can be used, warnings or not; 1 they were refused; 2 wrong use; 3 a file"
+      "Exit status: 0 the tables can be used, warnings or not; 1 they were refused; 2"
+          + " wrong use; 3 a file"
           + " could not be read.",
     })
 final class CheckCommand implements Callable<Integer> {
@@ -44,12 +45,10 @@ final class CheckCommand implements Callable<Integer> {
       description = "a folder of CSV files (machines.csv, vises.csv, ...) or an XLSX workbook")
   private Path input;
 
-  @Mixin private SettingOptions settings;
-
   @Override
   public Integer call() throws UnreadableInput {
     PrintWriter out = spec.commandLine().getOut();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, SettingOptions.given(spec));
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, spec.commandLine().getErr());
     }

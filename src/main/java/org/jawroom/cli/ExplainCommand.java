@@ -30,7 +30,6 @@ import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -44,11 +43,14 @@ import picocli.CommandLine.Spec;
     name = "explain",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Explains one pairing: where the vise goes, as a setter lays it out with a tape; every clearance there"
-          + " and where on the machine it is least; other turns; what one change would make it fit. With a job:"
-          + " whether the vise holds its part there, and where; the height over it, the load, all that fails."
+      "Explains one pairing, or how it holds a job.",
+      "Prints where the vise goes, in the measures of a tape; every clearance there,"
+          + " and where on the machine it is least; the other turns; and which single change"
+          + " would make it fit. With --job: whether the vise holds the part, and where; the"
+          + " height above it, the load, and everything that fails."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -56,7 +58,8 @@ import picocli.CommandLine.Spec;
       "  jawroom explain tables \"knee mill\" \"plain 125\" --json --clearance 8mm",
       "  jawroom explain tables \"knee mill\" \"plain 125\" --job bracket",
       "",
-      "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong use, or no such"
+      "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong"
+          + " use, or no such"
           + " machine, vise or job; 3 a file could not be read.",
     })
 final class ExplainCommand implements Callable<Integer> {
@@ -78,17 +81,15 @@ final class ExplainCommand implements Callable<Integer> {
       names = "--job",
       order = 1,
       paramLabel = "NAME",
-      description = "a job of the tables: explain how the vise holds it")
+      description = "a job of the tables: explain whether and how the vise holds it")
   private String jobName;
 
-  @Option(names = "--json", order = 2, description = "for programs: JSON, lengths in mm")
+  @Option(names = "--json", order = 2, description = "print JSON for programs, lengths in mm")
   private boolean json;
-
-  @Mixin private SettingOptions settings;
 
   @Override
   public Integer call() throws UnreadableInput {
-    Reading reading = Input.read(input, settings.given(), spec.commandLine().getErr());
+    Reading reading = Input.read(input, SettingOptions.given(spec), spec.commandLine().getErr());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, spec.commandLine().getErr());
     }

@@ -26,8 +26,11 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
     description = {
-      "Writes an empty workbook to fill in: every table and column, what to measure for each and what it"
-          + " gets mistaken for, and a legend with sketches. What is there already is never overwritten."
+      "Writes an empty workbook to fill in, or a folder of CSV files.",
+      "It has every table and column, with example rows that are not read as data. In"
+          + " the workbook a comment on each heading explains what to measure and what it"
+          + " gets mistaken for, and a legend shows it in sketches. A file that exists"
+          + " already is never overwritten."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -40,7 +43,7 @@ final class TemplateCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "the workbook, or with --csv the folder, to write")
   private Path target;
 
-  @Option(names = "--csv", description = "a folder of CSV files instead of a workbook")
+  @Option(names = "--csv", description = "write a folder of CSV files instead of a workbook")
   private boolean csv;
 
   @Override

@@ -43,7 +43,10 @@ final class AxesCell {
         return table;
       case "head":
         if (table.isPresent() && table.get().z()) {
-          row.fault("carried_by", "is not told where the table itself moves along z; write frame");
+          row.fault(
+              "carried_by",
+              "is not possible where the table itself moves along z, since the head stands"
+                  + " still there; write frame");
         }
         return Optional.of(HEAD);
       default:

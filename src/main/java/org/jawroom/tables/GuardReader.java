@@ -96,7 +96,9 @@ final class GuardReader {
             column ->
                 row.fault(
                     column,
-                    "must stay blank where side is " + side.get().word() + "; the gap tells it"));
+                    "must stay blank where side is "
+                        + side.get().word()
+                        + "; the gap gives that limit"));
   }
 
   private static Stream<String> limitsToward(Side side) {

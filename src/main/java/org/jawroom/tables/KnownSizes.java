@@ -33,6 +33,9 @@ final class KnownSizes {
   /** The largest gap against crushing, for the whole body, is 500 mm (ISO 13854, table 1). */
   private static final Range GAP = Range.mm(0, 500);
 
+  /** A length of the settings without a range of its own. */
+  private static final Range SETTING = Range.mm(0, 1_000);
+
   private static final Map<TableSpec, Map<String, Range>> RANGES =
       Map.of(
           TableSpec.MACHINES,
@@ -59,10 +62,7 @@ final class KnownSizes {
           Map.of(
               "clearance", GAP,
               "hand_room", GAP,
-              "spacing", Range.mm(0, 1_000),
               "clamp_room", Range.mm(0, 500),
-              "shortest_tool", Range.mm(0, 1_000),
-              "jaw_play", Range.mm(0, 1_000),
               "least_opening", Range.mm(0, 3_000),
               "max_overhang", Range.mm(0, 2_000)));
 
@@ -83,7 +83,10 @@ final class KnownSizes {
    */
   static void check(TableSpec table, String column, Lengths.Read read, boolean comma)
       throws BadCell {
-    Range range = RANGES.getOrDefault(table, Map.of()).get(column);
+    Range range =
+        RANGES
+            .getOrDefault(table, Map.of())
+            .getOrDefault(column, table == TableSpec.SETTINGS ? SETTING : null);
     if (range == null || range.holds(read.value())) {
       return;
     }

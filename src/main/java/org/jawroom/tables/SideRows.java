@@ -73,7 +73,7 @@ final class SideRows<T> {
           Note.Kind.BARE_NUMBER,
           row,
           String.format(
-              "bare numbers (%s) taken as %s, but %s is told in %s",
+              "bare numbers (%s) taken as %s, but %s is in %s",
               String.join(", ", row.bareColumns()),
               ledger.unit.plural(),
               owner.name(),

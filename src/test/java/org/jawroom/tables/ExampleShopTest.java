@@ -128,7 +128,7 @@ class ExampleShopTest {
   }
 
   @Test
-  void settings_givenAndDefaulted_areTold() throws Exception {
+  void settings_givenAndDefaulted_areListed() throws Exception {
     Reading reading = reading();
     assertEquals(4 * SIXTEENTH, shop().settings().clearance());
     assertEquals(4 * SIXTEENTH, shop().settings().spacing());

@@ -31,7 +31,10 @@ class KnownAmountsTest {
     "settings, spacing, 1000, 1000.000001",
     "settings, clamp_room, 500, 500.000001",
     "settings, shortest_tool, 1000, 1000.000001",
+    "settings, tap_room, 1000, 1000.000001",
     "settings, jaw_play, 1000, 1000.000001",
+    "settings, load_room, 1000, 1000.000001",
+    "settings, comfort, 1000, 1000.000001",
     "settings, least_opening, 3000, 3000.000001",
     "settings, max_overhang, 2000, 2000.000001",
   })
