@@ -113,7 +113,7 @@ public final class MissSearch {
     long thread = prepared.threads().get(0);
     Optional<Anchors> anchors =
         Anchors.ofClamps(vise, settings.clampRoom(), thread)
-            .filter(held -> prepared.slotted().length() >= 2 * thread);
+            .filter(held -> Slotted.length(machine) >= 2 * thread);
     boolean holds =
         anchors
             .flatMap(held -> prepared.slotted().places(held, turn))

@@ -76,14 +76,14 @@ public final class Regions {
 
   private void addClamps(int index, boolean complete, List<Region> regions) {
     OptionalLong thread = machine.threadFor(Length.ENDLESS);
-    if (refused(thread)) {
+    if (refused(thread) || thread.isPresent() && tooShortForClamps(thread.getAsLong())) {
       return;
     }
     Optional<Anchors> anchors =
         complete
             ? Anchors.ofClamps(vise.vise(), machine.settings().clampRoom(), thread.getAsLong())
             : Optional.empty();
-    if (complete && (anchors.isEmpty() || machine.slotted().length() < 2 * thread.getAsLong())) {
+    if (complete && anchors.isEmpty()) {
       return;
     }
     Fastening fastening =
@@ -96,6 +96,12 @@ public final class Regions {
               : Optional.of(Region.EVERYWHERE);
       onTable.ifPresent(places -> add(turn, fastening, places, parts, regions));
     }
+  }
+
+  /** Whether no strap holds in the slots, whatever the base is. */
+  private boolean tooShortForClamps(long thread) {
+    return Slotted.length(machine.machine()) < 2 * thread
+        || machine.settings().clampRoom() < 2 * thread;
   }
 
   private List<Orientation> turns() {

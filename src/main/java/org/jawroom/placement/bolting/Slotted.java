@@ -40,16 +40,15 @@ public final class Slotted {
   public static Slotted of(Machine machine) {
     Slots slots = machine.slots();
     boolean alongX = slots.direction() == Axis.X;
-    long tableAlong = alongX ? machine.tableLength() : machine.tableWidth();
     long tableAcross = alongX ? machine.tableWidth() : machine.tableLength();
-    long length = slots.length().orElse(tableAlong);
     return new Slotted(
-        slots.direction(), centres(slots, tableAcross), Interval.around(0, length / 2));
+        slots.direction(), centres(slots, tableAcross), Interval.around(0, length(machine) / 2));
   }
 
-  /** The length of the slots. */
-  long length() {
-    return reach.length();
+  /** The length of a machine's slots. */
+  static long length(Machine machine) {
+    boolean alongX = machine.slots().direction() == Axis.X;
+    return machine.slots().length().orElse(alongX ? machine.tableLength() : machine.tableWidth());
   }
 
   SlotLines lines() {
