@@ -134,7 +134,8 @@ class JobsReportTest {
   /** Tall and heavy are unknown where nose_max and max_load are blank, and held nowhere else. */
   @Test
   void summary_jobs_countedByTheBestSaidOfThem() {
-    List<String> lines = Summary.lines(Totals.of(shop, advice()), jobs, PeopleUnit.MM, List.of());
+    List<String> lines =
+        Summary.lines(Totals.of(shop, advice(), jobs), jobs, PeopleUnit.MM, List.of());
 
     int at = lines.indexOf("11 jobs:");
     assertEquals(
