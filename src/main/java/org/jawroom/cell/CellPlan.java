@@ -114,6 +114,13 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
         .toList();
   }
 
+  /** Indices of the jobs that no machine holds without something unchecked, in cell order. */
+  public List<Integer> heldUnchecked() {
+    return plan.held().stream()
+        .filter(job -> holding(job).stream().noneMatch(one -> one.unchecked().isEmpty()))
+        .toList();
+  }
+
   /** The total number of pieces of all jobs. */
   public long pieces() {
     return of.shop().jobs().stream().mapToLong(job -> job.quantity()).sum();

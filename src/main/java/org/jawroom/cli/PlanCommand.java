@@ -53,13 +53,12 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Chooses one kind of vise, and how many, for each machine, from the vises in the house.",
-      "What counts, in this order: the most jobs held (in pieces); with --buy the"
-          + " lowest price; the most machines equipped; the largest least margin; with --keep"
-          + " the fewest changes. Without jobs: the most machines equipped; with --buy the"
-          + " lowest price; the widest openings, added up; the largest least margin; with"
-          + " --keep the fewest changes.",
-      "Reports whether a better plan is possible, which jobs no machine holds, and the"
-          + " cheapest remedy for each of those. Writes plan.csv and plan.xlsx."
+      "What counts, in this order: the most pieces of the jobs held; the most machines"
+          + " equipped; the most of them with a comfortable margin and a place where the vise"
+          + " can be tapped square; the widest openings, added up; the widest jaws, added up;"
+          + " with --keep the fewest changes. With --buy the lowest price comes second.",
+      "Reports whether a better plan is possible, which jobs rest on something unchecked,"
+          + " which no machine holds, and the cheapest remedy for each of those. Writes plan.csv and plan.xlsx."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -70,18 +70,46 @@ class PlanCommandTest {
     assertEquals(
         List.of(
             "A vise for 2 of 2 machines:",
-            "  roomier: long screw, 0.31 in to spare; for its jobs only, each in its own",
-            "      place",
+            "  roomier: long screw, 0.07 in to spare; keep open 3.63 to 6, or stand it where",
+            "      its job says",
             "  tight: plain, 0.12 in to spare",
             "Held: 2 of 3 jobs, 7 of 10 pieces",
             "Not held:",
             "  narrow, roomier: would be held with 1 x plain bought for 100; nothing cheaper",
             "      does it",
-            "No better plan exists.",
+            "No better plan exists in this order: the most pieces held, then the most",
+            "machines equipped, then the most of them comfortable and settable, then the",
+            "widest openings in all, then the widest jaws in all, then the most vises set",
+            "out.",
             "Written: " + reports.resolve("plan.csv"),
             "Written: " + reports.resolve("plan.xlsx")),
         out.toString().lines().toList());
     assertEquals("", err.toString());
+  }
+
+  /** Held all the same, and marked: nothing else changes. */
+  @Test
+  void plan_jobThatRestsOnSomethingUnchecked_countsItAndNamesIt() throws Exception {
+    Path jobs = tables.resolve("jobs.csv");
+    Files.writeString(
+        jobs, Files.readString(jobs).replace("wide,4,5 1/2,2,,10 lb,8", "wide,4,5 1/2,2,,10 lb,"));
+
+    assertEquals(0, plan());
+
+    assertEquals(Files.readString(golden("expected-plan.csv")), written());
+    List<String> lines = out.toString().lines().toList();
+    int at = lines.indexOf("Held: 2 of 3 jobs, 7 of 10 pieces");
+    assertEquals(
+        List.of(
+            "Held as far as the tables say:",
+            "  wide: tool height not checked: tool_length is blank",
+            "Not held:"),
+        lines.subList(at + 1, at + 4));
+    XSSFSheet sheet = workbook().getSheet("Jobs");
+    assertEquals("≈ roomier", sheet.getRow(5).getCell(2).getStringCellValue());
+    assertEquals(
+        "tool height not checked: tool_length is blank",
+        sheet.getRow(5).getCell(7).getStringCellValue());
   }
 
   @Test
@@ -100,7 +128,7 @@ class PlanCommandTest {
     assertEquals(0, plan());
 
     assertEquals(Files.readString(golden("expected-plan-without-jobs.csv")), written());
-    assertTrue(out.toString().contains("keep open 3 to 6"), out.toString());
+    assertTrue(out.toString().contains("keep open 3.63 to 6"), out.toString());
     assertFalse(out.toString().contains("Held"), out.toString());
   }
 
@@ -199,7 +227,7 @@ class PlanCommandTest {
     assertFalse(plan.plan().machines().isEmpty());
     String text = String.join("\n", PlanText.lines(plan, PeopleUnit.MM, List.of()));
     assertFalse(text.contains(BETTER), text);
-    assertTrue(text.contains("A better plan may exist; not proven: the most jobs held"), text);
+    assertTrue(text.contains("A better plan may exist; not proven: the most pieces held"), text);
     assertTrue(text.contains("--time-limit"), text);
     XSSFSheet sheet = workbook().getSheet("Plan");
     assertEquals("Plan: a better plan may exist", sheet.getRow(0).getCell(0).getStringCellValue());
@@ -216,7 +244,7 @@ class PlanCommandTest {
     XSSFSheet sheet = book.getSheet("Plan");
     assertEquals("Plan: no better plan exists", sheet.getRow(0).getCell(0).getStringCellValue());
     assertEquals("↔ long screw", sheet.getRow(3).getCell(1).getStringCellValue());
-    assertEquals(0.31, sheet.getRow(3).getCell(3).getNumericCellValue());
+    assertEquals(0.07, sheet.getRow(3).getCell(3).getNumericCellValue());
     assertEquals("wide", sheet.getRow(3).getCell(6).getStringCellValue());
     XSSFSheet jobs = book.getSheet("Jobs");
     assertEquals("narrow, roomier", jobs.getRow(3).getCell(0).getStringCellValue());

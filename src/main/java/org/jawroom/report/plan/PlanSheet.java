@@ -60,21 +60,21 @@ final class PlanSheet {
   }
 
   private String title() {
-    return plan.plan().isProven()
-        ? "Plan: " + plan.plan().statement()
-        : "Plan: a better plan may exist";
+    return plan.plan().isProven() ? "Plan: no better plan exists" : "Plan: a better plan may exist";
   }
 
   private String remark() {
     List<String> sentences = new ArrayList<>();
-    if (!plan.plan().isProven()) {
-      sentences.add(words.statement());
-    }
+    sentences.add(words.statement());
     if (!words.advice().isEmpty()) {
       sentences.add(words.advice());
     }
     if (!plan.of().shop().jobs().isEmpty()) {
       sentences.add("Held: " + words.held() + ".");
+      if (!words.unchecked().isEmpty()) {
+        sentences.add(
+            words.unchecked().size() + " of them rest on something unchecked: see the sheet Jobs.");
+      }
     }
     sentences.add("Lengths in " + styles.unit().plural() + ", margins rounded toward less.");
     return String.join(" ", sentences);

@@ -7,6 +7,8 @@ import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.geometry.Interval;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.plan.Plan;
 import org.jawroom.plan.Purchase;
 import org.jawroom.plan.Unheld;
@@ -14,6 +16,7 @@ import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.Words;
 
 /**
@@ -26,7 +29,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
   /** The largest number of blank columns named. */
   private static final int COLUMNS_NAMED = 3;
 
-  /** States {@code No better plan exists.} only if that is proven. */
+  /** {@code No better plan exists}, only if that is proven, with the order of the aims. */
   String statement() {
     String words = plan.plan().statement();
     return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
@@ -77,7 +80,25 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
         : Words.KEEP_OPEN
             + unit.brief(open.lo(), Rounding.UP)
             + " to "
-            + unit.brief(open.hi(), Rounding.DOWN);
+            + unit.brief(open.hi(), Rounding.DOWN)
+            + (pairing.held().isEmpty() ? "" : ", or stand it where its job says");
+  }
+
+  /** The verdict where it is not a plain fit: {@code awkward}; empty for any other. */
+  String verdict(CellPairing pairing) {
+    return pairing.outcome().verdict() == Verdict.AWKWARD ? Finding.AWKWARD.brief() : "";
+  }
+
+  /** The jobs that are held, but only as far as was checked; empty if there are none. */
+  List<String> unchecked() {
+    return plan.heldUnchecked().stream()
+        .map(job -> plan.of().shop().jobs().get(job).name() + ": " + unchecked(plan.holding(job)))
+        .toList();
+  }
+
+  /** What stays unchecked on the first machine that holds the job. */
+  private static String unchecked(List<JobOutcome> holding) {
+    return String.join("; ", JobWords.unchecked(holding.get(0)));
   }
 
   /** What to know if several vises stand on the table; empty for one. */
