@@ -77,6 +77,20 @@ record VerdictRule(
         : of(Verdict.NO_PLACE, places, usable, regions);
   }
 
+  /** {@code no place} or {@code no mount}, if that is the verdict over the regions. */
+  static Optional<Verdict> hopeless(
+      PreparedMachine machine, PreparedVise vise, List<Region> regions) {
+    Interval full = vise.vise().opening();
+    if (regions.isEmpty()) {
+      return Optional.of(Verdict.NO_MOUNT);
+    }
+    boolean hopes =
+        BestPlace.belowZero(regions, machine, vise, full).isClear()
+            || usable(machine, regions, full).isPresent()
+            || clearWithoutTolerance(regions, full);
+    return hopes ? Optional.empty() : Optional.of(Verdict.NO_PLACE);
+  }
+
   /** The same regions with hand room round the handle while loading. */
   static List<Region> withHandRoom(List<Region> regions, PreparedMachine.Guards guards) {
     return regions.stream().map(region -> region.with(guards.withHandRoom())).toList();

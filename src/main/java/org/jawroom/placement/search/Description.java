@@ -65,7 +65,7 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
   private OptionalLong noseNotBelow(Region region, Place place, Interval openings) {
     Dimension min = machine.machine().noseMin();
     Dimension max = machine.machine().noseMax();
-    if (!min.isKnown() || !max.isKnown()) {
+    if (min.isBlank() || max.isBlank()) {
       return OptionalLong.empty();
     }
     return NoseSearch.lowest(
@@ -74,6 +74,7 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
         region.turn(),
         place,
         openings,
-        Interval.of(min.length(), max.length()));
+        // Of a range the ends that leave less: from the least nose on, clear up to the greatest.
+        Interval.of(min.values(0).lo(), max.values(0).hi()));
   }
 }
