@@ -92,9 +92,9 @@ class TimeLimitTest {
   }
 
   @Test
-  void plan_listened_tellsEveryAimInOrder() {
+  void plan_listened_announcesEveryAimInOrder() {
     List<Aim> announced = new ArrayList<>();
-    Planner.plan(ASKED.cell(), ASKED.wishes().tell(progress -> announced.add(progress.aim())));
+    Planner.plan(ASKED.cell(), ASKED.wishes().announce(progress -> announced.add(progress.aim())));
     assertEquals(
         List.of(
             Aim.HELD,
