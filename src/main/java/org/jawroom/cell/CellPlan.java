@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.space.Place;
 import org.jawroom.plan.Assigned;
 import org.jawroom.plan.Plan;
 import org.jawroom.plan.Wishes;
@@ -92,6 +93,18 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
    */
   public CellPairing pairing(Row row) {
     return of.at(row.given().orElseThrow().fit().pick());
+  }
+
+  /**
+   * Where the vises of a machine stand side by side, one place each, in the turn and mount of
+   * {@link CellPairing#sideBySide}; of fewer than stand there the middle ones. Empty for a single
+   * vise, which stands where its pairing says.
+   *
+   * @throws java.util.NoSuchElementException if it gets none
+   */
+  public List<Place> sideBySide(Row row) {
+    int count = row.given().orElseThrow().count();
+    return count == 1 ? List.of() : pairing(row).sideBySide().middle(count);
   }
 
   /** Why a machine gets no vise; valid only if it gets none. */

@@ -12,7 +12,6 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.plan.Purchase;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
@@ -96,11 +95,7 @@ final class PlanSheet {
     list.number(row.given().get().count(), "0");
     list.length(pairing.margin(), Rounding.DOWN);
     list.text(place.limit().map(Words::limit).orElse(Finding.NOTHING_LISTED.words()));
-    list.text(
-        String.join(
-            "\n",
-            new TapeWords(styles.unit(), pairing.outcome().machine(), pairing.outcome().vise())
-                .of(place)));
+    list.text(String.join("\n", words.where(row, place)));
     list.text(
         pairing.held().stream().map(job -> job.job().name()).collect(Collectors.joining("; ")));
     list.text(words.bought(row));
