@@ -11,6 +11,7 @@ import org.jawroom.clearance.BoltParts;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.ClampParts;
 import org.jawroom.clearance.Part;
+import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.SweptParts;
 import org.jawroom.clearance.ViseParts;
 import org.jawroom.geometry.Interval;
@@ -31,6 +32,7 @@ public final class PreparedVise {
   private final long riser;
   private final Blanks blanks = new Blanks();
   private final SweptParts body;
+  private final boolean hasHandle;
   private final List<Long> threads;
   private final SweptParts clamped;
   private final List<SweptParts[]> bolted = new ArrayList<>();
@@ -47,6 +49,9 @@ public final class PreparedVise {
     this.vise = vise;
     this.riser = riser;
     this.body = SweptParts.of(raised(ViseParts.of(vise, certainty, blanks)), vise.opening());
+    this.hasHandle =
+        body.parts().stream()
+            .anyMatch(part -> part.handle() && part.situation() == Situation.LOADING);
     this.threads = List.copyOf(threads);
     this.blankMounts = new boolean[vise.mounts().size()];
     this.openMounts = new boolean[blankMounts.length];
@@ -121,6 +126,11 @@ public final class PreparedVise {
   /** The blank columns that its parts need. */
   public Blanks blanks() {
     return blanks;
+  }
+
+  /** Whether a hand works a handle of it while loading. */
+  public boolean hasHandle() {
+    return hasHandle;
   }
 
   /** Its parts over the full opening range, without bolts. */

@@ -114,9 +114,13 @@ public final class Regions {
   }
 
   private List<Orientation> turns() {
-    return Orientation.ALL.stream()
-        .filter(turn -> vise.allows(turn) && machine.allows(turn))
-        .toList();
+    List<Orientation> allowed = new ArrayList<>(Orientation.ALL.size());
+    for (Orientation turn : Orientation.ALL) {
+      if (vise.allows(turn) && machine.allows(turn)) {
+        allowed.add(turn);
+      }
+    }
+    return allowed;
   }
 
   private void add(

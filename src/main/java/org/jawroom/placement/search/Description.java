@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.MachineGuards;
-import org.jawroom.clearance.Pair;
+import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.SweptGuard;
+import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.Overhang;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -49,14 +51,15 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
 
   private static OptionalLong handGap(Region region, Place place, Interval openings) {
     OptionalLong least = OptionalLong.empty();
-    for (Pair pair : region.pairs()) {
-      if (pair.part().handle() && pair.part().situation() == Situation.LOADING) {
-        long gap =
-            pair.part()
-                .over(openings, region.turn())
-                .at(place.x(), place.y())
-                .gapTo(pair.guard().box());
-        least = OptionalLong.of(Math.min(gap, least.orElse(gap)));
+    for (Part part : region.parts()) {
+      if (part.handle() && part.situation() == Situation.LOADING) {
+        Box box = part.over(openings, region.turn()).at(place.x(), place.y());
+        for (SweptGuard guard : region.guards().all()) {
+          if (guard.situation() == Situation.LOADING) {
+            long gap = box.gapTo(guard.box());
+            least = OptionalLong.of(Math.min(gap, least.orElse(gap)));
+          }
+        }
       }
     }
     return least;
