@@ -348,6 +348,35 @@ class PlanCommandTest {
     assertTrue(row.startsWith(count == 0 ? "roomier,,," : "roomier,plain," + count + ","), row);
   }
 
+  /**
+   * One alone has all its work within the spindle's reach, 12 either way; so has each of several:
+   * jaws 6 wide reach no farther than that with their middle at 9. Bases of 7 1/2 then stand from
+   * 15 − 9 − 3 3/4 = 2 1/4 (57.15), 11 1/4 (285.75) and 20 1/4 (514.35) on.
+   */
+  @Test
+  void several_onOneTable_areListedWithAPlaceEach() throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    Path vises = tables.resolve("vises.csv");
+    Files.writeString(vises, Files.readString(vises).replace(",1,100\n", ",3,100\n"));
+
+    assertEquals(0, plan("--machines=roomier", "--cards", "--show=mm"));
+
+    List<String> where =
+        workbook().getSheet("Plan").getRow(3).getCell(5).getStringCellValue().lines().toList();
+    assertEquals("each handle to the front, mount: base bolts", where.get(0));
+    assertEquals(
+        List.of(
+            "1: base's left side 57.2 from the table's left edge",
+            "2: base's left side 285.8 from the table's left edge",
+            "3: base's left side 514.4 from the table's left edge"),
+        where.stream().skip(1).map(line -> line.substring(0, line.indexOf(','))).toList());
+    try (PDDocument cards = Loader.loadPDF(Files.readAllBytes(reports.resolve("cards.pdf")))) {
+      assertEquals(1, cards.getNumberOfPages());
+      String text = new PDFTextStripper().getText(cards).replaceAll("\\s+", " ");
+      assertTrue(text.contains("3 side by side, instead of the one place above: 1: base's"), text);
+    }
+  }
+
   private int plan(String... options) {
     out.getBuffer().setLength(0);
     List<String> args =

@@ -81,8 +81,9 @@ class SideBySideTest {
       for (int i = 0; i < row.size(); i++) {
         assertEquals(pitch == 0 ? 0 : row.get(0) + i * pitch, row.get(i), "seed " + seed);
       }
-      // The two bolts (M12 in holes of 14), 20 apart, reach the slot's ends; shares are rounded.
-      long left = row.size() == 1 ? 0 : end - 9 * MM - row.get(row.size() - 1);
+      // The two bolts (M12 in holes of 14), 20 apart, leave 12 to the slot's ends; shares are
+      // rounded.
+      long left = row.size() == 1 ? 0 : end - 21 * MM - row.get(row.size() - 1);
       assertTrue(0 <= left && left < row.size(), "seed " + seed + " " + row);
       alone += row.size() == 1 ? 1 : 0;
     }
