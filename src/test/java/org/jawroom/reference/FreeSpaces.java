@@ -30,7 +30,7 @@ public record FreeSpaces(Orientation turn, String mount, List<Rect> region, List
       all.add(
           new FreeSpaces(
               region.turn(),
-              region.mount().mount().name(),
+              region.mount().name(),
               rects,
               model.forbidden(region, model.wholeOpening(), margin)));
     }

@@ -75,12 +75,9 @@ final class RefModel {
     this.riser = riser;
     guards = RefMachine.guards(settings, machine, vise.base().bedHeight() + riser, missing);
     body = RefVise.body(vise, missing);
+    List<RefMount> mounts = mounts();
     body.replaceAll(part -> part.raised(riser));
     job.ifPresent(held -> body.add(held.box()));
-    List<RefMount> mounts = new ArrayList<>();
-    for (Mount mount : vise.mounts()) {
-      mounts.add(RefMount.of(machine, mount, mounts.size(), missing));
-    }
     for (Orientation turn : TURNS) {
       for (RefMount mount : mounts) {
         RefRegion region = region(turn, mount);
@@ -91,6 +88,18 @@ final class RefModel {
     }
   }
 
+  private List<RefMount> mounts() {
+    RefSlots slots = new RefSlots(machine);
+    List<RefMount> mounts = new ArrayList<>();
+    for (Mount mount : vise.mounts()) {
+      mounts.add(RefMount.bolts(settings, slots, vise, mount, mounts.size(), missing));
+    }
+    if (vise.simple() && vise.strapFlange()) {
+      mounts.add(RefMount.clamps(settings, slots, base(), mounts.size(), missing));
+    }
+    return mounts;
+  }
+
   /** The base, or {@code null} if it is blank or absent. */
   RefPart base() {
     return body.stream().filter(part -> part.name().equals("base")).findFirst().orElse(null);
@@ -99,7 +108,7 @@ final class RefModel {
   private RefRegion region(Orientation turn, RefMount mount) {
     boolean wanted = job.isEmpty() || job.get().allows(turn);
     if (!wanted || !machine.turns().contains(turn) || !vise.turns().contains(turn)) {
-      return new RefRegion(turn, mount, List.of(), List.of());
+      return mount.nowhere(turn);
     }
     Facing facing = Facing.of(turn);
     RefPart base = base();
@@ -133,19 +142,24 @@ final class RefModel {
     long lowY = -machine.tableWidth() / 2 - most - y.lo();
     long highY = machine.tableWidth() / 2 + most - y.hi();
     if (lowX > highX || lowY > highY) {
-      return new RefRegion(region.turn(), region.mount(), List.of(), List.of());
+      return region.mount().nowhere(region.turn());
     }
     return region.within(new Span(lowX, highX), new Span(lowY, highY));
   }
 
-  /** Every pair that counts with the bolts of {@code mount}, in order of precedence. */
+  /** The positions of {@code region} where the vise can be tapped square within its slots. */
+  RefRegion settable(RefRegion region) {
+    return region.meet(region.mount().settable(region.turn(), settings.tapRoom()));
+  }
+
+  /** Every pair that counts with the bolts or clamps of {@code mount}, in order of precedence. */
   List<RefPair> pairs(RefMount mount) {
     return pairsOfMounts.computeIfAbsent(mount.index(), index -> pairsWith(mount));
   }
 
   private List<RefPair> pairsWith(RefMount mount) {
     List<RefPart> parts = new ArrayList<>(body);
-    mount.boltParts(vise).forEach(bolt -> parts.add(bolt.raised(riser)));
+    mount.parts().forEach(part -> parts.add(part.raised(riser)));
     List<RefPair> pairs = new ArrayList<>();
     for (RefGuard guard : guards) {
       for (RefPart part : parts) {
@@ -201,6 +215,14 @@ final class RefModel {
   List<Rect> forbidden(RefRegion region, Span openings, long t) {
     return deciding(region, openings).stream()
         .map(field -> field.below(t))
+        .filter(rect -> rect != null && rect.xLo() < rect.xHi() && rect.yLo() < rect.yHi())
+        .toList();
+  }
+
+  /** The open rectangles where some pair leaves no room to tap the vise square. */
+  List<Rect> untappable(RefRegion region, Span openings) {
+    return deciding(region, openings).stream()
+        .map(field -> field.untappable(settings.tapRoom()))
         .filter(rect -> rect != null && rect.xLo() < rect.xHi() && rect.yLo() < rect.yHi())
         .toList();
   }
