@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class AgreementTest {
   private static final int PAIRINGS_IN_THE_GATE = 100_000;
-  private static final int SEEDS_IN_THE_GATE = 2_900;
+  private static final int SEEDS_IN_THE_GATE = 2_010;
   private static final int SEEDS = Integer.getInteger("agreement.seeds", SEEDS_IN_THE_GATE);
   private static final long FIRST = Long.getLong("agreement.first", 0);
 
