@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.reference.RefMachine.Stop;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
@@ -44,7 +45,7 @@ final class RefModel {
    * @param exactly whether every tolerance is taken as 0
    */
   RefModel(Settings settings, Machine machine, Vise vise, boolean exactly) {
-    this(settings, machine, vise, exactly, Optional.empty(), 0);
+    this(settings, machine, vise, exactly, Optional.empty(), 0, Stop.NONE);
   }
 
   /**
@@ -52,12 +53,17 @@ final class RefModel {
    * allows.
    */
   RefModel(Settings settings, Machine machine, Vise vise, RefJob job) {
-    this(settings, machine, vise, false, Optional.of(job), 0);
+    this(settings, machine, vise, false, Optional.of(job), 0, Stop.NONE);
   }
 
   /** With a riser plate of that height under the vise. */
   static RefModel onRiser(Settings settings, Machine machine, Vise vise, long height) {
-    return new RefModel(settings, machine, vise, false, Optional.empty(), height);
+    return new RefModel(settings, machine, vise, false, Optional.empty(), height, Stop.NONE);
+  }
+
+  /** With a stop that shortens the travel while cutting; the reach is not shortened. */
+  static RefModel stopped(Settings settings, Machine machine, Vise vise, Stop stop) {
+    return new RefModel(settings, machine, vise, false, Optional.empty(), 0, stop);
   }
 
   private RefModel(
@@ -66,14 +72,15 @@ final class RefModel {
       Vise vise,
       boolean exactly,
       Optional<RefJob> job,
-      long riser) {
+      long riser,
+      Stop stop) {
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
     this.exactly = exactly;
     this.job = job;
     this.riser = riser;
-    guards = RefMachine.guards(settings, machine, vise.base().bedHeight() + riser, missing);
+    guards = RefMachine.guards(settings, machine, vise.base().bedHeight() + riser, stop, missing);
     body = RefVise.body(vise, missing);
     List<RefMount> mounts = mounts();
     body.replaceAll(part -> part.raised(riser));
