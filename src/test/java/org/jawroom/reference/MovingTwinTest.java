@@ -24,7 +24,7 @@ class MovingTwinTest {
 
   @ParameterizedTest
   @EnumSource(Profile.class)
-  void watch_placesSaidClear_leastMarginIsTheOneSaid(Profile profile) {
+  void watch_clearPlaces_leastMarginIsTheComputedOne(Profile profile) {
     int watched = 0;
     for (long seed = 0; seed < 25 || watched == 0 && seed < 400; seed++) {
       Shop shop = RandomShops.shop(profile, seed);

@@ -81,8 +81,8 @@ record RefMount(
       Settings settings, RefSlots slots, RefPart base, int index, Set<Column> missing) {
     boolean blank = slotsBlank(slots, missing) || base == null;
     long d = slots.width().isKnown() ? RefSlots.thread(slots.width().length()) : 0;
-    boolean refused =
-        slots.count() == 0 || slots.width().isKnown() && (d == 0 || slots.length() < 2 * d);
+    boolean tooShort = Math.min(slots.length(), settings.clampRoom()) < 2 * d;
+    boolean refused = slots.count() == 0 || slots.width().isKnown() && (d == 0 || tooShort);
     if (blank || refused) {
       return new RefMount(
           slots, CLAMPS, index, true, blank, refused, 0, List.of(), List.of(), null);
