@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
+import org.jawroom.advice.PairingMerit;
 import org.jawroom.app.ExitStatus;
 import org.jawroom.app.Input;
 import org.jawroom.app.Pairs;
@@ -131,11 +132,21 @@ final class ExplainCommand implements Callable<Integer> {
     List<Outcome> onMachine =
         fits
             ? List.of()
-            : shop.vises().stream().map(other -> Pairing.solve(settings, machine, other)).toList();
+            : PairingMerit.bestFirst(
+                settings,
+                shop.vises().stream()
+                    .map(other -> Pairing.solve(settings, machine, other))
+                    .toList(),
+                PairingMerit.OF_VISES);
     List<Outcome> ofVise =
         fits
             ? List.of()
-            : shop.machines().stream().map(other -> Pairing.solve(settings, other, vise)).toList();
+            : PairingMerit.bestFirst(
+                settings,
+                shop.machines().stream()
+                    .map(other -> Pairing.solve(settings, other, vise))
+                    .toList(),
+                PairingMerit.OF_MACHINES);
     print(
         () -> ExplanationJson.of(explanation, onMachine, ofVise),
         () -> ExplanationText.lines(unit, explanation, onMachine, ofVise));

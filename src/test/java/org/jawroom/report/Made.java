@@ -46,6 +46,8 @@ public final class Made {
   private Optional<BigDecimal> load = Optional.empty();
   private List<Column> missing = List.of();
   private boolean tooShort;
+  private boolean settable = true;
+  private boolean clamped;
 
   public Made(Machine machine, Vise vise, Verdict verdict) {
     this.machine = machine;
@@ -161,6 +163,16 @@ public final class Made {
     return this;
   }
 
+  public Made notSettable() {
+    settable = false;
+    return this;
+  }
+
+  public Made clamped() {
+    clamped = true;
+    return this;
+  }
+
   public Outcome done() {
     Optional<Recommendation> place =
         placed
@@ -169,11 +181,11 @@ public final class Made {
                     handleTo,
                     x,
                     y,
-                    PlacementFixtures.bolted(mount),
+                    clamped ? PlacementFixtures.clamped() : PlacementFixtures.bolted(mount),
                     slots,
                     vise.opening(),
                     limit,
-                    true,
+                    settable,
                     OptionalLong.empty(),
                     shortfall,
                     overhang,

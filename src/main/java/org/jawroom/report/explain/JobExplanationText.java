@@ -59,12 +59,16 @@ public final class JobExplanationText {
     lines.add(
         switch (outcome.verdict()) {
           case HELD ->
-              "Held: there is a place where nothing listed is hit, the spindle reaches the whole part,"
-                  + " and the longest tool and the load have room.";
+              !outcome.unchecked().isEmpty()
+                  ? "Held as far as the tables say: there is a place where nothing listed is hit and the"
+                      + " spindle reaches the whole part. Check before it runs:"
+                  : "Held: there is a place where nothing listed is hit, the spindle reaches the whole part,"
+                      + " and the longest tool and the load have room.";
           case NOT_HELD -> "Not held. What fails, the first first:";
           case UNKNOWN -> "Unknown: not measured: " + Words.columns(outcome.missing()) + ".";
         });
     words.failing(outcome).forEach(lines::item);
+    JobWords.unchecked(outcome).forEach(lines::item);
     outcome.limit().ifPresent(limit -> lines.add("Margin at the place below: " + margin(limit)));
   }
 

@@ -50,7 +50,7 @@ final class PlanJobsSheet {
                 new Heading("Margin", 9),
                 new Heading("Where it stands for this job", 54),
                 new Heading("The part", 38),
-                new Heading("What would hold it", 44)),
+                new Heading("What would hold it, or is unchecked", 44)),
             1);
   }
 
@@ -108,7 +108,11 @@ final class PlanJobsSheet {
 
   private void held(JobOutcome outcome, boolean first) {
     if (begin(outcome.job(), first)) {
-      Finding finding = outcome.margin().isPresent() ? Finding.CLEAR : Finding.NOTHING_LISTED;
+      List<String> unchecked = JobWords.unchecked(outcome);
+      Finding finding =
+          outcome.margin().isEmpty()
+              ? Finding.NOTHING_LISTED
+              : unchecked.isEmpty() ? Finding.CLEAR : Finding.MEASURE;
       list.text(finding.sign() + " " + outcome.machine().name(), styles.entry(finding));
       list.text(outcome.vise().name());
       list.length(outcome.margin(), Rounding.DOWN);
@@ -116,7 +120,7 @@ final class PlanJobsSheet {
           new TapeWords(styles.unit(), outcome.machine(), outcome.vise())
               .of(outcome.place().orElseThrow()).stream().collect(Collectors.joining("\n")));
       list.text(first ? new JobWords(styles.unit()).size(outcome.job()) : "");
-      list.blank(1);
+      list.text(String.join("; ", unchecked));
     }
   }
 }
