@@ -18,10 +18,10 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
-/** Blank dimensions, and the verdicts that they leave unknown. */
+/** Warnings about blank dimensions, and which verdicts they leave unknown. */
 final class BlankWarnings {
   private static final String UNTIL =
-      "that is not hopeless anyway stays unknown until it is measured";
+      "stays unknown until it is measured, unless it fails whatever the value is";
 
   private BlankWarnings() {}
 
@@ -34,6 +34,7 @@ final class BlankWarnings {
     if (!deciding.isEmpty()) {
       warnings.add(
           Warning.machine(
+              Seriousness.BLANK,
               machine.name(),
               deciding.get(0),
               named(deciding) + " blank: every pairing on this machine " + UNTIL));
@@ -43,6 +44,7 @@ final class BlankWarnings {
       if (guard.gap().isBlank()) {
         warnings.add(
             Warning.guard(
+                Seriousness.BLANK,
                 machine.name(),
                 guard.name(),
                 "gap",
@@ -52,7 +54,7 @@ final class BlankWarnings {
     return warnings;
   }
 
-  /** The blank columns of its row that bolting and guards need; whatever vise, whatever its bed. */
+  /** The blank columns of the machine's row that bolting and guards need with any vise. */
   private static List<String> deciding(Machine machine, Settings settings) {
     Blanks blanks = new Blanks();
     BoltingBlanks.given(machine.slots(), blanks);
@@ -63,7 +65,7 @@ final class BlankWarnings {
         .toList();
   }
 
-  /** Blank nose heights that make nothing unknown, but leave numbers open. */
+  /** Blank nose heights that leave numbers open, but no verdict. */
   private static void harmless(
       Machine machine, List<String> deciding, boolean hasOverhead, List<Warning> warnings) {
     List<String> open = new ArrayList<>();
@@ -80,12 +82,14 @@ final class BlankWarnings {
     if (!columns.isEmpty()) {
       warnings.add(
           Warning.machine(
+              Seriousness.BLANK,
               machine.name(),
               columns.get(0),
               named(columns)
                   + " blank: no verdict needs it, but "
                   + String.join(" and ", open)
-                  + " cannot be told"));
+                  + (open.size() == 1 ? " is" : " are")
+                  + " not computed"));
     }
   }
 
@@ -106,12 +110,13 @@ final class BlankWarnings {
     }
     return List.of(
         Warning.vise(
+            Seriousness.BLANK,
             vise.name(),
             deciding.iterator().next(),
             named(deciding) + " blank: every pairing of this vise " + UNTIL));
   }
 
-  /** A column of the table of mounts with the mount that it belongs to, any other by itself. */
+  /** The column's name; of the table of mounts with the name of the mount. */
   private static String named(Column column, Mount mount) {
     boolean ofMounts = column == Column.HOLE_U || column == Column.HOLE_V;
     return ofMounts ? column.column() + " of " + mount.name() : column.column();
