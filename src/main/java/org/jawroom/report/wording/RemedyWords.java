@@ -63,7 +63,7 @@ public record RemedyWords(PeopleUnit unit) {
       case TRAVEL_LEFT -> stop(machine, End.TABLE_LEFT, remedy);
       case TRAVEL_RIGHT -> stop(machine, End.TABLE_RIGHT, remedy);
       case RAISE -> "stand the vise on a riser plate of " + amount(remedy);
-      case MOVE -> move(machine, remedy);
+      case MOVE -> move(remedy);
       case CLEARANCE -> "! ask for " + amount(remedy) + " less clearance everywhere";
     };
   }
@@ -155,14 +155,11 @@ public record RemedyWords(PeopleUnit unit) {
     return least + "; room over the jaws then " + unit.brief(room, Rounding.DOWN);
   }
 
-  private String move(Machine machine, Remedy remedy) {
+  private String move(Remedy remedy) {
     // Guards that the model adds itself have no row; all of them are measured from a side.
-    boolean outward =
-        machine.guards().stream()
-            .filter(guard -> guard.name().equals(remedy.guard()))
-            .allMatch(guard -> guard.side().isPresent());
+    boolean outward = remedy.guard().orElseThrow().side().isPresent();
     return "set the "
-        + remedy.guard()
+        + remedy.guard().orElseThrow().name()
         + " "
         + amount(remedy)
         + " "
