@@ -31,6 +31,26 @@ public final class Facts {
   }
 
   public static RunFacts of(Reading reading, Shop shop, ShortTools shortTools) {
+    return of(reading, shop, shortTools, warnings(reading, shop));
+  }
+
+  /**
+   * The same for reports of these pairings alone: only the warnings about their machines and vises,
+   * without what every report of a pairing states by itself.
+   */
+  public static RunFacts ofPairings(Reading reading, Shop shop, List<Outcome> outcomes) {
+    ShortTools shortTools = new ShortTools();
+    outcomes.forEach(shortTools::add);
+    List<String> warnings =
+        outcomes.stream()
+            .flatMap(one -> warnings(shop.settings(), one.machine(), one.vise()).stream())
+            .distinct()
+            .toList();
+    return of(reading, shop, shortTools, warnings);
+  }
+
+  private static RunFacts of(
+      Reading reading, Shop shop, ShortTools shortTools, List<String> warnings) {
     return new RunFacts(
         reading.files().stream()
             .map(file -> new RunFacts.FileRead(file.name(), file.sha256()))
@@ -44,7 +64,7 @@ public final class Facts {
         Stream.of(defaults(reading), skipped(reading), leftAlone(reading))
             .flatMap(List::stream)
             .toList(),
-        Stream.concat(warnings(reading, shop).stream(), shortTools.lines().stream()).toList(),
+        Stream.concat(warnings.stream(), shortTools.lines().stream()).toList(),
         Warnings.ofBlanks(shop).stream().map(Warning::line).toList(),
         PeopleUnits.ofShop(reading),
         Version.number());

@@ -18,10 +18,11 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
-/** Warnings about blank dimensions, and which verdicts they leave unknown. */
+/** Warnings about open readings, blank or a range, and which verdicts they leave unknown. */
 final class BlankWarnings {
+  private static final String OPEN = " open (blank or a range): every pairing ";
   private static final String UNTIL =
-      "stays unknown until it is measured, unless it fails whatever the value is";
+      " stays unknown until it is measured, unless all its values give the same verdict";
 
   private BlankWarnings() {}
 
@@ -37,18 +38,18 @@ final class BlankWarnings {
               Seriousness.BLANK,
               machine.name(),
               deciding.get(0),
-              named(deciding) + " blank: every pairing on this machine " + UNTIL));
+              named(deciding) + OPEN + "on this machine" + UNTIL));
     }
     harmless(machine, deciding, hasOverhead, warnings);
     for (Guard guard : machine.guardRows()) {
-      if (guard.gap().isBlank()) {
+      if (guard.gap().isOpen()) {
         warnings.add(
             Warning.guard(
                 Seriousness.BLANK,
                 machine.name(),
                 guard.name(),
                 "gap",
-                "gap blank: every pairing on this machine " + UNTIL));
+                "gap" + OPEN + "on this machine" + UNTIL));
       }
     }
     return warnings;
@@ -113,7 +114,7 @@ final class BlankWarnings {
             Seriousness.BLANK,
             vise.name(),
             deciding.iterator().next(),
-            named(deciding) + " blank: every pairing of this vise " + UNTIL));
+            named(deciding) + OPEN + "of this vise" + UNTIL));
   }
 
   /** The column's name; of the table of mounts with the name of the mount. */

@@ -261,7 +261,8 @@ class CommandsTest {
     List<String> lines = out.toString().lines().toList();
     int blank = lines.indexOf("  machines not-measured");
     assertTrue(blank >= 0, out.toString());
-    assertTrue(lines.get(blank + 1).startsWith("    rear_gap blank: every pairing"));
+    assertTrue(
+        lines.get(blank + 1).startsWith("    rear_gap open (blank or a range): every pairing"));
     assertTrue(
         lines.contains("  machines exact, exact-taped, tight, tighter, not-measured"),
         out.toString());

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
  * lists as missing.
  */
 class BlankWarningsAgreementTest {
-  private static final String BLANK = " blank: every pairing ";
+  private static final String BLANK = " open (blank or a range): every pairing ";
 
   @Test
   void blanks_ofUnknownPairings_areThoseTheSecondSolverMisses() {

@@ -385,8 +385,8 @@ class WarningsTest {
   void blanks_ofAMachine_sayWhatStaysUnknown() {
     machine.gaps = new Sides<>(mm(150), Dimension.BLANK, Dimension.BLANK, mm(100));
     assertLine(
-        "machines, mill, rear_gap: rear_gap, left_gap blank: every pairing on this machine stays unknown until it is"
-            + " measured, unless it fails whatever the value is");
+        "machines, mill, rear_gap: rear_gap, left_gap open (blank or a range): every pairing on this machine stays unknown until it is"
+            + " measured, unless all its values give the same verdict");
   }
 
   @Test
@@ -394,8 +394,8 @@ class WarningsTest {
     machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(0)));
     machine.noseMax = Dimension.BLANK;
     assertLine(
-        "machines, mill, nose_max: nose_max blank: every pairing on this machine stays unknown until it is"
-            + " measured, unless it fails whatever the value is");
+        "machines, mill, nose_max: nose_max open (blank or a range): every pairing on this machine stays unknown until it is"
+            + " measured, unless all its values give the same verdict");
   }
 
   @Test
@@ -409,16 +409,16 @@ class WarningsTest {
     draft.shortestTool = OptionalLong.of(half(100));
     settings = draft.build();
     assertLine(
-        "machines, mill, nose_min: nose_min blank: every pairing on this machine stays unknown until it is"
-            + " measured, unless it fails whatever the value is");
+        "machines, mill, nose_min: nose_min open (blank or a range): every pairing on this machine stays unknown until it is"
+            + " measured, unless all its values give the same verdict");
   }
 
   @Test
   void gap_blankOfAGuard_saysWhatStaysUnknown() {
     machine.guards = List.of(taped("cover", "cover", Side.REAR, Dimension.BLANK, Interval.ALL));
     assertLine(
-        "guards, mill / cover, gap: gap blank: every pairing on this machine stays unknown until it is"
-            + " measured, unless it fails whatever the value is");
+        "guards, mill / cover, gap: gap open (blank or a range): every pairing on this machine stays unknown until it is"
+            + " measured, unless all its values give the same verdict");
   }
 
   @Test
@@ -427,8 +427,8 @@ class WarningsTest {
     vise.hole = Dimension.BLANK;
     assertLine(
         "vises, vise, rear_projection_closed: rear_projection_closed, rear_projection_open, bolt_hole_u,"
-            + " bolt_hole_v blank: every pairing of this vise stays unknown until it is"
-            + " measured, unless it fails whatever the value is");
+            + " bolt_hole_v open (blank or a range): every pairing of this vise stays unknown until it is"
+            + " measured, unless all its values give the same verdict");
   }
 
   @Test
@@ -441,8 +441,8 @@ class WarningsTest {
     assertEquals(List.of(), lines());
     vise.handle = new Handle(mm(40), mm(40), false, true);
     assertLine(
-        "vises, vise, screw_height: screw_height blank: every pairing of this vise stays unknown until it is"
-            + " measured, unless it fails whatever the value is");
+        "vises, vise, screw_height: screw_height open (blank or a range): every pairing of this vise stays unknown until it is"
+            + " measured, unless all its values give the same verdict");
   }
 
   @Test

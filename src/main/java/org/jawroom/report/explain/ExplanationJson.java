@@ -235,6 +235,7 @@ public final class ExplanationJson {
     json.put("guard", limit.guard());
     json.put("relation", limit.relation().code());
     json.put("limit_mm", length(limit.limit(), Rounding.NEAREST));
+    json.put("sure_mm", length(limit.sure(), Rounding.NEAREST));
     return json;
   }
 
