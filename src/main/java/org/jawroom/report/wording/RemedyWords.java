@@ -11,6 +11,7 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
@@ -156,14 +157,13 @@ public record RemedyWords(PeopleUnit unit) {
   }
 
   private String move(Remedy remedy) {
-    // Guards that the model adds itself have no row; all of them are measured from a side.
-    boolean outward = remedy.guard().orElseThrow().side().isPresent();
+    Guard guard = remedy.guard().orElseThrow();
     return "set the "
-        + remedy.guard().orElseThrow().name()
+        + guard.name()
         + " "
         + amount(remedy)
         + " "
-        + (outward ? "farther out" : way(remedy));
+        + (guard.side().isPresent() ? "farther out" : way(remedy));
   }
 
   private static String way(Remedy remedy) {
