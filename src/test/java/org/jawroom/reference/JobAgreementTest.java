@@ -15,6 +15,7 @@ import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.job.JobReason;
+import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.job.Shortfall;
 import org.jawroom.placement.job.Unchecked;
 import org.jawroom.placement.search.Recommendation;
@@ -54,12 +55,26 @@ class JobAgreementTest {
             ReferenceJob.solve(
                 shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), job);
 
+        if (isDecidedInSpiteOfBlanks(shop, job, expected, outcomes.get(index))) {
+          continue;
+        }
         assertEquals(
             describe(expected),
             describe(outcomes.get(index), expected),
             () -> job.name() + " of " + text);
       }
     }
+  }
+
+  /** Whether whatever stands in place of the blanks leads to the verdict that the solver has. */
+  private static boolean isDecidedInSpiteOfBlanks(
+      Shop shop, Job job, ReferenceJob.Answer expected, JobOutcome actual) {
+    return expected.verdict().equals("unknown")
+        && actual.verdict() != JobVerdict.UNKNOWN
+        && RefFilled.all(RandomShops.machine(shop), RandomShops.vise(shop)).stream()
+            .map(
+                filled -> ReferenceJob.solve(shop.settings(), filled.machine(), filled.vise(), job))
+            .allMatch(answer -> answer.verdict().equals(actual.verdict().code()));
   }
 
   /** The tightest of all pairs at the placement is the reported limit. */

@@ -19,31 +19,39 @@ import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Settings;
 
-/** The explanation of a job on one pairing for a terminal of 80 columns. */
+/** The explanation of a job on one pairing for a terminal. */
 public final class JobExplanationText {
   private final PeopleUnit unit;
   private final Settings settings;
   private final JobOutcome outcome;
   private final JobWords words;
-  private final ExplainLines lines = new ExplainLines();
+  private final ExplainLines lines;
 
-  private JobExplanationText(PeopleUnit unit, Settings settings, JobOutcome outcome) {
+  private JobExplanationText(PeopleUnit unit, Settings settings, JobOutcome outcome, int columns) {
     this.unit = unit;
+    this.lines = new ExplainLines(columns);
     this.settings = settings;
     this.outcome = outcome;
     this.words = new JobWords(unit);
   }
 
-  /** Returns the lines, without line ends. */
-  public static List<String> lines(PeopleUnit unit, Settings settings, JobExplanation explanation) {
-    JobExplanationText text = new JobExplanationText(unit, settings, explanation.outcome());
+  /**
+   * Returns the lines, without line ends.
+   *
+   * @param columns the most characters in a line
+   */
+  public static List<String> lines(
+      PeopleUnit unit, Settings settings, JobExplanation explanation, int columns) {
+    JobExplanationText text =
+        new JobExplanationText(unit, settings, explanation.outcome(), columns);
     text.verdict();
     text.place();
     text.height();
     text.load();
     ExplainPairs.of(unit, explanation).to(text.lines);
-    ExplanationText.cautions(
-        explanation.outcome().machine(), explanation.outcome().vise(), text.lines);
+    text.lines.blank();
+    ExplanationText.cautions(explanation.outcome().machine(), explanation.outcome().vise())
+        .forEach(text.lines::add);
     return text.lines.all();
   }
 
@@ -89,7 +97,7 @@ public final class JobExplanationText {
     lines.heading(heading() + "; jaws " + openings(place.openings()));
     lines.item(ExplainPlace.grain(unit));
     new TapeWords(unit, outcome.machine(), outcome.vise()).of(place).forEach(lines::item);
-    place.play().ifPresent(play -> ExplainPlace.play(unit, play, lines));
+    place.play().ifPresent(play -> lines.item(ExplainPlace.play(unit, play)));
     if (outcome.limit().isEmpty()) {
       lines.item("nothing is listed that it could hit: look before you trust it");
     }
@@ -152,9 +160,9 @@ public final class JobExplanationText {
               + unit.fine(settings.clearance(), Rounding.UP)
               + " asked for");
     } else if (nose.isBlank()) {
-      lines.item("whether the longest tool clears it is not known: nose_max is blank");
+      lines.item("unchecked: whether the longest tool clears it, since nose_max is blank");
     } else if (tool.isBlank()) {
-      lines.item("whether the longest tool clears it is not known: tool_length is blank");
+      lines.item("unchecked: whether the longest tool clears it, since tool_length is blank");
     }
   }
 
@@ -192,6 +200,6 @@ public final class JobExplanationText {
   }
 
   private static String kilograms(Optional<BigDecimal> mass, RoundingMode rounding) {
-    return mass.map(known -> JobWords.kilograms(known, rounding) + " kg").orElse("(not told)");
+    return mass.map(known -> JobWords.kilograms(known, rounding) + " kg").orElse("(not given)");
   }
 }

@@ -11,6 +11,7 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
@@ -63,7 +64,7 @@ public record RemedyWords(PeopleUnit unit) {
       case TRAVEL_LEFT -> stop(machine, End.TABLE_LEFT, remedy);
       case TRAVEL_RIGHT -> stop(machine, End.TABLE_RIGHT, remedy);
       case RAISE -> "stand the vise on a riser plate of " + amount(remedy);
-      case MOVE -> move(machine, remedy);
+      case MOVE -> move(remedy);
       case CLEARANCE -> "! ask for " + amount(remedy) + " less clearance everywhere";
     };
   }
@@ -155,18 +156,14 @@ public record RemedyWords(PeopleUnit unit) {
     return least + "; room over the jaws then " + unit.brief(room, Rounding.DOWN);
   }
 
-  private String move(Machine machine, Remedy remedy) {
-    // Guards that the model adds itself have no row; all of them are measured from a side.
-    boolean outward =
-        machine.guards().stream()
-            .filter(guard -> guard.name().equals(remedy.guard()))
-            .allMatch(guard -> guard.side().isPresent());
+  private String move(Remedy remedy) {
+    Guard guard = remedy.guard().orElseThrow();
     return "set the "
-        + remedy.guard()
+        + guard.name()
         + " "
         + amount(remedy)
         + " "
-        + (outward ? "farther out" : way(remedy));
+        + (guard.side().isPresent() ? "farther out" : way(remedy));
   }
 
   private static String way(Remedy remedy) {
