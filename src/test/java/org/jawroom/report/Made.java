@@ -15,6 +15,7 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.PlacementFixtures;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
@@ -46,6 +47,8 @@ public final class Made {
   private Optional<BigDecimal> load = Optional.empty();
   private List<Column> missing = List.of();
   private boolean tooShort;
+  private List<Caveat> caveats = List.of();
+  private OptionalLong hand = OptionalLong.empty();
   private boolean settable = true;
   private boolean clamped;
 
@@ -163,6 +166,17 @@ public final class Made {
     return this;
   }
 
+  public Made but(Caveat... mind) {
+    caveats = List.of(mind);
+    return this;
+  }
+
+  /** The gap round the handle while loading. */
+  public Made hand(String gap) {
+    hand = OptionalLong.of(mm(gap));
+    return this;
+  }
+
   public Made notSettable() {
     settable = false;
     return this;
@@ -185,8 +199,8 @@ public final class Made {
                     slots,
                     vise.opening(),
                     limit,
-                    settable,
-                    OptionalLong.empty(),
+                    settable && !caveats.contains(Caveat.NOT_SETTABLE),
+                    hand,
                     shortfall,
                     overhang,
                     play,
@@ -199,7 +213,7 @@ public final class Made {
         best,
         place,
         usable,
-        List.of(),
+        caveats,
         room,
         load,
         tooShort,

@@ -9,6 +9,7 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.advice.JobMerit;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobVerdict;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.csv.JobsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
@@ -43,10 +44,11 @@ final class JobsSheet {
 
   private static final List<String> REMARKS =
       List.of(
-          "Held: bolted where jobs.csv says, nothing listed is hit with the part in the jaws, from its width to"
-              + " the play that lets it in; the spindle reaches all of it; tools and load allow it.",
+          "Held: standing where jobs.csv says, nothing listed is hit with the part in the jaws, from its width to"
+              + " the play that lets it in; the spindle reaches all of it; tools and load allow it. Not checked"
+              + " for want of a figure: after the !.",
           "Best: nothing unchecked, bolts before clamps, a place where it can be tapped square, a comfortable margin,"
-              + " the widest jaw, then the margin. Nearest: the vise that fails last in the order jaws, bolts, turn, clearance,"
+              + " the widest jaw, then the margin. Nearest: the vise that fails last in the order jaws, mount, orientation, clearance,"
               + " reach, tools, load, and there by the least.",
           "How hard a vise holds a part, and what a tool may hit beside it, are yours to judge.");
 
@@ -79,6 +81,7 @@ final class JobsSheet {
     for (int job = 0; job < sheet.jobs; job++) {
       sheet.job(job, pages);
     }
+    pages.finish();
   }
 
   private void setUp() {
@@ -192,12 +195,10 @@ final class JobsSheet {
     return count(ofVises, JobVerdict.UNKNOWN) > 0 ? Finding.UNKNOWN : Finding.NO_PLACE;
   }
 
-  /** How a job that is held is marked: as to be measured while something is unchecked. */
+  /** How a job that is held is marked: not as plain while something is unchecked. */
   private static Finding of(JobOutcome held) {
-    if (held.margin().isEmpty()) {
-      return Finding.NOTHING_LISTED;
-    }
-    return held.unchecked().isEmpty() ? Finding.CLEAR : Finding.MEASURE;
+    boolean isPlain = held.margin().isPresent() && held.unchecked().isEmpty();
+    return Finding.of(Verdict.FITS, isPlain);
   }
 
   private Optional<JobOutcome> best(List<JobOutcome> ofVises) {
@@ -229,7 +230,7 @@ final class JobsSheet {
         .ifPresentOrElse(
             best -> {
               lines.add("best: " + best.vise().name() + margin(best));
-              lines.addAll(JobWords.unchecked(best));
+              JobWords.unchecked(best).forEach(unchecked -> lines.add("! " + unchecked));
             },
             () ->
                 JobWords.nearest(ofVises)
@@ -250,7 +251,7 @@ final class JobsSheet {
   private String margin(JobOutcome best) {
     return best.margin().isPresent()
         ? " (" + styles.unit().brief(best.margin().getAsLong(), Rounding.DOWN) + ")"
-        : " (" + Finding.NOTHING_LISTED.brief() + ")";
+        : " (nothing listed to hit)";
   }
 
   private static long count(List<JobOutcome> ofVises, JobVerdict verdict) {

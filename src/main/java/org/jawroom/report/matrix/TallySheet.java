@@ -11,7 +11,6 @@ import org.jawroom.report.tally.PerTable;
 import org.jawroom.report.tally.Tally;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
@@ -97,7 +96,7 @@ public final class TallySheet {
     ListSheet list = new ListSheet(book, styles, name, headings, 1);
     list.head(
         name,
-        "How many pairings come to what. Margins in "
+        "How many pairings have which verdict. Margins in "
             + styles.unit().plural()
             + ", rounded toward less. "
             + best);
@@ -111,21 +110,21 @@ public final class TallySheet {
 
   private static List<Heading> headings(String what, String partner, boolean perTable) {
     List<Heading> headings = new ArrayList<>();
-    headings.add(new Heading(what, 22));
+    headings.add(new Heading(what, 20));
     headings.add(new Heading("Size", 20));
     headings.add(new Heading("Pairings", 9));
     for (Finding finding : Finding.values()) {
-      headings.add(new Heading(finding.sign() + " " + finding.brief(), 9));
+      headings.add(new Heading(Words.signed(finding), 9));
     }
     headings.add(new Heading(partner, 20));
     headings.add(new Heading("Its margin", 8));
     if (perTable) {
       headings.add(new Heading("How many of it on one table", 9));
-      headings.add(new Heading("Most vises of one kind on the table", 22));
+      headings.add(new Heading("Most vises of one kind on the table", 20));
     }
-    headings.add(new Heading("Least best margin", 8));
-    headings.add(new Heading("Greatest best margin", 9));
-    headings.add(new Heading("Mind", 25));
+    headings.add(new Heading("Least margin", 8));
+    headings.add(new Heading("Greatest margin", 9));
+    headings.add(new Heading("Mind", 20));
     return headings;
   }
 
@@ -145,8 +144,9 @@ public final class TallySheet {
       list.blank(1);
     } else {
       list.text(
-          partnerName.apply(best) + (Finding.of(best) == Finding.LIMITED ? " (limited)" : ""));
-      list.length(HeadlineMargin.margin(best), Rounding.DOWN);
+          partnerName.apply(best)
+              + (Finding.of(best) == Finding.FITS ? "" : " (" + Finding.of(best).brief() + ")"));
+      list.length(best.margin(), Rounding.DOWN);
     }
     if (perTable) {
       perTable(list, tally);

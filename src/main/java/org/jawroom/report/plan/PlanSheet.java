@@ -94,7 +94,7 @@ final class PlanSheet {
     list.text(finding.sign() + " " + pairing.outcome().vise().name(), styles.entry(finding));
     list.number(row.given().get().count(), "0");
     list.length(pairing.margin(), Rounding.DOWN);
-    list.text(place.limit().map(Words::limit).orElse(Finding.NOTHING_LISTED.words()));
+    list.text(place.limit().map(Words::limit).orElse("nothing listed to hit"));
     list.text(String.join("\n", words.where(row, place)));
     list.text(
         pairing.held().stream().map(job -> job.job().name()).collect(Collectors.joining("; ")));

@@ -120,9 +120,9 @@ public record JobWords(PeopleUnit unit) {
       case TOO_WIDE -> amount(by) + "too wide for the jaws";
       case TOO_NARROW -> amount(by) + "too narrow for the jaws";
       case GRIP -> "grip " + amount(by) + "deeper than the jaws are high";
-      case MOUNT -> "bolts don't line up";
+      case MOUNT -> "neither bolts nor clamps hold the vise";
       case TURN ->
-          "bolts line up in no turn with the jaws along "
+          "neither bolts nor clamps hold the vise with the jaws along "
               + outcome.job().jawsAlong().orElseThrow().letter();
       case HIT -> "hits something or comes too near: " + shortBy(by) + on(outcome);
       case REACH -> "the spindle does not reach the whole part where it is clear: " + shortBy(by);

@@ -50,8 +50,8 @@ class ToMeasureSheetTest {
   private static final List<String> SECOND =
       List.of(
           "",
-          "Too close: measure again",
-          "No pairing is too close to call.",
+          "Measure again",
+          "No pairing has the verdict measure.",
           "Machine|Vise|Misses by|Machine within ±|Vise within ±|It fits|"
               + "Every reading that counts, each with its share");
 
@@ -219,7 +219,7 @@ class ToMeasureSheetTest {
     assertEquals(
         List.of(
             "",
-            "Too close: measure again",
+            "Measure again",
             "In millimetres. A tolerance stands for all the readings named, each off the wrong way: together"
                 + " they may be off by no more.",
             SECOND.get(3),
