@@ -44,7 +44,7 @@ const Matrix = (() => {
   function label(entry, machine, vise, stands) {
     const words = [data.vises[vise].name + ' on ' + data.machines[machine].name + ': ' + finding(entry).word];
     if (entry.finding === 'FITS_BUT') {
-      words.push('with a caveat');
+      words.push('but mind: ' + (entry.marks || []).map(Words.pick).join('; '));
     }
     if (entry.margin !== undefined) {
       words.push('margin ' + Words.withUnit(Words.coarseDown(entry.margin)));

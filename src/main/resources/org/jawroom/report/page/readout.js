@@ -71,9 +71,7 @@ const Readout = (() => {
   function held(vise, now) {
     const mount = vise.mounts[now.mount];
     const thread = 'M' + now.thread / Model.MM;
-    return mount === 'clamps'
-      ? 'strap clamps, studs'
-      : 'mount ' + mount + ', ' + thread + ' bolts';
+    return mount === 'clamps' ? 'strap clamps (' + thread + ' studs)' : mount + ' (' + thread + ')';
   }
 
   /* The position of the vise as a setter measures it with a tape. */
