@@ -101,9 +101,19 @@ public final class ShopCsv {
   private static String mm(Dimension dimension) {
     return switch (dimension.state()) {
       case KNOWN -> mm(dimension.length());
+      case WITHIN -> range(dimension);
       case NONE -> "none";
       case BLANK -> "";
     };
+  }
+
+  private static String range(Dimension within) {
+    if (!Length.isBounded(within.lo())) {
+      return "at most " + mm(within.hi());
+    }
+    return Length.isBounded(within.hi())
+        ? mm(within.lo()) + ".." + mm(within.hi())
+        : "at least " + mm(within.lo());
   }
 
   private static String limit(long limit) {

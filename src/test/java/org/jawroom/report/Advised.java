@@ -63,14 +63,19 @@ public final class Advised {
   }
 
   public Advised move(String guard, Direction way, String amount, String then) {
+    return move(guard(guard), way, amount, then);
+  }
+
+  public Advised move(Guard guard, Direction way, String amount, String then) {
     remedies.add(
         new Remedy(
             RemedyKind.MOVE,
-            Optional.of(guard(guard)),
+            Optional.of(guard),
             Optional.of(way),
             OptionalLong.of(mm(amount)),
             Verdict.FITS,
-            new Roomiest(Orientation.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard)))));
+            new Roomiest(
+                Orientation.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard.name())))));
     return this;
   }
 
@@ -93,7 +98,8 @@ public final class Advised {
             column,
             guard,
             relation,
-            limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit))));
+            limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit)),
+            OptionalLong.empty()));
     return this;
   }
 

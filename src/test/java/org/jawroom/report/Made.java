@@ -15,6 +15,8 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.PlacementFixtures;
+import org.jawroom.placement.pairing.Caveat;
+import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -45,6 +47,8 @@ public final class Made {
   private Optional<BigDecimal> load = Optional.empty();
   private List<Column> missing = List.of();
   private boolean tooShort;
+  private List<Caveat> caveats = List.of();
+  private OptionalLong hand = OptionalLong.empty();
 
   public Made(Machine machine, Vise vise, Verdict verdict) {
     this.machine = machine;
@@ -160,6 +164,17 @@ public final class Made {
     return this;
   }
 
+  public Made but(Caveat... mind) {
+    caveats = List.of(mind);
+    return this;
+  }
+
+  /** The gap round the handle while loading. */
+  public Made hand(String gap) {
+    hand = OptionalLong.of(mm(gap));
+    return this;
+  }
+
   public Outcome done() {
     Optional<Recommendation> place =
         placed
@@ -172,14 +187,25 @@ public final class Made {
                     slots,
                     vise.opening(),
                     limit,
-                    true,
-                    OptionalLong.empty(),
+                    !caveats.contains(Caveat.NOT_SETTABLE),
+                    hand,
                     shortfall,
                     overhang,
                     play,
                     nose))
             : Optional.empty();
     return new Outcome(
-        machine, vise, verdict, best, place, usable, List.of(), room, load, tooShort, missing);
+        machine,
+        vise,
+        verdict,
+        best,
+        place,
+        usable,
+        caveats,
+        room,
+        load,
+        tooShort,
+        MarginBounds.NONE,
+        missing);
   }
 }

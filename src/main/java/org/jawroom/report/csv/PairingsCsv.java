@@ -67,7 +67,9 @@ public final class PairingsCsv {
           "table_positions_mm",
           "settable",
           "bolt_thread",
-          "hand_mm");
+          "hand_mm",
+          "margin_at_worst_mm",
+          "margin_at_best_mm");
 
   public static final ReportKind KIND = ReportMarks.csv(HEADER, PairingsCsv::isRow);
 
@@ -138,6 +140,8 @@ public final class PairingsCsv {
     row.text(place == null ? "" : settable(place));
     row.text(place == null ? "" : ThreadWords.of(place.thread()));
     row.length(CaveatWords.handGap(outcome), DOWN);
+    row.length(outcome.bounds().atWorst(), DOWN);
+    row.length(outcome.bounds().atBest(), DOWN);
     row.end();
   }
 

@@ -93,7 +93,7 @@ public final class MatrixWorkbook {
     if (wanted.drawings() > 0) {
       DrawingsSheet.add(book, styles, shop.settings(), outcomes, shop.vises().size(), drawn);
     }
-    InputsSheet.add(book, styles, facts, limits);
     CautionsSheet.add(book, styles);
+    InputsSheet.add(book, styles, facts, limits);
   }
 }

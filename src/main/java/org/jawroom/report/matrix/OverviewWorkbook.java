@@ -64,8 +64,8 @@ public final class OverviewWorkbook implements Closeable {
           PairingsSheet.addChosen(book, styles, totals.chosen(), limits);
           TallySheet.addByMachine(book, styles, totals, remedies);
           TallySheet.addByVise(book, styles, totals);
-          InputsSheet.add(book, styles, facts, limits);
           CautionsSheet.add(book, styles);
+          InputsSheet.add(book, styles, facts, limits);
           OverviewSheet.add(book, styles, totals, matrix, remedies);
           book.setSheetOrder(OverviewSheet.NAME, 0);
           book.setActiveSheet(0);

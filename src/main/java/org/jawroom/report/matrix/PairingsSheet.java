@@ -92,7 +92,7 @@ public final class PairingsSheet {
                 new Heading("Vise", 18),
                 new Heading("Verdict", 20),
                 new Heading("Margin", 9),
-                new Heading("Roomiest margin", 9),
+                new Heading("Roomiest margin", 10),
                 new Heading("Limited by", 16),
                 new Heading("Part of the vise", 13),
                 new Heading("Along", 8),

@@ -85,21 +85,21 @@ public final class TallySheet {
 
   private static List<Heading> headings(String what, String partner, boolean perTable) {
     List<Heading> headings = new ArrayList<>();
-    headings.add(new Heading(what, 22));
+    headings.add(new Heading(what, 20));
     headings.add(new Heading("Size", 20));
     headings.add(new Heading("Pairings", 9));
     for (Finding finding : Finding.values()) {
-      headings.add(new Heading(finding.sign() + " " + finding.brief(), 9));
+      headings.add(new Heading(Words.signed(finding), 9));
     }
     headings.add(new Heading(partner, 20));
     headings.add(new Heading("Its margin", 8));
     if (perTable) {
       headings.add(new Heading("How many of it on one table", 9));
-      headings.add(new Heading("Most vises of one kind on the table", 22));
+      headings.add(new Heading("Most vises of one kind on the table", 20));
     }
     headings.add(new Heading("Least margin", 8));
     headings.add(new Heading("Greatest margin", 9));
-    headings.add(new Heading("Mind", 25));
+    headings.add(new Heading("Mind", 20));
     return headings;
   }
 

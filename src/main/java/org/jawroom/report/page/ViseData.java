@@ -10,7 +10,7 @@ import org.jawroom.clearance.Part;
 import org.jawroom.clearance.PartRole;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.ViseParts;
-import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Ends;
 import org.jawroom.placement.bolting.Fastening;
 import org.jawroom.placement.search.Bolted;
 import org.jawroom.report.page.PageValues.Facts;
@@ -100,8 +100,8 @@ final class ViseData {
 
   /** {@code u} is [lo, hi, lo, hi]: jaws closed, then open; {@code when} as for a guard. */
   private static Map<String, Object> part(Part part, int when) {
-    Interval closed = part.u().closed();
-    Interval open = part.u().open();
+    Ends closed = part.u().closed();
+    Ends open = part.u().open();
     return new Facts()
         .with("name", part.name())
         .with("when", when)

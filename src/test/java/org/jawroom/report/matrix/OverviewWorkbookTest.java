@@ -93,7 +93,7 @@ class OverviewWorkbookTest {
     try (XSSFWorkbook book = book(ROOMY, new ReportOptions(true, false, true, 0))) {
       assertEquals("Overview", book.getSheetName(0));
       assertEquals(
-          List.of("Overview", "Matrix", "Pairings", "By machine", "By vise", "Inputs", "Cautions"),
+          List.of("Overview", "Matrix", "Pairings", "By machine", "By vise", "Cautions", "Inputs"),
           IntStream.range(0, book.getNumberOfSheets()).mapToObj(book::getSheetName).toList());
       String words = words(book.getSheet("Overview"));
       assertTrue(words.contains("112 pairings: "), words);

@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.Made;
 import org.jawroom.report.SampleShop;
@@ -28,7 +31,10 @@ class TallyTest {
 
   private Advice fits(String margin) {
     return new Advice(
-        new Made(shop.machines().get(0), shop.vises().get(0), Verdict.FITS).best(margin).done(),
+        new Made(shop.machines().get(0), shop.vises().get(0), Verdict.FITS)
+            .best(margin)
+            .limit(margin, "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
+            .done(),
         List.of(),
         List.of(),
         Optional.empty(),

@@ -39,8 +39,8 @@ class TallyTwinTest {
       vise.append(i % shop.vises().size());
       finding.append(Finding.of(outcome).ordinal());
       // Below 2^53 half-nanometres, so that doubles hold them exactly.
-      if (outcome.bestMargin().isPresent()) {
-        margin.append(outcome.bestMargin().getAsLong());
+      if (outcome.margin().isPresent()) {
+        margin.append(outcome.margin().getAsLong());
       } else {
         margin.appendMissing();
       }
