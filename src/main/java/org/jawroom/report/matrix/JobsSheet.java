@@ -41,7 +41,7 @@ final class JobsSheet {
 
   private static final List<String> REMARKS =
       List.of(
-          "Held: bolted where jobs.csv says, nothing listed is hit with the part in the jaws, from its width to"
+          "Held: standing where jobs.csv says, nothing listed is hit with the part in the jaws, from its width to"
               + " the play that lets it in; the spindle reaches all of it; tools and load allow it. Not checked"
               + " for want of a figure: after the !.",
           "Best: the largest margin. Nearest: the vise that fails last in the order jaws, mount, orientation,"

@@ -113,7 +113,7 @@ public final class PairingsSheet {
             new Heading("Jaws may open to", 9),
             new Heading("Room round the handle", 8),
             new Heading("Spindle misses", 8),
-            new Heading("Base overhangs by", 10),
+            new Heading("Overhang of the base", 10),
             new Heading("Play left", 8),
             new Heading("Play right", 8),
             new Heading("Play front", 8),

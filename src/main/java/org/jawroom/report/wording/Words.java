@@ -52,7 +52,7 @@ public record Words(PeopleUnit unit) {
               : "Fits, but mind: " + caveats + ".";
       case AWKWARD ->
           "Awkward: nothing listed is hit, but the "
-              + new CaveatWords(unit).hand(outcome)
+              + new CaveatWords(unit).handInUnit(outcome)
               + ", less than a hand wants."
               + (caveats.isEmpty() ? "" : " Mind: " + caveats + ".");
       case MEASURE ->
