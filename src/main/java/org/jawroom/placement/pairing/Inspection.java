@@ -22,6 +22,8 @@ import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.space.Place;
+import org.jawroom.placement.space.Play;
+import org.jawroom.placement.space.Window;
 import org.jawroom.shop.Sides;
 
 /** Details of a recommended placement and its alternatives. */
@@ -91,6 +93,38 @@ public final class Inspection {
         Math.max(0, work.y().hi() - reach.y().hi()),
         Math.max(0, reach.x().lo() - work.x().lo()),
         Math.max(0, work.x().hi() - reach.x().hi()));
+  }
+
+  /**
+   * How far the vise may stand from the recommended placement, along x and along y, for a setter to
+   * choose: with margin ≥ 0 over the same openings all the way, its bolts or clamps in the slots
+   * reported, reached no worse than there, and settable all the way if the placement itself is.
+   * Empty if its margin is negative.
+   */
+  public Optional<Play> range() {
+    if (recommended.play().isEmpty()) {
+      return Optional.empty();
+    }
+    Place place = new Place(recommended.x(), recommended.y());
+    Rectangle held = own.placesIn(recommended.slots(), machine).orElseThrow();
+    Window reached = seat(own).reaching(recommended.reachShortfall());
+    Rectangle allowed =
+        held.meet(
+                new Rectangle(
+                    Interval.of(reached.xLo(), reached.xHi()),
+                    Interval.of(reached.yLo(), reached.yHi())))
+            .orElseThrow();
+    if (!recommended.settable()) {
+      return Optional.of(own.space(recommended.openings()).play(place, allowed));
+    }
+    Rectangle settable =
+        own.settable(machine).orElseThrow().rectangles().stream()
+            .filter(strip -> strip.contains(place.x(), place.y()))
+            .findFirst()
+            .flatMap(allowed::meet)
+            .orElseThrow();
+    return own.settableSpace(machine, recommended.openings(), Region.EVERYWHERE)
+        .map(space -> space.play(place, settable));
   }
 
   /** The geometry of the recommended placement. */
