@@ -25,6 +25,7 @@ import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
@@ -77,7 +78,14 @@ class MomentGapsTest {
             .filter(r -> r.fastening().equals(place.fastening()))
             .findFirst()
             .orElseThrow();
-    MomentGaps gaps = MomentGaps.of(settings, machine, vise.base().bedHeight(), region.parts());
+    // Only the numbers of a fits include hand room.
+    long handRoom = outcome.verdict() == Verdict.FITS ? settings.handRoom() : 0;
+    MomentGaps gaps =
+        MomentGaps.of(
+            settings.toBuilder().handRoom(handRoom).build(),
+            machine,
+            vise.base().bedHeight(),
+            region.parts());
     Map<String, Long> least = new HashMap<>();
     for (MachineState moment : moments(settings, machine, vise, region, place)) {
       for (Limit limit : gaps.at(moment, place.handleTo(), place.x(), place.y())) {
