@@ -167,7 +167,7 @@ final class CardCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     List<Outcome> outcomes = cards.stream().map(Explanation::advice).map(Advice::outcome).toList();
-    RunFacts facts = Facts.of(reading, shop, outcomes).in(PeopleUnits.of(reading, machine));
+    RunFacts facts = Facts.ofPairings(reading, shop, outcomes).in(PeopleUnits.of(reading, machine));
     SetupCards.write(output, sheet, shop.settings(), cards, facts);
     spec.commandLine()
         .getOut()

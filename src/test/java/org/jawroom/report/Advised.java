@@ -26,6 +26,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
+import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
@@ -110,6 +111,7 @@ public final class Advised {
                 ? SideBySide.NONE
                 : new SideBySide(
                     Arrays.stream(positions).map(Invented::mm).toList(),
+                    Arrays.stream(positions).map(x -> new Place(Invented.mm(x), 0)).toList(),
                     Optional.of(Orientation.FRONT),
                     "base bolts"));
     return this;

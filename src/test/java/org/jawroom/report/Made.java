@@ -49,6 +49,8 @@ public final class Made {
   private boolean tooShort;
   private List<Caveat> caveats = List.of();
   private OptionalLong hand = OptionalLong.empty();
+  private boolean settable = true;
+  private boolean clamped;
 
   public Made(Machine machine, Vise vise, Verdict verdict) {
     this.machine = machine;
@@ -175,6 +177,16 @@ public final class Made {
     return this;
   }
 
+  public Made notSettable() {
+    settable = false;
+    return this;
+  }
+
+  public Made clamped() {
+    clamped = true;
+    return this;
+  }
+
   public Outcome done() {
     Optional<Recommendation> place =
         placed
@@ -183,11 +195,11 @@ public final class Made {
                     handleTo,
                     x,
                     y,
-                    PlacementFixtures.bolted(mount),
+                    clamped ? PlacementFixtures.clamped() : PlacementFixtures.bolted(mount),
                     slots,
                     vise.opening(),
                     limit,
-                    !caveats.contains(Caveat.NOT_SETTABLE),
+                    settable && !caveats.contains(Caveat.NOT_SETTABLE),
                     hand,
                     shortfall,
                     overhang,

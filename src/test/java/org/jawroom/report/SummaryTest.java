@@ -61,7 +61,7 @@ class SummaryTest {
               "  B?[2J: none",
               "Written: " + Path.of("out", "pairings.csv")),
           Summary.lines(
-              Totals.of(shop, Advised.bare(outcomes)),
+              Totals.of(shop, Advised.bare(outcomes), List.of()),
               List.of(),
               PeopleUnit.MM,
               List.of(Path.of("out", "pairings.csv"))));
@@ -103,7 +103,7 @@ class SummaryTest {
 
   private static List<String> lines(Shop shop, List<Outcome> outcomes, String report) {
     return Summary.lines(
-        Totals.of(shop, Advised.bare(outcomes)),
+        Totals.of(shop, Advised.bare(outcomes), List.of()),
         List.of(),
         PeopleUnit.INCH,
         List.of(Path.of("out", report)));

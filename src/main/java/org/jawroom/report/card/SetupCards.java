@@ -11,6 +11,7 @@ import org.jawroom.advice.Explanation;
 import org.jawroom.drawing.PdfFaces;
 import org.jawroom.drawing.PdfFile;
 import org.jawroom.drawing.Picture;
+import org.jawroom.placement.space.Place;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.report.format.ReportMarks;
@@ -44,7 +45,7 @@ public final class SetupCards {
   public static void write(
       Path file, CardPaper paper, Settings settings, List<Explanation> explanations, RunFacts run)
       throws IOException {
-    byte[] bytes = bytes(paper, settings, explanations, machine -> run);
+    byte[] bytes = bytes(paper, settings, explanations, machine -> run, machine -> List.of());
     AtomicFiles.publish(destination(file), out -> out.write(bytes));
   }
 
@@ -52,12 +53,14 @@ public final class SetupCards {
    * Returns the bytes of the document.
    *
    * @param runs the facts of the run for each machine, in the unit for that machine
+   * @param several where several vises stand side by side on a machine; empty for one alone
    */
   public static byte[] bytes(
       CardPaper paper,
       Settings settings,
       List<Explanation> explanations,
-      Function<Machine, RunFacts> runs)
+      Function<Machine, RunFacts> runs,
+      Function<Machine, List<Place>> several)
       throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDDocumentInformation information = new PDDocumentInformation();
@@ -67,7 +70,14 @@ public final class SetupCards {
       PdfFaces faces = new PdfFaces(document);
       Letters letters = new Letters(faces);
       for (Explanation explanation : explanations) {
-        RunFacts run = runs.apply(explanation.advice().outcome().machine());
+        Machine machine = explanation.advice().outcome().machine();
+        RunFacts run = runs.apply(machine);
+        List<Place> places = several.apply(machine);
+        CardFacts alone = CardFacts.of(explanation, run);
+        CardFacts facts =
+            places.isEmpty()
+                ? alone
+                : alone.withPlacing(Several.item(run.unit(), explanation.advice(), places));
         information.setProducer("jawroom " + run.toolVersion());
         Picture picture =
             PairingDrawing.bare(
@@ -78,7 +88,7 @@ public final class SetupCards {
                     PICTURE_HEIGHT)
                 .orElseThrow();
         PDFormXObject form = faces.form(picture);
-        CardPage.add(document, letters, paper, CardFacts.of(explanation, run), form);
+        CardPage.add(document, letters, paper, facts, form);
       }
       return PdfFile.bytes(document);
     }

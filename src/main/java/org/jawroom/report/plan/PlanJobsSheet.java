@@ -57,7 +57,7 @@ final class PlanJobsSheet {
                 new Heading("Margin", 9),
                 new Heading("Where it stands for this job", 54),
                 new Heading("The part", 38),
-                new Heading("What would hold it, or what to mind", 44)),
+                new Heading("What would hold it, or is unchecked", 44)),
             1);
   }
 
@@ -124,6 +124,6 @@ final class PlanJobsSheet {
         new TapeWords(styles.unit(), outcome.machine(), outcome.vise())
             .of(outcome.place().orElseThrow()).stream().collect(Collectors.joining("\n")));
     list.text(first ? new JobWords(styles.unit()).size(outcome.job()) : "");
-    list.text(JobWords.unchecked(outcome).map(unchecked -> "! " + unchecked).orElse(""));
+    list.text(String.join("; ", JobWords.unchecked(outcome)));
   }
 }

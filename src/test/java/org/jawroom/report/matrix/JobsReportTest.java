@@ -91,6 +91,11 @@ class JobsReportTest {
       assertEquals("● 1 of 2 vises", row(sheet, 1, 0, 1));
       assertEquals("nearest: plain: 0.15 too wide for the jaws", row(sheet, 4, 1, 1));
       assertEquals("nearest: plain: 2.27 kg too heavy for the table", row(sheet, 6, 1, 1));
+      assertEquals("● 2 of 2 vises", row(sheet, 7, 0, 1));
+      assertEquals("○ 2 of 2 vises", row(sheet, 10, 0, 1));
+      assertEquals(
+          "best: plain (0.37)\n! tool height not checked: tool_length is blank",
+          row(sheet, 10, 1, 1));
       assertEquals("not run here", row(sheet, 9, 0, 1));
       assertEquals("", row(sheet, 9, 1, 1));
     }
@@ -137,7 +142,8 @@ class JobsReportTest {
    */
   @Test
   void summary_jobs_countedByTheBestSaidOfThem() {
-    List<String> lines = Summary.lines(Totals.of(shop, advice()), jobs, PeopleUnit.MM, List.of());
+    List<String> lines =
+        Summary.lines(Totals.of(shop, advice(), jobs), jobs, PeopleUnit.MM, List.of());
 
     int at = lines.indexOf("11 jobs:");
     assertEquals(
@@ -147,16 +153,6 @@ class JobsReportTest {
             "      2  unknown: not measured, and held by none that is",
             "      5  not held anywhere"),
         lines.subList(at + 1, at + 5));
-  }
-
-  @Test
-  void sheet_whatIsUnchecked_isNoPlainHeld() throws IOException {
-    try (XSSFWorkbook book = Opened.open(shop, advice(), PeopleUnit.INCH)) {
-      Sheet sheet = book.getSheet(JobsSheet.NAME);
-
-      assertEquals("○ 2 of 2 vises", row(sheet, 10, 0, 1));
-      assertEquals("best: plain (0.37)\n! tool's height not checked", row(sheet, 10, 1, 1));
-    }
   }
 
   @Test

@@ -146,7 +146,8 @@ class MatrixSheetTest {
     assertPairing(
         made(Verdict.AWKWARD, "4").hand("11.09").but(Caveat.NOT_SETTABLE).done(),
         4.0,
-        "handle has 11 of room\nrear cover · screw rear, closed\n! no room to tap it square");
+        "handle has 11 of room\nrear cover · screw rear, closed\n! no room to tap it square\n"
+            + "► best for this machine");
   }
 
   @Test

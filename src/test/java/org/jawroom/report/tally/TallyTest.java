@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.PairingMerit;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
@@ -22,9 +23,9 @@ class TallyTest {
   /** 16.777217 mm are 33 554 434 half-nanometres, which no float of 24 bits can hold. */
   @Test
   void margins_ofManyDigits_areExact() {
-    Tally tally = new Tally();
-    tally.add(0, fits("16.777217"));
-    tally.add(1, fits("99999.999999"));
+    Tally tally = new Tally(shop.settings(), PairingMerit.OF_VISES);
+    tally.add(0, fits("16.777217"), 0);
+    tally.add(1, fits("99999.999999"), 0);
     assertEquals(OptionalLong.of(mm("16.777217")), tally.leastMargin());
     assertEquals(OptionalLong.of(mm("99999.999999")), tally.greatestMargin());
   }
