@@ -17,8 +17,8 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
-import org.jawroom.tables.Note;
 import org.jawroom.tables.Reading;
+import org.jawroom.tables.row.Note;
 
 /** Collects the facts of a run that the reports list, from the reading and the outcomes. */
 public final class Facts {

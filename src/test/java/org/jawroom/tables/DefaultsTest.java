@@ -28,6 +28,8 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Sides;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
+import org.jawroom.tables.row.Note;
+import org.jawroom.tables.row.Origins;
 import org.jawroom.tables.schema.TableSpec;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.machine;
 
 import java.util.Arrays;
 import java.util.List;
@@ -14,12 +14,13 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Side;
 import org.jawroom.shop.When;
+import org.jawroom.tables.row.Row;
 
 /** Parses one row of {@code guards}. */
-final class GuardReader {
+public final class GuardReader {
 
   /** The names of guards that the model adds itself. */
-  static final List<String> OWN_NAMES =
+  public static final List<String> OWN_NAMES =
       Stream.concat(Arrays.stream(Side.values()).map(Guard::tapedName), Stream.of("table"))
           .toList();
 
@@ -33,14 +34,14 @@ final class GuardReader {
   /**
    * @param table the axes that carry the machine's table; empty if unknown
    */
-  GuardReader(Row row, String name, Optional<Axes> table) {
+  public GuardReader(Row row, String name, Optional<Axes> table) {
     this.row = row;
     this.name = name;
     this.table = table;
   }
 
   /** Empty if the row is unsound or says that there is {@code none}. */
-  Optional<Guard> read() {
+  public Optional<Guard> read() {
     Optional<String> kind = row.word("kind");
     Optional<Axes> carriedBy = AxesCell.carriedBy(row, table);
     Optional<When> when = row.word("when").map(word -> When.valueOf(word.toUpperCase(Locale.ROOT)));

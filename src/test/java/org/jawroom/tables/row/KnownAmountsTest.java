@@ -1,9 +1,10 @@
-package org.jawroom.tables;
+package org.jawroom.tables.row;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.jawroom.tables.TestShop;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.row;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,10 +11,10 @@ import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.schema.TableSpec;
 
 /** The rows of a table by their unique names, to which other tables refer. */
-final class Owners {
+public final class Owners {
 
   /** A row and its name; the name is empty if missing or refused. */
-  record Owner(String name, Row row) {}
+  public record Owner(String name, Row row) {}
 
   private final List<Owner> all = new ArrayList<>();
   private final Map<String, Owner> owners = new LinkedHashMap<>();
@@ -25,7 +25,7 @@ final class Owners {
   /**
    * @param column the name column, whose header is also the word for such an object
    */
-  Owners(TableSpec table, List<Row> rows, String column, Ledger ledger) {
+  public Owners(TableSpec table, List<Row> rows, String column, Ledger ledger) {
     this.thing = column;
     this.ledger = ledger;
     this.complete =
@@ -45,7 +45,7 @@ final class Owners {
   /**
    * Every row, including those whose name is missing or refused: their other cells are checked too.
    */
-  List<Owner> all() {
+  public List<Owner> all() {
     return all;
   }
 
@@ -53,7 +53,7 @@ final class Owners {
    * The row to which {@code name}, found in {@code column} of {@code row}, refers; a fault if there
    * is none.
    */
-  Optional<Owner> find(Row row, String column, String name) {
+  public Optional<Owner> find(Row row, String column, String name) {
     Owner owner = owners.get(Names.key(name));
     if (owner == null && complete) {
       String item = name.equals(row.raw(column)) ? "" : Row.inside(name);
@@ -67,19 +67,19 @@ final class Owners {
   }
 
   /** The machine or vise that a row belongs to. */
-  Optional<Owner> of(Row row) {
+  public Optional<Owner> of(Row row) {
     return row.name(thing).flatMap(name -> find(row, thing, name));
   }
 
   /** Refuses duplicate names. */
-  static final class Uniques {
+  public static final class Uniques {
     private final Map<List<String>, Integer> rows = new HashMap<>();
 
     /**
      * Whether no earlier row had these names together; if one had, that is a fault of {@code
      * column}.
      */
-    boolean add(Row row, String column, String... names) {
+    public boolean add(Row row, String column, String... names) {
       List<String> key = Stream.of(names).map(Names::key).toList();
       Integer first = rows.putIfAbsent(key, row.number());
       if (first != null) {

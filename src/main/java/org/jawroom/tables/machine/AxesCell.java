@@ -1,11 +1,12 @@
-package org.jawroom.tables;
+package org.jawroom.tables.machine;
 
 import java.util.Locale;
 import java.util.Optional;
 import org.jawroom.shop.Axes;
+import org.jawroom.tables.row.Row;
 
 /** Reads which axes carry a table or a guard. */
-final class AxesCell {
+public final class AxesCell {
   private AxesCell() {}
 
   private static final Axes SADDLE = new Axes(false, true, false);
@@ -14,7 +15,7 @@ final class AxesCell {
   /**
    * The axes that carry the table of a machine's row; empty, with a fault, if they cannot be read.
    */
-  static Optional<Axes> tableMoves(Row row) {
+  public static Optional<Axes> tableMoves(Row row) {
     String word = word(row, "table_moves");
     if (word.equals("none")) {
       return Optional.of(Axes.NONE);

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.row;
 
 import java.util.OptionalInt;
 import org.jawroom.tables.source.Fault;

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.row;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,7 +17,7 @@ import org.jawroom.tables.source.Cell;
 import org.jawroom.tables.source.Grid;
 
 /** The rows of one table, its header row matched with the expected columns. */
-final class Rows {
+public final class Rows {
   /** The largest number of surplus cells reported one by one; beyond it only their number is. */
   private static final int MOST_REPORTED = 20;
 
@@ -32,7 +32,7 @@ final class Rows {
   }
 
   /** The rows to read; worked examples are left out and noted. Records faults of the header row. */
-  static List<Row> of(TableSpec table, Ledger ledger) {
+  public static List<Row> of(TableSpec table, Ledger ledger) {
     return new Rows(table, ledger).read();
   }
 

@@ -1,10 +1,11 @@
-package org.jawroom.tables;
+package org.jawroom.tables.vise;
 
 import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
 import org.jawroom.shop.Base;
 import org.jawroom.shop.Dimension;
 import org.jawroom.tables.cell.Lengths;
+import org.jawroom.tables.row.Row;
 
 /** The base casting of a vise's row; one reach may follow from the other and the overall length. */
 final class BaseCells {

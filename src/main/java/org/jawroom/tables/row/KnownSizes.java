@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.row;
 
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +14,7 @@ import org.jawroom.tables.schema.TableSpec;
  * wide: what merely looks odd gets a warning (plausibility.SizeWarnings). Where no source is named
  * they are common practice, no source.
  */
-final class KnownSizes {
+public final class KnownSizes {
   private KnownSizes() {}
 
   /** From {@code least} to {@code most} half-nanometres, both included. */
@@ -81,7 +81,7 @@ final class KnownSizes {
    * @param comma whether the decimal sign of that cell is a comma
    * @throws BadCell names the unit in which the number would be plausible
    */
-  static void check(TableSpec table, String column, Lengths.Read read, boolean comma)
+  public static void check(TableSpec table, String column, Lengths.Read read, boolean comma)
       throws BadCell {
     Range range =
         RANGES

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.vise;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -17,14 +17,18 @@ import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Screw;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
+import org.jawroom.tables.row.Ledger;
+import org.jawroom.tables.row.Owners;
+import org.jawroom.tables.row.ProvenanceCells;
+import org.jawroom.tables.row.Row;
 
 /** Parses one row of {@code vises}. */
-final class ViseReader {
+public final class ViseReader {
   private final Owners.Owner owner;
   private final Row row;
   private final Ledger ledger;
 
-  ViseReader(Owners.Owner owner, Ledger ledger) {
+  public ViseReader(Owners.Owner owner, Ledger ledger) {
     this.owner = owner;
     this.row = owner.row();
     this.ledger = ledger;
@@ -35,7 +39,8 @@ final class ViseReader {
    *
    * @param partsKnown whether all of its rows of vise_parts could be read
    */
-  Optional<Vise> read(List<VisePart> parts, List<MountReader.Named> bolts, boolean partsKnown) {
+  public Optional<Vise> read(
+      List<VisePart> parts, List<MountReader.Named> bolts, boolean partsKnown) {
     String thing = "vise " + owner.name();
     OptionalInt quantity = row.count("quantity");
     boolean simple = !row.says("shape", "parts");

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.vise;
 
 import java.util.List;
 import java.util.Locale;
@@ -7,13 +7,14 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
+import org.jawroom.tables.row.Row;
 
 /** Parses one row of {@code vise_parts}. */
-final class PartReader {
+public final class PartReader {
   private PartReader() {}
 
   /** The names of the model's own parts, except the handle, which a row may extend. */
-  static final List<String> OWN_NAMES =
+  public static final List<String> OWN_NAMES =
       List.of(
           "base",
           "fixed jaw",
@@ -26,7 +27,7 @@ final class PartReader {
           "clamps");
 
   /** Empty, with faults, if the row is unsound. */
-  static Optional<VisePart> read(Row row, String name) {
+  public static Optional<VisePart> read(Row row, String name) {
     Optional<When> when = row.word("when").map(word -> When.valueOf(word.toUpperCase(Locale.ROOT)));
     OptionalLong minClosed = row.length("u_min_closed");
     OptionalLong maxClosed = row.length("u_max_closed");

@@ -1,9 +1,10 @@
-package org.jawroom.tables;
+package org.jawroom.tables.machine;
 
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.shop.Dimension;
 import org.jawroom.tables.cell.Lengths;
+import org.jawroom.tables.row.Row;
 
 /**
  * Refuses impossible slots: off the table, or overlapping. A throat that touches the table's edge

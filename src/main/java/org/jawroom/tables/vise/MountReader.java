@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.vise;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,16 +8,17 @@ import java.util.Optional;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Mount;
+import org.jawroom.tables.row.Row;
 
 /** Parses the bolts of a vise: the pair in its own row, and the rows of {@code mounts}. */
-final class MountReader {
+public final class MountReader {
   private MountReader() {}
 
   /** A bolt and the name of the mount it belongs to. */
-  record Named(String mount, Bolt bolt) {}
+  public record Named(String mount, Bolt bolt) {}
 
   /** Parses one row of {@code mounts}; empty, with faults, if it is unsound. */
-  static Optional<Named> read(Row row, String name) {
+  public static Optional<Named> read(Row row, String name) {
     Dimension u = row.dimension("u");
     Dimension v = row.dimension("v");
     Dimension holeU = row.dimension("hole_u");

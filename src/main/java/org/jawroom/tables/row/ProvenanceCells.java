@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.row;
 
 import java.util.Map;
 import java.util.Optional;
@@ -7,7 +7,7 @@ import org.jawroom.geometry.Length;
 import org.jawroom.shop.Provenance;
 
 /** Parses how accurately the numbers of a machine's or a vise's row are known. */
-final class ProvenanceCells {
+public final class ProvenanceCells {
   private ProvenanceCells() {}
 
   private static final Map<String, Long> STANDS_FOR =
@@ -23,7 +23,7 @@ final class ProvenanceCells {
    *
    * @param thing the row's machine or vise, for the note
    */
-  static Provenance read(Row row, String thing, Ledger ledger) {
+  public static Provenance read(Row row, String thing, Ledger ledger) {
     Optional<String> source = row.word("source");
     OptionalLong tolerance = row.length("tolerance");
     boolean given = !row.isBlank("tolerance") || !row.isBlank("source");

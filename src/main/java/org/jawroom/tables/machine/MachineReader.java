@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.machine;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -15,21 +15,25 @@ import org.jawroom.shop.Sides;
 import org.jawroom.shop.Slots;
 import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.row.Ledger;
+import org.jawroom.tables.row.Owners;
+import org.jawroom.tables.row.ProvenanceCells;
+import org.jawroom.tables.row.Row;
 
 /** Parses one row of {@code machines}. */
-final class MachineReader {
+public final class MachineReader {
   private final Owners.Owner owner;
   private final Row row;
   private final Ledger ledger;
 
-  MachineReader(Owners.Owner owner, Ledger ledger) {
+  public MachineReader(Owners.Owner owner, Ledger ledger) {
     this.owner = owner;
     this.row = owner.row();
     this.ledger = ledger;
   }
 
   /** Empty, with faults, if the row is unsound. */
-  Optional<Machine> read(List<Guard> guards) {
+  public Optional<Machine> read(List<Guard> guards) {
     String thing = "machine " + owner.name();
     boolean candidate = row.says("status", "candidate");
     Optional<Axes> moves = AxesCell.tableMoves(row);

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.machine;
 
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +8,8 @@ import java.util.stream.IntStream;
 import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Slots;
+import org.jawroom.tables.row.Ledger;
+import org.jawroom.tables.row.Row;
 
 /** Parses the T-slots of a machine's row. */
 final class SlotCells {

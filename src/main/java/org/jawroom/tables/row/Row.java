@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.row;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -37,7 +37,7 @@ import org.jawroom.tables.source.Grid;
  * would for a blank; so does a blank cell of a required column. Build nothing from an unsound row.
  * A column with a literal default returns it for a blank cell.
  */
-final class Row {
+public final class Row {
   private final TableSpec table;
   private final String origin;
   private final Grid.Row row;
@@ -68,27 +68,27 @@ final class Row {
     this.ledger = ledger;
   }
 
-  String origin() {
+  public String origin() {
     return origin;
   }
 
-  int number() {
+  public int number() {
     return row.number();
   }
 
-  boolean isSound() {
+  public boolean isSound() {
     return sound;
   }
 
   /** The columns read so far in which a bare number other than 0 stands for a length. */
-  Set<String> bareColumns() {
+  public Set<String> bareColumns() {
     return bare;
   }
 
   /**
    * Records a fault of one cell, without duplicates; the message continues the text found there.
    */
-  void fault(String column, String message) {
+  public void fault(String column, String message) {
     sound = false;
     if (reported.add(column + "\n" + message)) {
       ledger.faults.add(table, origin, number(), column, raw(column), message);
@@ -96,27 +96,27 @@ final class Row {
   }
 
   /** Records a fault of the row as a whole. */
-  void fault(String message) {
+  public void fault(String message) {
     sound = false;
     ledger.faults.add(table, origin, number(), "", "", message);
   }
 
   /** The text as in the file; empty if blank. */
-  String raw(String column) {
+  public String raw(String column) {
     return raw(spec(column)).map(Cell::text).orElse("");
   }
 
-  boolean isBlank(String column) {
+  public boolean isBlank(String column) {
     return raw(spec(column)).isEmpty();
   }
 
   /** A name; empty if it is blank or invalid. */
-  Optional<String> name(String column) {
+  public Optional<String> name(String column) {
     return read(column, cell -> Names.parse(cell.text()));
   }
 
   /** Text, empty by default; free text may be a date. */
-  String text(String column) {
+  public String text(String column) {
     Optional<Cell> date = raw(spec(column)).filter(cell -> cell.kind() == Cell.Kind.DATE);
     if (date.isPresent() && spec(column).kind() == CellKind.TEXT) {
       return date.get().text();
@@ -135,19 +135,19 @@ final class Row {
   }
 
   /** One of the column's words, in its standard spelling. */
-  Optional<String> word(String column) {
+  public Optional<String> word(String column) {
     ColumnSpec spec = spec(column);
     Optional<String> word = cell(column).flatMap(cell -> wordOf(spec, cell));
     return word.isPresent() || !isBlank(column) ? word : spec.standard();
   }
 
   /** Whether the word of a column is this one. */
-  boolean says(String column, String word) {
+  public boolean says(String column, String word) {
     return word(column).filter(word::equals).isPresent();
   }
 
   /** A length; empty if blank. */
-  OptionalLong length(String column) {
+  public OptionalLong length(String column) {
     ColumnSpec spec = spec(column);
     Optional<Long> length = read(column, cell -> lengthOf(spec, cell));
     if (length.isEmpty() && isBlank(column) && spec.standard().isPresent()) {
@@ -158,7 +158,7 @@ final class Row {
   }
 
   /** A length that may be unknown, or {@code none} where the column allows it. */
-  Dimension dimension(String column) {
+  public Dimension dimension(String column) {
     if (spec(column).noneAllowed() && CellText.trimmed(raw(column)).equalsIgnoreCase("none")) {
       return Dimension.NONE;
     }
@@ -188,7 +188,7 @@ final class Row {
   }
 
   /** Lengths separated by {@code ;}; empty if blank. */
-  List<Long> lengths(String column) {
+  public List<Long> lengths(String column) {
     ColumnSpec spec = spec(column);
     return read(
             column,
@@ -211,7 +211,7 @@ final class Row {
     }
   }
 
-  OptionalInt count(String column) {
+  public OptionalInt count(String column) {
     ColumnSpec spec = spec(column);
     Optional<Integer> count =
         read(column, cell -> Numerals.count(unambiguous(cell, false), commaIn(cell)));
@@ -222,7 +222,7 @@ final class Row {
   }
 
   /** A mass in kg. */
-  Optional<BigDecimal> mass(String column) {
+  public Optional<BigDecimal> mass(String column) {
     return read(
         column,
         cell ->
@@ -230,7 +230,7 @@ final class Row {
                 table, column, Masses.parse(unambiguous(cell, false), commaIn(cell))));
   }
 
-  Optional<BigDecimal> number(String column) {
+  public Optional<BigDecimal> number(String column) {
     return read(
         column,
         cell ->
@@ -239,12 +239,12 @@ final class Row {
   }
 
   /** A price, above 0, in whole hundredths. */
-  Optional<BigDecimal> price(String column) {
+  public Optional<BigDecimal> price(String column) {
     return read(column, cell -> Prices.parse(unambiguous(cell, true), commaIn(cell)));
   }
 
   /** Turns; all of them if blank. */
-  Set<Orientation> turns(String column) {
+  public Set<Orientation> turns(String column) {
     Set<Orientation> turns = EnumSet.noneOf(Orientation.class);
     List<String> words =
         java.util.Arrays.stream(Orientation.values()).map(Orientation::word).toList();
@@ -259,7 +259,7 @@ final class Row {
   }
 
   /** The items between {@code separators}, a set of characters, trimmed and without blank ones. */
-  List<String> list(String column, String separators) {
+  public List<String> list(String column, String separators) {
     List<String> items = new ArrayList<>();
     for (String item : freeText(column).split("[" + separators + "]")) {
       String trimmed = CellText.trimmed(item);
@@ -273,7 +273,7 @@ final class Row {
   }
 
   /** The row's own unit, or else the setting's. */
-  Unit unit() {
+  public Unit unit() {
     return cell("unit").isEmpty() ? ledger.unit : writtenUnit();
   }
 
@@ -396,7 +396,7 @@ final class Row {
    * The cell if it is neither blank nor unreadable; records unreadable cells, and blanks in
    * required columns, as faults.
    */
-  Optional<Cell> cell(String column) {
+  public Optional<Cell> cell(String column) {
     ColumnSpec spec = spec(column);
     Optional<Cell> cell = raw(spec);
     if (cell.isEmpty() && spec.isRequired()) {

@@ -1,4 +1,4 @@
-package org.jawroom.tables;
+package org.jawroom.tables.row;
 
 import java.util.HashMap;
 import java.util.List;
@@ -28,7 +28,7 @@ public final class Origins {
   Origins() {}
 
   /** Records the row of a name; the first one wins: for a mount, the row of its first bolt. */
-  void put(TableSpec table, Origin origin, String... names) {
+  public void put(TableSpec table, Origin origin, String... names) {
     origins.computeIfAbsent(table, none -> new HashMap<>()).putIfAbsent(key(names), origin);
   }
 
