@@ -42,6 +42,11 @@ public final class Inspection {
     this.recommended = recommended;
   }
 
+  /** Details of a placement in a region, such as that of a job; no other region competes. */
+  public static Inspection of(Model model, Region own, Recommendation place) {
+    return new Inspection(model, List.of(own), own, place);
+  }
+
   /** Every part–guard pair at the recommended placement, in ascending order of margin. */
   public List<Limit> pairs() {
     return own.field(recommended.openings()).limits(recommended.x(), recommended.y());
