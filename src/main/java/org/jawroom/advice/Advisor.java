@@ -60,8 +60,9 @@ public final class Advisor {
     Outcome outcome = solved.outcome();
     Machine machine = outcome.machine();
     Vise vise = outcome.vise();
-    boolean blank = !solved.model().blanks().isEmpty();
-    // With a blank, any number would be a guess, even for a hopeless pairing.
+    // With an open reading, what holds at worst alone is certain; any other number would be a
+    // guess.
+    boolean blank = solved.model().isOpen() && outcome.recommended().isEmpty();
     return new Advice(
         outcome,
         blank ? List.of() : Remedies.of(settings, solved),

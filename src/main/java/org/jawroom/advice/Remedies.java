@@ -95,12 +95,7 @@ final class Remedies {
       Vise over =
           vise.withHandle(
               new Handle(handle.radius(), handle.depth(), handle.onWhileCutting(), false));
-      Model model = now.with(over);
-      // An upper swing depends on the screw's diameter; if that is blank, the result is not
-      // certain.
-      if (model.blanks().isEmpty()) {
-        addIfItFits(RemedyKind.UPPER_SWING, model);
-      }
+      addIfItFits(RemedyKind.UPPER_SWING, now.with(over));
     }
   }
 

@@ -97,7 +97,7 @@ final class RoomSearch {
   }
 
   boolean fits(Orientation turn, long length, long width) {
-    return model(turn, length, width).isClearWithHandRoom();
+    return model(turn, length, width).atBest().isClearWithHandRoom();
   }
 
   private Model model(Orientation turn, long length, long width) {

@@ -76,6 +76,10 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
     List<Bound> walls = new ArrayList<>();
     List<Facing> boxes = new ArrayList<>();
     for (Part part : parts.parts()) {
+      if (part.u().closed().isReversed() || part.u().open().isReversed()) {
+        // Empty over some openings at best. Left out, it can only make a range look wider there.
+        continue;
+      }
       ClearanceClass kind = ClearanceClass.of(part);
       long front = guards.face(kind, ahead, true);
       long back = guards.face(kind, behind, true);

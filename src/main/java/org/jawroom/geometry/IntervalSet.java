@@ -60,7 +60,9 @@ public final class IntervalSet {
   /** The points of any of the given intervals. */
   public static IntervalSet union(Collection<Interval> intervals) {
     List<Interval> rising = new ArrayList<>(intervals);
-    rising.sort(Comparator.comparingLong(Interval::lo));
+    if (!isRising(rising)) {
+      rising.sort(Comparator.comparingLong(Interval::lo));
+    }
     long[] ends = new long[2 * rising.size()];
     int count = 0;
     for (Interval interval : rising) {
@@ -72,6 +74,15 @@ public final class IntervalSet {
       }
     }
     return new IntervalSet(Arrays.copyOf(ends, count));
+  }
+
+  private static boolean isRising(List<Interval> intervals) {
+    for (int i = 1; i < intervals.size(); i++) {
+      if (intervals.get(i).lo() < intervals.get(i - 1).lo()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   public boolean isEmpty() {

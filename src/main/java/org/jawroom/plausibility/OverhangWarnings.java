@@ -66,7 +66,7 @@ final class OverhangWarnings {
       if (machine.turns().contains(turn)) {
         for (Mount mount : vise.mounts()) {
           Optional<Strips> places =
-              mount.hasBlank()
+              mount.isOpen()
                   ? Optional.empty()
                   : slotted.places(Anchors.ofBolts(mount, NO_THICKNESS), turn);
           if (places.isPresent()) {

@@ -1,6 +1,7 @@
 package org.jawroom.tables;
 
 import java.util.OptionalLong;
+import org.jawroom.geometry.Interval;
 import org.jawroom.shop.Base;
 import org.jawroom.shop.Dimension;
 import org.jawroom.tables.cell.Lengths;
@@ -27,23 +28,31 @@ final class BaseCells {
   }
 
   private static void refuseSumOff(Row row, Dimension rear, Dimension front, long overall) {
-    if (rear.isKnown() && front.isKnown() && rear.length() + front.length() != overall) {
+    if (rear.isBlank() || front.isBlank()) {
+      return;
+    }
+    Interval rears = rear.values(0);
+    Interval fronts = front.values(0);
+    if (overall < rears.lo() + fronts.lo() || rears.hi() + fronts.hi() < overall) {
       row.fault(
           "base_length",
           "is not rear_reach and front_reach together, "
-              + Lengths.inMillimetres(rear.length() + front.length()));
+              + (rear.isKnown() && front.isKnown()
+                  ? Lengths.inMillimetres(rear.length() + front.length())
+                  : "whatever they are within their ranges"));
     }
   }
 
   /** The overall length minus the given reach; blank if that reach is blank too. */
   private static Dimension rest(Row row, long overall, Dimension reach, String reachColumn) {
-    if (!reach.isKnown()) {
+    if (reach.isBlank()) {
       return Dimension.BLANK;
     }
-    if (reach.length() > overall) {
+    Interval reaches = reach.values(0);
+    if (reaches.lo() > overall) {
       row.fault("base_length", "is less than " + reachColumn + ", " + row.raw(reachColumn));
       return Dimension.BLANK;
     }
-    return Dimension.of(overall - reach.length());
+    return Dimension.within(overall - Math.min(overall, reaches.hi()), overall - reaches.lo());
   }
 }

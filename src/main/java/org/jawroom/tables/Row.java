@@ -10,10 +10,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Dimension;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.CellText;
+import org.jawroom.tables.cell.LengthRange;
 import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.cell.ListedLengths;
 import org.jawroom.tables.cell.Masses;
@@ -160,8 +162,29 @@ final class Row {
     if (spec(column).noneAllowed() && CellText.trimmed(raw(column)).equalsIgnoreCase("none")) {
       return Dimension.NONE;
     }
+    ColumnSpec spec = spec(column);
+    if (spec.takesRanges() && LengthRange.isRange(raw(column))) {
+      return read(column, cell -> rangeOf(spec, cell)).orElse(Dimension.BLANK);
+    }
     OptionalLong length = length(column);
     return length.isPresent() ? Dimension.of(length.getAsLong()) : Dimension.BLANK;
+  }
+
+  /**
+   * A range in a cell; where only a greatest length is written, the least is 0, or there is none if
+   * the column may be negative.
+   */
+  private Dimension rangeOf(ColumnSpec spec, Cell cell) throws BadCell {
+    LengthRange range = LengthRange.parse(cell.text(), unit(), commaIn(cell));
+    long lo = spec.kind() == CellKind.LENGTH ? -Length.ENDLESS : 0;
+    if (range.lo().isPresent()) {
+      lo = checked(spec, range.lo().get(), cell);
+    }
+    long hi = Length.ENDLESS;
+    if (range.hi().isPresent()) {
+      hi = checked(spec, range.hi().get(), cell);
+    }
+    return Dimension.within(lo, hi);
   }
 
   /** Lengths separated by {@code ;}; empty if blank. */
@@ -263,7 +286,21 @@ final class Row {
   }
 
   private long lengthOf(ColumnSpec spec, Cell cell) throws BadCell {
-    Lengths.Read read = Lengths.parse(cell.text(), unit(), commaIn(cell));
+    if (LengthRange.isRange(cell.text())) {
+      throw new BadCell("is a range, but " + spec.name() + " takes one length");
+    }
+    Optional<String> meant = LengthRange.hyphenated(cell.text());
+    if (meant.isPresent()) {
+      throw new BadCell(
+          "has a hyphen between two numbers; "
+              + (spec.takesRanges()
+                  ? "if it is a range, write " + meant.get()
+                  : "write one length"));
+    }
+    return checked(spec, Lengths.parse(cell.text(), unit(), commaIn(cell)), cell);
+  }
+
+  private long checked(ColumnSpec spec, Lengths.Read read, Cell cell) throws BadCell {
     if (read.bare() && read.value() != 0) {
       bare.add(spec.name());
     }

@@ -7,6 +7,7 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.bolting.Fastening;
+import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -55,6 +56,7 @@ public final class PlacementFixtures {
         OptionalLong.empty(),
         Optional.empty(),
         false,
+        MarginBounds.NONE,
         List.of());
   }
 }

@@ -3,6 +3,7 @@ package org.jawroom.reference;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.job.JobReason;
 import org.jawroom.placement.job.Shortfall;
+import org.jawroom.placement.job.Unchecked;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ReferenceOutcome.Limiting;
@@ -140,12 +142,13 @@ class JobAgreementTest {
     values.put("verdict", answer.verdict());
     values.put("fails", answer.fails());
     values.put("tool room", answer.toolRoom());
-    values.put("load room", answer.loadRoom());
+    values.put("load room", answer.loadRoom().map(BigDecimal::stripTrailingZeros));
     values.put("stick-out", answer.stickOut());
     values.put("missing", answer.missing());
+    values.put("unchecked", answer.unchecked());
     if (answer.place().isPresent()) {
       Place place = answer.place().get();
-      ToldPlace.put(values, place);
+      PlaceValues.put(values, place);
     }
     return values.toString();
   }
@@ -155,12 +158,13 @@ class JobAgreementTest {
     values.put("verdict", outcome.verdict().code());
     values.put("fails", outcome.shortfalls().stream().map(JobAgreementTest::words).toList());
     values.put("tool room", outcome.toolRoom());
-    values.put("load room", outcome.loadRoom());
+    values.put("load room", outcome.loadRoom().map(BigDecimal::stripTrailingZeros));
     values.put("stick-out", outcome.shortestStickOut());
     values.put("missing", outcome.missing());
+    values.put("unchecked", outcome.unchecked().stream().map(Unchecked::code).toList());
     if (outcome.place().isPresent()) {
       Recommendation place = outcome.place().get();
-      ToldPlace.put(values, place, namesAnEdge(expected));
+      PlaceValues.put(values, place, namesAnEdge(expected));
     }
     return values.toString();
   }

@@ -93,7 +93,8 @@ public final class Advised {
             column,
             guard,
             relation,
-            limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit))));
+            limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit)),
+            OptionalLong.empty()));
     return this;
   }
 

@@ -15,6 +15,7 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.PlacementFixtures;
+import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -180,6 +181,17 @@ public final class Made {
                     nose))
             : Optional.empty();
     return new Outcome(
-        machine, vise, verdict, best, place, usable, List.of(), room, load, tooShort, missing);
+        machine,
+        vise,
+        verdict,
+        best,
+        place,
+        usable,
+        List.of(),
+        room,
+        load,
+        tooShort,
+        MarginBounds.NONE,
+        missing);
   }
 }

@@ -1,38 +1,24 @@
 package org.jawroom.placement.bolting;
 
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Orientation;
 
 /**
- * A place of a vise where something reaches down into a slot: the middle of a bolt's hole or of a
- * strap clamp. Half-nanometres, in the vise frame.
- *
- * @param u its middle, {@code v} likewise
- * @param playU how far from its middle the nut may stand along u, {@code playV} along v
+ * Where something of a vise reaches down into a slot, a bolt in its hole or the stud of a strap
+ * clamp: the middle of its nut may stand anywhere in a rectangle of the vise frame,
+ * half-nanometres. The ends of a side are reversed if open readings leave no such place for all of
+ * their values.
  */
-record Anchor(long u, long v, long playU, long playV) {
+record Anchor(Ends u, Ends v) {
 
-  /** The anchor of a vise in one orientation, along and across the slots. */
+  /** The rectangle of a vise in one orientation, along and across the slots. */
   Turned turned(Orientation turn, Axis slots) {
-    long x = turn.x(u, v);
-    long y = turn.y(u, v);
-    boolean alongU = turn.uAxis() == slots;
-    return new Turned(
-        slots == Axis.X ? x : y,
-        slots == Axis.X ? y : x,
-        alongU ? playU : playV,
-        alongU ? playV : playU);
+    Ends turnedU = turn.uSign() > 0 ? u : new Ends(-u.hi(), -u.lo());
+    Ends turnedV = turn.vSign() > 0 ? v : new Ends(-v.hi(), -v.lo());
+    return turn.uAxis() == slots ? new Turned(turnedU, turnedV) : new Turned(turnedV, turnedU);
   }
 
   /** See {@link #turned}. */
-  record Turned(long along, long across, long playAlong, long playAcross) {
-
-    /**
-     * The positions of the vise across the slots at which it stands over the slot at {@code at}.
-     */
-    Interval acrossIn(long at) {
-      return Interval.around(at - across, playAcross);
-    }
-  }
+  record Turned(Ends along, Ends across) {}
 }

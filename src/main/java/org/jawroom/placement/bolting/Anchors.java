@@ -2,10 +2,12 @@ package org.jawroom.placement.bolting;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.ClampParts;
+import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
 
@@ -29,39 +31,52 @@ public record Anchors(List<Anchor> all, long nutRoom) {
    * @param thread d, at most as wide as any of its holes
    */
   public static Anchors ofBolts(Mount mount, long thread) {
+    return ofBolts(mount, thread, Certainty.AT_WORST);
+  }
+
+  /**
+   * The bolts of a mount.
+   *
+   * @param certainty at worst the places that all values of its readings allow, at best those that
+   *     some value allows
+   */
+  static Anchors ofBolts(Mount mount, long thread, Certainty certainty) {
     List<Anchor> anchors = new ArrayList<>(mount.bolts().size());
     for (Bolt bolt : mount.bolts()) {
       anchors.add(
           new Anchor(
-              bolt.u().length(),
-              bolt.v().length(),
-              (bolt.holeU().length() - thread) / 2,
-              (bolt.holeV().length() - thread) / 2));
+              places(bolt.u(), bolt.holeU(), thread, certainty),
+              places(bolt.v(), bolt.holeV(), thread, certainty)));
     }
     return new Anchors(anchors, thread);
   }
 
+  /** How far the bolt may stand from its place along one axis. */
+  private static Ends places(Dimension middle, Dimension hole, long thread, Certainty certainty) {
+    Interval at = Certainty.positions(middle);
+    Interval size = Certainty.sizes(hole);
+    return certainty == Certainty.AT_WORST
+        ? new Ends(at.hi() - (size.lo() - thread) / 2, at.lo() + (size.lo() - thread) / 2)
+        : new Ends(at.lo() - (size.hi() - thread) / 2, at.hi() + (size.hi() - thread) / 2);
+  }
+
   /**
-   * The strap clamps of a vise whose base is known: a slot runs through each, its centre line at
-   * least {@code thread} inside the strap's edges, with at least twice that of the strap's length
-   * over the slot. Empty if the straps are too small for that.
+   * The strap clamps of a vise: a slot runs through each, its centre line at least {@code thread}
+   * inside the strap's edges, with at least twice that of the strap's length over the slot.
    *
    * @param room width of a strap beside the base
    * @param thread d, that of the slot
    */
-  static Optional<Anchors> ofClamps(Vise vise, long room, long thread) {
-    Interval u = ClampParts.alongU(vise);
-    long playU = u.length() / 2 - thread;
-    long playV = room / 2 - thread;
-    if (playU < 0 || playV < 0) {
-      return Optional.empty();
-    }
-    // Exact: reaches, widths and room are whole nanometres, so half of each is whole.
-    long middle = u.lo() + u.length() / 2;
-    List<Anchor> anchors = new ArrayList<>(2);
-    for (Interval v : ClampParts.alongV(vise, room)) {
-      anchors.add(new Anchor(middle, v.lo() + room / 2, playU, playV));
-    }
-    return Optional.of(new Anchors(anchors, thread));
+  static Anchors ofClamps(Vise vise, long room, long thread, Certainty certainty) {
+    // A nut may stand where every value (at best: some value) of the readings has the strap.
+    Certainty opposite = certainty == Certainty.AT_WORST ? Certainty.AT_BEST : Certainty.AT_WORST;
+    Ends u = inside(ClampParts.alongU(vise, opposite), thread);
+    Ends v = inside(ClampParts.alongV(vise, room, opposite), thread);
+    return new Anchors(
+        List.of(new Anchor(u, new Ends(-v.hi(), -v.lo())), new Anchor(u, v)), thread);
+  }
+
+  private static Ends inside(Ends strap, long thread) {
+    return new Ends(strap.lo() + thread, strap.hi() - thread);
   }
 }

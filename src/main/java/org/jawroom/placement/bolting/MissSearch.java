@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Bolt;
@@ -60,7 +61,7 @@ public final class MissSearch {
     if (hasNoSlot()) {
       return Optional.of(new Miss(turn, mount.name(), Miss.Cause.NO_SLOT, "", 0));
     }
-    if (needsBlank() || mount.hasBlank()) {
+    if (needsBlank() || mount.isOpen()) {
       return Optional.empty();
     }
     long smallest = prepared.threads().get(prepared.threads().size() - 1);
@@ -111,15 +112,18 @@ public final class MissSearch {
       return Optional.empty();
     }
     long thread = prepared.threads().get(0);
-    Optional<Anchors> anchors =
-        Anchors.ofClamps(vise, settings.clampRoom(), thread)
-            .filter(held -> prepared.slotted().length() >= 2 * thread);
+    Anchors anchors = Anchors.ofClamps(vise, settings.clampRoom(), thread, Certainty.AT_WORST);
     boolean holds =
-        anchors
-            .flatMap(held -> prepared.slotted().places(held, turn))
-            .flatMap(
-                places -> Overhang.clamped(machine, vise, settings, turn).flatMap(places::meet))
-            .isPresent();
+        !anchors.all().get(0).u().isReversed()
+            && Slotted.length(machine) >= 2 * thread
+            && prepared
+                .slotted()
+                .places(anchors, turn)
+                .flatMap(
+                    places ->
+                        Overhang.clamped(machine, vise, settings, turn, Certainty.AT_WORST)
+                            .flatMap(places::meet))
+                .isPresent();
     return holds
         ? Optional.empty()
         : Optional.of(new Miss(turn, name, Miss.Cause.NO_ROOM_FOR_CLAMPS, "", 0));
@@ -131,7 +135,9 @@ public final class MissSearch {
   }
 
   private boolean needsBlank() {
-    return machine.slots().width().isBlank() || !machine.slots().placesKnown();
+    return machine.slots().width().isBlank()
+        || !machine.slots().placesKnown()
+        || machine.slots().pitch().isOpen() && machine.slots().needsPitch();
   }
 
   /** The position of a bolt within its mount, along the axis of greatest extent. */

@@ -2,7 +2,9 @@ package org.jawroom.placement.bolting;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.ClampParts;
+import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
@@ -28,7 +30,13 @@ public final class Overhang {
    */
   public static Optional<Rectangle> allowed(
       Settings settings, Machine machine, Vise vise, Orientation turn) {
-    Optional<Rectangle> base = Footprint.base(vise, turn);
+    return allowed(settings, machine, vise, turn, Certainty.AT_WORST);
+  }
+
+  /** The same, for the base as far as all values of its readings take it, or any. */
+  static Optional<Rectangle> allowed(
+      Settings settings, Machine machine, Vise vise, Orientation turn, Certainty certainty) {
+    Optional<Rectangle> base = Footprint.base(vise, turn, certainty);
     if (settings.maxOverhang().isEmpty() || base.isEmpty()) {
       return Optional.of(Region.EVERYWHERE);
     }
@@ -37,10 +45,15 @@ public final class Overhang {
 
   /** The positions at which base and strap clamps lie wholly over the table top; empty if none. */
   static Optional<Rectangle> clamped(
-      Machine machine, Vise vise, Settings settings, Orientation turn) {
-    Interval u = ClampParts.alongU(vise);
-    Interval v = Interval.around(0, vise.base().width().length() / 2 + settings.clampRoom());
-    return within(machine, 0, new Rectangle(turn.x(u, v), turn.y(u, v)));
+      Machine machine, Vise vise, Settings settings, Orientation turn, Certainty certainty) {
+    Ends u = ClampParts.alongU(vise, certainty);
+    Ends v = ClampParts.alongV(vise, settings.clampRoom(), certainty);
+    if (u.isReversed()) {
+      return Optional.of(Region.EVERYWHERE);
+    }
+    Interval alongU = Interval.of(u.lo(), u.hi());
+    Interval alongV = Interval.around(0, v.hi());
+    return within(machine, 0, new Rectangle(turn.x(alongU, alongV), turn.y(alongU, alongV)));
   }
 
   /**

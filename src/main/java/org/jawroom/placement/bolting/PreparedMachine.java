@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.SweptGuards;
@@ -29,8 +30,11 @@ public final class PreparedMachine {
   private final EnumSet<Orientation> turns = EnumSet.noneOf(Orientation.class);
   private final Slotted slotted;
   private final Guards anyBed;
+  private final Certainty certainty;
+  private final PreparedMachine atBest;
 
-  private PreparedMachine(Settings settings, Machine machine, Setup setup) {
+  private PreparedMachine(Settings settings, Machine machine, Setup setup, Certainty certainty) {
+    this.certainty = certainty;
     this.settings = settings;
     this.machine = machine;
     this.setup = setup;
@@ -44,14 +48,49 @@ public final class PreparedMachine {
             Interval.around(machine.spindleX(), machine.reachX()),
             Interval.around(machine.spindleY(), machine.reachY()));
     this.turns.addAll(machine.turns());
-    this.slotted = machine.slots().placesKnown() ? Slotted.of(machine) : null;
+    this.slotted = Slotted.of(machine, certainty);
     Guards lowest = guardsOver(0);
     this.anyBed =
         settings.shortestTool().isPresent() && !lowest.all().withNose().isEmpty() ? null : lowest;
+    boolean isOpen =
+        !lowest.blanks().isEmpty()
+            || width.isOpen()
+            || machine.slots().needsPitch() && machine.slots().pitch().isOpen();
+    if (certainty == Certainty.AT_BEST) {
+      this.atBest = this;
+    } else if (isOpen) {
+      this.atBest = new PreparedMachine(settings, machine, setup, Certainty.AT_BEST);
+    } else {
+      this.atBest = new PreparedMachine(this, anyBed);
+    }
+  }
+
+  /** A machine without open readings at best: the same but for the vises that stand on it. */
+  private PreparedMachine(PreparedMachine same, Guards anyBed) {
+    this.certainty = Certainty.AT_BEST;
+    this.settings = same.settings;
+    this.machine = same.machine;
+    this.setup = same.setup;
+    this.threads = same.threads;
+    this.reach = same.reach;
+    this.turns.addAll(same.turns);
+    this.slotted = same.slotted;
+    this.anyBed = anyBed;
+    this.atBest = this;
   }
 
   public static PreparedMachine of(Settings settings, Machine machine, Setup setup) {
-    return new PreparedMachine(settings, machine, setup);
+    return new PreparedMachine(settings, machine, setup, Certainty.AT_WORST);
+  }
+
+  /** How open readings are taken. */
+  public Certainty certainty() {
+    return certainty;
+  }
+
+  /** The same machine with open readings at best. */
+  public PreparedMachine atBest() {
+    return atBest;
   }
 
   /**
@@ -72,7 +111,7 @@ public final class PreparedMachine {
 
   private Guards guardsOver(long bedHeight) {
     Blanks blanks = new Blanks();
-    MachineGuards all = MachineGuards.of(settings, machine, setup, bedHeight, blanks);
+    MachineGuards all = MachineGuards.of(settings, machine, setup, bedHeight, certainty, blanks);
     return new Guards(
         all,
         SweptGuards.of(all.swept(), 0),
@@ -121,7 +160,7 @@ public final class PreparedMachine {
     return reach;
   }
 
-  /** The slots; null if a blank pitch leaves their positions unknown. */
+  /** The slots. */
   public Slotted slotted() {
     return slotted;
   }

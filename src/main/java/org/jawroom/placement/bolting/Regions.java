@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.SweptGuards;
 import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Interval;
@@ -21,9 +22,9 @@ import org.jawroom.shop.Slots;
  * Enumerates every turn and mount in which a vise can be bolted to a table, turns in order of
  * preference, then mounts in input order.
  *
- * <p>A mount that needs a blank column is relaxed: the vise may stand anywhere with some of its
- * base over the table (base unknown: anywhere within 10 m) and has no bolts. This is never worse
- * than the truth. Known holes and slots can still refuse such a mount.
+ * <p>At best a mount that needs a blank column is relaxed: the vise may stand anywhere with some of
+ * its base over the table (base unknown: anywhere within 10 m) and has no bolts. This is never
+ * worse than the truth. Known holes and slots can still refuse such a mount.
  */
 public final class Regions {
   private static final long ANYWHERE = 10_000 * Length.MM;
@@ -64,7 +65,9 @@ public final class Regions {
       return;
     }
     Optional<Anchors> anchors =
-        complete ? Optional.of(Anchors.ofBolts(mount, thread.getAsLong())) : Optional.empty();
+        complete
+            ? Optional.of(Anchors.ofBolts(mount, thread.getAsLong(), machine.certainty()))
+            : Optional.empty();
     Fastening fastening =
         new Fastening(
             index, mount.name(), false, complete ? thread : OptionalLong.empty(), anchors);
@@ -76,14 +79,19 @@ public final class Regions {
 
   private void addClamps(int index, boolean complete, List<Region> regions) {
     OptionalLong thread = machine.threadFor(Length.ENDLESS);
-    if (refused(thread)) {
+    if (refused(thread) || thread.isPresent() && tooShortForClamps(thread.getAsLong())) {
       return;
     }
     Optional<Anchors> anchors =
         complete
-            ? Anchors.ofClamps(vise.vise(), machine.settings().clampRoom(), thread.getAsLong())
+            ? Optional.of(
+                Anchors.ofClamps(
+                    vise.vise(),
+                    machine.settings().clampRoom(),
+                    thread.getAsLong(),
+                    machine.certainty()))
             : Optional.empty();
-    if (complete && (anchors.isEmpty() || machine.slotted().length() < 2 * thread.getAsLong())) {
+    if (anchors.isPresent() && anchors.get().all().get(0).u().isReversed()) {
       return;
     }
     Fastening fastening =
@@ -92,16 +100,27 @@ public final class Regions {
     for (Orientation turn : turns()) {
       Optional<Rectangle> onTable =
           complete
-              ? Overhang.clamped(machine.machine(), vise.vise(), machine.settings(), turn)
+              ? Overhang.clamped(
+                  machine.machine(), vise.vise(), machine.settings(), turn, machine.certainty())
               : Optional.of(Region.EVERYWHERE);
       onTable.ifPresent(places -> add(turn, fastening, places, parts, regions));
     }
   }
 
+  /** Whether no strap holds in the slots, whatever the base is. */
+  private boolean tooShortForClamps(long thread) {
+    return Slotted.length(machine.machine()) < 2 * thread
+        || machine.settings().clampRoom() < 2 * thread;
+  }
+
   private List<Orientation> turns() {
-    return Orientation.ALL.stream()
-        .filter(turn -> vise.allows(turn) && machine.allows(turn))
-        .toList();
+    List<Orientation> allowed = new ArrayList<>(Orientation.ALL.size());
+    for (Orientation turn : Orientation.ALL) {
+      if (vise.allows(turn) && machine.allows(turn)) {
+        allowed.add(turn);
+      }
+    }
+    return allowed;
   }
 
   private void add(
@@ -117,7 +136,8 @@ public final class Regions {
             .orElseGet(() -> Optional.of(Strips.of(anywhere(turn))));
     Optional<Rectangle> allowed =
         machine.settings().maxOverhang().isPresent()
-            ? Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), turn)
+            ? Overhang.allowed(
+                machine.settings(), machine.machine(), vise.vise(), turn, machine.certainty())
             : Optional.of(Region.EVERYWHERE);
     if (held.isPresent() && allowed.isPresent()) {
       Optional<Strips> places = held;
@@ -131,33 +151,42 @@ public final class Regions {
     }
   }
 
-  /** Whether no column that the mount needs is blank; records those that are. */
+  /**
+   * Whether a mount holds as its readings say; false if one of them is blank and it is relaxed
+   * instead. Records the columns of open readings.
+   */
   private boolean complete(int index, Blanks blanks) {
     Slots slots = machine.machine().slots();
-    if (!vise.hasBlank(index) && slots.width().isKnown() && !slots.pitch().isBlank()) {
+    Mount mount = vise.vise().mounts().get(index);
+    if (!vise.isOpen(index)
+        && slots.width().isKnown()
+        && !(slots.needsPitch() && slots.pitch().isOpen())) {
       return true;
     }
-    Mount mount = vise.vise().mounts().get(index);
     boolean complete = BoltingBlanks.given(slots, blanks);
     for (Bolt bolt : mount.bolts()) {
       complete &= BoltingBlanks.given(mount, bolt, blanks);
     }
-    return complete;
+    return complete || machine.certainty() == Certainty.AT_WORST;
   }
 
-  /** Whether no column that strap clamps need is blank; records those that are. */
+  /** The same for strap clamps. */
   private boolean clampsComplete(Blanks blanks) {
-    return BoltingBlanks.given(machine.machine().slots(), blanks)
-        & BoltingBlanks.given(vise.vise().base(), blanks);
+    boolean complete =
+        BoltingBlanks.given(machine.machine().slots(), blanks)
+            & BoltingBlanks.given(vise.vise().base(), blanks);
+    return complete || machine.certainty() == Certainty.AT_WORST;
   }
 
   /**
-   * Whether the known columns rule the mount out: no slot, a slot too narrow, or a hole too small
-   * for every bolt that may be tried. A hole exactly as wide as the bolt admits it.
+   * Whether the known columns (at worst: any) rule the mount out: no slot, a slot too narrow, or a
+   * hole too small for every bolt that may be tried. A hole exactly as wide as the bolt admits it.
    */
   private boolean refused(OptionalLong thread) {
     Slots slots = machine.machine().slots();
-    return slots.count() == 0 || thread.isEmpty() && slots.width().isKnown();
+    return slots.count() == 0
+        || thread.isEmpty()
+            && (slots.width().isKnown() || machine.certainty() == Certainty.AT_WORST);
   }
 
   /** The positions with some of the base over the table top; touching its edge counts. */

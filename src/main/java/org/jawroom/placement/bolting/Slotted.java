@@ -1,12 +1,13 @@
 package org.jawroom.placement.bolting;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Length;
@@ -27,74 +28,108 @@ import org.jawroom.shop.Slots;
  */
 public final class Slotted {
   private final Axis along;
-  private final long[] centres;
+  private final List<Interval> centres;
   private final Interval reach;
+  private final Certainty certainty;
 
-  private Slotted(Axis along, long[] centres, Interval reach) {
+  private Slotted(Axis along, List<Interval> centres, Interval reach, Certainty certainty) {
     this.along = along;
     this.centres = centres;
     this.reach = reach;
+    this.certainty = certainty;
   }
 
   /** The slots of a machine, whose pitch must be known if it is needed. */
   public static Slotted of(Machine machine) {
-    Slots slots = machine.slots();
-    boolean alongX = slots.direction() == Axis.X;
-    long tableAlong = alongX ? machine.tableLength() : machine.tableWidth();
-    long tableAcross = alongX ? machine.tableWidth() : machine.tableLength();
-    long length = slots.length().orElse(tableAlong);
-    return new Slotted(
-        slots.direction(), centres(slots, tableAcross), Interval.around(0, length / 2));
+    return of(machine, Certainty.AT_WORST);
   }
 
-  /** The length of the slots. */
-  long length() {
-    return reach.length();
+  /**
+   * The slots of a machine, whose pitch may be open.
+   *
+   * @param certainty whether a slot must serve for all values of the open readings or for some
+   */
+  static Slotted of(Machine machine, Certainty certainty) {
+    Slots slots = machine.slots();
+    boolean alongX = slots.direction() == Axis.X;
+    long tableAcross = alongX ? machine.tableWidth() : machine.tableLength();
+    return new Slotted(
+        slots.direction(),
+        centres(slots, tableAcross),
+        Interval.around(0, length(machine) / 2),
+        certainty);
+  }
+
+  /** The length of a machine's slots. */
+  static long length(Machine machine) {
+    boolean alongX = machine.slots().direction() == Axis.X;
+    return machine.slots().length().orElse(alongX ? machine.tableLength() : machine.tableWidth());
   }
 
   SlotLines lines() {
     return new SlotLines(along, centres(), reach);
   }
 
-  /** Centre lines across the table, from its middle. */
-  private static long[] centres(Slots slots, long tableAcross) {
-    long[] centres = new long[slots.count()];
+  /** Where each centre line may lie across the table, from its middle. */
+  private static List<Interval> centres(Slots slots, long tableAcross) {
+    List<Interval> centres = new ArrayList<>(slots.count());
+    Interval pitch = slots.needsPitch() ? Certainty.sizes(slots.pitch()) : Interval.of(0, 0);
     for (int j = 0; j < slots.count(); j++) {
       if (!slots.positions().isEmpty()) {
-        centres[j] = slots.positions().get(j) - tableAcross / 2;
+        long at = slots.positions().get(j) - tableAcross / 2;
+        centres.add(Interval.of(at, at));
       } else if (slots.first().isPresent()) {
-        long fromFirst = j == 0 ? 0 : j * slots.pitch().length();
-        centres[j] = slots.first().getAsLong() + fromFirst - tableAcross / 2;
+        long first = slots.first().getAsLong() - tableAcross / 2;
+        centres.add(Interval.of(first + j * pitch.lo(), first + j * pitch.hi()));
       } else {
         // Symmetric about the middle. A pitch is whole nanometres, so half of it is exact.
-        centres[j] =
-            slots.count() == 1 ? 0 : (2L * j - (slots.count() - 1)) * (slots.pitch().length() / 2);
+        long halves = 2L * j - (slots.count() - 1);
+        long one = halves * (pitch.lo() / 2);
+        long other = halves * (pitch.hi() / 2);
+        centres.add(Interval.of(Math.min(one, other), Math.max(one, other)));
       }
     }
-    return centres;
+    return List.copyOf(centres);
   }
 
   /** All places of the vise frame's origin at which the anchors hold; empty if there are none. */
   public Optional<Strips> places(Anchors anchors, Orientation turn) {
     IntervalSet across = null;
-    long offBefore = 0;
-    long playBefore = 0;
+    Ends before = null;
     for (Anchor anchor : anchors.all()) {
-      Anchor.Turned turned = anchor.turned(turn, along);
-      long off = turned.across();
-      long play = turned.playAcross();
+      Ends ends = anchor.turned(turn, along).across();
       if (across == null) {
-        across = IntervalSet.around(centres, -off, play);
-      } else if (off != offBefore || play != playBefore) {
-        across = across.meet(IntervalSet.around(centres, -off, play));
+        across = heldAcross(ends);
+      } else if (!ends.equals(before)) {
+        across = across.meet(heldAcross(ends));
       }
-      offBefore = off;
-      playBefore = play;
+      before = ends;
     }
     IntervalSet held = across;
     return alongPlaces(anchors, turn)
         .filter(places -> !held.isEmpty())
         .map(places -> Strips.of(along, places.lo(), places.hi(), held));
+  }
+
+  private IntervalSet heldAcross(Ends anchor) {
+    List<Interval> held = new ArrayList<>(centres.size());
+    for (Interval centre : centres) {
+      Ends places = acrossIn(centre, anchor);
+      if (!places.isReversed()) {
+        held.add(Interval.of(places.lo(), places.hi()));
+      }
+    }
+    return IntervalSet.union(held);
+  }
+
+  /**
+   * The positions across the slots at which the slot with that centre line serves an anchor;
+   * reversed if there are none.
+   */
+  private Ends acrossIn(Interval centre, Ends anchor) {
+    return certainty == Certainty.AT_WORST
+        ? new Ends(centre.hi() - anchor.hi(), centre.lo() - anchor.lo())
+        : new Ends(centre.lo() - anchor.hi(), centre.hi() - anchor.lo());
   }
 
   /**
@@ -132,10 +167,10 @@ public final class Slotted {
     long across = along == Axis.X ? place.y() : place.x();
     List<Integer> slots = new ArrayList<>();
     for (Anchor anchor : anchors.all()) {
-      long at = across + anchor.turned(turn, along).across();
+      Ends ends = anchor.turned(turn, along).across();
       int nearest = 0;
-      for (int j = 1; j < centres.length; j++) {
-        if (Math.abs(centres[j] - at) < Math.abs(centres[nearest] - at)) {
+      for (int j = 1; j < centres.size(); j++) {
+        if (twiceOff(centres.get(j), ends, across) < twiceOff(centres.get(nearest), ends, across)) {
           nearest = j;
         }
       }
@@ -144,9 +179,14 @@ public final class Slotted {
     return slots;
   }
 
+  /** Twice the distance of a centre line from the middle of an anchor. */
+  private static long twiceOff(Interval centre, Ends anchor, long across) {
+    return Math.abs(centre.lo() + centre.hi() - anchor.lo() - anchor.hi() - 2 * across);
+  }
+
   /** The centre line of each slot, across the slots from the table's middle. */
   public List<Long> centres() {
-    return Arrays.stream(centres).boxed().toList();
+    return centres.stream().map(Slotted::middle).toList();
   }
 
   /**
@@ -158,11 +198,10 @@ public final class Slotted {
     Interval nuts = nuts(anchors);
     List<Place> bolts = new ArrayList<>();
     for (int i = 0; i < slots.size(); i++) {
-      long hole =
-          anchors.all().get(i).turned(turn, along).along()
-              + (along == Axis.X ? place.x() : place.y());
+      Ends ends = anchors.all().get(i).turned(turn, along).along();
+      long hole = (ends.lo() + ends.hi()) / 2 + (along == Axis.X ? place.x() : place.y());
       long at = Math.max(nuts.lo(), Math.min(nuts.hi(), hole));
-      long centre = centres[slots.get(i) - 1];
+      long centre = middle(centres.get(slots.get(i) - 1));
       bolts.add(along == Axis.X ? new Place(at, centre) : new Place(centre, at));
     }
     return bolts;
@@ -185,7 +224,7 @@ public final class Slotted {
     for (int anchor = 0; anchor < anchors.all().size(); anchor++) {
       List<List<Integer>> longer = new ArrayList<>();
       for (List<Integer> set : sets) {
-        for (int slot = 1; slot <= centres.length; slot++) {
+        for (int slot = 1; slot <= centres.size(); slot++) {
           List<Integer> next = new ArrayList<>(set);
           next.add(slot);
           if (acrossIn(next, anchors, turn).isPresent()) {
@@ -202,11 +241,11 @@ public final class Slotted {
   private Set<Interval> acrossInSlots(Anchors anchors, Orientation turn) {
     Set<Interval> held = Set.of(Interval.ALL);
     for (Anchor anchor : anchors.all()) {
-      Anchor.Turned turned = anchor.turned(turn, along);
+      Ends ends = anchor.turned(turn, along).across();
       Set<Interval> narrower = new LinkedHashSet<>();
       for (Interval before : held) {
-        for (long centre : centres) {
-          before.meet(turned.acrossIn(centre)).ifPresent(narrower::add);
+        for (Interval centre : centres) {
+          meet(before, acrossIn(centre, ends)).ifPresent(narrower::add);
         }
       }
       held = narrower;
@@ -220,28 +259,40 @@ public final class Slotted {
   private Optional<Interval> acrossIn(List<Integer> slots, Anchors anchors, Orientation turn) {
     Optional<Interval> held = Optional.of(Interval.ALL);
     for (int i = 0; i < slots.size(); i++) {
-      Interval its = anchors.all().get(i).turned(turn, along).acrossIn(centres[slots.get(i) - 1]);
-      held = held.flatMap(before -> before.meet(its));
+      Ends ends = anchors.all().get(i).turned(turn, along).across();
+      Ends its = acrossIn(centres.get(slots.get(i) - 1), ends);
+      held = held.flatMap(before -> meet(before, its));
     }
     return held;
   }
 
+  private static Optional<Interval> meet(Interval one, Ends other) {
+    return other.isReversed() ? Optional.empty() : one.meet(Interval.of(other.lo(), other.hi()));
+  }
+
+  private static long middle(Interval centre) {
+    return centre.lo() + (centre.hi() - centre.lo()) / 2;
+  }
+
   /** The least position along the slots at which an anchor holds. */
   long leastAlong(Anchors anchors, Anchor anchor, Orientation turn) {
-    Anchor.Turned turned = anchor.turned(turn, along);
-    return -reachOfNuts(anchors) - turned.playAlong() - turned.along();
+    return -reachOfNuts(anchors) - anchor.turned(turn, along).along().hi();
   }
 
   /** The greatest; it may be below the least. */
   long mostAlong(Anchors anchors, Anchor anchor, Orientation turn) {
-    Anchor.Turned turned = anchor.turned(turn, along);
-    return reachOfNuts(anchors) + turned.playAlong() - turned.along();
+    return reachOfNuts(anchors) - anchor.turned(turn, along).along().lo();
   }
 
-  /** The positions across the slots at which an anchor stands over each slot in turn. */
+  /**
+   * The positions across the slots at which each slot in turn serves an anchor, all of them known.
+   */
   List<Interval> acrossInEach(Anchor anchor, Orientation turn) {
-    Anchor.Turned turned = anchor.turned(turn, along);
-    return Arrays.stream(centres).mapToObj(turned::acrossIn).toList();
+    Ends ends = anchor.turned(turn, along).across();
+    return centres.stream()
+        .map(centre -> acrossIn(centre, ends))
+        .map(places -> Interval.of(places.lo(), places.hi()))
+        .toList();
   }
 
   private Optional<Interval> alongPlaces(Anchors anchors, Orientation turn) {

@@ -7,8 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.JobPart;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.shop.Column;
+import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -19,17 +23,20 @@ import org.jawroom.shop.Vise;
  * blank column is skipped and recorded as unchecked.
  */
 final class JobChecks {
+  private final Certainty certainty;
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
   private final Job job;
   private final Interval heights;
   private final List<Shortfall> shortfalls = new ArrayList<>();
+  private final Set<Column> open = EnumSet.noneOf(Column.class);
   private final Set<Unchecked> unchecked = EnumSet.noneOf(Unchecked.class);
   private OptionalLong toolRoom = OptionalLong.empty();
   private Optional<BigDecimal> loadRoom = Optional.empty();
 
-  private JobChecks(Settings settings, Machine machine, Vise vise, Job job) {
+  private JobChecks(Settings settings, Machine machine, Vise vise, Job job, Certainty certainty) {
+    this.certainty = certainty;
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
@@ -37,8 +44,8 @@ final class JobChecks {
     this.heights = JobPart.heights(vise, job);
   }
 
-  static JobChecks of(Settings settings, Machine machine, Vise vise, Job job) {
-    JobChecks checks = new JobChecks(settings, machine, vise, job);
+  static JobChecks of(Settings settings, Machine machine, Vise vise, Job job, Certainty certainty) {
+    JobChecks checks = new JobChecks(settings, machine, vise, job, certainty);
     if (!job.machines().isEmpty() && !job.machines().contains(machine.name())) {
       checks.shortfalls.add(Shortfall.of(JobReason.MACHINE));
     }
@@ -52,6 +59,11 @@ final class JobChecks {
   /** All checks that fail, in the order of reasons. */
   List<Shortfall> shortfalls() {
     return shortfalls;
+  }
+
+  /** The columns of readings known within bounds that tools need. */
+  Set<Column> open() {
+    return open;
   }
 
   List<Unchecked> unchecked() {
@@ -74,9 +86,11 @@ final class JobChecks {
   }
 
   private void longTool() {
-    if (machine.noseMax().isKnown() && job.toolLength().isKnown()) {
-      long room = machine.noseMax().length() - job.toolLength().length() - heights.hi();
-      toolRoom = OptionalLong.of(room);
+    if (given(machine.noseMax(), Column.NOSE_MAX) & given(job.toolLength(), Column.TOOL_LENGTH)) {
+      Interval nose = machine.noseMax().values(0);
+      Interval tool = job.toolLength().values(0);
+      long room = (isWorst() ? nose.lo() - tool.hi() : nose.hi() - tool.lo()) - heights.hi();
+      toolRoom = Length.isBounded(room) ? OptionalLong.of(room) : OptionalLong.empty();
       atLeast(room - settings.clearance(), JobReason.LONG_TOOL);
     } else {
       unchecked.add(Unchecked.TOOL);
@@ -87,12 +101,25 @@ final class JobChecks {
     if (settings.shortestTool().isEmpty()) {
       return;
     }
-    if (machine.noseMin().isKnown()) {
-      long tip = machine.noseMin().length() - settings.shortestTool().getAsLong();
+    if (given(machine.noseMin(), Column.NOSE_MIN)) {
+      Interval nose = machine.noseMin().values(0);
+      long tip = (isWorst() ? nose.hi() : nose.lo()) - settings.shortestTool().getAsLong();
       atLeast(heights.hi() - tip, JobReason.SHORT_TOOL);
     } else {
       unchecked.add(Unchecked.TOOL);
     }
+  }
+
+  private boolean isWorst() {
+    return certainty == Certainty.AT_WORST;
+  }
+
+  /** Whether a reading is not blank; notes its column if it is known within bounds only. */
+  private boolean given(Dimension dimension, Column column) {
+    if (dimension.isOpen() && !dimension.isBlank()) {
+      open.add(column);
+    }
+    return !dimension.isBlank();
   }
 
   /** A blank mass counts as 0 where something fails for certain even so. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.JobPart;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.SweptParts;
@@ -40,28 +41,31 @@ import org.jawroom.shop.Vise;
  * counts), and jaws, tools and load allow it; see {@link JobReason}. Among several such positions
  * the order of preference is that of pairings, with the workpiece as work area.
  *
- * <p>Blanks of machine and vise are relaxed as for pairings: whatever needs one is left out, which
- * is never worse than the truth. A job that fails even so is not held; otherwise it is unknown.
- * What only tools and load need is unchecked instead.
+ * <p>Open readings are judged as for pairings: a job held at worst is held, one not held at best is
+ * not held, any other unknown. What only tools and load need is unchecked where it is blank.
  */
 public final class JobPairing {
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
   private final PreparedMachine prepared;
+  private final PreparedVise preparedVise;
+  private final Certainty certainty;
   private final Model model;
 
-  private JobPairing(PreparedMachine machine, PreparedVise vise) {
+  private JobPairing(PreparedMachine machine, PreparedVise vise, Certainty certainty) {
     this.settings = machine.settings();
     this.machine = machine.machine();
     this.vise = vise.vise();
     this.prepared = machine;
+    this.preparedVise = vise;
+    this.certainty = certainty;
     this.model = Model.of(machine, vise);
   }
 
   private static JobPairing of(Settings settings, Machine machine, Vise vise) {
     PreparedMachine prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
-    return new JobPairing(prepared, PreparedVise.on(prepared, vise));
+    return new JobPairing(prepared, PreparedVise.on(prepared, vise), Certainty.AT_WORST);
   }
 
   /** The outcome of {@code job} held by {@code vise} on {@code machine}; pure. */
@@ -77,7 +81,7 @@ public final class JobPairing {
   }
 
   public static List<JobOutcome> solve(PreparedMachine machine, PreparedVise vise, List<Job> jobs) {
-    JobPairing pairing = new JobPairing(machine, vise);
+    JobPairing pairing = new JobPairing(machine, vise, Certainty.AT_WORST);
     return jobs.stream().map(pairing::solve).toList();
   }
 
@@ -118,7 +122,59 @@ public final class JobPairing {
   }
 
   private JobOutcome solve(Job job) {
-    JobChecks checks = JobChecks.of(settings, machine, vise, job);
+    Attempt worst = attempt(job);
+    if (!worst.isOpen || worst.shortfalls.isEmpty()) {
+      return outcome(
+          job, worst, worst.shortfalls.isEmpty() ? JobVerdict.HELD : JobVerdict.NOT_HELD);
+    }
+    JobPairing best = new JobPairing(prepared.atBest(), preparedVise.atBest(), Certainty.AT_BEST);
+    Attempt atBest = best.attempt(job);
+    if (!atBest.shortfalls.isEmpty()) {
+      // It fails for every value of the open readings; how far is a guess.
+      return outcome(job, atBest.withoutPlace(), JobVerdict.NOT_HELD);
+    }
+    return new JobOutcome(
+        job,
+        machine,
+        vise,
+        JobVerdict.UNKNOWN,
+        Optional.empty(),
+        List.of(),
+        JobPart.heights(vise, job),
+        OptionalLong.empty(),
+        Optional.empty(),
+        OptionalLong.empty(),
+        List.of(),
+        worst.missing);
+  }
+
+  /**
+   * A job with the open readings taken one way.
+   *
+   * @param isOpen whether it needs an open reading
+   * @param missing the columns of these
+   */
+  private record Attempt(
+      JobChecks checks,
+      Optional<Recommendation> place,
+      List<Shortfall> shortfalls,
+      boolean isOpen,
+      List<Column> missing) {
+
+    Attempt withoutPlace() {
+      List<Shortfall> bare = shortfalls.stream().map(Attempt::withoutGuess).toList();
+      return new Attempt(checks, Optional.empty(), bare, isOpen, missing);
+    }
+
+    private static Shortfall withoutGuess(Shortfall shortfall) {
+      return shortfall.reason() == JobReason.HIT || shortfall.reason() == JobReason.REACH
+          ? Shortfall.of(shortfall.reason())
+          : shortfall;
+    }
+  }
+
+  private Attempt attempt(Job job) {
+    JobChecks checks = JobChecks.of(settings, machine, vise, job, certainty);
     List<Shortfall> shortfalls = new ArrayList<>(checks.shortfalls());
     List<Region> regions = regions(job);
     if (regions.isEmpty()) {
@@ -128,58 +184,39 @@ public final class JobPairing {
     if (shortfalls.stream().noneMatch(shortfall -> shortfall.reason().barsPlaces())) {
       BestPlace places = new BestPlace(candidates(job, regions));
       boolean isClear = places.isClear();
-      if (model.blanks().isEmpty()) {
+      long shortfall = isClear ? places.leastShortfall() : 0;
+      if (certainty == Certainty.AT_WORST) {
         BestPlace.Choice choice =
-            isClear ? recommendedInReach(job, regions, places) : places.recommended();
+            isClear ? recommendedWithin(shortfall, job, regions) : places.recommended();
         place = Optional.of(model.description().of(choice));
-        if (!isClear) {
-          shortfalls.add(Shortfall.of(JobReason.HIT, -choice.margin()));
-        } else if (place.get().reachShortfall() > 0) {
-          shortfalls.add(Shortfall.of(JobReason.REACH, place.get().reachShortfall()));
-        }
-      } else if (!isClear) {
-        shortfalls.add(Shortfall.of(JobReason.HIT));
-      } else if (places.leastShortfall() > 0) {
-        shortfalls.add(Shortfall.of(JobReason.REACH));
+      }
+      if (!isClear) {
+        shortfalls.add(Shortfall.of(JobReason.HIT, -places.bestMargin()));
+      } else if (shortfall > 0) {
+        shortfalls.add(Shortfall.of(JobReason.REACH, shortfall));
       }
     }
     shortfalls.sort(Comparator.comparing(Shortfall::reason));
-    return outcome(job, checks, place, shortfalls);
-  }
-
-  private JobOutcome outcome(
-      Job job, JobChecks checks, Optional<Recommendation> place, List<Shortfall> shortfalls) {
-    Interval heights = JobPart.heights(vise, job);
     Set<Column> missing = EnumSet.noneOf(Column.class);
     missing.addAll(model.blanks());
-    if (shortfalls.isEmpty() && !missing.isEmpty()) {
-      // Nothing fails for certain, and any number would be a guess.
-      return new JobOutcome(
-          job,
-          machine,
-          vise,
-          JobVerdict.UNKNOWN,
-          Optional.empty(),
-          List.of(),
-          heights,
-          OptionalLong.empty(),
-          Optional.empty(),
-          OptionalLong.empty(),
-          List.of(),
-          List.copyOf(missing));
-    }
+    missing.addAll(checks.open());
+    return new Attempt(checks, place, shortfalls, !missing.isEmpty(), List.copyOf(missing));
+  }
+
+  private JobOutcome outcome(Job job, Attempt attempt, JobVerdict verdict) {
+    Interval heights = JobPart.heights(vise, job);
     return new JobOutcome(
         job,
         machine,
         vise,
-        shortfalls.isEmpty() ? JobVerdict.HELD : JobVerdict.NOT_HELD,
-        place,
-        shortfalls,
+        verdict,
+        attempt.place,
+        attempt.shortfalls,
         heights,
-        checks.toolRoom(),
-        checks.loadRoom(),
-        stickOut(place, heights.hi()),
-        checks.unchecked(),
+        attempt.checks.toolRoom(),
+        attempt.checks.loadRoom(),
+        stickOut(attempt.place, heights.hi()),
+        attempt.checks.unchecked(),
         List.of());
   }
 
@@ -190,12 +227,8 @@ public final class JobPairing {
         : OptionalLong.empty();
   }
 
-  /**
-   * The preferred placement among those with margin ≥ 0 at which the workpiece protrudes least from
-   * the reach.
-   */
-  private BestPlace.Choice recommendedInReach(Job job, List<Region> regions, BestPlace places) {
-    long shortfall = places.leastShortfall();
+  /** The preferred placement among those with margin ≥ 0 and at most that reach shortfall. */
+  private BestPlace.Choice recommendedWithin(long shortfall, Job job, List<Region> regions) {
     return new BestPlace(
             candidates(job, regions).stream()
                 .flatMap(candidate -> candidate.within(shortfall).stream())

@@ -2,6 +2,7 @@ package org.jawroom.placement.pairing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Setup;
@@ -23,8 +24,8 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * A pairing under a setup, decomposed into regions and ready for queries. Whatever needs a blank
- * column is left out, which is never worse than the truth.
+ * A pairing under a setup, decomposed into regions and ready for queries, its open readings taken
+ * at worst or at best.
  */
 public final class Model {
   private final PreparedMachine machine;
@@ -77,7 +78,18 @@ public final class Model {
     return new Model(machine, vise, guards, regions, blanks.columns());
   }
 
-  /** The blank columns it needs, without duplicates, in table order. */
+  /** The same with open readings at best. */
+  public Model atBest() {
+    PreparedMachine best = machine.atBest();
+    return of(best, vise.atBest());
+  }
+
+  /** Whether it needs an open reading. */
+  public boolean isOpen() {
+    return !blanks.isEmpty();
+  }
+
+  /** The columns of the open readings it needs, without duplicates, in table order. */
   public List<Column> blanks() {
     return blanks;
   }
@@ -176,6 +188,20 @@ public final class Model {
 
   MachineGuards guards() {
     return guards.all();
+  }
+
+  /** The best margin over the full opening range without hand room; empty if it mounts nowhere. */
+  OptionalLong bestMargin() {
+    if (regions.isEmpty()) {
+      return OptionalLong.empty();
+    }
+    return OptionalLong.of(
+        BestPlace.over(regions, machine, vise, vise.vise().opening()).bestMargin());
+  }
+
+  /** The verdict if it is hopeless: neither clear, nor to be measured, nor limited. */
+  Optional<Verdict> hopeless() {
+    return VerdictRule.hopeless(machine, vise, regions);
   }
 
   VerdictRule judgement() {

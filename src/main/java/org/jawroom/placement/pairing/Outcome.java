@@ -28,7 +28,9 @@ import org.jawroom.shop.Vise;
  *     empty likewise
  * @param shortestToolTooShort whether the shortest tool does not clear the vise's bed even with the
  *     nose at its highest, where the nose is then taken to stand
- * @param missing for {@code unknown}: the blank columns without duplicates, in table order
+ * @param bounds between which margins it lies, if it needs an open reading
+ * @param missing for {@code unknown}: the columns of its open readings without duplicates, in table
+ *     order
  */
 public record Outcome(
     Machine machine,
@@ -41,6 +43,7 @@ public record Outcome(
     OptionalLong roomOverJaws,
     Optional<BigDecimal> loadLeft,
     boolean shortestToolTooShort,
+    MarginBounds bounds,
     List<Column> missing) {
   public Outcome {
     caveats = List.copyOf(caveats);

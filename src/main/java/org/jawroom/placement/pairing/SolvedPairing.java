@@ -12,7 +12,6 @@ import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.search.BestPlace;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.SideBySide;
-import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -71,40 +70,44 @@ public final class SolvedPairing {
     Settings settings = preparedMachine.settings();
     Machine machine = preparedMachine.machine();
     Vise vise = preparedVise.vise();
-    List<Column> missing = model.blanks();
-    if (!missing.isEmpty() && !rule.isHopeless()) {
-      // Whatever needs a blank was left out, so any number would be a guess.
+    OptionalLong roomOverJaws = roomOverJaws(machine, vise);
+    Optional<BigDecimal> loadLeft = loadLeft(machine, vise);
+    boolean tooShort = shortestToolTooShort(settings, machine, vise);
+    if (!model.isOpen() || !rule.isHopeless()) {
+      // What holds at worst holds for every value of the open readings.
+      Optional<Recommendation> place = rule.choice().map(model.description()::of);
       return new Outcome(
           machine,
           vise,
-          Verdict.UNKNOWN,
-          OptionalLong.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          List.of(),
-          OptionalLong.empty(),
-          Optional.empty(),
-          false,
-          missing);
+          rule.verdict(),
+          rule.bestMargin(),
+          place,
+          rule.usable(),
+          place.isPresent() && rule.choice().get().margin() >= 0
+              ? caveats(model, vise, rule.choice().get(), place.get())
+              : List.of(),
+          roomOverJaws,
+          loadLeft,
+          tooShort,
+          MarginBounds.of(model),
+          List.of());
     }
-    // If the vise fits nowhere even so, no measurement helps, and its margins are at best.
-    boolean known = missing.isEmpty();
-    Optional<Recommendation> place =
-        known ? rule.choice().map(model.description()::of) : Optional.empty();
+    Optional<Verdict> hopeless = model.atBest().hopeless();
+    // If the vise fits nowhere even at best, no measurement helps; else any number would be a
+    // guess.
     return new Outcome(
         machine,
         vise,
-        rule.verdict(),
-        known ? rule.bestMargin() : OptionalLong.empty(),
-        place,
-        known ? rule.usable() : Optional.empty(),
-        place.isPresent() && rule.choice().get().margin() >= 0
-            ? caveats(model, vise, rule.choice().get(), place.get())
-            : List.of(),
-        roomOverJaws(machine, vise),
-        loadLeft(machine, vise),
-        shortestToolTooShort(settings, machine, vise),
-        List.of());
+        hopeless.orElse(Verdict.UNKNOWN),
+        OptionalLong.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        hopeless.isPresent() ? roomOverJaws : OptionalLong.empty(),
+        hopeless.isPresent() ? loadLeft : Optional.empty(),
+        hopeless.isPresent() && tooShort,
+        MarginBounds.of(model),
+        hopeless.isPresent() ? List.of() : model.blanks());
   }
 
   private static List<Caveat> caveats(
@@ -128,7 +131,9 @@ public final class SolvedPairing {
 
   private static OptionalLong roomOverJaws(Machine machine, Vise vise) {
     Dimension nose = machine.noseMax();
-    return nose.isKnown() ? OptionalLong.of(nose.length() - vise.top()) : OptionalLong.empty();
+    return nose.isBlank() || nose.isNone()
+        ? OptionalLong.empty()
+        : OptionalLong.of(nose.values(0).lo() - vise.top());
   }
 
   private static Optional<BigDecimal> loadLeft(Machine machine, Vise vise) {
@@ -138,7 +143,7 @@ public final class SolvedPairing {
   private static boolean shortestToolTooShort(Settings settings, Machine machine, Vise vise) {
     Dimension nose = machine.noseMax();
     return settings.shortestTool().isPresent()
-        && nose.isKnown()
-        && vise.base().bedHeight() + settings.shortestTool().getAsLong() > nose.length();
+        && !nose.isBlank()
+        && vise.base().bedHeight() + settings.shortestTool().getAsLong() > nose.values(0).lo();
   }
 }

@@ -4,8 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Obstacles;
-import org.jawroom.clearance.Part;
-import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.SweptGuard;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -77,6 +76,20 @@ record VerdictRule(
         : of(Verdict.NO_PLACE, places, usable, regions);
   }
 
+  /** {@code no place} or {@code no mount}, if that is the verdict over the regions. */
+  static Optional<Verdict> hopeless(
+      PreparedMachine machine, PreparedVise vise, List<Region> regions) {
+    Interval full = vise.vise().opening();
+    if (regions.isEmpty()) {
+      return Optional.of(Verdict.NO_MOUNT);
+    }
+    boolean hopes =
+        BestPlace.belowZero(regions, machine, vise, full).isClear()
+            || usable(machine, regions, full).isPresent()
+            || clearWithoutTolerance(regions, full);
+    return hopes ? Optional.empty() : Optional.of(Verdict.NO_PLACE);
+  }
+
   /** The same regions with hand room round the handle while loading. */
   static List<Region> withHandRoom(List<Region> regions, PreparedMachine.Guards guards) {
     return regions.stream().map(region -> region.with(guards.withHandRoom())).toList();
@@ -85,13 +98,15 @@ record VerdictRule(
   /** Whether hand room can ask for more than the guards' own clearances do. */
   private static boolean handMatters(
       PreparedMachine machine, PreparedVise vise, PreparedMachine.Guards guards) {
-    boolean hasHandle = false;
-    for (Part part : vise.body().parts()) {
-      hasHandle |= part.handle() && part.situation() == Situation.LOADING;
+    if (!vise.hasHandle()) {
+      return false;
     }
-    return hasHandle
-        && guards.sorted().all().stream()
-            .anyMatch(guard -> guard.clearance() < machine.settings().handRoom());
+    for (SweptGuard guard : guards.sorted().all()) {
+      if (guard.clearance() < machine.settings().handRoom()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** With few boxes, keeping obstacles that are never hit costs less than filtering them out. */

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.MachineGuards;
-import org.jawroom.clearance.Pair;
+import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.SweptGuard;
+import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.Overhang;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -49,14 +51,15 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
 
   private static OptionalLong handGap(Region region, Place place, Interval openings) {
     OptionalLong least = OptionalLong.empty();
-    for (Pair pair : region.pairs()) {
-      if (pair.part().handle() && pair.part().situation() == Situation.LOADING) {
-        long gap =
-            pair.part()
-                .over(openings, region.turn())
-                .at(place.x(), place.y())
-                .gapTo(pair.guard().box());
-        least = OptionalLong.of(Math.min(gap, least.orElse(gap)));
+    for (Part part : region.parts()) {
+      if (part.handle() && part.situation() == Situation.LOADING) {
+        Box box = part.over(openings, region.turn()).at(place.x(), place.y());
+        for (SweptGuard guard : region.guards().all()) {
+          if (guard.situation() == Situation.LOADING) {
+            long gap = box.gapTo(guard.box());
+            least = OptionalLong.of(Math.min(gap, least.orElse(gap)));
+          }
+        }
       }
     }
     return least;
@@ -65,7 +68,7 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
   private OptionalLong noseNotBelow(Region region, Place place, Interval openings) {
     Dimension min = machine.machine().noseMin();
     Dimension max = machine.machine().noseMax();
-    if (!min.isKnown() || !max.isKnown()) {
+    if (min.isBlank() || max.isBlank()) {
       return OptionalLong.empty();
     }
     return NoseSearch.lowest(
@@ -74,6 +77,7 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
         region.turn(),
         place,
         openings,
-        Interval.of(min.length(), max.length()));
+        // Of a range the ends that leave less: from the least nose on, clear up to the greatest.
+        Interval.of(min.values(0).lo(), max.values(0).hi()));
   }
 }

@@ -66,7 +66,9 @@ public final class PairingsCsv {
           "table_positions_mm",
           "settable",
           "bolt_thread",
-          "hand_mm");
+          "hand_mm",
+          "margin_at_worst_mm",
+          "margin_at_best_mm");
 
   public static final ReportKind KIND = ReportMarks.csv(HEADER, PairingsCsv::isRow);
 
@@ -137,6 +139,8 @@ public final class PairingsCsv {
     row.text(place == null ? "" : settable(place));
     row.text(place == null ? "" : ThreadWords.of(place.thread()));
     row.length(place == null ? OptionalLong.empty() : handGap(outcome, place), DOWN);
+    row.length(outcome.bounds().atWorst(), DOWN);
+    row.length(outcome.bounds().atBest(), DOWN);
     row.end();
   }
 

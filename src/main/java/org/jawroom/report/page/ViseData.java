@@ -10,7 +10,7 @@ import org.jawroom.clearance.BoltParts;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.ViseParts;
-import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Ends;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Mount;
@@ -87,8 +87,8 @@ final class ViseData {
 
   /** {@code u} is [lo, hi, lo, hi]: jaws closed, then open; {@code when} as for a guard. */
   private static Map<String, Object> part(Part part, int when) {
-    Interval closed = part.u().closed();
-    Interval open = part.u().open();
+    Ends closed = part.u().closed();
+    Ends open = part.u().open();
     return new Facts()
         .with("name", part.name())
         .with("when", when)

@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
@@ -141,11 +142,13 @@ class SettableTwinTest {
     long half = machine.slots().length().getAsLong() / 2 - anchors.nutRoom();
     for (int i = 0; i < slots.size(); i++) {
       Anchor anchor = anchors.all().get(i);
-      long atX = x + turn.x(anchor.u(), anchor.v());
-      long atY = y + turn.y(anchor.u(), anchor.v());
+      long u = (anchor.u().lo() + anchor.u().hi()) / 2;
+      long v = (anchor.v().lo() + anchor.v().hi()) / 2;
+      long atX = x + turn.x(u, v);
+      long atY = y + turn.y(u, v);
       boolean alongU = (turn.uAxis() == Axis.X) == alongX;
-      long playAlong = alongU ? anchor.playU() : anchor.playV();
-      long playAcross = alongU ? anchor.playV() : anchor.playU();
+      long playAlong = (alongU ? anchor.u() : anchor.v()).hi() - (alongU ? u : v);
+      long playAcross = (alongU ? anchor.v() : anchor.u()).hi() - (alongU ? v : u);
       long along = alongX ? atX : atY;
       long across = alongX ? atY : atX;
       if (Math.abs(along) > half + playAlong
@@ -192,15 +195,15 @@ class SettableTwinTest {
   private static Anchors anchors(Random random) {
     List<Anchor> anchors =
         IntStream.range(0, 1 + random.nextInt(3))
-            .mapToObj(
-                i ->
-                    new Anchor(
-                        random.nextInt(13) - 6,
-                        random.nextInt(13) - 6,
-                        random.nextInt(8),
-                        random.nextInt(8)))
+            .mapToObj(i -> new Anchor(ends(random), ends(random)))
             .toList();
     return new Anchors(anchors, random.nextInt(4));
+  }
+
+  private static Ends ends(Random random) {
+    int middle = random.nextInt(13) - 6;
+    int play = random.nextInt(8);
+    return new Ends(middle - play, middle + play);
   }
 
   private static Interval interval(Random random) {

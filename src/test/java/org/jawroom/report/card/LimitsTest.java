@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.PlacementFixtures;
+import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -159,6 +160,7 @@ class LimitsTest {
         OptionalLong.empty(),
         loadLeft,
         false,
+        MarginBounds.NONE,
         List.of());
   }
 }

@@ -3,14 +3,15 @@ package org.jawroom.reference;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.jawroom.clearance.Limit;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.ReferenceOutcome.Limiting;
 import org.jawroom.reference.ReferenceOutcome.Place;
 
 /** Puts the values that each solver reports of a placement and its limit under common names. */
-final class ToldPlace {
-  private ToldPlace() {}
+final class PlaceValues {
+  private PlaceValues() {}
 
   /** The values of the reference. */
   static void put(Map<String, Object> values, Place place) {
@@ -19,6 +20,9 @@ final class ToldPlace {
     values.put("x", place.x());
     values.put("y", place.y());
     values.put("slots", place.slots());
+    values.put("thread", place.thread());
+    values.put("settable", settable(place.margin(), place.settable()));
+    values.put("hand gap", place.handGap());
     values.put("shortfall", place.reachShortfall());
     values.put("play", place.play());
     values.put("nose", place.noseNotBelow());
@@ -46,6 +50,9 @@ final class ToldPlace {
     values.put("x", place.x());
     values.put("y", place.y());
     values.put("slots", place.slots());
+    values.put("thread", place.thread());
+    values.put("settable", settable(place.margin(), place.settable()));
+    values.put("hand gap", place.handGap());
     values.put("shortfall", place.reachShortfall());
     values.put("play", place.play().map(p -> List.of(p.left(), p.right(), p.front(), p.rear())));
     values.put("nose", place.noseNotBelow());
@@ -60,5 +67,10 @@ final class ToldPlace {
       values.put("required", limit.required());
       values.put("tolerance", limit.tolerance());
     }
+  }
+
+  /** With a margin below 0 it means nothing. */
+  private static Optional<Boolean> settable(OptionalLong margin, boolean settable) {
+    return margin.isPresent() && margin.getAsLong() < 0 ? Optional.empty() : Optional.of(settable);
   }
 }
