@@ -56,7 +56,8 @@ public final class Advisor {
         .map(Inspection::layout);
   }
 
-  private static Advice advise(Settings settings, SolvedPairing solved) {
+  /** The advice on a solved pairing. */
+  public static Advice advise(Settings settings, SolvedPairing solved) {
     Outcome outcome = solved.outcome();
     Machine machine = outcome.machine();
     Vise vise = outcome.vise();

@@ -36,6 +36,12 @@ public enum RemedyKind {
     return code;
   }
 
+  /** The rank by effort, least first; the same for the four ends of travel. */
+  int effort() {
+    boolean isTravel = TRAVEL_FRONT.ordinal() <= ordinal() && ordinal() <= TRAVEL_RIGHT.ordinal();
+    return isTravel ? TRAVEL_FRONT.ordinal() : ordinal();
+  }
+
   /** Whether it has an amount. */
   public boolean isMeasured() {
     return measured;

@@ -7,7 +7,10 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.plausibility.Warning;
 import org.jawroom.plausibility.Warnings;
 import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Vise;
 import org.jawroom.tables.Note;
 import org.jawroom.tables.Reading;
 
@@ -37,6 +40,12 @@ public final class Facts {
         Warnings.ofBlanks(shop).stream().map(Warning::line).toList(),
         PeopleUnits.ofShop(reading),
         Version.number());
+  }
+
+  /** The warnings about one machine and one vise alone, one line each. */
+  public static List<String> warnings(Settings settings, Machine machine, Vise vise) {
+    Shop own = new Shop(settings, List.of(machine), List.of(vise), List.of());
+    return Warnings.of(own).stream().map(Warning::line).toList();
   }
 
   /** The defaults that affect the results, one line each. */

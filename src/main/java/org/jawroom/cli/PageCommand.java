@@ -6,7 +6,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jawroom.advice.Advice;
+import java.util.function.Function;
+import org.jawroom.advice.Advisor;
 import org.jawroom.app.ExitStatus;
 import org.jawroom.app.Facts;
 import org.jawroom.app.Input;
@@ -14,7 +15,9 @@ import org.jawroom.app.MachineRange;
 import org.jawroom.app.Progress;
 import org.jawroom.app.Solving;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.report.page.PageFile;
+import org.jawroom.report.page.PagePairing;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
@@ -99,13 +102,16 @@ final class PageCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     Shop shop = part.get().shop();
+    Function<SolvedPairing, PagePairing> kept =
+        solved -> PagePairing.of(Advisor.advise(shop.settings(), solved), solved);
     if (Foreseen.pairings(shop) > UNSEEN) {
-      Foreseen page = Foreseen.page(shop, PageFile.estimate(shop, Solving.sample(shop, SAMPLE)));
+      Foreseen page =
+          Foreseen.page(shop, PageFile.estimate(shop, Solving.sample(shop, SAMPLE, kept)));
       page.check(spec, "take fewer machines with --machines");
     }
-    List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
-    List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
-    Path written = PageFile.write(output, shop, advice, Facts.of(reading, shop, outcomes));
+    List<PagePairing> pairings = Solving.all(shop, workers, Progress.on(err), kept);
+    List<Outcome> outcomes = pairings.stream().map(PagePairing::outcome).toList();
+    Path written = PageFile.write(output, shop, pairings, Facts.of(reading, shop, outcomes));
     spec.commandLine().getOut().println("Written: " + written);
     return ExitStatus.DONE;
   }

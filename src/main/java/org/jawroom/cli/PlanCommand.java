@@ -9,8 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.jawroom.advice.Advisor;
-import org.jawroom.advice.Explanation;
 import org.jawroom.app.Deadline;
 import org.jawroom.app.ExitStatus;
 import org.jawroom.app.Facts;
@@ -27,6 +25,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.plan.Wishes;
 import org.jawroom.report.card.CardFacts;
 import org.jawroom.report.card.CardPaper;
+import org.jawroom.report.card.CardSubject;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.plan.PlanReports;
@@ -205,7 +204,7 @@ final class PlanCommand implements Callable<Integer> {
     Shop shop = plan.of().shop();
     PrintWriter err = spec.commandLine().getErr();
     PrintedNames printed = new PrintedNames(reading.origins(), err);
-    List<Explanation> pages = new ArrayList<>();
+    List<CardSubject> pages = new ArrayList<>();
     for (CellPlan.Row row : plan.rows()) {
       if (row.given().isPresent()) {
         Outcome outcome = plan.pairing(row).outcome();
@@ -217,9 +216,12 @@ final class PlanCommand implements Callable<Integer> {
           err.println(
               "No card for \"" + unreadable.get() + "\": " + PrintedNames.advice(unreadable.get()));
         } else if (CardFacts.isPossible(outcome)) {
-          pages.add(
-              Advisor.explain(
-                  shop.settings(), printed.of(outcome.machine()), printed.of(outcome.vise())));
+          CardSubject.of(
+                  shop.settings(),
+                  printed.of(outcome.machine()),
+                  printed.of(outcome.vise()),
+                  Facts.warnings(shop.settings(), outcome.machine(), outcome.vise()))
+              .ifPresent(pages::add);
         } else {
           err.println(
               "No card for \""

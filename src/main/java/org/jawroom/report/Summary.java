@@ -24,7 +24,6 @@ import org.jawroom.report.matrix.TallySheet;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.tally.Worst;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Shop;
 
@@ -161,9 +160,11 @@ public final class Summary {
   }
 
   private String limited(Outcome outcome) {
-    return Finding.of(outcome) == Finding.LIMITED
-        ? " (" + new Words(unit).opening(outcome) + ")"
-        : "";
+    return switch (Finding.of(outcome)) {
+      case FITS -> "";
+      case LIMITED -> " (limited: " + new Words(unit).opening(outcome) + ")";
+      default -> " (" + Finding.of(outcome).brief() + ")";
+    };
   }
 
   /**
@@ -180,7 +181,7 @@ public final class Summary {
   }
 
   private String figure(Outcome outcome) {
-    OptionalLong margin = HeadlineMargin.margin(outcome);
+    OptionalLong margin = outcome.margin();
     return padded(unit.text(margin.getAsLong(), Rounding.DOWN), 8) + " " + unit.word();
   }
 

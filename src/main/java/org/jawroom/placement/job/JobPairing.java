@@ -114,11 +114,18 @@ public final class JobPairing {
     Optional<Inspection> inspection =
         outcome
             .place()
-            .map(place -> Inspection.of(pairing.model, pairing.region(job, place), place));
+            .map(
+                place ->
+                    Inspection.of(
+                        pairing.model,
+                        pairing.region(job, place),
+                        place,
+                        Footprint.part(vise, job, place.handleTo())));
     return new JobExplanation(
         outcome,
         inspection.map(Inspection::pairs).orElse(List.of()),
-        inspection.map(Inspection::layout));
+        inspection.map(Inspection::layout),
+        inspection.flatMap(Inspection::range));
   }
 
   private JobOutcome solve(Job job) {

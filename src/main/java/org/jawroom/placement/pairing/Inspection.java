@@ -22,6 +22,8 @@ import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.space.Place;
+import org.jawroom.placement.space.Play;
+import org.jawroom.placement.space.Window;
 import org.jawroom.shop.Sides;
 
 /** Details of a recommended placement and its alternatives. */
@@ -32,8 +34,19 @@ public final class Inspection {
   private final List<Region> regions;
   private final Region own;
   private final Recommendation recommended;
+  private final Optional<Rectangle> work;
 
   Inspection(Model model, List<Region> regions, Region own, Recommendation recommended) {
+    this(model, regions, own, recommended, Optional.empty());
+  }
+
+  private Inspection(
+      Model model,
+      List<Region> regions,
+      Region own,
+      Recommendation recommended,
+      Optional<Rectangle> work) {
+    this.work = work;
     this.machine = model.machine();
     this.vise = model.vise();
     this.model = model;
@@ -42,9 +55,13 @@ public final class Inspection {
     this.recommended = recommended;
   }
 
-  /** Details of a placement in a region, such as that of a job; no other region competes. */
-  public static Inspection of(Model model, Region own, Recommendation place) {
-    return new Inspection(model, List.of(own), own, place);
+  /**
+   * Details of a placement in a region, such as that of a job; no other region competes.
+   *
+   * @param work what the spindle is to reach, of the vise standing at the origin
+   */
+  public static Inspection of(Model model, Region own, Recommendation place, Rectangle work) {
+    return new Inspection(model, List.of(own), own, place, Optional.of(work));
   }
 
   /** Every part–guard pair at the recommended placement, in ascending order of margin. */
@@ -98,6 +115,38 @@ public final class Inspection {
         Math.max(0, work.x().hi() - reach.x().hi()));
   }
 
+  /**
+   * How far the vise may stand from the recommended placement, along x and along y, for a setter to
+   * choose: with margin ≥ 0 over the same openings all the way, its bolts or clamps in the slots
+   * reported, reached no worse than there, and settable all the way if the placement itself is.
+   * Empty if its margin is negative.
+   */
+  public Optional<Play> range() {
+    if (recommended.play().isEmpty()) {
+      return Optional.empty();
+    }
+    Place place = new Place(recommended.x(), recommended.y());
+    Rectangle held = own.placesIn(recommended.slots(), machine).orElseThrow();
+    Window reached = seat(own).reaching(recommended.reachShortfall());
+    Rectangle allowed =
+        held.meet(
+                new Rectangle(
+                    Interval.of(reached.xLo(), reached.xHi()),
+                    Interval.of(reached.yLo(), reached.yHi())))
+            .orElseThrow();
+    if (!recommended.settable()) {
+      return Optional.of(own.space(recommended.openings()).play(place, allowed));
+    }
+    Rectangle settable =
+        own.settable(machine).orElseThrow().rectangles().stream()
+            .filter(strip -> strip.contains(place.x(), place.y()))
+            .findFirst()
+            .flatMap(allowed::meet)
+            .orElseThrow();
+    return own.settableSpace(machine, recommended.openings(), Region.EVERYWHERE)
+        .map(space -> space.play(place, settable));
+  }
+
   /** The geometry of the recommended placement. */
   public Layout layout() {
     Region region = own;
@@ -139,6 +188,7 @@ public final class Inspection {
 
   private Candidate seat(Region region) {
     Interval openings = recommended.openings();
-    return Candidate.of(region, machine, vise, openings);
+    return work.map(area -> Candidate.of(region, machine, openings, area))
+        .orElseGet(() -> Candidate.of(region, machine, vise, openings));
   }
 }

@@ -18,6 +18,7 @@ import org.jawroom.placement.search.Description;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.placement.search.SideBySideSearch;
+import org.jawroom.placement.space.Strips;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -155,6 +156,7 @@ public final class Model {
                     region.turn(),
                     region.fastening(),
                     region.places().rectangles(),
+                    region.settable(machine).map(Strips::rectangles).orElse(List.of()),
                     region.parts()))
         .toList();
   }

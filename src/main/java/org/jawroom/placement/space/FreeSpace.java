@@ -309,7 +309,8 @@ public final class FreeSpace {
   }
 
   /**
-   * How far the vise can go straight each way from a position with margin ≥ 0.
+   * How far the vise can go straight each way from a position of this space with margin ≥ 0,
+   * staying in it; with tap room it keeps that everywhere on the way.
    *
    * @param allowed positions of this space at which the bolts stand in the slots reported and the
    *     overhang is within its limit
@@ -320,27 +321,32 @@ public final class FreeSpace {
     long q = strips.alongX ? place.y() : place.x();
     Interval alongP = strips.alongX ? allowed.x() : allowed.y();
     Interval alongQ = strips.alongX ? allowed.y() : allowed.x();
-    long pLo = Math.max(alongP.lo(), walls.pLeast);
-    long pHi = Math.min(alongP.hi(), walls.pMost);
-    long qLo = Math.max(alongQ.lo(), walls.qLeast);
-    long qHi = Math.min(alongQ.hi(), walls.qMost);
+    long off = Math.max(0, tap);
+    long pLo = Math.max(alongP.lo(), walls.pLeast + off);
+    long pHi = Math.min(alongP.hi(), walls.pMost - off);
+    long qLo = Math.max(alongQ.lo(), walls.qLeast + off);
+    long qHi = Math.min(alongQ.hi(), walls.qMost - off);
     for (int i = 0; i < near.length; i += STRIDE) {
       // The obstacle forbids the open rectangle (a, b) × (c, d), if that is not empty.
-      if (near[i + 4] >= 0 || near[i] >= near[i + 1] || near[i + 2] >= near[i + 3]) {
+      long a = near[i] - off;
+      long b = near[i + 1] + off;
+      long c = near[i + 2] - off;
+      long d = near[i + 3] + off;
+      if (near[i + 4] >= 0 || a >= b || c >= d) {
         continue;
       }
-      if (near[i + 2] < q && q < near[i + 3]) {
-        if (near[i + 1] <= p) {
-          pLo = Math.max(pLo, near[i + 1]);
+      if (c < q && q < d) {
+        if (b <= p) {
+          pLo = Math.max(pLo, b);
         } else {
-          pHi = Math.min(pHi, near[i]);
+          pHi = Math.min(pHi, a);
         }
       }
-      if (near[i] < p && p < near[i + 1]) {
-        if (near[i + 3] <= q) {
-          qLo = Math.max(qLo, near[i + 3]);
+      if (a < p && p < b) {
+        if (d <= q) {
+          qLo = Math.max(qLo, d);
         } else {
-          qHi = Math.min(qHi, near[i + 2]);
+          qHi = Math.min(qHi, c);
         }
       }
     }

@@ -7,7 +7,6 @@ import java.util.function.Function;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
-import org.jawroom.advice.Explanation;
 import org.jawroom.drawing.PdfFaces;
 import org.jawroom.drawing.PdfFile;
 import org.jawroom.drawing.Picture;
@@ -20,7 +19,7 @@ import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
-/** Writes setup cards, one page for each pairing. */
+/** Writes setup cards, two pages for each. */
 public final class SetupCards {
 
   /** Half the page's width, so that lettering keeps the size at which it is drawn. */
@@ -39,12 +38,12 @@ public final class SetupCards {
    * Writes {@code file} completely or not at all.
    *
    * @param settings those the pairings were solved with
-   * @param explanations of pairings that {@link CardFacts#isPossible have a card}, at least one
+   * @param cards at least one
    */
   public static void write(
-      Path file, CardPaper paper, Settings settings, List<Explanation> explanations, RunFacts run)
+      Path file, CardPaper paper, Settings settings, List<CardSubject> cards, RunFacts run)
       throws IOException {
-    byte[] bytes = bytes(paper, settings, explanations, machine -> run);
+    byte[] bytes = bytes(paper, settings, cards, machine -> run);
     AtomicFiles.publish(destination(file), out -> out.write(bytes));
   }
 
@@ -54,10 +53,7 @@ public final class SetupCards {
    * @param runs the facts of the run for each machine, in the unit for that machine
    */
   public static byte[] bytes(
-      CardPaper paper,
-      Settings settings,
-      List<Explanation> explanations,
-      Function<Machine, RunFacts> runs)
+      CardPaper paper, Settings settings, List<CardSubject> cards, Function<Machine, RunFacts> runs)
       throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDDocumentInformation information = new PDDocumentInformation();
@@ -66,19 +62,14 @@ public final class SetupCards {
       document.getDocumentCatalog().setLanguage("en");
       PdfFaces faces = new PdfFaces(document);
       Letters letters = new Letters(faces);
-      for (Explanation explanation : explanations) {
-        RunFacts run = runs.apply(explanation.advice().outcome().machine());
+      for (CardSubject card : cards) {
+        RunFacts run = runs.apply(card.machine());
         information.setProducer("jawroom " + run.toolVersion());
         Picture picture =
             PairingDrawing.bare(
-                    run.unit(),
-                    settings,
-                    explanation.advice().outcome(),
-                    PICTURE_WIDTH,
-                    PICTURE_HEIGHT)
-                .orElseThrow();
+                run.unit(), settings, card.placed(), card.layout(), PICTURE_WIDTH, PICTURE_HEIGHT);
         PDFormXObject form = faces.form(picture);
-        CardPage.add(document, letters, paper, CardFacts.of(explanation, run), form);
+        CardPage.add(document, letters, paper, CardFacts.of(card, run), form);
       }
       return PdfFile.bytes(document);
     }

@@ -22,6 +22,7 @@ import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.tally.PerTable;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.shop.Column;
 
@@ -138,7 +139,7 @@ public final class PairingsCsv {
     row.text(PerTable.positions(pairing, ";", position -> Figures.millimetres(position, NEAREST)));
     row.text(place == null ? "" : settable(place));
     row.text(place == null ? "" : ThreadWords.of(place.thread()));
-    row.length(place == null ? OptionalLong.empty() : handGap(outcome, place), DOWN);
+    row.length(CaveatWords.handGap(outcome), DOWN);
     row.length(outcome.bounds().atWorst(), DOWN);
     row.length(outcome.bounds().atBest(), DOWN);
     row.end();
@@ -149,12 +150,6 @@ public final class PairingsCsv {
       return "";
     }
     return place.settable() ? "yes" : "no";
-  }
-
-  private static OptionalLong handGap(Outcome outcome, Recommendation place) {
-    return outcome.verdict() == Verdict.AWKWARD || outcome.verdict() == Verdict.LIMITED
-        ? place.handGap()
-        : OptionalLong.empty();
   }
 
   private static String missing(List<Column> missing) {

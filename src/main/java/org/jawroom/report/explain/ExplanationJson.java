@@ -24,7 +24,6 @@ import org.jawroom.report.format.JsonText.Figure;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Elsewhere;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.LookedFor;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.WhereWords;
@@ -66,7 +65,7 @@ public final class ExplanationJson {
     json.put("machine", outcome.machine().name());
     json.put("vise", outcome.vise().name());
     json.put("verdict", outcome.verdict().code());
-    json.put("margin_mm", length(HeadlineMargin.placed(outcome), Rounding.DOWN));
+    json.put("margin_mm", length(outcome.margin(), Rounding.DOWN));
     json.put("best_margin_mm", length(outcome.bestMargin(), Rounding.DOWN));
     json.put(
         "usable_from_mm",

@@ -42,9 +42,10 @@ final class JobsSheet {
   private static final List<String> REMARKS =
       List.of(
           "Held: bolted where jobs.csv says, nothing listed is hit with the part in the jaws, from its width to"
-              + " the play that lets it in; the spindle reaches all of it; tools and load allow it.",
-          "Best: the largest margin. Nearest: the vise that fails last in the order jaws, bolts, turn, clearance,"
-              + " reach, tools, load, and there by the least.",
+              + " the play that lets it in; the spindle reaches all of it; tools and load allow it. Not checked"
+              + " for want of a figure: after the !.",
+          "Best: the largest margin. Nearest: the vise that fails last in the order jaws, mount, orientation,"
+              + " clearance, reach, tools, load, and there by the least.",
           "How hard a vise holds a part, and what a tool may hit beside it, are yours to judge.");
 
   private final SXSSFSheet sheet;
@@ -76,6 +77,7 @@ final class JobsSheet {
     for (int job = 0; job < sheet.jobs; job++) {
       sheet.job(job, pages);
     }
+    pages.finish();
   }
 
   private void setUp() {
@@ -180,8 +182,9 @@ final class JobsSheet {
 
   private static Finding finding(List<JobOutcome> ofVises) {
     if (count(ofVises, JobVerdict.HELD) > 0) {
-      boolean hasMargin = JobWords.best(ofVises).orElseThrow().margin().isPresent();
-      return hasMargin ? Finding.CLEAR : Finding.NOTHING_LISTED;
+      JobOutcome best = JobWords.best(ofVises).orElseThrow();
+      boolean isPlain = best.margin().isPresent() && best.unchecked().isEmpty();
+      return isPlain ? Finding.FITS : Finding.FITS_BUT;
     }
     if (JobWords.areBarred(ofVises)) {
       return Finding.NO_MOUNT;
@@ -212,7 +215,10 @@ final class JobsSheet {
     List<String> lines = new ArrayList<>();
     JobWords.best(ofVises)
         .ifPresentOrElse(
-            best -> lines.add("best: " + best.vise().name() + margin(best)),
+            best -> {
+              lines.add("best: " + best.vise().name() + margin(best));
+              JobWords.unchecked(best).ifPresent(unchecked -> lines.add("! " + unchecked));
+            },
             () ->
                 JobWords.nearest(ofVises)
                     .ifPresent(
@@ -232,7 +238,7 @@ final class JobsSheet {
   private String margin(JobOutcome best) {
     return best.margin().isPresent()
         ? " (" + styles.unit().brief(best.margin().getAsLong(), Rounding.DOWN) + ")"
-        : " (" + Finding.NOTHING_LISTED.brief() + ")";
+        : " (nothing listed to hit)";
   }
 
   private static long count(List<JobOutcome> ofVises, JobVerdict verdict) {

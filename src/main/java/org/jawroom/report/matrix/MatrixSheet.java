@@ -9,11 +9,12 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.OutcomeRanking;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.Cells;
@@ -40,6 +41,9 @@ final class MatrixSheet {
 
   /** The row of the first machine's margins. */
   static final int FIRST_MARGIN = 7;
+
+  /** How the reason of a {@code fits} with a caveat begins. */
+  static final String BUT = "but ";
 
   private static final int KEY = 3;
   private static final int NAMES = 5;
@@ -96,14 +100,16 @@ final class MatrixSheet {
     matrix.setUp();
     matrix.title();
     matrix.extraClearance();
-    MatrixKey.write(matrix.sheet, KEY, styles, true);
+    MatrixKey.write(matrix.sheet, KEY, styles, VISE_WIDTH, shop.settings());
     matrix.headings();
     matrix.startPages();
     for (int machine = 0; machine < matrix.machines; machine++) {
       matrix.machine(machine);
     }
+    matrix.pages.finish();
     if (matrix.machines > 0 && matrix.vises > 0) {
-      ExtraClearance.watch(matrix.sheet, styles, matrix.lastRow(), matrix.vises);
+      ExtraClearance.watch(
+          matrix.sheet, styles, shop.settings().comfort(), matrix.lastRow(), matrix.vises);
     }
   }
 
@@ -185,8 +191,8 @@ final class MatrixSheet {
         EXTRA_COLUMN + 1,
         "  Margins in "
             + styles.unit().plural()
-            + ", rounded toward less: what is left after the required"
-            + " clearance and the tolerances. Each leads to its "
+            + ", rounded toward less, at the recommended place: what is left after the required"
+            + " clearance and the tolerances. Click for its "
             + (drawn.order().isEmpty()
                 ? "row in Pairings."
                 : "drawing, or else its row in Pairings."),
@@ -197,7 +203,7 @@ final class MatrixSheet {
     long staying = 0;
     for (int machine = 0; machine < machines; machine++) {
       for (Outcome outcome : row(machine)) {
-        OptionalLong margin = HeadlineMargin.margin(outcome);
+        OptionalLong margin = outcome.margin();
         staying += margin.isPresent() && margin.getAsLong() >= 0 ? 1 : 0;
       }
     }
@@ -257,20 +263,27 @@ final class MatrixSheet {
 
   private Cell margin(Row row, int column, Outcome outcome, boolean best) {
     Finding finding = Finding.of(outcome);
-    OptionalLong margin = HeadlineMargin.margin(outcome);
+    OptionalLong margin = outcome.margin();
     if (margin.isPresent()) {
       double number = styles.unit().number(margin.getAsLong(), Rounding.DOWN);
       return Cells.number(row, column, number, styles.margin(finding, best));
     }
-    String sign =
-        finding == Finding.NOTHING_LISTED ? "/// " + finding.sign() + " ///" : finding.sign();
-    return Cells.text(row, column, sign, styles.margin(finding, best));
+    String word = finding.sign() + " " + finding.word();
+    return Cells.text(row, column, word, styles.margin(finding, best));
   }
 
   private String reason(Outcome outcome, boolean best) {
     List<String> lines = new ArrayList<>();
-    lines.add(words.reason(outcome));
-    words.marks(outcome).forEach(mark -> lines.add("! " + mark));
+    boolean isFit = outcome.verdict() == Verdict.FITS;
+    if (isFit) {
+      new CaveatWords(styles.unit()).of(outcome).forEach(caveat -> lines.add(BUT + caveat));
+    }
+    String reason = words.reason(outcome);
+    if (!reason.isEmpty()) {
+      lines.add(reason);
+    }
+    (isFit ? words.otherMarks(outcome) : words.marks(outcome))
+        .forEach(mark -> lines.add("! " + mark));
     if (best) {
       lines.add("► best for this machine");
     }
@@ -278,7 +291,7 @@ final class MatrixSheet {
   }
 
   private static int smallLines(String text, int width) {
-    return TextLines.count(text, TextLines.perLine(width, SMALL));
+    return TextLines.count(text, TextLines.perLine(width - 1, SMALL));
   }
 
   /** The address of a pairing's margin in a matrix of {@code vises} columns. */

@@ -14,7 +14,6 @@ import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.OutcomeRanking;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.Paper;
@@ -91,11 +90,11 @@ final class OverviewMatrix {
         "Margins in "
             + styles.unit().plural()
             + ", rounded toward less: what is left after the required clearance and the tolerances."
-            + " What limits each: "
+            + " What limits each, and every caveat: "
             + PairingsCsv.FILE
             + ", or jawroom explain.",
         styles.note());
-    MatrixKey.write(sheet, KEY, styles, false);
+    MatrixKey.write(sheet, KEY, styles, VISE_WIDTH);
     Row names = sheet.createRow(NAMES);
     Cells.text(names, 0, "Machine ▼   Vise ►", styles.matrixHeading(false, false));
     int lines = 1;
@@ -157,7 +156,7 @@ final class OverviewMatrix {
 
   private void cell(Outcome outcome, int column) {
     Finding finding = Finding.of(outcome);
-    OptionalLong margin = HeadlineMargin.margin(outcome);
+    OptionalLong margin = outcome.margin();
     Cell cell = row.createCell(column);
     cell.setCellStyle(plain.get(finding));
     if (margin.isPresent()) {

@@ -11,7 +11,6 @@ import org.jawroom.report.tally.PerTable;
 import org.jawroom.report.tally.Tally;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
@@ -72,7 +71,7 @@ public final class TallySheet {
     ListSheet list = new ListSheet(book, styles, name, headings(what, partner, perTable), 1);
     list.head(
         name,
-        "How many pairings come to what. Margins in "
+        "How many pairings have which verdict. Margins in "
             + styles.unit().plural()
             + ", rounded toward less; "
             + "the best partner is clear, light enough, within reach and has the largest margin.");
@@ -98,8 +97,8 @@ public final class TallySheet {
       headings.add(new Heading("How many of it on one table", 9));
       headings.add(new Heading("Most vises of one kind on the table", 22));
     }
-    headings.add(new Heading("Least best margin", 8));
-    headings.add(new Heading("Greatest best margin", 9));
+    headings.add(new Heading("Least margin", 8));
+    headings.add(new Heading("Greatest margin", 9));
     headings.add(new Heading("Mind", 25));
     return headings;
   }
@@ -120,8 +119,9 @@ public final class TallySheet {
       list.blank(1);
     } else {
       list.text(
-          partnerName.apply(best) + (Finding.of(best) == Finding.LIMITED ? " (limited)" : ""));
-      list.length(HeadlineMargin.margin(best), Rounding.DOWN);
+          partnerName.apply(best)
+              + (Finding.of(best) == Finding.FITS ? "" : " (" + Finding.of(best).brief() + ")"));
+      list.length(best.margin(), Rounding.DOWN);
     }
     if (perTable) {
       perTable(list, tally);

@@ -8,6 +8,7 @@ import org.jawroom.clearance.Limit;
 import org.jawroom.drawing.Caption;
 import org.jawroom.drawing.PairingPicture;
 import org.jawroom.drawing.Picture;
+import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -52,17 +53,22 @@ public final class PairingDrawing {
             });
   }
 
-  /** The views alone, for a page that prints the text itself; empty in the same cases. */
-  public static Optional<Picture> bare(
-      PeopleUnit unit, Settings settings, Outcome outcome, double width, double height) {
-    return Advisor.layout(settings, outcome)
-        .map(
-            layout -> {
-              Recommendation place = outcome.recommended().orElseThrow();
-              Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
-              return PairingPicture.bare(
-                  outcome.machine(), layout, place.limit(), caption, width, height);
-            });
+  /**
+   * The views alone, for a page that prints the text itself.
+   *
+   * @param outcome with a place
+   * @param layout of that place
+   */
+  public static Picture bare(
+      PeopleUnit unit,
+      Settings settings,
+      Outcome outcome,
+      Layout layout,
+      double width,
+      double height) {
+    Recommendation place = outcome.recommended().orElseThrow();
+    Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
+    return PairingPicture.bare(outcome.machine(), layout, place.limit(), caption, width, height);
   }
 
   private Caption caption() {

@@ -8,7 +8,6 @@ import org.jawroom.cell.CellPlan;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.plan.Unheld;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.report.matrix.PairingsSheet;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.TapeWords;
@@ -36,7 +35,7 @@ final class PlanJobsSheet {
     this.plan = plan;
     this.styles = styles;
     this.words = new PlanWords(styles.unit(), plan, " × ");
-    this.most = PairingsSheet.room(limits);
+    this.most = ListSheet.room(limits);
     this.list =
         new ListSheet(
             book,
@@ -108,7 +107,7 @@ final class PlanJobsSheet {
 
   private void held(JobOutcome outcome, boolean first) {
     if (begin(outcome.job(), first)) {
-      Finding finding = outcome.margin().isPresent() ? Finding.CLEAR : Finding.NOTHING_LISTED;
+      Finding finding = outcome.margin().isPresent() ? Finding.FITS : Finding.FITS_BUT;
       list.text(finding.sign() + " " + outcome.machine().name(), styles.entry(finding));
       list.text(outcome.vise().name());
       list.length(outcome.margin(), Rounding.DOWN);

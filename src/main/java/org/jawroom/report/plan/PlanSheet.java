@@ -95,7 +95,7 @@ final class PlanSheet {
     list.text(finding.sign() + " " + pairing.outcome().vise().name(), styles.entry(finding));
     list.number(row.given().get().count(), "0");
     list.length(pairing.margin(), Rounding.DOWN);
-    list.text(place.limit().map(Words::limit).orElse(Finding.NOTHING_LISTED.words()));
+    list.text(place.limit().map(Words::limit).orElse(Finding.FITS_BUT.words()));
     list.text(
         String.join(
             "\n",

@@ -62,7 +62,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
   private String margin(CellPairing pairing) {
     return pairing.margin().isPresent()
         ? unit.text(pairing.margin().getAsLong(), Rounding.DOWN) + " " + unit.word() + " to spare"
-        : Finding.NOTHING_LISTED.words();
+        : Finding.FITS_BUT.words();
   }
 
   /** The restrictions to observe; empty if there are none. */

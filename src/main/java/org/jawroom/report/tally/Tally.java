@@ -5,11 +5,10 @@ import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.OutcomeRanking;
 
 /**
- * Statistics over pairings, added one by one: counts for each finding, the best pairing, the range
+ * Statistics over pairings, added one by one: counts for each verdict, the best pairing, the range
  * of margins.
  */
 public final class Tally {
@@ -27,12 +26,12 @@ public final class Tally {
     Outcome outcome = pairing.outcome();
     total++;
     counts[Finding.of(outcome).ordinal()]++;
-    if (outcome.bestMargin().isPresent()) {
-      long margin = outcome.bestMargin().getAsLong();
+    if (outcome.margin().isPresent()) {
+      long margin = outcome.margin().getAsLong();
       least = OptionalLong.of(Math.min(margin, least.orElse(margin)));
       greatest = OptionalLong.of(Math.max(margin, greatest.orElse(margin)));
     }
-    if (HeadlineMargin.margin(outcome).orElse(-1) >= 0) {
+    if (outcome.margin().orElse(-1) >= 0) {
       clear++;
     }
     if (OutcomeRanking.canBeBest(outcome)
@@ -58,12 +57,12 @@ public final class Tally {
     return clear;
   }
 
-  /** The smallest of the best margins, in half-nanometres; empty if no pairing has one. */
+  /** The smallest of the margins, in half-nanometres; empty if no pairing has one. */
   public OptionalLong leastMargin() {
     return least;
   }
 
-  /** The largest of the best margins, in half-nanometres; empty if no pairing has one. */
+  /** The largest of the margins, in half-nanometres; empty if no pairing has one. */
   public OptionalLong greatestMargin() {
     return greatest;
   }

@@ -7,10 +7,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Collectors;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobReason;
 import org.jawroom.placement.job.Shortfall;
+import org.jawroom.placement.job.Unchecked;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Job;
@@ -65,11 +67,13 @@ public record JobWords(PeopleUnit unit) {
     facts.add(figure(job.length()) + " × " + figure(job.width()) + " × " + figure(job.height()));
     job.grip().ifPresent(grip -> facts.add("grip " + figure(grip)));
     facts.add(
-        job.toolLength().isKnown() ? "tool " + figure(job.toolLength().length()) : "tool not told");
+        job.toolLength().isKnown()
+            ? "tool " + figure(job.toolLength().length())
+            : "tool not given");
     facts.add(
         job.mass()
             .map(mass -> kilograms(mass, RoundingMode.CEILING) + " kg")
-            .orElse("mass not told"));
+            .orElse("mass not given"));
     job.jawsAlong().ifPresent(axis -> facts.add("jaws along " + axis.letter()));
     return String.join(", ", facts);
   }
@@ -87,9 +91,9 @@ public record JobWords(PeopleUnit unit) {
       case TOO_WIDE -> amount(by) + "too wide for the jaws";
       case TOO_NARROW -> amount(by) + "too narrow for the jaws";
       case GRIP -> "grip " + amount(by) + "deeper than the jaws are high";
-      case MOUNT -> "bolts don't line up";
+      case MOUNT -> "neither bolts nor clamps hold the vise";
       case TURN ->
-          "bolts line up in no turn with the jaws along "
+          "neither bolts nor clamps hold the vise with the jaws along "
               + outcome.job().jawsAlong().orElseThrow().letter();
       case HIT -> "hits something or comes too near: " + shortBy(by) + on(outcome);
       case REACH -> "the spindle does not reach the whole part where it is clear: " + shortBy(by);
@@ -124,6 +128,16 @@ public record JobWords(PeopleUnit unit) {
 
   private String figure(long length) {
     return unit.brief(length, Rounding.UP);
+  }
+
+  /** {@code tool's height not checked}: what a blank leaves unchecked; empty if nothing. */
+  public static Optional<String> unchecked(JobOutcome outcome) {
+    return outcome.unchecked().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            outcome.unchecked().stream()
+                .map(one -> one == Unchecked.TOOL ? "tool's height" : "load on the table")
+                .collect(Collectors.joining(" and ", "", " not checked")));
   }
 
   /** Without trailing zeros. */

@@ -55,6 +55,6 @@ public final class OutcomeRanking {
   }
 
   private static long margin(Outcome outcome) {
-    return HeadlineMargin.margin(outcome).orElse(Long.MIN_VALUE);
+    return outcome.margin().orElse(Long.MIN_VALUE);
   }
 }

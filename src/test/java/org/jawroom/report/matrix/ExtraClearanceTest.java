@@ -24,7 +24,6 @@ import org.jawroom.report.Made;
 import org.jawroom.report.Opened;
 import org.jawroom.report.SampleShop;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -156,7 +155,7 @@ class ExtraClearanceTest {
 
   private static long atLeast(SampleShop sample, long length) {
     return sample.outcomes.stream()
-        .filter(outcome -> HeadlineMargin.margin(outcome).orElse(Long.MIN_VALUE) >= length)
+        .filter(outcome -> outcome.margin().orElse(Long.MIN_VALUE) >= length)
         .count();
   }
 }

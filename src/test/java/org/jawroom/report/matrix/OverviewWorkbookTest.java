@@ -27,7 +27,6 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.tally.Tally;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Shop;
@@ -53,8 +52,8 @@ class OverviewWorkbookTest {
         Row row = matrix.getRow(MatrixSheet.FIRST_MARGIN + i / across);
         assertTrue(row.getCell(0).getStringCellValue().startsWith(outcome.machine().name()));
         Cell cell = row.getCell(1 + i % across);
-        if (HeadlineMargin.margin(outcome).isPresent()) {
-          long margin = HeadlineMargin.margin(outcome).getAsLong();
+        if (outcome.margin().isPresent()) {
+          long margin = outcome.margin().getAsLong();
           assertEquals(
               PeopleUnit.MM.number(margin, Rounding.DOWN), cell.getNumericCellValue(), "" + i);
         } else {
@@ -116,7 +115,7 @@ class OverviewWorkbookTest {
       long clear =
           sample.advice.stream()
               .map(Advice::outcome)
-              .filter(outcome -> HeadlineMargin.margin(outcome).orElse(-1) >= 0)
+              .filter(outcome -> outcome.margin().orElse(-1) >= 0)
               .count();
       assertEquals(clear, (long) count.getNumericCellValue());
       double again =

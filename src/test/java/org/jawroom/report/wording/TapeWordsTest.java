@@ -49,11 +49,11 @@ class TapeWordsTest {
   }
 
   @Test
-  void edges_overTheTablesEdge_saysBeyond() {
+  void edges_overTheTablesEdge_sayByHowMuchItOverhangs() {
     assertEquals(
         List.of(
-            "base's left side 10.0 beyond the table's left edge",
-            "fixed-jaw face 25.0 beyond the table's front edge"),
+            "base's left side overhangs the table's left edge by 10.0",
+            "fixed-jaw face overhangs the table's front edge by 25.0"),
         tape().edges(Orientation.FRONT, -225 * MM, -175 * MM));
   }
 
@@ -107,7 +107,7 @@ class TapeWordsTest {
     Recommendation place =
         PlacementFixtures.place(0, 0, List.of(slots), Optional.empty(), OptionalLong.empty());
     List<String> lines = tape().of(place);
-    assertEquals("handle to the front, mount: base bolts", lines.get(0));
+    assertEquals("handle to the front, base bolts, M12", lines.get(0));
     return lines.get(1);
   }
 
