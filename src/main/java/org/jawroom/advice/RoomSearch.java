@@ -54,7 +54,7 @@ final class RoomSearch {
     for (Axis axis : List.of(Axis.Y, Axis.X)) {
       List<Orientation> turns =
           machine.turns().stream().filter(turn -> turn.uAxis() == axis).sorted().toList();
-      if (!turns.isEmpty() && model(turns.get(0), 0, 0).hasPlaces()) {
+      if (!turns.isEmpty() && model(turns.get(0), 0, 0).atBest().hasPlaces()) {
         Orientation turn = turns.get(0);
         rooms.add(
             new Room(

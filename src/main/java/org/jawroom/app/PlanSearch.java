@@ -36,7 +36,7 @@ public record PlanSearch(
             .map(wishes::keeping)
             .orElse(wishes)
             .within(deadline::toSolve)
-            .tell(
+            .announce(
                 step ->
                     progress.step(
                         step.aim() + ", step " + step.step() + " of at most " + step.steps()))

@@ -174,7 +174,7 @@ final class CardCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     List<Outcome> outcomes = cards.stream().map(CardSubject::outcome).toList();
-    RunFacts facts = Facts.of(reading, shop, outcomes).in(unit);
+    RunFacts facts = Facts.ofPairings(reading, shop, outcomes).in(unit);
     SetupCards.write(output, sheet, shop.settings(), cards, facts);
     spec.commandLine()
         .getOut()

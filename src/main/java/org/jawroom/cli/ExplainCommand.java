@@ -5,10 +5,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
+import org.jawroom.advice.PairingMerit;
 import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Facts;
 import org.jawroom.app.Input;
 import org.jawroom.app.Pairs;
 import org.jawroom.app.PeopleUnits;
@@ -17,6 +20,8 @@ import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.explain.ExplainFacts;
+import org.jawroom.report.explain.ExplanationBrief;
 import org.jawroom.report.explain.ExplanationJson;
 import org.jawroom.report.explain.ExplanationText;
 import org.jawroom.report.explain.JobExplanationJson;
@@ -84,7 +89,13 @@ final class ExplainCommand implements Callable<Integer> {
       description = "a job of the tables: explain whether and how the vise holds it")
   private String jobName;
 
-  @Option(names = "--json", order = 2, description = "print JSON for programs, lengths in mm")
+  @Option(
+      names = "--all",
+      order = 2,
+      description = "every gap, mount and remedy, not what is read in a minute")
+  private boolean all;
+
+  @Option(names = "--json", order = 3, description = "print JSON for programs, lengths in mm")
   private boolean json;
 
   @Override
@@ -117,7 +128,7 @@ final class ExplainCommand implements Callable<Integer> {
     JobExplanation explanation = JobPairing.explain(settings, machine, vise, job.get());
     print(
         () -> JobExplanationJson.of(explanation),
-        () -> JobExplanationText.lines(unit, settings, explanation));
+        columns -> JobExplanationText.lines(unit, settings, explanation, columns));
     return ExitStatus.DONE;
   }
 
@@ -131,23 +142,45 @@ final class ExplainCommand implements Callable<Integer> {
     List<Outcome> onMachine =
         fits
             ? List.of()
-            : shop.vises().stream().map(other -> Pairing.solve(settings, machine, other)).toList();
+            : PairingMerit.bestFirst(
+                settings,
+                shop.vises().stream()
+                    .map(other -> Pairing.solve(settings, machine, other))
+                    .toList(),
+                PairingMerit.OF_VISES);
     List<Outcome> ofVise =
         fits
             ? List.of()
-            : shop.machines().stream().map(other -> Pairing.solve(settings, other, vise)).toList();
+            : PairingMerit.bestFirst(
+                settings,
+                shop.machines().stream()
+                    .map(other -> Pairing.solve(settings, other, vise))
+                    .toList(),
+                PairingMerit.OF_MACHINES);
     print(
         () -> ExplanationJson.of(explanation, onMachine, ofVise),
-        () -> ExplanationText.lines(unit, explanation, onMachine, ofVise));
+        columns -> {
+          ExplainFacts facts =
+              new ExplainFacts(
+                  unit,
+                  settings,
+                  explanation,
+                  onMachine,
+                  ofVise,
+                  Facts.warnings(settings, machine, vise));
+          return all
+              ? ExplanationText.lines(facts, columns)
+              : ExplanationBrief.lines(facts, columns);
+        });
   }
 
-  private void print(Supplier<String> forPrograms, Supplier<List<String>> forPeople) {
+  private void print(Supplier<String> forPrograms, IntFunction<List<String>> forPeople) {
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.print(forPrograms.get());
       out.flush();
     } else {
-      forPeople.get().forEach(out::println);
+      forPeople.apply(Terminal.columns()).forEach(out::println);
     }
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.space.Place;
 import org.jawroom.plan.Wishes;
 import org.jawroom.report.card.CardFacts;
 import org.jawroom.report.card.CardPaper;
@@ -52,13 +54,12 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Chooses one kind of vise, and how many, for each machine, from the vises in the house.",
-      "What counts, in this order: the most jobs held (in pieces); with --buy the"
-          + " lowest price; the most machines equipped; the largest least margin; with --keep"
-          + " the fewest changes. Without jobs: the most machines equipped; with --buy the"
-          + " lowest price; the widest openings, added up; the largest least margin; with"
-          + " --keep the fewest changes.",
-      "Reports whether a better plan is possible, which jobs no machine holds, and the"
-          + " cheapest remedy for each of those. Writes plan.csv and plan.xlsx."
+      "What counts, in this order: the most pieces of the jobs held; the most machines"
+          + " equipped; the most of them with a comfortable margin and a place where the vise"
+          + " can be tapped square; the widest openings, added up; the widest jaws, added up;"
+          + " with --keep the fewest changes. With --buy the lowest price comes second.",
+      "Reports whether a better plan is possible, which jobs rest on something unchecked,"
+          + " which no machine holds, and the cheapest remedy for each of those. Writes plan.csv and plan.xlsx."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -205,6 +206,7 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     PrintedNames printed = new PrintedNames(reading.origins(), err);
     List<CardSubject> pages = new ArrayList<>();
+    Map<String, List<Place>> several = new HashMap<>();
     for (CellPlan.Row row : plan.rows()) {
       if (row.given().isPresent()) {
         Outcome outcome = plan.pairing(row).outcome();
@@ -216,12 +218,14 @@ final class PlanCommand implements Callable<Integer> {
           err.println(
               "No card for \"" + unreadable.get() + "\": " + PrintedNames.advice(unreadable.get()));
         } else if (CardFacts.isPossible(outcome)) {
+          Machine machine = printed.of(outcome.machine());
           CardSubject.of(
                   shop.settings(),
-                  printed.of(outcome.machine()),
+                  machine,
                   printed.of(outcome.vise()),
                   Facts.warnings(shop.settings(), outcome.machine(), outcome.vise()))
               .ifPresent(pages::add);
+          several.put(machine.name(), plan.sideBySide(row));
         } else {
           err.println(
               "No card for \""
@@ -241,6 +245,7 @@ final class PlanCommand implements Callable<Integer> {
                 paper,
                 shop.settings(),
                 pages,
-                machine -> facts.in(PeopleUnits.of(reading, machine))));
+                machine -> facts.in(PeopleUnits.of(reading, machine)),
+                machine -> several.getOrDefault(machine.name(), List.of())));
   }
 }

@@ -2,12 +2,13 @@ package org.jawroom.plan;
 
 /** The objectives of a plan; {@link #toString} returns the wording of the reports. */
 public enum Aim {
-  HELD("the most jobs held"),
+  HELD("the most pieces held"),
   COST("the least money spent"),
   THINGS("the fewest things bought"),
   EQUIPPED("the most machines equipped"),
-  OPENING("the widest total opening"),
-  MARGIN("the largest least margin"),
+  GOOD("the most of them comfortable and settable"),
+  OPENING("the widest openings in all"),
+  JAW("the widest jaws in all"),
   CHANGES("the fewest changes"),
   SET_OUT("the most vises set out"),
   ORDER("the order of the tables"),

@@ -49,10 +49,13 @@ public record Plan(
     return stages.stream().allMatch(Stage::proven);
   }
 
-  /** {@code no better plan exists}, or which aims are not proven. */
+  /** {@code no better plan exists} and in which order of aims, or which aims are not proven. */
   public String statement() {
     return isProven()
-        ? "no better plan exists"
+        ? stages.stream()
+            .filter(stage -> stage.aim() != Aim.ORDER)
+            .map(stage -> stage.aim().toString())
+            .collect(Collectors.joining(", then ", "no better plan exists in this order: ", ""))
         : stages.stream()
             .filter(stage -> !stage.proven() && stage.aim() != Aim.ORDER)
             .map(stage -> stage.aim().toString())

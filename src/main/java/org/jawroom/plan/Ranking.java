@@ -24,19 +24,13 @@ final class Ranking {
     this.ceiling = ceiling;
   }
 
-  /**
-   * The ranking of machine {@code first} and as many following machines as fit into the range, by
-   * their fits with margin ≥ {@code margin}.
-   */
-  static Ranking from(Task task, int first, long margin) {
+  /** The ranking of machine {@code first} and as many following machines as fit into the range. */
+  static Ranking from(Task task, int first) {
     List<List<Integer>> digits = new ArrayList<>();
     long size = 1;
     int machine = first;
     while (machine < task.cell().machines().size()) {
-      List<Integer> fits =
-          task.ofMachine(machine).stream()
-              .filter(fit -> task.fits().get(fit).leastMargin() >= margin)
-              .toList();
+      List<Integer> fits = task.ofMachine(machine);
       size *= fits.size() + 1;
       if (machine > first && size > LARGEST) {
         break;

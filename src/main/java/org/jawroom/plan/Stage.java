@@ -3,9 +3,8 @@ package org.jawroom.plan;
 /**
  * The value reached for one aim.
  *
- * @param value larger is better: pieces held, machines, length, vises; money spent and changes
- *     count as negative numbers; {@link Long#MAX_VALUE} for a margin if nothing listed can be hit;
- *     0 for {@link Aim#ORDER}
+ * @param value larger is better: pieces held, machines, lengths, vises; money spent and changes
+ *     count as negative numbers; 0 for {@link Aim#ORDER}
  * @param proven whether no better value exists given the values of the earlier aims
  */
 public record Stage(Aim aim, long value, boolean proven) {}

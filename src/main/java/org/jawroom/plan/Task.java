@@ -82,8 +82,10 @@ final class Task {
     if (buy) {
       aims.add(Aim.COST);
     }
-    aims.add(jobs ? Aim.EQUIPPED : Aim.OPENING);
-    aims.add(Aim.MARGIN);
+    if (jobs) {
+      aims.add(Aim.EQUIPPED);
+    }
+    aims.addAll(List.of(Aim.GOOD, Aim.OPENING, Aim.JAW));
     if (keep.isPresent()) {
       aims.add(Aim.CHANGES);
     }
@@ -108,12 +110,8 @@ final class Task {
       case COST -> -cost(choice);
       case THINGS -> -things(choice);
       case EQUIPPED -> choice.fits().size();
-      case OPENING -> choice.fits().stream().mapToLong(fit -> fits.get(fit).opening()).sum();
-      case MARGIN ->
-          choice.fits().stream()
-              .mapToLong(fit -> fits.get(fit).leastMargin())
-              .min()
-              .orElse(Long.MAX_VALUE);
+      case GOOD, OPENING, JAW ->
+          choice.fits().stream().mapToLong(fit -> amount(aim, fits.get(fit))).sum();
       case CHANGES -> -changes(choice);
       case SET_OUT -> setOut(choice);
       case ORDER, REMEDY -> throw new IllegalArgumentException(aim + " has no value");
@@ -126,14 +124,24 @@ final class Task {
       case HELD -> groups.stream().mapToLong(Group::quantity).sum();
       case COST, THINGS, CHANGES -> 0;
       case EQUIPPED -> ofMachine.stream().filter(fitting -> !fitting.isEmpty()).count();
-      case OPENING ->
+      case GOOD, OPENING, JAW ->
           ofMachine.stream()
               .mapToLong(
                   fitting ->
-                      fitting.stream().mapToLong(fit -> fits.get(fit).opening()).max().orElse(0))
+                      fitting.stream().mapToLong(fit -> amount(aim, fits.get(fit))).max().orElse(0))
               .sum();
-      case MARGIN, SET_OUT -> Long.MAX_VALUE;
+      case SET_OUT -> Long.MAX_VALUE;
       case ORDER, REMEDY -> throw new IllegalArgumentException(aim + " has no value");
+    };
+  }
+
+  /** What one fit adds to an aim that is a sum over the fits chosen. */
+  static long amount(Aim aim, Fit fit) {
+    return switch (aim) {
+      case GOOD -> fit.good() ? 1 : 0;
+      case OPENING -> fit.opening();
+      case JAW -> fit.jaw();
+      default -> throw new IllegalArgumentException(aim + " is no sum over fits");
     };
   }
 

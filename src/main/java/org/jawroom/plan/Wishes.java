@@ -59,7 +59,7 @@ public record Wishes(
     return new Wishes(buy, budget, keep, millis, listener, found);
   }
 
-  public Wishes tell(Consumer<PlanProgress> receiver) {
+  public Wishes announce(Consumer<PlanProgress> receiver) {
     return new Wishes(buy, budget, keep, remainingMillis, receiver, found);
   }
 

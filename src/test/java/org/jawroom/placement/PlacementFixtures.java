@@ -24,6 +24,11 @@ public final class PlacementFixtures {
     return new Fastening(0, mount, false, OptionalLong.of(12 * Length.MM), Optional.empty());
   }
 
+  /** Strap clamps, their anchors left out. */
+  public static Fastening clamped() {
+    return new Fastening(1, Fastening.CLAMPS, true, OptionalLong.empty(), Optional.empty());
+  }
+
   /** A settable place of the base bolts, handle to the front, at which nothing can be hit. */
   public static Recommendation place(
       long x, long y, List<Integer> slots, Optional<Play> play, OptionalLong noseNotBelow) {

@@ -51,9 +51,10 @@ class MirrorTest {
           fits.add(
               new Fit(
                   new Pick(machine, vise),
-                  OptionalLong.of(random.nextInt(40)),
+                  random.nextInt(3) > 0,
                   1 + random.nextInt(3),
-                  100));
+                  100 + random.nextInt(40),
+                  100 + vise));
         }
       }
     }
@@ -80,7 +81,9 @@ class MirrorTest {
     Collections.reverse(vises);
     List<Fit> fits =
         asked.cell().fits().stream()
-            .map(fit -> new Fit(mirrored(fit.pick()), fit.margin(), fit.most(), fit.opening()))
+            .map(
+                fit ->
+                    new Fit(mirrored(fit.pick()), fit.good(), fit.most(), fit.opening(), fit.jaw()))
             .toList();
     List<Work> jobs = new ArrayList<>();
     for (Work job : asked.cell().jobs()) {

@@ -140,12 +140,12 @@ final class SimplePlanner {
     if (wishes.buy()) {
       aims.add(-cost(trial));
     }
-    aims.add(jobs ? equipped : chosen.stream().mapToLong(Fit::opening).sum());
-    long margin = Long.MAX_VALUE;
-    for (Fit fit : chosen) {
-      margin = Math.min(margin, fit.margin().orElse(Long.MAX_VALUE));
+    if (jobs) {
+      aims.add(equipped);
     }
-    aims.add(margin);
+    aims.add(chosen.stream().filter(Fit::good).count());
+    aims.add(chosen.stream().mapToLong(Fit::opening).sum());
+    aims.add(chosen.stream().mapToLong(Fit::jaw).sum());
     if (wishes.keep().isPresent()) {
       aims.add(-changes(trial));
     }

@@ -74,7 +74,7 @@ class PurchaseClaimTest {
     Shop shop = shop(seed);
     Plan plan = plan(shop, Wishes.none().withBuying(OptionalLong.empty()));
 
-    assertEquals("no better plan exists", plan.statement(), () -> ShopCsv.text(shop));
+    assertTrue(plan.isProven(), () -> ShopCsv.text(shop));
     long pieces = pieces(shop, plan);
     if (!plan.purchases().isEmpty()) {
       bought++;

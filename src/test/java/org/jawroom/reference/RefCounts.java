@@ -21,7 +21,7 @@ final class RefCounts {
   private final RefModel model;
   private final boolean alongX;
 
-  /** Of a pairing that fits or is awkward. */
+  /** Of a pairing without blanks that fits or is awkward. */
   RefCounts(Settings settings, Machine machine, Vise vise) {
     this.outcome = ReferencePairing.solve(settings, machine, vise);
     boolean fits = outcome.verdict() == Verdict.FITS;
@@ -29,11 +29,6 @@ final class RefCounts {
         new RefModel(
             fits ? settings : ReferencePairing.withoutHandRoom(settings), machine, vise, false);
     this.alongX = machine.slots().direction() == Axis.X;
-  }
-
-  /** Whether a blank leaves the answer open. */
-  boolean isOpen() {
-    return !model.missing.isEmpty();
   }
 
   /** The largest number over all turns, mounts and slots. */

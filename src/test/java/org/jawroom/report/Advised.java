@@ -26,6 +26,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
+import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
@@ -63,14 +64,19 @@ public final class Advised {
   }
 
   public Advised move(String guard, Direction way, String amount, String then) {
+    return move(guard(guard), way, amount, then);
+  }
+
+  public Advised move(Guard guard, Direction way, String amount, String then) {
     remedies.add(
         new Remedy(
             RemedyKind.MOVE,
-            Optional.of(guard(guard)),
+            Optional.of(guard),
             Optional.of(way),
             OptionalLong.of(mm(amount)),
             Verdict.FITS,
-            new Roomiest(Orientation.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard)))));
+            new Roomiest(
+                Orientation.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard.name())))));
     return this;
   }
 
@@ -105,6 +111,7 @@ public final class Advised {
                 ? SideBySide.NONE
                 : new SideBySide(
                     Arrays.stream(positions).map(Invented::mm).toList(),
+                    Arrays.stream(positions).map(x -> new Place(Invented.mm(x), 0)).toList(),
                     Optional.of(Orientation.FRONT),
                     "base bolts"));
     return this;

@@ -15,6 +15,7 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.PlacementFixtures;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
@@ -46,6 +47,10 @@ public final class Made {
   private Optional<BigDecimal> load = Optional.empty();
   private List<Column> missing = List.of();
   private boolean tooShort;
+  private List<Caveat> caveats = List.of();
+  private OptionalLong hand = OptionalLong.empty();
+  private boolean settable = true;
+  private boolean clamped;
 
   public Made(Machine machine, Vise vise, Verdict verdict) {
     this.machine = machine;
@@ -161,6 +166,27 @@ public final class Made {
     return this;
   }
 
+  public Made but(Caveat... mind) {
+    caveats = List.of(mind);
+    return this;
+  }
+
+  /** The gap round the handle while loading. */
+  public Made hand(String gap) {
+    hand = OptionalLong.of(mm(gap));
+    return this;
+  }
+
+  public Made notSettable() {
+    settable = false;
+    return this;
+  }
+
+  public Made clamped() {
+    clamped = true;
+    return this;
+  }
+
   public Outcome done() {
     Optional<Recommendation> place =
         placed
@@ -169,12 +195,12 @@ public final class Made {
                     handleTo,
                     x,
                     y,
-                    PlacementFixtures.bolted(mount),
+                    clamped ? PlacementFixtures.clamped() : PlacementFixtures.bolted(mount),
                     slots,
                     vise.opening(),
                     limit,
-                    true,
-                    OptionalLong.empty(),
+                    settable && !caveats.contains(Caveat.NOT_SETTABLE),
+                    hand,
                     shortfall,
                     overhang,
                     play,
@@ -187,7 +213,7 @@ public final class Made {
         best,
         place,
         usable,
-        List.of(),
+        caveats,
         room,
         load,
         tooShort,

@@ -15,6 +15,7 @@ import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.space.FreeSpace;
+import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Window;
 
 /**
@@ -56,7 +57,12 @@ public final class SideBySideSearch {
         if (band.isPresent()) {
           List<Long> positions = spread(free(space, field, band.get()), apart);
           if (positions.size() > most.count()) {
-            most = new SideBySide(positions, Optional.of(region.turn()), region.fastening().name());
+            most =
+                new SideBySide(
+                    positions,
+                    positions.stream().map(at -> place(space, band.get(), at)).toList(),
+                    Optional.of(region.turn()),
+                    region.fastening().name());
           }
         }
       }
@@ -139,12 +145,21 @@ public final class SideBySideSearch {
   }
 
   private boolean isFree(FreeSpace space, Rectangle band, long at) {
+    return space.isClear(0, across(band, at));
+  }
+
+  /** A place across the slots with as much margin as climbing from a clear one gives. */
+  private Place place(FreeSpace space, Rectangle band, long at) {
+    Window line = across(band, at);
+    return space.climbed(space.find(0, line), line).place();
+  }
+
+  /** The line across the slots at a position along them. */
+  private Window across(Rectangle band, long at) {
     Interval across = band.along(along.across());
-    Window line =
-        along == Axis.X
-            ? new Window(at, at, across.lo(), across.hi())
-            : new Window(across.lo(), across.hi(), at, at);
-    return space.isClear(0, line);
+    return along == Axis.X
+        ? new Window(at, at, across.lo(), across.hi())
+        : new Window(across.lo(), across.hi(), at, at);
   }
 
   /**

@@ -199,6 +199,29 @@ public record CardFacts(
     return names.stream().distinct().toList();
   }
 
+  /** Returns a copy with another fact about placing it, before the others. */
+  CardFacts withPlacing(Item first) {
+    List<Item> more = new ArrayList<>(List.of(first));
+    more.addAll(placing);
+    return new CardFacts(
+        machine,
+        vise,
+        stamp,
+        alarms,
+        unit,
+        tape,
+        more,
+        bolts,
+        tapping,
+        part,
+        limits,
+        checkpoints,
+        steps,
+        cautions,
+        origin,
+        names);
+  }
+
   /** Returns a copy in which names of more than {@code longest} letters are shortened. */
   CardFacts withNames(int longest) {
     UnaryOperator<String> cut = text -> ShortNames.cut(text, names, longest);

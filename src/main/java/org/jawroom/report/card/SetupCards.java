@@ -10,6 +10,8 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.jawroom.drawing.PdfFaces;
 import org.jawroom.drawing.PdfFile;
 import org.jawroom.drawing.Picture;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.space.Place;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.report.format.ReportMarks;
@@ -43,7 +45,7 @@ public final class SetupCards {
   public static void write(
       Path file, CardPaper paper, Settings settings, List<CardSubject> cards, RunFacts run)
       throws IOException {
-    byte[] bytes = bytes(paper, settings, cards, machine -> run);
+    byte[] bytes = bytes(paper, settings, cards, machine -> run, machine -> List.of());
     AtomicFiles.publish(destination(file), out -> out.write(bytes));
   }
 
@@ -51,9 +53,14 @@ public final class SetupCards {
    * Returns the bytes of the document.
    *
    * @param runs the facts of the run for each machine, in the unit for that machine
+   * @param several where several vises stand side by side on a machine; empty for one alone
    */
   public static byte[] bytes(
-      CardPaper paper, Settings settings, List<CardSubject> cards, Function<Machine, RunFacts> runs)
+      CardPaper paper,
+      Settings settings,
+      List<CardSubject> cards,
+      Function<Machine, RunFacts> runs,
+      Function<Machine, List<Place>> several)
       throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDDocumentInformation information = new PDDocumentInformation();
@@ -63,13 +70,26 @@ public final class SetupCards {
       PdfFaces faces = new PdfFaces(document);
       Letters letters = new Letters(faces);
       for (CardSubject card : cards) {
-        RunFacts run = runs.apply(card.machine());
+        Machine machine = card.machine();
+        RunFacts run = runs.apply(machine);
+        List<Place> places = several.apply(machine);
+        CardFacts alone = CardFacts.of(card, run);
+        CardFacts facts =
+            places.isEmpty()
+                ? alone
+                : alone.withPlacing(
+                    Several.item(
+                        run.unit(),
+                        card.outcome(),
+                        Pairing.solved(settings, card.machine(), card.outcome().vise())
+                            .sideBySide(),
+                        places));
         information.setProducer("jawroom " + run.toolVersion());
         Picture picture =
             PairingDrawing.bare(
                 run.unit(), settings, card.placed(), card.layout(), PICTURE_WIDTH, PICTURE_HEIGHT);
         PDFormXObject form = faces.form(picture);
-        CardPage.add(document, letters, paper, CardFacts.of(card, run), form);
+        CardPage.add(document, letters, paper, facts, form);
       }
       return PdfFile.bytes(document);
     }

@@ -43,6 +43,9 @@ record TapFacts(PeopleUnit unit, CardSubject subject) {
   }
 
   private String swing(TapSquare tap, String far) {
+    if (unit.rounded(tap.swing(), Rounding.DOWN) == 0) {
+      return "none to spare: it is as close as it may come before it is turned.";
+    }
     return tap.nothingNear()
         ? "nothing listed comes near while it is tapped."
         : "the "

@@ -25,8 +25,8 @@ import org.jawroom.shop.Column;
  * {@code shortfall_reason} lists the codes of every reason that fails ({@link JobReason}), in
  * order, separated by {@code ;}; {@code short_by} lists the amount of each in the same order,
  * rounded up to 0.001: kg for {@code load}, else mm, empty if a reason has no amount or depends on
- * a blank. For {@code unknown} only {@code missing} is filled. {@code unchecked} lists what a blank
- * leaves unchecked: {@code tool;load}.
+ * a blank. For {@code unknown} only {@code missing} is filled. {@code unchecked} lists the
+ * requirements that a blank leaves unchecked, separated by {@code ;}.
  */
 public final class JobsCsv {
 

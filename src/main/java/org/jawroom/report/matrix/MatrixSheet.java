@@ -13,9 +13,10 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
+import org.jawroom.report.tally.Tally;
+import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.OutcomeRanking;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.PageBreaks;
@@ -58,6 +59,7 @@ final class MatrixSheet {
   private final Words words;
   private final Shop shop;
   private final List<Outcome> outcomes;
+  private final Totals totals;
   private final DrawnPairings drawn;
   private final String remark;
   private final PairingLinks links;
@@ -70,6 +72,7 @@ final class MatrixSheet {
       Styles styles,
       Shop shop,
       List<Outcome> outcomes,
+      Totals totals,
       DrawnPairings drawn,
       String remark,
       SheetLimits limits) {
@@ -78,6 +81,7 @@ final class MatrixSheet {
     this.words = new Words(styles.unit());
     this.shop = shop;
     this.outcomes = outcomes;
+    this.totals = totals;
     this.links = new PairingLinks(book, limits, drawn);
     this.drawn = drawn;
     this.remark = remark;
@@ -93,10 +97,12 @@ final class MatrixSheet {
       Styles styles,
       Shop shop,
       List<Outcome> outcomes,
+      Totals totals,
       DrawnPairings drawn,
       String remark,
       SheetLimits limits) {
-    MatrixSheet matrix = new MatrixSheet(book, styles, shop, outcomes, drawn, remark, limits);
+    MatrixSheet matrix =
+        new MatrixSheet(book, styles, shop, outcomes, totals, drawn, remark, limits);
     matrix.setUp();
     matrix.title();
     matrix.extraClearance();
@@ -238,7 +244,7 @@ final class MatrixSheet {
   private void machine(int index) {
     Machine machine = shop.machines().get(index);
     List<Outcome> pairings = row(index);
-    Outcome best = OutcomeRanking.best(pairings).orElse(null);
+    Tally tally = totals.machine(index);
     Row margins = sheet.createRow(FIRST_MARGIN + index * ROWS_EACH);
     Row reasons = sheet.createRow(FIRST_MARGIN + index * ROWS_EACH + 1);
     String facts = words.table(machine) + "\n" + Words.caution(machine);
@@ -248,8 +254,9 @@ final class MatrixSheet {
     int lines = smallLines(facts, HEAD_WIDTH);
     for (int vise = 0; vise < vises; vise++) {
       Outcome outcome = pairings.get(vise);
-      @SuppressWarnings("ReferenceEquality") // that one, not one like it
-      boolean isBest = outcome == best;
+      boolean isBest =
+          tally.best().isPresent()
+              && tally.bestIndex() == (long) index * shop.vises().size() + vise;
       links.add(margin(margins, vise + 1, outcome, isBest), index * shop.vises().size() + vise);
       String reason = reason(outcome, isBest);
       Cells.text(reasons, vise + 1, reason, styles.reason(Finding.of(outcome), isBest));

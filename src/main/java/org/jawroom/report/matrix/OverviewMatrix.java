@@ -13,8 +13,9 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
+import org.jawroom.report.tally.Tally;
+import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.OutcomeRanking;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.Paper;
 import org.jawroom.report.xlsx.SheetColumns;
@@ -46,8 +47,6 @@ final class OverviewMatrix {
   private final Map<Finding, CellStyle> framed = new EnumMap<>(Finding.class);
   private long next;
   private Row row;
-  private Outcome best;
-  private int bestColumn;
   private long clear;
 
   OverviewMatrix(SXSSFWorkbook book, Styles styles, Shop shop, SheetLimits limits) {
@@ -128,8 +127,12 @@ final class OverviewMatrix {
             + " HAS ALL";
   }
 
-  /** Adds the next pairing: machines, then vises. */
-  void add(Outcome outcome) {
+  /**
+   * Adds the next pairing: machines, then vises.
+   *
+   * @param totals over the pairings so far, this one included
+   */
+  void add(Outcome outcome, Totals totals) {
     int machine = (int) (next / shop.vises().size());
     int vise = (int) (next % shop.vises().size());
     next++;
@@ -142,14 +145,13 @@ final class OverviewMatrix {
     if (vise < vises) {
       cell(outcome, vise + 1);
     }
-    if (vise == shop.vises().size() - 1 && best != null) {
-      mark();
+    if (vise == shop.vises().size() - 1) {
+      mark(totals.machine(machine));
     }
   }
 
   private void begin(Machine machine, int index) {
     row = sheet.createRow(FIRST + index);
-    best = null;
     String name = machine.name() + (machine.candidate() ? " (candidate)" : "");
     Cells.text(row, 0, name, styles.matrixHeading(false, false));
   }
@@ -165,15 +167,16 @@ final class OverviewMatrix {
     } else {
       cell.setCellValue(finding.sign());
     }
-    if (OutcomeRanking.canBeBest(outcome)
-        && (best == null || OutcomeRanking.isBetter(outcome, best))) {
-      best = outcome;
-      bestColumn = column;
-    }
   }
 
-  private void mark() {
-    row.getCell(bestColumn).setCellStyle(framed.get(Finding.of(best)));
+  /** Frames the best vise of the machine, unless its column is cut off. */
+  private void mark(Tally ofMachine) {
+    int vise = (int) (ofMachine.bestIndex() % shop.vises().size());
+    ofMachine
+        .best()
+        .filter(best -> vise < vises)
+        .ifPresent(
+            best -> row.getCell(vise + 1).setCellStyle(framed.get(Finding.of(best.outcome()))));
   }
 
   /**

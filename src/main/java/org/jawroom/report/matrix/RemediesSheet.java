@@ -55,10 +55,10 @@ final class RemediesSheet {
                 new Heading("What alone would make it fit", 38),
                 new Heading("It is then", 9),
                 new Heading("Margin then", 8),
-                new Heading("Limited by then", 22),
+                new Heading("Limited by then", 28),
                 new Heading("Mind", 27),
-                new Heading("Another vise of ours that fits here", 28),
-                new Heading("A machine of ours where this vise fits", 28)),
+                new Heading("Another vise of ours that fits here", 25),
+                new Heading("A machine of ours where this vise fits", 25)),
             2);
   }
 

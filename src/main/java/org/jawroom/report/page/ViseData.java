@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.PartRole;
 import org.jawroom.clearance.Situation;
@@ -23,7 +24,7 @@ final class ViseData {
   private ViseData() {}
 
   /**
-   * @param pairings of the vise; if one of them is drawn, none of its columns is blank
+   * @param pairings of the vise; if one of them is drawn, its open readings are taken at worst
    */
   static Map<String, Object> of(Vise vise, List<PagePairing> pairings) {
     Facts facts =
@@ -50,7 +51,7 @@ final class ViseData {
           .with("jaw", vise.jaws().width())
           .with("base", base ? vise.base().width().length() : null)
           .with("mounts", mounts(vise))
-          .with("parts", parts(ViseParts.of(vise, new Blanks())))
+          .with("parts", parts(ViseParts.of(vise, Certainty.AT_WORST, new Blanks())))
           .with("bolts", fastened);
     }
     return facts.map();

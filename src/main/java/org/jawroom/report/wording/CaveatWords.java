@@ -30,9 +30,18 @@ public record CaveatWords(PeopleUnit unit) {
    * do not ask for hand room; empty for the others and without a handle.
    */
   public String hand(Outcome outcome) {
+    return hand(outcome, "");
+  }
+
+  /** The same with the unit: {@code handle has 12.3 mm of room}. */
+  String handInUnit(Outcome outcome) {
+    return hand(outcome, " " + unit.word());
+  }
+
+  private String hand(Outcome outcome, String word) {
     OptionalLong gap = handGap(outcome);
     return gap.isPresent()
-        ? HANDLE_HAS + unit.brief(gap.getAsLong(), Rounding.DOWN) + " of room"
+        ? HANDLE_HAS + unit.brief(gap.getAsLong(), Rounding.DOWN) + word + " of room"
         : "";
   }
 

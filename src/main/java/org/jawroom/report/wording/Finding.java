@@ -15,7 +15,10 @@ public enum Finding {
       "",
       "nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)"),
   FITS_BUT(
-      Verdict.FITS, "○", ", with a caveat", "mind what stands after the ! before you trust it"),
+      Verdict.FITS,
+      "○",
+      ", with a caveat",
+      "nothing listed is hit, but mind what stands beside it"),
   AWKWARD(
       Verdict.AWKWARD,
       "◐",

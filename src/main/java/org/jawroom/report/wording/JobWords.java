@@ -7,12 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.stream.Collectors;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobReason;
 import org.jawroom.placement.job.Shortfall;
-import org.jawroom.placement.job.Unchecked;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Job;
@@ -22,18 +20,6 @@ public record JobWords(PeopleUnit unit) {
 
   /** Nobody weighs a part more finely than to 10 g. */
   private static final int KILOGRAM_DECIMALS = 2;
-
-  /**
-   * Returns the held outcome with the largest margin. Outcomes that no guard was checked for rank
-   * last; of equals the first wins.
-   */
-  public static Optional<JobOutcome> best(List<JobOutcome> outcomes) {
-    return outcomes.stream()
-        .filter(JobOutcome::isHeld)
-        .min(
-            Comparator.comparing((JobOutcome held) -> held.margin().isEmpty())
-                .thenComparing(held -> -held.margin().orElse(0)));
-  }
 
   /**
    * Returns the outcome, not held, that comes nearest to holding: the one whose failing reason is
@@ -69,13 +55,56 @@ public record JobWords(PeopleUnit unit) {
     facts.add(
         job.toolLength().isKnown()
             ? "tool " + figure(job.toolLength().length())
-            : "tool not given");
+            : "tool length not given");
     facts.add(
         job.mass()
             .map(mass -> kilograms(mass, RoundingMode.CEILING) + " kg")
             .orElse("mass not given"));
     job.jawsAlong().ifPresent(axis -> facts.add("jaws along " + axis.letter()));
     return String.join(", ", facts);
+  }
+
+  /**
+   * {@code tool height not checked: nose_max is blank}, one for each requirement left unchecked, in
+   * order.
+   */
+  public static List<String> unchecked(JobOutcome outcome) {
+    return outcome.unchecked().stream()
+        .map(
+            one ->
+                switch (one) {
+                  case TOOL -> "tool height not checked: " + blank(toolBlanks(outcome));
+                  case LOAD -> "weight not checked: " + blank(loadBlanks(outcome));
+                })
+        .toList();
+  }
+
+  /** A blank nose_min alone keeps only the shortest tool from being checked. */
+  private static List<String> toolBlanks(JobOutcome outcome) {
+    List<String> blanks = new ArrayList<>();
+    if (!outcome.job().toolLength().isKnown()) {
+      blanks.add("tool_length");
+    }
+    if (!outcome.machine().noseMax().isKnown()) {
+      blanks.add("nose_max");
+    }
+    return blanks.isEmpty() ? List.of("nose_min") : blanks;
+  }
+
+  /** A blank mass of the part matters only where a block of steel would be too heavy. */
+  private static List<String> loadBlanks(JobOutcome outcome) {
+    List<String> blanks = new ArrayList<>();
+    if (outcome.vise().mass().isEmpty()) {
+      blanks.add("the vise's mass");
+    }
+    if (outcome.machine().maxLoad().isEmpty()) {
+      blanks.add("max_load");
+    }
+    return blanks.isEmpty() ? List.of("the part's mass") : blanks;
+  }
+
+  private static String blank(List<String> columns) {
+    return String.join(" and ", columns) + (columns.size() == 1 ? " is blank" : " are blank");
   }
 
   /** Lists every reason that fails, in order. */
@@ -128,16 +157,6 @@ public record JobWords(PeopleUnit unit) {
 
   private String figure(long length) {
     return unit.brief(length, Rounding.UP);
-  }
-
-  /** {@code tool's height not checked}: what a blank leaves unchecked; empty if nothing. */
-  public static Optional<String> unchecked(JobOutcome outcome) {
-    return outcome.unchecked().isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            outcome.unchecked().stream()
-                .map(one -> one == Unchecked.TOOL ? "tool's height" : "load on the table")
-                .collect(Collectors.joining(" and ", "", " not checked")));
   }
 
   /** Without trailing zeros. */

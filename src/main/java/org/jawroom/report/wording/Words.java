@@ -51,11 +51,9 @@ public record Words(PeopleUnit unit) {
               ? "Fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)."
               : "Fits, but mind: " + caveats + ".";
       case AWKWARD ->
-          "Awkward: nothing listed is hit, but the handle has only "
-              + unit.brief(CaveatWords.handGap(outcome).orElseThrow(), Rounding.DOWN)
-              + " "
-              + unit.word()
-              + " of room, less than a hand wants."
+          "Awkward: nothing listed is hit, but the "
+              + new CaveatWords(unit).handInUnit(outcome)
+              + ", less than a hand wants."
               + (caveats.isEmpty() ? "" : " Mind: " + caveats + ".");
       case MEASURE ->
           "Measure: it fits only if the readings are better than stated"
@@ -108,7 +106,7 @@ public record Words(PeopleUnit unit) {
    * {@code roomiest place 31.5}: the best margin, if another place than the one recommended has it.
    */
   private String roomiest(Outcome outcome) {
-    return outcome.bestMargin().equals(outcome.margin())
+    return outcome.bestMargin().isEmpty() || outcome.bestMargin().equals(outcome.margin())
         ? ""
         : "roomiest place " + unit.text(outcome.bestMargin().orElseThrow(), Rounding.DOWN);
   }

@@ -63,13 +63,13 @@ const Model = (() => {
     return { x: plus(box.x, state.x), y: plus(box.y, state.y), z: box.z };
   }
 
-  /* The range of the nose's height over the table. */
+  /* The range of the nose's height over the table, at worst of what its readings allow. */
   function nose(data, machine, vise, situation) {
     if (situation === LOADING) {
-      return [machine.nose[1], machine.nose[1]];
+      return [machine.nose[1], machine.nose[2]];
     }
     const lowest = Math.max(machine.nose[0], vise.bed + data.shortestTool);
-    return [Math.min(lowest, machine.nose[1]), machine.nose[1]];
+    return [Math.min(lowest, machine.nose[1]), machine.nose[2]];
   }
 
   /* A guard's box with the spindle at (state.spindleX, state.spindleY), as it sweeps along z. */

@@ -67,7 +67,7 @@ class OverviewWorkbookTest {
   @Test
   void matrix_bestOfEachMachine_isFramed() throws IOException {
     try (XSSFWorkbook book = book(ROOMY, ReportOptions.ALL)) {
-      Totals totals = Totals.of(shop, sample.advice);
+      Totals totals = Totals.of(shop, sample.advice, List.of());
       for (int machine = 0; machine < shop.machines().size(); machine++) {
         Row row = book.getSheet("Matrix").getRow(MatrixSheet.FIRST_MARGIN + machine);
         List<Integer> framed =
@@ -93,7 +93,7 @@ class OverviewWorkbookTest {
     try (XSSFWorkbook book = book(ROOMY, new ReportOptions(true, false, true, 0))) {
       assertEquals("Overview", book.getSheetName(0));
       assertEquals(
-          List.of("Overview", "Matrix", "Pairings", "By machine", "By vise", "Inputs", "Cautions"),
+          List.of("Overview", "Matrix", "Pairings", "By machine", "By vise", "Cautions", "Inputs"),
           IntStream.range(0, book.getNumberOfSheets()).mapToObj(book::getSheetName).toList());
       String words = words(book.getSheet("Overview"));
       assertTrue(words.contains("112 pairings: "), words);
@@ -129,7 +129,7 @@ class OverviewWorkbookTest {
     try (XSSFWorkbook book = book(ROOMY, ReportOptions.ALL)) {
       Sheet sheet = book.getSheet("Pairings");
       List<String> expected =
-          Totals.of(shop, sample.advice).chosen().stream()
+          Totals.of(shop, sample.advice, List.of()).chosen().stream()
               .map(Advice::outcome)
               .map(outcome -> outcome.machine().name() + "|" + outcome.vise().name())
               .toList();
@@ -169,13 +169,14 @@ class OverviewWorkbookTest {
   }
 
   private XSSFWorkbook book(SheetLimits limits, ReportOptions wanted) throws IOException {
-    try (Reports reports = new Reports(folder, shop, wanted, PeopleUnit.MM, 100, limits)) {
+    try (Reports reports =
+        new Reports(folder, shop, List.of(), wanted, PeopleUnit.MM, 100, limits)) {
       // In runs that end within machines.
       for (int first = 0; first < sample.advice.size(); first += 9) {
         int end = Math.min(sample.advice.size(), first + 9);
         reports.add(new Batch(sample.advice.subList(first, end)));
       }
-      reports.publish(List.of(), Invented.facts(PeopleUnit.MM));
+      reports.publish(Invented.facts(PeopleUnit.MM));
     }
     return new XSSFWorkbook(Files.newInputStream(folder.resolve("matrix.xlsx")));
   }

@@ -13,6 +13,7 @@ import java.util.OptionalLong;
 import java.util.Random;
 import java.util.stream.Collectors;
 import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.MachineState;
@@ -314,6 +315,7 @@ class PageNumbersTest {
             at.outcome.machine(),
             Setup.PLAIN,
             at.outcome.vise().base().bedHeight(),
+            Certainty.AT_WORST,
             new Blanks());
     return new Swept(Pair.all(at.hand(), at.seat.parts(), guards.swept()));
   }
