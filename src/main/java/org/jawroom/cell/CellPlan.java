@@ -8,9 +8,9 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.space.Place;
-import org.jawroom.plan.Assigned;
-import org.jawroom.plan.Plan;
-import org.jawroom.plan.Wishes;
+import org.jawroom.plan.model.Assigned;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.Wishes;
 import org.jawroom.shop.Machine;
 
 /**

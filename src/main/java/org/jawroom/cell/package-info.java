@@ -3,9 +3,9 @@
  *
  * <p><b>In:</b> a {@link org.jawroom.shop.Shop} whose machines are those of the cell, and one
  * {@link org.jawroom.cell.CellPairing} per pairing (machines, then vises, in input order).
- * <b>Out:</b> the {@link org.jawroom.plan.CellModel} to plan ({@link org.jawroom.cell.ShopCell})
- * and, once planned, the assignment of each machine and its reasons ({@link
- * org.jawroom.cell.CellPlan}). Pure: no files, no clock, no library.
+ * <b>Out:</b> the {@link org.jawroom.plan.model.CellModel} to plan ({@link
+ * org.jawroom.cell.ShopCell}) and, once planned, the assignment of each machine and its reasons
+ * ({@link org.jawroom.cell.CellPlan}). Pure: no files, no clock, no library.
  *
  * <p><b>A pairing may be chosen</b> if the table carries one such vise without work (as far as
  * masses are known) and it

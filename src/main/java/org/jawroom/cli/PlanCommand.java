@@ -24,7 +24,7 @@ import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.space.Place;
-import org.jawroom.plan.Wishes;
+import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.card.CardFacts;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.CardSubject;

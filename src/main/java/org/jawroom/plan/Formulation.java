@@ -7,6 +7,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import org.jawroom.plan.choice.Choice;
+import org.jawroom.plan.choice.Demands;
+import org.jawroom.plan.choice.Ranking;
+import org.jawroom.plan.choice.Reduction;
+import org.jawroom.plan.choice.Task;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.program.Program;
+import org.jawroom.plan.program.Sum;
 
 /**
  * A task as a mixed-integer program.

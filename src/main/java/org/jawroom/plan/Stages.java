@@ -3,6 +3,16 @@ package org.jawroom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToLongFunction;
+import org.jawroom.plan.choice.Choice;
+import org.jawroom.plan.choice.Demands;
+import org.jawroom.plan.choice.Ranking;
+import org.jawroom.plan.choice.Task;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.PlanProgress;
+import org.jawroom.plan.model.Stage;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.plan.program.Program;
+import org.jawroom.plan.program.Solver;
 
 /**
  * Lexicographic optimization: optimizes one aim after the other, each subject to the values reached

@@ -1,10 +1,10 @@
 /**
  * Computes the best plan for a cell: one kind of vise, and how many of it, per machine.
  *
- * <p><b>In:</b> a {@link org.jawroom.plan.CellModel} of machines, kinds of vise, pairings that may
- * be chosen and jobs, all referred to by index, and {@link org.jawroom.plan.Wishes}. <b>Out:</b> a
- * {@link org.jawroom.plan.Plan}. No files, and no clock except the remaining time that the wishes
- * supply.
+ * <p><b>In:</b> a {@link org.jawroom.plan.model.CellModel} of machines, kinds of vise, pairings
+ * that may be chosen and jobs, all referred to by index, and {@link org.jawroom.plan.model.Wishes}.
+ * <b>Out:</b> a {@link org.jawroom.plan.model.Plan}. No files, and no clock except the remaining
+ * time that the wishes supply.
  *
  * <p><b>A plan</b> gives each machine at most one of its fits. A machine with a kind has at least
  * one vise of it, so no more machines have a kind than there are vises of it, purchases included.

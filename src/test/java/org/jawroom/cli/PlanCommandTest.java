@@ -30,7 +30,7 @@ import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.launch.Main;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.plan.Wishes;
+import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.plan.PlanReports;
 import org.jawroom.report.plan.PlanText;

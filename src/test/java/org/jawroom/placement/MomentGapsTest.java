@@ -83,7 +83,14 @@ class MomentGapsTest {
             .filter(r -> r.fastening().equals(place.fastening()))
             .findFirst()
             .orElseThrow();
-    MomentGaps gaps = MomentGaps.of(settings, machine, vise.base().bedHeight(), region.parts());
+    // Only the numbers of a fits include hand room.
+    long handRoom = outcome.verdict() == Verdict.FITS ? settings.handRoom() : 0;
+    MomentGaps gaps =
+        MomentGaps.of(
+            settings.toBuilder().handRoom(handRoom).build(),
+            machine,
+            vise.base().bedHeight(),
+            region.parts());
     Map<String, Long> least = new HashMap<>();
     for (MachineState moment : moments(settings, machine, vise, region, place)) {
       for (Limit limit : gaps.at(moment, place.handleTo(), place.x(), place.y())) {

@@ -9,6 +9,13 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.model.Pick;
+import org.jawroom.plan.model.PlanMachine;
+import org.jawroom.plan.model.ViseType;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.plan.model.Work;
 
 /**
  * A cell and its wishes in one line, for tests and their failure messages.

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.Purchase;
+import org.jawroom.plan.model.Unheld;
 import org.junit.jupiter.api.Test;
 
 /**

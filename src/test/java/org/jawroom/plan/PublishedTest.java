@@ -7,6 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.LongStream;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.model.Pick;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.PlanMachine;
+import org.jawroom.plan.model.ViseType;
+import org.jawroom.plan.model.Wishes;
 import org.junit.jupiter.api.Test;
 
 /**

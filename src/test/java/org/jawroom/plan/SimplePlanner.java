@@ -5,6 +5,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.PlanMachine;
+import org.jawroom.plan.model.Purchase;
+import org.jawroom.plan.model.Stage;
+import org.jawroom.plan.model.ViseType;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.plan.model.Work;
 
 /**
  * Exhaustive search over every assignment of kinds and counts to machines; it shares only the

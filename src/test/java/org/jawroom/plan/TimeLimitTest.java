@@ -8,6 +8,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.Stage;
+import org.jawroom.plan.model.Unheld;
 import org.junit.jupiter.api.Test;
 
 class TimeLimitTest {

@@ -9,7 +9,7 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.plan.Unheld;
+import org.jawroom.plan.model.Unheld;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.JobWords;

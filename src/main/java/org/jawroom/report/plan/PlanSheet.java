@@ -9,7 +9,7 @@ import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.search.Recommendation;
-import org.jawroom.plan.Purchase;
+import org.jawroom.plan.model.Purchase;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.Words;

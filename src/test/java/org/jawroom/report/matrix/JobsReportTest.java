@@ -94,7 +94,7 @@ class JobsReportTest {
       assertEquals("● 2 of 2 vises", row(sheet, 7, 0, 1));
       assertEquals("○ 2 of 2 vises", row(sheet, 10, 0, 1));
       assertEquals(
-          "best: plain (0.37)\ntool height not checked: tool_length is blank",
+          "best: plain (0.37)\n! tool height not checked: tool_length is blank",
           row(sheet, 10, 1, 1));
       assertEquals("not run here", row(sheet, 9, 0, 1));
       assertEquals("", row(sheet, 9, 1, 1));

@@ -1,15 +1,16 @@
-package org.jawroom.plan;
+package org.jawroom.plan.choice;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jawroom.plan.model.Fit;
 
 /** One fit, or none, per machine. Fits are indices into {@link Task#fits}. */
-final class Choice {
+public final class Choice {
 
   /** Marks a machine without a vise. */
-  static final int BARE = -1;
+  public static final int BARE = -1;
 
   private final int[] fitOf;
   private final List<Integer> chosen = new ArrayList<>();
@@ -30,7 +31,7 @@ final class Choice {
   }
 
   /** The kinds now on the machines, as far as they may stay. */
-  static Choice kept(Task task) {
+  public static Choice kept(Task task) {
     int[] fitOf = bare(task).fitOf;
     for (int fit = 0; fit < task.fits().size(); fit++) {
       Fit candidate = task.fits().get(fit);
@@ -43,7 +44,7 @@ final class Choice {
   }
 
   /** The choice of the fits {@code taken}; empty if a machine would get more than one. */
-  static Optional<Choice> of(Task task, List<Integer> taken) {
+  public static Optional<Choice> of(Task task, List<Integer> taken) {
     int[] fitOf = bare(task).fitOf;
     for (int fit : taken) {
       int machine = task.fits().get(fit).machine();
@@ -55,7 +56,7 @@ final class Choice {
     return Optional.of(new Choice(fitOf));
   }
 
-  int fitOf(int machine) {
+  public int fitOf(int machine) {
     return fitOf[machine];
   }
 
@@ -64,7 +65,7 @@ final class Choice {
     return chosen;
   }
 
-  boolean holds(Task.Group group) {
+  public boolean holds(Task.Group group) {
     return group.fits().stream().anyMatch(fit -> chosen.contains(fit));
   }
 }

@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.model;
 
 import java.util.List;
 import java.util.Map;
@@ -32,7 +32,7 @@ public record Plan(
   }
 
   /** A copy with other remedies for the jobs not held. */
-  Plan with(List<Unheld> remedies) {
+  public Plan with(List<Unheld> remedies) {
     return new Plan(machines, held, remedies, purchases, cost, stages);
   }
 

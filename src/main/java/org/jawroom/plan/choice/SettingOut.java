@@ -1,17 +1,19 @@
-package org.jawroom.plan;
+package org.jawroom.plan.choice;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.plan.model.Assigned;
+import org.jawroom.plan.model.Fit;
 
 /** Determines how many vises of its kind each machine gets. */
-final class SettingOut {
+public final class SettingOut {
 
   private SettingOut() {}
 
   /**
    * One each; the rest goes to the first machines of the cell, up to the number that stand there.
    */
-  static List<Assigned> of(Task task, Choice choice) {
+  public static List<Assigned> of(Task task, Choice choice) {
     int[] left = new int[task.cell().vises().size()];
     for (int vise = 0; vise < left.length; vise++) {
       left[vise] = task.stock(vise) + task.bought(choice, vise);

@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.choice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,15 +10,19 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.model.Pick;
 
 /**
  * A cell together with its wishes, prepared for optimization: the eligible fits, by machine and by
  * vise, and the exact value of any {@link Choice} for each {@link Aim}.
  */
-final class Task {
+public final class Task {
 
   /** Jobs held by the same fits, merged into one. */
-  record Group(List<Integer> fits, long quantity, List<Integer> jobs) {}
+  public record Group(List<Integer> fits, long quantity, List<Integer> jobs) {}
 
   private final CellModel cell;
   private final boolean buy;
@@ -30,7 +34,8 @@ final class Task {
   private final List<Group> groups = new ArrayList<>();
 
   /** Candidate machines are eligible only if jobs exist that can justify their purchase. */
-  Task(CellModel cell, boolean buy, OptionalLong budget, Optional<Map<Integer, Integer>> keep) {
+  public Task(
+      CellModel cell, boolean buy, OptionalLong budget, Optional<Map<Integer, Integer>> keep) {
     this.cell = cell;
     this.buy = buy;
     this.budget = budget;
@@ -75,7 +80,7 @@ final class Task {
   }
 
   /** The aims in lexicographic order, without the final tie-break by table order. */
-  List<Aim> aims() {
+  public List<Aim> aims() {
     List<Aim> aims = new ArrayList<>();
     boolean jobs = !cell.jobs().isEmpty();
     aims.add(jobs ? Aim.HELD : Aim.EQUIPPED);
@@ -94,7 +99,7 @@ final class Task {
   }
 
   /** Whether stock, market and budget allow the choice. */
-  boolean allows(Choice choice) {
+  public boolean allows(Choice choice) {
     for (int vise = 0; vise < cell.vises().size(); vise++) {
       if (bought(choice, vise) > 0 && !sells(vise)) {
         return false;
@@ -104,7 +109,7 @@ final class Task {
   }
 
   /** The value of a choice, larger is better; money and changes count as negative numbers. */
-  long value(Aim aim, Choice choice) {
+  public long value(Aim aim, Choice choice) {
     return switch (aim) {
       case HELD -> groups.stream().filter(choice::holds).mapToLong(Group::quantity).sum();
       case COST -> -cost(choice);
@@ -119,7 +124,7 @@ final class Task {
   }
 
   /** An upper bound on the value over all choices, ignoring all other constraints. */
-  long ceiling(Aim aim) {
+  public long ceiling(Aim aim) {
     return switch (aim) {
       case HELD -> groups.stream().mapToLong(Group::quantity).sum();
       case COST, THINGS, CHANGES -> 0;
@@ -136,7 +141,7 @@ final class Task {
   }
 
   /** What one fit adds to an aim that is a sum over the fits chosen. */
-  static long amount(Aim aim, Fit fit) {
+  public static long amount(Aim aim, Fit fit) {
     return switch (aim) {
       case GOOD -> fit.good() ? 1 : 0;
       case OPENING -> fit.opening();
@@ -150,7 +155,7 @@ final class Task {
   }
 
   /** The unit price of an item; 0 if it is not for sale. */
-  long price(int item) {
+  public long price(int item) {
     int vises = cell.vises().size();
     return (item < vises
             ? cell.vises().get(item).price()
@@ -185,12 +190,12 @@ final class Task {
   }
 
   /** The number of items: the kinds of vise, then the machines, whether for sale or not. */
-  int items() {
+  public int items() {
     return cell.vises().size() + cell.machines().size();
   }
 
   /** How many units of an item a choice needs beyond the stock. */
-  int bought(Choice choice, int item) {
+  public int bought(Choice choice, int item) {
     int vises = cell.vises().size();
     return item < vises ? boughtVises(choice, item) : boughtMachine(choice, item - vises);
   }
@@ -207,39 +212,39 @@ final class Task {
     return Math.max(0, used - stock(vise));
   }
 
-  int stock(int vise) {
+  public int stock(int vise) {
     return cell.vises().get(vise).stock();
   }
 
-  boolean sells(int vise) {
+  public boolean sells(int vise) {
     return buy && cell.vises().get(vise).price().isPresent();
   }
 
-  CellModel cell() {
+  public CellModel cell() {
     return cell;
   }
 
-  OptionalLong budget() {
+  public OptionalLong budget() {
     return budget;
   }
 
-  Map<Integer, Integer> keep() {
+  public Map<Integer, Integer> keep() {
     return keep.orElseThrow();
   }
 
-  List<Fit> fits() {
+  public List<Fit> fits() {
     return fits;
   }
 
-  List<Integer> ofMachine(int machine) {
+  public List<Integer> ofMachine(int machine) {
     return ofMachine.get(machine);
   }
 
-  List<Integer> ofVise(int vise) {
+  public List<Integer> ofVise(int vise) {
     return ofVise.get(vise);
   }
 
-  List<Group> groups() {
+  public List<Group> groups() {
     return groups;
   }
 }

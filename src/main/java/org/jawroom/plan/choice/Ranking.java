@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.choice;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,7 +10,7 @@ import java.util.Map;
  * machine. The first machine has the highest digit; an earlier vise has a larger one, and a bare
  * machine has 0.
  */
-final class Ranking {
+public final class Ranking {
 
   /** The largest range that a floating-point solver distinguishes reliably. */
   private static final long LARGEST = 200_000;
@@ -25,7 +25,7 @@ final class Ranking {
   }
 
   /** The ranking of machine {@code first} and as many following machines as fit into the range. */
-  static Ranking from(Task task, int first) {
+  public static Ranking from(Task task, int first) {
     List<List<Integer>> digits = new ArrayList<>();
     long size = 1;
     int machine = first;
@@ -55,19 +55,19 @@ final class Ranking {
   }
 
   /** Index of the machine after the last one ranked. */
-  int end() {
+  public int end() {
     return end;
   }
 
-  long ceiling() {
+  public long ceiling() {
     return ceiling;
   }
 
-  long of(int fit) {
+  public long of(int fit) {
     return rankOf.getOrDefault(fit, 0L);
   }
 
-  long of(Choice choice) {
+  public long of(Choice choice) {
     return choice.fits().stream().mapToLong(this::of).sum();
   }
 }

@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.choice;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,7 +10,7 @@ import java.util.Set;
 /**
  * Removes dominated fits. Valid while only held jobs and money count and a machine may stay bare.
  */
-final class Reduction {
+public final class Reduction {
 
   private Reduction() {}
 
@@ -20,7 +20,7 @@ final class Reduction {
    * the other's kind suffices for all machines that could use it: the other is then available at no
    * cost.
    */
-  static Set<Integer> worthHaving(Task task) {
+  public static Set<Integer> worthHaving(Task task) {
     Map<Integer, Set<Integer>> holds = new HashMap<>();
     for (int group = 0; group < task.groups().size(); group++) {
       for (int fit : task.groups().get(group).fits()) {

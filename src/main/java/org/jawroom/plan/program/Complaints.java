@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.program;
 
 import java.io.OutputStream;
 import java.io.PrintStream;

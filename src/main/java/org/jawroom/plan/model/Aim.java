@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.model;
 
 /** The objectives of a plan; {@link #toString} returns the wording of the reports. */
 public enum Aim {

@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.model;
 
 import java.util.OptionalLong;
 
@@ -15,7 +15,7 @@ public record PlanMachine(String name, OptionalLong price) {
     }
   }
 
-  boolean isOwned() {
+  public boolean isOwned() {
     return price.isEmpty();
   }
 }

@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.model;
 
 /**
  * The beginning of a step.

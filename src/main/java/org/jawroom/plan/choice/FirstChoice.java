@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.choice;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,7 +11,7 @@ import java.util.Set;
  * A greedy choice, machine by machine, without backtracking and without purchases. It serves as the
  * initial incumbent, so that a plan exists even if time is short.
  */
-final class FirstChoice {
+public final class FirstChoice {
   private final Task task;
   private final List<List<Integer>> groupsOf;
   private final Set<Integer> held = new HashSet<>();
@@ -29,7 +29,7 @@ final class FirstChoice {
   }
 
   /** For each owned machine, the vise left in stock that adds the most pieces held. */
-  static Choice of(Task task) {
+  public static Choice of(Task task) {
     return new FirstChoice(task).choose();
   }
 

@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.model;
 
 /**
  * A pairing that the plan may choose.
@@ -16,11 +16,11 @@ public record Fit(Pick pick, boolean good, int most, long opening, long jaw) {
     }
   }
 
-  int machine() {
+  public int machine() {
     return pick.machine();
   }
 
-  int vise() {
+  public int vise() {
     return pick.vise();
   }
 }

@@ -1,15 +1,19 @@
-package org.jawroom.plan;
+package org.jawroom.plan.choice;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.PlanMachine;
+import org.jawroom.plan.model.Purchase;
+import org.jawroom.plan.model.ViseType;
 
 /** The purchases that a choice requires, and no more. */
-final class Shopping {
+public final class Shopping {
 
   private Shopping() {}
 
-  static List<Purchase> list(Task task, Choice choice) {
+  public static List<Purchase> list(Task task, Choice choice) {
     List<Purchase> list = new ArrayList<>();
     int vises = task.cell().vises().size();
     for (int item = 0; item < task.items(); item++) {
@@ -23,12 +27,12 @@ final class Shopping {
     return list;
   }
 
-  static long cost(List<Purchase> purchases) {
+  public static long cost(List<Purchase> purchases) {
     return purchases.stream().mapToLong(Purchase::price).sum();
   }
 
   /** The cell after all purchases on the list. */
-  static CellModel after(CellModel cell, List<Purchase> purchases) {
+  public static CellModel after(CellModel cell, List<Purchase> purchases) {
     List<ViseType> vises = new ArrayList<>(cell.vises());
     List<PlanMachine> machines = new ArrayList<>(cell.machines());
     for (Purchase purchase : purchases) {

@@ -1,21 +1,21 @@
-package org.jawroom.plan;
+package org.jawroom.plan.program;
 
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ObjLongConsumer;
 
 /** A linear sum of columns with integer coefficients, plus a constant. */
-final class Sum {
+public final class Sum {
 
   private final Map<Integer, Long> amounts = new TreeMap<>();
   private long constant;
 
-  Sum add(int column, long amount) {
+  public Sum add(int column, long amount) {
     amounts.merge(column, amount, Math::addExact);
     return this;
   }
 
-  Sum add(long amount) {
+  public Sum add(long amount) {
     constant = Math.addExact(constant, amount);
     return this;
   }
@@ -24,11 +24,11 @@ final class Sum {
     return constant;
   }
 
-  boolean isConstant() {
+  public boolean isConstant() {
     return amounts.values().stream().allMatch(amount -> amount == 0);
   }
 
-  void forEach(ObjLongConsumer<Integer> action) {
+  public void forEach(ObjLongConsumer<Integer> action) {
     amounts.forEach((column, amount) -> action.accept(column, amount));
   }
 
@@ -49,7 +49,7 @@ final class Sum {
   }
 
   /** The sum of the absolute coefficients. */
-  long size() {
+  public long size() {
     long size = 0;
     for (long amount : amounts.values()) {
       size = Math.addExact(size, Math.abs(amount));

@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.program;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,7 @@ import java.util.List;
  * A mixed-integer program with integer coefficients, to be maximized. It separates the formulation
  * from the solver.
  */
-final class Program {
+public final class Program {
 
   /**
    * If the absolute coefficients of a row or an objective, times the bounds of their columns, add
@@ -29,17 +29,17 @@ final class Program {
   private boolean possible = true;
 
   /** Adds a column with the closed range [0, {@code upper}]; returns its index. */
-  int column(boolean whole, long upper) {
+  public int column(boolean whole, long upper) {
     columns.add(new Column(whole, upper));
     return columns.size() - 1;
   }
 
-  void atMost(Sum sum, long upper) {
+  public void atMost(Sum sum, long upper) {
     long divisor = sum.divisor();
     add(sum, divisor, Long.MIN_VALUE, Math.floorDiv(upper - sum.constant(), divisor));
   }
 
-  void atLeast(Sum sum, long lower) {
+  public void atLeast(Sum sum, long lower) {
     long divisor = sum.divisor();
     add(sum, divisor, -Math.floorDiv(sum.constant() - lower, divisor), Long.MAX_VALUE);
   }
@@ -58,7 +58,7 @@ final class Program {
     rows.add(new Row(reduced, lower, upper));
   }
 
-  void maximise(Sum sum) {
+  public void maximise(Sum sum) {
     unit = sum.divisor();
     constant = sum.constant();
     objective = sum.dividedBy(unit);
@@ -82,7 +82,7 @@ final class Program {
   }
 
   /** Whether all coefficients are small enough to trust a floating-point solver. */
-  boolean isCertain() {
+  public boolean isCertain() {
     return certain;
   }
 
@@ -92,7 +92,7 @@ final class Program {
   }
 
   /** The value of the original sum for the solver's objective value {@code reduced}. */
-  long value(double reduced) {
+  public long value(double reduced) {
     return Math.round(reduced) * unit + constant;
   }
 

@@ -1,4 +1,4 @@
-package org.jawroom.plan;
+package org.jawroom.plan.program;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -14,10 +14,10 @@ import org.ojalgo.type.context.NumberContext;
  * Adapter to ojAlgo. Only this class and {@link Complaints} know which solver answers a {@link
  * Program}.
  */
-final class Solver {
+public final class Solver {
 
   /** The status that the solver claims; callers verify every point in whole numbers. */
-  enum State {
+  public enum State {
     OPTIMAL,
     FEASIBLE,
     INFEASIBLE,
@@ -28,7 +28,7 @@ final class Solver {
    * @param values of the columns; empty if there is no point
    */
   @SuppressWarnings("ArrayRecordComponent") // never compared, nor kept
-  record Answer(State state, double objective, double[] values) {
+  public record Answer(State state, double objective, double[] values) {
 
     /** Keeps the point, if any, but drops the claim of optimality or infeasibility. */
     Answer inDoubt() {
@@ -64,7 +64,7 @@ final class Solver {
   }
 
   /** Maximizes within about {@code millis} milliseconds, on one thread. */
-  static Answer maximise(Program program, long millis) {
+  public static Answer maximise(Program program, long millis) {
     if (!program.isPossible()) {
       return new Answer(State.INFEASIBLE, 0, new double[0]);
     }
