@@ -10,8 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.jawroom.advice.Advisor;
-import org.jawroom.advice.Explanation;
 import org.jawroom.app.Deadline;
 import org.jawroom.app.ExitStatus;
 import org.jawroom.app.Facts;
@@ -29,6 +27,7 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.card.CardFacts;
 import org.jawroom.report.card.CardPaper;
+import org.jawroom.report.card.CardSubject;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.plan.PlanReports;
@@ -206,7 +205,7 @@ final class PlanCommand implements Callable<Integer> {
     Shop shop = plan.of().shop();
     PrintWriter err = spec.commandLine().getErr();
     PrintedNames printed = new PrintedNames(reading.origins(), err);
-    List<Explanation> pages = new ArrayList<>();
+    List<CardSubject> pages = new ArrayList<>();
     Map<String, List<Place>> several = new HashMap<>();
     for (CellPlan.Row row : plan.rows()) {
       if (row.given().isPresent()) {
@@ -220,7 +219,12 @@ final class PlanCommand implements Callable<Integer> {
               "No card for \"" + unreadable.get() + "\": " + PrintedNames.advice(unreadable.get()));
         } else if (CardFacts.isPossible(outcome)) {
           Machine machine = printed.of(outcome.machine());
-          pages.add(Advisor.explain(shop.settings(), machine, printed.of(outcome.vise())));
+          CardSubject.of(
+                  shop.settings(),
+                  machine,
+                  printed.of(outcome.vise()),
+                  Facts.warnings(shop.settings(), outcome.machine(), outcome.vise()))
+              .ifPresent(pages::add);
           several.put(machine.name(), plan.sideBySide(row));
         } else {
           err.println(

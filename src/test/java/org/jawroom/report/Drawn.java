@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.jawroom.advice.Advisor;
 import org.jawroom.drawing.Picture;
 import org.jawroom.drawing.SvgFile;
 import org.jawroom.placement.pairing.Outcome;
@@ -50,7 +51,12 @@ public record Drawn(Document svg, Outcome outcome) {
   public static List<Drawn> onCards(Shop shop, double width, double height) throws Exception {
     return all(
         shop,
-        outcome -> PairingDrawing.bare(PeopleUnit.MM, shop.settings(), outcome, width, height));
+        outcome ->
+            Advisor.layout(shop.settings(), outcome)
+                .map(
+                    layout ->
+                        PairingDrawing.bare(
+                            PeopleUnit.MM, shop.settings(), outcome, layout, width, height)));
   }
 
   private static List<Drawn> all(Shop shop, Function<Outcome, Optional<Picture>> draw)

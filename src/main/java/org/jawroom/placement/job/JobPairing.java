@@ -11,7 +11,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.JobPart;
-import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Axis;
@@ -20,6 +19,7 @@ import org.jawroom.placement.bolting.Footprint;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
+import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.search.BestPlace;
 import org.jawroom.placement.search.Candidate;
@@ -111,8 +111,21 @@ public final class JobPairing {
   public static JobExplanation explain(Settings settings, Machine machine, Vise vise, Job job) {
     JobPairing pairing = JobPairing.of(settings, machine, vise);
     JobOutcome outcome = pairing.solve(job);
+    Optional<Inspection> inspection =
+        outcome
+            .place()
+            .map(
+                place ->
+                    Inspection.of(
+                        pairing.model,
+                        pairing.region(job, place),
+                        place,
+                        Footprint.part(vise, job, place.handleTo())));
     return new JobExplanation(
-        outcome, outcome.place().map(place -> pairing.pairs(job, place)).orElse(List.of()));
+        outcome,
+        inspection.map(Inspection::pairs).orElse(List.of()),
+        inspection.map(Inspection::layout),
+        inspection.flatMap(Inspection::range));
   }
 
   private JobOutcome solve(Job job) {
@@ -267,13 +280,12 @@ public final class JobPairing {
     return region.turn().uAxis() == Axis.X ? Axis.Y : Axis.X;
   }
 
-  private List<Limit> pairs(Job job, Recommendation place) {
+  /** The region of a placement, the workpiece among its parts. */
+  private Region region(Job job, Recommendation place) {
     return regions(job).stream()
         .filter(region -> region.turn() == place.handleTo())
         .filter(region -> region.fastening().equals(place.fastening()))
         .map(region -> region.with(withPart(region.swept(), job)))
-        .map(region -> region.field(place.openings()))
-        .map(field -> field.limits(place.x(), place.y()))
         .findFirst()
         .orElseThrow();
   }

@@ -34,14 +34,34 @@ public final class Inspection {
   private final List<Region> regions;
   private final Region own;
   private final Recommendation recommended;
+  private final Optional<Rectangle> work;
 
   Inspection(Model model, List<Region> regions, Region own, Recommendation recommended) {
+    this(model, regions, own, recommended, Optional.empty());
+  }
+
+  private Inspection(
+      Model model,
+      List<Region> regions,
+      Region own,
+      Recommendation recommended,
+      Optional<Rectangle> work) {
+    this.work = work;
     this.machine = model.machine();
     this.vise = model.vise();
     this.model = model;
     this.regions = regions;
     this.own = own;
     this.recommended = recommended;
+  }
+
+  /**
+   * Details of a placement in a region, such as that of a job; no other region competes.
+   *
+   * @param work what the spindle is to reach, of the vise standing at the origin
+   */
+  public static Inspection of(Model model, Region own, Recommendation place, Rectangle work) {
+    return new Inspection(model, List.of(own), own, place, Optional.of(work));
   }
 
   /** Every part–guard pair at the recommended placement, in ascending order of margin. */
@@ -168,6 +188,7 @@ public final class Inspection {
 
   private Candidate seat(Region region) {
     Interval openings = recommended.openings();
-    return Candidate.of(region, machine, vise, openings);
+    return work.map(area -> Candidate.of(region, machine, openings, area))
+        .orElseGet(() -> Candidate.of(region, machine, vise, openings));
   }
 }

@@ -2,7 +2,6 @@ package org.jawroom.report.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.advice.Advice;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.SideBySide;
@@ -15,9 +14,7 @@ final class Several {
   private Several() {}
 
   /** The place of each, as taped; they share turn and mount. */
-  static Item item(PeopleUnit unit, Advice advice, List<Place> places) {
-    Outcome outcome = advice.outcome();
-    SideBySide row = advice.sideBySide().orElseThrow();
+  static Item item(PeopleUnit unit, Outcome outcome, SideBySide row, List<Place> places) {
     Orientation turn = row.handleTo().orElseThrow();
     TapeWords tape = new TapeWords(unit, outcome.machine(), outcome.vise());
     List<String> each = new ArrayList<>();

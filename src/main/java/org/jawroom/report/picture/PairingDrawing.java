@@ -10,6 +10,7 @@ import org.jawroom.drawing.PairingPicture;
 import org.jawroom.drawing.Picture;
 import org.jawroom.drawing.Tape;
 import org.jawroom.geometry.Axis;
+import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -59,24 +60,28 @@ public final class PairingDrawing {
 
   /**
    * The views alone with the two tape measures as dimension lines, for a card that prints the text
-   * itself; empty in the same cases.
+   * itself.
+   *
+   * @param outcome with a place
+   * @param layout of that place
    */
-  public static Optional<Picture> bare(
-      PeopleUnit unit, Settings settings, Outcome outcome, double width, double height) {
-    return Advisor.layout(settings, outcome)
-        .map(
-            layout -> {
-              Recommendation place = outcome.recommended().orElseThrow();
-              Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
-              return PairingPicture.onCard(
-                  outcome.machine(),
-                  layout,
-                  place.limit(),
-                  caption,
-                  tapes(unit, outcome, place),
-                  width,
-                  height);
-            });
+  public static Picture bare(
+      PeopleUnit unit,
+      Settings settings,
+      Outcome outcome,
+      Layout layout,
+      double width,
+      double height) {
+    Recommendation place = outcome.recommended().orElseThrow();
+    Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
+    return PairingPicture.onCard(
+        outcome.machine(),
+        layout,
+        place.limit(),
+        caption,
+        tapes(unit, outcome, place),
+        width,
+        height);
   }
 
   private static List<Tape> tapes(PeopleUnit unit, Outcome outcome, Recommendation place) {

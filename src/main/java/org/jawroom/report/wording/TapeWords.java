@@ -26,7 +26,7 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
   public List<String> of(Recommendation place) {
     List<String> lines = new ArrayList<>();
     lines.add("handle to the " + place.handleTo().word() + ", " + mount(place));
-    lines.add(fasteners(place.fastening().clamped() ? "stud" : "bolt", place.slots()));
+    lines.add(fastening(place));
     lines.addAll(edges(place.handleTo(), place.x(), place.y()));
     return lines;
   }
@@ -111,6 +111,11 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
     return place.thread().isEmpty()
         ? place.mount()
         : place.mount() + ", " + ThreadWords.of(place.thread());
+  }
+
+  /** Which slots the bolts, or the studs of the straps, stand in. */
+  public String fastening(Recommendation place) {
+    return fasteners(place.fastening().clamped() ? "stud" : "bolt", place.slots());
   }
 
   private boolean hasBase() {

@@ -99,8 +99,8 @@ class LimitsTest {
                     + " left edge and from 25 beyond to 225 from its front edge."),
             new Item(
                 "Ends of travel:",
-                "beside the table's edges there must be left, as taped: front 80.1, rear no more than 12 run"
-                    + " under.")),
+                "with the axis at its end there is left beside the table at least: front 80.1, rear no more"
+                    + " than 12 run under.")),
         new TravelLimits(PeopleUnit.MM, machine.build()).items());
   }
 
@@ -110,7 +110,7 @@ class LimitsTest {
     assertEquals("25 kg: two people or a hoist.", weight("25"));
     vise.mass = Optional.empty();
     assertEquals(
-        "not told. Weigh it, or take two people or a hoist.",
+        "not given. Weigh it, or take two people or a hoist.",
         new Weight(PeopleUnit.MM, outcome(Verdict.FITS)).item().text());
   }
 

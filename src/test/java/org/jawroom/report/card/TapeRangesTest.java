@@ -48,13 +48,25 @@ class TapeRangesTest {
   }
 
   @Test
+  void of_noStepOfTheTapeWithinTheRange_isFiner() {
+    long hundredth = MM / 100;
+    TapeRange range =
+        ranges(PeopleUnit.MM, -14 * MM + 4 * hundredth, 0, new Play(0, 0, 0, 0)).get(0);
+    assertEquals("236.04", range.best());
+    assertEquals(Optional.of("no play"), range.range());
+    assertEquals(
+        "9.293",
+        ranges(PeopleUnit.INCH, -14 * MM + 4 * hundredth, 0, new Play(0, 0, 0, 0)).get(0).best());
+  }
+
+  @Test
   void of_noPlay_saysSo() {
     assertEquals(
         Optional.of("no play"), ranges(PeopleUnit.MM, 0, 0, new Play(0, 0, 0, 0)).get(0).range());
   }
 
   @Test
-  void of_placesBeyondTheEdge_areToldInWords() {
+  void of_placesBeyondTheEdge_areSaidInWords() {
     TapeRange astride = ranges(PeopleUnit.MM, -260 * MM, 0, new Play(0, 60 * MM, 0, 0)).get(0);
     assertEquals("10 beyond", astride.best());
     assertEquals(Optional.of("10 beyond to 50"), astride.range());
@@ -63,10 +75,10 @@ class TapeRangesTest {
   }
 
   @Test
-  void of_inches_areDrawnInToHundredths() {
+  void of_inches_areDrawnInToThirtySecondsOfATape() {
     TapeRange range = ranges(PeopleUnit.INCH, -14 * MM, 0, new Play(26 * MM, 26 * MM, 0, 0)).get(0);
-    assertEquals("9.29", range.best());
-    assertEquals(Optional.of("8.27 to 10.31"), range.range());
+    assertEquals("9 9/32", range.best());
+    assertEquals(Optional.of("8 9/32 to 10 5/16"), range.range());
   }
 
   private static List<TapeRange> ranges(PeopleUnit unit, long x, long y, Play play) {
@@ -77,6 +89,6 @@ class TapeRangesTest {
     vise.baseWidth = Dimension.of(100 * MM);
     Recommendation place =
         PlacementFixtures.place(x, y, List.of(1, 1), Optional.of(play), OptionalLong.empty());
-    return new TapeRanges(unit, machine.build(), vise.build()).of(place);
+    return new TapeRanges(unit, machine.build(), vise.build()).of(place, Optional.of(play));
   }
 }
