@@ -17,16 +17,25 @@ public final class Footprint {
   private Footprint() {}
 
   /**
-   * The base of a simple vise; empty for a vise of shape parts or if a column it needs is blank.
+   * The base of a simple vise, as far as any value of its readings takes it; empty for a vise of
+   * shape parts or if a column it needs is blank.
    */
   static Optional<Rectangle> base(Vise vise, Orientation turn) {
-    return base(vise, turn, Certainty.AT_BEST);
+    Base base = vise.base();
+    return base.width().isBlank() || isBlankAlongU(base)
+        ? Optional.empty()
+        : base(vise, turn, Certainty.AT_WORST);
   }
 
-  /** The same, as far as all values of its readings take it, or any. */
+  /**
+   * The base of a simple vise as far as any value of its readings takes it, a blank one farther
+   * than any table, or as far as all values do. Empty for a vise of shape parts, and at best if a
+   * column it needs is blank or the values have nothing in common.
+   */
   static Optional<Rectangle> base(Vise vise, Orientation turn, Certainty certainty) {
     Base base = vise.base();
-    if (!vise.simple() || base.width().isBlank() || isBlankAlongU(base)) {
+    boolean isBlank = base.width().isBlank() || isBlankAlongU(base);
+    if (!vise.simple() || isBlank && certainty == Certainty.AT_BEST) {
       return Optional.empty();
     }
     Ends u = ClampParts.alongU(vise, certainty);

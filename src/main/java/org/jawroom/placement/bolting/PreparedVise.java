@@ -79,7 +79,7 @@ public final class PreparedVise {
     this.workAreas = new Rectangle[Orientation.ALL.size()];
     for (Orientation turn : Orientation.ALL) {
       workAreas[turn.ordinal()] = Footprint.workArea(vise, turn);
-      bases.add(Footprint.base(vise, turn, Certainty.AT_WORST));
+      bases.add(Footprint.base(vise, turn));
     }
     boolean isOpen = !blanks.isEmpty() || vise.mounts().stream().anyMatch(Mount::isOpen);
     this.atBest =

@@ -6,7 +6,9 @@ public enum Caveat {
   NOTHING_LISTED,
   /** Guards that move along z were left out while cutting, since no shortest tool is set. */
   HEADS_LEFT_OUT,
-  /** The base hangs over a table edge by more than a quarter of its length. */
+  /**
+   * The base hangs over a table edge by more than a quarter of its length, or may, being unknown.
+   */
   OVERHANG,
   /** The vise cannot be tapped square there. */
   NOT_SETTABLE

@@ -119,14 +119,21 @@ public final class SolvedPairing {
     if (model.leavesHeadsOut()) {
       caveats.add(Caveat.HEADS_LEFT_OUT);
     }
-    Optional<Interval> base = Footprint.baseAlongU(vise);
-    if (base.isPresent() && 4 * place.overhang().orElse(0) > base.get().length()) {
+    if (hangsOver(vise, place)) {
       caveats.add(Caveat.OVERHANG);
     }
     if (!choice.seat().isSettable()) {
       caveats.add(Caveat.NOT_SETTABLE);
     }
     return caveats;
+  }
+
+  /** Whether more than a quarter of the base, or an unknown part of it, hangs over an edge. */
+  private static boolean hangsOver(Vise vise, Recommendation place) {
+    Optional<Interval> base = Footprint.baseAlongU(vise);
+    return base.isPresent() && place.overhang().isPresent()
+        ? 4 * place.overhang().getAsLong() > base.get().length()
+        : vise.simple();
   }
 
   private static OptionalLong roomOverJaws(Machine machine, Vise vise) {

@@ -157,9 +157,11 @@ record ExplainVerdict(ExplainFacts facts) {
                       : "how low the nose may come is not known"));
       case OVERHANG ->
           cautions.add(
-              "its base hangs "
-                  + brief(place.overhang().orElseThrow(), Rounding.UP)
-                  + " over a table edge, more than a quarter of its length");
+              place.overhang().isPresent()
+                  ? "its base hangs "
+                      + brief(place.overhang().getAsLong(), Rounding.UP)
+                      + " over a table edge, more than a quarter of its length"
+                  : "how far its base hangs over a table edge is not known");
       case NOT_SETTABLE ->
           cautions.add(
               "it cannot be tapped square there: it cannot move "

@@ -62,9 +62,11 @@ public record CaveatWords(PeopleUnit unit) {
                   ? "nose not below " + unit.brief(place.noseNotBelow().getAsLong(), Rounding.UP)
                   : "no nose height known to clear them");
       case OVERHANG ->
-          "base overhangs the table by "
-              + unit.brief(place.overhang().orElseThrow(), Rounding.UP)
-              + ", more than a quarter of it";
+          place.overhang().isPresent()
+              ? "base overhangs the table by "
+                  + unit.brief(place.overhang().getAsLong(), Rounding.UP)
+                  + ", more than a quarter of it"
+              : "how far the base overhangs the table is not known";
       case NOT_SETTABLE -> "no room to tap it square";
     };
   }
