@@ -33,6 +33,8 @@ class RemedyHonestyTest {
 
   private final Map<RemedyKind, Integer> seen = new EnumMap<>(RemedyKind.class);
 
+  private int decided;
+
   @Test
   void remedies_randomShops_fitWhenAppliedAndNotWithLess() {
     for (Profile profile : Profile.values()) {
@@ -53,6 +55,7 @@ class RemedyHonestyTest {
         }
       }
     }
+    assertTrue(decided > 500, "decided by the reference, too: " + decided);
     assertTrue(seen.keySet().size() >= 8, "only " + seen);
   }
 
@@ -83,10 +86,11 @@ class RemedyHonestyTest {
     }
     Applied applied = Applied.of(settings, machine, vise, remedy, 0);
     assertEquals(remedy.then(), applied.solve().verdict(), input);
-    assertEquals(
-        remedy.then(),
-        ReferencePairing.solve(applied.settings(), applied.machine(), applied.vise()).verdict(),
-        input);
+    Verdict reference =
+        ReferencePairing.solve(applied.settings(), applied.machine(), applied.vise()).verdict();
+    // The reference decides nothing in spite of a blank.
+    assertTrue(reference == remedy.then() || reference == Verdict.UNKNOWN, input + reference);
+    decided += reference == remedy.then() ? 1 : 0;
     if (remedy.kind().isMeasured() && remedy.amount().getAsLong() > LESS) {
       Applied less = Applied.of(settings, machine, vise, remedy, LESS);
       Verdict then = less.solve().verdict();

@@ -69,7 +69,9 @@ class MomentGapsTest {
         equal += compare(asked, outcome, profile + " " + seed);
       }
     }
-    assertTrue(profile == Profile.ANYTHING || equal > 5, () -> profile + ": too little compared");
+    assertTrue(
+        profile == Profile.ANYTHING || profile.name().contains("BLANKS") || equal > 5,
+        () -> profile + ": too little compared");
   }
 
   private static int compare(Settings settings, Outcome outcome, String which) {
