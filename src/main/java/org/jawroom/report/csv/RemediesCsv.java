@@ -22,6 +22,10 @@ public final class RemediesCsv {
       List.of(
           "machine", "vise", "remedy", "amount_mm", "then", "margin_then_mm", "limited_by_then");
 
+  /** That of version 0.2.0 and before, which did not say what the pairing becomes. */
+  private static final List<String> FIRST_HEADER =
+      List.of("machine", "vise", "remedy", "amount_mm", "margin_then_mm", "limited_by_then");
+
   public static final ReportKind KIND = ReportMarks.csv(HEADER, RemediesCsv::isRow);
 
   private final CsvReport table;
@@ -55,8 +59,12 @@ public final class RemediesCsv {
     table.finish();
   }
 
+  /** Whether the first row of a file is one of remedies, or the header of an earlier version. */
   private static boolean isRow(List<String> cells) {
-    return cells.size() == HEADER.size()
+    if (cells.equals(FIRST_HEADER)) {
+      return true;
+    }
+    return (cells.size() == HEADER.size() || cells.size() == FIRST_HEADER.size())
         && Arrays.stream(RemedyKind.values()).anyMatch(kind -> cells.get(2).startsWith(kind.code()))
         && cells.get(3).matches("[0-9.]*");
   }
