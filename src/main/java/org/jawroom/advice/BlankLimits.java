@@ -45,19 +45,19 @@ final class BlankLimits {
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
-  private final List<Column> missing;
   private final List<BlankLimit> limits = new ArrayList<>();
 
-  private BlankLimits(Settings settings, Machine machine, Vise vise, List<Column> missing) {
+  private BlankLimits(Settings settings, Machine machine, Vise vise) {
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
-    this.missing = missing;
   }
 
-  /** The limits in the order of {@code missing}, the blank columns of an unknown pairing. */
+  /**
+   * The limits in the order of {@code missing}, the columns of open readings of an unknown pairing.
+   */
   static List<BlankLimit> of(Settings settings, Machine machine, Vise vise, List<Column> missing) {
-    BlankLimits builder = new BlankLimits(settings, machine, vise, missing);
+    BlankLimits builder = new BlankLimits(settings, machine, vise);
     missing.forEach(builder::add);
     return builder.limits;
   }

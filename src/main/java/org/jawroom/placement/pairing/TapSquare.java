@@ -48,6 +48,8 @@ public record TapSquare(
     boolean nothingNear) {
 
   /**
+   * How to tap the vise square at its place.
+   *
    * @param layout of the place
    * @param pairs every pair there
    */

@@ -25,6 +25,8 @@ public final class Solver {
   }
 
   /**
+   * What the solver claims.
+   *
    * @param values of the columns; empty if there is no point
    */
   @SuppressWarnings("ArrayRecordComponent") // never compared, nor kept

@@ -32,6 +32,8 @@ public final class GuardReader {
   private final Optional<Axes> table;
 
   /**
+   * Reads a row of a machine.
+   *
    * @param table the axes that carry the machine's table; empty if unknown
    */
   public GuardReader(Row row, String name, Optional<Axes> table) {

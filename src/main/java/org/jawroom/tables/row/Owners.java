@@ -23,6 +23,8 @@ public final class Owners {
   private final Ledger ledger;
 
   /**
+   * The owners in a table.
+   *
    * @param column the name column, whose header is also the word for such an object
    */
   public Owners(TableSpec table, List<Row> rows, String column, Ledger ledger) {
