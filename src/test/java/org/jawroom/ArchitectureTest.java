@@ -206,7 +206,10 @@ class ArchitectureTest {
       classes()
           .that(
               resideInAPackage("org.jawroom.plan..")
-                  .and(not(HasName.Predicates.nameMatching("org.jawroom.plan.Complaints.*"))))
+                  .and(
+                      not(
+                          HasName.Predicates.nameMatching(
+                              "org.jawroom.plan.program.Complaints.*"))))
           .should()
           .onlyDependOnClassesThat(
               resideInAnyPackage(
@@ -228,7 +231,7 @@ class ArchitectureTest {
                   .and(
                       not(
                           HasName.Predicates.nameMatching(
-                              "org.jawroom.plan.(Solver|Complaints).*"))))
+                              "org.jawroom.plan.program.(Solver|Complaints).*"))))
           .should()
           .dependOnClassesThat(resideInAPackage("org.ojalgo.."));
 

@@ -1,5 +1,6 @@
 package org.jawroom.advice;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.placement.pairing.Outcome;
@@ -20,8 +21,19 @@ public record Advice(
     List<BlankLimit> limits,
     Optional<SideBySide> sideBySide,
     Optional<ToleranceNeeded> toleranceNeeded) {
+  private static final Comparator<Remedy> FOR_PEOPLE =
+      Comparator.comparingInt((Remedy remedy) -> remedy.kind().effort())
+          .thenComparingLong(remedy -> remedy.amount().orElse(0));
+
   public Advice {
     remedies = List.copyOf(remedies);
     limits = List.copyOf(limits);
+  }
+
+  /**
+   * The remedies as people see them: in order of effort, and within a kind the least amount first.
+   */
+  public List<Remedy> remediesForPeople() {
+    return remedies.stream().sorted(FOR_PEOPLE).toList();
   }
 }

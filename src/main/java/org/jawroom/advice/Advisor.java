@@ -11,8 +11,8 @@ import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.placement.search.SideBySide;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Settings;
@@ -22,9 +22,9 @@ import org.jawroom.shop.Vise;
 public final class Advisor {
   private Advisor() {}
 
-  /** The advice on the pairing whose outcome is {@code outcome}; pure. */
-  public static Advice advise(Settings settings, Outcome outcome) {
-    return advise(settings, outcome, plain(settings, outcome.machine(), outcome.vise()));
+  /** The advice on {@code vise} on {@code machine}; pure. */
+  public static Advice advise(Settings settings, Machine machine, Vise vise) {
+    return advise(settings, Pairing.solved(settings, machine, vise));
   }
 
   /**
@@ -33,54 +33,44 @@ public final class Advisor {
    * @param machine index of the machine in input order, from 0; {@code vise} likewise
    */
   public static Advice advise(Settings settings, ShopPairings pairings, int machine, int vise) {
-    return advise(settings, pairings.solve(machine, vise), pairings.model(machine, vise));
+    return advise(settings, pairings.solved(machine, vise));
   }
 
   /** The full explanation of {@code vise} on {@code machine}; pure. */
   public static Explanation explain(Settings settings, Machine machine, Vise vise) {
-    Outcome outcome = Pairing.solve(settings, machine, vise);
-    Model model = plain(settings, machine, vise);
-    Advice advice = advise(settings, outcome, model);
-    Optional<Inspection> inspection = outcome.recommended().map(model::inspect);
+    SolvedPairing solved = Pairing.solved(settings, machine, vise);
+    Optional<Inspection> inspection = solved.inspection();
     return new Explanation(
-        advice,
+        advise(settings, solved),
         inspection.map(Inspection::pairs).orElse(List.of()),
         inspection.flatMap(Inspection::roomiest),
         inspection.map(Inspection::others).orElse(List.of()),
-        model.misses(),
+        solved.model().misses(),
         inspection.map(Inspection::reachShort));
   }
 
   /** The geometry of the recommended placement; empty without one. */
   public static Optional<Layout> layout(Settings settings, Outcome outcome) {
-    Model model = plain(settings, outcome.machine(), outcome.vise());
-    return outcome.recommended().map(model::inspect).map(Inspection::layout);
+    return Pairing.solved(settings, outcome.machine(), outcome.vise())
+        .inspection()
+        .map(Inspection::layout);
   }
 
-  /**
-   * How many stand side by side, and where; {@link SideBySide#NONE} if the pairing does not fit.
-   */
-  public static SideBySide sideBySide(Settings settings, Outcome outcome) {
-    return outcome.verdict() == Verdict.FITS
-        ? plain(settings, outcome.machine(), outcome.vise()).sideBySide()
-        : SideBySide.NONE;
-  }
-
-  private static Advice advise(Settings settings, Outcome outcome, Model model) {
+  /** The advice on a solved pairing. */
+  public static Advice advise(Settings settings, SolvedPairing solved) {
+    Outcome outcome = solved.outcome();
     Machine machine = outcome.machine();
     Vise vise = outcome.vise();
-    boolean blank = !model.blanks().isEmpty();
-    boolean fits = outcome.verdict() == Verdict.FITS;
-    // With a blank, any number would be a guess, even for a hopeless pairing.
+    // With an open reading, what holds at worst alone is certain; any other number would be a
+    // guess.
+    boolean blank = solved.model().isOpen() && outcome.recommended().isEmpty();
     return new Advice(
         outcome,
-        fits || blank
-            ? List.of()
-            : Remedies.of(settings, machine, vise, model, outcome.bestMargin()),
+        blank ? List.of() : Remedies.of(settings, solved),
         outcome.verdict() == Verdict.UNKNOWN
             ? BlankLimits.of(settings, machine, vise, outcome.missing())
             : List.of(),
-        blank ? Optional.empty() : Optional.of(fits ? model.sideBySide() : SideBySide.NONE),
+        blank ? Optional.empty() : Optional.of(solved.sideBySide()),
         outcome.verdict() == Verdict.MEASURE
             ? Optional.of(toleranceNeeded(settings, machine, vise))
             : Optional.empty());
@@ -99,7 +89,7 @@ public final class Advisor {
   }
 
   private static OptionalLong greatest(long now, LongFunction<Model> under) {
-    return MonotoneSearch.downFrom(now, 0, tolerance -> under.apply(tolerance).fits());
+    return MonotoneSearch.downFrom(now, 0, tolerance -> under.apply(tolerance).isClear());
   }
 
   private static Model plain(Settings settings, Machine machine, Vise vise) {

@@ -1,6 +1,7 @@
 package org.jawroom.advice;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Column;
@@ -13,9 +14,12 @@ import org.jawroom.shop.Vise;
  * quantity 1 or more. Everything in input order.
  *
  * @param vises one per kind of vise owned
+ * @param best the best of them on it; see {@link PairingMerit}
  * @param held the jobs that it holds with some owned vise; {@code unknown}: held with none, but a
  *     blank leaves it open with at least one; {@code barred}: jobs that the tables do not allow on
  *     it
+ * @param unchecked the jobs of {@code held} that no owned vise holds on it without something
+ *     unchecked
  * @param onlyHere the jobs of {@code held} that no owned machine holds; {@code perhapsOnlyHere}
  *     those of {@code unknown}
  * @param nuts how the nuts for the owned machines' slots go with its slots; empty if its slot width
@@ -31,7 +35,9 @@ import org.jawroom.shop.Vise;
 public record Assessed(
     Machine machine,
     List<Advice> vises,
+    Optional<PairingMerit> best,
     List<Job> held,
+    List<Job> unchecked,
     List<Job> unknown,
     List<Job> barred,
     List<Job> onlyHere,
@@ -45,6 +51,7 @@ public record Assessed(
   public Assessed {
     vises = List.copyOf(vises);
     held = List.copyOf(held);
+    unchecked = List.copyOf(unchecked);
     unknown = List.copyOf(unknown);
     barred = List.copyOf(barred);
     onlyHere = List.copyOf(onlyHere);
@@ -63,6 +70,34 @@ public record Assessed(
         .filter(outcome -> outcome.verdict() == verdict)
         .map(outcome -> outcome.vise())
         .toList();
+  }
+
+  /** The vises that stand on it over their whole opening: fits or awkward. */
+  public List<Vise> clear() {
+    return vises.stream()
+        .map(Advice::outcome)
+        .filter(outcome -> outcome.verdict().isClear())
+        .map(outcome -> outcome.vise())
+        .toList();
+  }
+
+  /** The pieces of the jobs that no owned machine holds. */
+  public long piecesOnlyHere() {
+    return pieces(onlyHere);
+  }
+
+  /** Width of the usable opening of the best vise, half-nanometres; 0 without one. */
+  public long opening() {
+    return best.map(PairingMerit::opening).orElse(0L);
+  }
+
+  /** Width of the jaws of the best vise, likewise. */
+  public long jaw() {
+    return best.map(PairingMerit::jaw).orElse(0L);
+  }
+
+  static long pieces(List<Job> jobs) {
+    return jobs.stream().mapToLong(Job::quantity).sum();
   }
 
   /**

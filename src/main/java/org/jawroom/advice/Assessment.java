@@ -11,8 +11,8 @@ import org.jawroom.shop.Vise;
  *
  * @param candidates the machines asked for, in the order given
  * @param owned the owned machines that are not among them, each compared with the others likewise
- * @param homeless the owned vises that fit on no owned machine other than those asked for, in input
- *     order
+ * @param homeless the owned vises that neither fit nor are awkward on any owned machine other than
+ *     those asked for, in input order
  * @param kinds number of kinds of vise owned; {@code jobs} the number of jobs
  * @param pattern the tallest owned vise, whose height the room refers to; empty if no size is known
  * @param tool the longest tool, nose to tip; empty if none is known

@@ -15,7 +15,7 @@ import org.jawroom.geometry.Length;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobReason;
 import org.jawroom.placement.job.JobVerdict;
-import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
@@ -114,7 +114,9 @@ public final class Assessor {
     return new Assessed(
         machine,
         advice.get(machine),
+        best(machine),
         held,
+        held.stream().filter(job -> isUnchecked(machine, job)).toList(),
         unknown,
         shop.jobs().stream().filter(job -> isBarred(machine, job)).toList(),
         heldByNone(held, others),
@@ -157,6 +159,29 @@ public final class Assessor {
         .orElse(JobVerdict.NOT_HELD);
   }
 
+  private Optional<PairingMerit> best(Machine machine) {
+    return advice.get(machine).stream()
+        .map(Advice::outcome)
+        .flatMap(
+            outcome -> PairingMerit.of(shop.settings(), outcome, pieces(machine, outcome)).stream())
+        .reduce((best, next) -> PairingMerit.OF_VISES.compare(next, best) > 0 ? next : best);
+  }
+
+  /** The pieces that the vise holds on the machine. */
+  private long pieces(Machine machine, Outcome pairing) {
+    return jobs.get(machine).values().stream()
+        .flatMap(List::stream)
+        .filter(job -> job.isHeld() && job.vise().equals(pairing.vise()))
+        .mapToLong(job -> job.job().quantity())
+        .sum();
+  }
+
+  /** Whether no vise holds the job there without something unchecked. */
+  private boolean isUnchecked(Machine machine, Job job) {
+    return jobs.get(machine).get(job).stream()
+        .noneMatch(outcome -> outcome.isHeld() && outcome.unchecked().isEmpty());
+  }
+
   private boolean isBarred(Machine machine, Job job) {
     return jobs.get(machine).get(job).stream()
         .anyMatch(
@@ -168,7 +193,7 @@ public final class Assessor {
   private boolean fits(Machine machine, Vise vise) {
     return advice.get(machine).stream()
         .map(Advice::outcome)
-        .anyMatch(outcome -> outcome.vise().equals(vise) && outcome.verdict() == Verdict.FITS);
+        .anyMatch(outcome -> outcome.vise().equals(vise) && outcome.verdict().isClear());
   }
 
   private Optional<ViseSize> pattern() {

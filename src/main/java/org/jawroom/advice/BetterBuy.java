@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.placement.pairing.Verdict;
 
 /**
  * The better buy among several machines, by lexicographic comparison of counts, without a score.
@@ -19,10 +18,14 @@ public record BetterBuy(List<Assessed> best, Optional<Criterion> decidedBy, List
 
   /** The criteria in lexicographic order. */
   public enum Criterion {
-    /** The most jobs that no owned machine holds. */
+    /** The most pieces of jobs that no owned machine holds. */
     JOBS,
-    /** The most kinds of owned vise that fit. */
+    /** The most kinds of owned vise that fit or are awkward. */
     VISES,
+    /** The widest usable opening of the best vise on it. */
+    OPENING,
+    /** The widest jaws of that vise. */
+    JAW,
     /** The fewest vises and jobs left open by a blank. */
     UNKNOWN,
     /** The lowest price; skipped if one of the remaining machines has none. */
@@ -65,17 +68,19 @@ public record BetterBuy(List<Assessed> best, Optional<Criterion> decidedBy, List
   /** Compares by one criterion, the better first. */
   private static Comparator<Assessed> order(Criterion criterion) {
     return switch (criterion) {
-      case JOBS -> Comparator.comparingInt(one -> -one.onlyHere().size());
-      case VISES -> Comparator.comparingInt(one -> -one.vises(Verdict.FITS).size());
+      case JOBS -> Comparator.comparingLong(one -> -one.piecesOnlyHere());
+      case VISES -> Comparator.comparingInt(one -> -one.clear().size());
+      case OPENING -> Comparator.comparingLong(one -> -one.opening());
+      case JAW -> Comparator.comparingLong(one -> -one.jaw());
       case UNKNOWN -> Comparator.comparingInt(Assessed::open);
       case PRICE -> Comparator.comparing(one -> one.machine().price().orElseThrow());
     };
   }
 
   private static boolean mayReach(Assessed rival, Assessed best) {
-    int jobs = rival.onlyHere().size() + rival.perhapsOnlyHere().size() - best.onlyHere().size();
-    int vises =
-        rival.vises(Verdict.FITS).size() + rival.mayFit().size() - best.vises(Verdict.FITS).size();
-    return rival.open() > 0 && (jobs > 0 || jobs == 0 && vises >= 0);
+    long pieces =
+        rival.piecesOnlyHere() + Assessed.pieces(rival.perhapsOnlyHere()) - best.piecesOnlyHere();
+    int vises = rival.clear().size() + rival.mayFit().size() - best.clear().size();
+    return rival.open() > 0 && (pieces > 0 || pieces == 0 && vises >= 0);
   }
 }

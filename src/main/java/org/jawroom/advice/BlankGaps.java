@@ -5,8 +5,8 @@ import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 
-/** Replaces blank gaps by trial values. */
-final class BlankGaps {
+/** Which readings are gaps, and what they come to with trial values in place of blanks. */
+public final class BlankGaps {
   private BlankGaps() {}
 
   /** The machine with every blank gap, those of guards included, set to {@code length}. */
@@ -15,8 +15,8 @@ final class BlankGaps {
         guard -> guard.gap().isBlank() ? guard.withGap(Dimension.of(length)) : guard);
   }
 
-  /** Whether {@code column} is a gap. */
-  static boolean isGap(Column column) {
+  /** Whether {@code column} is a gap, which helps when larger. */
+  public static boolean isGap(Column column) {
     return column == Column.GUARD_GAP
         || column.compareTo(Column.FRONT_GAP) >= 0 && column.compareTo(Column.RIGHT_GAP) <= 0;
   }

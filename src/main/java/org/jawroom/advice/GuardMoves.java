@@ -5,12 +5,18 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.SortedSet;
 import java.util.function.LongFunction;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
+import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
+import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.search.AmountCandidates;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
@@ -19,17 +25,19 @@ import org.jawroom.shop.Machine;
 final class GuardMoves {
   private final Machine machine;
   private final Model now;
-  private final long bestMargin;
+  private final Goal goal;
+  private final Interval openings;
+  private final long least;
 
-  /**
-   * @param now the unchanged pairing
-   * @param bestMargin its best margin, below 0; moving a guard by less than the missing amount
-   *     cannot serve
-   */
-  GuardMoves(Machine machine, Model now, long bestMargin) {
-    this.machine = machine;
-    this.now = now;
-    this.bestMargin = bestMargin;
+  /** The moves of the guards of a pairing that does not meet the goal. */
+  GuardMoves(SolvedPairing solved, Goal goal) {
+    Outcome outcome = solved.outcome();
+    this.machine = outcome.machine();
+    this.now = solved.model();
+    this.goal = goal;
+    this.openings = outcome.vise().opening();
+    // A move by less than the best margin lacks cannot serve.
+    this.least = goal == Goal.CLEAR ? -outcome.bestMargin().orElse(0) : 0;
   }
 
   /** The remedies in guard order: door, rear cover, left guard, right guard, the rows. */
@@ -43,17 +51,17 @@ final class GuardMoves {
 
   /** Monotone: the farther outward the guard stands, the better. */
   private Optional<Remedy> ofSide(Guard guard) {
-    if (!guard.gap().isKnown() || !model(machine.without(guard)).fits()) {
+    if (!guard.gap().isKnown() || !goal.isMet(model(machine.without(guard)))) {
       return Optional.empty();
     }
     LongFunction<Machine> moved =
         by -> machine.withInstead(guard, guard.withGap(Dimension.of(guard.gap().length() + by)));
     OptionalLong least =
-        MonotoneSearch.from(0, Length.LARGEST, amount -> model(moved.apply(amount)).fits());
+        MonotoneSearch.from(0, Length.LARGEST, amount -> goal.isMet(model(moved.apply(amount))));
     return least.isEmpty()
         ? Optional.empty()
         : remedy(
-            guard.name(),
+            guard,
             Direction.valueOf(guard.side().get().name()),
             least.getAsLong(),
             moved.apply(least.getAsLong()));
@@ -63,14 +71,14 @@ final class GuardMoves {
   private record Try(Direction way, long amount) {}
 
   private Optional<Remedy> ofBox(Guard guard) {
-    if (!model(machine.without(guard)).fits()) {
+    if (!goal.isMet(model(machine.without(guard)))) {
       return Optional.empty();
     }
     List<Try> tries = new ArrayList<>();
     for (Direction way : Direction.values()) {
-      for (long amount : now.movesToTry(guard, axis(way), isUp(way))) {
+      for (long amount : movesToTry(guard, axis(way), isUp(way))) {
         long rounded = Length.ceilTo(amount, MonotoneSearch.GRAIN);
-        if (rounded >= -bestMargin) {
+        if (rounded >= least) {
           tries.add(new Try(way, rounded));
         }
       }
@@ -78,24 +86,32 @@ final class GuardMoves {
     return tries.stream()
         .distinct()
         .sorted(Comparator.comparingLong(Try::amount).thenComparing(Try::way))
-        .filter(move -> model(machine.withInstead(guard, moved(guard, move))).fits())
+        .filter(move -> goal.isMet(model(machine.withInstead(guard, moved(guard, move)))))
         .findFirst()
         .flatMap(
             move ->
                 remedy(
-                    guard.name(),
+                    guard,
                     move.way(),
                     move.amount(),
                     machine.withInstead(guard, moved(guard, move))));
   }
 
-  private Optional<Remedy> remedy(String guard, Direction way, long amount, Machine moved) {
-    return model(moved)
-        .roomiest()
-        .map(
-            then ->
-                new Remedy(
-                    RemedyKind.MOVE, guard, Optional.of(way), OptionalLong.of(amount), then));
+  private SortedSet<Long> movesToTry(Guard guard, Axis axis, boolean up) {
+    List<Region> regions = goal.regions(now);
+    return axis == Axis.Z
+        ? AmountCandidates.lifts(regions, guard)
+        : AmountCandidates.moves(regions, openings, guard, axis, up);
+  }
+
+  private Optional<Remedy> remedy(Guard guard, Direction way, long amount, Machine moved) {
+    return Optional.of(
+        Goal.reached(
+            RemedyKind.MOVE,
+            Optional.of(guard),
+            Optional.of(way),
+            OptionalLong.of(amount),
+            model(moved)));
   }
 
   private static Guard moved(Guard guard, Try move) {

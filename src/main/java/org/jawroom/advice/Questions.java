@@ -9,10 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongPredicate;
+import org.jawroom.clearance.JobPart;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.job.JobVerdict;
+import org.jawroom.placement.job.Unchecked;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Guard;
@@ -115,14 +117,34 @@ final class Questions {
     return machine.guardRows().stream().filter(guard -> guard.gap().isBlank()).count();
   }
 
-  /** Whether no vise holds the job for certain, and with some vise it depends on the column. */
-  private static boolean isOpen(List<JobOutcome> outcomes, Column column) {
-    return outcomes.stream().noneMatch(JobOutcome::isHeld)
+  /** Whether no vise holds the job whatever the column is, and with some vise it depends on it. */
+  private boolean isOpen(List<JobOutcome> outcomes, Column column) {
+    return outcomes.stream().noneMatch(one -> one.isHeld() && !hangsOn(one, column))
         && outcomes.stream().anyMatch(outcome -> hangsOn(outcome, column));
   }
 
-  private static boolean hangsOn(JobOutcome outcome, Column column) {
-    return outcome.verdict() == JobVerdict.UNKNOWN && outcome.missing().contains(column);
+  /** A blank nose or load leaves something unchecked instead of making the job unknown. */
+  private boolean hangsOn(JobOutcome outcome, Column column) {
+    if (outcome.verdict() == JobVerdict.NOT_HELD) {
+      return false;
+    }
+    boolean unknown = outcome.verdict() == JobVerdict.UNKNOWN;
+    boolean tool = unknown || outcome.unchecked().contains(Unchecked.TOOL);
+    return switch (column) {
+      case NOSE_MAX -> tool;
+      case NOSE_MIN ->
+          outcome.missing().contains(column) || settings.shortestTool().isPresent() && tool;
+      case MAX_LOAD -> unknown || outcome.unchecked().contains(Unchecked.LOAD);
+      default -> outcome.missing().contains(column);
+    };
+  }
+
+  /** Whether no other blank keeps the job from being held and checked. */
+  private static boolean isAlone(JobOutcome outcome, Column column) {
+    return switch (column) {
+      case NOSE_MAX, NOSE_MIN, MAX_LOAD -> outcome.isHeld() && outcome.unchecked().size() == 1;
+      default -> outcome.missing().size() == 1;
+    };
   }
 
   /** The change for the least demanding vise; vises with no other blank are considered first. */
@@ -131,7 +153,7 @@ final class Questions {
     List<JobOutcome> open =
         outcomes.stream()
             .filter(outcome -> hangsOn(outcome, column))
-            .sorted(Comparator.comparing(outcome -> outcome.missing().size() != 1))
+            .sorted(Comparator.comparing(outcome -> !isAlone(outcome, column)))
             .toList();
     if (BlankGaps.isGap(column)) {
       return Optional.of(ofGap(job, open, column, guard));
@@ -145,7 +167,7 @@ final class Questions {
       boolean alone =
           open.stream()
               .filter(outcome -> outcome.partHeights().hi() + overPart(job) == least)
-              .anyMatch(outcome -> outcome.missing().size() == 1);
+              .anyMatch(outcome -> isAlone(outcome, column));
       return Optional.of(
           new Question.Change(
               job.name(),
@@ -164,7 +186,7 @@ final class Questions {
                   new Question.Change(
                       job.name(),
                       true,
-                      outcome.missing().size() == 1,
+                      isAlone(outcome, column),
                       Relation.AT_LEAST,
                       OptionalLong.empty(),
                       weight(outcome)));
@@ -180,7 +202,7 @@ final class Questions {
               BlankGaps.blanksAt(BlankGaps.at(machine, column, guard, gap), Length.LARGEST);
           return open.stream().anyMatch(outcome -> mayHold(filled, outcome));
         };
-    boolean alone = open.get(0).missing().size() == 1 && blankGuards(machine) <= 1;
+    boolean alone = isAlone(open.get(0), column) && blankGuards(machine) <= 1;
     OptionalLong least = MonotoneSearch.from(-Length.LARGEST, Length.LARGEST, serves);
     Relation relation =
         serves.test(-Length.LARGEST)
@@ -204,7 +226,9 @@ final class Questions {
     return job.toolLength().length() + settings.clearance();
   }
 
+  /** A part of blank mass counts as a solid block of steel. */
   private static Optional<BigDecimal> weight(JobOutcome outcome) {
-    return outcome.vise().mass().flatMap(vise -> outcome.job().mass().map(vise::add));
+    BigDecimal part = outcome.job().mass().orElseGet(() -> JobPart.steelMass(outcome.job()));
+    return outcome.vise().mass().map(part::add);
   }
 }

@@ -10,6 +10,10 @@ import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.AmountCandidates;
 import org.jawroom.shop.Handle;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -27,36 +31,41 @@ final class Remedies {
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
+  private final Goal goal;
   private final Model now;
   private final List<Remedy> remedies = new ArrayList<>();
 
-  private Remedies(Settings settings, Machine machine, Vise vise, Model now) {
+  private Remedies(Settings settings, SolvedPairing solved, Goal goal) {
     this.settings = settings;
-    this.machine = machine;
-    this.vise = vise;
-    this.now = now;
+    this.machine = solved.outcome().machine();
+    this.vise = solved.outcome().vise();
+    this.goal = goal;
+    this.now = solved.model();
   }
 
-  /**
-   * The remedies of a pairing that does not fit.
-   *
-   * @param now the unchanged pairing
-   * @param bestMargin below 0; empty if bolts line up nowhere
-   */
-  static List<Remedy> of(
-      Settings settings, Machine machine, Vise vise, Model now, OptionalLong bestMargin) {
-    Remedies builder = new Remedies(settings, machine, vise, now);
+  /** The remedies of a pairing without blanks; none if it fits. */
+  static List<Remedy> of(Settings settings, SolvedPairing solved) {
+    Outcome outcome = solved.outcome();
+    if (outcome.verdict() == Verdict.FITS) {
+      return List.of();
+    }
+    boolean isAwkward = outcome.verdict() == Verdict.AWKWARD;
+    Goal goal = isAwkward ? Goal.FITS : Goal.CLEAR;
+    Remedies builder = new Remedies(settings, solved, goal);
     builder.handleOff();
     builder.upperSwing();
     builder.turn();
-    builder.travel(RemedyKind.TRAVEL_FRONT, Side.FRONT, machine.reachY());
-    builder.travel(RemedyKind.TRAVEL_BACK, Side.REAR, machine.reachY());
-    builder.travel(RemedyKind.TRAVEL_LEFT, Side.LEFT, machine.reachX());
-    builder.travel(RemedyKind.TRAVEL_RIGHT, Side.RIGHT, machine.reachX());
-    builder.clamps();
+    builder.travel(RemedyKind.TRAVEL_FRONT, Side.FRONT, builder.machine.reachY());
+    builder.travel(RemedyKind.TRAVEL_BACK, Side.REAR, builder.machine.reachY());
+    builder.travel(RemedyKind.TRAVEL_LEFT, Side.LEFT, builder.machine.reachX());
+    builder.travel(RemedyKind.TRAVEL_RIGHT, Side.RIGHT, builder.machine.reachX());
     builder.raise();
-    bestMargin.ifPresent(best -> builder.remedies.addAll(new GuardMoves(machine, now, best).all()));
-    bestMargin.ifPresent(builder::clearance);
+    if (outcome.verdict() != Verdict.NO_MOUNT) {
+      builder.remedies.addAll(new GuardMoves(solved, goal).all());
+    }
+    if (!isAwkward) {
+      outcome.bestMargin().ifPresent(builder::clearance);
+    }
     return builder.remedies;
   }
 
@@ -86,12 +95,7 @@ final class Remedies {
       Vise over =
           vise.withHandle(
               new Handle(handle.radius(), handle.depth(), handle.onWhileCutting(), false));
-      Model model = now.with(over);
-      // An upper swing depends on the screw's diameter; if that is blank, the result is not
-      // certain.
-      if (model.blanks().isEmpty()) {
-        addIfItFits(RemedyKind.UPPER_SWING, model);
-      }
+      addIfItFits(RemedyKind.UPPER_SWING, now.with(over));
     }
   }
 
@@ -105,22 +109,17 @@ final class Remedies {
 
   private void travel(RemedyKind kind, Side tableToward, long half) {
     OptionalLong least =
-        MonotoneSearch.from(0, half, by -> now.on(machine, Setup.stopped(tableToward, by)).fits());
+        MonotoneSearch.from(
+            0, half, by -> goal.isMet(now.on(machine, Setup.stopped(tableToward, by))));
     least.ifPresent(by -> add(kind, least, now.on(machine, Setup.stopped(tableToward, by))));
   }
 
-  private void clamps() {
-    if (vise.strapFlange()) {
-      addIfItFits(RemedyKind.CLAMPS, now.clamped());
-    }
-  }
-
   private void raise() {
-    now.risersToTry().stream()
+    AmountCandidates.risers(goal.regions(now)).stream()
         .map(height -> Length.ceilTo(height, MonotoneSearch.GRAIN))
         .distinct()
         .filter(height -> height <= HIGHEST_RISER)
-        .filter(height -> now.on(machine, Setup.onRiser(height)).fits())
+        .filter(height -> goal.isMet(now.on(machine, Setup.onRiser(height))))
         .findFirst()
         .ifPresent(
             height ->
@@ -134,7 +133,6 @@ final class Remedies {
     long less = Length.ceilTo(-best, MonotoneSearch.GRAIN);
     boolean possible =
         less <= settings.clearance()
-            && less <= settings.handRoom()
             && machine.guards().stream()
                 .allMatch(guard -> less <= guard.clearance().orElse(settings.clearance()));
     if (possible) {
@@ -148,10 +146,7 @@ final class Remedies {
           RemedyKind.CLEARANCE,
           OptionalLong.of(less),
           Model.of(
-              settings.toBuilder()
-                  .clearance(settings.clearance() - less)
-                  .handRoom(settings.handRoom() - less)
-                  .build(),
+              settings.toBuilder().clearance(settings.clearance() - less).build(),
               asking,
               vise,
               Setup.PLAIN));
@@ -159,12 +154,12 @@ final class Remedies {
   }
 
   private void addIfItFits(RemedyKind kind, Model model) {
-    if (model.fits()) {
+    if (goal.isMet(model)) {
       add(kind, OptionalLong.empty(), model);
     }
   }
 
   private void add(RemedyKind kind, OptionalLong amount, Model model) {
-    remedies.add(new Remedy(kind, "", Optional.empty(), amount, model.roomiest().orElseThrow()));
+    remedies.add(Goal.reached(kind, Optional.empty(), Optional.empty(), amount, model));
   }
 }

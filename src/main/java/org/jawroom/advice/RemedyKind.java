@@ -16,8 +16,6 @@ public enum RemedyKind {
   TRAVEL_BACK("travel, table back", true),
   TRAVEL_LEFT("travel, table left", true),
   TRAVEL_RIGHT("travel, table right", true),
-  /** Strap clamps instead of its bolts, anywhere on the table. */
-  CLAMPS("clamps", false),
   /** A bolted riser plate under the vise. */
   RAISE("raise", true),
   /** One guard stands farther off; its name is appended. */
@@ -36,6 +34,12 @@ public enum RemedyKind {
   /** The name in {@code remedies.csv}; {@link #MOVE} is followed by the guard's name. */
   public String code() {
     return code;
+  }
+
+  /** The rank by effort, least first; the same for the four ends of travel. */
+  int effort() {
+    boolean isTravel = TRAVEL_FRONT.ordinal() <= ordinal() && ordinal() <= TRAVEL_RIGHT.ordinal();
+    return isTravel ? TRAVEL_FRONT.ordinal() : ordinal();
   }
 
   /** Whether it has an amount. */

@@ -54,7 +54,7 @@ final class RoomSearch {
     for (Axis axis : List.of(Axis.Y, Axis.X)) {
       List<Orientation> turns =
           machine.turns().stream().filter(turn -> turn.uAxis() == axis).sorted().toList();
-      if (!turns.isEmpty() && model(turns.get(0), 0, 0).hasPlaces()) {
+      if (!turns.isEmpty() && model(turns.get(0), 0, 0).atBest().hasPlaces()) {
         Orientation turn = turns.get(0);
         rooms.add(
             new Room(
@@ -97,7 +97,7 @@ final class RoomSearch {
   }
 
   boolean fits(Orientation turn, long length, long width) {
-    return model(turn, length, width).fits();
+    return model(turn, length, width).atBest().isClearWithHandRoom();
   }
 
   private Model model(Orientation turn, long length, long width) {

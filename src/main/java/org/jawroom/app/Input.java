@@ -5,9 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.jawroom.tables.Note;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
+import org.jawroom.tables.row.Note;
 import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.UnreadableInput;
 

@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jawroom.plan.Wishes;
+import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.plan.PlanRows;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;

@@ -30,24 +30,26 @@ public record MatrixRun(
 
   /** Prints {@code pairings.csv} to standard output and messages to standard error. */
   public void print() throws IOException {
-    PairingsStream stream = new PairingsStream(new PrintedData(out), shop, wanted.header());
+    // Which vise is the best depends on the jobs.
+    List<JobOutcome> jobs = Solving.jobs(shop, threads, Progress.on(err));
+    PairingsStream stream = new PairingsStream(new PrintedData(out), shop, jobs, wanted.header());
     solve(stream::add);
-    Summary.lines(stream.totals(), List.of(), unit(), List.of()).forEach(err::println);
+    Summary.lines(stream.totals(), jobs, unit(), List.of()).forEach(err::println);
     noRemedies(err);
   }
 
   /** Writes all selected files into {@code directory}. */
   public void write(Path directory) throws IOException {
     ShortTools shortTools = new ShortTools();
-    try (Reports reports = new Reports(directory, shop, wanted, unit())) {
+    List<JobOutcome> jobs = Solving.jobs(shop, threads, Progress.on(err));
+    try (Reports reports = new Reports(directory, shop, jobs, wanted, unit())) {
       solve(
           batch -> {
             reports.add(batch);
             batch.advice().forEach(pairing -> shortTools.add(pairing.outcome()));
           });
-      List<JobOutcome> jobs = Solving.jobs(shop, threads, Progress.on(err));
       RunFacts facts = Facts.of(reading, shop, shortTools);
-      List<Path> written = reports.publish(jobs, facts);
+      List<Path> written = reports.publish(facts);
       Summary.lines(reports.totals(), jobs, unit(), written).forEach(out::println);
       noRemedies(out);
       reports

@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
-import org.jawroom.plan.Plan;
 import org.jawroom.plan.Planner;
-import org.jawroom.plan.Wishes;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.Wishes;
 import org.jawroom.shop.Shop;
 
 /**
@@ -36,7 +36,7 @@ public record PlanSearch(
             .map(wishes::keeping)
             .orElse(wishes)
             .within(deadline::toSolve)
-            .tell(
+            .announce(
                 step ->
                     progress.step(
                         step.aim() + ", step " + step.step() + " of at most " + step.steps()))

@@ -8,7 +8,7 @@ import org.jawroom.drawing.Typeface;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
-import org.jawroom.tables.Origins;
+import org.jawroom.tables.row.Origins;
 import org.jawroom.tables.schema.TableSpec;
 
 /**

@@ -13,6 +13,7 @@ import org.jawroom.placement.ShopPairings;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.shop.Shop;
 
 /**
@@ -39,27 +40,33 @@ public final class Solving {
 
   /** Each outcome with its remedies, machines then vises in input order. */
   public static List<Advice> all(Shop shop, int threads, Progress progress) {
+    return all(shop, threads, progress, solved -> Advisor.advise(shop.settings(), solved));
+  }
+
+  /**
+   * What {@code kept} keeps of each pairing, in the same order; it runs on the solving threads, and
+   * nothing else of a pairing is held.
+   */
+  public static <T> List<T> all(
+      Shop shop, int threads, Progress progress, Function<SolvedPairing, T> kept) {
     ShopPairings pairings = ShopPairings.of(shop);
     return collected(
-        shop,
-        threads,
-        progress,
-        (machine, vise) -> Advisor.advise(shop.settings(), pairings, machine, vise));
+        shop, threads, progress, (machine, vise) -> kept.apply(pairings.solved(machine, vise)));
   }
 
   /** As {@link #all}, for at most {@code most} pairings spread over the shop. */
-  public static List<Advice> sample(Shop shop, int most) {
+  public static <T> List<T> sample(Shop shop, int most, Function<SolvedPairing, T> kept) {
     ShopPairings pairings = ShopPairings.of(shop);
     int machines = shop.machines().size();
     int vises = shop.vises().size();
     long all = (long) machines * vises;
     long count = Math.min(most, all);
-    List<Advice> sample = new ArrayList<>();
+    List<T> sample = new ArrayList<>();
     for (long i = 0; i < count; i++) {
       // Machines and vises are spread evenly; the shift by i gives each machine another vise.
       int machine = (int) (i * machines / count);
       int vise = (int) ((i * vises / count + i) % vises);
-      sample.add(Advisor.advise(shop.settings(), pairings, machine, vise));
+      sample.add(kept.apply(pairings.solved(machine, vise)));
     }
     return sample;
   }

@@ -5,14 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.advice.Advisor;
+import org.jawroom.advice.PairingMerit;
 import org.jawroom.clearance.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
-import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.shop.Job;
@@ -33,23 +33,32 @@ public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcom
 
   /** Solves {@code vise} on {@code machine} with {@code jobs}; pure. */
   public static CellPairing solve(Settings settings, Machine machine, Vise vise, List<Job> jobs) {
-    Outcome outcome = Pairing.solve(settings, machine, vise);
+    SolvedPairing solved = Pairing.solved(settings, machine, vise);
     return new CellPairing(
-        outcome,
-        Advisor.sideBySide(settings, outcome),
-        JobPairing.solve(settings, machine, vise, jobs));
+        solved.outcome(), solved.sideBySide(), JobPairing.solve(settings, machine, vise, jobs));
   }
 
   /** Whether a plan may choose it. */
   public boolean isChoice() {
     boolean tooHeavy = outcome.loadLeft().filter(left -> left.signum() < 0).isPresent();
-    boolean stands = fits() || outcome.verdict() == Verdict.LIMITED;
-    return !tooHeavy && (stands || !held().isEmpty());
+    return !tooHeavy && (stands() || !held().isEmpty());
   }
 
-  /** Whether its placement is valid for its jobs only. */
+  /** Whether it stands there for its jobs only, each in its own place. */
   public boolean isForItsJobsOnly() {
-    return !fits() && !held().isEmpty();
+    return !stands() && !held().isEmpty();
+  }
+
+  /** Whether it has a margin of at least {@code comfort}, in a settable place of its own. */
+  boolean isGood(Settings settings) {
+    return stands()
+        && PairingMerit.isComfortable(settings, outcome)
+        && outcome.recommended().orElseThrow().settable();
+  }
+
+  /** Width of the usable opening; 0 if it has none. */
+  long usableOpening() {
+    return outcome.usableOpening().map(Interval::length).orElse(0L);
   }
 
   public List<JobOutcome> held() {
@@ -70,14 +79,9 @@ public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcom
     return place().flatMap(Recommendation::limit).stream().mapToLong(Limit::margin).findFirst();
   }
 
-  /** The openings for which its placement holds. */
-  Interval openings() {
-    return place().orElseThrow().openings();
-  }
-
   /** How many stand on the table within its load capacity, at least 1. */
   int most() {
-    int stand = fits() ? Math.max(1, sideBySide.count()) : 1;
+    int stand = outcome.verdict().isClear() && stands() ? Math.max(1, sideBySide.count()) : 1;
     return outcome
         .machine()
         .maxLoad()
@@ -92,7 +96,7 @@ public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcom
         .orElse(stand);
   }
 
-  private boolean fits() {
-    return outcome.verdict() == Verdict.FITS;
+  private boolean stands() {
+    return PairingMerit.stands(outcome);
   }
 }

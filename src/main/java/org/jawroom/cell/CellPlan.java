@@ -7,9 +7,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jawroom.placement.job.JobOutcome;
-import org.jawroom.plan.Assigned;
-import org.jawroom.plan.Plan;
-import org.jawroom.plan.Wishes;
+import org.jawroom.placement.space.Place;
+import org.jawroom.plan.model.Assigned;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.Wishes;
 import org.jawroom.shop.Machine;
 
 /**
@@ -94,6 +95,18 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
     return of.at(row.given().orElseThrow().fit().pick());
   }
 
+  /**
+   * Where the vises of a machine stand side by side, one place each, in the turn and mount of
+   * {@link CellPairing#sideBySide}; of fewer than stand there the middle ones. Empty for a single
+   * vise, which stands where its pairing says.
+   *
+   * @throws java.util.NoSuchElementException if it gets none
+   */
+  public List<Place> sideBySide(Row row) {
+    int count = row.given().orElseThrow().count();
+    return count == 1 ? List.of() : pairing(row).sideBySide().middle(count);
+  }
+
   /** Why a machine gets no vise; valid only if it gets none. */
   public Bare whyBare(Row row) {
     if (machine(row).candidate()) {
@@ -111,6 +124,13 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
     return plan.machines().stream()
         .map(one -> of.at(one.fit().pick()).jobs().get(job))
         .filter(JobOutcome::isHeld)
+        .toList();
+  }
+
+  /** Indices of the jobs that no machine holds without something unchecked, in cell order. */
+  public List<Integer> heldUnchecked() {
+    return plan.held().stream()
+        .filter(job -> holding(job).stream().noneMatch(one -> one.unchecked().isEmpty()))
         .toList();
   }
 

@@ -9,13 +9,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.jawroom.geometry.Length;
-import org.jawroom.plan.CellModel;
-import org.jawroom.plan.Fit;
-import org.jawroom.plan.Pick;
-import org.jawroom.plan.PlanMachine;
-import org.jawroom.plan.ViseType;
-import org.jawroom.plan.Work;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.model.Pick;
+import org.jawroom.plan.model.PlanMachine;
+import org.jawroom.plan.model.ViseType;
+import org.jawroom.plan.model.Work;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
@@ -26,9 +25,6 @@ import org.jawroom.shop.Shop;
  * @param pairings machines, then vises, in shop order
  */
 public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
-
-  /** Openings count in steps of 0.01 mm. */
-  private static final long OPENING_GRAIN = Length.MM / 100;
 
   /** Decimal places of a price. */
   private static final int COINS = 2;
@@ -85,9 +81,10 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
         fits.add(
             new Fit(
                 new Pick(index / across, index % across),
-                pairing.margin(),
+                pairing.isGood(shop.settings()),
                 pairing.most(),
-                Length.floorTo(pairing.openings().length(), OPENING_GRAIN)));
+                pairing.usableOpening(),
+                shop.vises().get(index % across).jaws().width()));
       }
     }
     return new ShopCell(

@@ -5,14 +5,17 @@ import java.util.List;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 
-/** Collects the blank columns that the evaluation of a pairing requires. */
+/**
+ * Collects the columns that the evaluation of a pairing requires and whose readings are open:
+ * blank, or known within bounds only.
+ */
 public final class Blanks {
   /** Allocated on the first blank, since most pairings have none. */
   private EnumSet<Column> columns;
 
-  /** Whether {@code dimension} is not blank; records its column if it is. */
+  /** Whether {@code dimension} is not blank; records its column if it is open. */
   public boolean given(Dimension dimension, Column column) {
-    if (dimension.isBlank()) {
+    if (dimension.isOpen()) {
       set().add(column);
     }
     return !dimension.isBlank();
@@ -23,6 +26,11 @@ public final class Blanks {
     if (other.columns != null) {
       set().addAll(other.columns);
     }
+  }
+
+  /** Whether a column is recorded. */
+  public boolean isEmpty() {
+    return columns == null;
   }
 
   /** The recorded columns without duplicates, in table order. */

@@ -2,9 +2,11 @@ package org.jawroom.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.shop.Bolt;
+import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
 
@@ -14,27 +16,42 @@ public final class BoltParts {
   private BoltParts() {}
 
   /**
-   * The bolts of a mount without blank dimensions, in both situations.
+   * The bolts of a mount, in both situations; at best a bolt whose values have no point in common
+   * is left out.
    *
-   * @param thread d, the diameter of the bolt that goes with the slots
+   * @param thread d, the diameter of the bolts
    */
-  public static List<Part> of(Vise vise, Mount mount, long thread) {
+  public static List<Part> of(Vise vise, Mount mount, long thread, Certainty certainty) {
     long top = vise.boltGrip().orElse(vise.base().bedHeight()) + 2 * thread;
     List<Part> parts = new ArrayList<>();
     for (Bolt bolt : mount.bolts()) {
-      Interval u = Interval.around(bolt.u().length(), (bolt.holeU().length() + thread) / 2);
-      Interval v = Interval.around(bolt.v().length(), (bolt.holeV().length() + thread) / 2);
+      Ends u = around(bolt.u(), bolt.holeU(), thread, certainty);
+      Ends v = around(bolt.v(), bolt.holeV(), thread, certainty);
       for (Situation situation : Situation.values()) {
-        parts.add(
-            Part.of(
-                PartRole.BOLT,
-                situation,
-                OpeningInterval.constant(u, vise.opening()),
-                v,
-                Interval.of(0, top),
-                vise.provenance().tolerance()));
+        if (!u.isReversed() && !v.isReversed()) {
+          parts.add(
+              Part.of(
+                  PartRole.BOLT,
+                  situation,
+                  new OpeningInterval(u, u, vise.opening()),
+                  Interval.of(v.lo(), v.hi()),
+                  Interval.of(0, top),
+                  vise.provenance().tolerance()));
+        }
       }
     }
     return parts;
+  }
+
+  /** The bolts of a mount without open readings. */
+  public static List<Part> of(Vise vise, Mount mount, long thread) {
+    return of(vise, mount, thread, Certainty.AT_WORST);
+  }
+
+  private static Ends around(Dimension middle, Dimension hole, long thread, Certainty certainty) {
+    Interval sizes = Certainty.sizes(hole);
+    Interval half = Interval.of((sizes.lo() + thread) / 2, (sizes.hi() + thread) / 2);
+    Interval at = Certainty.positions(middle);
+    return certainty.ends(at.sweptBy(half.negated()), at.sweptBy(half));
   }
 }

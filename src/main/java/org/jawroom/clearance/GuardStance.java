@@ -20,8 +20,7 @@ import org.jawroom.shop.Settings;
 public record GuardStance(SweptGuard swept, Rectangle middle, Optional<Interval> fromNose) {
 
   /**
-   * All guards that {@link MachineGuards} lists, in the same order. Guards that need a blank column
-   * are left out, as there.
+   * All guards that {@link MachineGuards} lists at worst, in the same order.
    *
    * @param bedHeight of the vise; while cutting, the shortest tool must clear it
    */
@@ -29,7 +28,8 @@ public record GuardStance(SweptGuard swept, Rectangle middle, Optional<Interval>
     Blanks blanks = new Blanks();
     List<GuardStance> stances = new ArrayList<>();
     for (SweptGuard swept :
-        MachineGuards.of(settings, machine, Setup.PLAIN, bedHeight, blanks).swept()) {
+        MachineGuards.of(settings, machine, Setup.PLAIN, bedHeight, Certainty.AT_WORST, blanks)
+            .swept()) {
       stances.add(
           swept
               .guard()

@@ -19,7 +19,11 @@ import org.jawroom.shop.Sides;
  *
  * @param stops by how much stops shorten the travel while cutting; see {@link Setup}
  */
-record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
+record GuardSweep(Machine machine, Guard guard, Sides<Long> stops, Certainty certainty) {
+
+  GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
+    this(machine, guard, stops, Certainty.AT_WORST);
+  }
 
   /** See {@link Machine#movesAgainstTable}. */
   Axes moves() {
@@ -38,7 +42,7 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
     if (!goesWithNose()) {
       return Optional.of(new Box(plan.x(), plan.y(), z));
     }
-    return heights.in(situation).map(nose -> new Box(plan.x(), plan.y(), z.sweptBy(nose)));
+    return heights.swept(situation, z).map(swept -> new Box(plan.x(), plan.y(), swept));
   }
 
   /** The swept rectangle in the table plane. */
@@ -76,7 +80,8 @@ record GuardSweep(Machine machine, Guard guard, Sides<Long> stops) {
     if (guard.side().isEmpty()) {
       return new Rectangle(x, y);
     }
-    long gap = guard.gap().length();
+    Interval gaps = Certainty.positions(guard.gap());
+    long gap = certainty == Certainty.AT_WORST ? gaps.lo() : gaps.hi();
     long alongX = machine.tableLength() / 2 + gap + (moves().x() ? machine.reachX() : 0);
     long alongY = machine.tableWidth() / 2 + gap + (moves().y() ? machine.reachY() : 0);
     return switch (guard.side().get()) {

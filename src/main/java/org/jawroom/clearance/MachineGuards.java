@@ -27,18 +27,33 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
   }
 
   /**
+   * The swept guards at best.
+   *
+   * @see #of(Settings, Machine, Setup, long, Certainty, Blanks)
+   */
+  public static MachineGuards of(
+      Settings settings, Machine machine, Setup setup, long bedHeight, Blanks blanks) {
+    return of(settings, machine, setup, bedHeight, Certainty.AT_BEST, blanks);
+  }
+
+  /**
    * The swept guards under the given settings.
    *
    * @param bedHeight bed of the vise as mounted, riser included; while cutting, the shortest tool
    *     must clear it
-   * @param blanks receives the blank columns found
+   * @param blanks receives the columns of open readings found
    */
   public static MachineGuards of(
-      Settings settings, Machine machine, Setup setup, long bedHeight, Blanks blanks) {
+      Settings settings,
+      Machine machine,
+      Setup setup,
+      long bedHeight,
+      Certainty certainty,
+      Blanks blanks) {
     List<Guard> guards = new ArrayList<>();
-    NoseHeights heights = new NoseHeights(settings, machine, bedHeight, blanks);
+    NoseHeights heights = new NoseHeights(settings, machine, bedHeight, certainty, blanks);
     for (Guard guard : machine.guards()) {
-      if (blanks.given(guard.gap(), guard.reading())) {
+      if (blanks.given(guard.gap(), guard.reading()) || certainty == Certainty.AT_WORST) {
         guards.add(guard);
       } else if (new GuardSweep(machine, guard, setup.stops()).goesWithNose()) {
         // Query the nose heights only to record which of their columns are blank.
@@ -51,7 +66,7 @@ public record MachineGuards(List<SweptGuard> swept, List<NoseGuard> withNose) {
     List<NoseGuard> withNose = new ArrayList<>();
     int rank = 0;
     for (Guard guard : guards) {
-      GuardSweep sweep = new GuardSweep(machine, guard, setup.stops());
+      GuardSweep sweep = new GuardSweep(machine, guard, setup.stops(), certainty);
       long clearance = guard.clearance().orElse(settings.clearance());
       long tolerance = guard.tolerance().orElse(machine.provenance().tolerance());
       for (Situation situation : Situation.values()) {

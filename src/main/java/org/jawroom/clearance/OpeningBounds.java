@@ -59,7 +59,13 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
    */
   public record Facing(long c, long d, List<Bound> sides, long lo, long hi) {}
 
-  public static OpeningBounds of(SweptParts parts, SweptGuards guards, Orientation turn) {
+  /**
+   * The constraints of parts and guards.
+   *
+   * @param tap how much farther off than required everything must lie along x and y that is not
+   *     clear by height; 0: no tap room
+   */
+  public static OpeningBounds of(SweptParts parts, SweptGuards guards, Orientation turn, long tap) {
     Axis along = turn.uAxis();
     boolean plus = turn.uSign() > 0;
     Obstacles across = Obstacles.of(parts, guards, turn);
@@ -70,25 +76,29 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
     List<Bound> walls = new ArrayList<>();
     List<Facing> boxes = new ArrayList<>();
     for (Part part : parts.parts()) {
+      if (part.u().closed().isReversed() || part.u().open().isReversed()) {
+        // Empty over some openings at best. Left out, it can only make a range look wider there.
+        continue;
+      }
       ClearanceClass kind = ClearanceClass.of(part);
       long front = guards.face(kind, ahead, true);
       long back = guards.face(kind, behind, true);
       if (Length.isBounded(front)) {
-        tighten(walls, before(part.u(), (plus ? front : -front) - part.tolerance()));
+        tighten(walls, before(part.u(), (plus ? front : -front) - part.tolerance() - tap));
       }
       if (Length.isBounded(back)) {
-        tighten(walls, behind(part.u(), (plus ? back : -back) + part.tolerance()));
+        tighten(walls, behind(part.u(), (plus ? back : -back) + part.tolerance() + tap));
       }
       for (int index : guards.boxes()) {
         SweptGuard guard = guards.all().get(index);
         if (kind.situation() == guard.situation() && (!guard.table() || Pair.meetsTable(part))) {
-          addFacing(boxes, part, guard, guards.required(kind, guard), turn);
+          addFacing(boxes, part, guard, guards.required(kind, guard), turn, tap);
         }
       }
     }
     return new OpeningBounds(
-        along == Axis.X ? across.front() : across.left(),
-        along == Axis.X ? across.rear() : across.right(),
+        (along == Axis.X ? across.front() : across.left()) + tap,
+        (along == Axis.X ? across.rear() : across.right()) - tap,
         walls,
         boxes);
   }
@@ -108,11 +118,12 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
   }
 
   private static void addFacing(
-      List<Facing> boxes, Part part, SweptGuard guard, long required, Orientation turn) {
-    long need = required + guard.tolerance() + part.tolerance();
-    if (guard.box().z().gapTo(part.w()) >= need) {
+      List<Facing> boxes, Part part, SweptGuard guard, long required, Orientation turn, long tap) {
+    long least = required + guard.tolerance() + part.tolerance();
+    if (guard.box().z().gapTo(part.w()) >= least) {
       return;
     }
+    long need = least + tap;
     Box box = guard.box();
     Interval v = turn.uAxis() == Axis.X ? turn.y(part.v(), part.v()) : turn.x(part.v(), part.v());
     Interval held = box.along(turn.uAxis().across());

@@ -15,7 +15,7 @@ public enum PartRole {
   /** A row of {@code vise_parts}; it takes the row's name. */
   ROW(""),
   /** The workpiece of a job, held between the jaws. */
-  WORK("part"),
+  WORK("work"),
   /** One of the bolts of the mount in use. */
   BOLT("bolts"),
   /** One of the strap clamps beside the base. */

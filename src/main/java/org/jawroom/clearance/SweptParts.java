@@ -32,6 +32,9 @@ public final class SweptParts {
   private static final Comparator<Part> PRECEDENCE =
       Comparator.comparingInt(Part::rank).thenComparing(Part::situation);
 
+  /** Those that are empty over the openings, too. */
+  private final List<Part> all;
+
   private final List<Part> parts;
   private final Interval openings;
   private final long[][] rows;
@@ -42,16 +45,17 @@ public final class SweptParts {
   private final boolean[] someMeetTable;
   private final int onlyLoading;
 
-  private SweptParts(List<Part> parts, Interval openings, boolean tolerant, boolean core) {
-    this.parts = parts;
+  private SweptParts(List<Part> all, Interval openings, boolean tolerant, boolean core) {
+    this.all = all;
+    this.parts = withoutEmpty(all, openings);
     this.openings = openings;
     this.tolerant = tolerant;
     this.rows = new long[ClearanceClass.ALL.size()][];
-    this.meetsTable = new boolean[parts.size()];
+    this.meetsTable = new boolean[this.parts.size()];
     this.someMeetTable = new boolean[rows.length];
     for (int i = 0; i < meetsTable.length; i++) {
-      meetsTable[i] = Pair.meetsTable(parts.get(i));
-      someMeetTable[ClearanceClass.of(parts.get(i)).ordinal()] |= meetsTable[i];
+      meetsTable[i] = Pair.meetsTable(this.parts.get(i));
+      someMeetTable[ClearanceClass.of(this.parts.get(i)).ordinal()] |= meetsTable[i];
     }
     this.onlyLoading = fill(core);
     this.reachesBare = reaches(rows, false);
@@ -67,14 +71,14 @@ public final class SweptParts {
 
   /** These parts plus {@code more}. */
   public SweptParts with(List<Part> more) {
-    List<Part> all = new ArrayList<>(parts);
-    all.addAll(more);
-    return of(all, openings);
+    List<Part> both = new ArrayList<>(all);
+    both.addAll(more);
+    return of(both, openings);
   }
 
   /** The same parts over another opening range. */
   public SweptParts over(Interval range) {
-    return range.equals(openings) ? this : new SweptParts(parts, range, tolerant, false);
+    return range.equals(openings) ? this : new SweptParts(all, range, tolerant, false);
   }
 
   /**
@@ -83,10 +87,20 @@ public final class SweptParts {
    * clear at no opening.
    */
   public SweptParts core() {
-    return new SweptParts(parts, openings, tolerant, true);
+    return new SweptParts(all, openings, tolerant, true);
   }
 
-  /** The parts, by rank and then by situation. */
+  private static List<Part> withoutEmpty(List<Part> all, Interval openings) {
+    boolean some = all.stream().anyMatch(part -> part.u().isEmpty(openings));
+    return some ? all.stream().filter(part -> !part.u().isEmpty(openings)).toList() : all;
+  }
+
+  /** Every part, whether or not it is empty over the openings, in the same order. */
+  List<Part> all() {
+    return all;
+  }
+
+  /** The parts that are not empty over the openings, by rank and then by situation. */
   public List<Part> parts() {
     return parts;
   }

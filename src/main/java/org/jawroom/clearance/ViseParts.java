@@ -3,6 +3,7 @@ package org.jawroom.clearance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.shop.Column;
@@ -15,22 +16,37 @@ import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 
 /**
- * The parts of a vise except its bolts. A part that needs a blank column is left out of both
- * situations and the column recorded.
+ * The parts of a vise except its bolts. Where a reading is open, every face of a part lies
+ * somewhere in an interval, since it is a sum of readings with fixed signs. At best a part that
+ * needs a blank column is left out of both situations, and so is one whose values have no point in
+ * common.
  */
 public final class ViseParts {
+  private static final Interval ZERO = Interval.of(0, 0);
+
   private final Vise vise;
+  private final Certainty certainty;
   private final Blanks blanks;
   private final List<Part> parts = new ArrayList<>();
 
-  private ViseParts(Vise vise, Blanks blanks) {
+  private ViseParts(Vise vise, Certainty certainty, Blanks blanks) {
     this.vise = vise;
+    this.certainty = certainty;
     this.blanks = blanks;
   }
 
-  /** The parts in order of rank. */
+  /** The parts at best, in order of rank. */
   public static List<Part> of(Vise vise, Blanks blanks) {
-    ViseParts builder = new ViseParts(vise, blanks);
+    return of(vise, Certainty.AT_BEST, blanks);
+  }
+
+  /**
+   * The parts in order of rank.
+   *
+   * @param blanks receives the columns of open readings that they need
+   */
+  public static List<Part> of(Vise vise, Certainty certainty, Blanks blanks) {
+    ViseParts builder = new ViseParts(vise, certainty, blanks);
     if (vise.simple()) {
       builder.base();
       builder.jaws();
@@ -46,35 +62,50 @@ public final class ViseParts {
     if (needs(vise.base().width(), Column.BASE_WIDTH)
         & needs(vise.base().rearReach(), Column.REAR_REACH)
         & needs(vise.base().frontReach(), Column.FRONT_REACH)) {
-      Interval u = Interval.of(-rearReach(), frontReach());
       always(
           PartRole.BASE,
-          constant(u),
-          across(vise.base().width().length()),
+          constant(certainty.ends(rearEnd(), frontEnd())),
+          around(ZERO, halved(Certainty.sizes(vise.base().width()))),
           upTo(vise.base().bedHeight()));
     }
   }
 
   private void jaws() {
     Jaws jaws = vise.jaws();
-    Interval v = across(jaws.widestWidth());
-    Interval w = Interval.of(vise.base().bedHeight(), vise.top());
+    Ends v = new Ends(-(jaws.widestWidth() / 2), jaws.widestWidth() / 2);
+    Ends w = new Ends(vise.base().bedHeight(), vise.top());
     long closed = vise.opening().lo();
     long open = vise.opening().hi();
     if (!jaws.both() && needs(jaws.fixedThickness(), Column.FIXED_JAW_THICKNESS)) {
-      always(PartRole.FIXED_JAW, constant(Interval.of(-jaws.fixedThickness().length(), 0)), v, w);
+      Interval back = Certainty.sizes(jaws.fixedThickness()).negated();
+      always(PartRole.FIXED_JAW, constant(certainty.ends(back, ZERO)), v, w);
     }
     if (needs(jaws.movingThickness(), Column.MOVING_JAW_THICKNESS)) {
-      long thick = jaws.movingThickness().length();
+      Interval thick = Certainty.sizes(jaws.movingThickness());
       if (jaws.both()) {
         // Exact: openings as read are whole nanometres, so half of one is whole half-nanometres.
-        Interval front = Interval.of(closed / 2, closed / 2 + thick);
-        Interval frontOpen = Interval.of(open / 2, open / 2 + thick);
-        always(PartRole.REAR_JAW, stretch(front.negated(), frontOpen.negated()), v, w);
-        always(PartRole.FRONT_JAW, stretch(front, frontOpen), v, w);
+        always(
+            PartRole.REAR_JAW,
+            stretch(
+                certainty.ends(thick.plus(closed / 2).negated(), at(-(closed / 2))),
+                certainty.ends(thick.plus(open / 2).negated(), at(-(open / 2)))),
+            v,
+            w);
+        always(
+            PartRole.FRONT_JAW,
+            stretch(
+                certainty.ends(at(closed / 2), thick.plus(closed / 2)),
+                certainty.ends(at(open / 2), thick.plus(open / 2))),
+            v,
+            w);
       } else {
-        Interval faceToBack = Interval.of(0, thick);
-        always(PartRole.MOVING_JAW, stretch(faceToBack.plus(closed), faceToBack.plus(open)), v, w);
+        always(
+            PartRole.MOVING_JAW,
+            stretch(
+                certainty.ends(at(closed), thick.plus(closed)),
+                certainty.ends(at(open), thick.plus(open))),
+            v,
+            w);
       }
     }
   }
@@ -85,17 +116,27 @@ public final class ViseParts {
         && needs(vise.base().rearReach(), Column.REAR_REACH)
             & needs(screw.rear(), Column.REAR_PROJECTION_CLOSED, Column.REAR_PROJECTION_OPEN)
             & needsRound()) {
-      Interval closed = Interval.of(-rearReach() - orZero(screw.rear().closed()), -rearReach());
-      Interval open = Interval.of(-rearReach() - orZero(screw.rear().open()), -rearReach());
-      always(PartRole.SCREW_REAR, stretch(closed, open), across(diameter()), round());
+      Interval end = rearEnd();
+      always(
+          PartRole.SCREW_REAR,
+          stretch(
+              certainty.ends(end.sweptBy(orZero(screw.rear().closed()).negated()), end),
+              certainty.ends(end.sweptBy(orZero(screw.rear().open()).negated()), end)),
+          around(ZERO, halved(diameter())),
+          around(height(), halved(diameter())));
     }
     if (!screw.front().isNone()
         && needs(vise.base().frontReach(), Column.FRONT_REACH)
             & needs(screw.front(), Column.FRONT_PROJECTION_CLOSED, Column.FRONT_PROJECTION_OPEN)
             & needsRound()) {
-      Interval closed = Interval.of(frontReach(), frontReach() + orZero(screw.front().closed()));
-      Interval open = Interval.of(frontReach(), frontReach() + orZero(screw.front().open()));
-      always(PartRole.SCREW_FRONT, stretch(closed, open), across(diameter()), round());
+      Interval end = frontEnd();
+      always(
+          PartRole.SCREW_FRONT,
+          stretch(
+              certainty.ends(end, end.sweptBy(orZero(screw.front().closed()))),
+              certainty.ends(end, end.sweptBy(orZero(screw.front().open())))),
+          around(ZERO, halved(diameter())),
+          around(height(), halved(diameter())));
     }
   }
 
@@ -111,22 +152,24 @@ public final class ViseParts {
         & needs(screw.front(), Column.FRONT_PROJECTION_CLOSED, Column.FRONT_PROJECTION_OPEN)
         & needs(screw.height(), Column.SCREW_HEIGHT)
         & (handle.fullSwing() || needs(screw.diameter(), Column.SCREW_DIAMETER))) {
-      long radius = handle.radius().length();
-      long axis = screw.height().length();
-      Interval length = Interval.of(0, handle.depth().length());
+      Interval radius = Certainty.sizes(handle.radius());
+      Interval depth = Certainty.sizes(handle.depth());
+      Interval closed = frontEnd().sweptBy(orZero(screw.front().closed()));
+      Interval open = frontEnd().sweptBy(orZero(screw.front().open()));
       OpeningInterval u =
           stretch(
-              length.plus(frontReach() + orZero(screw.front().closed())),
-              length.plus(frontReach() + orZero(screw.front().open())));
-      Interval v = Interval.around(0, radius);
-      Interval hanging = Interval.around(axis, radius);
+              certainty.ends(closed, closed.sweptBy(depth)),
+              certainty.ends(open, open.sweptBy(depth)));
+      Ends v = around(ZERO, radius);
+      Ends hanging = around(height(), radius);
       // Worked over the top, it stays above the screw's underside; left on while cutting, it may
       // hang in any position.
-      long lowest = handle.fullSwing() ? axis - radius : axis - screw.diameter().length() / 2;
-      Interval worked = Interval.of(lowest, axis + radius);
-      parts.add(Part.of(PartRole.HANDLE, Situation.LOADING, u, v, worked, tolerance()));
+      Interval lowest =
+          height().sweptBy((handle.fullSwing() ? radius : halved(diameter())).negated());
+      Ends worked = certainty.ends(lowest, height().sweptBy(radius));
+      add(PartRole.HANDLE, Situation.LOADING, u, v, worked);
       if (handle.onWhileCutting()) {
-        parts.add(Part.of(PartRole.HANDLE, Situation.CUTTING, u, v, hanging, tolerance()));
+        add(PartRole.HANDLE, Situation.CUTTING, u, v, hanging);
       }
     }
   }
@@ -134,7 +177,7 @@ public final class ViseParts {
   private void rows() {
     for (int i = 0; i < vise.parts().size(); i++) {
       VisePart row = vise.parts().get(i);
-      OpeningInterval u = stretch(row.uClosed(), row.uOpen());
+      OpeningInterval u = new OpeningInterval(row.uClosed(), row.uOpen(), vise.opening());
       for (Situation situation : Situation.values()) {
         if (situation.counts(row.when())) {
           parts.add(Part.of(row, i, situation, u, row.tolerance().orElse(tolerance())));
@@ -143,14 +186,28 @@ public final class ViseParts {
     }
   }
 
-  private void always(PartRole role, OpeningInterval u, Interval v, Interval w) {
+  private void always(PartRole role, OpeningInterval u, Ends v, Ends w) {
     for (Situation situation : Situation.values()) {
-      parts.add(Part.of(role, situation, u, v, w, tolerance()));
+      add(role, situation, u, v, w);
     }
   }
 
+  private void add(PartRole role, Situation situation, OpeningInterval u, Ends v, Ends w) {
+    if (!v.isReversed() && !w.isReversed()) {
+      parts.add(
+          Part.of(
+              role,
+              situation,
+              u,
+              Interval.of(v.lo(), v.hi()),
+              Interval.of(w.lo(), w.hi()),
+              tolerance()));
+    }
+  }
+
+  /** Whether a part that needs the reading is there; notes the column if the reading is open. */
   private boolean needs(Dimension dimension, Column column) {
-    return blanks.given(dimension, column);
+    return blanks.given(dimension, column) || certainty == Certainty.AT_WORST;
   }
 
   private boolean needs(Projection projection, Column closed, Column open) {
@@ -165,43 +222,53 @@ public final class ViseParts {
   /**
    * A single {@code none} of a pair of projections counts as 0: the screw is flush at that opening.
    */
-  private static long orZero(Dimension projection) {
-    return projection.isNone() ? 0 : projection.length();
+  private static Interval orZero(Dimension projection) {
+    return projection.isNone() ? ZERO : Certainty.sizes(projection);
   }
 
-  private long rearReach() {
-    return vise.base().rearReach().length();
+  private Interval rearEnd() {
+    return Certainty.sizes(vise.base().rearReach()).negated();
   }
 
-  private long frontReach() {
-    return vise.base().frontReach().length();
+  private Interval frontEnd() {
+    return Certainty.sizes(vise.base().frontReach());
   }
 
-  private long diameter() {
-    return vise.screw().diameter().length();
+  private Interval height() {
+    return Certainty.sizes(vise.screw().height());
   }
 
-  private Interval round() {
-    return Interval.around(vise.screw().height().length(), diameter() / 2);
+  private Interval diameter() {
+    return Certainty.sizes(vise.screw().diameter());
   }
 
   private long tolerance() {
     return vise.provenance().tolerance();
   }
 
-  private OpeningInterval constant(Interval u) {
-    return OpeningInterval.constant(u, vise.opening());
+  private OpeningInterval constant(Ends u) {
+    return new OpeningInterval(u, u, vise.opening());
   }
 
-  private OpeningInterval stretch(Interval closed, Interval open) {
+  private OpeningInterval stretch(Ends closed, Ends open) {
     return new OpeningInterval(closed, open, vise.opening());
   }
 
-  private static Interval across(long width) {
-    return Interval.around(0, width / 2);
+  /** The ends of what reaches {@code half} to either side of {@code middle}. */
+  private Ends around(Interval middle, Interval half) {
+    return certainty.ends(middle.sweptBy(half.negated()), middle.sweptBy(half));
   }
 
-  private static Interval upTo(long height) {
-    return Interval.of(0, height);
+  /** Sizes as read are whole nanometres, so half of one is whole half-nanometres. */
+  private static Interval halved(Interval size) {
+    return Interval.of(size.lo() / 2, size.hi() / 2);
+  }
+
+  private static Interval at(long place) {
+    return Interval.of(place, place);
+  }
+
+  private static Ends upTo(long height) {
+    return new Ends(0, height);
   }
 }

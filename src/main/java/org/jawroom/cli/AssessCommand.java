@@ -25,10 +25,10 @@ import org.jawroom.report.assess.AssessReports;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
-import org.jawroom.tables.Notation;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.Lengths;
+import org.jawroom.tables.row.Notation;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -43,20 +43,24 @@ import picocli.CommandLine.Spec;
     name = "assess",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Holds machines that might be bought against what the shop owns: which vises fit, which jobs no"
-          + " owned machine holds, which T-nuts go, how large a vise there is room for, what to look for in"
-          + " one, what to ask the seller, and which machine is the better buy. Writes assess.csv (for programs),"
-          + " assess.xlsx and a page to print, assess.pdf."
+      "Compares machines that might be bought with those that the shop owns.",
+      "For each machine: which vises fit, which jobs it holds that no owned machine"
+          + " holds, which T-nuts fit its slots, how large a vise there is room for, what to"
+          + " look for in such a vise, and what to ask the seller; then which machine is the"
+          + " better buy. Writes assess.csv (for programs), assess.xlsx, and assess.pdf to"
+          + " print."
     },
     footerHeading = "%nExamples:%n",
     footer = {
-      "  jawroom assess shop.xlsx                       every machine of status candidate",
+      "  jawroom assess shop.xlsx                       every candidate",
       "  jawroom assess shop.xlsx \"offered mill\" -o out --tool 150mm",
       "  jawroom assess tables \"knee mill\"              an owned one, beside the others",
       "",
-      "Exit status: 0 done; 1 the tables were refused; 2 wrong use, no such machine, or no candidate; 3 a"
+      "Exit status: 0 done; 1 the tables were refused; 2 wrong use, no such machine, or"
+          + " no candidate; 3 a"
           + " file could not be read or written.",
     })
 final class AssessCommand implements Callable<Integer> {
@@ -72,7 +76,7 @@ final class AssessCommand implements Callable<Integer> {
       index = "1..*",
       arity = "0..*",
       paramLabel = "MACHINE",
-      description = "names in the tables (every machine of status candidate)")
+      description = "names in the tables (default: every machine of status candidate)")
   private List<String> names = new ArrayList<>();
 
   @Option(
@@ -80,7 +84,7 @@ final class AssessCommand implements Callable<Integer> {
       order = 1,
       paramLabel = "DIR",
       defaultValue = "reports",
-      description = "where the reports go (${DEFAULT-VALUE})")
+      description = "the folder for the reports (default: ${DEFAULT-VALUE})")
   private Path output;
 
   @Option(
@@ -88,12 +92,11 @@ final class AssessCommand implements Callable<Integer> {
       order = 2,
       paramLabel = "LENGTH",
       description =
-          "longest tool, nose to tip, for the height left under it (the longest of the jobs)")
+          "the longest tool, nose to tip, for the height left under it (default: the"
+              + " longest of the jobs)")
   private String tool;
 
   @Mixin private Threads threads;
-
-  @Mixin private SettingOptions settings;
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
@@ -101,7 +104,7 @@ final class AssessCommand implements Callable<Integer> {
     Output.isFolder(spec, output);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.cell.ShopCell;
-import org.jawroom.plan.Wishes;
+import org.jawroom.plan.model.Wishes;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.Numerals;
 import picocli.CommandLine;

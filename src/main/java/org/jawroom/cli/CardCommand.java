@@ -8,29 +8,31 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jawroom.advice.Advice;
-import org.jawroom.advice.Advisor;
-import org.jawroom.advice.Explanation;
 import org.jawroom.app.ExitStatus;
 import org.jawroom.app.Facts;
 import org.jawroom.app.Input;
 import org.jawroom.app.Pairs;
 import org.jawroom.app.PeopleUnits;
 import org.jawroom.app.PrintedNames;
+import org.jawroom.placement.job.JobExplanation;
+import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.card.CardFacts;
 import org.jawroom.report.card.CardPaper;
+import org.jawroom.report.card.CardSubject;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -42,18 +44,21 @@ import picocli.CommandLine.Spec;
     name = "card",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Writes a setup card, one page for each vise: where it goes and within what range, bolts and torque,"
-          + " the gaps to check before the first run, what to mind. A vise without a place on the machine"
-          + " gets none."
+      "Writes a setup card as PDF, two pages for each vise.",
+      "The card shows the place of the vise and its range, bolts and torque, the gaps"
+          + " to check before the first run, and cautions. A vise without a place on the"
+          + " machine gets no card."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\"",
-      "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" -o knee.pdf --paper letter",
+      "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" --paper letter",
       "",
-      "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong use, no such"
+      "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong"
+          + " use, no such"
           + " machine or vise, or no card to write; 3 a file could not be read or written.",
     })
 final class CardCommand implements Callable<Integer> {
@@ -72,7 +77,7 @@ final class CardCommand implements Callable<Integer> {
       index = "2..*",
       arity = "1..*",
       paramLabel = "VISE",
-      description = "its name in the tables; several, several pages")
+      description = "its name in the tables; one card for each name")
   private List<String> viseNames;
 
   @Option(
@@ -80,23 +85,29 @@ final class CardCommand implements Callable<Integer> {
       order = 1,
       paramLabel = "FILE.pdf",
       defaultValue = "card.pdf",
-      description = "the PDF to write (${DEFAULT-VALUE})")
+      description = "the PDF to write (default: ${DEFAULT-VALUE})")
   private Path output;
 
   @Option(
       names = "--paper",
       order = 2,
       paramLabel = "a4|letter",
-      description = "what it is printed on (A4; Letter where people read inches)")
+      description = "the paper size (default: a4; letter where people read inches)")
   private String paper;
 
-  @Mixin private SettingOptions settings;
+  @Option(
+      names = "--job",
+      order = 3,
+      paramLabel = "NAME",
+      description =
+          "a job of the tables: the card shows its place, its opening and how the part sits")
+  private String jobName;
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
     Output.isFile(spec, output, ".pdf");
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
@@ -138,36 +149,32 @@ final class CardCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     Machine named = printed.of(machine);
-    List<Explanation> cards = new ArrayList<>();
+    Optional<Job> job = Optional.empty();
+    if (jobName != null) {
+      job = new Pairs(shop, spec.commandLine().getErr()).job(jobName);
+      if (job.isEmpty()) {
+        return ExitStatus.WRONG_USE;
+      }
+    }
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
+    List<CardSubject> cards = new ArrayList<>();
     for (Vise vise : vises) {
       if (!PrintedNames.isReadable(vise.name())) {
-        spec.commandLine()
-            .getErr()
-            .println("No card for \"" + vise.name() + "\": " + PrintedNames.advice(vise.name()));
+        noCard("\"" + vise.name() + "\"", PrintedNames.advice(vise.name()));
         continue;
       }
-      Explanation explanation = Advisor.explain(shop.settings(), named, printed.of(vise));
-      Outcome outcome = explanation.advice().outcome();
-      if (CardFacts.isPossible(outcome)) {
-        cards.add(explanation);
-      } else {
-        spec.commandLine()
-            .getErr()
-            .println(
-                "No card for \""
-                    + vise.name()
-                    + "\" on \""
-                    + machine.name()
-                    + "\": "
-                    + reason(outcome.verdict())
-                    + ": see jawroom explain.");
-      }
+      Vise printable = printed.of(vise);
+      Optional<CardSubject> card =
+          job.isPresent()
+              ? ofJob(shop.settings(), named, printable, job.get(), unit)
+              : ofPairing(shop.settings(), named, printable);
+      card.ifPresent(cards::add);
     }
     if (cards.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
-    List<Outcome> outcomes = cards.stream().map(Explanation::advice).map(Advice::outcome).toList();
-    RunFacts facts = Facts.of(reading, shop, outcomes).in(PeopleUnits.of(reading, machine));
+    List<Outcome> outcomes = cards.stream().map(CardSubject::outcome).toList();
+    RunFacts facts = Facts.ofPairings(reading, shop, outcomes).in(unit);
     SetupCards.write(output, sheet, shop.settings(), cards, facts);
     spec.commandLine()
         .getOut()
@@ -176,16 +183,52 @@ final class CardCommand implements Callable<Integer> {
                 + output
                 + " ("
                 + cards.size()
-                + (cards.size() == 1 ? " page)" : " pages)"));
+                + (cards.size() == 1 ? " card of two pages)" : " cards of two pages)"));
     return ExitStatus.DONE;
+  }
+
+  private Optional<CardSubject> ofPairing(Settings settings, Machine machine, Vise vise) {
+    Optional<CardSubject> card =
+        CardSubject.of(settings, machine, vise, Facts.warnings(settings, machine, vise));
+    if (card.isEmpty()) {
+      Verdict verdict = Pairing.solve(settings, machine, vise).verdict();
+      noCard(pair(machine, vise), reason(verdict) + ": see jawroom explain.");
+    }
+    return card;
+  }
+
+  private Optional<CardSubject> ofJob(
+      Settings settings, Machine machine, Vise vise, Job job, PeopleUnit unit) {
+    JobExplanation explanation = JobPairing.explain(settings, machine, vise, job);
+    if (explanation.outcome().isHeld()) {
+      Outcome outcome = Pairing.solve(settings, machine, vise);
+      return Optional.of(
+          CardSubject.of(outcome, explanation, Facts.warnings(settings, machine, vise)));
+    }
+    String why =
+        explanation.outcome().shortfalls().isEmpty()
+            ? "a dimension that decides it is blank"
+            : String.join("; ", new JobWords(unit).failing(explanation.outcome()));
+    noCard(
+        pair(machine, vise),
+        "\"" + job.name() + "\" is not held: " + why + ": see jawroom explain --job.");
+    return Optional.empty();
+  }
+
+  private static String pair(Machine machine, Vise vise) {
+    return "\"" + vise.name() + "\" on \"" + machine.name() + "\"";
+  }
+
+  private void noCard(String of, String why) {
+    spec.commandLine().getErr().println("No card for " + of + ": " + why);
   }
 
   private static String reason(Verdict verdict) {
     return switch (verdict) {
       case NO_PLACE -> "there is no place for it";
-      case NO_MOUNT -> "no bolts of it line up with the slots";
+      case NO_MOUNT -> "neither bolts nor clamps hold it in any orientation allowed";
       case UNKNOWN -> "a dimension that decides it is blank";
-      case FITS, LIMITED, MEASURE ->
+      case FITS, AWKWARD, LIMITED, MEASURE ->
           throw new IllegalArgumentException(verdict + " has a setup card; no reason to give");
     };
   }

@@ -7,11 +7,14 @@ import java.util.concurrent.Callable;
 import org.jawroom.app.ExitStatus;
 import org.jawroom.app.Facts;
 import org.jawroom.app.Input;
+import org.jawroom.plausibility.WarningGroup;
+import org.jawroom.plausibility.Warnings;
+import org.jawroom.report.format.PlainText;
+import org.jawroom.report.format.WrappedLines;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -23,17 +26,19 @@ import picocli.CommandLine.Spec;
     name = "check",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Reads the tables and lists every fault, and everything that can be true but looks wrong. Solves"
-          + " nothing and writes nothing."
+      "Reads the tables and lists every fault and every warning.",
+      "A warning names what can be true, but looks wrong. Solves nothing and writes nothing."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom check shop.xlsx",
       "  jawroom check tables",
       "",
-      "Exit status: 0 the tables can be used, warnings or not; 1 they were refused; 2 wrong use; 3 a file"
+      "Exit status: 0 the tables can be used, warnings or not; 1 they were refused; 2"
+          + " wrong use; 3 a file"
           + " could not be read.",
     })
 final class CheckCommand implements Callable<Integer> {
@@ -44,20 +49,18 @@ final class CheckCommand implements Callable<Integer> {
       description = "a folder of CSV files (machines.csv, vises.csv, ...) or an XLSX workbook")
   private Path input;
 
-  @Mixin private SettingOptions settings;
-
   @Override
   public Integer call() throws UnreadableInput {
     PrintWriter out = spec.commandLine().getOut();
-    Reading reading = Input.read(input, settings.given());
+    Reading reading = Input.read(input, SettingOptions.given(spec));
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, spec.commandLine().getErr());
     }
     Shop shop = reading.shop().get();
-    List<String> warnings = Facts.warnings(reading, shop);
     list("Left out:", Facts.skipped(reading), out);
-    list("Defaults taken:", Facts.defaults(reading), out);
-    list("Warnings (they can be true, but look wrong):", warnings, out);
+    list("Not read:", Facts.leftAlone(reading), out);
+    list("Defaults taken:", Facts.defaults(reading, shop), out);
+    int warnings = warnings(reading, shop, out);
     out.println(
         count(shop.machines().size(), "machine")
             + ", "
@@ -65,16 +68,39 @@ final class CheckCommand implements Callable<Integer> {
             + ", "
             + count(shop.jobs().size(), "job")
             + ": no faults, "
-            + count(warnings.size(), "warning")
+            + count(warnings, "warning")
             + ".");
     return ExitStatus.DONE;
+  }
+
+  /** Prints the warnings by the rows that they are about, and returns how many there are. */
+  private static int warnings(Reading reading, Shop shop, PrintWriter out) {
+    List<String> bare = Facts.bareNumbers(reading);
+    List<WarningGroup> groups = WarningGroup.of(Warnings.of(shop));
+    if (bare.isEmpty() && groups.isEmpty()) {
+      return 0;
+    }
+    out.println("Warnings (they can be true, but look wrong), the most serious first:");
+    bare.forEach(line -> wrapped(line, 2, 6, out));
+    int count = bare.size();
+    for (WarningGroup group : groups) {
+      wrapped(group.heading(), 2, 6, out);
+      group.warnings().forEach(one -> wrapped(one.matter(), 4, 6, out));
+      count += group.warnings().size();
+    }
+    return count;
   }
 
   private static void list(String heading, List<String> lines, PrintWriter out) {
     if (!lines.isEmpty()) {
       out.println(heading);
-      lines.forEach(line -> out.println("  " + line));
+      lines.forEach(line -> wrapped(line, 2, 4, out));
     }
+  }
+
+  private static void wrapped(String text, int first, int others, PrintWriter out) {
+    WrappedLines.wrapped(PlainText.forTerminal(text), first, others, Terminal.columns())
+        .forEach(out::println);
   }
 
   private static String count(int number, String what) {

@@ -19,7 +19,6 @@ import org.jawroom.tables.Reading;
 import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -31,12 +30,15 @@ import picocli.CommandLine.Spec;
     name = "compare",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Lists the pairings whose verdict, margin or usable opening changed from OLD to NEW, what got worse"
-          + " first. Each of the two is a report (a folder that holds pairings.csv), taken as it stands, or"
-          + " tables (a folder of CSV files or an XLSX workbook), solved now. Settings given as options"
-          + " apply to tables only. Margins are those over the full opening. Writes no file."
+      "Lists the pairings that changed from OLD to NEW, what got worse first.",
+      "A pairing has changed if its verdict, margin or usable opening has. OLD and NEW"
+          + " are each a report (a folder that holds pairings.csv), taken as it stands, or"
+          + " tables (a folder of CSV files or an XLSX workbook), solved now. Settings given"
+          + " as options, other than show, apply to tables only. Margins are those over the"
+          + " full opening. Writes no file."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -44,7 +46,8 @@ import picocli.CommandLine.Spec;
       "  jawroom compare reports shop.xlsx --clearance 8mm    what more clearance costs",
       "  jawroom compare before.xlsx after.xlsx --csv",
       "",
-      "Exit status: 0 done, whatever changed; 1 tables were refused; 2 wrong use; 3 a file could not be"
+      "Exit status: 0 done, whatever changed; 1 tables were refused; 2 wrong use; 3 a"
+          + " file could not be"
           + " read, or is no report.",
     })
 final class CompareCommand implements Callable<Integer> {
@@ -59,17 +62,15 @@ final class CompareCommand implements Callable<Integer> {
       description = "a report or tables, as it is or might be")
   private Path newPath;
 
-  @Option(names = "--csv", order = 1, description = "the changes as CSV, lengths in mm")
+  @Option(names = "--csv", order = 1, description = "print the changes as CSV, lengths in mm")
   private boolean csv;
-
-  @Mixin private SettingOptions settings;
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    CompareSide before = CompareSide.read(oldPath, settings.given(), err);
-    CompareSide after = CompareSide.read(newPath, settings.given(), err);
+    CompareSide before = CompareSide.read(oldPath, SettingOptions.given(spec), err);
+    CompareSide after = CompareSide.read(newPath, SettingOptions.given(spec), err);
     PeopleUnit unit = unit(before, after);
     Optional<Integer> refusal = refusal(List.of(before, after), err);
     if (refusal.isPresent()) {
@@ -96,7 +97,7 @@ final class CompareCommand implements Callable<Integer> {
     if (before.reading().isPresent() || after.reading().isPresent()) {
       return after.unit().or(before::unit).orElse(PeopleUnit.MM);
     }
-    String asked = settings.given().getOrDefault("show", Unit.MM.sign());
+    String asked = SettingOptions.given(spec).getOrDefault("show", Unit.MM.sign());
     Optional<Unit> unit = Unit.named(asked).filter(named -> named == Unit.MM || named == Unit.IN);
     if (unit.isEmpty()) {
       throw new ParameterException(
@@ -135,7 +136,7 @@ final class CompareCommand implements Callable<Integer> {
       }
     }
     boolean settingsOfTables =
-        settings.given().keySet().stream().anyMatch(name -> !name.equals("show"));
+        SettingOptions.given(spec).keySet().stream().anyMatch(name -> !name.equals("show"));
     if (settingsOfTables && before.reading().isEmpty() && after.reading().isEmpty()) {
       err.println(
           "Note: both are reports, taken as they stand; the settings given change nothing.");

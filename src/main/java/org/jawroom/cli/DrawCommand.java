@@ -20,7 +20,6 @@ import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -31,18 +30,21 @@ import picocli.CommandLine.Spec;
     name = "draw",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Draws one pairing from above and from the right, to one scale, at its recommended place (where there"
-          + " is none, at the best one tried): table and slots, the vise and what it sweeps, the guards where"
-          + " they come nearest, and what limits it as a dimension."
+      "Draws one pairing from above and from the right.",
+      "Both views have one scale and show the recommended place (if there is none, the"
+          + " best one tried): table and slots, the vise and the space it sweeps, the guards"
+          + " where they come nearest, and the gap that limits it as a dimension."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom draw shop.xlsx \"knee mill\" \"plain 125\" -o knee.svg",
       "  jawroom draw tables \"knee mill\" \"plain 125\" -o knee.pdf --clearance 8mm",
       "",
-      "Exit status: 0 done; 1 the tables were refused; 2 wrong use, no such machine or vise, or no place to"
+      "Exit status: 0 done; 1 the tables were refused; 2 wrong use, no such machine or"
+          + " vise, or no place to"
           + " draw; 3 a file could not be read or written.",
     })
 final class DrawCommand implements Callable<Integer> {
@@ -65,17 +67,14 @@ final class DrawCommand implements Callable<Integer> {
       order = 1,
       paramLabel = "FILE",
       defaultValue = "drawing.svg",
-      description =
-          "where it goes; its ending says what it is: .svg, .pdf or .png (${DEFAULT-VALUE})")
+      description = "the file to write, .svg, .pdf or .png (default: ${DEFAULT-VALUE})")
   private Path output;
-
-  @Mixin private SettingOptions settings;
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
     Output.isFile(spec, output, ".svg", ".pdf", ".png");
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

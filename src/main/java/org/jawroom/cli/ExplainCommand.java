@@ -5,10 +5,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.Explanation;
+import org.jawroom.advice.PairingMerit;
 import org.jawroom.app.ExitStatus;
+import org.jawroom.app.Facts;
 import org.jawroom.app.Input;
 import org.jawroom.app.Pairs;
 import org.jawroom.app.PeopleUnits;
@@ -17,6 +20,8 @@ import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.explain.ExplainFacts;
+import org.jawroom.report.explain.ExplanationBrief;
 import org.jawroom.report.explain.ExplanationJson;
 import org.jawroom.report.explain.ExplanationText;
 import org.jawroom.report.explain.JobExplanationJson;
@@ -30,7 +35,6 @@ import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -44,11 +48,14 @@ import picocli.CommandLine.Spec;
     name = "explain",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Explains one pairing: where the vise goes, as a setter lays it out with a tape; every clearance there"
-          + " and where on the machine it is least; other turns; what one change would make it fit. With a job:"
-          + " whether the vise holds its part there, and where; the height over it, the load, all that fails."
+      "Explains one pairing, or how it holds a job.",
+      "Prints where the vise goes, in the measures of a tape; every clearance there,"
+          + " and where on the machine it is least; the other turns; and which single change"
+          + " would make it fit. With --job: whether the vise holds the part, and where; the"
+          + " height above it, the load, and everything that fails."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -56,7 +63,8 @@ import picocli.CommandLine.Spec;
       "  jawroom explain tables \"knee mill\" \"plain 125\" --json --clearance 8mm",
       "  jawroom explain tables \"knee mill\" \"plain 125\" --job bracket",
       "",
-      "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong use, or no such"
+      "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong"
+          + " use, or no such"
           + " machine, vise or job; 3 a file could not be read.",
     })
 final class ExplainCommand implements Callable<Integer> {
@@ -78,17 +86,21 @@ final class ExplainCommand implements Callable<Integer> {
       names = "--job",
       order = 1,
       paramLabel = "NAME",
-      description = "a job of the tables: explain how the vise holds it")
+      description = "a job of the tables: explain whether and how the vise holds it")
   private String jobName;
 
-  @Option(names = "--json", order = 2, description = "for programs: JSON, lengths in mm")
-  private boolean json;
+  @Option(
+      names = "--all",
+      order = 2,
+      description = "every gap, mount and remedy, not what is read in a minute")
+  private boolean all;
 
-  @Mixin private SettingOptions settings;
+  @Option(names = "--json", order = 3, description = "print JSON for programs, lengths in mm")
+  private boolean json;
 
   @Override
   public Integer call() throws UnreadableInput {
-    Reading reading = Input.read(input, settings.given(), spec.commandLine().getErr());
+    Reading reading = Input.read(input, SettingOptions.given(spec), spec.commandLine().getErr());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, spec.commandLine().getErr());
     }
@@ -116,7 +128,7 @@ final class ExplainCommand implements Callable<Integer> {
     JobExplanation explanation = JobPairing.explain(settings, machine, vise, job.get());
     print(
         () -> JobExplanationJson.of(explanation),
-        () -> JobExplanationText.lines(unit, settings, explanation));
+        columns -> JobExplanationText.lines(unit, settings, explanation, columns));
     return ExitStatus.DONE;
   }
 
@@ -130,23 +142,45 @@ final class ExplainCommand implements Callable<Integer> {
     List<Outcome> onMachine =
         fits
             ? List.of()
-            : shop.vises().stream().map(other -> Pairing.solve(settings, machine, other)).toList();
+            : PairingMerit.bestFirst(
+                settings,
+                shop.vises().stream()
+                    .map(other -> Pairing.solve(settings, machine, other))
+                    .toList(),
+                PairingMerit.OF_VISES);
     List<Outcome> ofVise =
         fits
             ? List.of()
-            : shop.machines().stream().map(other -> Pairing.solve(settings, other, vise)).toList();
+            : PairingMerit.bestFirst(
+                settings,
+                shop.machines().stream()
+                    .map(other -> Pairing.solve(settings, other, vise))
+                    .toList(),
+                PairingMerit.OF_MACHINES);
     print(
         () -> ExplanationJson.of(explanation, onMachine, ofVise),
-        () -> ExplanationText.lines(unit, explanation, onMachine, ofVise));
+        columns -> {
+          ExplainFacts facts =
+              new ExplainFacts(
+                  unit,
+                  settings,
+                  explanation,
+                  onMachine,
+                  ofVise,
+                  Facts.warnings(settings, machine, vise));
+          return all
+              ? ExplanationText.lines(facts, columns)
+              : ExplanationBrief.lines(facts, columns);
+        });
   }
 
-  private void print(Supplier<String> forPrograms, Supplier<List<String>> forPeople) {
+  private void print(Supplier<String> forPrograms, IntFunction<List<String>> forPeople) {
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.print(forPrograms.get());
       out.flush();
     } else {
-      forPeople.get().forEach(out::println);
+      forPeople.apply(Terminal.columns()).forEach(out::println);
     }
   }
 }

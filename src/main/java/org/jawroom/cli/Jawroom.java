@@ -17,20 +17,21 @@ import picocli.CommandLine.TypeConversionException;
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
     description = {
-      "Which vise goes on which mill: for every pairing, is there a place on the T-slotted table where the"
-          + " vise can be bolted so that nothing is hit, how much clearance is left, and what limits it."
+      "Finds which vise can be bolted on which mill: for every pairing, whether there"
+          + " is a place on the T-slotted table where nothing is hit, how much clearance is"
+          + " left, and what limits it."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom template shop.xlsx        an empty workbook to fill in",
-      "  jawroom check shop.xlsx           every fault and every doubt in it",
+      "  jawroom check shop.xlsx           every fault in it, and what looks wrong",
       "  jawroom matrix shop.xlsx          the matrix, into the folder reports",
       "  jawroom matrix tables -o out      the same from a folder of CSV files",
-      "  jawroom page shop.xlsx            the same as a page to click in, page.html",
-      "  jawroom draw shop.xlsx mill vise  one pairing, drawn",
-      "  jawroom card shop.xlsx mill vise  a page to set it up by",
-      "  jawroom assess shop.xlsx          the candidates beside what the shop owns",
-      "  jawroom plan shop.xlsx            one vise for each machine, so that the most jobs are held",
+      "  jawroom page shop.xlsx            the same as a page for a browser, page.html",
+      "  jawroom draw shop.xlsx mill vise  a drawing of one pairing",
+      "  jawroom card shop.xlsx mill vise  its setup card, as PDF",
+      "  jawroom assess shop.xlsx          machines that might be bought",
+      "  jawroom plan shop.xlsx            a vise for each machine",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
@@ -66,14 +67,19 @@ public final class Jawroom implements Runnable {
     CommandLine line = new CommandLine(new Jawroom());
     Class<?> asked = args.length == 0 ? null : COMMANDS.get(args[0]);
     if (asked != null && asked.getPackage() == Jawroom.class.getPackage()) {
-      line.addSubcommand(args[0], asked);
+      add(args[0], asked, line);
     } else {
-      COMMANDS.forEach(line::addSubcommand);
+      COMMANDS.forEach((name, command) -> add(name, command, line));
     }
     ITypeConverter<Integer> counts = text -> (int) whole(text, Integer.MAX_VALUE);
     return line.registerConverter(int.class, counts)
         .registerConverter(Integer.class, counts)
         .registerConverter(Long.class, text -> whole(text, Long.MAX_VALUE));
+  }
+
+  /** As a command line of its own, since the library applies model transformers to such alone. */
+  private static void add(String name, Class<?> command, CommandLine line) {
+    line.addSubcommand(name, new CommandLine(command));
   }
 
   /** A whole number, which a message calls so rather than by the name of a type. */
@@ -93,6 +99,7 @@ public final class Jawroom implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "Say what to do: matrix, page, plan, explain, draw, card, assess, check, compare or template.");
+        "A command is missing: matrix, page, plan, explain, draw, card, assess, check, compare or"
+            + " template.");
   }
 }

@@ -13,8 +13,8 @@ import org.jawroom.app.PrintedNames;
 import org.jawroom.report.Reports;
 import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.shop.Shop;
-import org.jawroom.tables.Origins;
 import org.jawroom.tables.Reading;
+import org.jawroom.tables.row.Origins;
 import org.jawroom.tables.source.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -29,13 +29,16 @@ import picocli.CommandLine.Spec;
     name = "matrix",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Finds for every machine and vise the best place on the T-slots and what would make it fit, and"
-          + " writes pairings.csv, remedies.csv and unknowns.csv (for programs) and matrix.xlsx (for people)."
-          + " Where the tables tell jobs, finds which vise holds each on which machine, and where: jobs.csv.",
-      "Of more than 20000 pairings the workbook gives an overview, and remedies are worked out only with"
-          + " --remedies."
+      "Solves every pairing of a machine and a vise, and writes the matrix.",
+      "Finds the best place of each pairing on the T-slots, and what would make the"
+          + " vise fit where it does not. Writes pairings.csv, remedies.csv and unknowns.csv"
+          + " (for programs) and matrix.xlsx (for people); where the tables have jobs,"
+          + " jobs.csv too: which vise holds each job on which machine, and where.",
+      "Above 20000 pairings the workbook is an overview, and remedies are computed only"
+          + " with --remedies."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -46,7 +49,8 @@ import picocli.CommandLine.Spec;
       "  jawroom matrix large --machines \"mill 1…mill 9\" -o part1 --no-workbook",
       "  jawroom matrix large -o - | gzip > pairings.csv.gz",
       "",
-      "Exit status: 0 done, whatever the verdicts; 1 the tables were refused; 2 wrong use; 3 a file could"
+      "Exit status: 0 done, whatever the verdicts; 1 the tables were refused; 2 wrong"
+          + " use; 3 a file could"
           + " not be read or written.",
     })
 final class MatrixCommand implements Callable<Integer> {
@@ -63,7 +67,8 @@ final class MatrixCommand implements Callable<Integer> {
       paramLabel = "DIR",
       defaultValue = "reports",
       description =
-          "where the reports go (${DEFAULT-VALUE}); - prints pairings.csv and nothing else")
+          "the folder for the reports (default: ${DEFAULT-VALUE}); with - pairings.csv is"
+              + " printed, and nothing is written")
   private Path output;
 
   @Mixin private Threads threads;
@@ -75,12 +80,10 @@ final class MatrixCommand implements Callable<Integer> {
       fallbackValue = "60",
       defaultValue = "0",
       paramLabel = "N",
-      description = "a sheet Drawings in the workbook, with at most N pairings (60)")
+      description = "add a sheet Drawings to the workbook, with at most N pairings (default: 60)")
   private int drawings;
 
   @Mixin private MatrixOptions options;
-
-  @Mixin private SettingOptions settings;
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
@@ -90,7 +93,7 @@ final class MatrixCommand implements Callable<Integer> {
           spec.commandLine(), "--drawings takes a whole number from 1 up.");
     }
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }

@@ -14,11 +14,13 @@ final class MatrixOptions {
       order = 4,
       paramLabel = "A…B",
       description =
-          "only the machines from A to B, as the tables have them, or one alone; the CSV files of a"
-              + " part that does not begin with the first machine have no header, so that parts join")
+          "only the machines from A to B, in the order of the tables, or one alone; the CSV"
+              + " files of a"
+              + " part that does not begin with the first machine have no header, so that the"
+              + " parts can be joined")
   private String machines;
 
-  @Option(names = "--no-workbook", order = 5, description = "CSV files only")
+  @Option(names = "--no-workbook", order = 5, description = "write CSV files only")
   private boolean noWorkbook;
 
   @Option(
@@ -26,8 +28,9 @@ final class MatrixOptions {
       order = 6,
       negatable = true,
       description =
-          "what would make pairings fit, what to measure, and how many stand on one table; or not"
-              + " (as long as the whole shop has no more than 20000 pairings)")
+          "compute what would make pairings fit, what to measure, and how many vises stand"
+              + " on one table,"
+              + " or not (default: up to 20000 pairings in the whole shop)")
   private Boolean remedies;
 
   /** Empty, with one line on {@code err}, if there are no such machines. */

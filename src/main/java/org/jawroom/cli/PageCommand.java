@@ -6,7 +6,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jawroom.advice.Advice;
+import java.util.function.Function;
+import org.jawroom.advice.Advisor;
 import org.jawroom.app.ExitStatus;
 import org.jawroom.app.Facts;
 import org.jawroom.app.Input;
@@ -14,7 +15,9 @@ import org.jawroom.app.MachineRange;
 import org.jawroom.app.Progress;
 import org.jawroom.app.Solving;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.report.page.PageFile;
+import org.jawroom.report.page.PagePairing;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.UnreadableInput;
@@ -30,10 +33,13 @@ import picocli.CommandLine.Spec;
     name = "page",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Writes the whole shop as one HTML file that opens in any browser, from disk and without a network: the"
-          + " matrix to click in, and each pairing drawn, to jog, open and drag, with the gaps that leaves."
+      "Writes the whole shop as one HTML page.",
+      "Any browser opens it from disk, without a network. It has the matrix, and a"
+          + " drawing of each pairing; there the table can be jogged, the jaws opened and the"
+          + " vise dragged, and the page shows the gaps that result."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -41,7 +47,8 @@ import picocli.CommandLine.Spec;
       "  jawroom page tables -o shop.html --clearance 1/4in --show in",
       "  jawroom page large --machines \"mill 1…mill 9\" -o part1.html",
       "",
-      "Exit status: 0 done, whatever the verdicts; 1 the tables were refused; 2 wrong use; 3 a file could"
+      "Exit status: 0 done, whatever the verdicts; 1 the tables were refused; 2 wrong"
+          + " use; 3 a file could"
           + " not be read or written.",
     })
 final class PageCommand implements Callable<Integer> {
@@ -64,26 +71,24 @@ final class PageCommand implements Callable<Integer> {
       order = 1,
       paramLabel = "FILE.html",
       defaultValue = "page.html",
-      description = "the file to write, .html or .htm (${DEFAULT-VALUE})")
+      description = "the file to write, .html or .htm (default: ${DEFAULT-VALUE})")
   private Path output;
 
   @Option(
       names = "--machines",
       order = 2,
       paramLabel = "A…B",
-      description = "only the machines from A to B, as the tables have them, or one alone")
+      description = "only the machines from A to B, in the order of the tables, or one alone")
   private String machines;
 
   @Mixin private Threads threads;
-
-  @Mixin private SettingOptions settings;
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
     int workers = threads.count();
     Output.isFile(spec, output, ".html", ".htm");
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
@@ -97,13 +102,16 @@ final class PageCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     Shop shop = part.get().shop();
+    Function<SolvedPairing, PagePairing> kept =
+        solved -> PagePairing.of(Advisor.advise(shop.settings(), solved), solved);
     if (Foreseen.pairings(shop) > UNSEEN) {
-      Foreseen page = Foreseen.page(shop, PageFile.estimate(shop, Solving.sample(shop, SAMPLE)));
+      Foreseen page =
+          Foreseen.page(shop, PageFile.estimate(shop, Solving.sample(shop, SAMPLE, kept)));
       page.check(spec, "take fewer machines with --machines");
     }
-    List<Advice> advice = Solving.all(shop, workers, Progress.on(err));
-    List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
-    Path written = PageFile.write(output, shop, advice, Facts.of(reading, shop, outcomes));
+    List<PagePairing> pairings = Solving.all(shop, workers, Progress.on(err), kept);
+    List<Outcome> outcomes = pairings.stream().map(PagePairing::outcome).toList();
+    Path written = PageFile.write(output, shop, pairings, Facts.of(reading, shop, outcomes));
     spec.commandLine().getOut().println("Written: " + written);
     return ExitStatus.DONE;
   }

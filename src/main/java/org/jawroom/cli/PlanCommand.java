@@ -4,13 +4,12 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.jawroom.advice.Advisor;
-import org.jawroom.advice.Explanation;
 import org.jawroom.app.Deadline;
 import org.jawroom.app.ExitStatus;
 import org.jawroom.app.Facts;
@@ -24,9 +23,11 @@ import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.plan.Wishes;
+import org.jawroom.placement.space.Place;
+import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.card.CardFacts;
 import org.jawroom.report.card.CardPaper;
+import org.jawroom.report.card.CardSubject;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.plan.PlanReports;
@@ -49,13 +50,16 @@ import picocli.CommandLine.Spec;
     name = "plan",
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Chooses one kind of vise, and how many, for each machine, out of those in the house: so that the most"
-          + " jobs (counted in pieces) are held by some machine, then the least margin is as large as can be,"
-          + " then the fewest machines change. Says whether a better plan exists, which jobs stay unheld, and"
-          + " the cheapest thing that would hold each. Writes plan.csv and plan.xlsx.",
-      "Without jobs: the most machines equipped, then the widest total opening, then the least margin."
+      "Chooses one kind of vise, and how many, for each machine, from the vises in the house.",
+      "What counts, in this order: the most pieces of the jobs held; the most machines"
+          + " equipped; the most of them with a comfortable margin and a place where the vise"
+          + " can be tapped square; the widest openings, added up; the widest jaws, added up;"
+          + " with --keep the fewest changes. With --buy the lowest price comes second.",
+      "Reports whether a better plan is possible, which jobs rest on something unchecked,"
+          + " which no machine holds, and the cheapest remedy for each of those. Writes plan.csv and plan.xlsx."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -63,7 +67,8 @@ import picocli.CommandLine.Spec;
       "  jawroom plan shop.xlsx --machines \"knee mill; bench mill\" --cards",
       "  jawroom plan shop.xlsx --buy --budget 5000 --keep reports/plan.csv -o next",
       "",
-      "Exit status: 0 done; 1 the tables or the plan to keep were refused; 2 wrong use, no such machine, or no"
+      "Exit status: 0 done; 1 the tables or the plan to keep were refused; 2 wrong use,"
+          + " no such machine, or no"
           + " plan within the time limit; 3 a file could not be read or written.",
     })
 final class PlanCommand implements Callable<Integer> {
@@ -79,34 +84,40 @@ final class PlanCommand implements Callable<Integer> {
       order = 1,
       paramLabel = "DIR",
       defaultValue = "reports",
-      description = "where the plan goes (${DEFAULT-VALUE})")
+      description = "the folder for the plan (default: ${DEFAULT-VALUE})")
   private Path output;
 
   @Option(
       names = "--machines",
       order = 2,
       paramLabel = "LIST",
-      description = "the machines of the cell, ; between (all owned; with --buy candidates too)")
+      description =
+          "the machines of the cell, with ; between (default: all owned; with --buy"
+              + " candidates too)")
   private String machines;
 
   @Option(
       names = "--keep",
       order = 3,
       paramLabel = "PLAN.csv",
-      description = "what stands where now: of equally good plans the one with the fewest changes")
+      description =
+          "what stands where now: of equally good plans, choose the one with the fewest"
+              + " changes")
   private Path keep;
 
   @Option(
       names = "--buy",
       order = 4,
-      description = "may buy what has a price: the cheapest with which the most jobs are held")
+      description =
+          "also choose from what has a price: the cheapest purchase with which the most"
+              + " jobs are held")
   private boolean buy;
 
   @Option(
       names = "--budget",
       order = 5,
       paramLabel = "N",
-      description = "the most that may be spent, with --buy (no limit)")
+      description = "the most that may be spent, with --buy (default: no limit)")
   private String budget;
 
   @Option(
@@ -114,19 +125,17 @@ final class PlanCommand implements Callable<Integer> {
       order = 6,
       paramLabel = "SECONDS",
       description =
-          "how long it may take until the files are written: then comes the best plan so far (no"
-              + " limit)")
+          "the longest time until the files are written; then the best plan found so far is written"
+              + " (default: no limit)")
   private Long seconds;
 
   @Option(
       names = "--cards",
       order = 7,
-      description = "the setup cards of the plan too, in one cards.pdf")
+      description = "also write cards.pdf, the setup cards of the plan")
   private boolean cards;
 
   @Mixin private Threads threads;
-
-  @Mixin private SettingOptions settings;
 
   @Override
   public Integer call() throws UnreadableInput, IOException {
@@ -134,13 +143,13 @@ final class PlanCommand implements Callable<Integer> {
     int workers = threads.count();
     Output.isFolder(spec, output);
     Budget money =
-        Budget.of(spec.commandLine(), buy, Optional.ofNullable(budget), settings.given());
+        Budget.of(spec.commandLine(), buy, Optional.ofNullable(budget), SettingOptions.given(spec));
     if (seconds != null && seconds < 0) {
       throw new ParameterException(
           spec.commandLine(), "--time-limit takes whole seconds from 0 up.");
     }
     PrintWriter err = spec.commandLine().getErr();
-    Reading reading = Input.read(input, settings.given(), err);
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
@@ -196,7 +205,8 @@ final class PlanCommand implements Callable<Integer> {
     Shop shop = plan.of().shop();
     PrintWriter err = spec.commandLine().getErr();
     PrintedNames printed = new PrintedNames(reading.origins(), err);
-    List<Explanation> pages = new ArrayList<>();
+    List<CardSubject> pages = new ArrayList<>();
+    Map<String, List<Place>> several = new HashMap<>();
     for (CellPlan.Row row : plan.rows()) {
       if (row.given().isPresent()) {
         Outcome outcome = plan.pairing(row).outcome();
@@ -208,9 +218,14 @@ final class PlanCommand implements Callable<Integer> {
           err.println(
               "No card for \"" + unreadable.get() + "\": " + PrintedNames.advice(unreadable.get()));
         } else if (CardFacts.isPossible(outcome)) {
-          pages.add(
-              Advisor.explain(
-                  shop.settings(), printed.of(outcome.machine()), printed.of(outcome.vise())));
+          Machine machine = printed.of(outcome.machine());
+          CardSubject.of(
+                  shop.settings(),
+                  machine,
+                  printed.of(outcome.vise()),
+                  Facts.warnings(shop.settings(), outcome.machine(), outcome.vise()))
+              .ifPresent(pages::add);
+          several.put(machine.name(), plan.sideBySide(row));
         } else {
           err.println(
               "No card for \""
@@ -230,6 +245,7 @@ final class PlanCommand implements Callable<Integer> {
                 paper,
                 shop.settings(),
                 pages,
-                machine -> facts.in(PeopleUnits.of(reading, machine))));
+                machine -> facts.in(PeopleUnits.of(reading, machine)),
+                machine -> several.getOrDefault(machine.name(), List.of())));
   }
 }

@@ -1,105 +1,78 @@
 package org.jawroom.cli;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import picocli.CommandLine.Option;
+import org.jawroom.tables.schema.ColumnSpec;
+import org.jawroom.tables.schema.SettingColumns;
+import picocli.CommandLine.IModelTransformer;
+import picocli.CommandLine.Model.ArgGroupSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 
-/** The settings as options; an option overrides the table. */
-final class SettingOptions {
-  private final Map<String, String> given = new LinkedHashMap<>();
+/**
+ * Adds one option for each setting to a command, made from the setting's descriptor. An option
+ * overrides the table.
+ */
+final class SettingOptions implements IModelTransformer {
 
-  /** The settings given, name to text. */
-  Map<String, String> given() {
+  /** After every option of a command's own. */
+  private static final int FIRST = 100;
+
+  private static final String HEADING =
+      "%nSettings, with their defaults (an option overrides the table settings):%n";
+
+  @Override
+  public CommandSpec transform(CommandSpec command) {
+    ArgGroupSpec.Builder group =
+        ArgGroupSpec.builder().heading(HEADING).validate(false).order(FIRST);
+    List<ColumnSpec> settings = SettingColumns.OPTIONS;
+    for (int i = 0; i < settings.size(); i++) {
+      group.addArg(option(settings.get(i), FIRST + i));
+    }
+    command.addArgGroup(group.build());
+    // With all settings the synopsis takes ten lines.
+    command.usageMessage().abbreviateSynopsis(true);
+    return command;
+  }
+
+  /**
+   * The settings given as options of a parsed command, name to text.
+   *
+   * @throws ParameterException if one is given twice: the library does not refuse it within a group
+   */
+  static Map<String, String> given(CommandSpec command) {
+    ParseResult parsed = command.commandLine().getParseResult();
+    Map<String, String> given = new LinkedHashMap<>();
+    for (ColumnSpec setting : SettingColumns.OPTIONS) {
+      OptionSpec option = parsed.matchedOption(name(setting));
+      if (option == null) {
+        continue;
+      }
+      if (option.stringValues().size() > 1) {
+        throw new ParameterException(
+            command.commandLine(), "option " + name(setting) + " is given twice; give it once");
+      }
+      given.put(setting.name(), option.getValue());
+    }
     return given;
   }
 
-  @Option(
-      names = "--show",
-      order = 11,
-      paramLabel = "mm|in",
-      description = "unit that people read (the machine's; of a whole shop that of most machines)")
-  void show(String text) {
-    given.put("show", text);
+  private static OptionSpec option(ColumnSpec setting, int order) {
+    return OptionSpec.builder(name(setting))
+        .type(String.class)
+        .arity("1")
+        .order(order)
+        .paramLabel(setting.words().isEmpty() ? "LENGTH" : String.join("|", setting.words()))
+        // A description is a format.
+        .description(
+            (setting.help() + " Default: " + setting.blankMeans() + ".").replace("%", "%%"))
+        .build();
   }
 
-  @Option(
-      names = "--decimal",
-      order = 12,
-      paramLabel = "point|comma",
-      description = "whether 1,250 is one and a quarter (point: it is refused)")
-  void decimal(String text) {
-    given.put("decimal", text);
-  }
-
-  @Option(
-      names = "--clearance",
-      order = 13,
-      paramLabel = "LENGTH",
-      description = "clearance asked for where a guard has none of its own (6 mm)")
-  void clearance(String text) {
-    given.put("clearance", text);
-  }
-
-  @Option(
-      names = "--hand-room",
-      order = 14,
-      paramLabel = "LENGTH",
-      description = "least clearance of a handle while loading (25 mm)")
-  void handRoom(String text) {
-    given.put("hand_room", text);
-  }
-
-  @Option(
-      names = "--shortest-tool",
-      order = 15,
-      paramLabel = "LENGTH",
-      description = "nose to tip; heads then count in the verdict while cutting")
-  void shortestTool(String text) {
-    given.put("shortest_tool", text);
-  }
-
-  @Option(
-      names = "--least-opening",
-      order = 16,
-      paramLabel = "LENGTH",
-      description = "least part of the opening that is of use (25 mm)")
-  void leastOpening(String text) {
-    given.put("least_opening", text);
-  }
-
-  @Option(
-      names = "--max-overhang",
-      order = 17,
-      paramLabel = "LENGTH",
-      description = "how far a base may hang over a table edge (no limit)")
-  void maxOverhang(String text) {
-    given.put("max_overhang", text);
-  }
-
-  @Option(
-      names = "--spacing",
-      order = 18,
-      paramLabel = "LENGTH",
-      description = "least between two vises on one table (as clearance)")
-  void spacing(String text) {
-    given.put("spacing", text);
-  }
-
-  @Option(
-      names = "--clamp-room",
-      order = 19,
-      paramLabel = "LENGTH",
-      description = "what a strap clamp takes beside a base (60 mm)")
-  void clampRoom(String text) {
-    given.put("clamp_room", text);
-  }
-
-  @Option(
-      names = "--jaw-play",
-      order = 20,
-      paramLabel = "LENGTH",
-      description = "how much further the jaws open to let a part in (10 mm)")
-  void jawPlay(String text) {
-    given.put("jaw_play", text);
+  private static String name(ColumnSpec setting) {
+    return "--" + setting.name().replace('_', '-');
   }
 }

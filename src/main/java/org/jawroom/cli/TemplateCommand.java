@@ -5,13 +5,20 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jawroom.app.ExitStatus;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.publish.ReportKind;
+import org.jawroom.report.form.FormPage;
+import org.jawroom.report.form.FormReading;
+import org.jawroom.report.form.MeasuringForm;
+import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.template.FormContents;
 import org.jawroom.tables.template.Template;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,34 +33,50 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = VersionLine.class,
     description = {
-      "Writes an empty workbook to fill in: every table and column, what to measure for each and what it"
-          + " gets mistaken for, and a legend with sketches. What is there already is never overwritten."
+      "Writes an empty workbook to fill in, a folder of CSV files, or a form to print.",
+      "It has every table and column, with example rows that are not read as data. In"
+          + " the workbook a comment on each heading explains what to measure and what it"
+          + " gets mistaken for, and a legend shows it in sketches. A file that exists"
+          + " already is never overwritten."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom template shop.xlsx",
       "  jawroom template --csv tables",
+      "  jawroom template --form measure.pdf",
     })
 final class TemplateCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "the workbook, or with --csv the folder, to write")
+  @Parameters(
+      paramLabel = "FILE",
+      description = "the workbook to write, with --csv the folder, with --form the PDF")
   private Path target;
 
-  @Option(names = "--csv", description = "a folder of CSV files instead of a workbook")
+  @Option(names = "--csv", description = "write a folder of CSV files instead of a workbook")
   private boolean csv;
+
+  @Option(
+      names = "--form",
+      description = "write a form to fill in by hand at the machine and at the vise, as PDF")
+  private boolean form;
 
   @Override
   public Integer call() throws IOException {
+    if (csv && form) {
+      throw new ParameterException(spec.commandLine(), "Choose either --csv or --form.");
+    }
     if (csv) {
       Output.isFolder(spec, target);
+    } else if (form) {
+      Output.isFile(spec, target, ".pdf");
     } else if (!target.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
       throw new ParameterException(
           spec.commandLine(),
           target + " should end in .xlsx; for a folder of CSV files add --csv.");
     }
     Map<String, byte[]> tables =
-        csv ? Template.csvFiles() : Map.of(target.getFileName().toString(), Template.workbook());
+        csv ? Template.csvFiles() : Map.of(target.getFileName().toString(), single());
     Map<String, AtomicFiles.Content> files = new LinkedHashMap<>();
     Map<String, ReportKind> kinds = new LinkedHashMap<>();
     tables.forEach(
@@ -74,5 +97,26 @@ final class TemplateCommand implements Callable<Integer> {
     AtomicFiles.publish(destination, files);
     spec.commandLine().getOut().println("Written: " + target);
     return ExitStatus.DONE;
+  }
+
+  private byte[] single() throws IOException {
+    return form ? MeasuringForm.of(pages()) : Template.workbook();
+  }
+
+  private static List<FormPage> pages() {
+    return Stream.of(FormContents.values())
+        .map(
+            page ->
+                new FormPage(
+                    page.table() == TableSpec.VISES ? "vise" : "machine",
+                    page.title(),
+                    page.sketch(),
+                    page.columns().stream()
+                        .map(
+                            column ->
+                                new FormReading(column.name(), column.help(), column.noneAllowed()))
+                        .toList(),
+                    page.traps()))
+        .toList();
   }
 }

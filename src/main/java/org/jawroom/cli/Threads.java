@@ -15,7 +15,7 @@ final class Threads {
       names = "--threads",
       order = 9,
       paramLabel = "N",
-      description = "how many to solve on (as many as there are processors)")
+      description = "the number of threads that solve (default: one for each processor)")
   private Integer given;
 
   /** The number requested, or the number of processors; refuses a number below 1. */

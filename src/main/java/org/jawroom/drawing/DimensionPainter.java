@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -17,9 +16,10 @@ import org.jfree.svg.SVGHints;
 final class DimensionPainter {
   private static final BasicStroke FACE = new BasicStroke(1.6f);
   private static final BasicStroke LINE = new BasicStroke(0.8f);
-  private static final double HEAD = 4.5;
-  private static final double TAIL = 14;
+  private static final double TAIL = Arrows.TAIL;
   private static final double FACE_HALF = 9;
+  private static final int RINGS = 10;
+  private static final double RING = 14;
 
   private final Graphics2D pen;
   private final ViewProjection projection;
@@ -50,7 +50,8 @@ final class DimensionPainter {
     pen.setColor(Color.BLACK);
     face(from, level);
     face(to, level);
-    arrows(from, to, level);
+    pen.setStroke(LINE);
+    Arrows.between(pen, from, to, level ? 1 : 0, level ? 0 : -1);
     pen.setRenderingHint(SVGHints.KEY_END_GROUP, id);
     label(from, to, caption);
   }
@@ -62,39 +63,6 @@ final class DimensionPainter {
             ? new Line2D.Double(at.getX(), at.getY() - FACE_HALF, at.getX(), at.getY() + FACE_HALF)
             : new Line2D.Double(
                 at.getX() - FACE_HALF, at.getY(), at.getX() + FACE_HALF, at.getY()));
-  }
-
-  /** Draws the arrows between the faces if there is space, else from outside. */
-  private void arrows(Point2D from, Point2D to, boolean level) {
-    double length = from.distance(to);
-    double dx = level ? 1 : 0;
-    double dy = level ? 0 : -1;
-    boolean inside = length > 3 * HEAD;
-    pen.setStroke(LINE);
-    if (inside) {
-      pen.draw(new Line2D.Double(from, to));
-      head(from, dx, dy);
-      head(to, -dx, -dy);
-    } else {
-      pen.draw(
-          new Line2D.Double(
-              from.getX() - dx * TAIL,
-              from.getY() - dy * TAIL,
-              to.getX() + dx * TAIL,
-              to.getY() + dy * TAIL));
-      head(from, -dx, -dy);
-      head(to, dx, dy);
-    }
-  }
-
-  /** A filled arrowhead with its tip at {@code tip} and its base toward (dx, dy). */
-  private void head(Point2D tip, double dx, double dy) {
-    Path2D head = new Path2D.Double();
-    head.moveTo(tip.getX(), tip.getY());
-    head.lineTo(tip.getX() + dx * HEAD - dy * HEAD / 3, tip.getY() + dy * HEAD + dx * HEAD / 3);
-    head.lineTo(tip.getX() + dx * HEAD + dy * HEAD / 3, tip.getY() + dy * HEAD - dx * HEAD / 3);
-    head.closePath();
-    pen.fill(head);
   }
 
   /** Draws the value and its name on that side of the arrows where they stay within the frame. */
@@ -118,20 +86,11 @@ final class DimensionPainter {
                   : Lettering.width(Typeface.PLAIN, Lettering.SMALL, lines.get(i)));
     }
     double height = size + (lines.size() - 1) * (Lettering.SMALL + 1) + 3;
-    Rectangle2D frame = projection.frame();
     double middleX = (from.getX() + to.getX()) / 2;
     double middleY = (from.getY() + to.getY()) / 2;
-    double left = middleX + TAIL + 4;
-    if (left + width + 3 > frame.getMaxX()) {
-      left = middleX - TAIL - 4 - width;
-    }
-    left = Math.max(frame.getMinX() + 3, Math.min(left, frame.getMaxX() - width - 3));
-    double top = middleY - FACE_HALF - 5 - height;
-    if (top < frame.getMinY() + 2) {
-      top = middleY + FACE_HALF + 5;
-    }
-    top = Math.max(frame.getMinY() + 2, Math.min(top, frame.getMaxY() - height - 2));
-    Rectangle2D box = new Rectangle2D.Double(left - 2, top, width + 4, height);
+    Rectangle2D box = place(middleX, middleY, width + 4, height);
+    double left = box.getMinX() + 2;
+    double top = box.getMinY();
     pen.setColor(Color.BLACK);
     pen.setStroke(LINE);
     double toX = Math.max(box.getMinX(), Math.min(middleX, box.getMaxX()));
@@ -149,6 +108,40 @@ final class DimensionPainter {
     }
     names.keepFree(box);
     names.keepFree(new Rectangle2D.Double(middleX - TAIL, middleY - TAIL, 2 * TAIL, 2 * TAIL));
+  }
+
+  /** Of many places around a point the nearest that covers least of what must stay free. */
+  private Rectangle2D place(double x, double y, double width, double height) {
+    Rectangle2D frame = projection.frame();
+    Rectangle2D best = null;
+    double covered = Double.POSITIVE_INFINITY;
+    for (int ring = 0; ring < RINGS; ring++) {
+      double aside = TAIL + 2 + ring * RING;
+      double off = FACE_HALF + 5 + ring * RING;
+      double[][] corners = {
+        {x + aside, y - off - height},
+        {x - aside - width, y - off - height},
+        {x + aside, y + off},
+        {x - aside - width, y + off},
+        {x + aside, y - height / 2},
+        {x - aside - width, y - height / 2},
+        {x - width / 2, y - off - height - TAIL},
+        {x - width / 2, y + off + TAIL},
+      };
+      for (double[] corner : corners) {
+        double left =
+            Math.max(frame.getMinX() + 1, Math.min(corner[0], frame.getMaxX() - width - 1));
+        double top =
+            Math.max(frame.getMinY() + 2, Math.min(corner[1], frame.getMaxY() - height - 2));
+        Rectangle2D box = new Rectangle2D.Double(left, top, width, height);
+        double over = names.covered(box);
+        if (over < covered) {
+          best = box;
+          covered = over;
+        }
+      }
+    }
+    return best;
   }
 
   private org.jawroom.geometry.Axis axisOf(Point2D from, Point2D to) {

@@ -17,6 +17,7 @@ enum Ink {
   GUARD_OVERHEAD(null, null, dashes(0.7, 8, 2)),
   SWEPT(new Color(0xDCEAF5), null, dashes(0.5, 3, 1.5f)),
   BODY(new Color(0x9DC0DC), null, line(0.8)),
+  CLAMP(new Color(0xDCD2B0), null, line(0.8)),
   HANDLE(null, null, dashes(0.8, 4, 1.5f, 1, 1.5f)),
   BOLT(new Color(0x303030), null, line(0.5)),
   OVERLAP(new Color(0xE8A48A), Hatch.CROSS, line(0.8));

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Text on a drawing; every width comes from the typeface itself, whatever the output format. */
-final class Lettering {
+public final class Lettering {
   static final double SMALL = 7;
   static final double PLAIN = 8;
   static final double LARGE = 10.5;
@@ -18,14 +18,16 @@ final class Lettering {
 
   private Lettering() {}
 
-  static double width(Typeface face, double size, String text) {
+  /** The width of a text in points. */
+  public static double width(Typeface face, double size, String text) {
     return TextRun.of(Typeface.shown(text)).stream()
         .mapToDouble(run -> run.width(face, size))
         .sum();
   }
 
   /** Writes text from x with its baseline at y. */
-  static void write(Graphics2D pen, Typeface face, double size, String text, double x, double y) {
+  public static void write(
+      Graphics2D pen, Typeface face, double size, String text, double x, double y) {
     Font font = face.sized(size);
     pen.setFont(font);
     pen.setColor(Color.BLACK);
@@ -81,7 +83,7 @@ final class Lettering {
   }
 
   /** Wraps to lines no wider than {@code room}, broken at spaces; cuts a longer word short. */
-  static List<String> wrapped(Typeface face, double size, String text, double room) {
+  public static List<String> wrapped(Typeface face, double size, String text, double room) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" ")) {

@@ -4,11 +4,13 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Writes labels where there is space, none over another. */
 final class NameLabels {
   private final Graphics2D pen;
   private final List<Rectangle2D> taken = new ArrayList<>();
+  private final List<Rectangle2D> bare = new ArrayList<>();
 
   NameLabels(Graphics2D pen) {
     this.pen = pen;
@@ -17,6 +19,20 @@ final class NameLabels {
   /** Reserves an area in which no label may be written. */
   void keepFree(Rectangle2D area) {
     taken.add(area);
+  }
+
+  /** Prefers that a call-out covers nothing of an area. */
+  void keepCallOutsOff(Rectangle2D area) {
+    bare.add(area);
+  }
+
+  /** How much a call-out would cover of what is written, reserved or to be seen. */
+  double covered(Rectangle2D box) {
+    return Stream.concat(taken.stream(), bare.stream())
+        .filter(box::intersects)
+        .map(box::createIntersection)
+        .mapToDouble(both -> both.getWidth() * both.getHeight())
+        .sum();
   }
 
   /**

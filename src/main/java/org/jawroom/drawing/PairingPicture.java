@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.Limit;
 import org.jawroom.drawing.View.Flat;
@@ -25,14 +26,16 @@ public final class PairingPicture implements Picture {
   private final Scene scene;
   private final double width;
   private final double height;
+  private final List<Tape> tapes;
   private final boolean titled;
 
   private PairingPicture(
-      Caption caption, Scene scene, double width, double height, boolean titled) {
+      Caption caption, Scene scene, List<Tape> tapes, double width, double height, boolean titled) {
     this.caption = caption;
     this.scene = scene;
     this.width = width;
     this.height = height;
+    this.tapes = tapes;
     this.titled = titled;
   }
 
@@ -44,18 +47,24 @@ public final class PairingPicture implements Picture {
    */
   public static PairingPicture titled(
       Machine machine, Layout layout, Optional<Limit> limit, Caption caption) {
-    return new PairingPicture(caption, new Scene(machine, layout, limit), WIDTH, HEIGHT, true);
+    return new PairingPicture(
+        caption, new Scene(machine, layout, limit), List.of(), WIDTH, HEIGHT, true);
   }
 
-  /** The views alone, for a page that prints the text itself; the size is in points. */
-  public static PairingPicture bare(
+  /**
+   * The views alone with the tape measures as dimension lines, for a card that prints the text
+   * itself; the size is in points.
+   */
+  public static PairingPicture onCard(
       Machine machine,
       Layout layout,
       Optional<Limit> limit,
       Caption caption,
+      List<Tape> tapes,
       double width,
       double height) {
-    return new PairingPicture(caption, new Scene(machine, layout, limit), width, height, false);
+    return new PairingPicture(
+        caption, new Scene(machine, layout, limit), List.copyOf(tapes), width, height, false);
   }
 
   @Override
@@ -116,6 +125,6 @@ public final class PairingPicture implements Picture {
         frame.getMinX(),
         frame.getMinY() - 3);
     ViewProjection projection = new ViewProjection(view, seen, frame, scale);
-    new ViewPainter(pen, projection).paint(scene.marks(view), scene.measure(), caption);
+    new ViewPainter(pen, projection).paint(scene.marks(view), scene.measure(), tapes, caption);
   }
 }

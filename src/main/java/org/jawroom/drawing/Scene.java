@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.PartRole;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.SweptGuard;
 import org.jawroom.drawing.View.Flat;
@@ -202,11 +204,20 @@ final class Scene {
         marks.add(
             new Mark(id + "-swept", "", handle ? Ink.HANDLE : Ink.SWEPT, view.flat(part.swept())));
       }
+      if (view == View.SIDE && part.part().role() == PartRole.CLAMP) {
+        continue; // as long and as high as the base, before which they stand
+      }
       bodies.add(
-          new Mark(
-              id, part.part().name(), handle ? Ink.HANDLE : Ink.BODY, view.flat(atLimit(part))));
+          new Mark(id, part.part().name(), ink(part.part(), handle), view.flat(atLimit(part))));
     }
     marks.addAll(bodies);
+  }
+
+  private static Ink ink(Part part, boolean handle) {
+    if (part.role() == PartRole.CLAMP) {
+      return Ink.CLAMP;
+    }
+    return handle ? Ink.HANDLE : Ink.BODY;
   }
 
   /** At the limiting end of the opening range if this part limits; else with the jaws closed. */
@@ -228,8 +239,8 @@ final class Scene {
       long half = layout.thread() / 2;
       marks.add(
           new Mark(
-              "bolt-" + number++,
-              "",
+              "bolt-" + number,
+              number++ == 1 ? "M" + layout.thread() / Length.MM : "",
               Ink.BOLT,
               new Flat(Interval.around(bolt.x(), half), Interval.around(bolt.y(), half))));
     }

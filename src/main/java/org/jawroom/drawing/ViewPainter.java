@@ -5,13 +5,18 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jfree.svg.SVGHints;
 
 /** Draws one view: the marks from back to front, then the dimension, then the names. */
 final class ViewPainter {
   private static final BasicStroke FRAME = new BasicStroke(0.4f);
+
+  /** The vise without its handle. */
+  private static final Set<Ink> OF_THE_VISE = EnumSet.of(Ink.BODY, Ink.CLAMP, Ink.BOLT);
 
   /** Thinner lines are invisible on paper. */
   private static final double LEAST = 0.8;
@@ -26,7 +31,7 @@ final class ViewPainter {
     this.names = new NameLabels(pen);
   }
 
-  void paint(List<Mark> marks, Optional<Measure> measure, Caption caption) {
+  void paint(List<Mark> marks, Optional<Measure> measure, List<Tape> tapes, Caption caption) {
     pen.setColor(Color.WHITE);
     pen.fill(projection.frame());
     List<Mark> seen = marks.stream().filter(this::isSeen).toList();
@@ -34,10 +39,30 @@ final class ViewPainter {
     pen.setStroke(FRAME);
     pen.setColor(Color.GRAY);
     pen.draw(projection.frame());
+    List<Rectangle2D> vise =
+        seen.stream()
+            .filter(mark -> OF_THE_VISE.contains(mark.ink()))
+            .map(mark -> projection.rectangle(mark.flat()))
+            .toList();
+    if (projection.view() == View.PLAN) {
+      vise.stream()
+          .reduce(Rectangle2D::createUnion)
+          .ifPresent(
+              body -> new TapePainter(pen, projection, names, table(seen), body).paint(tapes));
+    }
+    vise.forEach(names::keepCallOutsOff);
     measure
         .filter(shown -> projection.view().shows(shown.axis()))
         .ifPresent(shown -> new DimensionPainter(pen, projection, names).paint(shown, caption));
     nameAll(seen.stream().filter(mark -> !mark.name().isEmpty()).toList());
+  }
+
+  private Rectangle2D table(List<Mark> seen) {
+    return seen.stream()
+        .filter(mark -> mark.ink() == Ink.TABLE)
+        .map(mark -> projection.rectangle(mark.flat()))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** The handle is drawn as an outline only; its label must not seem to belong to another part. */

@@ -1,6 +1,10 @@
 package org.jawroom.geometry;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 
 /** A union of disjoint closed intervals in ascending order, in half-nanometres. No two touch. */
 public final class IntervalSet {
@@ -51,6 +55,34 @@ public final class IntervalSet {
       count += 2;
     }
     return new IntervalSet(count == ends.length ? ends : Arrays.copyOf(ends, count));
+  }
+
+  /** The points of any of the given intervals. */
+  public static IntervalSet union(Collection<Interval> intervals) {
+    List<Interval> rising = new ArrayList<>(intervals);
+    if (!isRising(rising)) {
+      rising.sort(Comparator.comparingLong(Interval::lo));
+    }
+    long[] ends = new long[2 * rising.size()];
+    int count = 0;
+    for (Interval interval : rising) {
+      if (count > 0 && interval.lo() <= ends[count - 1]) {
+        ends[count - 1] = Math.max(ends[count - 1], interval.hi());
+      } else {
+        ends[count++] = interval.lo();
+        ends[count++] = interval.hi();
+      }
+    }
+    return new IntervalSet(Arrays.copyOf(ends, count));
+  }
+
+  private static boolean isRising(List<Interval> intervals) {
+    for (int i = 1; i < intervals.size(); i++) {
+      if (intervals.get(i).lo() < intervals.get(i - 1).lo()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   public boolean isEmpty() {

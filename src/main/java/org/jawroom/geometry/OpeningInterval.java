@@ -3,15 +3,19 @@ package org.jawroom.geometry;
 /**
  * An interval whose ends are linear functions of a vise's opening: {@code closed} at the least
  * opening of {@code range}, {@code open} at the greatest. If the range is a single opening, both
- * are replaced by their hull.
+ * are replaced by their hull. Its ends may be reversed at some openings, where it is empty.
  */
-public record OpeningInterval(Interval closed, Interval open, Interval range) {
+public record OpeningInterval(Ends closed, Ends open, Interval range) {
 
   public OpeningInterval {
     if (range.lo() == range.hi()) {
-      closed = closed.hull(open);
+      closed = new Ends(Math.min(closed.lo(), open.lo()), Math.max(closed.hi(), open.hi()));
       open = closed;
     }
+  }
+
+  public OpeningInterval(Interval closed, Interval open, Interval range) {
+    this(Ends.of(closed), Ends.of(open), range);
   }
 
   /** An interval that does not depend on the opening. */
@@ -43,9 +47,21 @@ public record OpeningInterval(Interval closed, Interval open, Interval range) {
 
   /**
    * The sweep over {@code openings}: the hull at both ends, exact because the limits are linear.
+   *
+   * @throws IllegalArgumentException if it is empty, see {@link #isEmpty}
    */
   public Interval over(Interval openings) {
-    return new Interval(
+    Ends swept = swept(openings);
+    return new Interval(swept.lo(), swept.hi());
+  }
+
+  /** Whether the ends of its sweep over {@code openings} are reversed. */
+  public boolean isEmpty(Interval openings) {
+    return swept(openings).isReversed();
+  }
+
+  private Ends swept(Interval openings) {
+    return new Ends(
         Math.min(lo(openings.lo()), lo(openings.hi())),
         Math.max(hi(openings.lo()), hi(openings.hi())));
   }

@@ -10,6 +10,7 @@ import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Shop;
 
@@ -34,7 +35,9 @@ public final class ShopPairings {
     TreeSet<Long> threads = new TreeSet<>();
     machines.forEach(machine -> threads.addAll(machine.threads()));
     List<PreparedVise> vises =
-        shop.vises().stream().map(vise -> PreparedVise.of(vise, 0, threads)).toList();
+        shop.vises().stream()
+            .map(vise -> PreparedVise.of(shop.settings(), vise, 0, threads))
+            .toList();
     return new ShopPairings(machines, vises);
   }
 
@@ -44,7 +47,12 @@ public final class ShopPairings {
    * @param machine index of the machine in input order, from 0; {@code vise} likewise
    */
   public Outcome solve(int machine, int vise) {
-    return Pairing.solve(machines.get(machine), vises.get(vise));
+    return solved(machine, vise).outcome();
+  }
+
+  /** Equivalent to {@link Pairing#solved}. */
+  public SolvedPairing solved(int machine, int vise) {
+    return SolvedPairing.of(machines.get(machine), vises.get(vise));
   }
 
   /** Equivalent to {@link Model#of} without any setup. */

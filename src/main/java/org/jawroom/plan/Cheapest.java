@@ -4,6 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import java.util.function.ToLongFunction;
+import org.jawroom.plan.choice.Choice;
+import org.jawroom.plan.choice.Demands;
+import org.jawroom.plan.choice.Task;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.program.Solver;
 
 /**
  * Finds the cheapest way to meet demands, lexicographically: least money, then fewest things, then

@@ -7,6 +7,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import org.jawroom.plan.choice.Choice;
+import org.jawroom.plan.choice.Demands;
+import org.jawroom.plan.choice.Ranking;
+import org.jawroom.plan.choice.Reduction;
+import org.jawroom.plan.choice.Task;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.program.Program;
+import org.jawroom.plan.program.Sum;
 
 /**
  * A task as a mixed-integer program.
@@ -75,12 +84,10 @@ final class Formulation {
   }
 
   private Set<Integer> allowed() {
-    long margin = demands.reached().getOrDefault(Aim.MARGIN, Long.MIN_VALUE);
     Set<Integer> allowed = new HashSet<>();
     for (int fit = 0; fit < task.fits().size(); fit++) {
       Fit pairing = task.fits().get(fit);
-      if (pairing.leastMargin() >= margin
-          && demands.settled().getOrDefault(pairing.machine(), fit) == fit) {
+      if (demands.settled().getOrDefault(pairing.machine(), fit) == fit) {
         allowed.add(fit);
       }
     }
@@ -116,7 +123,7 @@ final class Formulation {
   private void demand(Aim aim, long value) {
     if (aim == Aim.HELD && value == task.groups().stream().mapToLong(Task.Group::quantity).sum()) {
       task.groups().forEach(group -> program.atLeast(ones(group.fits()), 1));
-    } else if (aim != Aim.MARGIN) {
+    } else {
       program.atLeast(sum(aim), value);
     }
   }
@@ -128,7 +135,8 @@ final class Formulation {
       case COST -> eachBought((item, column) -> sum.add(column, -task.price(item)));
       case THINGS -> eachBought((item, column) -> sum.add(column, -1));
       case EQUIPPED -> eachFit((fit, pairing) -> add(sum, fit, 1));
-      case OPENING -> eachFit((fit, pairing) -> add(sum, fit, pairing.opening()));
+      case GOOD, OPENING, JAW ->
+          eachFit((fit, pairing) -> add(sum, fit, Task.amount(aim, pairing)));
       case CHANGES -> changes(sum);
       case SET_OUT -> setOut(sum);
       default -> throw new IllegalArgumentException(aim + " is not a linear sum");

@@ -2,6 +2,17 @@ package org.jawroom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.plan.choice.Choice;
+import org.jawroom.plan.choice.FirstChoice;
+import org.jawroom.plan.choice.SettingOut;
+import org.jawroom.plan.choice.Shopping;
+import org.jawroom.plan.choice.Task;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.Purchase;
+import org.jawroom.plan.model.Stage;
+import org.jawroom.plan.model.Unheld;
+import org.jawroom.plan.model.Wishes;
 
 /** The entry point: computes the best plan for a cell. Pure except for the time limit. */
 public final class Planner {

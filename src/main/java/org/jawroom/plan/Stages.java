@@ -1,10 +1,18 @@
 package org.jawroom.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToLongFunction;
+import org.jawroom.plan.choice.Choice;
+import org.jawroom.plan.choice.Demands;
+import org.jawroom.plan.choice.Ranking;
+import org.jawroom.plan.choice.Task;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.PlanProgress;
+import org.jawroom.plan.model.Stage;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.plan.program.Program;
+import org.jawroom.plan.program.Solver;
 
 /**
  * Lexicographic optimization: optimizes one aim after the other, each subject to the values reached
@@ -43,7 +51,7 @@ final class Stages {
   Stages pursue(List<Aim> aims) {
     better(best);
     for (Aim aim : aims) {
-      boolean proven = aim == Aim.MARGIN ? widestLeastMargin() : most(aim);
+      boolean proven = most(aim);
       long value = task.value(aim, best);
       demands.reach(aim, value);
       stages.add(new Stage(aim, value, proven));
@@ -81,46 +89,6 @@ final class Stages {
   }
 
   /**
-   * Bisects over the margins that occur. The solver only sees which fits remain, so no margin is
-   * ever rounded.
-   */
-  private boolean widestLeastMargin() {
-    long[] margins = task.fits().stream().mapToLong(Fit::leastMargin).sorted().distinct().toArray();
-    int questions = Long.SIZE - Long.numberOfLeadingZeros(margins.length);
-    int step = 0;
-    int above = margins.length;
-    while (true) {
-      int held = indexOf(margins, task.value(Aim.MARGIN, best));
-      if (above - held <= 1) {
-        return true;
-      }
-      wishes.listener().accept(new PlanProgress(Aim.MARGIN, ++step, questions));
-      int middle = (held + above) >>> 1;
-      Demands with = new Demands(demands).reach(Aim.MARGIN, margins[middle]);
-      long millis = wishes.remainingMillis().getAsLong();
-      if (millis <= 0) {
-        return false;
-      }
-      Formulation formulation = Formulation.of(task, with, Aim.EQUIPPED);
-      Solver.Answer answer = Solver.maximise(formulation.program(), millis);
-      Optional<Choice> found = formulation.read(answer.values());
-      if (found.isPresent()) {
-        better(found.orElseThrow());
-      } else if (answer.state() == Solver.State.INFEASIBLE && formulation.program().isCertain()) {
-        above = middle;
-      } else {
-        return false;
-      }
-    }
-  }
-
-  /** The index of {@code margin}; the last index for a choice without any fit. */
-  private static int indexOf(long[] margins, long margin) {
-    int place = Arrays.binarySearch(margins, margin);
-    return place >= 0 ? place : margins.length - 1;
-  }
-
-  /**
    * Fixes, from the first machine on, the earliest vise that keeps all values reached; a few
    * machines at a time, as the digits of one number.
    */
@@ -129,7 +97,7 @@ final class Stages {
     int machines = task.cell().machines().size();
     for (int first = 0; first < machines; ) {
       wishes.listener().accept(new PlanProgress(Aim.ORDER, first + 1, machines));
-      Ranking ranking = Ranking.from(task, first, task.value(Aim.MARGIN, best));
+      Ranking ranking = Ranking.from(task, first);
       if (ranking.of(best) < ranking.ceiling()) {
         proven &= ask(Formulation.earliest(task, demands, ranking), ranking::of);
       }

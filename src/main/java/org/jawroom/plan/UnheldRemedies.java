@@ -10,6 +10,17 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import org.jawroom.plan.choice.Demands;
+import org.jawroom.plan.choice.Shopping;
+import org.jawroom.plan.choice.Task;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Pick;
+import org.jawroom.plan.model.PlanProgress;
+import org.jawroom.plan.model.Purchase;
+import org.jawroom.plan.model.Unheld;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.plan.model.Work;
 
 /**
  * Finds, for each job not held, the cheapest purchase with which it is held together with all jobs

@@ -1,10 +1,10 @@
 /**
  * Computes the best plan for a cell: one kind of vise, and how many of it, per machine.
  *
- * <p><b>In:</b> a {@link org.jawroom.plan.CellModel} of machines, kinds of vise, pairings that may
- * be chosen and jobs, all referred to by index, and {@link org.jawroom.plan.Wishes}. <b>Out:</b> a
- * {@link org.jawroom.plan.Plan}. No files, and no clock except the remaining time that the wishes
- * supply.
+ * <p><b>In:</b> a {@link org.jawroom.plan.model.CellModel} of machines, kinds of vise, pairings
+ * that may be chosen and jobs, all referred to by index, and {@link org.jawroom.plan.model.Wishes}.
+ * <b>Out:</b> a {@link org.jawroom.plan.model.Plan}. No files, and no clock except the remaining
+ * time that the wishes supply.
  *
  * <p><b>A plan</b> gives each machine at most one of its fits. A machine with a kind has at least
  * one vise of it, so no more machines have a kind than there are vises of it, purchases included.
@@ -15,12 +15,11 @@
  * <p><b>Aims</b>, in lexicographic order:
  *
  * <ol>
- *   <li>with jobs: the largest quantity of jobs held, within the budget if there is one; without:
- *       the most machines equipped;
- *   <li>when buying: the least money spent;
- *   <li>with jobs: the most machines equipped; without: the widest total opening. Maximizing the
- *       margin alone would leave every machine bare that holds no job;
- *   <li>the largest least margin among the fits chosen;
+ *   <li>with jobs: the most pieces held, within the budget if there is one;
+ *   <li>the most machines equipped (without jobs within the budget);
+ *   <li>the most of them comfortable and settable;
+ *   <li>the widest usable openings, added up;
+ *   <li>the widest jaws, added up;
  *   <li>with something to keep: the fewest machines whose kind changes, including from or to bare;
  *       the count of a kind does not matter;
  *   <li>the most vises set out, on each table up to the number that stand there, in total up to the
@@ -29,17 +28,19 @@
  *       makes the kinds unique; the rest of a kind goes to the first machines that have it.
  * </ol>
  *
+ * <p>When buying, the least money spent comes right after the first of them. No aim is a margin:
+ * one that is comfortable is never enlarged at the cost of opening or jaw.
+ *
  * <p><b>For each job not held</b>, the cheapest purchase besides the plan's own with which it is
  * held together with every job that the plan holds, on the same machines or on others, whether or
  * not {@code buy} is set.
  *
  * <p><b>Proof.</b> Each aim is a mixed-integer program of its own, with the values reached before
- * as constraints. The margin is bisected over the set of remaining fits, so no margin is ever
- * rounded. Every choice from the solver is verified in whole numbers, constraints and values,
- * before it becomes the incumbent; a plan never violates a constraint, whatever the solver claims.
- * Optimality is proven if the value equals its upper bound. Otherwise it requires an exhaustive
- * search by the solver, coefficients small enough for doubles ({@code Program.CERTAIN}), an
- * objective equal to the recounted value, and no complaint of the solver about its own arithmetic.
- * If neither holds, the stage is marked as not proven.
+ * as constraints. Every choice from the solver is verified in whole numbers, constraints and
+ * values, before it becomes the incumbent; a plan never violates a constraint, whatever the solver
+ * claims. Optimality is proven if the value equals its upper bound. Otherwise it requires an
+ * exhaustive search by the solver, coefficients small enough for doubles ({@code Program.CERTAIN}),
+ * an objective equal to the recounted value, and no complaint of the solver about its own
+ * arithmetic. If neither holds, the stage is marked as not proven.
  */
 package org.jawroom.plan;

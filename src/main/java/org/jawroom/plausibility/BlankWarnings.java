@@ -18,10 +18,11 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
-/** Blank dimensions, and the verdicts that they leave unknown. */
+/** Warnings about open readings, blank or a range, and which verdicts they leave unknown. */
 final class BlankWarnings {
+  private static final String OPEN = " open (blank or a range): every pairing ";
   private static final String UNTIL =
-      "that is not hopeless anyway stays unknown until it is measured";
+      " stays unknown until it is measured, unless all its values give the same verdict";
 
   private BlankWarnings() {}
 
@@ -34,25 +35,27 @@ final class BlankWarnings {
     if (!deciding.isEmpty()) {
       warnings.add(
           Warning.machine(
+              Seriousness.BLANK,
               machine.name(),
               deciding.get(0),
-              named(deciding) + " blank: every pairing on this machine " + UNTIL));
+              named(deciding) + OPEN + "on this machine" + UNTIL));
     }
     harmless(machine, deciding, hasOverhead, warnings);
     for (Guard guard : machine.guardRows()) {
-      if (guard.gap().isBlank()) {
+      if (guard.gap().isOpen()) {
         warnings.add(
             Warning.guard(
+                Seriousness.BLANK,
                 machine.name(),
                 guard.name(),
                 "gap",
-                "gap blank: every pairing on this machine " + UNTIL));
+                "gap" + OPEN + "on this machine" + UNTIL));
       }
     }
     return warnings;
   }
 
-  /** The blank columns of its row that bolting and guards need; whatever vise, whatever its bed. */
+  /** The blank columns of the machine's row that bolting and guards need with any vise. */
   private static List<String> deciding(Machine machine, Settings settings) {
     Blanks blanks = new Blanks();
     BoltingBlanks.given(machine.slots(), blanks);
@@ -63,7 +66,7 @@ final class BlankWarnings {
         .toList();
   }
 
-  /** Blank nose heights that make nothing unknown, but leave numbers open. */
+  /** Blank nose heights that leave numbers open, but no verdict. */
   private static void harmless(
       Machine machine, List<String> deciding, boolean hasOverhead, List<Warning> warnings) {
     List<String> open = new ArrayList<>();
@@ -80,12 +83,14 @@ final class BlankWarnings {
     if (!columns.isEmpty()) {
       warnings.add(
           Warning.machine(
+              Seriousness.BLANK,
               machine.name(),
               columns.get(0),
               named(columns)
                   + " blank: no verdict needs it, but "
                   + String.join(" and ", open)
-                  + " cannot be told"));
+                  + (open.size() == 1 ? " is" : " are")
+                  + " not computed"));
     }
   }
 
@@ -106,12 +111,13 @@ final class BlankWarnings {
     }
     return List.of(
         Warning.vise(
+            Seriousness.BLANK,
             vise.name(),
             deciding.iterator().next(),
-            named(deciding) + " blank: every pairing of this vise " + UNTIL));
+            named(deciding) + OPEN + "of this vise" + UNTIL));
   }
 
-  /** A column of the table of mounts with the mount that it belongs to, any other by itself. */
+  /** The column's name; of the table of mounts with the name of the mount. */
   private static String named(Column column, Mount mount) {
     boolean ofMounts = column == Column.HOLE_U || column == Column.HOLE_V;
     return ofMounts ? column.column() + " of " + mount.name() : column.column();

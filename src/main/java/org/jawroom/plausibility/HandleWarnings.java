@@ -4,18 +4,16 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Guard;
 import org.jawroom.shop.Handle;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
- * Vises whose handle, or a part, hangs down past the table's edge, and what that asks of a
- * machine's rows: its ledges, and at the front its sill.
+ * Warnings about ledges given as 0 although a vise's handle, or a part, reaches below the table top
+ * on that side. Whether a sill was looked for is a matter of {@code looked_for}.
  */
 final class HandleWarnings {
 
@@ -25,7 +23,7 @@ final class HandleWarnings {
   private final List<String> names = new ArrayList<>();
   private final List<Set<Orientation>> turns = new ArrayList<>();
 
-  /** Of these vises, on whatever machine. */
+  /** For these vises, on any machine. */
   HandleWarnings(List<Vise> vises) {
     for (Vise vise : vises) {
       if (hangs(vise)) {
@@ -37,20 +35,6 @@ final class HandleWarnings {
 
   List<Warning> of(Machine machine) {
     List<Warning> warnings = new ArrayList<>();
-    Set<Orientation> front = EnumSet.noneOf(Orientation.class);
-    if (machine.turns().contains(Orientation.FRONT)) {
-      front.add(Orientation.FRONT);
-    }
-    String atFront = hanging(front);
-    if (!atFront.isEmpty() && machine.guardRows().stream().noneMatch(HandleWarnings::isSill)) {
-      warnings.add(
-          Warning.machine(
-              machine.name(),
-              "guards",
-              "has no row of kind sill, though "
-                  + atFront
-                  + " below the table top at the front. Measure the sill or apron there and give it a row"));
-    }
     Set<Orientation> bare = EnumSet.noneOf(Orientation.class);
     for (Orientation turn : machine.turns()) {
       if (machine.ledges().get(side(turn)) == 0 && turns.stream().anyMatch(t -> t.contains(turn))) {
@@ -61,6 +45,7 @@ final class HandleWarnings {
       List<String> ledges = bare.stream().map(turn -> side(turn).word() + "_ledge").toList();
       warnings.add(
           Warning.machine(
+              Seriousness.UNSEEN,
               machine.name(),
               ledges.get(0),
               String.join(", ", ledges)
@@ -68,12 +53,12 @@ final class HandleWarnings {
                   + ", though "
                   + hanging(bare)
                   + " below the table top there. Measure what sticks out of the table's side: rails,"
-                  + " scales, feed boxes"));
+                  + " scales, feed boxes; if nothing does, leave it"));
     }
     return warnings;
   }
 
-  /** Those that may be turned so, in words; empty if there are none. */
+  /** Names the vises that may be turned so; empty if there are none. */
   private String hanging(Set<Orientation> any) {
     List<String> first = new ArrayList<>();
     int more = 0;
@@ -109,10 +94,6 @@ final class HandleWarnings {
         && handle.radius().isKnown()
         && vise.screw().height().isKnown()
         && vise.screw().height().length() < handle.radius().length();
-  }
-
-  private static boolean isSill(Guard guard) {
-    return guard.kind().strip().toLowerCase(Locale.ROOT).equals("sill");
   }
 
   private static Side side(Orientation turn) {

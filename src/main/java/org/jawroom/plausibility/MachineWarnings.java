@@ -6,30 +6,33 @@ import org.jawroom.shop.GuardKinds;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;
 
-/** What looks wrong in a row of {@code machines} by itself. */
+/** Warnings about a row of {@code machines} by itself. */
 final class MachineWarnings {
 
   private MachineWarnings() {}
 
   static List<Warning> of(Machine machine) {
     List<Warning> warnings = new ArrayList<>();
-    if (machine.gap(Side.REAR).isNone() && machine.tableMoves().y()) {
+    List<String> unlooked = GuardKinds.notLookedFor(machine);
+    boolean looked = !unlooked.contains("column") && !unlooked.contains("cover");
+    if (machine.gap(Side.REAR).isNone() && machine.tableMoves().y() && !looked) {
       warnings.add(
           Warning.machine(
+              Seriousness.UNSEEN,
               machine.name(),
               "rear_gap",
               "none, though the table moves in y: is there really no column or cover behind it? Tape"
                   + " the gap with the table all the way back"));
     }
     if (machine.provenance().assumedExact()) {
-      warnings.add(Warning.machine(machine.name(), "tolerance", TAKEN_AS_0));
+      warnings.add(Warning.machine(Seriousness.UNSEEN, machine.name(), TOLERANCE, TAKEN_AS_0));
     }
-    List<String> unlooked = GuardKinds.notLookedFor(machine);
     if (!unlooked.isEmpty()) {
       warnings.add(
           Warning.machine(
+              Seriousness.UNSEEN,
               machine.name(),
-              "looked_for",
+              LOOKED_FOR,
               "does not name "
                   + String.join(", ", unlooked)
                   + ". Look for each, give what could be hit a row in guards, then name it here"));
@@ -37,6 +40,8 @@ final class MachineWarnings {
     return warnings;
   }
 
+  static final String TOLERANCE = "tolerance";
+  static final String LOOKED_FOR = "looked_for";
   static final String TAKEN_AS_0 =
       "and source are blank, so every number counts as exact. Give what it was measured with, or how"
           + " far it may be off";

@@ -10,14 +10,14 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Vise;
 
 /**
- * Sizes that look like another unit than their row's: inches read as millimetres come out tiny,
- * millimetres read as inches huge. The limits are ours, wide enough for any mill and vise we can
- * think of.
+ * Warnings about sizes that look like another unit than their row's: inches read as millimetres are
+ * too small, millimetres read as inches too large. The limits are wide enough for any usual mill
+ * and vise; common practice, no source.
  */
 final class SizeWarnings {
 
-  /** A believable size: at least {@code least} and at most {@code most} millimetres. */
-  private record Believable(String column, int least, int most) {
+  /** A plausible size: at least {@code least} and at most {@code most} millimetres. */
+  private record Plausible(String column, int least, int most) {
 
     Optional<String> doubt(long length) {
       if (length < least * Length.MM) {
@@ -87,12 +87,13 @@ final class SizeWarnings {
     }
 
     void check(String column, int least, int most, long length) {
-      new Believable(column, least, most)
+      new Plausible(column, least, most)
           .doubt(length)
           .ifPresent(
               doubt ->
                   warnings.add(
                       new Warning(
+                          Seriousness.WRONG,
                           table,
                           row,
                           column,

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.jawroom.geometry.Length;
 
-/** A length as a warning says it, in both units, so that a mix-up of the two shows. */
+/** A length in both units, so that a mix-up of the two shows. */
 final class SpokenLength {
   private SpokenLength() {}
 

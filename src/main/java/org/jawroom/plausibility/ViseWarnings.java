@@ -8,14 +8,16 @@ import org.jawroom.shop.Base;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Jaws;
+import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Vise;
 
-/** What looks wrong in a row of {@code vises} by itself. */
+/** Warnings about a row of {@code vises}. */
 final class ViseWarnings {
   private ViseWarnings() {}
 
-  static List<Warning> of(Vise vise) {
+  /** {@code machines}: those that the vise may stand on. */
+  static List<Warning> of(Vise vise, List<Machine> machines) {
     List<Warning> warnings = new ArrayList<>();
     if (vise.simple()) {
       thickness(vise, "fixed_jaw_thickness", vise.jaws().fixedThickness()).ifPresent(warnings::add);
@@ -23,18 +25,32 @@ final class ViseWarnings {
           .ifPresent(warnings::add);
       vise.mounts().forEach(mount -> outside(vise, mount).ifPresent(warnings::add));
     }
-    if (vise.turns().size() == Orientation.values().length) {
+    if (isTurnedToTheRear(vise, machines)) {
       warnings.add(
           Warning.vise(
+              Seriousness.UNUSUAL,
               vise.name(),
               "turns",
-              "allows every turn. Would you really work its handle from the rear or the sides? Name the"
-                  + " turns you would use"));
+              "allows the handle to the rear, and so does a machine. If nobody can work it from there,"
+                  + " name in turns the sides from which somebody can"));
     }
     if (vise.provenance().assumedExact()) {
-      warnings.add(Warning.vise(vise.name(), "tolerance", MachineWarnings.TAKEN_AS_0));
+      warnings.add(
+          Warning.vise(
+              Seriousness.UNSEEN,
+              vise.name(),
+              MachineWarnings.TOLERANCE,
+              MachineWarnings.TAKEN_AS_0));
     }
     return warnings;
+  }
+
+  /** Whether a handle may point to the rear on any of the machines. */
+  private static boolean isTurnedToTheRear(Vise vise, List<Machine> machines) {
+    boolean handle = !vise.simple() || !vise.handle().radius().isNone();
+    return handle
+        && vise.turns().contains(Orientation.REAR)
+        && machines.stream().anyMatch(machine -> machine.turns().contains(Orientation.REAR));
   }
 
   private static Optional<Warning> thickness(Vise vise, String column, Dimension thickness) {
@@ -44,6 +60,7 @@ final class ViseWarnings {
     }
     return Optional.of(
         Warning.vise(
+            Seriousness.WRONG,
             vise.name(),
             column,
             SpokenLength.of(thickness.length())
@@ -51,7 +68,7 @@ final class ViseWarnings {
                 + " to its back"));
   }
 
-  /** A bolt whose centre lies outside the casting, seen from above. On its edge is still inside. */
+  /** A bolt whose centre lies outside the base seen from above; on its edge is inside. */
   private static Optional<Warning> outside(Vise vise, Mount mount) {
     Base base = vise.base();
     boolean beside =
@@ -74,6 +91,7 @@ final class ViseWarnings {
     String edge = beside ? "base_width" : "front_reach or rear_reach";
     return Optional.of(
         Warning.vise(
+            Seriousness.WRONG,
             vise.name(),
             column,
             "the bolts of "

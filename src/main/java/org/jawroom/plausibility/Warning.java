@@ -8,22 +8,29 @@ package org.jawroom.plausibility;
  * @param column the column that looks wrong, or the first of several
  * @param text what looks wrong and what to do, one line
  */
-public record Warning(String table, String row, String column, String text) {
+public record Warning(
+    Seriousness seriousness, String table, String row, String column, String text) {
 
   /** The whole warning in one line: {@code machines, knee mill, rear_gap: …}. */
   public String line() {
     return table + ", " + row + ", " + column + ": " + text;
   }
 
-  static Warning machine(String machine, String column, String text) {
-    return new Warning("machines", machine, column, text);
+  /** The column and the text; a text that begins with the column stands by itself. */
+  public String matter() {
+    return text.startsWith(column) ? text : column + ": " + text;
   }
 
-  static Warning guard(String machine, String guard, String column, String text) {
-    return new Warning("guards", machine + " / " + guard, column, text);
+  static Warning machine(Seriousness seriousness, String machine, String column, String text) {
+    return new Warning(seriousness, "machines", machine, column, text);
   }
 
-  static Warning vise(String vise, String column, String text) {
-    return new Warning("vises", vise, column, text);
+  static Warning guard(
+      Seriousness seriousness, String machine, String guard, String column, String text) {
+    return new Warning(seriousness, "guards", machine + " / " + guard, column, text);
+  }
+
+  static Warning vise(Seriousness seriousness, String vise, String column, String text) {
+    return new Warning(seriousness, "vises", vise, column, text);
   }
 }

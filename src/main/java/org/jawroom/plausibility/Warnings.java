@@ -1,66 +1,61 @@
 package org.jawroom.plausibility;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 
 /** What looks wrong in a shop that was read without a fault. */
 public final class Warnings {
-  /** How many pairings are told of one by one. */
-  private static final int MOST = 1000;
+  private static final Set<String> STATED =
+      Set.of(MachineWarnings.LOOKED_FOR, MachineWarnings.TOLERANCE, OverhangWarnings.COLUMN);
 
   private Warnings() {}
 
   /**
-   * Every warning, in a fixed order: each machine with its slots and guards, each vise, then what a
-   * vise and a machine say together. Pure; empty where nothing looks wrong.
+   * Every warning, in a fixed order: each machine with its slots and guards, then each vise. Pure;
+   * empty where nothing looks wrong.
    */
   public static List<Warning> of(Shop shop) {
+    return of(shop.settings(), shop.machines(), shop.vises());
+  }
+
+  /** The warnings that concern these machines and vises alone, in the same order. */
+  public static List<Warning> of(Settings settings, List<Machine> machines, List<Vise> vises) {
     List<Warning> warnings = new ArrayList<>();
-    HandleWarnings handles = new HandleWarnings(shop.vises());
-    for (Machine machine : shop.machines()) {
+    HandleWarnings handles = new HandleWarnings(vises);
+    for (Machine machine : machines) {
       warnings.addAll(SizeWarnings.of(machine));
       warnings.addAll(SlotWarnings.of(machine));
       warnings.addAll(MachineWarnings.of(machine));
       warnings.addAll(GuardWarnings.of(machine));
       warnings.addAll(handles.of(machine));
-      warnings.addAll(BlankWarnings.of(machine, shop.settings()));
+      warnings.addAll(BlankWarnings.of(machine, settings));
     }
-    for (Vise vise : shop.vises()) {
+    List<OverhangWarnings> overhangs = machines.stream().map(OverhangWarnings::new).toList();
+    for (Vise vise : vises) {
       warnings.addAll(SizeWarnings.of(vise));
-      warnings.addAll(ViseWarnings.of(vise));
+      warnings.addAll(ViseWarnings.of(vise, machines));
+      OverhangWarnings.of(overhangs, vise).ifPresent(warnings::add);
       warnings.addAll(BlankWarnings.of(vise));
     }
-    overhangs(shop, warnings);
     return List.copyOf(warnings);
   }
 
-  /** One for each pairing; of very many the first, so that they do not grow with the pairings. */
-  private static void overhangs(Shop shop, List<Warning> warnings) {
-    int told = 0;
-    long more = 0;
-    for (Machine machine : shop.machines()) {
-      OverhangWarnings overhangs = new OverhangWarnings(machine);
-      for (Vise vise : shop.vises()) {
-        Optional<Warning> warning = overhangs.of(vise);
-        if (warning.isPresent() && told < MOST) {
-          warnings.add(warning.get());
-          told++;
-        } else if (warning.isPresent()) {
-          more++;
-        }
-      }
-    }
-    if (more > 0) {
-      warnings.add(
-          Warning.vise(
-              "and " + more + " more pairings",
-              "bolt_u",
-              "more than a quarter of the base hangs over the table's edge wherever it is bolted"));
-    }
+  /**
+   * The warnings about one pairing, the most serious first, without what each report of a pairing
+   * states by itself: blanks, guards not looked for, tolerances taken as 0, a base that hangs over.
+   */
+  public static List<Warning> ofPairing(Settings settings, Machine machine, Vise vise) {
+    return of(settings, List.of(machine), List.of(vise)).stream()
+        .filter(warning -> warning.seriousness() != Seriousness.BLANK)
+        .filter(warning -> !STATED.contains(warning.column()))
+        .sorted(Comparator.comparing(Warning::seriousness))
+        .toList();
   }
 
   /** Those of blank dimensions alone. */

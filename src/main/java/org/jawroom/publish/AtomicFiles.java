@@ -277,7 +277,12 @@ public final class AtomicFiles implements Closeable {
                     : new Moves.Move(name, temporary));
           }
         });
-    Moves.make(directory, back);
+    if (back.isEmpty()) {
+      // A full disk may have no room for a journal either, and none is needed.
+      Moves.forget(directory);
+    } else {
+      Moves.make(directory, back);
+    }
   }
 
   private void clean() throws IOException {

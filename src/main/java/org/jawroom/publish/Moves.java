@@ -61,11 +61,21 @@ final class Moves {
     moves.forEach(move -> lines.add(coded(move.from()) + "/" + coded(move.to())));
     lines.add(END);
     Path draft = folder.resolve(FILE + ".part");
-    Files.write(draft, lines, StandardCharsets.UTF_8);
-    force(draft);
-    rename(draft, folder.resolve(FILE));
+    try {
+      Files.write(draft, lines, StandardCharsets.UTF_8);
+      force(draft);
+      rename(draft, folder.resolve(FILE));
+    } catch (IOException unwritten) {
+      Files.deleteIfExists(draft);
+      throw unwritten;
+    }
     forceFolder(folder);
     finish(folder);
+  }
+
+  /** Removes the journal of renames of which none was made. */
+  static void forget(Path folder) throws IOException {
+    Files.deleteIfExists(folder.resolve(FILE));
   }
 
   /** Completes the renames in the journal of an earlier run, if there is one. */

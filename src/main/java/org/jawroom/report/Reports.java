@@ -42,6 +42,7 @@ public final class Reports implements Closeable {
 
   private final Destination all;
   private final Shop shop;
+  private final List<JobOutcome> jobs;
   private final ReportOptions wanted;
   private final SheetLimits limits;
   private final AtomicFiles files;
@@ -81,16 +82,19 @@ public final class Reports implements Closeable {
   /**
    * Opens the reports of {@code shop} in {@code directory}, which is created if missing.
    *
+   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
    * @throws IOException if a file could not be written
    */
-  public Reports(Path directory, Shop shop, ReportOptions wanted, PeopleUnit unit)
+  public Reports(
+      Path directory, Shop shop, List<JobOutcome> jobs, ReportOptions wanted, PeopleUnit unit)
       throws IOException {
-    this(directory, shop, wanted, unit, ReportOptions.DETAILED, SheetLimits.XLSX);
+    this(directory, shop, jobs, wanted, unit, ReportOptions.DETAILED, SheetLimits.XLSX);
   }
 
   public Reports(
       Path directory,
       Shop shop,
+      List<JobOutcome> jobs,
       ReportOptions wanted,
       PeopleUnit unit,
       long detailed,
@@ -98,9 +102,10 @@ public final class Reports implements Closeable {
       throws IOException {
     this.all = all(directory);
     this.shop = shop;
+    this.jobs = List.copyOf(jobs);
     this.wanted = wanted;
     this.limits = limits;
-    this.totals = new Totals(shop);
+    this.totals = new Totals(shop, jobs);
     this.files = new AtomicFiles(all);
     boolean begun = false;
     try {
@@ -140,7 +145,7 @@ public final class Reports implements Closeable {
         unknowns.orElseThrow().add(pairing);
       }
       if (overview.isPresent()) {
-        overview.get().add(pairing.outcome());
+        overview.get().add(pairing.outcome(), totals);
       } else if (wanted.workbook()) {
         kept.add(pairing);
       }
@@ -155,11 +160,10 @@ public final class Reports implements Closeable {
   /**
    * Publishes all files together.
    *
-   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
    * @return the files written
    * @throws IOException if a file could not be written
    */
-  public List<Path> publish(List<JobOutcome> jobs, RunFacts facts) throws IOException {
+  public List<Path> publish(RunFacts facts) throws IOException {
     if (remedies.isPresent()) {
       remedies.get().finish();
       unknowns.orElseThrow().finish();

@@ -24,7 +24,6 @@ import org.jawroom.report.matrix.TallySheet;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.tally.Worst;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Shop;
 
@@ -90,16 +89,28 @@ public final class Summary {
     if (jobs.isEmpty()) {
       return;
     }
+    long unchecked = 0;
     Map<JobVerdict, Long> best = new EnumMap<>(JobVerdict.class);
     int pairings = jobs.size() / shop.jobs().size();
     for (int job = 0; job < shop.jobs().size(); job++) {
       List<JobOutcome> its = jobs.subList(job * pairings, (job + 1) * pairings);
-      best.merge(best(its), 1L, Long::sum);
+      if (isHeldUnchecked(its)) {
+        unchecked++;
+      } else {
+        best.merge(best(its), 1L, Long::sum);
+      }
     }
     add(shop.jobs().size() + " jobs:");
     job(best.get(JobVerdict.HELD), "held by some vise on some machine");
+    job(unchecked == 0 ? null : unchecked, "held, but tool's height or load not checked");
     job(best.get(JobVerdict.UNKNOWN), "unknown: not measured, and held by none that is");
     job(best.get(JobVerdict.NOT_HELD), "not held anywhere");
+  }
+
+  /** Whether it is held, but a blank leaves something unchecked wherever it is. */
+  private static boolean isHeldUnchecked(List<JobOutcome> outcomes) {
+    List<JobOutcome> held = outcomes.stream().filter(JobOutcome::isHeld).toList();
+    return !held.isEmpty() && held.stream().noneMatch(one -> one.unchecked().isEmpty());
   }
 
   private static JobVerdict best(List<JobOutcome> outcomes) {
@@ -161,9 +172,11 @@ public final class Summary {
   }
 
   private String limited(Outcome outcome) {
-    return Finding.of(outcome) == Finding.LIMITED
-        ? " (" + new Words(unit).opening(outcome) + ")"
-        : "";
+    return switch (Finding.of(outcome)) {
+      case FITS -> "";
+      case LIMITED -> " (limited: " + new Words(unit).opening(outcome) + ")";
+      default -> " (" + Finding.of(outcome).brief() + ")";
+    };
   }
 
   /**
@@ -180,7 +193,7 @@ public final class Summary {
   }
 
   private String figure(Outcome outcome) {
-    OptionalLong margin = HeadlineMargin.margin(outcome);
+    OptionalLong margin = outcome.margin();
     return padded(unit.text(margin.getAsLong(), Rounding.DOWN), 8) + " " + unit.word();
   }
 

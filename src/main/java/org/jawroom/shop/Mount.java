@@ -1,6 +1,7 @@
 package org.jawroom.shop;
 
 import java.util.List;
+import org.jawroom.geometry.Interval;
 
 /**
  * A named set of bolts, all of which must be used.
@@ -19,6 +20,17 @@ public record Mount(String name, boolean own, List<Bolt> bolts) {
     if (bolts.isEmpty()) {
       throw new IllegalArgumentException("mount " + name + " has no bolts");
     }
+  }
+
+  /** Whether the place or the size of one of its holes is open. */
+  public boolean isOpen() {
+    return bolts.stream()
+        .anyMatch(
+            bolt ->
+                bolt.u().isOpen()
+                    || bolt.v().isOpen()
+                    || bolt.holeU().isOpen()
+                    || bolt.holeV().isOpen());
   }
 
   /** Whether a blank leaves the place or the size of one of its holes open. */
@@ -53,7 +65,13 @@ public record Mount(String name, boolean own, List<Bolt> bolts) {
 
   /** A spacing is whole nanometres, so half of it is whole half-nanometres. */
   private static Dimension half(Dimension spacing, int sign) {
-    return spacing.isKnown() ? Dimension.of(sign * spacing.length() / 2) : Dimension.BLANK;
+    if (spacing.isBlank()) {
+      return Dimension.BLANK;
+    }
+    Interval whole = spacing.values(0);
+    long lo = Math.min(sign * whole.lo() / 2, sign * whole.hi() / 2);
+    long hi = Math.max(sign * whole.lo() / 2, sign * whole.hi() / 2);
+    return Dimension.within(lo, hi);
   }
 
   /** The same mount under another name. */

@@ -103,4 +103,9 @@ public record Vise(
   public Vise withParts(List<VisePart> parts) {
     return toBuilder().parts(parts).build();
   }
+
+  /** Whether strap clamps may hold it, which makes a mount beside its bolts. */
+  public boolean hasClampMount() {
+    return simple && strapFlange;
+  }
 }

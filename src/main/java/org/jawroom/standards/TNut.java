@@ -1,5 +1,7 @@
 package org.jawroom.standards;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
@@ -48,5 +50,26 @@ public record TNut(int slot, int thread, int baseWidth, int height, int baseHeig
       }
     }
     return bolt;
+  }
+
+  /**
+   * The diameters of the bolts that may hold in a slot of this width, in the order in which they
+   * are tried: the one of {@link #boltFor}, then, with nuts or stepped studs of a smaller thread,
+   * the next smaller ones of the series.
+   *
+   * @param slotWidth half-nanometres
+   * @param smaller how many smaller ones there may be
+   * @return half-nanometres; empty below a slot width of 5 mm
+   */
+  public static List<Long> boltsFor(long slotWidth, int smaller) {
+    List<Long> fitting =
+        DIN_508.stream()
+            .filter(nut -> nut.slot * Length.MM <= slotWidth)
+            .map(nut -> nut.thread * Length.MM)
+            .toList();
+    List<Long> bolts =
+        new ArrayList<>(fitting.subList(Math.max(0, fitting.size() - 1 - smaller), fitting.size()));
+    Collections.reverse(bolts);
+    return List.copyOf(bolts);
   }
 }

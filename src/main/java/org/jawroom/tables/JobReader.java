@@ -9,6 +9,8 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
+import org.jawroom.tables.row.Owners;
+import org.jawroom.tables.row.Row;
 
 /** Parses one row of {@code jobs}. */
 final class JobReader {

@@ -3,6 +3,9 @@ package org.jawroom.tables;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.shop.Shop;
+import org.jawroom.tables.row.Notation;
+import org.jawroom.tables.row.Note;
+import org.jawroom.tables.row.Origins;
 import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.FileRead;
 

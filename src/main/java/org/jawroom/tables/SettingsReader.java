@@ -13,6 +13,11 @@ import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.CellText;
 import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.row.KnownSizes;
+import org.jawroom.tables.row.Ledger;
+import org.jawroom.tables.row.Row;
+import org.jawroom.tables.row.Rows;
+import org.jawroom.tables.row.SizeCheck;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.SettingColumns;
@@ -42,24 +47,34 @@ final class SettingsReader {
   Settings read(Map<String, String> options) {
     Rows.of(TableSpec.SETTINGS, ledger).forEach(this::addRow);
     options.forEach(this::addOption);
-    // These come first, since every other setting may be a bare number.
-    ledger.unit = word("unit").flatMap(Unit::named).orElseThrow();
-    ledger.show = word("show").flatMap(Unit::named);
-    ledger.comma = word("decimal").filter("comma"::equals).isPresent();
-    long clearance = length("clearance").getAsLong();
-    Settings.Builder builder = Settings.builder().clearance(clearance);
-    builder.handRoom(length("hand_room").getAsLong());
-    builder.spacing(length("spacing").orElse(clearance));
-    builder.clampRoom(length("clamp_room").getAsLong());
-    builder.tapRoom(length("tap_room").getAsLong());
-    builder.smallerThreads(word("smaller_threads").filter("yes"::equals).isPresent());
-    builder.shortestTool(length("shortest_tool"));
-    builder.jawPlay(length("jaw_play").getAsLong());
-    builder.loadRoom(length("load_room").getAsLong());
-    builder.comfort(length("comfort").getAsLong());
-    builder.leastOpening(length("least_opening").getAsLong());
-    builder.maxOverhang(length("max_overhang"));
+    Settings.Builder builder = Settings.builder();
+    SettingColumns.SETTINGS.forEach(setting -> read(setting, builder));
     return builder.build();
+  }
+
+  /**
+   * Reads one setting into the ledger or the builder. The ledger's own come first among the
+   * descriptors, since every other setting may be a bare number.
+   */
+  private void read(ColumnSpec setting, Settings.Builder builder) {
+    switch (setting.name()) {
+      case "unit" -> ledger.unit = word(setting).flatMap(Unit::named).orElseThrow();
+      case "show" -> ledger.show = word(setting).flatMap(Unit::named);
+      case "decimal" -> ledger.comma = word(setting).filter("comma"::equals).isPresent();
+      case "clearance" -> length(setting).ifPresent(builder::clearance);
+      case "hand_room" -> length(setting).ifPresent(builder::handRoom);
+      case "spacing" -> length(setting).ifPresent(builder::spacing);
+      case "clamp_room" -> length(setting).ifPresent(builder::clampRoom);
+      case "tap_room" -> length(setting).ifPresent(builder::tapRoom);
+      case "smaller_threads" -> builder.smallerThreads(word(setting).equals(Optional.of("yes")));
+      case "shortest_tool" -> builder.shortestTool(length(setting));
+      case "jaw_play" -> length(setting).ifPresent(builder::jawPlay);
+      case "load_room" -> length(setting).ifPresent(builder::loadRoom);
+      case "comfort" -> length(setting).ifPresent(builder::comfort);
+      case "least_opening" -> length(setting).ifPresent(builder::leastOpening);
+      case "max_overhang" -> builder.maxOverhang(length(setting));
+      default -> throw new IllegalStateException("setting " + setting.name() + " is not read");
+    }
   }
 
   /** In the order of the specification; call it after {@link #read}. */
@@ -92,11 +107,11 @@ final class SettingsReader {
   }
 
   private void addOption(String name, String text) {
-    if (ColumnSpec.normal(name).equals("unit")) {
-      throw new IllegalArgumentException(
-          "the unit of the tables cannot be overridden by an option");
-    }
     Optional<ColumnSpec> setting = SettingColumns.setting(name);
+    if (setting.isPresent() && !SettingColumns.OPTIONS.contains(setting.get())) {
+      throw new IllegalArgumentException(
+          "the setting " + setting.get().name() + " cannot be overridden by an option");
+    }
     String shown = setting.map(ColumnSpec::name).orElse(name).replace('_', '-');
     String origin = "option --" + shown;
     Consumer<String> fault =
@@ -118,8 +133,8 @@ final class SettingsReader {
   }
 
   /** The last valid value given, or else the default; empty if there is none. */
-  private Optional<String> word(String name) {
-    ColumnSpec spec = SettingColumns.setting(name).orElseThrow();
+  private Optional<String> word(ColumnSpec spec) {
+    String name = spec.name();
     Optional<String> value = spec.standard();
     used.put(name, new SettingUsed(name, value.orElse(spec.blankMeans()), SettingUsed.BY_DEFAULT));
     for (Given one : given.getOrDefault(name, List.of())) {
@@ -146,8 +161,8 @@ final class SettingsReader {
     return spec.words().stream().filter(wanted::equals).findFirst();
   }
 
-  private OptionalLong length(String name) {
-    ColumnSpec spec = SettingColumns.setting(name).orElseThrow();
+  private OptionalLong length(ColumnSpec spec) {
+    String name = spec.name();
     OptionalLong value = OptionalLong.empty();
     if (spec.standard().isPresent()) {
       String standard = spec.standard().get();

@@ -16,11 +16,23 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
+import org.jawroom.tables.machine.AxesCell;
+import org.jawroom.tables.machine.GuardReader;
+import org.jawroom.tables.machine.MachineReader;
+import org.jawroom.tables.row.Ledger;
+import org.jawroom.tables.row.Note;
+import org.jawroom.tables.row.Owners;
+import org.jawroom.tables.row.Row;
+import org.jawroom.tables.row.Rows;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.FaultList;
 import org.jawroom.tables.source.LeftAlone;
 import org.jawroom.tables.source.Source;
 import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.vise.MountNames;
+import org.jawroom.tables.vise.MountReader;
+import org.jawroom.tables.vise.PartReader;
+import org.jawroom.tables.vise.ViseReader;
 
 /** Reads a shop from a folder of CSV files or from one XLSX workbook. */
 public final class ShopReader {

@@ -7,6 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.row.Ledger;
+import org.jawroom.tables.row.Note;
+import org.jawroom.tables.row.Origins;
+import org.jawroom.tables.row.Owners;
+import org.jawroom.tables.row.Row;
+import org.jawroom.tables.row.Rows;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 
@@ -73,7 +79,7 @@ final class SideRows<T> {
           Note.Kind.BARE_NUMBER,
           row,
           String.format(
-              "bare numbers (%s) taken as %s, but %s is told in %s",
+              "bare numbers (%s) taken as %s, but %s is in %s",
               String.join(", ", row.bareColumns()),
               ledger.unit.plural(),
               owner.name(),

@@ -9,7 +9,7 @@
  *
  * <p><b>Blank is never zero.</b> A dimension that may be unknown stays blank. Defaults are those of
  * {@link org.jawroom.tables.schema}; those that affect clearance are reported as {@link
- * org.jawroom.tables.Note}s.
+ * org.jawroom.tables.row.Note}s.
  *
  * <p>Does not know solving. {@code schema} defines the columns, {@code source} opens files, {@code
  * cell} parses one cell.

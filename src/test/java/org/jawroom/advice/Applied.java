@@ -49,14 +49,11 @@ record Applied(Settings settings, Machine machine, Vise vise) {
       case MOVE -> new Applied(settings, moved(machine, remedy, amount), vise);
       case CLEARANCE ->
           new Applied(
-              settings.toBuilder()
-                  .clearance(settings.clearance() - amount)
-                  .handRoom(settings.handRoom() - amount)
-                  .build(),
+              settings.toBuilder().clearance(settings.clearance() - amount).build(),
               machine.withGuardRows(
                   machine.guardRows().stream().map(g -> asking(g, amount)).toList()),
               vise);
-      case CLAMPS, RAISE -> throw new IllegalArgumentException("no table says " + remedy.name());
+      case RAISE -> throw new IllegalArgumentException("no table says " + remedy.name());
     };
   }
 
@@ -117,17 +114,17 @@ record Applied(Settings settings, Machine machine, Vise vise) {
   }
 
   private static Machine moved(Machine machine, Remedy remedy, long by) {
+    String name = remedy.guard().orElseThrow().name();
     for (Side side : Side.values()) {
-      if (remedy
-          .guard()
-          .equals(List.of("door", "rear cover", "left guard", "right guard").get(side.ordinal()))) {
+      if (name.equals(
+          List.of("door", "rear cover", "left guard", "right guard").get(side.ordinal()))) {
         Dimension gap = machine.gap(side);
         return machine.withGap(side, Dimension.of(gap.length() + by));
       }
     }
     List<Guard> guards = new ArrayList<>();
     for (Guard guard : machine.guardRows()) {
-      if (!guard.name().equals(remedy.guard())) {
+      if (!guard.name().equals(name)) {
         guards.add(guard);
       } else if (guard.side().isPresent()) {
         guards.add(guard.withGap(Dimension.of(guard.gap().length() + by)));

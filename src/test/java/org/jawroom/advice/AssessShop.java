@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.OptionalLong;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
-import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
@@ -45,7 +44,7 @@ public final class AssessShop {
     List<Advice> advice = new ArrayList<>();
     for (Machine machine : shop.machines()) {
       for (Vise vise : shop.vises()) {
-        advice.add(Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise)));
+        advice.add(Advisor.advise(shop.settings(), machine, vise));
       }
     }
     List<JobOutcome> jobs = JobPairing.all(shop);

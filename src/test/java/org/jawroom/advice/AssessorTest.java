@@ -93,8 +93,7 @@ class AssessorTest {
           shop.machines().stream()
               .filter(machine -> !machine.candidate())
               .anyMatch(
-                  machine ->
-                      Pairing.solve(shop.settings(), machine, vise).verdict() == Verdict.FITS);
+                  machine -> Pairing.solve(shop.settings(), machine, vise).verdict().isClear());
       assertEquals(!fits && vise.quantity() > 0, assessment.homeless().contains(vise), vise.name());
     }
   }
@@ -121,6 +120,84 @@ class AssessorTest {
     BetterBuy tie = BetterBuy.of(List.of(one, one));
     assertEquals(2, tie.best().size());
     assertEquals(Optional.empty(), tie.decidedBy());
+  }
+
+  /** Equal but for the best vise: its opening decides, then its jaw, never its margin. */
+  @Test
+  void better_equalInJobsAndVises_isTheOneWithTheLargestUsefulVise() {
+    Assessed one = candidate("known offer");
+    PairingMerit best = one.best().orElseThrow();
+    Assessed opening = withBest(one, best, 1, 0, 0);
+    Assessed jaw = withBest(one, best, 0, 1, 0);
+    Assessed margin = withBest(one, best, 0, 0, 1);
+
+    assertEquals(
+        new BetterBuy(List.of(opening), Optional.of(BetterBuy.Criterion.OPENING), List.of()),
+        BetterBuy.of(List.of(jaw, one, opening)));
+    assertEquals(
+        new BetterBuy(List.of(jaw), Optional.of(BetterBuy.Criterion.JAW), List.of()),
+        BetterBuy.of(List.of(one, jaw, margin)));
+    assertEquals(2, BetterBuy.of(List.of(one, margin)).best().size());
+  }
+
+  private static Assessed withBest(
+      Assessed one, PairingMerit best, long opening, long jaw, long margin) {
+    return new Assessed(
+        one.machine(),
+        one.vises(),
+        Optional.of(
+            new PairingMerit(
+                best.outcome(),
+                best.pieces(),
+                best.bolted(),
+                best.settable(),
+                best.comfortable(),
+                best.reachShortfall(),
+                best.opening() + opening,
+                best.jaw() + jaw,
+                best.margin() + margin)),
+        one.held(),
+        one.unchecked(),
+        one.unknown(),
+        one.barred(),
+        one.onlyHere(),
+        one.perhapsOnlyHere(),
+        one.nuts(),
+        one.room(),
+        one.roomAtZero(),
+        one.roomBlanks(),
+        one.stack(),
+        one.questions());
+  }
+
+  /** "long" opens 200 and "plain" 120; on the known offer both fit, bolted, with room to spare. */
+  @Test
+  void best_onTheKnownOffer_isTheWidestThatHoldsTheMost() {
+    PairingMerit best = candidate("known offer").best().orElseThrow();
+    assertEquals("long", best.outcome().vise().name());
+    assertEquals(mm(200), candidate("known offer").opening());
+    assertEquals(mm(150), candidate("known offer").jaw());
+    assertTrue(candidate("blank offer").best().isEmpty());
+    assertEquals(0, candidate("blank offer").opening());
+  }
+
+  @Test
+  void unchecked_maxLoadBlank_isEveryJobHeld() {
+    List<Machine> machines =
+        shop.machines().stream()
+            .map(
+                machine ->
+                    machine.name().equals("known offer")
+                        ? machine.toBuilder().maxLoad(Optional.empty()).build()
+                        : machine)
+            .toList();
+    Assessment blank =
+        AssessShop.assess(new Shop(shop.settings(), machines, shop.vises(), shop.jobs()));
+
+    Assessed offer = named(blank.candidates(), "known offer");
+    assertEquals(candidate("known offer").held(), offer.held());
+    assertEquals(offer.held(), offer.unchecked());
+    assertEquals(List.of(), candidate("known offer").unchecked());
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.jawroom.advice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumMap;
@@ -66,7 +67,7 @@ class BlankLimitsTest {
     if (outcome.verdict() != Verdict.UNKNOWN || outcome.missing().size() != 1) {
       return;
     }
-    Advice advice = Advisor.advise(shop.settings(), outcome);
+    Advice advice = Advisor.advise(shop.settings(), outcome.machine(), outcome.vise());
     BlankLimit limit = advice.limits().get(0);
     assertEquals(GAPS.get(side), limit.column(), input);
     seen.merge(limit.relation(), 1, Integer::sum);
@@ -97,24 +98,26 @@ class BlankLimitsTest {
       Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
       if (outcome.verdict() == Verdict.MEASURE) {
         ToleranceNeeded needed =
-            Advisor.advise(shop.settings(), outcome).toleranceNeeded().orElseThrow();
+            Advisor.advise(shop.settings(), outcome.machine(), outcome.vise())
+                .toleranceNeeded()
+                .orElseThrow();
         if (needed.machine().isPresent()) {
           checked++;
           long most = needed.machine().getAsLong();
           Provenance known = machine.provenance();
-          assertEquals(
-              Verdict.FITS,
-              Pairing.solve(
-                      shop.settings(), machine.withProvenance(known.withTolerance(most)), vise)
-                  .verdict(),
-              ShopCsv.text(shop));
           assertTrue(
               Pairing.solve(
-                          shop.settings(),
-                          machine.withProvenance(known.withTolerance(most + MonotoneSearch.GRAIN)),
-                          vise)
-                      .verdict()
-                  != Verdict.FITS,
+                      shop.settings(), machine.withProvenance(known.withTolerance(most)), vise)
+                  .verdict()
+                  .isClear(),
+              ShopCsv.text(shop));
+          assertFalse(
+              Pairing.solve(
+                      shop.settings(),
+                      machine.withProvenance(known.withTolerance(most + MonotoneSearch.GRAIN)),
+                      vise)
+                  .verdict()
+                  .isClear(),
               ShopCsv.text(shop));
         }
       }

@@ -52,7 +52,8 @@ class RemedyLeastTest {
       if (missed) {
         String input = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
         long first = (1 + new SplittableRandom(seed).nextInt(700)) * MonotoneSearch.GRAIN;
-        List<Remedy> remedies = Advisor.advise(settings, outcome).remedies();
+        List<Remedy> remedies =
+            Advisor.advise(settings, outcome.machine(), outcome.vise()).remedies();
         raising(settings, outcome, remedies, first, input);
         moving(settings, outcome, remedies, first, input);
       }
@@ -63,7 +64,7 @@ class RemedyLeastTest {
       Settings settings, Outcome outcome, List<Remedy> remedies, long first, String input) {
     for (long height = first; height <= HIGHEST; height += TOOTH) {
       Setup riser = Setup.onRiser(height);
-      if (Model.of(settings, outcome.machine(), outcome.vise(), riser).fits()) {
+      if (Model.of(settings, outcome.machine(), outcome.vise(), riser).isClear()) {
         atMost(remedies, RemedyKind.RAISE, "", height, input);
         return;
       }
@@ -111,9 +112,13 @@ class RemedyLeastTest {
       String guard,
       Optional<Direction> way,
       long by) {
-    Remedy move = new Remedy(RemedyKind.MOVE, guard, way, OptionalLong.of(by), null);
+    Guard moved =
+        machine.guards().stream().filter(one -> one.name().equals(guard)).findFirst().orElseThrow();
+    Remedy move =
+        new Remedy(
+            RemedyKind.MOVE, Optional.of(moved), way, OptionalLong.of(by), Verdict.FITS, null);
     Applied applied = Applied.of(settings, machine, vise, move, 0);
-    return Model.of(settings, applied.machine(), vise, Setup.PLAIN).fits();
+    return Model.of(settings, applied.machine(), vise, Setup.PLAIN).isClear();
   }
 
   private static void atMost(
@@ -123,7 +128,7 @@ class RemedyLeastTest {
             .anyMatch(
                 remedy ->
                     remedy.kind() == kind
-                        && remedy.guard().equals(guard)
+                        && remedy.guard().map(Guard::name).orElse("").equals(guard)
                         && remedy.amount().orElseThrow() <= amount),
         () ->
             kind

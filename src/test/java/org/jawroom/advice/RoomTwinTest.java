@@ -46,7 +46,7 @@ class RoomTwinTest {
   void longest_randomMachines_goesAndNotLonger() {
     for (Profile profile : Profile.values()) {
       for (int seed = 0; seed < WIDTHS.size(); seed++) {
-        Shop shop = RandomShops.shop(profile, seed);
+        Shop shop = withoutHandRoom(RandomShops.shop(profile, seed));
         Optional<ViseSize> size = ViseSize.of(RandomShops.vise(shop));
         if (size.isPresent()) {
           check(shop, size.get(), WIDTHS.get(seed), profile + " seed " + seed);
@@ -55,6 +55,12 @@ class RoomTwinTest {
     }
     assertTrue(limited > 20, "only " + limited);
     assertTrue(never > 0, "only " + never);
+  }
+
+  /** Room is asked for the hand, too, which an unknown vise may do without: it may be awkward. */
+  private static Shop withoutHandRoom(Shop shop) {
+    Settings plain = shop.settings().toBuilder().handRoom(0).build();
+    return new Shop(plain, shop.machines(), shop.vises(), shop.jobs());
   }
 
   private void check(Shop shop, ViseSize size, long width, String name) {

@@ -33,7 +33,7 @@ class ClampPartsTest {
                 2 * MM));
       }
     }
-    assertEquals(expected, ClampParts.of(vise(), 60 * MM));
+    assertEquals(expected, ClampParts.of(vise(), 60 * MM, Certainty.AT_WORST));
   }
 
   @Test

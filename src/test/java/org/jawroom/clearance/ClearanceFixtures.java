@@ -38,7 +38,14 @@ public final class ClearanceFixtures {
         own.isPresent()
             ? Optional.empty()
             : Optional.of(
-                new VisePart(name, When.ALWAYS, u.closed(), u.open(), v, w, OptionalLong.empty()));
+                new VisePart(
+                    name,
+                    When.ALWAYS,
+                    Interval.of(u.closed().lo(), u.closed().hi()),
+                    Interval.of(u.open().lo(), u.open().hi()),
+                    v,
+                    w,
+                    OptionalLong.empty()));
     return new Part(own.orElse(PartRole.ROW), row, rank, situation, u, v, w, tolerance);
   }
 

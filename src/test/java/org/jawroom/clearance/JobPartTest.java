@@ -21,7 +21,7 @@ class JobPartTest {
     List<Part> parts = JobPart.of(vise, job(OptionalLong.empty()));
     assertEquals(List.of(Situation.values()), parts.stream().map(Part::situation).toList());
     Part part = parts.get(0);
-    assertEquals("part", part.name());
+    assertEquals("work", part.name());
     assertEquals(Integer.MAX_VALUE - 1, part.rank());
     assertEquals(false, part.handle());
     assertEquals(Interval.of(0, 50 * MM), part.u().over(vise.opening()));

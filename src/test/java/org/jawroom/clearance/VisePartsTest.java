@@ -307,9 +307,9 @@ class VisePartsTest {
         + " "
         + part.situation().word()
         + " "
-        + mm(part.u().closed())
+        + mm(Interval.of(part.u().closed().lo(), part.u().closed().hi()))
         + " > "
-        + mm(part.u().open())
+        + mm(Interval.of(part.u().open().lo(), part.u().open().hi()))
         + " v "
         + mm(part.v())
         + " w "

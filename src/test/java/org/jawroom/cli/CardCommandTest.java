@@ -29,11 +29,12 @@ class CardCommandTest {
   @Test
   void card_severalVises_isAPageEachInTheOrderGivenAndOnlyOnce() throws Exception {
     assertEquals(0, card("roomy", "Plain", "six inch", "plain"));
-    assertEquals("Written: " + file() + " (2 pages)\n", out.toString().replace("\r\n", "\n"));
+    assertEquals(
+        "Written: " + file() + " (2 cards of two pages)\n", out.toString().replace("\r\n", "\n"));
     try (PDDocument document = Loader.loadPDF(file().toFile())) {
-      assertEquals(2, document.getNumberOfPages());
+      assertEquals(4, document.getNumberOfPages());
       assertTrue(page(document, 1).contains("plain on roomy"));
-      assertTrue(page(document, 2).contains("six inch on roomy"));
+      assertTrue(page(document, 3).contains("six inch on roomy"));
       // A4 across, in points.
       assertEquals(595.28, document.getPage(0).getMediaBox().getWidth(), 0.01);
     }
@@ -55,7 +56,7 @@ class CardCommandTest {
   void card_someWithoutAPlace_writesTheRestAndSaysWhich() throws Exception {
     assertEquals(0, card("roomy", "six inch full swing", "plain"));
     assertEquals(List.of(NO_PLACE), err.toString().lines().toList());
-    assertEquals("Written: " + file() + " (1 page)", out.toString().strip());
+    assertEquals("Written: " + file() + " (1 card of two pages)", out.toString().strip());
   }
 
   @Test
@@ -64,8 +65,8 @@ class CardCommandTest {
     assertEquals(
         List.of(
             NO_PLACE,
-            "No card for \"wide bolts\" on \"roomy\": no bolts of it line up with the slots: see jawroom"
-                + " explain."),
+            "No card for \"wide bolts\" on \"roomy\": neither bolts nor clamps hold it in any"
+                + " orientation allowed: see jawroom explain."),
         err.toString().lines().toList());
     assertFalse(Files.exists(file()));
   }
@@ -102,6 +103,38 @@ class CardCommandTest {
     Files.createDirectory(file());
     assertEquals(3, card("roomy", "plain"));
     assertEquals(1, err.toString().lines().count(), err.toString());
+  }
+
+  @Test
+  void card_job_showsItsOpeningAndHowThePartSits() throws Exception {
+    assertEquals(0, job("plain 160", "bearing block"));
+    try (PDDocument document = Loader.loadPDF(file().toFile())) {
+      assertEquals(2, document.getNumberOfPages());
+      String text = page(document, 1).replaceAll("\\s+", " ");
+      // By hand: jaws 50 high over the bed, gripped 20 deep; a part 80 high and 95 wide.
+      assertTrue(text.contains("Parallels: 30 high"), text);
+      assertTrue(text.contains("Stick-up: 60 above the jaws"), text);
+      assertTrue(text.contains("grips at 95"), text);
+      assertTrue(text.contains("For the job bearing block only."), text);
+    }
+  }
+
+  @Test
+  void card_jobNotHeld_saysWhyInOneLine() throws Exception {
+    assertEquals(2, job("toolroom 80", "bearing block"));
+    assertEquals(1, err.toString().lines().count(), err.toString());
+    assertTrue(err.toString().contains("\"bearing block\" is not held: "), err.toString());
+    assertTrue(err.toString().contains("too wide for the jaws"), err.toString());
+    assertFalse(Files.exists(file()));
+  }
+
+  private int job(String vise, String job) {
+    return Main.run(
+        new String[] {
+          "card", "inputs/demo", "middle closed mill", vise, "--job", job, "-o", file().toString()
+        },
+        new PrintWriter(out, true),
+        new PrintWriter(err, true));
   }
 
   private Path file() {

@@ -30,6 +30,17 @@ class ExplainCommandTest {
   })
   void explain_exampleShop_readsAsKept(String kept, String machine, String vise) throws Exception {
     assertEquals(0, explain(machine, vise));
+    assertReadsAs(kept);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"all-limited.txt, tight, six inch", "all-no-mount.txt, roomy, wide bolts"})
+  void explain_all_readsAsKept(String kept, String machine, String vise) throws Exception {
+    assertEquals(0, explain(machine, vise, "--all"));
+    assertReadsAs(kept);
+  }
+
+  private void assertReadsAs(String kept) throws Exception {
     try (var in = getClass().getResourceAsStream("/org/jawroom/explain/" + kept)) {
       assertEquals(
           new String(in.readAllBytes(), StandardCharsets.UTF_8),
@@ -79,6 +90,7 @@ class ExplainCommandTest {
             "usable_to_mm",
             "room_over_jaws_mm",
             "load_left_kg",
+            "caveats",
             "missing",
             "recommended",
             "pairs",
@@ -100,11 +112,10 @@ class ExplainCommandTest {
   void explain_otherUnitShown_saysTheSameInIt() throws Exception {
     assertEquals(0, explain("tight", "six inch", "--show", "mm"));
     assertTrue(
-        out.toString()
-            .contains("It fits over part of its opening only: keep open 76.2 to 152.4 mm."),
+        out.toString().contains("nothing listed is hit while the jaws stay 92.2 to 152.4 mm"),
         out.toString());
     assertEquals(0, explain("roomy", "plain", "--show", "in"));
-    assertTrue(out.toString().contains("  (in; tape measures to the nearest 0.01"), out.toString());
+    assertTrue(out.toString().contains("Where to bolt it (in)"), out.toString());
   }
 
   @Test
@@ -112,10 +123,10 @@ class ExplainCommandTest {
     assertEquals(0, explain("tight", "six inch"));
     List<String> lines = out.toString().lines().toList();
     assertTrue(
-        lines.contains("It fits over part of its opening only: keep open 3 to 6 in."),
+        unwrapped().contains("nothing listed is hit while the jaws stay 3.63 to 6 in open"),
         out.toString());
-    assertTrue(lines.contains("  fixed-jaw face 7.50 from the table's front edge"), out.toString());
-    assertTrue(lines.contains("        jaws at 3, table all the way back"), out.toString());
+    assertTrue(lines.contains("  fixed-jaw face 7.58 from the table's front edge"), out.toString());
+    assertTrue(out.toString().contains(": jaws at 3.63, table all the way back"), out.toString());
   }
 
   @Test
@@ -140,6 +151,10 @@ class ExplainCommandTest {
   void explain_nameInOtherCase_isFound() throws Exception {
     assertEquals(0, explain("ROOMY", "Plain"));
     assertTrue(out.toString().startsWith("roomy x plain"), out.toString());
+  }
+
+  private String unwrapped() {
+    return out.toString().replaceAll("\\s+", " ");
   }
 
   private int explain(String machine, String vise, String... more) throws Exception {

@@ -8,10 +8,12 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.jawroom.advice.Advisor;
 import org.jawroom.app.Solving;
 import org.jawroom.launch.Main;
 import org.jawroom.reference.BigShop;
 import org.jawroom.report.page.PageFile;
+import org.jawroom.report.page.PagePairing;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -84,7 +86,13 @@ class ForeseenTest {
             new PrintWriter(err, true));
     assertEquals(0, status, err.toString());
 
-    long estimate = PageFile.estimate(shop, Solving.sample(shop, 240));
+    long estimate =
+        PageFile.estimate(
+            shop,
+            Solving.sample(
+                shop,
+                240,
+                solved -> PagePairing.of(Advisor.advise(shop.settings(), solved), solved)));
     long real = Files.size(page);
     assertTrue(estimate >= real && estimate <= real * 3 / 2, estimate + " for " + real);
   }

@@ -30,7 +30,7 @@ import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.launch.Main;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.plan.Wishes;
+import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.plan.PlanReports;
 import org.jawroom.report.plan.PlanText;
@@ -70,18 +70,46 @@ class PlanCommandTest {
     assertEquals(
         List.of(
             "A vise for 2 of 2 machines:",
-            "  roomier: long screw, 0.31 in to spare; for its jobs only, each in its own",
-            "      place",
+            "  roomier: long screw, 0.07 in to spare; keep open 3.63 to 6, or stand it where",
+            "      its job says",
             "  tight: plain, 0.12 in to spare",
             "Held: 2 of 3 jobs, 7 of 10 pieces",
             "Not held:",
             "  narrow, roomier: would be held with 1 x plain bought for 100; nothing cheaper",
             "      does it",
-            "No better plan exists.",
+            "No better plan exists in this order: the most pieces held, then the most",
+            "machines equipped, then the most of them comfortable and settable, then the",
+            "widest openings in all, then the widest jaws in all, then the most vises set",
+            "out.",
             "Written: " + reports.resolve("plan.csv"),
             "Written: " + reports.resolve("plan.xlsx")),
         out.toString().lines().toList());
     assertEquals("", err.toString());
+  }
+
+  /** Held all the same, and marked: nothing else changes. */
+  @Test
+  void plan_jobThatRestsOnSomethingUnchecked_countsItAndNamesIt() throws Exception {
+    Path jobs = tables.resolve("jobs.csv");
+    Files.writeString(
+        jobs, Files.readString(jobs).replace("wide,4,5 1/2,2,,10 lb,8", "wide,4,5 1/2,2,,10 lb,"));
+
+    assertEquals(0, plan());
+
+    assertEquals(Files.readString(golden("expected-plan.csv")), written());
+    List<String> lines = out.toString().lines().toList();
+    int at = lines.indexOf("Held: 2 of 3 jobs, 7 of 10 pieces");
+    assertEquals(
+        List.of(
+            "Held as far as the tables say:",
+            "  wide: tool height not checked: tool_length is blank",
+            "Not held:"),
+        lines.subList(at + 1, at + 4));
+    XSSFSheet sheet = workbook().getSheet("Jobs");
+    assertEquals("○ roomier", sheet.getRow(5).getCell(2).getStringCellValue());
+    assertEquals(
+        "tool height not checked: tool_length is blank",
+        sheet.getRow(5).getCell(7).getStringCellValue());
   }
 
   @Test
@@ -100,7 +128,7 @@ class PlanCommandTest {
     assertEquals(0, plan());
 
     assertEquals(Files.readString(golden("expected-plan-without-jobs.csv")), written());
-    assertTrue(out.toString().contains("keep open 3 to 6"), out.toString());
+    assertTrue(out.toString().contains("keep open 3.63 to 6"), out.toString());
     assertFalse(out.toString().contains("Held"), out.toString());
   }
 
@@ -199,7 +227,7 @@ class PlanCommandTest {
     assertFalse(plan.plan().machines().isEmpty());
     String text = String.join("\n", PlanText.lines(plan, PeopleUnit.MM, List.of()));
     assertFalse(text.contains(BETTER), text);
-    assertTrue(text.contains("A better plan may exist; not proven: the most jobs held"), text);
+    assertTrue(text.contains("A better plan may exist; not proven: the most pieces held"), text);
     assertTrue(text.contains("--time-limit"), text);
     XSSFSheet sheet = workbook().getSheet("Plan");
     assertEquals("Plan: a better plan may exist", sheet.getRow(0).getCell(0).getStringCellValue());
@@ -216,7 +244,7 @@ class PlanCommandTest {
     XSSFSheet sheet = book.getSheet("Plan");
     assertEquals("Plan: no better plan exists", sheet.getRow(0).getCell(0).getStringCellValue());
     assertEquals("↔ long screw", sheet.getRow(3).getCell(1).getStringCellValue());
-    assertEquals(0.31, sheet.getRow(3).getCell(3).getNumericCellValue());
+    assertEquals(0.07, sheet.getRow(3).getCell(3).getNumericCellValue());
     assertEquals("wide", sheet.getRow(3).getCell(6).getStringCellValue());
     XSSFSheet jobs = book.getSheet("Jobs");
     assertEquals("narrow, roomier", jobs.getRow(3).getCell(0).getStringCellValue());
@@ -230,7 +258,7 @@ class PlanCommandTest {
     assertEquals(0, plan("--cards"));
 
     try (PDDocument cards = Loader.loadPDF(Files.readAllBytes(reports.resolve("cards.pdf")))) {
-      assertEquals(2, cards.getNumberOfPages());
+      assertEquals(2 * 2, cards.getNumberOfPages(), "two pages a card");
       String text = new PDFTextStripper().getText(cards);
       assertTrue(text.contains("long screw") && text.contains("tight"), text);
     }
@@ -318,6 +346,35 @@ class PlanCommandTest {
 
     String row = written().lines().skip(1).findFirst().orElseThrow();
     assertTrue(row.startsWith(count == 0 ? "roomier,,," : "roomier,plain," + count + ","), row);
+  }
+
+  /**
+   * One alone has all its work within the spindle's reach, 12 either way; so has each of several:
+   * jaws 6 wide reach no farther than that with their middle at 9. Bases of 7 1/2 then stand from
+   * 15 − 9 − 3 3/4 = 2 1/4 (57.15), 11 1/4 (285.75) and 20 1/4 (514.35) on.
+   */
+  @Test
+  void several_onOneTable_areListedWithAPlaceEach() throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    Path vises = tables.resolve("vises.csv");
+    Files.writeString(vises, Files.readString(vises).replace(",1,100\n", ",3,100\n"));
+
+    assertEquals(0, plan("--machines=roomier", "--cards", "--show=mm"));
+
+    List<String> where =
+        workbook().getSheet("Plan").getRow(3).getCell(5).getStringCellValue().lines().toList();
+    assertEquals("each handle to the front, mount: base bolts", where.get(0));
+    assertEquals(
+        List.of(
+            "1: base's left side 57.2 from the table's left edge",
+            "2: base's left side 285.8 from the table's left edge",
+            "3: base's left side 514.4 from the table's left edge"),
+        where.stream().skip(1).map(line -> line.substring(0, line.indexOf(','))).toList());
+    try (PDDocument cards = Loader.loadPDF(Files.readAllBytes(reports.resolve("cards.pdf")))) {
+      assertEquals(2, cards.getNumberOfPages(), "two pages a card");
+      String text = new PDFTextStripper().getText(cards).replaceAll("\\s+", " ");
+      assertTrue(text.contains("3 side by side, instead of the one place above: 1: base's"), text);
+    }
   }
 
   private int plan(String... options) {

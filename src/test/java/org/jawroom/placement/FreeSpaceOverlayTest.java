@@ -51,9 +51,7 @@ class FreeSpaceOverlayTest {
         FreeSpaces other =
             others.stream()
                 .filter(
-                    o ->
-                        o.turn() == region.turn()
-                            && o.mount().equals(region.mount().orElseThrow().name()))
+                    o -> o.turn() == region.turn() && o.mount().equals(region.fastening().name()))
                 .findFirst()
                 .orElseThrow();
         compare(region, vise, other, () -> region.turn() + " " + input);
@@ -66,7 +64,7 @@ class FreeSpaceOverlayTest {
     FreeSpaces ours =
         new FreeSpaces(
             region.turn(),
-            region.mount().orElseThrow().name(),
+            region.fastening().name(),
             region.places().rectangles().stream()
                 .map(p -> new Rect(p.x().lo(), p.x().hi(), p.y().lo(), p.y().hi()))
                 .toList(),

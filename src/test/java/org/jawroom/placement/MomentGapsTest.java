@@ -25,6 +25,7 @@ import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
@@ -60,10 +61,17 @@ class MomentGapsTest {
       Vise vise = RandomShops.vise(shop);
       Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
       if (outcome.recommended().isPresent()) {
-        equal += compare(shop.settings(), outcome, profile + " " + seed);
+        // Only the numbers of a fits include hand room.
+        Settings asked =
+            outcome.verdict() == Verdict.FITS
+                ? shop.settings()
+                : shop.settings().toBuilder().handRoom(0).build();
+        equal += compare(asked, outcome, profile + " " + seed);
       }
     }
-    assertTrue(profile == Profile.ANYTHING || equal > 5, () -> profile + ": too little compared");
+    assertTrue(
+        profile == Profile.ANYTHING || profile.name().contains("BLANKS") || equal > 5,
+        () -> profile + ": too little compared");
   }
 
   private static int compare(Settings settings, Outcome outcome, String which) {
@@ -74,10 +82,17 @@ class MomentGapsTest {
     Region region =
         model.regions().stream()
             .filter(r -> r.turn() == place.handleTo())
-            .filter(r -> r.mount().orElseThrow().name().equals(place.mount()))
+            .filter(r -> r.fastening().equals(place.fastening()))
             .findFirst()
             .orElseThrow();
-    MomentGaps gaps = MomentGaps.of(settings, machine, vise.base().bedHeight(), region.parts());
+    // Only the numbers of a fits include hand room.
+    long handRoom = outcome.verdict() == Verdict.FITS ? settings.handRoom() : 0;
+    MomentGaps gaps =
+        MomentGaps.of(
+            settings.toBuilder().handRoom(handRoom).build(),
+            machine,
+            vise.base().bedHeight(),
+            region.parts());
     Map<String, Long> least = new HashMap<>();
     for (MachineState moment : moments(settings, machine, vise, region, place)) {
       for (Limit limit : gaps.at(moment, place.handleTo(), place.x(), place.y())) {
@@ -86,7 +101,7 @@ class MomentGapsTest {
     }
     Map<String, Long> swept = new HashMap<>();
     Map<String, Long> sweptGap = new HashMap<>();
-    for (Limit limit : model.inspect(place).pairs()) {
+    for (Limit limit : Pairing.solved(settings, machine, vise).inspection().orElseThrow().pairs()) {
       swept.merge(key(limit), limit.margin(), Math::min);
       sweptGap.merge(key(limit), limit.gap(), Math::min);
     }

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Random;
 import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Part;
@@ -25,9 +23,6 @@ import org.jawroom.placement.opening.OpeningRange;
 import org.jawroom.placement.opening.OpeningSearch;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Mount;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -114,15 +109,13 @@ class OpeningTwinTest {
       guards.add(ClearanceFixtures.guard("guard " + i, -i, false, Situation.CUTTING, box, 0, 0));
     }
     Strips places = Strips.of(new Rectangle(interval(random, 3), interval(random, 3)));
-    Dimension zero = Dimension.of(0);
-    Mount mount = new Mount("mount", false, List.of(new Bolt(zero, zero, zero, zero)));
     Orientation turn = Orientation.values()[random.nextInt(4)];
     return new Region(
         turn,
-        0,
-        Optional.of(mount),
-        OptionalLong.of(0),
+        PlacementFixtures.bolted("mount"),
         places,
+        Region.EVERYWHERE,
+        Region.EVERYWHERE,
         SweptParts.of(parts, FULL),
         SweptGuards.of(guards, 0));
   }

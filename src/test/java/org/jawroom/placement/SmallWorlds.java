@@ -8,6 +8,7 @@ import java.util.Random;
 import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.Part;
+import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.SweptGuard;
 import org.jawroom.clearance.SweptGuards;
@@ -20,13 +21,14 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.bolting.Fastening;
+import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Mount;
+import org.jawroom.reference.MachineDraft;
+import org.jawroom.shop.Settings;
 
 /**
  * Seeded random regions a few dozen half-nanometres wide, so that every lattice position can be
@@ -77,24 +79,38 @@ public final class SmallWorlds {
           ClearanceFixtures.guard(
               "guard " + i, guards.size(), false, Situation.CUTTING, box, demand(3), demand(2)));
     }
-    Dimension zero = Dimension.of(0);
-    Mount mount =
-        new Mount("mount " + mountIndex, false, List.of(new Bolt(zero, zero, zero, zero)));
     return new Region(
         turn,
-        mountIndex,
-        Optional.of(mount),
-        OptionalLong.of(0),
+        new Fastening(
+            mountIndex, "mount " + mountIndex, false, OptionalLong.of(0), Optional.empty()),
         strips(random.nextInt(3) + 1),
+        Region.EVERYWHERE,
+        Region.EVERYWHERE,
         SweptParts.of(parts, openings),
         SweptGuards.of(guards, 0));
   }
 
+  /** A candidate for which every place is settable. */
   public Candidate seat(Region region, Interval openings, Rectangle reach) {
+    return seat(region, openings, reach, 0);
+  }
+
+  /** A candidate that asks for tap room beside everything it could hit. */
+  public Candidate seat(Region region, Interval openings, Rectangle reach, long tap) {
     Interval u = Interval.of(0, 2 * random.nextInt(4));
     Interval v = Interval.around(0, random.nextInt(4));
     Rectangle workArea = new Rectangle(region.turn().x(u, v), region.turn().y(u, v));
-    return Candidate.of(region, region.space(openings), workArea, reach);
+    return Candidate.of(region, machine(reach, tap), openings, workArea);
+  }
+
+  /** A machine with that reach and tap room. */
+  private static PreparedMachine machine(Rectangle reach, long tap) {
+    MachineDraft draft = new MachineDraft();
+    draft.spindleX = (reach.x().lo() + reach.x().hi()) / 2;
+    draft.spindleY = (reach.y().lo() + reach.y().hi()) / 2;
+    draft.travelX = reach.x().length();
+    draft.travelY = reach.y().length();
+    return PreparedMachine.of(Settings.builder().tapRoom(tap).build(), draft.build(), Setup.PLAIN);
   }
 
   /** Side by side, some a single line, with at least one lattice position between them. */

@@ -9,14 +9,21 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.model.Pick;
+import org.jawroom.plan.model.PlanMachine;
+import org.jawroom.plan.model.ViseType;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.plan.model.Work;
 
 /**
  * A cell and its wishes in one line, for tests and their failure messages.
  *
- * <p>{@code M - 500 | V 2 1@300 | F 0/0=5,2,30 0/1=*,1,20 | J 3:0/0,1/1 1: | buy 300 | keep 0/1}:
- * machines owned, or with their price; vises as stock, with their price if for sale; fits as
- * machine/vise=margin (*: nothing can be hit), most, opening; jobs as quantity and the fits that
- * hold them; {@code buy} alone has no budget; {@code keep} as machine/vise.
+ * <p>{@code M - 500 | V 2 1@300 | F 0/0=+,2,30,9 0/1=-,1,20,8 | J 3:0/0,1/1 1: | buy 300 | keep
+ * 0/1}: machines owned, or with their price; vises as stock, with their price if for sale; fits as
+ * machine/vise=+ (comfortable and settable) or -, most, opening, jaw; jobs as quantity and the fits
+ * that hold them; {@code buy} alone has no budget; {@code keep} as machine/vise.
  */
 record CellText(CellModel cell, Wishes wishes) {
 
@@ -46,11 +53,10 @@ record CellText(CellModel cell, Wishes wishes) {
       fits.add(
           new Fit(
               pick(fields[0]),
-              fields[1].equals("*")
-                  ? OptionalLong.empty()
-                  : OptionalLong.of(Long.parseLong(fields[1])),
+              fields[1].equals("+"),
               Integer.parseInt(fields[2]),
-              Long.parseLong(fields[3])));
+              Long.parseLong(fields[3]),
+              Long.parseLong(fields[4])));
     }
     List<Work> jobs = new ArrayList<>();
     for (String word : words(parts[3])) {
@@ -106,11 +112,13 @@ record CellText(CellModel cell, Wishes wishes) {
                 text.append(' ')
                     .append(text(fit.pick()))
                     .append('=')
-                    .append(price(fit.margin(), "*", ""))
+                    .append(fit.good() ? '+' : '-')
                     .append(',')
                     .append(fit.most())
                     .append(',')
-                    .append(fit.opening()));
+                    .append(fit.opening())
+                    .append(',')
+                    .append(fit.jaw()));
     text.append(" | J");
     cell.jobs()
         .forEach(

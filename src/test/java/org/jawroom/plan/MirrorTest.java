@@ -11,6 +11,13 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.model.Pick;
+import org.jawroom.plan.model.PlanMachine;
+import org.jawroom.plan.model.ViseType;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.plan.model.Work;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -51,9 +58,10 @@ class MirrorTest {
           fits.add(
               new Fit(
                   new Pick(machine, vise),
-                  OptionalLong.of(random.nextInt(40)),
+                  random.nextInt(3) > 0,
                   1 + random.nextInt(3),
-                  100));
+                  100 + random.nextInt(40),
+                  100 + vise));
         }
       }
     }
@@ -80,7 +88,9 @@ class MirrorTest {
     Collections.reverse(vises);
     List<Fit> fits =
         asked.cell().fits().stream()
-            .map(fit -> new Fit(mirrored(fit.pick()), fit.margin(), fit.most(), fit.opening()))
+            .map(
+                fit ->
+                    new Fit(mirrored(fit.pick()), fit.good(), fit.most(), fit.opening(), fit.jaw()))
             .toList();
     List<Work> jobs = new ArrayList<>();
     for (Work job : asked.cell().jobs()) {

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.Purchase;
+import org.jawroom.plan.model.Unheld;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,7 +38,7 @@ class PlannerTwinTest {
     CellText asked =
         CellText.parse(
             "M - 400 - | V 2 3 2 3@300 1@500"
-                + " | F 0/0=3,1,250 0/1=-1,3,200 0/3=0,2,0 1/1=2,2,200 1/2=3,2,0 2/0=*,1,0 2/2=-3,3,50 2/3=4,2,0"
+                + " | F 0/0=+,1,250,9 0/1=-,3,200,9 0/3=+,2,0,9 1/1=+,2,200,9 1/2=+,2,0,9 2/0=+,1,0,9 2/2=-,3,50,9 2/3=+,2,0,9"
                 + " | J 4:0/1,0/3,1/1,1/2 3:0/0,0/1,1/2 1:0/3,2/0 3:0/0,1/1,2/0,2/3 2:0/0,0/3,2/2,2/3");
     Plan plan = Planner.plan(asked.cell(), asked.wishes());
     assertRemedies(asked.cell(), plan, asked.toString());
@@ -47,6 +51,27 @@ class PlannerTwinTest {
                 400,
                 true)),
         plan.unheld());
+  }
+
+  /** Each aim decides against all that follow it, without jobs and with them. */
+  @Test
+  void plan_eachAim_goesBeforeAllThatFollow() {
+    // One machine, two vises; the job is held by the first.
+    assertVise(0, "M - | V 1 1 | F 0/0=-,1,0,0 0/1=+,1,9,9 | J 1:0/0");
+    // Two machines equipped with small vises rather than one with the wide one of which all is
+    // best.
+    assertVise(1, "M - - | V 1 1 | F 0/0=+,1,90,90 0/1=-,1,1,1 1/0=-,1,1,1 | J");
+    assertVise(0, "M - | V 1 1 | F 0/0=+,1,0,0 0/1=-,1,9,9 | J");
+    assertVise(0, "M - | V 1 1 | F 0/0=+,1,9,0 0/1=+,1,8,9 | J");
+    assertVise(0, "M - | V 1 1 | F 0/0=+,1,9,9 0/1=+,1,9,8 | J | keep 0/1");
+    assertVise(1, "M - | V 2 2 | F 0/0=+,2,9,9 0/1=+,1,9,9 | J | keep 0/1");
+    assertVise(1, "M - | V 2 2 | F 0/0=+,1,9,9 0/1=+,2,9,9 | J");
+    assertVise(0, "M - | V 1 1 | F 0/0=+,1,9,9 0/1=+,1,9,9 | J");
+  }
+
+  private static void assertVise(int vise, String cell) {
+    CellText asked = CellText.parse(cell);
+    assertEquals(vise, Planner.plan(asked.cell(), asked.wishes()).kinds().get(0), cell);
   }
 
   /** Each remedy is the cheapest, and becomes true when its purchases are added to the inputs. */

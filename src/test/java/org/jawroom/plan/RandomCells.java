@@ -8,6 +8,13 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.model.Pick;
+import org.jawroom.plan.model.PlanMachine;
+import org.jawroom.plan.model.ViseType;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.plan.model.Work;
 
 /** Seeded small cells with many ties. */
 final class RandomCells {
@@ -29,13 +36,13 @@ final class RandomCells {
     for (int machine = 0; machine < machines.size(); machine++) {
       for (int vise = 0; vise < vises.size(); vise++) {
         if (random.nextDouble() < density) {
-          OptionalLong margin =
-              random.nextInt(8) == 0
-                  ? OptionalLong.empty()
-                  : OptionalLong.of(random.nextInt(9) - 3);
           fits.add(
               new Fit(
-                  new Pick(machine, vise), margin, 1 + random.nextInt(3), 50L * random.nextInt(6)));
+                  new Pick(machine, vise),
+                  random.nextInt(3) > 0,
+                  1 + random.nextInt(3),
+                  50L * random.nextInt(4),
+                  25L * random.nextInt(4)));
         }
       }
     }

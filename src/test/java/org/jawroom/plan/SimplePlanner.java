@@ -5,6 +5,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.CellModel;
+import org.jawroom.plan.model.Fit;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.PlanMachine;
+import org.jawroom.plan.model.Purchase;
+import org.jawroom.plan.model.Stage;
+import org.jawroom.plan.model.ViseType;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.plan.model.Work;
 
 /**
  * Exhaustive search over every assignment of kinds and counts to machines; it shares only the
@@ -140,12 +150,12 @@ final class SimplePlanner {
     if (wishes.buy()) {
       aims.add(-cost(trial));
     }
-    aims.add(jobs ? equipped : chosen.stream().mapToLong(Fit::opening).sum());
-    long margin = Long.MAX_VALUE;
-    for (Fit fit : chosen) {
-      margin = Math.min(margin, fit.margin().orElse(Long.MAX_VALUE));
+    if (jobs) {
+      aims.add(equipped);
     }
-    aims.add(margin);
+    aims.add(chosen.stream().filter(Fit::good).count());
+    aims.add(chosen.stream().mapToLong(Fit::opening).sum());
+    aims.add(chosen.stream().mapToLong(Fit::jaw).sum());
     if (wishes.keep().isPresent()) {
       aims.add(-changes(trial));
     }

@@ -8,6 +8,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.jawroom.plan.model.Aim;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.Stage;
+import org.jawroom.plan.model.Unheld;
 import org.junit.jupiter.api.Test;
 
 class TimeLimitTest {
@@ -18,7 +22,7 @@ class TimeLimitTest {
    */
   private static final CellText ASKED =
       CellText.parse(
-          "M - - | V 1 1 0@700 | F 0/0=5,1,10 0/1=1,1,10 1/0=2,1,10 1/1=4,1,10 0/2=3,1,10"
+          "M - - | V 1 1 0@700 | F 0/0=-,1,10,5 0/1=+,1,10,5 1/0=+,1,10,5 1/1=-,1,10,5 0/2=+,1,10,5"
               + " | J 1:0/0,1/0 1:0/1,1/1 1:0/2");
 
   @Test
@@ -32,7 +36,7 @@ class TimeLimitTest {
     assertFalse(plan.isProven());
     assertFalse(plan.isUnique());
     assertEquals(
-        "a better plan may exist; not proven: the largest least margin, the most vises set out",
+        "a better plan may exist; not proven: the most of them comfortable and settable, the most vises set out",
         plan.statement());
     assertTrue(
         plan.unheld().stream()
@@ -92,11 +96,19 @@ class TimeLimitTest {
   }
 
   @Test
-  void plan_listened_tellsEveryAimInOrder() {
+  void plan_listened_announcesEveryAimInOrder() {
     List<Aim> announced = new ArrayList<>();
-    Planner.plan(ASKED.cell(), ASKED.wishes().tell(progress -> announced.add(progress.aim())));
+    Planner.plan(ASKED.cell(), ASKED.wishes().announce(progress -> announced.add(progress.aim())));
     assertEquals(
-        List.of(Aim.HELD, Aim.EQUIPPED, Aim.MARGIN, Aim.SET_OUT, Aim.ORDER, Aim.REMEDY),
+        List.of(
+            Aim.HELD,
+            Aim.EQUIPPED,
+            Aim.GOOD,
+            Aim.OPENING,
+            Aim.JAW,
+            Aim.SET_OUT,
+            Aim.ORDER,
+            Aim.REMEDY),
         announced.stream().distinct().toList());
   }
 
@@ -104,12 +116,12 @@ class TimeLimitTest {
   void plan_amountsBeyondWhatDoublesTell_isNotCalledProven() {
     CellText wide =
         CellText.parse(
-            "M - - | V 1 1 | F 0/0=1,1,9000000001 0/1=1,1,9000000000 1/0=1,1,9000000005 1/1=1,1,9000000002 | J");
+            "M - - | V 1 1 | F 0/0=+,1,9000000001,5 0/1=+,1,9000000000,5 1/0=+,1,9000000005,5 1/1=+,1,9000000002,5 | J");
     Plan plan = Planner.plan(wide.cell(), wide.wishes());
     assertEquals(2, plan.machines().size());
-    assertFalse(plan.stages().get(1).proven());
+    assertFalse(plan.stages().get(2).proven());
     assertEquals(
-        "a better plan may exist; not proven: the widest total opening, the most vises set out",
+        "a better plan may exist; not proven: the widest openings in all, the most vises set out",
         plan.statement());
   }
 }

@@ -1,6 +1,7 @@
 package org.jawroom.plausibility;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -15,36 +16,43 @@ import org.jawroom.shop.Mount;
 import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
 
-/** The overhang of every pairing worked out place by place, as lists; slow and plain. */
+/** The overhang of every pairing computed place by place, as lists; slow and simple. */
 final class SimpleOverhangs {
   private SimpleOverhangs() {}
 
-  static Optional<Warning> of(Machine machine, Vise vise) {
+  /** The one warning about the vise on all of these machines together. */
+  static Optional<Warning> of(List<Machine> machines, Vise vise) {
     if (!vise.simple()
         || !vise.base().rearReach().isKnown()
         || !vise.base().frontReach().isKnown()) {
       return Optional.empty();
     }
-    OptionalLong least =
-        machine.turns().stream()
-            .filter(vise.turns()::contains)
-            .flatMap(turn -> vise.mounts().stream().map(mount -> least(machine, vise, turn, mount)))
-            .flatMapToLong(OptionalLong::stream)
-            .min();
+    List<Machine> reached =
+        machines.stream().filter(machine -> least(machine, vise).isPresent()).toList();
+    Optional<Machine> best =
+        reached.stream().min(Comparator.comparingLong(machine -> least(machine, vise).getAsLong()));
     long length = vise.base().rearReach().length() + vise.base().frontReach().length();
-    if (least.isEmpty() || 4 * least.getAsLong() <= length) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        Warning.vise(
-            vise.name(),
-            "bolt_u",
-            "on "
-                + machine.name()
-                + " at least "
-                + SpokenLength.of(least.getAsLong())
-                + " of its base, more than a quarter of its length, hangs over the table's edge wherever"
-                + " it is bolted. Check bolt_u, the reaches and the slots"));
+    return best.filter(machine -> 4 * least(machine, vise).getAsLong() > length)
+        .map(
+            machine ->
+                Warning.vise(
+                    Seriousness.WRONG,
+                    vise.name(),
+                    "bolt_u",
+                    "more than a quarter of its base hangs over the table's edge wherever it is bolted on"
+                        + " any machine, at least "
+                        + SpokenLength.of(least(machine, vise).getAsLong())
+                        + ", on "
+                        + machine.name()
+                        + ". Check bolt_u, the reaches and the slots"));
+  }
+
+  private static OptionalLong least(Machine machine, Vise vise) {
+    return machine.turns().stream()
+        .filter(vise.turns()::contains)
+        .flatMap(turn -> vise.mounts().stream().map(mount -> least(machine, vise, turn, mount)))
+        .flatMapToLong(OptionalLong::stream)
+        .min();
   }
 
   /**

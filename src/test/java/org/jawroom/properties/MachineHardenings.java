@@ -10,6 +10,7 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;
 import org.jawroom.shop.Sides;
 import org.jawroom.shop.When;
@@ -122,7 +123,12 @@ final class MachineHardenings {
   private static void dropWhatCountsOnlyWhileLoading(ShopDraft shop) {
     shop.vise.handleRadius = Dimension.NONE;
     shop.vise.parts.removeIf(part -> part.when() == When.LOADING || part.name().equals("handle"));
-    shop.mill.guards.removeIf(guard -> guard.side().isPresent() && guard.when() == When.LOADING);
+    // One that follows the nose is left out while cutting if there is no shortest tool.
+    Machine mill = shop.mill.build();
+    shop.mill.guards.removeIf(
+        guard ->
+            guard.side().isPresent()
+                && (guard.when() == When.LOADING || mill.movesAgainstTable(guard).z()));
   }
 
   private static void narrow(MachineDraft mill, Side side, long by) {

@@ -17,7 +17,7 @@ final class NeverBetter {
 
   private NeverBetter() {}
 
-  /** Whether its margins were not told because of a blank. */
+  /** Whether a blank leaves its margins out. */
   static boolean blank(Outcome outcome) {
     return outcome.verdict() == Verdict.UNKNOWN
         || outcome.verdict() == Verdict.NO_PLACE && outcome.bestMargin().isEmpty();
@@ -30,6 +30,11 @@ final class NeverBetter {
         : outcome.bestMargin().orElse(Length.ENDLESS);
   }
 
+  /** Whether both best margins include hand room, or neither: only those of a fits do. */
+  static boolean isOfOneKind(Outcome one, Outcome other) {
+    return (one.verdict() == Verdict.FITS) == (other.verdict() == Verdict.FITS);
+  }
+
   /** What is better in {@code harder} than in {@code easier}; empty if, as must be, nothing is. */
   static Optional<String> complaint(Outcome easier, Outcome harder) {
     Verdict before = easier.verdict();
@@ -40,12 +45,16 @@ final class NeverBetter {
     if (blank(easier) || blank(harder)) {
       return Optional.empty();
     }
-    if (bestMargin(harder) > bestMargin(easier)) {
+    if (isOfOneKind(easier, harder) && bestMargin(harder) > bestMargin(easier)) {
       return Optional.of("best margin " + bestMargin(harder) + ", easier " + bestMargin(easier));
     }
-    if (before == Verdict.LIMITED && after == Verdict.LIMITED) {
+    if (before == Verdict.LIMITED
+        && after == Verdict.LIMITED
+        && easier.recommended().orElseThrow().settable()
+        && harder.recommended().orElseThrow().settable()) {
+      // Settable positions come first, however narrow, so only their ranges compare.
       long width = harder.usableOpening().orElseThrow().length();
-      // Both ends are drawn in to the grain before they are told, by less than one grain each.
+      // Both ends are drawn in to the grain before they are reported, by less than one grain each.
       long most = easier.usableOpening().orElseThrow().length() + 2 * Settings.OPENING_GRAIN;
       if (width >= most) {
         return Optional.of("usable " + width + ", easier " + easier.usableOpening().get());
@@ -59,7 +68,8 @@ final class NeverBetter {
       case NO_MOUNT -> after == Verdict.NO_MOUNT;
       case NO_PLACE -> HOPELESS.contains(after);
       case LIMITED -> blank || after == Verdict.LIMITED || HOPELESS.contains(after);
-      case MEASURE -> blank || after != Verdict.FITS;
+      case MEASURE -> blank || !after.isClear();
+      case AWKWARD -> after != Verdict.FITS;
       case FITS, UNKNOWN -> true;
     };
   }

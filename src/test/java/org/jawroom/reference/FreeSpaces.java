@@ -16,9 +16,12 @@ import org.jawroom.shop.Vise;
  */
 public record FreeSpaces(Orientation turn, String mount, List<Rect> region, List<Rect> forbidden) {
 
-  /** One entry per turn and mount whose bolts line up somewhere, over the whole opening range. */
+  /**
+   * One entry per turn and mount whose bolts line up somewhere, over the whole opening range, hand
+   * room left out.
+   */
   public static List<FreeSpaces> of(Settings settings, Machine machine, Vise vise, long margin) {
-    RefModel model = new RefModel(settings, machine, vise, false);
+    RefModel model = new RefModel(ReferencePairing.withoutHandRoom(settings), machine, vise, false);
     List<FreeSpaces> all = new ArrayList<>();
     for (RefRegion region : model.regions) {
       List<Rect> rects = new ArrayList<>();
@@ -30,7 +33,7 @@ public record FreeSpaces(Orientation turn, String mount, List<Rect> region, List
       all.add(
           new FreeSpaces(
               region.turn(),
-              region.mount().mount().name(),
+              region.mount().name(),
               rects,
               model.forbidden(region, model.wholeOpening(), margin)));
     }

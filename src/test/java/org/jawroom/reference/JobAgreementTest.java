@@ -3,6 +3,7 @@ package org.jawroom.reference;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,7 +15,9 @@ import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.job.JobReason;
+import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.job.Shortfall;
+import org.jawroom.placement.job.Unchecked;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ReferenceOutcome.Limiting;
@@ -52,12 +55,35 @@ class JobAgreementTest {
             ReferenceJob.solve(
                 shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop), job);
 
+        if (isDecidedInSpiteOfBlanks(shop, job, expected, outcomes.get(index))) {
+          continue;
+        }
         assertEquals(
             describe(expected),
             describe(outcomes.get(index), expected),
             () -> job.name() + " of " + text);
       }
     }
+  }
+
+  /**
+   * Whether whatever stands in place of the blanks leads to the verdict that the solver has, the
+   * tool's height left out if a blank leaves it unchecked.
+   */
+  private static boolean isDecidedInSpiteOfBlanks(
+      Shop shop, Job job, ReferenceJob.Answer expected, JobOutcome actual) {
+    boolean unchecked = actual.unchecked().contains(Unchecked.TOOL);
+    return expected.verdict().equals("unknown")
+        && actual.verdict() != JobVerdict.UNKNOWN
+        && RefFilled.all(RandomShops.machine(shop), RandomShops.vise(shop)).stream()
+            .map(
+                filled -> ReferenceJob.solve(shop.settings(), filled.machine(), filled.vise(), job))
+            .map(
+                answer ->
+                    answer.fails().stream()
+                        .filter(fail -> !unchecked || !fail.contains(" tool "))
+                        .toList())
+            .allMatch(fails -> fails.isEmpty() == actual.isHeld());
   }
 
   /** The tightest of all pairs at the placement is the reported limit. */
@@ -140,12 +166,13 @@ class JobAgreementTest {
     values.put("verdict", answer.verdict());
     values.put("fails", answer.fails());
     values.put("tool room", answer.toolRoom());
-    values.put("load room", answer.loadRoom());
+    values.put("load room", answer.loadRoom().map(BigDecimal::stripTrailingZeros));
     values.put("stick-out", answer.stickOut());
     values.put("missing", answer.missing());
+    values.put("unchecked", answer.unchecked());
     if (answer.place().isPresent()) {
       Place place = answer.place().get();
-      ToldPlace.put(values, place);
+      PlaceValues.put(values, place);
     }
     return values.toString();
   }
@@ -155,12 +182,13 @@ class JobAgreementTest {
     values.put("verdict", outcome.verdict().code());
     values.put("fails", outcome.shortfalls().stream().map(JobAgreementTest::words).toList());
     values.put("tool room", outcome.toolRoom());
-    values.put("load room", outcome.loadRoom());
+    values.put("load room", outcome.loadRoom().map(BigDecimal::stripTrailingZeros));
     values.put("stick-out", outcome.shortestStickOut());
     values.put("missing", outcome.missing());
+    values.put("unchecked", outcome.unchecked().stream().map(Unchecked::code).toList());
     if (outcome.place().isPresent()) {
       Recommendation place = outcome.place().get();
-      ToldPlace.put(values, place, namesAnEdge(expected));
+      PlaceValues.put(values, place, namesAnEdge(expected));
     }
     return values.toString();
   }

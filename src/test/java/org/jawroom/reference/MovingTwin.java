@@ -61,9 +61,9 @@ public final class MovingTwin {
     parts = new ArrayList<>(model.body);
     model.regions.stream()
         .map(RefRegion::mount)
-        .filter(m -> m.mount().name().equals(mount))
+        .filter(m -> m.name().equals(mount))
         .findFirst()
-        .ifPresent(m -> parts.addAll(m.boltParts(vise)));
+        .ifPresent(m -> parts.addAll(m.parts()));
   }
 
   /** The least margin at a placement without blanks, while cutting and while loading. */

@@ -1,6 +1,5 @@
 package org.jawroom.reference;
 
-import static org.jawroom.reference.ExampleShop.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -34,6 +33,10 @@ class PublishedExamplesTest {
 
   private static final Settings NOTHING_REQUIRED =
       Settings.builder().clearance(0).handRoom(0).clampRoom(0).jawPlay(0).build();
+
+  private static long mm(double millimetres) {
+    return Math.round(millimetres * 1e6) * Length.NANOMETRE;
+  }
 
   /** A machine and a vise with a single part and nothing else in the way. */
   private static MachineDraft bareMill() {
@@ -188,7 +191,7 @@ class PublishedExamplesTest {
     "48,42", "54,48"
   })
   void thread_slotOfTheSeries_isItsOwn(long slot, long thread) {
-    assertEquals(mm(thread), RefMount.thread(mm(slot)));
+    assertEquals(mm(thread), RefSlots.thread(mm(slot)));
   }
 
   /**
@@ -198,7 +201,7 @@ class PublishedExamplesTest {
   @ParameterizedTest
   @CsvSource({"4.999999,0", "5.999999,4", "15.875,12", "16,12", "17.999999,12", "20,16", "100,48"})
   void thread_widthBetweenTwo_isTheSmaller(double slot, long thread) {
-    assertEquals(mm(thread), RefMount.thread(mm(slot)));
+    assertEquals(mm(thread), RefSlots.thread(mm(slot)));
   }
 
   /** ISO 841:2001, transcribed: X, Y, Z right-handed; so are u, v, w: v = w × u in every turn. */

@@ -69,6 +69,7 @@ final class RandomJobs {
 
   private static Settings settings(Settings d, Dice dice) {
     long play = dice.among(List.of(10L, 10L, 0L, 3L, 40L, 500L)) * Length.MM;
-    return d.toBuilder().jawPlay(play).build();
+    long room = dice.among(List.of(2L, 2L, 0L, 5L, 20L)) * Length.MM;
+    return d.toBuilder().jawPlay(play).loadRoom(room).build();
   }
 }

@@ -44,7 +44,11 @@ public final class RandomShops {
     SYMMETRIC,
     TOUCHING,
     TINY,
-    HUGE
+    HUGE,
+    STRAPPED,
+    SMALL_HOLES,
+    SHORT_SLOTS,
+    LOW_HANDLE
   }
 
   /** The profiles of generated shops. */
@@ -101,7 +105,26 @@ public final class RandomShops {
     TINY_BOXES(Feature.TINY, Feature.SIXTEEN_BOXES),
     TINY_SQUEEZED(Feature.TINY, Feature.SQUEEZED, Feature.SHAPE_PARTS),
     HUGE(Feature.HUGE, Feature.FEW_GUARDS),
-    HUGE_SQUEEZED(Feature.HUGE, Feature.SQUEEZED);
+    HUGE_SQUEEZED(Feature.HUGE, Feature.SQUEEZED),
+    STRAPPED(Feature.STRAPPED, Feature.FEW_GUARDS),
+    STRAPPED_SQUEEZED(Feature.STRAPPED, Feature.SQUEEZED, Feature.KEYED),
+    STRAPPED_COARSE(Feature.STRAPPED, Feature.COARSE, Feature.SLOTS_ALONG_Y, Feature.FEW_GUARDS),
+    STRAPPED_SHORT_SLOTS(Feature.STRAPPED, Feature.SHORT_SLOTS, Feature.MAX_OVERHANG),
+    STRAPPED_BLANKS(Feature.STRAPPED, Feature.BLANKS, Feature.FEW_GUARDS),
+    STRAPPED_SYMMETRIC(Feature.STRAPPED, Feature.SYMMETRIC, Feature.COARSE, Feature.FEW_GUARDS),
+    HUGE_STRAPPED(Feature.HUGE, Feature.STRAPPED, Feature.SMALL_HOLES, Feature.FEW_GUARDS),
+    SMALL_HOLES(Feature.SMALL_HOLES, Feature.EXTRA_MOUNTS, Feature.FEW_GUARDS),
+    SMALL_HOLES_KEYED(Feature.SMALL_HOLES, Feature.KEYED, Feature.SQUEEZED, Feature.COARSE),
+    SMALL_HOLES_BLANKS(Feature.SMALL_HOLES, Feature.BLANKS, Feature.EXTRA_MOUNTS),
+    SHORT_SLOTS(Feature.SHORT_SLOTS, Feature.KEYED, Feature.FEW_GUARDS),
+    SHORT_SLOTS_COARSE(Feature.SHORT_SLOTS, Feature.COARSE, Feature.FEW_GUARDS),
+    LOW_HANDLE(Feature.LOW_HANDLE, Feature.HANDLED, Feature.FEW_GUARDS),
+    LOW_HANDLE_STRAPPED(
+        Feature.LOW_HANDLE,
+        Feature.HANDLED,
+        Feature.STRAPPED,
+        Feature.SQUEEZED,
+        Feature.TOLERANCES);
 
     private final Set<Feature> features = EnumSet.noneOf(Feature.class);
 
@@ -137,12 +160,15 @@ public final class RandomShops {
   static Shop shop(Profile profile, long seed, int each) {
     Set<Feature> features = features(profile, seed);
     Dice dice = dice(features, seed * 1_000_003 + profile.ordinal());
-    Settings settings = settings(dice, features);
+    // Apart from the other dice, so that shops without these features stay as they are.
+    Dice mounting = dice(features, seed * 998_244_353 + profile.ordinal());
+    Settings settings = RandomMounting.settings(mounting, features, settings(dice, features));
     List<Machine> machines = new ArrayList<>();
     List<Vise> vises = new ArrayList<>();
     for (int i = 0; i < each; i++) {
       MachineDraft mill = RandomMachines.draft(dice, features);
       ViseDraft vise = RandomVises.draft(dice, features, mill);
+      RandomMounting.change(mounting, features, mill, vise);
       if (features.contains(Feature.SYMMETRIC)) {
         RandomSymmetry.mirror(dice, mill, vise);
       }

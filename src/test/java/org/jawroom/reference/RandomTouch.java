@@ -1,6 +1,7 @@
 package org.jawroom.reference;
 
 import java.util.List;
+import java.util.Optional;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.ReferenceOutcome.Usable;
@@ -10,7 +11,7 @@ import org.jawroom.shop.Vise;
 
 /**
  * Settings at the limit of a pairing: the clearance uses up the best margin, or the least opening
- * equals the usable one, each to within a nanometre.
+ * equals the usable one, or the room to tap is half the play, each to within a nanometre.
  */
 final class RandomTouch {
   private RandomTouch() {}
@@ -29,6 +30,12 @@ final class RandomTouch {
     SettingsDraft draft = SettingsDraft.of(settings);
     draft.clearance = Length.floorTo(clearance, Length.NANOMETRE);
     draft.handRoom = 0;
+    Optional<List<Long>> play = outcome.recommended().flatMap(ReferenceOutcome.Place::play);
+    if (play.isPresent() && dice.chance(40)) {
+      int side = dice.among(List.of(0, 2));
+      long half = (play.get().get(side) + play.get().get(side + 1)) / 2;
+      draft.tapRoom = Length.floorTo(Math.max(0, half + off), Length.NANOMETRE);
+    }
     draft.leastOpening =
         Math.max(Settings.OPENING_GRAIN, Length.floorTo(leastOpening, Length.NANOMETRE));
     return draft.build();

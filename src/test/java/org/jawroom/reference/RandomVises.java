@@ -91,7 +91,7 @@ final class RandomVises {
   }
 
   private void bolts() {
-    long d = Math.max(4 * Length.MM, RefMount.thread(mill.slotWidth.length()));
+    long d = Math.max(4 * Length.MM, RefSlots.thread(mill.slotWidth.length()));
     boolean tight = has(Feature.KEYED);
     long pitch = mill.slotPitch.isKnown() ? mill.slotPitch.length() : dice.mm(40, 100);
     vise.boltSpacing =

@@ -1,20 +1,23 @@
 package org.jawroom.reference;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalLong;
-import org.jawroom.reference.RefPair.Field;
 
 /** The best margin over all regions, and the recommended placement, for one opening range. */
 final class RefChoice {
   private final RefModel model;
   private final Span openings;
-  private OptionalLong bestMargin = OptionalLong.empty();
+  private final RefReach reach;
+  private final List<RefArea> areas;
 
   RefChoice(RefModel model, Span openings) {
     this.model = model;
     this.openings = openings;
+    this.reach = new RefReach(model);
+    this.areas =
+        model.regions.stream()
+            .map(region -> new RefArea(region, List.of(), model.deciding(region, openings)))
+            .toList();
   }
 
   /** A placement. */
@@ -22,121 +25,102 @@ final class RefChoice {
 
   /** The largest margin anywhere; {@link RefMargin#NO_LIMIT} if nothing can be hit. */
   long bestMargin() {
-    if (bestMargin.isEmpty()) {
-      bestMargin = OptionalLong.of(bestMargin(model.regions));
-    }
-    return bestMargin.getAsLong();
+    return bestMargin(areas);
   }
 
-  private long bestMargin(List<RefRegion> regions) {
+  private static long bestMargin(List<RefArea> areas) {
     long best = Long.MIN_VALUE;
-    for (RefRegion region : regions) {
-      List<Field> fields = model.deciding(region, openings);
-      if (best > Long.MIN_VALUE
-          && best < RefMargin.NO_LIMIT
-          && RefMargin.isEmpty(region, fields, best + 1)) {
-        continue;
+    for (RefArea area : areas) {
+      boolean beaten =
+          best == RefMargin.NO_LIMIT || best > Long.MIN_VALUE && area.isEmpty(best + 1);
+      if (!beaten) {
+        best = Math.max(best, RefMargin.largest(area));
       }
-      best = Math.max(best, RefMargin.largest(region, fields));
     }
     return best;
   }
 
+  private static List<RefArea> clear(List<RefArea> areas) {
+    return areas.stream().filter(area -> !area.isEmpty(0)).toList();
+  }
+
   /** Whether some placement has a margin of 0 or more. */
   boolean somewhereClear() {
-    return model.regions.stream()
-        .anyMatch(region -> !RefMargin.isEmpty(region, model.deciding(region, openings), 0));
+    return !clear(areas).isEmpty();
+  }
+
+  /** Whether some placement at which the vise can be tapped square has a margin of 0 or more. */
+  boolean somewhereSettable() {
+    return !clear(areas.stream().map(this::settable).toList()).isEmpty();
   }
 
   /** The least protrusion of the work area from the reach among positions with margin ≥ 0. */
   long leastShortfallOfClear() {
-    return leastShortfall(model.regions, 0);
+    return leastShortfall(areas, 0);
   }
 
   /** The recommended placement. */
   Spot recommended() {
-    long margin = bestMargin();
-    List<RefRegion> regions = model.regions;
-    if (margin >= 0) {
-      long shortfall = leastShortfall(regions, 0);
-      regions = withinShortfall(regions, shortfall);
-      margin = bestMargin(regions);
-    } else {
-      long shortfall = leastShortfall(regions, margin);
-      regions = withinShortfall(regions, shortfall);
+    if (!somewhereClear()) {
+      long margin = bestMargin();
+      return nearest(withinShortfall(areas, leastShortfall(areas, margin)), margin);
     }
-    return nearest(regions, margin);
+    return recommendedOf(clear(areas));
   }
 
-  private List<Rect> cells(RefRegion region, long t) {
-    return FreeCells.of(region.xs(), region.ys(), model.forbidden(region, openings, t));
+  /** The recommended placement if reaching the work area comes before everything but clearance. */
+  Spot recommendedInReach() {
+    return somewhereClear()
+        ? recommendedOf(clear(withinShortfall(areas, leastShortfallOfClear())))
+        : recommended();
   }
 
-  /** Protrusion of the work area on one axis with the vise at {@code at}. */
-  private static long out(long at, Span work, Span reach) {
-    return Math.max(0, Math.max(reach.lo() - work.lo() - at, at + work.hi() - reach.hi()));
+  private Spot recommendedOf(List<RefArea> clear) {
+    List<RefArea> left = preferred(clear, clear.stream().filter(RefChoice::isBolted).toList());
+    left = preferred(left, clear(left.stream().map(this::settable).toList()));
+    left = clear(withinShortfall(left, leastShortfall(left, 0)));
+    return nearest(left, bestMargin(left));
   }
 
-  /**
-   * The position in {@code free} with the least protrusion of the work area, centred if possible.
-   */
-  private static long leastOut(Span free, Span work, Span reach) {
-    long low = reach.lo() - work.lo();
-    long high = reach.hi() - work.hi();
-    long a = out(free.clamp(low), work, reach);
-    long b = out(free.clamp(high), work, reach);
-    // Too wide for the reach: the least protrusion is at the centre, on the lattice on either side
-    // of it.
-    long middle = Math.floorDiv(low + high, 2);
-    long c = out(free.clamp(middle), work, reach);
-    long d = out(free.clamp(middle + 1), work, reach);
-    return Math.min(Math.min(a, b), Math.min(c, d));
+  private static List<RefArea> preferred(List<RefArea> all, List<RefArea> better) {
+    return better.isEmpty() ? all : better;
   }
 
-  private Span reachX() {
-    long half = model.machine.travelX() / 2;
-    return new Span(model.machine.spindleX() - half, model.machine.spindleX() + half);
+  private static boolean isBolted(RefArea area) {
+    return !area.region().mount().clamps();
   }
 
-  private Span reachY() {
-    long half = model.machine.travelY() / 2;
-    return new Span(model.machine.spindleY() - half, model.machine.spindleY() + half);
+  /** The positions of {@code area} at which the vise can be tapped square. */
+  private RefArea settable(RefArea area) {
+    RefRegion region = area.region();
+    return new RefArea(model.settable(region), model.untappable(region, openings), area.fields());
   }
 
-  long shortfall(Spot spot) {
-    Span[] work = model.workArea(spot.region.turn());
-    return Math.max(out(spot.x, work[0], reachX()), out(spot.y, work[1], reachY()));
+  /** Whether the vise can be tapped square there. */
+  boolean isSettable(Spot spot) {
+    Span x = new Span(spot.x, spot.x);
+    Span y = new Span(spot.y, spot.y);
+    RefRegion settable = model.settable(spot.region).within(x, y);
+    return !settable.isEmpty()
+        && model.untappable(spot.region, openings).stream()
+            .noneMatch(rect -> rect.holdsInside(spot.x, spot.y));
   }
 
-  private long leastShortfall(List<RefRegion> regions, long t) {
+  private long leastShortfall(List<RefArea> areas, long t) {
     long least = Long.MAX_VALUE;
-    for (RefRegion region : regions) {
-      Span[] work = model.workArea(region.turn());
-      for (Rect cell : cells(region, t)) {
-        long x = leastOut(new Span(cell.xLo(), cell.xHi()), work[0], reachX());
-        long y = leastOut(new Span(cell.yLo(), cell.yHi()), work[1], reachY());
-        least = Math.min(least, Math.max(x, y));
+    for (RefArea area : areas) {
+      for (Rect cell : area.cells(t)) {
+        least = Math.min(least, reach.least(area.region().turn(), cell));
       }
     }
     return least;
   }
 
-  private List<RefRegion> withinShortfall(List<RefRegion> regions, long most) {
-    List<RefRegion> left = new ArrayList<>();
-    for (RefRegion region : regions) {
-      Span[] work = model.workArea(region.turn());
-      long lowX = reachX().lo() - work[0].lo() - most;
-      long highX = reachX().hi() - work[0].hi() + most;
-      long lowY = reachY().lo() - work[1].lo() - most;
-      long highY = reachY().hi() - work[1].hi() + most;
-      if (lowX <= highX && lowY <= highY) {
-        RefRegion cut = region.within(new Span(lowX, highX), new Span(lowY, highY));
-        if (!cut.isEmpty()) {
-          left.add(cut);
-        }
-      }
-    }
-    return left;
+  private List<RefArea> withinShortfall(List<RefArea> areas, long most) {
+    return areas.stream()
+        .map(area -> area.in(reach.within(area.region(), most)))
+        .filter(area -> !area.region().isEmpty())
+        .toList();
   }
 
   /** A candidate with its tie-break values; regions come in the order of the last two. */
@@ -149,13 +133,14 @@ final class RefChoice {
             .thenComparing(Comparator.comparingLong((Ranked r) -> r.spot.x).reversed());
   }
 
-  private Spot nearest(List<RefRegion> regions, long margin) {
+  private Spot nearest(List<RefArea> areas, long margin) {
     Ranked best = null;
-    for (RefRegion region : regions) {
+    for (RefArea area : areas) {
+      RefRegion region = area.region();
       Span[] work = model.workArea(region.turn());
       long idealX = model.machine.spindleX() - middle(work[0]);
       long idealY = model.machine.spindleY() - middle(work[1]);
-      for (Rect cell : cells(region, margin)) {
+      for (Rect cell : area.cells(margin)) {
         long x = new Span(cell.xLo(), cell.xHi()).clamp(idealX);
         long y = new Span(cell.yLo(), cell.yHi()).clamp(idealY);
         Ranked ranked =

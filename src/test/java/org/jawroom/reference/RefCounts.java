@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
@@ -16,17 +17,18 @@ import org.jawroom.shop.Vise;
  * every position that a left-packed row can have.
  */
 final class RefCounts {
+  private final ReferenceOutcome outcome;
   private final RefModel model;
   private final boolean alongX;
 
+  /** Of a pairing without blanks that fits or is awkward. */
   RefCounts(Settings settings, Machine machine, Vise vise) {
-    this.model = new RefModel(settings, machine, vise, false);
+    this.outcome = ReferencePairing.solve(settings, machine, vise);
+    boolean fits = outcome.verdict() == Verdict.FITS;
+    this.model =
+        new RefModel(
+            fits ? settings : ReferencePairing.withoutHandRoom(settings), machine, vise, false);
     this.alongX = machine.slots().direction() == Axis.X;
-  }
-
-  /** Whether a blank leaves the answer open. */
-  boolean isOpen() {
-    return !model.missing.isEmpty();
   }
 
   /** The largest number over all turns, mounts and slots. */
@@ -47,7 +49,7 @@ final class RefCounts {
    */
   boolean stand(Orientation turn, String mount, List<Long> positions) {
     for (RefRegion region : model.regions) {
-      if (region.turn() == turn && region.mount().mount().name().equals(mount)) {
+      if (region.turn() == turn && region.mount().name().equals(mount)) {
         long apart = apart(region);
         for (List<Span> free : rows(region)) {
           boolean stand = true;
@@ -65,14 +67,14 @@ final class RefCounts {
     return false;
   }
 
-  /** For each combination of slots, the positions along them. */
+  /** For each choice of slots, the positions along them. */
   private List<List<Span>> rows(RefRegion region) {
-    List<List<Integer>> choices = new ArrayList<>();
-    choose(region, List.of(), choices);
     List<Rect> forbidden = model.forbidden(region, model.wholeOpening(), 0);
+    RefRegion near =
+        new RefReach(model).within(region, outcome.recommended().get().reachShortfall());
     List<List<Span>> rows = new ArrayList<>();
-    for (List<Integer> slots : choices) {
-      RefRegion held = model.overhanging(region.mount().holdsIn(region.turn(), slots));
+    for (Span slots : region.mount().choices(region.turn())) {
+      RefRegion held = alongX ? near.within(Span.ALL, slots) : near.within(slots, Span.ALL);
       List<Span> free = new ArrayList<>();
       for (Rect cell : FreeCells.of(held.xs(), held.ys(), forbidden)) {
         free.add(alongX ? new Span(cell.xLo(), cell.xHi()) : new Span(cell.yLo(), cell.yHi()));
@@ -82,26 +84,10 @@ final class RefCounts {
     return rows;
   }
 
-  /** Every assignment of slots to bolts. */
-  private void choose(RefRegion region, List<Integer> so, List<List<Integer>> choices) {
-    if (region.mount().holdsIn(region.turn(), so).isEmpty()) {
-      return;
-    }
-    if (so.size() == region.mount().mount().bolts().size()) {
-      choices.add(so);
-      return;
-    }
-    for (int slot = 1; slot <= model.machine.slots().count(); slot++) {
-      List<Integer> next = new ArrayList<>(so);
-      next.add(slot);
-      choose(region, next, choices);
-    }
-  }
-
   /** The least distance between the origins of two neighbours. */
   private long apart(RefRegion region) {
     List<RefPart> parts = new ArrayList<>(model.body);
-    parts.addAll(region.mount().boltParts(model.vise));
+    parts.addAll(region.mount().parts());
     long apart = 0;
     for (RefPart left : parts) {
       for (RefPart right : parts) {
@@ -125,6 +111,9 @@ final class RefCounts {
       throw new IllegalArgumentException("vises of no width: " + apart);
     }
     TreeSet<Long> places = new TreeSet<>();
+    if (free.isEmpty()) {
+      return 0;
+    }
     for (Span start : free) {
       for (long at = start.lo(); at <= free.get(free.size() - 1).hi(); at += apart) {
         long here = at;

@@ -1,11 +1,13 @@
 package org.jawroom.reference;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.RefChoice.Spot;
 import org.jawroom.reference.RefGuard.Block;
 import org.jawroom.reference.RefPair.Field;
@@ -39,19 +41,36 @@ final class RefDetails {
       }
     }
     RefMount mount = spot.region().mount();
-    List<Integer> slots = mount.slots(spot.region().turn(), spot.x(), spot.y());
+    Orientation turn = spot.region().turn();
+    List<Integer> slots = mount.slotsAt(turn, spot.x(), spot.y());
     return new Place(
-        spot.region().turn(),
-        mount.mount().name(),
+        turn,
+        mount.name(),
+        mount.clamps() ? OptionalLong.empty() : OptionalLong.of(mount.thread()),
         spot.x(),
         spot.y(),
         slots,
+        new RefChoice(model, openings).isSettable(spot),
         limiting == null ? OptionalLong.empty() : OptionalLong.of(margin),
         Optional.ofNullable(limiting).map(this::limiting),
-        new RefChoice(model, openings).shortfall(spot),
+        new RefReach(model).shortfall(turn, spot.x(), spot.y()),
         overhang(),
+        handGap(),
         margin < 0 ? Optional.empty() : Optional.of(play(slots)),
         noseNotBelow());
+  }
+
+  /** The least gap round the handle while loading. */
+  private OptionalLong handGap() {
+    return pairs.stream()
+        .filter(pair -> pair.part().isHandle() && !pair.cutting())
+        .mapToLong(
+            pair ->
+                Math.max(
+                    Math.max(
+                        x(pair.part()).gap(pair.block().x()), y(pair.part()).gap(pair.block().y())),
+                    pair.zGap()))
+        .min();
   }
 
   private Field field(RefPair pair) {
@@ -151,7 +170,7 @@ final class RefDetails {
 
   private static Span only(List<Span> spans) {
     if (spans.size() != 1) {
-      throw new IllegalStateException("bolts in given slots leave one interval, not " + spans);
+      throw new IllegalStateException("studs in given slots leave one interval, not " + spans);
     }
     return spans.get(0);
   }
@@ -165,7 +184,7 @@ final class RefDetails {
     long top = model.machine.noseMax().length();
     long least = low;
     for (RefGuard guard : model.guards) {
-      for (RefPart part : withBolts()) {
+      for (RefPart part : withMount()) {
         if (guard.rising() == null || part.cutting() == null) {
           continue;
         }
@@ -190,9 +209,9 @@ final class RefDetails {
     return OptionalLong.of(least);
   }
 
-  private List<RefPart> withBolts() {
-    List<RefPart> parts = new java.util.ArrayList<>(model.body);
-    parts.addAll(spot.region().mount().boltParts(model.vise));
+  private List<RefPart> withMount() {
+    List<RefPart> parts = new ArrayList<>(model.body);
+    parts.addAll(spot.region().mount().parts());
     return parts;
   }
 }

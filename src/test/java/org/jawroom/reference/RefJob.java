@@ -34,7 +34,7 @@ record RefJob(Vise vise, Job job) {
     long hi = lo + job.width();
     Span v = new Span(-job.length() / 2, job.length() / 2);
     Span w = new Span(underside(), top());
-    return new RefPart("part", lo, hi, lo, hi, v, w, w, vise.provenance().tolerance());
+    return new RefPart("work", lo, hi, lo, hi, v, w, w, vise.provenance().tolerance());
   }
 
   /** The jaws run along x where the handle points to the front or the rear. */

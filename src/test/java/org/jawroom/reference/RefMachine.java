@@ -20,13 +20,35 @@ final class RefMachine {
   private final Settings settings;
   private final Machine machine;
   private final long bedHeight;
+  private final Stop stop;
   private final Set<Column> missing;
   private final List<RefGuard> guards = new ArrayList<>();
 
-  private RefMachine(Settings settings, Machine machine, long bedHeight, Set<Column> missing) {
+  /**
+   * A stop that cuts the travel while cutting.
+   *
+   * @param toward where the table stands at the end that is cut
+   * @param by the length that is cut
+   */
+  record Stop(Side toward, long by) {
+    static final Stop NONE = new Stop(Side.FRONT, 0);
+
+    /** What it takes off the greatest spindle coordinate, where the table stands front or left. */
+    long atGreatest(Axis axis) {
+      return toward == (axis == Axis.X ? Side.LEFT : Side.FRONT) ? by : 0;
+    }
+
+    long atLeast(Axis axis) {
+      return toward == (axis == Axis.X ? Side.RIGHT : Side.REAR) ? by : 0;
+    }
+  }
+
+  private RefMachine(
+      Settings settings, Machine machine, long bedHeight, Stop stop, Set<Column> missing) {
     this.settings = settings;
     this.machine = machine;
     this.bedHeight = bedHeight;
+    this.stop = stop;
     this.missing = missing;
   }
 
@@ -35,13 +57,13 @@ final class RefMachine {
    * {@code missing}.
    */
   static List<RefGuard> guards(Settings settings, Machine machine, Vise vise, Set<Column> missing) {
-    return guards(settings, machine, vise.base().bedHeight(), missing);
+    return guards(settings, machine, vise.base().bedHeight(), Stop.NONE, missing);
   }
 
-  /** The same for a vise with that bed height. */
+  /** The same for a vise with that bed height and a shorter travel. */
   static List<RefGuard> guards(
-      Settings settings, Machine machine, long bedHeight, Set<Column> missing) {
-    RefMachine reader = new RefMachine(settings, machine, bedHeight, missing);
+      Settings settings, Machine machine, long bedHeight, Stop stop, Set<Column> missing) {
+    RefMachine reader = new RefMachine(settings, machine, bedHeight, stop, missing);
     reader.taped(Side.FRONT, "door", Column.FRONT_GAP);
     reader.taped(Side.REAR, "rear cover", Column.REAR_GAP);
     reader.taped(Side.LEFT, "left guard", Column.LEFT_GAP);
@@ -174,7 +196,9 @@ final class RefMachine {
       return at;
     }
     long half = travel(axis) / 2;
-    return cutting ? new Span(at.lo() - half, at.hi() + half) : at.shifted(loadShift(axis));
+    return cutting
+        ? new Span(at.lo() - half + stop.atLeast(axis), at.hi() + half - stop.atGreatest(axis))
+        : at.shifted(loadShift(axis));
   }
 
   /** The block extended to fill everything beyond a face taped at its nearest. */
@@ -185,7 +209,9 @@ final class RefMachine {
     // A guard on the low side is nearest with the spindle at its greatest coordinate, one on the
     // high side at its least; elsewhere it is farther off by the difference.
     long more = 0;
-    if (!cutting && moves(axis, carriedBy)) {
+    if (cutting && moves(axis, carriedBy)) {
+      more = low ? stop.atGreatest(axis) : stop.atLeast(axis);
+    } else if (moves(axis, carriedBy)) {
       long half = travel(axis) / 2;
       more = low ? half - loadShift(axis) : loadShift(axis) + half;
     }

@@ -9,11 +9,12 @@ import org.jawroom.geometry.Length;
 import org.jawroom.reference.RefPair.Field;
 
 /**
- * The largest margin over a region.
+ * The largest margin over an area.
  *
  * <p>The set of positions with margin below t grows with t. The greatest t with a position left is
- * one at which something closes: an edge reaches an end of the region, two opposite edges meet, or
- * a pair that only z kept clear becomes active. All such t are collected, sorted and searched.
+ * one at which something closes: an edge reaches an end of the region or of a blocked rectangle,
+ * two opposite edges meet, or a pair that only z kept clear becomes active. All such t are
+ * collected, sorted and searched.
  */
 final class RefMargin {
   /** Nothing can be hit. */
@@ -21,41 +22,30 @@ final class RefMargin {
 
   private RefMargin() {}
 
-  /** The largest whole margin over a non-empty region; {@link #NO_LIMIT} without fields. */
-  static long largest(RefRegion region, List<Field> fields) {
-    if (fields.isEmpty()) {
+  /** The largest whole margin over a non-empty area; {@link #NO_LIMIT} without fields. */
+  static long largest(RefArea area) {
+    if (area.fields().isEmpty()) {
       return NO_LIMIT;
     }
-    long[] candidates = candidates(region, fields);
+    long[] candidates = candidates(area);
     int low = 0;
     int high = candidates.length - 1;
-    if (isEmpty(region, fields, candidates[0])) {
+    if (area.isEmpty(candidates[0])) {
       throw new IllegalStateException("nothing left at the least candidate");
     }
     while (low < high) {
       int middle = (low + high + 1) >>> 1;
-      if (isEmpty(region, fields, candidates[middle])) {
+      if (area.isEmpty(candidates[middle])) {
         high = middle - 1;
       } else {
         low = middle;
       }
     }
     long best = candidates[low];
-    if (!isEmpty(region, fields, best + 1)) {
+    if (!area.isEmpty(best + 1)) {
       throw new IllegalStateException("the largest margin was not among the candidates");
     }
     return best;
-  }
-
-  static boolean isEmpty(RefRegion region, List<Field> fields, long t) {
-    List<Rect> rects = new ArrayList<>();
-    for (Field field : fields) {
-      Rect rect = field.below(t);
-      if (rect != null) {
-        rects.add(rect);
-      }
-    }
-    return FreeCells.isEmpty(region.xs(), region.ys(), rects);
   }
 
   /** The fields that are not dominated by another one. */
@@ -74,21 +64,25 @@ final class RefMargin {
     return kept;
   }
 
-  private static long[] candidates(RefRegion region, List<Field> fields) {
+  private static long[] candidates(RefArea area) {
     Set<Long> lowX = new LinkedHashSet<>();
     Set<Long> highX = new LinkedHashSet<>();
     Set<Long> lowY = new LinkedHashSet<>();
     Set<Long> highY = new LinkedHashSet<>();
     LongStream.Builder found = LongStream.builder();
-    for (Field field : fields) {
+    for (Field field : area.fields()) {
       lowX.add(field.aX());
       highX.add(field.bX());
       lowY.add(field.aY());
       highY.add(field.bY());
       found.add(field.flat());
     }
-    region.xs().forEach(span -> ends(span, lowX, highX, found));
-    region.ys().forEach(span -> ends(span, lowY, highY, found));
+    area.region().xs().forEach(span -> ends(span, lowX, highX, found));
+    area.region().ys().forEach(span -> ends(span, lowY, highY, found));
+    for (Rect rect : area.blocked()) {
+      ends(new Span(rect.xLo(), rect.xHi()), lowX, highX, found);
+      ends(new Span(rect.yLo(), rect.yHi()), lowY, highY, found);
+    }
     meetings(lowX, highX, found);
     meetings(lowY, highY, found);
     long[] sorted = found.build().filter(Length::isBounded).sorted().distinct().toArray();

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.reference.RefMachine.Stop;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
@@ -44,7 +45,7 @@ final class RefModel {
    * @param exactly whether every tolerance is taken as 0
    */
   RefModel(Settings settings, Machine machine, Vise vise, boolean exactly) {
-    this(settings, machine, vise, exactly, Optional.empty(), 0);
+    this(settings, machine, vise, exactly, Optional.empty(), 0, Stop.NONE);
   }
 
   /**
@@ -52,12 +53,17 @@ final class RefModel {
    * allows.
    */
   RefModel(Settings settings, Machine machine, Vise vise, RefJob job) {
-    this(settings, machine, vise, false, Optional.of(job), 0);
+    this(settings, machine, vise, false, Optional.of(job), 0, Stop.NONE);
   }
 
   /** With a riser plate of that height under the vise. */
   static RefModel onRiser(Settings settings, Machine machine, Vise vise, long height) {
-    return new RefModel(settings, machine, vise, false, Optional.empty(), height);
+    return new RefModel(settings, machine, vise, false, Optional.empty(), height, Stop.NONE);
+  }
+
+  /** With a stop that shortens the travel while cutting; the reach is not shortened. */
+  static RefModel stopped(Settings settings, Machine machine, Vise vise, Stop stop) {
+    return new RefModel(settings, machine, vise, false, Optional.empty(), 0, stop);
   }
 
   private RefModel(
@@ -66,21 +72,19 @@ final class RefModel {
       Vise vise,
       boolean exactly,
       Optional<RefJob> job,
-      long riser) {
+      long riser,
+      Stop stop) {
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
     this.exactly = exactly;
     this.job = job;
     this.riser = riser;
-    guards = RefMachine.guards(settings, machine, vise.base().bedHeight() + riser, missing);
+    guards = RefMachine.guards(settings, machine, vise.base().bedHeight() + riser, stop, missing);
     body = RefVise.body(vise, missing);
+    List<RefMount> mounts = mounts();
     body.replaceAll(part -> part.raised(riser));
     job.ifPresent(held -> body.add(held.box()));
-    List<RefMount> mounts = new ArrayList<>();
-    for (Mount mount : vise.mounts()) {
-      mounts.add(RefMount.of(machine, mount, mounts.size(), missing));
-    }
     for (Orientation turn : TURNS) {
       for (RefMount mount : mounts) {
         RefRegion region = region(turn, mount);
@@ -91,6 +95,18 @@ final class RefModel {
     }
   }
 
+  private List<RefMount> mounts() {
+    RefSlots slots = new RefSlots(machine);
+    List<RefMount> mounts = new ArrayList<>();
+    for (Mount mount : vise.mounts()) {
+      mounts.add(RefMount.bolts(settings, slots, vise, mount, mounts.size(), missing));
+    }
+    if (vise.simple() && vise.strapFlange()) {
+      mounts.add(RefMount.clamps(settings, slots, base(), mounts.size(), missing));
+    }
+    return mounts;
+  }
+
   /** The base, or {@code null} if it is blank or absent. */
   RefPart base() {
     return body.stream().filter(part -> part.name().equals("base")).findFirst().orElse(null);
@@ -99,7 +115,7 @@ final class RefModel {
   private RefRegion region(Orientation turn, RefMount mount) {
     boolean wanted = job.isEmpty() || job.get().allows(turn);
     if (!wanted || !machine.turns().contains(turn) || !vise.turns().contains(turn)) {
-      return new RefRegion(turn, mount, List.of(), List.of());
+      return mount.nowhere(turn);
     }
     Facing facing = Facing.of(turn);
     RefPart base = base();
@@ -133,19 +149,24 @@ final class RefModel {
     long lowY = -machine.tableWidth() / 2 - most - y.lo();
     long highY = machine.tableWidth() / 2 + most - y.hi();
     if (lowX > highX || lowY > highY) {
-      return new RefRegion(region.turn(), region.mount(), List.of(), List.of());
+      return region.mount().nowhere(region.turn());
     }
     return region.within(new Span(lowX, highX), new Span(lowY, highY));
   }
 
-  /** Every pair that counts with the bolts of {@code mount}, in order of precedence. */
+  /** The positions of {@code region} where the vise can be tapped square within its slots. */
+  RefRegion settable(RefRegion region) {
+    return region.meet(region.mount().settable(region.turn(), settings.tapRoom()));
+  }
+
+  /** Every pair that counts with the bolts or clamps of {@code mount}, in order of precedence. */
   List<RefPair> pairs(RefMount mount) {
     return pairsOfMounts.computeIfAbsent(mount.index(), index -> pairsWith(mount));
   }
 
   private List<RefPair> pairsWith(RefMount mount) {
     List<RefPart> parts = new ArrayList<>(body);
-    mount.boltParts(vise).forEach(bolt -> parts.add(bolt.raised(riser)));
+    mount.parts().forEach(part -> parts.add(part.raised(riser)));
     List<RefPair> pairs = new ArrayList<>();
     for (RefGuard guard : guards) {
       for (RefPart part : parts) {
@@ -201,6 +222,14 @@ final class RefModel {
   List<Rect> forbidden(RefRegion region, Span openings, long t) {
     return deciding(region, openings).stream()
         .map(field -> field.below(t))
+        .filter(rect -> rect != null && rect.xLo() < rect.xHi() && rect.yLo() < rect.yHi())
+        .toList();
+  }
+
+  /** The open rectangles where some pair leaves no room to tap the vise square. */
+  List<Rect> untappable(RefRegion region, Span openings) {
+    return deciding(region, openings).stream()
+        .map(field -> field.untappable(settings.tapRoom()))
         .filter(rect -> rect != null && rect.xLo() < rect.xHi() && rect.yLo() < rect.yHi())
         .toList();
   }

@@ -10,7 +10,7 @@ import java.util.TreeSet;
 import org.jawroom.reference.RefPair.Field;
 
 /**
- * The widest usable opening of a region, exact.
+ * The widest usable opening over all placements, or over the settable ones alone, exact.
  *
  * <p>Only limits along the jaws' axis depend on the opening. Across it, finitely many lines are
  * candidates (ends of the region and far edges of forbidden bands). On each line, for a position p
@@ -38,18 +38,22 @@ final class RefOpening {
   }
 
   private final RefModel model;
+  private final boolean settable;
+  private final long tap;
   private final long min;
   private final long max;
   private boolean searched;
   private Range best;
 
-  RefOpening(RefModel model) {
+  RefOpening(RefModel model, boolean settable) {
     this.model = model;
+    this.settable = settable;
+    this.tap = settable ? model.settings.tapRoom() : 0;
     this.min = model.wholeOpening().lo();
     this.max = model.wholeOpening().hi();
   }
 
-  /** The widest range for which some placement has margin ≥ 0, or {@code null}. */
+  /** The widest range for which some such placement has margin ≥ 0, or {@code null}. */
   Range widest() {
     if (!searched && min < max) {
       model.regions.forEach(this::search);
@@ -82,7 +86,8 @@ final class RefOpening {
 
   private record Obstacle(Demand one, Demand other) {}
 
-  private void search(RefRegion region) {
+  private void search(RefRegion held) {
+    RefRegion region = settable ? model.settable(held) : held;
     Facing facing = Facing.of(region.turn());
     List<Span> along = facing.alongX() ? region.xs() : region.ys();
     List<Span> across = facing.alongX() ? region.ys() : region.xs();
@@ -93,8 +98,8 @@ final class RefOpening {
       if (field.flat() >= 0) {
         continue;
       }
-      long low = facing.alongX() ? field.aY() : field.aX();
-      long high = facing.alongX() ? field.bY() : field.bX();
+      long low = (facing.alongX() ? field.aY() : field.aX()) - tap;
+      long high = (facing.alongX() ? field.bY() : field.bX()) + tap;
       if (low < high) {
         bands.add(new Span(low, high));
         obstacles.add(obstacle(pair, facing));
@@ -109,7 +114,7 @@ final class RefOpening {
     }
   }
 
-  private static Obstacle obstacle(RefPair pair, Facing facing) {
+  private Obstacle obstacle(RefPair pair, Facing facing) {
     RefPart part = pair.part();
     Span guard = facing.alongX() ? pair.block().x() : pair.block().y();
     boolean forward = facing.sign() > 0;
@@ -119,8 +124,8 @@ final class RefOpening {
     long lowClosed = forward ? -part.loClosed() : part.hiClosed();
     long lowOpen = forward ? -part.loOpen() : part.hiOpen();
     return new Obstacle(
-        new Demand(guard.lo() - pair.need(), -1, highClosed, highOpen),
-        new Demand(-guard.hi() - pair.need(), 1, lowClosed, lowOpen));
+        new Demand(guard.lo() - pair.need() - tap, -1, highClosed, highOpen),
+        new Demand(-guard.hi() - pair.need() - tap, 1, lowClosed, lowOpen));
   }
 
   /**

@@ -40,6 +40,14 @@ record RefPair(RefGuard guard, RefPart part, boolean cutting, long required, lon
       return flat >= t ? null : new Rect(aX - t, bX + t, aY - t, bY + t);
     }
 
+    /**
+     * The open rectangle where the gap along x or y, less {@code tap}, is not enough; {@code null}
+     * if z alone keeps it clear.
+     */
+    Rect untappable(long tap) {
+      return flat >= 0 ? null : new Rect(aX - tap, bX + tap, aY - tap, bY + tap);
+    }
+
     /** Whether this margin is nowhere above that of {@code other}. */
     boolean atMost(Field other) {
       return aX <= other.aX

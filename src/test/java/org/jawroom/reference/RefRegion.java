@@ -19,6 +19,15 @@ record RefRegion(Orientation turn, RefMount mount, List<Span> xs, List<Span> ys)
     return new RefRegion(turn, mount, cut(xs, x), cut(ys, y));
   }
 
+  /** The positions in both. */
+  RefRegion meet(RefRegion other) {
+    return new RefRegion(turn, mount, meet(xs, other.xs), meet(ys, other.ys));
+  }
+
+  private static List<Span> meet(List<Span> some, List<Span> others) {
+    return some.stream().flatMap(span -> cut(others, span).stream()).toList();
+  }
+
   static List<Span> cut(List<Span> spans, Span with) {
     return spans.stream()
         .filter(s -> s.lo() <= with.hi() && with.lo() <= s.hi())

@@ -3,15 +3,21 @@ package org.jawroom.reference;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Predicate;
+import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.RefChoice.Spot;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tests that no sampled position or opening beats the reference's result. */
 class RefSearchTest {
@@ -36,21 +42,59 @@ class RefSearchTest {
         Spot tried = new Spot(region, within(random, region.xs()), within(random, region.ys()));
 
         assertTrue(margin(model, tried) <= most, () -> tried + " has more room\n" + text);
-        assertFalse(better(model, choice, tried, best), () -> tried + " not " + best + "\n" + text);
+        assertTrue(
+            order(model, choice).compare(tried, best) >= 0,
+            () -> tried + " not " + best + "\n" + text);
       }
     }
   }
 
-  /** Compares by the first three preferences; the margin counts only among clear positions. */
-  private static boolean better(RefModel model, RefChoice choice, Spot a, Spot b) {
-    long marginA = margin(model, a);
-    long marginB = margin(model, b);
-    long shortA = choice.shortfall(a);
-    long shortB = choice.shortfall(b);
-    if (marginB < 0) {
-      return marginA > marginB || marginA == marginB && shortA < shortB;
+  /** The first preferences, best first; the margin counts only among clear positions. */
+  private static Comparator<Spot> order(RefModel model, RefChoice choice) {
+    ToLongFunction<Spot> below = spot -> Math.max(0, -margin(model, spot));
+    Predicate<Spot> clear = spot -> below.applyAsLong(spot) == 0;
+    return Comparator.comparingLong(below)
+        .thenComparing(spot -> clear.test(spot) && spot.region().mount().clamps())
+        .thenComparing(spot -> clear.test(spot) && !settable(model, spot))
+        .thenComparingLong(
+            spot -> new RefReach(model).shortfall(spot.region().turn(), spot.x(), spot.y()))
+        .thenComparingLong(spot -> -margin(model, spot));
+  }
+
+  /** Straight from the definition, slot by slot. */
+  private static boolean settable(RefModel model, Spot spot) {
+    long tap = model.settings.tapRoom();
+    for (RefPair.Field field : model.fields(spot.region(), model.wholeOpening())) {
+      long x = Math.max(field.aX() - spot.x(), spot.x() - field.bX());
+      long y = Math.max(field.aY() - spot.y(), spot.y() - field.bY());
+      if (Math.max(Math.max(x, y) - tap, field.flat()) < 0) {
+        return false;
+      }
     }
-    return marginA >= 0 && (shortA < shortB || shortA == shortB && marginA > marginB);
+    return anySlots(model, spot, List.of());
+  }
+
+  private static boolean anySlots(RefModel model, Spot spot, List<Integer> chosen) {
+    RefMount mount = spot.region().mount();
+    RefRegion left = mount.holdsIn(spot.region().turn(), chosen);
+    if (left.within(new Span(spot.x(), spot.x()), new Span(spot.y(), spot.y())).isEmpty()) {
+      return false;
+    }
+    if (chosen.size() == mount.studs().size()) {
+      return movable(left.xs().get(0), spot.x(), model.settings.tapRoom())
+          && movable(left.ys().get(0), spot.y(), model.settings.tapRoom());
+    }
+    return IntStream.rangeClosed(1, mount.slots().count())
+        .anyMatch(
+            slot ->
+                anySlots(model, spot, Stream.concat(chosen.stream(), Stream.of(slot)).toList()));
+  }
+
+  private static boolean movable(Span left, long at, long tap) {
+    boolean inTheMiddle = Math.abs(left.lo() + left.hi() - 2 * at) <= 1;
+    return left.hi() - left.lo() < 2 * tap
+        ? inTheMiddle
+        : left.lo() <= at - tap && at + tap <= left.hi();
   }
 
   private static long within(SplittableRandom random, List<Span> spans) {
@@ -69,39 +113,49 @@ class RefSearchTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Profile.class)
-  void widest_openingsTried_noneIsWider(Profile profile) {
+  @ValueSource(booleans = {false, true})
+  void widest_openingsTried_noneIsWider(boolean settable) {
     SplittableRandom random = new SplittableRandom(12);
-    for (long seed = 0; seed < 12; seed++) {
-      Shop shop = RandomShops.shop(profile, seed);
-      RefModel model = model(shop);
-      ReferenceOutcome outcome =
-          ReferencePairing.solve(
-              shop.settings(), RandomShops.machine(shop), RandomShops.vise(shop));
-      boolean limited = outcome.verdict() == Verdict.LIMITED;
-      if (!limited && (outcome.verdict() != Verdict.NO_PLACE || !model.missing.isEmpty())) {
-        continue;
-      }
-      Span whole = model.wholeOpening();
-      RefOpening.Range widest = new RefOpening(model).widest();
-      long width = widest == null ? 0 : widest.width().floor() + 1;
-      for (int i = 0; i < 60 && width <= whole.hi() - whole.lo(); i++) {
-        long from = random.nextLong(whole.lo(), whole.hi() - width + 1);
-        if (limited && i % 2 == 0) {
-          // Samples near the result, where an error shows first.
-          long near = widest.from().floor() + random.nextLong(-5, 6);
-          from = Math.max(whole.lo(), Math.min(whole.hi() - width, near));
+    for (Profile profile : Profile.values()) {
+      for (long seed = 0; seed < 12; seed++) {
+        Shop shop = RandomShops.shop(profile, seed);
+        RefModel model = model(shop);
+        Span whole = model.wholeOpening();
+        if (!model.missing.isEmpty() || whole.lo() == whole.hi()) {
+          continue;
         }
-        Span wider = new Span(from, from + width);
-        assertFalse(
-            new RefChoice(model, wider).somewhereClear(),
-            () -> wider + " is wider than " + widest + "\n" + profile + ShopCsv.text(shop));
-      }
-      if (widest != null && widest.from().ceil() <= widest.to().floor()) {
-        Span found = new Span(widest.from().ceil(), widest.to().floor());
-        assertTrue(new RefChoice(model, found).somewhereClear(), () -> "" + found);
+        String text = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
+        RefOpening.Range widest = new RefOpening(model, settable).widest();
+        for (Span wider : wider(random, whole, widest)) {
+          assertFalse(
+              isClear(model, wider, settable), () -> wider + " is wider than " + widest + text);
+        }
+        if (widest != null && widest.from().ceil() <= widest.to().floor()) {
+          Span found = new Span(widest.from().ceil(), widest.to().floor());
+          assertTrue(isClear(model, found, settable), () -> found + "\n" + text);
+        }
       }
     }
+  }
+
+  private static boolean isClear(RefModel model, Span openings, boolean settable) {
+    RefChoice choice = new RefChoice(model, openings);
+    return settable ? choice.somewhereSettable() : choice.somewhereClear();
+  }
+
+  /** Ranges a little wider than the widest found, half of them near it. */
+  private static List<Span> wider(SplittableRandom random, Span whole, RefOpening.Range widest) {
+    long width = widest == null ? 0 : widest.width().floor() + 1;
+    List<Span> tried = new ArrayList<>();
+    for (int i = 0; i < 60 && width <= whole.hi() - whole.lo(); i++) {
+      long from = random.nextLong(whole.lo(), whole.hi() - width + 1);
+      if (widest != null && i % 2 == 0) {
+        long near = widest.from().floor() + random.nextLong(-5, 6);
+        from = Math.max(whole.lo(), Math.min(whole.hi() - width, near));
+      }
+      tried.add(new Span(from, from + width));
+    }
+    return tried;
   }
 
   private static RefModel model(Shop shop) {

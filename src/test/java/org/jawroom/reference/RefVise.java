@@ -56,6 +56,20 @@ final class RefVise {
     return new RefPart("bolts", u - halfU, u + halfU, u - halfU, u + halfU, side, w, w, tolerance);
   }
 
+  /** The box of the clamp beside the base that takes up {@code v}. */
+  static RefPart clamp(RefPart base, Span v) {
+    return new RefPart(
+        "clamps",
+        base.loClosed(),
+        base.hiClosed(),
+        base.loOpen(),
+        base.hiOpen(),
+        v,
+        base.cutting(),
+        base.loading(),
+        base.tolerance());
+  }
+
   private RefPart fromRow(VisePart row) {
     Span w = new Span(row.w().lo(), row.w().hi());
     return new RefPart(

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeSet;
+import org.jawroom.geometry.Length;
 import org.jawroom.reference.ReferenceOutcome.Place;
 import org.jawroom.shop.Column;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
@@ -25,6 +25,7 @@ public final class ReferenceJob {
   private final RefModel model;
   private final List<String> fails = new ArrayList<>();
   private final Collection<Column> missing = new TreeSet<>();
+  private final List<String> unchecked = new ArrayList<>();
   private boolean nowhereToLook;
 
   private ReferenceJob(Settings settings, Machine machine, Vise vise, Job job) {
@@ -33,7 +34,7 @@ public final class ReferenceJob {
     this.vise = vise;
     this.job = job;
     this.part = new RefJob(vise, job);
-    this.model = new RefModel(settings, machine, vise, part);
+    this.model = new RefModel(ReferencePairing.withoutHandRoom(settings), machine, vise, part);
     missing.addAll(model.missing);
   }
 
@@ -44,6 +45,7 @@ public final class ReferenceJob {
    *     specification
    * @param place with its margin; an unknown has {@code missing} only
    * @param toolRoom from the tip of the longest tool to the workpiece, {@code loadRoom} kg left
+   * @param unchecked what a blank leaves unchecked: {@code tool}, {@code load}
    */
   public record Answer(
       String verdict,
@@ -52,7 +54,8 @@ public final class ReferenceJob {
       OptionalLong toolRoom,
       Optional<BigDecimal> loadRoom,
       OptionalLong stickOut,
-      List<Column> missing) {}
+      List<Column> missing,
+      List<String> unchecked) {}
 
   /** Solves a job as the specification defines it. */
   public static Answer solve(Settings settings, Machine machine, Vise vise, Job job) {
@@ -72,7 +75,8 @@ public final class ReferenceJob {
           OptionalLong.empty(),
           Optional.empty(),
           OptionalLong.empty(),
-          List.copyOf(missing));
+          List.copyOf(missing),
+          List.of());
     }
     OptionalLong stickOut = OptionalLong.empty();
     if (place.isPresent() && place.get().noseNotBelow().isPresent()) {
@@ -85,15 +89,17 @@ public final class ReferenceJob {
         toolRoom,
         loadRoom,
         stickOut,
-        List.of());
+        List.of(),
+        unchecked);
   }
 
   private void withoutAPlace() {
     if (!job.machines().isEmpty() && job.machines().stream().noneMatch(machine.name()::equals)) {
       fails.add("machine");
     }
-    if (job.width() > vise.opening().hi()) {
-      fails.add("too wide " + (job.width() - vise.opening().hi()));
+    long wanted = job.width() + settings.loadRoom();
+    if (wanted > vise.opening().hi()) {
+      fails.add("too wide " + (wanted - vise.opening().hi()));
     }
     if (job.width() < vise.opening().lo()) {
       fails.add("too narrow " + (vise.opening().lo() - job.width()));
@@ -110,7 +116,8 @@ public final class ReferenceJob {
   }
 
   private Optional<Place> place() {
-    long most = Math.min(job.width() + settings.jawPlay(), vise.opening().hi());
+    long play = Math.max(settings.jawPlay(), settings.loadRoom());
+    long most = Math.min(job.width() + play, vise.opening().hi());
     Span openings = new Span(job.width(), most);
     RefChoice choice = new RefChoice(model, openings);
     boolean clear = choice.somewhereClear();
@@ -122,7 +129,7 @@ public final class ReferenceJob {
       }
       return Optional.empty();
     }
-    Place place = new RefDetails(model, openings, choice.recommended()).place();
+    Place place = new RefDetails(model, openings, choice.recommendedInReach()).place();
     if (!clear) {
       fails.add("hit " + -place.margin().orElseThrow());
     } else if (choice.leastShortfallOfClear() > 0) {
@@ -132,16 +139,20 @@ public final class ReferenceJob {
   }
 
   private OptionalLong tools() {
+    boolean longest = machine.noseMax().isKnown() && job.toolLength().isKnown();
+    boolean shortest = settings.shortestTool().isEmpty() || machine.noseMin().isKnown();
+    if (!longest || !shortest) {
+      unchecked.add("tool");
+    }
     OptionalLong room = OptionalLong.empty();
-    if (all(
-        blank(machine.noseMax(), Column.NOSE_MAX), blank(job.toolLength(), Column.TOOL_LENGTH))) {
+    if (longest) {
       long tip = machine.noseMax().length() - job.toolLength().length();
       room = OptionalLong.of(tip - part.top());
       if (tip < part.top() + settings.clearance()) {
         fails.add("long tool " + (part.top() + settings.clearance() - tip));
       }
     }
-    if (settings.shortestTool().isPresent() && all(blank(machine.noseMin(), Column.NOSE_MIN))) {
+    if (settings.shortestTool().isPresent() && shortest) {
       long tip = machine.noseMin().length() - settings.shortestTool().getAsLong();
       if (tip > part.top()) {
         fails.add("short tool " + (tip - part.top()));
@@ -151,34 +162,33 @@ public final class ReferenceJob {
   }
 
   private Optional<BigDecimal> load() {
-    boolean known =
-        all(
-            machine.maxLoad().isEmpty() && missing.add(Column.MAX_LOAD),
-            vise.mass().isEmpty() && missing.add(Column.VISE_MASS),
-            job.mass().isEmpty() && missing.add(Column.JOB_MASS));
-    if (!known) {
+    if (machine.maxLoad().isEmpty()) {
+      unchecked.add("load");
       return Optional.empty();
     }
-    BigDecimal weighs = vise.mass().get().add(job.mass().get());
-    if (weighs.compareTo(machine.maxLoad().get()) > 0) {
-      fails.add("load " + weighs.subtract(machine.maxLoad().get()));
+    BigDecimal most = machine.maxLoad().get();
+    BigDecimal known = vise.mass().orElse(BigDecimal.ZERO).add(job.mass().orElse(BigDecimal.ZERO));
+    if (known.compareTo(most) > 0) {
+      fails.add("load " + known.subtract(most));
     }
-    return Optional.of(machine.maxLoad().get().subtract(weighs));
+    BigDecimal left = most.subtract(known);
+    if (job.mass().isEmpty()) {
+      left = left.subtract(steel());
+    }
+    if (vise.mass().isEmpty() || job.mass().isEmpty() && left.signum() < 0) {
+      unchecked.add("load");
+      return Optional.empty();
+    }
+    return Optional.of(left);
   }
 
-  /** Whether it is blank; records its column if so. */
-  private boolean blank(Dimension dimension, Column column) {
-    if (dimension.isBlank()) {
-      missing.add(column);
+  /** The mass of a solid block of steel of the part's size: 8 kg/dm³. */
+  private BigDecimal steel() {
+    BigDecimal kilograms = BigDecimal.valueOf(8);
+    for (long side : new long[] {job.length(), job.width(), job.height()}) {
+      kilograms =
+          kilograms.multiply(BigDecimal.valueOf(side)).divide(BigDecimal.valueOf(100 * Length.MM));
     }
-    return dimension.isBlank();
-  }
-
-  private static boolean all(boolean... blank) {
-    boolean known = true;
-    for (boolean one : blank) {
-      known &= !one;
-    }
-    return known;
+    return kilograms;
   }
 }

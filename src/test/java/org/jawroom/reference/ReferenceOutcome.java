@@ -8,14 +8,18 @@ import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Column;
 
 /**
  * The reference's result for a pairing.
  *
- * @param bestMargin empty if nothing can be hit, without a mount, and if a blank is needed
- * @param usable the usable opening, for {@code fits} and {@code limited}
+ * @param bestMargin with hand room for {@code fits}, else without; empty if nothing can be hit,
+ *     without a mount, and if a blank is needed
+ * @param usable the usable opening, for {@code fits}, {@code awkward} and {@code limited}, and for
+ *     {@code measure} if there is one
+ * @param caveats why a clear place is not shown as plain, in their own order
  * @param toolTooShort whether even the highest nose leaves less height over the bed than the
  *     shortest tool is long
  * @param missing the blank columns, for {@code unknown}
@@ -25,6 +29,7 @@ public record ReferenceOutcome(
     OptionalLong bestMargin,
     Optional<Place> recommended,
     Optional<Usable> usable,
+    List<Caveat> caveats,
     OptionalLong roomOverJaws,
     Optional<BigDecimal> loadLeft,
     boolean toolTooShort,
@@ -33,19 +38,26 @@ public record ReferenceOutcome(
   /**
    * The recommended placement.
    *
+   * @param thread of its bolts; empty for clamps
+   * @param settable whether the vise can be tapped square there; means nothing with a margin below
+   *     0
+   * @param handGap the least gap round the handle while loading; empty if it can hit nothing
    * @param margin over the openings it refers to; empty if nothing can be hit
    * @param play left, right, front, rear; empty if the margin is below 0
    */
   public record Place(
       Orientation turn,
       String mount,
+      OptionalLong thread,
       long x,
       long y,
       List<Integer> slots,
+      boolean settable,
       OptionalLong margin,
       Optional<Limiting> limiting,
       long reachShortfall,
       OptionalLong overhang,
+      OptionalLong handGap,
       Optional<List<Long>> play,
       OptionalLong noseNotBelow) {}
 

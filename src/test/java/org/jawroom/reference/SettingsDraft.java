@@ -8,6 +8,7 @@ public final class SettingsDraft {
   private final Settings given;
   public long clearance;
   public long handRoom;
+  public long tapRoom;
   public long leastOpening;
   public OptionalLong shortestTool;
   public OptionalLong maxOverhang;
@@ -20,6 +21,7 @@ public final class SettingsDraft {
     SettingsDraft draft = new SettingsDraft(given);
     draft.clearance = given.clearance();
     draft.handRoom = given.handRoom();
+    draft.tapRoom = given.tapRoom();
     draft.leastOpening = given.leastOpening();
     draft.shortestTool = given.shortestTool();
     draft.maxOverhang = given.maxOverhang();
@@ -30,6 +32,7 @@ public final class SettingsDraft {
     return given.toBuilder()
         .clearance(clearance)
         .handRoom(handRoom)
+        .tapRoom(tapRoom)
         .shortestTool(shortestTool)
         .leastOpening(leastOpening)
         .maxOverhang(maxOverhang)

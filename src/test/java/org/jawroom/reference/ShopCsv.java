@@ -101,9 +101,19 @@ public final class ShopCsv {
   private static String mm(Dimension dimension) {
     return switch (dimension.state()) {
       case KNOWN -> mm(dimension.length());
+      case WITHIN -> range(dimension);
       case NONE -> "none";
       case BLANK -> "";
     };
+  }
+
+  private static String range(Dimension within) {
+    if (!Length.isBounded(within.lo())) {
+      return "at most " + mm(within.hi());
+    }
+    return Length.isBounded(within.hi())
+        ? mm(within.lo()) + ".." + mm(within.hi())
+        : "at least " + mm(within.lo());
   }
 
   private static String limit(long limit) {
@@ -126,7 +136,12 @@ public final class ShopCsv {
     values.put("clearance", mm(settings.clearance()));
     values.put("hand_room", mm(settings.handRoom()));
     values.put("spacing", mm(settings.spacing()));
+    values.put("clamp_room", mm(settings.clampRoom()));
+    values.put("tap_room", mm(settings.tapRoom()));
+    values.put("smaller_threads", settings.smallerThreads() ? "yes" : "no");
     values.put("jaw_play", mm(settings.jawPlay()));
+    values.put("load_room", mm(settings.loadRoom()));
+    values.put("comfort", mm(settings.comfort()));
     values.put("least_opening", mm(settings.leastOpening()));
     settings.shortestTool().ifPresent(length -> values.put("shortest_tool", mm(length)));
     settings.maxOverhang().ifPresent(length -> values.put("max_overhang", mm(length)));
@@ -236,6 +251,7 @@ public final class ShopCsv {
     table.put("bolt_hole_u", second == null ? "" : mm(second.holeU()));
     table.put("bolt_hole_v", second == null ? "" : mm(second.holeV()));
     table.put("bolt_grip", mm(vise.boltGrip()));
+    table.put("strap_flange", vise.strapFlange() ? "yes" : "no");
     table.put("mass", vise.mass().map(BigDecimal::toPlainString).orElse(""));
     table.put("tolerance", mm(vise.provenance().tolerance()));
     table.put("shape", vise.simple() ? "simple" : "parts");

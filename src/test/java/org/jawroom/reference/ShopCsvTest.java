@@ -52,8 +52,7 @@ class ShopCsvTest {
       assertEquals(shop.machines(), reading.shop().get().machines(), () -> text);
       assertEquals(shop.vises(), reading.shop().get().vises(), () -> text);
       assertEquals(shop.jobs(), reading.shop().get().jobs(), () -> text);
-      assertEquals(
-          shop.settings().jawPlay(), reading.shop().get().settings().jawPlay(), () -> text);
+      assertEquals(shop.settings(), reading.shop().get().settings(), () -> text);
     }
     assertTrue(read > 0 || profile.isOfImpossibleSize(), "only " + read);
   }

@@ -20,7 +20,7 @@ public record SweptBoxes(Orientation turn, List<Rect> places, List<Pair> pairs) 
    *
    * @param loClosed its u limits at the least opening, then at the greatest
    * @param gapZ the gap between the two along z
-   * @param need required clearance plus both tolerances
+   * @param need required clearance without hand room, plus both tolerances
    */
   public record Pair(
       long loClosed,
@@ -40,7 +40,8 @@ public record SweptBoxes(Orientation turn, List<Rect> places, List<Pair> pairs) 
    */
   public static List<SweptBoxes> of(
       Settings settings, Machine machine, Vise vise, boolean exactly) {
-    RefModel model = new RefModel(settings, machine, vise, exactly);
+    RefModel model =
+        new RefModel(ReferencePairing.withoutHandRoom(settings), machine, vise, exactly);
     List<SweptBoxes> all = new ArrayList<>();
     for (RefRegion region : model.regions) {
       List<Rect> places = new ArrayList<>();

@@ -55,6 +55,7 @@ public final class ViseDraft {
   public Dimension holeV = Dimension.BLANK;
   public final List<Mount> mounts = new ArrayList<>();
   public OptionalLong boltGrip = OptionalLong.empty();
+  public boolean strapFlange;
   public Optional<BigDecimal> mass = Optional.empty();
   public long tolerance;
   public final List<VisePart> parts = new ArrayList<>();
@@ -97,6 +98,7 @@ public final class ViseDraft {
         .turns(turns)
         .mounts(all)
         .boltGrip(boltGrip)
+        .strapFlange(strapFlange)
         .mass(mass)
         .provenance(new Provenance(tolerance, false, "", ""))
         .parts(parts)

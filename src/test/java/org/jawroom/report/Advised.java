@@ -23,9 +23,16 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
+import org.jawroom.placement.space.Place;
+import org.jawroom.shop.Axes;
 import org.jawroom.shop.Column;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Guard;
+import org.jawroom.shop.Side;
+import org.jawroom.shop.When;
 
 /** Advice in the making: lengths in millimetres as text, nothing advised that is not said. */
 public final class Advised {
@@ -45,34 +52,44 @@ public final class Advised {
 
   /** Nothing limits it then. */
   public Advised remedy(RemedyKind kind, String amount) {
-    return remedy(kind, "", amount, Orientation.FRONT, Optional.empty());
+    return remedy(kind, amount, Orientation.FRONT, Optional.empty());
   }
 
   public Advised remedy(RemedyKind kind, String amount, String then, String limitedBy) {
-    return remedy(kind, "", amount, Orientation.FRONT, Optional.of(limit(then, limitedBy)));
+    return remedy(kind, amount, Orientation.FRONT, Optional.of(limit(then, limitedBy)));
   }
 
   public Advised turn(Orientation turn, String then, String limitedBy) {
-    return remedy(RemedyKind.TURN, "", "", turn, Optional.of(limit(then, limitedBy)));
+    return remedy(RemedyKind.TURN, "", turn, Optional.of(limit(then, limitedBy)));
   }
 
   public Advised move(String guard, Direction way, String amount, String then) {
+    return move(guard(guard), way, amount, then);
+  }
+
+  public Advised move(Guard guard, Direction way, String amount, String then) {
     remedies.add(
         new Remedy(
             RemedyKind.MOVE,
-            guard,
+            Optional.of(guard),
             Optional.of(way),
             OptionalLong.of(mm(amount)),
-            new Roomiest(Orientation.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard)))));
+            Verdict.FITS,
+            new Roomiest(
+                Orientation.FRONT, "base bolts", 0, 0, Optional.of(limit(then, guard.name())))));
     return this;
   }
 
-  private Advised remedy(
-      RemedyKind kind, String guard, String amount, Orientation turn, Optional<Limit> then) {
+  private Advised remedy(RemedyKind kind, String amount, Orientation turn, Optional<Limit> then) {
     OptionalLong length = amount.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(amount));
     remedies.add(
         new Remedy(
-            kind, guard, Optional.empty(), length, new Roomiest(turn, "base bolts", 0, 0, then)));
+            kind,
+            Optional.empty(),
+            Optional.empty(),
+            length,
+            Verdict.FITS,
+            new Roomiest(turn, "base bolts", 0, 0, then)));
     return this;
   }
 
@@ -82,7 +99,8 @@ public final class Advised {
             column,
             guard,
             relation,
-            limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit))));
+            limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit)),
+            OptionalLong.empty()));
     return this;
   }
 
@@ -93,6 +111,7 @@ public final class Advised {
                 ? SideBySide.NONE
                 : new SideBySide(
                     Arrays.stream(positions).map(Invented::mm).toList(),
+                    Arrays.stream(positions).map(x -> new Place(Invented.mm(x), 0)).toList(),
                     Optional.of(Orientation.FRONT),
                     "base bolts"));
     return this;
@@ -109,6 +128,26 @@ public final class Advised {
 
   public Advice done() {
     return new Advice(outcome, remedies, limits, sideBySide, needed);
+  }
+
+  /** A taped guard of that name, or a row of {@code guards}. */
+  private static Guard guard(String name) {
+    for (Side side : Side.values()) {
+      Guard taped = Guard.taped(side, Dimension.of(0));
+      if (taped.name().equals(name)) {
+        return taped;
+      }
+    }
+    return new Guard(
+        name,
+        "",
+        Axes.NONE,
+        When.ALWAYS,
+        Optional.of(Side.FRONT),
+        Dimension.of(0),
+        new Box(Interval.ALL, Interval.ALL, Interval.ALL),
+        OptionalLong.empty(),
+        OptionalLong.empty());
   }
 
   private static Limit limit(String margin, String guard) {

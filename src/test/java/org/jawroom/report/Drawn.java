@@ -6,7 +6,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.jawroom.advice.Advisor;
+import org.jawroom.drawing.Picture;
 import org.jawroom.drawing.SvgFile;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
@@ -40,11 +44,28 @@ public record Drawn(Document svg, Outcome outcome) {
 
   /** Every pairing of a shop that has a place to draw. */
   public static List<Drawn> all(Shop shop) throws Exception {
+    return all(shop, outcome -> PairingDrawing.of(PeopleUnit.MM, shop.settings(), outcome));
+  }
+
+  /** The same as they stand on a card of that size in points. */
+  public static List<Drawn> onCards(Shop shop, double width, double height) throws Exception {
+    return all(
+        shop,
+        outcome ->
+            Advisor.layout(shop.settings(), outcome)
+                .map(
+                    layout ->
+                        PairingDrawing.bare(
+                            PeopleUnit.MM, shop.settings(), outcome, layout, width, height)));
+  }
+
+  private static List<Drawn> all(Shop shop, Function<Outcome, Optional<Picture>> draw)
+      throws Exception {
     List<Drawn> all = new ArrayList<>();
     for (Machine machine : shop.machines()) {
       for (Vise vise : shop.vises()) {
         Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
-        var picture = PairingDrawing.of(PeopleUnit.MM, shop.settings(), outcome);
+        Optional<Picture> picture = draw.apply(outcome);
         if (picture.isPresent()) {
           all.add(
               new Drawn(
@@ -128,6 +149,14 @@ public record Drawn(Document svg, Outcome outcome) {
       faces.add(level ? (at.left() + middle.left()) / 2 : (at.high() + middle.high()) / 2);
     }
     return faces;
+  }
+
+  /** The first line of a group: from its first point to its second, as a box in that order. */
+  public Area line(String id) {
+    Element line = (Element) groups().get(id).getElementsByTagName("line").item(0);
+    Area from = area(true, number(line, "x1"), number(line, "y1"), 0, 0);
+    Area to = area(true, number(line, "x2"), number(line, "y2"), 0, 0);
+    return new Area(from.left(), to.left(), from.low(), to.low());
   }
 
   public List<String> texts() {

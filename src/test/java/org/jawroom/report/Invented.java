@@ -111,7 +111,8 @@ public final class Invented {
             new Setting("Hand room", "25 mm"),
             new Setting("Least opening that is of use", "25 mm"),
             new Setting(
-                "Shortest tool", "not given: heads are told as a number, not in the verdict")),
+                "Shortest tool",
+                "not given: heads do not count while cutting; the least nose height is reported")),
         List.of("machines, row 3: spindle_x taken as 0", "machines, row 3: load_y taken as 200 mm"),
         List.of("vises, row 4: the screw is thicker than its height above the underside allows"),
         List.of("machines, row 6: rear_gap", "vises, row 9: screw_height"),

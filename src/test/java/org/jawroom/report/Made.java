@@ -14,6 +14,9 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.PlacementFixtures;
+import org.jawroom.placement.pairing.Caveat;
+import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -44,6 +47,10 @@ public final class Made {
   private Optional<BigDecimal> load = Optional.empty();
   private List<Column> missing = List.of();
   private boolean tooShort;
+  private List<Caveat> caveats = List.of();
+  private OptionalLong hand = OptionalLong.empty();
+  private boolean settable = true;
+  private boolean clamped;
 
   public Made(Machine machine, Vise vise, Verdict verdict) {
     this.machine = machine;
@@ -159,6 +166,27 @@ public final class Made {
     return this;
   }
 
+  public Made but(Caveat... mind) {
+    caveats = List.of(mind);
+    return this;
+  }
+
+  /** The gap round the handle while loading. */
+  public Made hand(String gap) {
+    hand = OptionalLong.of(mm(gap));
+    return this;
+  }
+
+  public Made notSettable() {
+    settable = false;
+    return this;
+  }
+
+  public Made clamped() {
+    clamped = true;
+    return this;
+  }
+
   public Outcome done() {
     Optional<Recommendation> place =
         placed
@@ -167,15 +195,29 @@ public final class Made {
                     handleTo,
                     x,
                     y,
-                    mount,
+                    clamped ? PlacementFixtures.clamped() : PlacementFixtures.bolted(mount),
                     slots,
                     vise.opening(),
                     limit,
+                    settable && !caveats.contains(Caveat.NOT_SETTABLE),
+                    hand,
                     shortfall,
                     overhang,
                     play,
                     nose))
             : Optional.empty();
-    return new Outcome(machine, vise, verdict, best, place, usable, room, load, tooShort, missing);
+    return new Outcome(
+        machine,
+        vise,
+        verdict,
+        best,
+        place,
+        usable,
+        caveats,
+        room,
+        load,
+        tooShort,
+        MarginBounds.NONE,
+        missing);
   }
 }

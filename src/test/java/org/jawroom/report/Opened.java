@@ -38,9 +38,9 @@ public final class Opened {
   /** Writes all reports at once; gives the files written. */
   public static List<Path> reports(
       Path directory, Shop shop, List<Advice> advice, List<JobOutcome> jobs) throws IOException {
-    try (Reports reports = new Reports(directory, shop, ReportOptions.ALL, PeopleUnit.MM)) {
+    try (Reports reports = new Reports(directory, shop, jobs, ReportOptions.ALL, PeopleUnit.MM)) {
       reports.add(new Batch(advice));
-      return reports.publish(jobs, Invented.facts(PeopleUnit.MM));
+      return reports.publish(Invented.facts(PeopleUnit.MM));
     }
   }
 

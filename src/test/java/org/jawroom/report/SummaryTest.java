@@ -49,19 +49,19 @@ class SummaryTest {
       assertEquals(
           List.of(
               "4 pairings: 2 machines x 2 vises",
-              "      1  clear over part of the opening only",
-              "      1  too close: measure",
-              "      1  no place: hits something wherever it is bolted",
-              "      1  unknown: not measured",
+              "      1  measure: fits only if the readings are better than stated: measure again",
+              "      1  limited: fits only while the jaws stay within the opening shown",
+              "      1  no place: can be held on this table, but hits something wherever it stands",
+              "      1  unknown: a dimension that decides it was not measured",
               "Worst pairings:",
               "     -20.9 mm  B?[2J x plain: door - screw front, open",
               "      -0.1 mm  mill A x six inch: door - screw front, open",
               "Best vise of each machine:",
-              "  mill A: plain, 2.1 mm to spare (keep open 10 to 50)",
+              "  mill A: plain, 2.1 mm to spare (limited: keep open 10 to 50)",
               "  B?[2J: none",
               "Written: " + Path.of("out", "pairings.csv")),
           Summary.lines(
-              Totals.of(shop, Advised.bare(outcomes)),
+              Totals.of(shop, Advised.bare(outcomes), List.of()),
               List.of(),
               PeopleUnit.MM,
               List.of(Path.of("out", "pairings.csv"))));
@@ -103,7 +103,7 @@ class SummaryTest {
 
   private static List<String> lines(Shop shop, List<Outcome> outcomes, String report) {
     return Summary.lines(
-        Totals.of(shop, Advised.bare(outcomes)),
+        Totals.of(shop, Advised.bare(outcomes), List.of()),
         List.of(),
         PeopleUnit.INCH,
         List.of(Path.of("out", report)));

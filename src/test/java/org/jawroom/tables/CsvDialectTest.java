@@ -14,6 +14,7 @@ import org.jawroom.geometry.Length;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Side;
+import org.jawroom.tables.row.Note;
 import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.UnreadableInput;
 import org.junit.jupiter.api.Test;

@@ -28,13 +28,15 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Sides;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
+import org.jawroom.tables.row.Note;
+import org.jawroom.tables.row.Origins;
 import org.jawroom.tables.schema.TableSpec;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What blanks come to, and what is told about them. */
+/** What blanks come to, and what is reported of them. */
 class DefaultsTest {
   private static final long MM = Length.MM;
 
@@ -234,8 +236,8 @@ class DefaultsTest {
     List<Vise> vises =
         shop(TestShop.in(folder)
                 .machine("mill")
-                .vise("rear told", "rear_reach", "60", "base_length", "260")
-                .vise("front told", "front_reach", "200", "base_length", "260")
+                .vise("rear given", "rear_reach", "60", "base_length", "260")
+                .vise("front given", "front_reach", "200", "base_length", "260")
                 .vise("neither", "base_length", "260")
                 .vise("all", "rear_reach", "60", "front_reach", "200", "base_length", "260"))
             .vises();
@@ -393,10 +395,10 @@ class DefaultsTest {
     assertEquals(Length.INCH, shop(shop).machines().get(0).guardRows().get(1).limits().x().lo());
     assertEquals(
         List.of(
-            "guards.csv row 2: bare numbers (x_min, clearance) taken as millimetres, but mill is told in"
+            "guards.csv row 2: bare numbers (x_min, clearance) taken as millimetres, but mill is in"
                 + " inches",
             "vise_parts.csv row 2: bare numbers (u_max_closed, v_min, v_max, w_max) taken as millimetres, but"
-                + " vise is told in centimetres"),
+                + " vise is in centimetres"),
         shop.notes(Note.Kind.BARE_NUMBER));
   }
 

@@ -27,6 +27,7 @@ import org.jawroom.shop.Side;
 import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.When;
+import org.jawroom.tables.row.Note;
 import org.junit.jupiter.api.Test;
 
 /** The example shop, as it must come out of its tables. */
@@ -128,7 +129,7 @@ class ExampleShopTest {
   }
 
   @Test
-  void settings_givenAndDefaulted_areTold() throws Exception {
+  void settings_givenAndDefaulted_areListed() throws Exception {
     Reading reading = reading();
     assertEquals(4 * SIXTEENTH, shop().settings().clearance());
     assertEquals(4 * SIXTEENTH, shop().settings().spacing());

@@ -20,6 +20,7 @@ import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
+import org.jawroom.tables.row.Note;
 import org.jawroom.tables.source.UnreadableInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -184,8 +184,10 @@ class MachineRefusalTest {
   void guard_limitsAlongItsSide_areRefusedEvenWithGapNone() throws Exception {
     assertEquals(
         List.of(
-            "guards.csv row 2, column y_min: \"0\" must stay blank where side is front; the gap tells it",
-            "guards.csv row 3, column x_max: \"9\" must stay blank where side is left; the gap tells it"),
+            "guards.csv row 2, column y_min: \"0\" must stay blank where side is front;"
+                + " the gap gives that limit",
+            "guards.csv row 3, column x_max: \"9\" must stay blank where side is left;"
+                + " the gap gives that limit"),
         TestShop.sound(folder)
             .guard("mill", "sill", "side", "front", "gap", "40", "y_min", "0", "x_max", "")
             .guard("mill", "arm", "side", "left", "gap", "none", "x_max", "9")
@@ -209,8 +211,9 @@ class MachineRefusalTest {
   void guard_headWhereTheTableMovesAlongZ_isRefused() throws Exception {
     assertEquals(
         List.of(
-            "guards.csv row 2, column carried_by: \"head\" is not told where the table itself moves along z;"
-                + " write frame"),
+            "guards.csv row 2, column carried_by: \"head\" is not possible where the"
+                + " table itself moves along z,"
+                + " since the head stands still there; write frame"),
         TestShop.in(folder)
             .machine("mill", "table_moves", "zyx")
             .vise("vise")

@@ -11,11 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jawroom.tables.row.Note;
 import org.jawroom.tables.source.Fault;
 import org.jawroom.tables.source.UnreadableInput;
 
 /** A shop in rows of column and text, written as CSV; each test changes what it is about. */
-final class TestShop {
+public final class TestShop {
   private final Path folder;
   private final Map<String, List<Map<String, String>>> tables = new LinkedHashMap<>();
   private final Map<String, String> options = new LinkedHashMap<>();
@@ -24,16 +25,16 @@ final class TestShop {
     this.folder = folder;
   }
 
-  static TestShop in(Path folder) {
+  public static TestShop in(Path folder) {
     return new TestShop(folder);
   }
 
   /** One sound mill and one sound vise. */
-  static TestShop sound(Path folder) {
+  public static TestShop sound(Path folder) {
     return in(folder).machine("mill").vise("vise");
   }
 
-  TestShop machine(String name, String... cells) {
+  public TestShop machine(String name, String... cells) {
     return row(
         "machines",
         with(
@@ -66,7 +67,7 @@ final class TestShop {
             "none"));
   }
 
-  TestShop vise(String name, String... cells) {
+  public TestShop vise(String name, String... cells) {
     return row(
         "vises",
         with(
@@ -83,11 +84,11 @@ final class TestShop {
             "150 mm"));
   }
 
-  TestShop guard(String machine, String name, String... cells) {
+  public TestShop guard(String machine, String name, String... cells) {
     return row("guards", with(cells, "machine", machine, "guard", name));
   }
 
-  TestShop part(String vise, String name, String... cells) {
+  public TestShop part(String vise, String name, String... cells) {
     return row(
         "vise_parts",
         with(
@@ -114,27 +115,27 @@ final class TestShop {
     return row("mounts", with(cells, "vise", vise, "mount", name, "u", "0", "v", "0"));
   }
 
-  TestShop job(String name, String... cells) {
+  public TestShop job(String name, String... cells) {
     return row(
         "jobs",
         with(cells, "job", name, "part_length", "80", "part_width", "50", "part_height", "30"));
   }
 
-  TestShop setting(String name, String value) {
+  public TestShop setting(String name, String value) {
     return row("settings", with(new String[0], "setting", name, "value", value));
   }
 
-  TestShop option(String name, String value) {
+  public TestShop option(String name, String value) {
     options.put(name, value);
     return this;
   }
 
-  Reading read() throws UnreadableInput {
+  public Reading read() throws UnreadableInput {
     tables.forEach((table, rows) -> write(folder.resolve(table + ".csv"), csv(rows)));
     return ShopReader.read(folder, options);
   }
 
-  List<String> faults() throws UnreadableInput {
+  public List<String> faults() throws UnreadableInput {
     return read().faults().stream().map(Fault::toString).toList();
   }
 

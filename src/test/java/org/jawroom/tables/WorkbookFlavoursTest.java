@@ -15,6 +15,7 @@ import java.util.Map;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Side;
+import org.jawroom.tables.row.Note;
 import org.jawroom.tables.source.Fault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -1,6 +1,7 @@
 package org.jawroom.placement.bolting;
 
 import org.jawroom.clearance.Blanks;
+import org.jawroom.shop.Base;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Mount;
@@ -26,5 +27,12 @@ public final class BoltingBlanks {
         & blanks.given(bolt.v(), Column.BOLT_SPACING)
         & blanks.given(bolt.holeU(), mount.own() ? Column.BOLT_HOLE_U : Column.HOLE_U)
         & blanks.given(bolt.holeV(), mount.own() ? Column.BOLT_HOLE_V : Column.HOLE_V);
+  }
+
+  /** Whether the extent of a base is known, as straps beside it need; notes the columns if not. */
+  public static boolean given(Base base, Blanks blanks) {
+    return blanks.given(base.width(), Column.BASE_WIDTH)
+        & blanks.given(base.rearReach(), Column.REAR_REACH)
+        & blanks.given(base.frontReach(), Column.FRONT_REACH);
   }
 }

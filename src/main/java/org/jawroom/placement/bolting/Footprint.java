@@ -1,7 +1,10 @@
 package org.jawroom.placement.bolting;
 
 import java.util.Optional;
+import org.jawroom.clearance.Certainty;
+import org.jawroom.clearance.ClampParts;
 import org.jawroom.clearance.JobPart;
+import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
@@ -14,27 +17,52 @@ public final class Footprint {
   private Footprint() {}
 
   /**
-   * The base of a simple vise; empty for a vise of shape parts or if a column it needs is blank.
+   * The base of a simple vise, as far as any value of its readings takes it; empty for a vise of
+   * shape parts or if a column it needs is blank.
    */
   static Optional<Rectangle> base(Vise vise, Orientation turn) {
-    Optional<Interval> length = baseAlongU(vise);
-    if (length.isEmpty() || !vise.base().width().isKnown()) {
-      return Optional.empty();
-    }
-    Interval u = length.get();
-    Interval v = Interval.around(0, vise.base().width().length() / 2);
-    return Optional.of(new Rectangle(turn.x(u, v), turn.y(u, v)));
+    Base base = vise.base();
+    return base.width().isBlank() || isBlankAlongU(base)
+        ? Optional.empty()
+        : base(vise, turn, Certainty.AT_WORST);
   }
 
   /**
-   * The base of a simple vise along u, from end to end; empty for a vise of shape parts or where a
-   * blank leaves an end open. The width does not matter.
+   * The base of a simple vise as far as any value of its readings takes it, a blank one farther
+   * than any table, or as far as all values do. Empty for a vise of shape parts, and at best if a
+   * column it needs is blank or the values have nothing in common.
+   */
+  static Optional<Rectangle> base(Vise vise, Orientation turn, Certainty certainty) {
+    Base base = vise.base();
+    boolean isBlank = base.width().isBlank() || isBlankAlongU(base);
+    if (!vise.simple() || isBlank && certainty == Certainty.AT_BEST) {
+      return Optional.empty();
+    }
+    Ends u = ClampParts.alongU(vise, certainty);
+    long half = certainty.size(Certainty.sizes(base.width())) / 2;
+    return u.isReversed()
+        ? Optional.empty()
+        : Optional.of(rectangle(Interval.of(u.lo(), u.hi()), Interval.around(0, half), turn));
+  }
+
+  private static boolean isBlankAlongU(Base base) {
+    return base.rearReach().isBlank() || base.frontReach().isBlank();
+  }
+
+  private static Rectangle rectangle(Interval u, Interval v, Orientation turn) {
+    return new Rectangle(turn.x(u, v), turn.y(u, v));
+  }
+
+  /**
+   * The base of a simple vise along u, from end to end, as far as any value takes it; empty for a
+   * vise of shape parts or where a blank leaves an end open. The width does not matter.
    */
   public static Optional<Interval> baseAlongU(Vise vise) {
-    Base base = vise.base();
-    return vise.simple() && base.rearReach().isKnown() && base.frontReach().isKnown()
-        ? Optional.of(Interval.of(-base.rearReach().length(), base.frontReach().length()))
-        : Optional.empty();
+    if (!vise.simple() || isBlankAlongU(vise.base())) {
+      return Optional.empty();
+    }
+    Ends u = ClampParts.alongU(vise, Certainty.AT_WORST);
+    return Optional.of(Interval.of(u.lo(), u.hi()));
   }
 
   /** The work area: between the jaws at their widest, as wide as the jaws. */

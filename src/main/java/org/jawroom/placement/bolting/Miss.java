@@ -22,10 +22,12 @@ public record Miss(Orientation turn, String mount, Cause cause, String bolt, lon
     ACROSS_SLOTS,
     /** The bolts are farther apart along the slots than the slots are long. */
     ALONG_SLOTS,
-    /** A hole is smaller than the bolt that goes with the slot. */
+    /** A hole is smaller than the smallest bolt that may be tried in the slot. */
     HOLE_TOO_SMALL,
     /** Wherever the mount holds, the base overhangs an edge by more than allowed. */
     OVERHANG,
+    /** Base and straps do not lie wholly over the table with a slot through each of the straps. */
+    NO_ROOM_FOR_CLAMPS,
     /** The slot is too narrow for any bolt, or the table has no slots. */
     NO_SLOT,
     /** The vise's or the machine's turns do not allow it. */

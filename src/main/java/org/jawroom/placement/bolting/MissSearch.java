@@ -5,33 +5,30 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
+import org.jawroom.clearance.Certainty;
+import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Slots;
 import org.jawroom.shop.Vise;
-import org.jawroom.standards.TNut;
 
 /**
  * Finds, for a pairing without blanks, why each turn and mount that holds nowhere fails, and by how
  * much.
  */
 public final class MissSearch {
+  private final PreparedMachine prepared;
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
-  private final OptionalLong thread;
 
-  public MissSearch(Settings settings, Machine machine, Vise vise) {
-    this.settings = settings;
-    this.machine = machine;
+  public MissSearch(PreparedMachine prepared, Vise vise) {
+    this.prepared = prepared;
+    this.settings = prepared.settings();
+    this.machine = prepared.machine();
     this.vise = vise;
-    Dimension width = machine.slots().width();
-    this.thread = width.isKnown() ? TNut.boltFor(width.length()) : OptionalLong.empty();
   }
 
   /**
@@ -42,7 +39,7 @@ public final class MissSearch {
     List<Miss> misses = new ArrayList<>();
     for (Orientation turn : Orientation.values()) {
       boolean allowed = vise.turns().contains(turn) && machine.turns().contains(turn);
-      if (vise.mounts().isEmpty()) {
+      if (vise.mounts().isEmpty() && !vise.hasClampMount()) {
         misses.add(new Miss(turn, "", Miss.Cause.NO_BOLTS, "", 0));
       }
       for (Mount mount : vise.mounts()) {
@@ -52,43 +49,47 @@ public final class MissSearch {
           miss(turn, mount).ifPresent(misses::add);
         }
       }
+      if (vise.hasClampMount()) {
+        clampMiss(turn, allowed).ifPresent(misses::add);
+      }
     }
     misses.sort(Comparator.comparing(Miss::cause).thenComparingLong(Miss::shortBy));
     return misses;
   }
 
   private Optional<Miss> miss(Orientation turn, Mount mount) {
-    Slots slots = machine.slots();
-    if (slots.count() == 0 || (slots.width().isKnown() && thread.isEmpty())) {
+    if (hasNoSlot()) {
       return Optional.of(new Miss(turn, mount.name(), Miss.Cause.NO_SLOT, "", 0));
     }
-    if (needsBlank(mount)) {
+    if (needsBlank() || mount.isOpen()) {
       return Optional.empty();
     }
-    long bolt = thread.getAsLong();
+    long smallest = prepared.threads().get(prepared.threads().size() - 1);
+    long narrowestOfAll = Length.ENDLESS;
     for (int i = 0; i < mount.bolts().size(); i++) {
       Bolt hole = mount.bolts().get(i);
       long narrowest = Math.min(hole.holeU().length(), hole.holeV().length());
-      if (narrowest < bolt) {
+      narrowestOfAll = Math.min(narrowestOfAll, narrowest);
+      if (narrowest < smallest) {
         return Optional.of(
             new Miss(
                 turn,
                 mount.name(),
                 Miss.Cause.HOLE_TOO_SMALL,
                 where(mount, turn, i),
-                bolt - narrowest));
+                smallest - narrowest));
       }
     }
-    Slotted slotted = Slotted.of(machine);
-    Optional<Slotted.Shortage> shortage = slotted.shortage(mount, turn, bolt);
+    Anchors anchors = Anchors.ofBolts(mount, prepared.threadFor(narrowestOfAll).orElseThrow());
+    Optional<Shortage> shortage = Shortage.of(prepared.slotted(), anchors, turn);
     if (shortage.isPresent()) {
-      Slotted.Shortage found = shortage.get();
+      Shortage found = shortage.get();
       Miss.Cause cause = found.along() ? Miss.Cause.ALONG_SLOTS : Miss.Cause.ACROSS_SLOTS;
       return Optional.of(
-          new Miss(turn, mount.name(), cause, where(mount, turn, found.bolt()), found.by()));
+          new Miss(turn, mount.name(), cause, where(mount, turn, found.anchor()), found.by()));
     }
     boolean hangs =
-        slotted.places(mount, turn, bolt).stream()
+        prepared.slotted().places(anchors, turn).stream()
             .noneMatch(
                 places ->
                     Overhang.allowed(settings, machine, vise, turn)
@@ -99,9 +100,44 @@ public final class MissSearch {
         : Optional.empty();
   }
 
-  private boolean needsBlank(Mount mount) {
-    Slots slots = machine.slots();
-    return slots.width().isBlank() || !slots.placesKnown() || mount.hasBlank();
+  private Optional<Miss> clampMiss(Orientation turn, boolean allowed) {
+    String name = Fastening.CLAMPS;
+    if (!allowed) {
+      return Optional.of(new Miss(turn, name, Miss.Cause.TURN_NOT_ALLOWED, "", 0));
+    }
+    if (hasNoSlot()) {
+      return Optional.of(new Miss(turn, name, Miss.Cause.NO_SLOT, "", 0));
+    }
+    if (needsBlank() || Footprint.base(vise, turn).isEmpty()) {
+      return Optional.empty();
+    }
+    long thread = prepared.threads().get(0);
+    Anchors anchors = Anchors.ofClamps(vise, settings.clampRoom(), thread, Certainty.AT_WORST);
+    boolean holds =
+        !anchors.all().get(0).u().isReversed()
+            && Slotted.length(machine) >= 2 * thread
+            && prepared
+                .slotted()
+                .places(anchors, turn)
+                .flatMap(
+                    places ->
+                        Overhang.clamped(machine, vise, settings, turn, Certainty.AT_WORST)
+                            .flatMap(places::meet))
+                .isPresent();
+    return holds
+        ? Optional.empty()
+        : Optional.of(new Miss(turn, name, Miss.Cause.NO_ROOM_FOR_CLAMPS, "", 0));
+  }
+
+  private boolean hasNoSlot() {
+    return machine.slots().count() == 0
+        || machine.slots().width().isKnown() && prepared.threads().isEmpty();
+  }
+
+  private boolean needsBlank() {
+    return machine.slots().width().isBlank()
+        || !machine.slots().placesKnown()
+        || machine.slots().pitch().isOpen() && machine.slots().needsPitch();
   }
 
   /** The position of a bolt within its mount, along the axis of greatest extent. */

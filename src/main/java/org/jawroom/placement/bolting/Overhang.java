@@ -2,6 +2,9 @@ package org.jawroom.placement.bolting;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.Certainty;
+import org.jawroom.clearance.ClampParts;
+import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
@@ -13,8 +16,6 @@ import org.jawroom.shop.Vise;
 
 /** Overhang of a simple vise's base over the edges of the table top, ledges not counted. */
 public final class Overhang {
-  private static final Rectangle EVERYWHERE = new Rectangle(Interval.ALL, Interval.ALL);
-
   private Overhang() {}
 
   /** The largest overhang over any edge, 0 if none; empty without a {@code base}. */
@@ -29,11 +30,30 @@ public final class Overhang {
    */
   public static Optional<Rectangle> allowed(
       Settings settings, Machine machine, Vise vise, Orientation turn) {
-    Optional<Rectangle> base = Footprint.base(vise, turn);
+    return allowed(settings, machine, vise, turn, Certainty.AT_WORST);
+  }
+
+  /** The same, for the base as far as all values of its readings take it, or any. */
+  static Optional<Rectangle> allowed(
+      Settings settings, Machine machine, Vise vise, Orientation turn, Certainty certainty) {
+    Optional<Rectangle> base = Footprint.base(vise, turn, certainty);
     if (settings.maxOverhang().isEmpty() || base.isEmpty()) {
-      return Optional.of(EVERYWHERE);
+      return Optional.of(Region.EVERYWHERE);
     }
     return within(machine, settings.maxOverhang().getAsLong(), base.get());
+  }
+
+  /** The positions at which base and strap clamps lie wholly over the table top; empty if none. */
+  static Optional<Rectangle> clamped(
+      Machine machine, Vise vise, Settings settings, Orientation turn, Certainty certainty) {
+    Ends u = ClampParts.alongU(vise, certainty);
+    Ends v = ClampParts.alongV(vise, settings.clampRoom(), certainty);
+    if (u.isReversed()) {
+      return Optional.of(Region.EVERYWHERE);
+    }
+    Interval alongU = Interval.of(u.lo(), u.hi());
+    Interval alongV = Interval.around(0, v.hi());
+    return within(machine, 0, new Rectangle(turn.x(alongU, alongV), turn.y(alongU, alongV)));
   }
 
   /**

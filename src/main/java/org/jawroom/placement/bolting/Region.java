@@ -2,7 +2,6 @@ package org.jawroom.placement.bolting;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import org.jawroom.clearance.MarginField;
 import org.jawroom.clearance.Obstacles;
 import org.jawroom.clearance.Pair;
@@ -11,31 +10,66 @@ import org.jawroom.clearance.SweptGuards;
 import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.FreeSpace;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.shop.Mount;
 
 /**
  * One turn and one mount: the positions at which it holds, and the parts and guards there.
  *
- * @param mountIndex index of the mount in input order
- * @param mount empty for strap clamps
- * @param thread the bolts' diameter; empty if a blank leaves the bolts out, and for clamps
  * @param places positions of the vise frame's origin at which it holds
- * @param swept the parts of the vise and its bolts, over the full opening range
+ * @param onTable the positions at which base and straps lie wholly over the table top, for clamps
+ *     alone; else everywhere
+ * @param allowed the positions within the greatest overhang
+ * @param swept the parts of the vise and its bolts or clamps, over the full opening range
  */
 public record Region(
     Orientation turn,
-    int mountIndex,
-    Optional<Mount> mount,
-    OptionalLong thread,
+    Fastening fastening,
     Strips places,
+    Rectangle onTable,
+    Rectangle allowed,
     SweptParts swept,
     SweptGuards guards) {
 
+  /** A rectangle that holds every position. */
+  public static final Rectangle EVERYWHERE = new Rectangle(Interval.ALL, Interval.ALL);
+
   /** A copy with other parts. */
   public Region with(SweptParts parts) {
-    return new Region(turn, mountIndex, mount, thread, places, parts, guards);
+    return new Region(turn, fastening, places, onTable, allowed, parts, guards);
+  }
+
+  /** A copy with other guards. */
+  public Region with(SweptGuards others) {
+    return new Region(turn, fastening, places, onTable, allowed, swept, others);
+  }
+
+  /**
+   * The positions at which bolts or clamps let the vise be tapped square, see section 6 of the
+   * model; empty if there are none. Whatever it could hit is not considered.
+   */
+  public Optional<Strips> settable(PreparedMachine machine) {
+    long tap = machine.settings().tapRoom();
+    if (tap == 0 || fastening.anchors().isEmpty()) {
+      return Optional.of(places);
+    }
+    return machine
+        .slotted()
+        .settable(fastening.anchors().get(), turn, tap, onTable)
+        .flatMap(held -> held.meet(allowed));
+  }
+
+  /**
+   * The positions at which the anchors stand in the slots listed and the vise is on the table and
+   * within what is allowed.
+   */
+  public Optional<Rectangle> placesIn(List<Integer> slots, PreparedMachine machine) {
+    return machine
+        .slotted()
+        .placesIn(slots, fastening.anchors().orElseThrow(), turn)
+        .flatMap(onTable::meet)
+        .flatMap(allowed::meet);
   }
 
   public List<Part> parts() {
@@ -49,12 +83,29 @@ public record Region(
 
   /** The free space over an opening range. */
   public FreeSpace space(Interval openings) {
-    return FreeSpace.of(places, Obstacles.of(swept.over(openings), guards, turn));
+    return FreeSpace.of(places, obstacles(openings));
   }
 
   /** See {@link FreeSpace#belowZero}. */
   public FreeSpace spaceBelowZero(Interval openings) {
-    return FreeSpace.belowZero(places, Obstacles.of(swept.over(openings), guards, turn));
+    return FreeSpace.belowZero(places, obstacles(openings));
+  }
+
+  /** The free space within a rectangle alone; empty if the mount holds nowhere in it. */
+  public Optional<FreeSpace> space(Interval openings, Rectangle within) {
+    return places.meet(within).map(left -> FreeSpace.of(left, obstacles(openings)));
+  }
+
+  /** The free space of settable positions within a rectangle; empty if there are none. */
+  public Optional<FreeSpace> settableSpace(
+      PreparedMachine machine, Interval openings, Rectangle within) {
+    return settable(machine)
+        .flatMap(held -> held.meet(within))
+        .map(held -> FreeSpace.tapped(held, obstacles(openings), machine.settings().tapRoom()));
+  }
+
+  private Obstacles obstacles(Interval openings) {
+    return Obstacles.of(swept.over(openings), guards, turn);
   }
 
   /** The margin over an opening range, with its pairs kept separate. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.SweptGuards;
 import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Interval;
@@ -21,36 +22,37 @@ import org.jawroom.shop.Slots;
  * Enumerates every turn and mount in which a vise can be bolted to a table, turns in order of
  * preference, then mounts in input order.
  *
- * <p>A mount that needs a blank column is relaxed: the vise may stand anywhere with some of its
- * base over the table (base unknown: anywhere within 10 m) and has no bolts. This is never worse
- * than the truth. Known holes and slots can still refuse such a mount.
+ * <p>At best a mount that needs a blank column is relaxed: the vise may stand anywhere with some of
+ * its base over the table (base unknown: anywhere within 10 m) and has no bolts. This is never
+ * worse than the truth. Known holes and slots can still refuse such a mount.
  */
 public final class Regions {
   private static final long ANYWHERE = 10_000 * Length.MM;
   private static final Comparator<Region> PREFERENCE =
-      Comparator.comparing(Region::turn).thenComparing(Region::mountIndex);
+      Comparator.comparing(Region::turn).thenComparingInt(region -> region.fastening().index());
 
   private final PreparedMachine machine;
   private final PreparedVise vise;
   private final SweptGuards guards;
-  private final OptionalLong thread;
 
   private Regions(PreparedMachine machine, PreparedVise vise, SweptGuards guards) {
     this.machine = machine;
     this.vise = vise;
     this.guards = guards;
-    this.thread = machine.thread();
   }
 
   public static List<Region> of(
       PreparedMachine machine, PreparedVise vise, SweptGuards guards, Blanks blanks) {
     Regions builder = new Regions(machine, vise, guards);
     List<Mount> mounts = vise.vise().mounts();
-    List<Region> regions = new ArrayList<>(Orientation.ALL.size() * mounts.size());
+    List<Region> regions = new ArrayList<>(Orientation.ALL.size() * (mounts.size() + 1));
     for (int index = 0; index < mounts.size(); index++) {
       builder.addMount(index, builder.complete(index, blanks), regions);
     }
-    if (mounts.size() > 1) {
+    if (vise.vise().hasClampMount()) {
+      builder.addClamps(mounts.size(), builder.clampsComplete(blanks), regions);
+    }
+    if (mounts.size() > 1 || vise.vise().hasClampMount()) {
       regions.sort(PREFERENCE);
     }
     return regions;
@@ -58,55 +60,133 @@ public final class Regions {
 
   private void addMount(int index, boolean complete, List<Region> regions) {
     Mount mount = vise.vise().mounts().get(index);
-    if (refused(index)) {
+    OptionalLong thread = machine.threadFor(vise.narrowestHole(index));
+    if (refused(thread)) {
       return;
     }
+    Optional<Anchors> anchors =
+        complete
+            ? Optional.of(Anchors.ofBolts(mount, thread.getAsLong(), machine.certainty()))
+            : Optional.empty();
+    Fastening fastening =
+        new Fastening(
+            index, mount.name(), false, complete ? thread : OptionalLong.empty(), anchors);
     SweptParts parts = complete ? vise.bolted(index, thread.getAsLong()) : vise.body();
-    OptionalLong boltedBy = complete ? thread : OptionalLong.empty();
-    Optional<Mount> held = Optional.of(mount);
-    for (Orientation turn : Orientation.ALL) {
-      if (vise.allows(turn) && machine.allows(turn)) {
-        Optional<Strips> places =
-            complete
-                ? machine.slotted().places(mount, turn, thread.getAsLong())
-                : Optional.of(Strips.of(anywhere(turn)));
-        if (places.isPresent() && machine.settings().maxOverhang().isPresent()) {
-          places = withinOverhang(places.get(), turn);
-        }
-        if (places.isPresent()) {
-          regions.add(new Region(turn, index, held, boltedBy, places.get(), parts, guards));
-        }
-      }
+    for (Orientation turn : turns()) {
+      add(turn, fastening, Region.EVERYWHERE, parts, regions);
     }
   }
 
-  /** Whether no column that the mount needs is blank; records those that are. */
+  private void addClamps(int index, boolean complete, List<Region> regions) {
+    OptionalLong thread = machine.threadFor(Length.ENDLESS);
+    if (refused(thread) || thread.isPresent() && tooShortForClamps(thread.getAsLong())) {
+      return;
+    }
+    Optional<Anchors> anchors =
+        complete
+            ? Optional.of(
+                Anchors.ofClamps(
+                    vise.vise(),
+                    machine.settings().clampRoom(),
+                    thread.getAsLong(),
+                    machine.certainty()))
+            : Optional.empty();
+    if (anchors.isPresent() && anchors.get().all().get(0).u().isReversed()) {
+      return;
+    }
+    Fastening fastening =
+        new Fastening(index, Fastening.CLAMPS, true, OptionalLong.empty(), anchors);
+    SweptParts parts = complete ? vise.clamped() : vise.body();
+    for (Orientation turn : turns()) {
+      Optional<Rectangle> onTable =
+          complete
+              ? Overhang.clamped(
+                  machine.machine(), vise.vise(), machine.settings(), turn, machine.certainty())
+              : Optional.of(Region.EVERYWHERE);
+      onTable.ifPresent(places -> add(turn, fastening, places, parts, regions));
+    }
+  }
+
+  /** Whether no strap holds in the slots, whatever the base is. */
+  private boolean tooShortForClamps(long thread) {
+    return Slotted.length(machine.machine()) < 2 * thread
+        || machine.settings().clampRoom() < 2 * thread;
+  }
+
+  private List<Orientation> turns() {
+    List<Orientation> allowed = new ArrayList<>(Orientation.ALL.size());
+    for (Orientation turn : Orientation.ALL) {
+      if (vise.allows(turn) && machine.allows(turn)) {
+        allowed.add(turn);
+      }
+    }
+    return allowed;
+  }
+
+  private void add(
+      Orientation turn,
+      Fastening fastening,
+      Rectangle onTable,
+      SweptParts parts,
+      List<Region> regions) {
+    Optional<Strips> held =
+        fastening
+            .anchors()
+            .map(anchors -> machine.slotted().places(anchors, turn))
+            .orElseGet(() -> Optional.of(Strips.of(anywhere(turn))));
+    Optional<Rectangle> allowed =
+        machine.settings().maxOverhang().isPresent()
+            ? Overhang.allowed(
+                machine.settings(), machine.machine(), vise.vise(), turn, machine.certainty())
+            : Optional.of(Region.EVERYWHERE);
+    if (held.isPresent() && allowed.isPresent()) {
+      Optional<Strips> places = held;
+      if (fastening.clamped() || machine.settings().maxOverhang().isPresent()) {
+        places = held.get().meet(onTable).flatMap(left -> left.meet(allowed.get()));
+      }
+      places.ifPresent(
+          left ->
+              regions.add(
+                  new Region(turn, fastening, left, onTable, allowed.get(), parts, guards)));
+    }
+  }
+
+  /**
+   * Whether a mount holds as its readings say; false if one of them is blank and it is relaxed
+   * instead. Records the columns of open readings.
+   */
   private boolean complete(int index, Blanks blanks) {
     Slots slots = machine.machine().slots();
-    if (!vise.hasBlank(index) && slots.width().isKnown() && !slots.pitch().isBlank()) {
+    Mount mount = vise.vise().mounts().get(index);
+    if (!vise.isOpen(index)
+        && slots.width().isKnown()
+        && !(slots.needsPitch() && slots.pitch().isOpen())) {
       return true;
     }
-    Mount mount = vise.vise().mounts().get(index);
     boolean complete = BoltingBlanks.given(slots, blanks);
     for (Bolt bolt : mount.bolts()) {
       complete &= BoltingBlanks.given(mount, bolt, blanks);
     }
-    return complete;
+    return complete || machine.certainty() == Certainty.AT_WORST;
+  }
+
+  /** The same for strap clamps. */
+  private boolean clampsComplete(Blanks blanks) {
+    boolean complete =
+        BoltingBlanks.given(machine.machine().slots(), blanks)
+            & BoltingBlanks.given(vise.vise().base(), blanks);
+    return complete || machine.certainty() == Certainty.AT_WORST;
   }
 
   /**
-   * Whether the known columns rule the mount out: no slot, a slot too narrow, or a hole too small.
-   * A hole exactly as wide as the bolt admits it.
+   * Whether the known columns (at worst: any) rule the mount out: no slot, a slot too narrow, or a
+   * hole too small for every bolt that may be tried. A hole exactly as wide as the bolt admits it.
    */
-  private boolean refused(int index) {
+  private boolean refused(OptionalLong thread) {
     Slots slots = machine.machine().slots();
-    if (slots.count() == 0) {
-      return true;
-    }
-    if (thread.isEmpty()) {
-      return slots.width().isKnown();
-    }
-    return vise.narrowestHole(index) < thread.getAsLong();
+    return slots.count() == 0
+        || thread.isEmpty()
+            && (slots.width().isKnown() || machine.certainty() == Certainty.AT_WORST);
   }
 
   /** The positions with some of the base over the table top; touching its edge counts. */
@@ -118,10 +198,5 @@ public final class Regions {
                 new Rectangle(
                     top.x().sweptBy(base.x().negated()), top.y().sweptBy(base.y().negated())))
         .orElse(new Rectangle(Interval.around(0, ANYWHERE), Interval.around(0, ANYWHERE)));
-  }
-
-  private Optional<Strips> withinOverhang(Strips places, Orientation turn) {
-    return Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), turn)
-        .flatMap(places::meet);
   }
 }

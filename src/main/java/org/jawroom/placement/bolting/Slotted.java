@@ -1,10 +1,13 @@
 package org.jawroom.placement.bolting;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Length;
@@ -12,103 +15,162 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
 import org.jawroom.shop.Slots;
 
 /**
- * The positions at which the bolts of a mount line up with the slots of a table, computed along and
- * across the slots so that slots along y need no special case.
+ * The positions at which the anchors of a mount line up with the slots of a table, computed along
+ * and across the slots so that slots along y need no special case.
  *
- * <p>A bolt may stand off its hole's centre by (hole − d)/2 either way. The mount holds where every
- * bolt is that near to the centre line of some slot across, and that near to the reach of the slots
- * along. Both limits are closed.
+ * <p>The mount holds where every anchor is as near as its play allows to the centre line of some
+ * slot across, and to the reach of the nuts along, which ends d from the ends of the slots. Both
+ * limits are closed.
  */
 public final class Slotted {
   private final Axis along;
-  private final long[] centres;
+  private final List<Interval> centres;
   private final Interval reach;
+  private final Certainty certainty;
 
-  private Slotted(Axis along, long[] centres, Interval reach) {
+  private Slotted(Axis along, List<Interval> centres, Interval reach, Certainty certainty) {
     this.along = along;
     this.centres = centres;
     this.reach = reach;
+    this.certainty = certainty;
   }
 
   /** The slots of a machine, whose pitch must be known if it is needed. */
   public static Slotted of(Machine machine) {
+    return of(machine, Certainty.AT_WORST);
+  }
+
+  /**
+   * The slots of a machine, whose pitch may be open.
+   *
+   * @param certainty whether a slot must serve for all values of the open readings or for some
+   */
+  static Slotted of(Machine machine, Certainty certainty) {
     Slots slots = machine.slots();
     boolean alongX = slots.direction() == Axis.X;
-    long tableAlong = alongX ? machine.tableLength() : machine.tableWidth();
     long tableAcross = alongX ? machine.tableWidth() : machine.tableLength();
-    long length = slots.length().orElse(tableAlong);
     return new Slotted(
-        slots.direction(), centres(slots, tableAcross), Interval.around(0, length / 2));
+        slots.direction(),
+        centres(slots, tableAcross),
+        Interval.around(0, length(machine) / 2),
+        certainty);
+  }
+
+  /** The length of a machine's slots. */
+  static long length(Machine machine) {
+    boolean alongX = machine.slots().direction() == Axis.X;
+    return machine.slots().length().orElse(alongX ? machine.tableLength() : machine.tableWidth());
   }
 
   SlotLines lines() {
     return new SlotLines(along, centres(), reach);
   }
 
-  /** Centre lines across the table, from its middle. */
-  private static long[] centres(Slots slots, long tableAcross) {
-    long[] centres = new long[slots.count()];
+  /** Where each centre line may lie across the table, from its middle. */
+  private static List<Interval> centres(Slots slots, long tableAcross) {
+    List<Interval> centres = new ArrayList<>(slots.count());
+    Interval pitch = slots.needsPitch() ? Certainty.sizes(slots.pitch()) : Interval.of(0, 0);
     for (int j = 0; j < slots.count(); j++) {
       if (!slots.positions().isEmpty()) {
-        centres[j] = slots.positions().get(j) - tableAcross / 2;
+        long at = slots.positions().get(j) - tableAcross / 2;
+        centres.add(Interval.of(at, at));
       } else if (slots.first().isPresent()) {
-        long fromFirst = j == 0 ? 0 : j * slots.pitch().length();
-        centres[j] = slots.first().getAsLong() + fromFirst - tableAcross / 2;
+        long first = slots.first().getAsLong() - tableAcross / 2;
+        centres.add(Interval.of(first + j * pitch.lo(), first + j * pitch.hi()));
       } else {
         // Symmetric about the middle. A pitch is whole nanometres, so half of it is exact.
-        centres[j] =
-            slots.count() == 1 ? 0 : (2L * j - (slots.count() - 1)) * (slots.pitch().length() / 2);
+        long halves = 2L * j - (slots.count() - 1);
+        long one = halves * (pitch.lo() / 2);
+        long other = halves * (pitch.hi() / 2);
+        centres.add(Interval.of(Math.min(one, other), Math.max(one, other)));
       }
     }
-    return centres;
+    return List.copyOf(centres);
+  }
+
+  /** All places of the vise frame's origin at which the anchors hold; empty if there are none. */
+  public Optional<Strips> places(Anchors anchors, Orientation turn) {
+    IntervalSet across = null;
+    Ends before = null;
+    for (Anchor anchor : anchors.all()) {
+      Ends ends = anchor.turned(turn, along).across();
+      if (across == null) {
+        across = heldAcross(ends);
+      } else if (!ends.equals(before)) {
+        across = across.meet(heldAcross(ends));
+      }
+      before = ends;
+    }
+    IntervalSet held = across;
+    return alongPlaces(anchors, turn)
+        .filter(places -> !held.isEmpty())
+        .map(places -> Strips.of(along, places.lo(), places.hi(), held));
+  }
+
+  private IntervalSet heldAcross(Ends anchor) {
+    List<Interval> held = new ArrayList<>(centres.size());
+    for (Interval centre : centres) {
+      Ends places = acrossIn(centre, anchor);
+      if (!places.isReversed()) {
+        held.add(Interval.of(places.lo(), places.hi()));
+      }
+    }
+    return IntervalSet.union(held);
   }
 
   /**
-   * All places of the vise frame's origin at which {@code mount} holds; empty if it has none.
-   *
-   * @param mount without a blank
-   * @param thread d, at most as wide as any of its holes
+   * The positions across the slots at which the slot with that centre line serves an anchor;
+   * reversed if there are none.
    */
-  public Optional<Strips> places(Mount mount, Orientation turn, long thread) {
-    long lo = -Length.ENDLESS;
-    long hi = Length.ENDLESS;
-    IntervalSet across = null;
-    long offBefore = 0;
-    long playBefore = 0;
-    for (Bolt bolt : mount.bolts()) {
-      Turned turned = turned(bolt, turn, thread);
-      lo = Math.max(lo, leastAlong(turned));
-      hi = Math.min(hi, mostAlong(turned));
-      long off = turned.across();
-      long play = turned.playAcross();
-      if (across == null) {
-        across = IntervalSet.around(centres, -off, play);
-      } else if (off != offBefore || play != playBefore) {
-        across = across.meet(IntervalSet.around(centres, -off, play));
-      }
-      offBefore = off;
-      playBefore = play;
-    }
-    return lo > hi || across.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Strips.of(along, lo, hi, across));
+  private Ends acrossIn(Interval centre, Ends anchor) {
+    return certainty == Certainty.AT_WORST
+        ? new Ends(centre.hi() - anchor.hi(), centre.lo() - anchor.lo())
+        : new Ends(centre.lo() - anchor.hi(), centre.hi() - anchor.lo());
   }
 
-  /** The slot of each bolt, 1 the first: the nearest centre line, ties to the lower number. */
-  public List<Integer> slots(Mount mount, Orientation turn, long thread, Place place) {
+  /**
+   * The places at which a vise can be tapped square: along x and along y it can be moved by {@code
+   * tap} either way with every anchor in the same slot, or, where the anchors leave less than twice
+   * that in all, it stands in the middle of what they leave (between two half-nanometres: on either
+   * of them).
+   *
+   * @param within what else holds the vise, such as the table top for strap clamps
+   */
+  Optional<Strips> settable(Anchors anchors, Orientation turn, long tap, Rectangle within) {
+    Optional<Interval> alongPlaces =
+        alongPlaces(anchors, turn)
+            .flatMap(places -> places.meet(within.along(along)))
+            .map(places -> tapped(places, tap));
+    List<Interval> across = new ArrayList<>();
+    for (Interval held : acrossInSlots(anchors, turn)) {
+      held.meet(within.along(along.across())).ifPresent(places -> across.add(tapped(places, tap)));
+    }
+    return alongPlaces
+        .filter(places -> !across.isEmpty())
+        .map(places -> Strips.of(along, places.lo(), places.hi(), IntervalSet.union(across)));
+  }
+
+  private static Interval tapped(Interval held, long tap) {
+    if (held.length() >= 2 * tap) {
+      return Interval.of(held.lo() + tap, held.hi() - tap);
+    }
+    long middle = Math.floorDiv(held.lo() + held.hi(), 2);
+    return Interval.of(middle, held.lo() + held.hi() - middle);
+  }
+
+  /** The slot of each anchor, 1 the first: the nearest centre line, ties to the lower number. */
+  public List<Integer> slots(Anchors anchors, Orientation turn, Place place) {
     long across = along == Axis.X ? place.y() : place.x();
     List<Integer> slots = new ArrayList<>();
-    for (Bolt bolt : mount.bolts()) {
-      long at = across + turned(bolt, turn, thread).across();
+    for (Anchor anchor : anchors.all()) {
+      Ends ends = anchor.turned(turn, along).across();
       int nearest = 0;
-      for (int j = 1; j < centres.length; j++) {
-        if (Math.abs(centres[j] - at) < Math.abs(centres[nearest] - at)) {
+      for (int j = 1; j < centres.size(); j++) {
+        if (twiceOff(centres.get(j), ends, across) < twiceOff(centres.get(nearest), ends, across)) {
           nearest = j;
         }
       }
@@ -117,50 +179,55 @@ public final class Slotted {
     return slots;
   }
 
+  /** Twice the distance of a centre line from the middle of an anchor. */
+  private static long twiceOff(Interval centre, Ends anchor, long across) {
+    return Math.abs(centre.lo() + centre.hi() - anchor.lo() - anchor.hi() - 2 * across);
+  }
+
   /** The centre line of each slot, across the slots from the table's middle. */
   public List<Long> centres() {
-    return Arrays.stream(centres).boxed().toList();
+    return centres.stream().map(Slotted::middle).toList();
   }
 
   /**
-   * The position of each bolt in its slot: under its hole's centre, clamped to the reach of the
-   * slot.
+   * The position of each bolt or stud in its slot: under its anchor, as far as the reach of the
+   * nuts allows.
    */
-  public List<Place> bolts(Mount mount, Orientation turn, long thread, Place place) {
-    List<Integer> slots = slots(mount, turn, thread, place);
+  public List<Place> bolts(Anchors anchors, Orientation turn, Place place) {
+    List<Integer> slots = slots(anchors, turn, place);
+    Interval nuts = nuts(anchors);
     List<Place> bolts = new ArrayList<>();
     for (int i = 0; i < slots.size(); i++) {
-      long hole =
-          turned(mount.bolts().get(i), turn, thread).along()
-              + (along == Axis.X ? place.x() : place.y());
-      long at = Math.max(reach.lo(), Math.min(reach.hi(), hole));
-      long centre = centres[slots.get(i) - 1];
+      Ends ends = anchors.all().get(i).turned(turn, along).along();
+      long hole = (ends.lo() + ends.hi()) / 2 + (along == Axis.X ? place.x() : place.y());
+      long at = Math.max(nuts.lo(), Math.min(nuts.hi(), hole));
+      long centre = middle(centres.get(slots.get(i) - 1));
       bolts.add(along == Axis.X ? new Place(at, centre) : new Place(centre, at));
     }
     return bolts;
   }
 
-  /** The positions at which every bolt stands in the slot listed for it (1 the first). */
-  public Optional<Rectangle> placesIn(
-      List<Integer> slots, Mount mount, Orientation turn, long thread) {
-    Interval alongPlaces = alongPlaces(mount, turn, thread);
-    return acrossIn(slots, mount, turn, thread)
-        .map(places -> Rectangle.of(along, alongPlaces, places));
+  /** The positions at which every anchor stands in the slot listed for it (1 the first). */
+  public Optional<Rectangle> placesIn(List<Integer> slots, Anchors anchors, Orientation turn) {
+    return alongPlaces(anchors, turn)
+        .flatMap(
+            places ->
+                acrossIn(slots, anchors, turn).map(across -> Rectangle.of(along, places, across)));
   }
 
   /**
-   * Every combination of slots, one per bolt in the mount's order, that the bolts can occupy at the
-   * same time.
+   * Every combination of slots, one per anchor in order, that the anchors can occupy at the same
+   * time.
    */
-  public List<List<Integer>> slotSets(Mount mount, Orientation turn, long thread) {
+  public List<List<Integer>> slotSets(Anchors anchors, Orientation turn) {
     List<List<Integer>> sets = List.of(List.of());
-    for (int bolt = 0; bolt < mount.bolts().size(); bolt++) {
+    for (int anchor = 0; anchor < anchors.all().size(); anchor++) {
       List<List<Integer>> longer = new ArrayList<>();
       for (List<Integer> set : sets) {
-        for (int slot = 1; slot <= centres.length; slot++) {
+        for (int slot = 1; slot <= centres.size(); slot++) {
           List<Integer> next = new ArrayList<>(set);
           next.add(slot);
-          if (acrossIn(next, mount, turn, thread).isPresent()) {
+          if (acrossIn(next, anchors, turn).isPresent()) {
             longer.add(next);
           }
         }
@@ -170,122 +237,80 @@ public final class Slotted {
     return sets;
   }
 
+  /** The positions across the slots in each combination of slots, without duplicates. */
+  private Set<Interval> acrossInSlots(Anchors anchors, Orientation turn) {
+    Set<Interval> held = Set.of(Interval.ALL);
+    for (Anchor anchor : anchors.all()) {
+      Ends ends = anchor.turned(turn, along).across();
+      Set<Interval> narrower = new LinkedHashSet<>();
+      for (Interval before : held) {
+        for (Interval centre : centres) {
+          meet(before, acrossIn(centre, ends)).ifPresent(narrower::add);
+        }
+      }
+      held = narrower;
+    }
+    return held;
+  }
+
   /**
-   * The positions across the slots at which the first bolts of a mount stand in the slots listed.
+   * The positions across the slots at which the first anchors of a mount stand in the slots listed.
    */
-  private Optional<Interval> acrossIn(
-      List<Integer> slots, Mount mount, Orientation turn, long thread) {
+  private Optional<Interval> acrossIn(List<Integer> slots, Anchors anchors, Orientation turn) {
+    Optional<Interval> held = Optional.of(Interval.ALL);
+    for (int i = 0; i < slots.size(); i++) {
+      Ends ends = anchors.all().get(i).turned(turn, along).across();
+      Ends its = acrossIn(centres.get(slots.get(i) - 1), ends);
+      held = held.flatMap(before -> meet(before, its));
+    }
+    return held;
+  }
+
+  private static Optional<Interval> meet(Interval one, Ends other) {
+    return other.isReversed() ? Optional.empty() : one.meet(Interval.of(other.lo(), other.hi()));
+  }
+
+  private static long middle(Interval centre) {
+    return centre.lo() + (centre.hi() - centre.lo()) / 2;
+  }
+
+  /** The least position along the slots at which an anchor holds. */
+  long leastAlong(Anchors anchors, Anchor anchor, Orientation turn) {
+    return -reachOfNuts(anchors) - anchor.turned(turn, along).along().hi();
+  }
+
+  /** The greatest; it may be below the least. */
+  long mostAlong(Anchors anchors, Anchor anchor, Orientation turn) {
+    return reachOfNuts(anchors) - anchor.turned(turn, along).along().lo();
+  }
+
+  /**
+   * The positions across the slots at which each slot in turn serves an anchor, all of them known.
+   */
+  List<Interval> acrossInEach(Anchor anchor, Orientation turn) {
+    Ends ends = anchor.turned(turn, along).across();
+    return centres.stream()
+        .map(centre -> acrossIn(centre, ends))
+        .map(places -> Interval.of(places.lo(), places.hi()))
+        .toList();
+  }
+
+  private Optional<Interval> alongPlaces(Anchors anchors, Orientation turn) {
     long lo = -Length.ENDLESS;
     long hi = Length.ENDLESS;
-    for (int i = 0; i < slots.size(); i++) {
-      Turned bolt = turned(mount.bolts().get(i), turn, thread);
-      long held = centres[slots.get(i) - 1] - bolt.across();
-      lo = Math.max(lo, held - bolt.playAcross());
-      hi = Math.min(hi, held + bolt.playAcross());
+    for (Anchor anchor : anchors.all()) {
+      lo = Math.max(lo, leastAlong(anchors, anchor, turn));
+      hi = Math.min(hi, mostAlong(anchors, anchor, turn));
     }
     return lo <= hi ? Optional.of(Interval.of(lo, hi)) : Optional.empty();
   }
 
-  /**
-   * How far a mount that holds nowhere is from holding.
-   *
-   * @param along whether the reach of the slots is missed rather than their centre lines
-   * @param bolt index of the bolt that fails
-   * @param by the additional play it needs, half-nanometres
-   */
-  record Shortage(boolean along, int bolt, long by) {}
-
-  /** The least shortage over all combinations of slots; empty if the bolts line up. */
-  Optional<Shortage> shortage(Mount mount, Orientation turn, long thread) {
-    List<Interval> ends = new ArrayList<>();
-    for (Bolt bolt : mount.bolts()) {
-      Turned turned = turned(bolt, turn, thread);
-      ends.add(reach.grown(turned.playAlong(), turned.playAlong()).plus(-turned.along()));
-    }
-    Shortage along = shortage(true, ends);
-    if (along.by() > 0) {
-      return Optional.of(along);
-    }
-    // At a given position each bolt chooses its slot independently. At an optimal position some
-    // bolt is at the end of its play in some slot, so trying those positions finds the least
-    // shortage.
-    Shortage least = null;
-    for (Bolt first : mount.bolts()) {
-      for (long slot : centres) {
-        Interval held = turned(first, turn, thread).acrossIn(slot);
-        for (long at : new long[] {held.lo(), held.hi()}) {
-          Shortage here = shortageAt(at, mount, turn, thread);
-          if (least == null || here.by() < least.by()) {
-            least = here;
-          }
-        }
-      }
-    }
-    return Optional.ofNullable(least).filter(shortage -> shortage.by() > 0);
+  /** How far from the middle of a slot the middle of a nut may stand; negative if nowhere. */
+  private long reachOfNuts(Anchors anchors) {
+    return reach.hi() - anchors.nutRoom();
   }
 
-  private Shortage shortageAt(long at, Mount mount, Orientation turn, long thread) {
-    Shortage worst = new Shortage(false, 0, 0);
-    for (int i = 0; i < mount.bolts().size(); i++) {
-      Turned turned = turned(mount.bolts().get(i), turn, thread);
-      long by = Long.MAX_VALUE;
-      for (long slot : centres) {
-        Interval held = turned.acrossIn(slot);
-        by = Math.min(by, Math.max(0, held.gapTo(Interval.of(at, at))));
-      }
-      if (by > worst.by()) {
-        worst = new Shortage(false, i, by);
-      }
-    }
-    return worst;
-  }
-
-  private static Shortage shortage(boolean along, List<Interval> held) {
-    int highest = 0;
-    int lowest = 0;
-    for (int i = 1; i < held.size(); i++) {
-      highest = held.get(i).lo() > held.get(highest).lo() ? i : highest;
-      lowest = held.get(i).hi() < held.get(lowest).hi() ? i : lowest;
-    }
-    return new Shortage(along, highest, held.get(highest).lo() - held.get(lowest).hi());
-  }
-
-  private Interval alongPlaces(Mount mount, Orientation turn, long thread) {
-    long lo = -Length.ENDLESS;
-    long hi = Length.ENDLESS;
-    for (Bolt bolt : mount.bolts()) {
-      Turned turned = turned(bolt, turn, thread);
-      lo = Math.max(lo, leastAlong(turned));
-      hi = Math.min(hi, mostAlong(turned));
-    }
-    return lo <= hi ? Interval.of(lo, hi) : null;
-  }
-
-  private long leastAlong(Turned bolt) {
-    return reach.lo() - bolt.playAlong() - bolt.along();
-  }
-
-  private long mostAlong(Turned bolt) {
-    return reach.hi() + bolt.playAlong() - bolt.along();
-  }
-
-  /** A bolt's hole after turning, and how far the bolt may stand off its centre. */
-  private record Turned(long along, long across, long playAlong, long playAcross) {
-    Interval acrossIn(long slot) {
-      return Interval.around(slot - across, playAcross);
-    }
-  }
-
-  private Turned turned(Bolt bolt, Orientation turn, long thread) {
-    long x = turn.x(bolt.u().length(), bolt.v().length());
-    long y = turn.y(bolt.u().length(), bolt.v().length());
-    long playU = (bolt.holeU().length() - thread) / 2;
-    long playV = (bolt.holeV().length() - thread) / 2;
-    boolean uAlong = turn.uAxis() == along;
-    return new Turned(
-        along == Axis.X ? x : y,
-        along == Axis.X ? y : x,
-        uAlong ? playU : playV,
-        uAlong ? playV : playU);
+  private Interval nuts(Anchors anchors) {
+    return Interval.around(0, Math.max(0, reachOfNuts(anchors)));
   }
 }

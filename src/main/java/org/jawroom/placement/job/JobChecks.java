@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.JobPart;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
@@ -18,20 +20,23 @@ import org.jawroom.shop.Vise;
 
 /**
  * The requirements of a job that do not depend on the position of the vise. A check that needs a
- * blank column is skipped and the column recorded.
+ * blank column is skipped and recorded as unchecked.
  */
 final class JobChecks {
+  private final Certainty certainty;
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
   private final Job job;
   private final Interval heights;
   private final List<Shortfall> shortfalls = new ArrayList<>();
-  private final Set<Column> blanks = EnumSet.noneOf(Column.class);
+  private final Set<Column> open = EnumSet.noneOf(Column.class);
+  private final Set<Unchecked> unchecked = EnumSet.noneOf(Unchecked.class);
   private OptionalLong toolRoom = OptionalLong.empty();
   private Optional<BigDecimal> loadRoom = Optional.empty();
 
-  private JobChecks(Settings settings, Machine machine, Vise vise, Job job) {
+  private JobChecks(Settings settings, Machine machine, Vise vise, Job job, Certainty certainty) {
+    this.certainty = certainty;
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
@@ -39,8 +44,8 @@ final class JobChecks {
     this.heights = JobPart.heights(vise, job);
   }
 
-  static JobChecks of(Settings settings, Machine machine, Vise vise, Job job) {
-    JobChecks checks = new JobChecks(settings, machine, vise, job);
+  static JobChecks of(Settings settings, Machine machine, Vise vise, Job job, Certainty certainty) {
+    JobChecks checks = new JobChecks(settings, machine, vise, job, certainty);
     if (!job.machines().isEmpty() && !job.machines().contains(machine.name())) {
       checks.shortfalls.add(Shortfall.of(JobReason.MACHINE));
     }
@@ -56,8 +61,13 @@ final class JobChecks {
     return shortfalls;
   }
 
-  Set<Column> blanks() {
-    return blanks;
+  /** The columns of readings known within bounds that tools need. */
+  Set<Column> open() {
+    return open;
+  }
+
+  List<Unchecked> unchecked() {
+    return List.copyOf(unchecked);
   }
 
   /** See {@link JobOutcome}; empty if a column it needs is blank. */
@@ -70,36 +80,72 @@ final class JobChecks {
   }
 
   private void jaws() {
-    atLeast(vise.opening().hi() - job.width(), JobReason.TOO_WIDE);
+    atLeast(vise.opening().hi() - settings.loadRoom() - job.width(), JobReason.TOO_WIDE);
     atLeast(job.width() - vise.opening().lo(), JobReason.TOO_NARROW);
     job.grip().ifPresent(grip -> atLeast(vise.jaws().tallestHeight() - grip, JobReason.GRIP));
   }
 
   private void longTool() {
     if (given(machine.noseMax(), Column.NOSE_MAX) & given(job.toolLength(), Column.TOOL_LENGTH)) {
-      long room = machine.noseMax().length() - job.toolLength().length() - heights.hi();
-      toolRoom = OptionalLong.of(room);
+      Interval nose = machine.noseMax().values(0);
+      Interval tool = job.toolLength().values(0);
+      long room = (isWorst() ? nose.lo() - tool.hi() : nose.hi() - tool.lo()) - heights.hi();
+      toolRoom = Length.isBounded(room) ? OptionalLong.of(room) : OptionalLong.empty();
       atLeast(room - settings.clearance(), JobReason.LONG_TOOL);
+    } else {
+      unchecked.add(Unchecked.TOOL);
     }
   }
 
   private void shortTool() {
-    if (settings.shortestTool().isPresent() && given(machine.noseMin(), Column.NOSE_MIN)) {
-      long tip = machine.noseMin().length() - settings.shortestTool().getAsLong();
+    if (settings.shortestTool().isEmpty()) {
+      return;
+    }
+    if (given(machine.noseMin(), Column.NOSE_MIN)) {
+      Interval nose = machine.noseMin().values(0);
+      long tip = (isWorst() ? nose.hi() : nose.lo()) - settings.shortestTool().getAsLong();
       atLeast(heights.hi() - tip, JobReason.SHORT_TOOL);
+    } else {
+      unchecked.add(Unchecked.TOOL);
     }
   }
 
+  private boolean isWorst() {
+    return certainty == Certainty.AT_WORST;
+  }
+
+  /** Whether a reading is not blank; notes its column if it is known within bounds only. */
+  private boolean given(Dimension dimension, Column column) {
+    if (dimension.isOpen() && !dimension.isBlank()) {
+      open.add(column);
+    }
+    return !dimension.isBlank();
+  }
+
+  /** A blank mass counts as 0 where something fails for certain even so. */
   private void load() {
-    if (given(machine.maxLoad(), Column.MAX_LOAD)
-        & given(vise.mass(), Column.VISE_MASS)
-        & given(job.mass(), Column.JOB_MASS)) {
-      BigDecimal room =
-          machine.maxLoad().get().subtract(vise.mass().get()).subtract(job.mass().get());
+    if (machine.maxLoad().isEmpty()) {
+      unchecked.add(Unchecked.LOAD);
+      return;
+    }
+    BigDecimal atBest =
+        machine
+            .maxLoad()
+            .get()
+            .subtract(vise.mass().orElse(BigDecimal.ZERO))
+            .subtract(job.mass().orElse(BigDecimal.ZERO));
+    if (atBest.signum() < 0) {
+      shortfalls.add(Shortfall.ofLoad(atBest.negate()));
+    }
+    if (vise.mass().isEmpty()) {
+      unchecked.add(Unchecked.LOAD);
+      return;
+    }
+    BigDecimal room = job.mass().isPresent() ? atBest : atBest.subtract(JobPart.steelMass(job));
+    if (room.signum() >= 0 || job.mass().isPresent()) {
       loadRoom = Optional.of(room);
-      if (room.signum() < 0) {
-        shortfalls.add(Shortfall.ofLoad(room.negate()));
-      }
+    } else {
+      unchecked.add(Unchecked.LOAD);
     }
   }
 
@@ -107,16 +153,5 @@ final class JobChecks {
     if (spare < 0) {
       shortfalls.add(Shortfall.of(reason, -spare));
     }
-  }
-
-  private boolean given(Dimension dimension, Column column) {
-    return given(dimension.isBlank() ? Optional.empty() : Optional.of(dimension), column);
-  }
-
-  private boolean given(Optional<?> value, Column column) {
-    if (value.isEmpty()) {
-      blanks.add(column);
-    }
-    return value.isPresent();
   }
 }

@@ -25,11 +25,12 @@ import org.jawroom.shop.Vise;
  * @param toolRoom distance from the tip of the longest tool, with the nose at its highest, down to
  *     the top of the workpiece, no clearance or tolerance taken off; negative if the tool runs into
  *     it. Empty for {@code unknown} or if a column it needs is blank
- * @param loadRoom load capacity left with vise and workpiece on the table, kg; negative if too
- *     heavy; empty likewise
+ * @param loadRoom load capacity left with vise and workpiece on the table, kg, a workpiece of blank
+ *     mass counted as a solid block of steel; negative if too heavy; empty likewise
  * @param shortestStickOut the least stick-out of a tool that reaches the top of the workpiece with
  *     the nose at the least height that {@code place} allows; empty if {@code place} has no such
  *     height
+ * @param unchecked the requirements that a blank leaves unchecked; empty for {@code unknown}
  * @param missing for {@code unknown}: the blank columns without duplicates, in table order
  */
 public record JobOutcome(
@@ -43,8 +44,10 @@ public record JobOutcome(
     OptionalLong toolRoom,
     Optional<BigDecimal> loadRoom,
     OptionalLong shortestStickOut,
+    List<Unchecked> unchecked,
     List<Column> missing) {
   public JobOutcome {
+    unchecked = List.copyOf(unchecked);
     shortfalls = List.copyOf(shortfalls);
     missing = List.copyOf(missing);
   }

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.JobPart;
-import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Axis;
@@ -19,6 +19,7 @@ import org.jawroom.placement.bolting.Footprint;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
+import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.search.BestPlace;
 import org.jawroom.placement.search.Candidate;
@@ -33,34 +34,38 @@ import org.jawroom.shop.Vise;
 /**
  * Decides jobs on one machine with one vise.
  *
- * <p>Compared with the plain pairing a job uses fewer openings, from part_width to part_width +
- * {@code jaw_play} (at most the vise's greatest), and one more part that can hit, the workpiece. It
- * is <i>held</i> if some position has margin ≥ 0 over those openings, the workpiece lies within the
- * spindle's reach there (touching its edge counts), and jaws, tools and load allow it; see {@link
- * JobReason}. Among several positions the order of preference is that of pairings, with the
- * workpiece as work area.
+ * <p>Compared with the plain pairing a job uses fewer openings, from part_width to part_width + the
+ * larger of {@code jaw_play} and {@code load_room} (at most the vise's greatest), asks for no hand
+ * room, and has one more part that can hit, the workpiece. It is <i>held</i> if some position has
+ * margin ≥ 0 over those openings with the workpiece within the spindle's reach (touching its edge
+ * counts), and jaws, tools and load allow it; see {@link JobReason}. Among several such positions
+ * the order of preference is that of pairings, with the workpiece as work area.
  *
- * <p>Blanks are relaxed as for pairings: whatever needs one is left out, which is never worse than
- * the truth. A job that fails even so is not held; otherwise it is unknown.
+ * <p>Open readings are judged as for pairings: a job held at worst is held, one not held at best is
+ * not held, any other unknown. What only tools and load need is unchecked where it is blank.
  */
 public final class JobPairing {
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
   private final PreparedMachine prepared;
+  private final PreparedVise preparedVise;
+  private final Certainty certainty;
   private final Model model;
 
-  private JobPairing(PreparedMachine machine, PreparedVise vise) {
+  private JobPairing(PreparedMachine machine, PreparedVise vise, Certainty certainty) {
     this.settings = machine.settings();
     this.machine = machine.machine();
     this.vise = vise.vise();
     this.prepared = machine;
+    this.preparedVise = vise;
+    this.certainty = certainty;
     this.model = Model.of(machine, vise);
   }
 
   private static JobPairing of(Settings settings, Machine machine, Vise vise) {
     PreparedMachine prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
-    return new JobPairing(prepared, PreparedVise.of(vise, 0, prepared.threads()));
+    return new JobPairing(prepared, PreparedVise.on(prepared, vise), Certainty.AT_WORST);
   }
 
   /** The outcome of {@code job} held by {@code vise} on {@code machine}; pure. */
@@ -76,7 +81,7 @@ public final class JobPairing {
   }
 
   public static List<JobOutcome> solve(PreparedMachine machine, PreparedVise vise, List<Job> jobs) {
-    JobPairing pairing = new JobPairing(machine, vise);
+    JobPairing pairing = new JobPairing(machine, vise, Certainty.AT_WORST);
     return jobs.stream().map(pairing::solve).toList();
   }
 
@@ -106,12 +111,77 @@ public final class JobPairing {
   public static JobExplanation explain(Settings settings, Machine machine, Vise vise, Job job) {
     JobPairing pairing = JobPairing.of(settings, machine, vise);
     JobOutcome outcome = pairing.solve(job);
+    Optional<Inspection> inspection =
+        outcome
+            .place()
+            .map(
+                place ->
+                    Inspection.of(
+                        pairing.model,
+                        pairing.region(job, place),
+                        place,
+                        Footprint.part(vise, job, place.handleTo())));
     return new JobExplanation(
-        outcome, outcome.place().map(place -> pairing.pairs(job, place)).orElse(List.of()));
+        outcome,
+        inspection.map(Inspection::pairs).orElse(List.of()),
+        inspection.map(Inspection::layout),
+        inspection.flatMap(Inspection::range));
   }
 
   private JobOutcome solve(Job job) {
-    JobChecks checks = JobChecks.of(settings, machine, vise, job);
+    Attempt worst = attempt(job);
+    if (!worst.isOpen || worst.shortfalls.isEmpty()) {
+      return outcome(
+          job, worst, worst.shortfalls.isEmpty() ? JobVerdict.HELD : JobVerdict.NOT_HELD);
+    }
+    JobPairing best = new JobPairing(prepared.atBest(), preparedVise.atBest(), Certainty.AT_BEST);
+    Attempt atBest = best.attempt(job);
+    if (!atBest.shortfalls.isEmpty()) {
+      // It fails for every value of the open readings; how far is a guess.
+      return outcome(job, atBest.withoutPlace(), JobVerdict.NOT_HELD);
+    }
+    return new JobOutcome(
+        job,
+        machine,
+        vise,
+        JobVerdict.UNKNOWN,
+        Optional.empty(),
+        List.of(),
+        JobPart.heights(vise, job),
+        OptionalLong.empty(),
+        Optional.empty(),
+        OptionalLong.empty(),
+        List.of(),
+        worst.missing);
+  }
+
+  /**
+   * A job with the open readings taken one way.
+   *
+   * @param isOpen whether it needs an open reading
+   * @param missing the columns of these
+   */
+  private record Attempt(
+      JobChecks checks,
+      Optional<Recommendation> place,
+      List<Shortfall> shortfalls,
+      boolean isOpen,
+      List<Column> missing) {
+
+    Attempt withoutPlace() {
+      List<Shortfall> bare = shortfalls.stream().map(Attempt::withoutGuess).toList();
+      return new Attempt(checks, Optional.empty(), bare, isOpen, missing);
+    }
+
+    private static Shortfall withoutGuess(Shortfall shortfall) {
+      return shortfall.reason() == JobReason.HIT || shortfall.reason() == JobReason.REACH
+          ? Shortfall.of(shortfall.reason())
+          : shortfall;
+    }
+  }
+
+  private Attempt attempt(Job job) {
+    JobChecks checks = JobChecks.of(settings, machine, vise, job, certainty);
     List<Shortfall> shortfalls = new ArrayList<>(checks.shortfalls());
     List<Region> regions = regions(job);
     if (regions.isEmpty()) {
@@ -119,51 +189,41 @@ public final class JobPairing {
     }
     Optional<Recommendation> place = Optional.empty();
     if (shortfalls.stream().noneMatch(shortfall -> shortfall.reason().barsPlaces())) {
-      BestPlace places = places(job, regions);
-      if (model.blanks().isEmpty()) {
-        place = Optional.of(recommended(places, openings(job), shortfalls));
-      } else if (!places.isClear()) {
-        shortfalls.add(Shortfall.of(JobReason.HIT));
-      } else if (!places.isClearInReach()) {
-        shortfalls.add(Shortfall.of(JobReason.REACH));
+      BestPlace places = new BestPlace(candidates(job, regions));
+      boolean isClear = places.isClear();
+      long shortfall = isClear ? places.leastShortfall() : 0;
+      if (certainty == Certainty.AT_WORST) {
+        BestPlace.Choice choice =
+            isClear ? recommendedWithin(shortfall, job, regions) : places.recommended();
+        place = Optional.of(model.description().of(choice));
+      }
+      if (!isClear) {
+        shortfalls.add(Shortfall.of(JobReason.HIT, -places.bestMargin()));
+      } else if (shortfall > 0) {
+        shortfalls.add(Shortfall.of(JobReason.REACH, shortfall));
       }
     }
     shortfalls.sort(Comparator.comparing(Shortfall::reason));
-    return outcome(job, checks, place, shortfalls);
-  }
-
-  private JobOutcome outcome(
-      Job job, JobChecks checks, Optional<Recommendation> place, List<Shortfall> shortfalls) {
-    Interval heights = JobPart.heights(vise, job);
     Set<Column> missing = EnumSet.noneOf(Column.class);
     missing.addAll(model.blanks());
-    missing.addAll(checks.blanks());
-    if (shortfalls.isEmpty() && !missing.isEmpty()) {
-      // Nothing fails for certain, and any number would be a guess.
-      return new JobOutcome(
-          job,
-          machine,
-          vise,
-          JobVerdict.UNKNOWN,
-          Optional.empty(),
-          List.of(),
-          heights,
-          OptionalLong.empty(),
-          Optional.empty(),
-          OptionalLong.empty(),
-          List.copyOf(missing));
-    }
+    missing.addAll(checks.open());
+    return new Attempt(checks, place, shortfalls, !missing.isEmpty(), List.copyOf(missing));
+  }
+
+  private JobOutcome outcome(Job job, Attempt attempt, JobVerdict verdict) {
+    Interval heights = JobPart.heights(vise, job);
     return new JobOutcome(
         job,
         machine,
         vise,
-        shortfalls.isEmpty() ? JobVerdict.HELD : JobVerdict.NOT_HELD,
-        place,
-        shortfalls,
+        verdict,
+        attempt.place,
+        attempt.shortfalls,
         heights,
-        checks.toolRoom(),
-        checks.loadRoom(),
-        stickOut(place, heights.hi()),
+        attempt.checks.toolRoom(),
+        attempt.checks.loadRoom(),
+        stickOut(attempt.place, heights.hi()),
+        attempt.checks.unchecked(),
         List.of());
   }
 
@@ -174,40 +234,34 @@ public final class JobPairing {
         : OptionalLong.empty();
   }
 
-  /** The preferred placement; adds its failure, if any, to {@code shortfalls}. */
-  private Recommendation recommended(
-      BestPlace places, Interval openings, List<Shortfall> shortfalls) {
-    long best = places.bestMargin();
-    BestPlace.Choice choice = places.recommended();
-    Recommendation place = model.description().of(choice, openings);
-    if (best < 0) {
-      shortfalls.add(Shortfall.of(JobReason.HIT, -best));
-    } else if (place.reachShortfall() > 0) {
-      shortfalls.add(Shortfall.of(JobReason.REACH, place.reachShortfall()));
-    }
-    return place;
+  /** The preferred placement among those with margin ≥ 0 and at most that reach shortfall. */
+  private BestPlace.Choice recommendedWithin(long shortfall, Job job, List<Region> regions) {
+    return new BestPlace(
+            candidates(job, regions).stream()
+                .flatMap(candidate -> candidate.within(shortfall).stream())
+                .toList())
+        .recommended();
   }
 
   /** The closed range from the opening that grips the workpiece to the one that lets it in. */
   private Interval openings(Job job) {
-    return Interval.of(
-        job.width(), Math.min(job.width() + settings.jawPlay(), vise.opening().hi()));
+    long more = Math.max(settings.jawPlay(), settings.loadRoom());
+    return Interval.of(job.width(), Math.min(job.width() + more, vise.opening().hi()));
   }
 
-  private BestPlace places(Job job, List<Region> regions) {
+  private List<Candidate> candidates(Job job, List<Region> regions) {
     Map<SweptParts, SweptParts> withPart = new HashMap<>();
-    List<Candidate> seats = new ArrayList<>(regions.size());
+    List<Candidate> candidates = new ArrayList<>(regions.size());
     for (Region region : regions) {
       SweptParts parts = withPart.computeIfAbsent(region.swept(), swept -> withPart(swept, job));
-      Region gripping = region.with(parts);
-      seats.add(
+      candidates.add(
           Candidate.of(
-              gripping,
-              gripping.space(openings(job)),
-              Footprint.part(vise, job, region.turn()),
-              prepared.reach()));
+              region.with(parts),
+              prepared,
+              openings(job),
+              Footprint.part(vise, job, region.turn())));
     }
-    return new BestPlace(seats);
+    return candidates;
   }
 
   private SweptParts withPart(SweptParts swept, Job job) {
@@ -226,13 +280,12 @@ public final class JobPairing {
     return region.turn().uAxis() == Axis.X ? Axis.Y : Axis.X;
   }
 
-  private List<Limit> pairs(Job job, Recommendation place) {
+  /** The region of a placement, the workpiece among its parts. */
+  private Region region(Job job, Recommendation place) {
     return regions(job).stream()
         .filter(region -> region.turn() == place.handleTo())
-        .filter(region -> region.mount().orElseThrow().name().equals(place.mount()))
+        .filter(region -> region.fastening().equals(place.fastening()))
         .map(region -> region.with(withPart(region.swept(), job)))
-        .map(region -> region.field(place.openings()))
-        .map(field -> field.limits(place.x(), place.y()))
         .findFirst()
         .orElseThrow();
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.jawroom.clearance.Obstacles;
 import org.jawroom.clearance.OpeningBounds;
@@ -12,8 +13,10 @@ import org.jawroom.clearance.SweptParts;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.space.FreeSpace;
+import org.jawroom.placement.space.Strips;
 import org.jawroom.placement.space.Window;
 
 /**
@@ -29,26 +32,46 @@ import org.jawroom.placement.space.Window;
 public final class OpeningSearch {
   private OpeningSearch() {}
 
-  /** The widest range in any region; ties go to the least start. */
+  /** The widest range for which some position is clear; ties go to the least start. */
   public static OpeningRange widest(List<Region> regions, Interval full) {
     OpeningRange best = OpeningRange.EMPTY;
     Map<SweptParts, SweptParts> cores = new HashMap<>();
     for (Region region : regions) {
-      SweptParts core = cores.computeIfAbsent(region.swept().over(full), SweptParts::core);
-      FreeSpace most =
-          FreeSpace.belowZero(region.places(), Obstacles.of(core, region.guards(), region.turn()));
-      if (most.isClear(0, Window.EVERYWHERE)) {
-        best = widest(region, best);
+      Obstacles core = core(region, full, cores);
+      if (FreeSpace.belowZero(region.places(), core).isClear(0, Window.EVERYWHERE)) {
+        best = widest(region, region.places(), 0, best);
       }
     }
     return best;
   }
 
-  private static OpeningRange widest(Region region, OpeningRange bestSoFar) {
+  /** The widest range for which some settable position is clear; ties likewise. */
+  public static OpeningRange widestSettable(
+      List<Region> regions, PreparedMachine machine, Interval full) {
+    long tap = machine.settings().tapRoom();
+    OpeningRange best = OpeningRange.EMPTY;
+    Map<SweptParts, SweptParts> cores = new HashMap<>();
+    for (Region region : regions) {
+      Optional<Strips> places = region.settable(machine);
+      if (places.isPresent()
+          && FreeSpace.tapped(places.get(), core(region, full, cores), tap)
+              .isClear(0, Window.EVERYWHERE)) {
+        best = widest(region, places.get(), tap, best);
+      }
+    }
+    return best;
+  }
+
+  private static Obstacles core(Region region, Interval full, Map<SweptParts, SweptParts> cores) {
+    SweptParts core = cores.computeIfAbsent(region.swept().over(full), SweptParts::core);
+    return Obstacles.of(core, region.guards(), region.turn());
+  }
+
+  private static OpeningRange widest(Region region, Strips held, long tap, OpeningRange bestSoFar) {
     Orientation turn = region.turn();
-    OpeningBounds bounds = OpeningBounds.of(region.swept(), region.guards(), turn);
+    OpeningBounds bounds = OpeningBounds.of(region.swept(), region.guards(), turn, tap);
     OpeningRange best = bestSoFar;
-    for (Rectangle places : region.places().rectangles()) {
+    for (Rectangle places : held.rectangles()) {
       Interval along = places.along(turn.uAxis());
       Interval p = turn.uSign() > 0 ? along : along.negated();
       Interval across = places.along(turn.uAxis().across());

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Part;
 import org.jawroom.clearance.PartRole;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.bolting.Anchors;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
@@ -22,34 +22,51 @@ import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.space.Place;
-import org.jawroom.shop.Mount;
+import org.jawroom.placement.space.Play;
+import org.jawroom.placement.space.Window;
 import org.jawroom.shop.Sides;
 
 /** Details of a recommended placement and its alternatives. */
 public final class Inspection {
   private final PreparedMachine machine;
   private final PreparedVise vise;
-  private final MachineGuards guards;
+  private final Model model;
   private final List<Region> regions;
+  private final Region own;
   private final Recommendation recommended;
+  private final Optional<Rectangle> work;
 
-  Inspection(
-      PreparedMachine machine,
-      PreparedVise vise,
-      MachineGuards guards,
+  Inspection(Model model, List<Region> regions, Region own, Recommendation recommended) {
+    this(model, regions, own, recommended, Optional.empty());
+  }
+
+  private Inspection(
+      Model model,
       List<Region> regions,
-      Recommendation recommended) {
-    this.machine = machine;
-    this.vise = vise;
-    this.guards = guards;
+      Region own,
+      Recommendation recommended,
+      Optional<Rectangle> work) {
+    this.work = work;
+    this.machine = model.machine();
+    this.vise = model.vise();
+    this.model = model;
     this.regions = regions;
+    this.own = own;
     this.recommended = recommended;
+  }
+
+  /**
+   * Details of a placement in a region, such as that of a job; no other region competes.
+   *
+   * @param work what the spindle is to reach, of the vise standing at the origin
+   */
+  public static Inspection of(Model model, Region own, Recommendation place, Rectangle work) {
+    return new Inspection(model, List.of(own), own, place, Optional.of(work));
   }
 
   /** Every part–guard pair at the recommended placement, in ascending order of margin. */
   public List<Limit> pairs() {
-    Region region = own();
-    return region.field(recommended.openings()).limits(recommended.x(), recommended.y());
+    return own.field(recommended.openings()).limits(recommended.x(), recommended.y());
   }
 
   /**
@@ -70,7 +87,7 @@ public final class Inspection {
   public List<Alternative> others() {
     List<Alternative> others = new ArrayList<>();
     for (Region region : regions) {
-      if (region != own()) {
+      if (region != own) {
         BestPlace places = new BestPlace(List.of(seat(region)));
         BestPlace.Choice choice = places.recommended();
         Roomiest best = Roomiest.of(choice);
@@ -80,7 +97,8 @@ public final class Inspection {
                 best.mount(),
                 best,
                 margin(best),
-                choice.seat().shortfall(choice.place())));
+                choice.seat().shortfall(choice.place()),
+                choice.margin() >= 0 && choice.seat().isSettable()));
       }
     }
     return others;
@@ -97,11 +115,42 @@ public final class Inspection {
         Math.max(0, work.x().hi() - reach.x().hi()));
   }
 
+  /**
+   * How far the vise may stand from the recommended placement, along x and along y, for a setter to
+   * choose: with margin ≥ 0 over the same openings all the way, its bolts or clamps in the slots
+   * reported, reached no worse than there, and settable all the way if the placement itself is.
+   * Empty if its margin is negative.
+   */
+  public Optional<Play> range() {
+    if (recommended.play().isEmpty()) {
+      return Optional.empty();
+    }
+    Place place = new Place(recommended.x(), recommended.y());
+    Rectangle held = own.placesIn(recommended.slots(), machine).orElseThrow();
+    Window reached = seat(own).reaching(recommended.reachShortfall());
+    Rectangle allowed =
+        held.meet(
+                new Rectangle(
+                    Interval.of(reached.xLo(), reached.xHi()),
+                    Interval.of(reached.yLo(), reached.yHi())))
+            .orElseThrow();
+    if (!recommended.settable()) {
+      return Optional.of(own.space(recommended.openings()).play(place, allowed));
+    }
+    Rectangle settable =
+        own.settable(machine).orElseThrow().rectangles().stream()
+            .filter(strip -> strip.contains(place.x(), place.y()))
+            .findFirst()
+            .flatMap(allowed::meet)
+            .orElseThrow();
+    return own.settableSpace(machine, recommended.openings(), Region.EVERYWHERE)
+        .map(space -> space.play(place, settable));
+  }
+
   /** The geometry of the recommended placement. */
   public Layout layout() {
-    Region region = own();
-    Mount mount = region.mount().orElseThrow();
-    long thread = region.thread().orElseThrow();
+    Region region = own;
+    Anchors anchors = region.fastening().anchors().orElseThrow();
     Interval openings = recommended.openings();
     Place place = new Place(recommended.x(), recommended.y());
     Slotted slotted = machine.slotted();
@@ -119,10 +168,10 @@ public final class Inspection {
                             part, Interval.of(openings.hi(), openings.hi()), region.turn(), place),
                         placed(part, openings, region.turn(), place)))
             .toList(),
-        guards.swept(),
+        model.guards().swept(),
         slotted.centres(),
-        slotted.bolts(mount, region.turn(), thread, place),
-        thread,
+        slotted.bolts(anchors, region.turn(), place),
+        region.fastening().thread().orElse(anchors.nutRoom()),
         machine.reach(),
         vise.workArea(region.turn()).at(place.x(), place.y()));
   }
@@ -137,16 +186,9 @@ public final class Inspection {
         : OptionalLong.empty();
   }
 
-  private Region own() {
-    return regions.stream()
-        .filter(region -> region.turn() == recommended.handleTo())
-        .filter(region -> region.mount().orElseThrow().name().equals(recommended.mount()))
-        .findFirst()
-        .orElseThrow();
-  }
-
   private Candidate seat(Region region) {
     Interval openings = recommended.openings();
-    return Candidate.of(region, machine, vise, openings);
+    return work.map(area -> Candidate.of(region, machine, openings, area))
+        .orElseGet(() -> Candidate.of(region, machine, vise, openings));
   }
 }

@@ -2,34 +2,31 @@ package org.jawroom.placement.pairing;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
+import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Setup;
-import org.jawroom.geometry.Axis;
-import org.jawroom.placement.bolting.ClampRegions;
 import org.jawroom.placement.bolting.Miss;
 import org.jawroom.placement.bolting.MissSearch;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.bolting.Regions;
-import org.jawroom.placement.search.AmountCandidates;
 import org.jawroom.placement.search.BestPlace;
 import org.jawroom.placement.search.Bolted;
 import org.jawroom.placement.search.Description;
-import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.placement.search.SideBySideSearch;
+import org.jawroom.placement.space.Strips;
 import org.jawroom.shop.Column;
-import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Vise;
 
 /**
- * A pairing under a setup, decomposed into regions and ready for queries. Whatever needs a blank
- * column is left out, which is never worse than the truth.
+ * A pairing under a setup, decomposed into regions and ready for queries, its open readings taken
+ * at worst or at best.
  */
 public final class Model {
   private final PreparedMachine machine;
@@ -53,7 +50,7 @@ public final class Model {
 
   public static Model of(Settings settings, Machine machine, Vise vise, Setup setup) {
     PreparedMachine prepared = PreparedMachine.of(settings, machine, setup);
-    return of(prepared, PreparedVise.of(vise, setup.riser(), prepared.threads()));
+    return of(prepared, PreparedVise.on(prepared, vise));
   }
 
   /**
@@ -65,12 +62,12 @@ public final class Model {
     PreparedMachine prepared = PreparedMachine.of(machine.settings(), changed, setup);
     return setup.riser() == machine.setup().riser()
         ? of(prepared, vise)
-        : of(prepared, PreparedVise.of(vise.vise(), setup.riser(), prepared.threads()));
+        : of(prepared, PreparedVise.on(prepared, vise.vise()));
   }
 
   /** A changed vise on the same machine. */
   public Model with(Vise changed) {
-    return of(machine, PreparedVise.of(changed, machine.setup().riser(), machine.threads()));
+    return of(machine, PreparedVise.on(machine, changed));
   }
 
   public static Model of(PreparedMachine machine, PreparedVise vise) {
@@ -82,83 +79,95 @@ public final class Model {
     return new Model(machine, vise, guards, regions, blanks.columns());
   }
 
-  /**
-   * The pairing with strap clamps instead of bolts; it has no positions unless the base is known.
-   */
-  public Model clamped() {
-    List<Region> clamps =
-        ClampRegions.of(
-            machine.settings(), machine.machine(), vise.vise(), vise.body(), guards.sorted());
-    return new Model(machine, vise, guards, clamps, blanks);
+  /** The same with open readings at best. */
+  public Model atBest() {
+    PreparedMachine best = machine.atBest();
+    return of(best, vise.atBest());
   }
 
-  /** The blank columns it needs, without duplicates, in table order. */
+  /** Whether it needs an open reading. */
+  public boolean isOpen() {
+    return !blanks.isEmpty();
+  }
+
+  /** The columns of the open readings it needs, without duplicates, in table order. */
   public List<Column> blanks() {
     return blanks;
   }
 
-  /** Whether bolts line up anywhere. */
+  /** Whether bolts or clamps hold the vise anywhere. */
   public boolean hasPlaces() {
     return !regions.isEmpty();
   }
 
-  /** Whether some position has margin ≥ 0 over the full opening range. */
-  public boolean fits() {
-    return BestPlace.belowZero(regions, machine, vise, vise.vise().opening()).isClear();
+  /** Whether some position has margin ≥ 0 over the full opening range, without hand room. */
+  public boolean isClear() {
+    return isClear(regions);
+  }
+
+  /** Whether some position has margin ≥ 0 over the full opening range, with hand room. */
+  public boolean isClearWithHandRoom() {
+    return isClear(regionsWithHandRoom());
+  }
+
+  private boolean isClear(List<Region> held) {
+    return BestPlace.belowZero(held, machine, vise, vise.vise().opening()).isClear();
   }
 
   /**
-   * The placement with the largest margin over the full opening range, regardless of the spindle's
-   * reach.
+   * The placement with the largest margin over the full opening range, without hand room and
+   * regardless of the spindle's reach.
    */
   public Optional<Roomiest> roomiest() {
-    return regions.isEmpty() ? Optional.empty() : Optional.of(Roomiest.of(places()));
+    return roomiest(regions);
   }
 
-  /** Details of {@code recommended}, which must come from this model. */
-  public Inspection inspect(Recommendation recommended) {
-    return new Inspection(machine, vise, guards.all(), regions, recommended);
+  /** The same with hand room. */
+  public Optional<Roomiest> roomiestWithHandRoom() {
+    return roomiest(regionsWithHandRoom());
+  }
+
+  private Optional<Roomiest> roomiest(List<Region> held) {
+    return held.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Roomiest.of(BestPlace.over(held, machine, vise, vise.vise().opening())));
+  }
+
+  /** {@link #regions} with hand room round the handle while loading. */
+  public List<Region> regionsWithHandRoom() {
+    return VerdictRule.withHandRoom(regions, guards);
+  }
+
+  /** Whether guards that move along z are left out while cutting, for want of a shortest tool. */
+  boolean leavesHeadsOut() {
+    return machine.settings().shortestTool().isEmpty() && !guards.all().withNose().isEmpty();
   }
 
   /**
-   * Every turn and mount in which bolts line up, turns in order of preference, then mounts in input
-   * order; without clamps and without mounts that need a blank column.
+   * Every turn and mount in which bolts or clamps hold, turns in order of preference, then mounts
+   * in input order, clamps last; without mounts that need a blank column.
    */
   public List<Bolted> bolted() {
     return regions.stream()
-        .filter(region -> region.thread().isPresent())
+        .filter(region -> region.fastening().anchors().isPresent())
         .map(
             region ->
                 new Bolted(
                     region.turn(),
-                    region.mountIndex(),
-                    region.mount().orElseThrow().name(),
-                    region.thread().getAsLong(),
+                    region.fastening(),
                     region.places().rectangles(),
+                    region.settable(machine).map(Strips::rectangles).orElse(List.of()),
                     region.parts()))
         .toList();
   }
 
   /** Each turn and mount that holds nowhere, the nearest to holding first. */
   public List<Miss> misses() {
-    return new MissSearch(machine.settings(), machine.machine(), vise.vise()).misses();
+    return new MissSearch(machine, vise.vise()).misses();
   }
 
-  /** The largest number of vises of this kind that stand side by side on one table. */
-  public SideBySide sideBySide() {
-    return new SideBySideSearch(machine.settings(), machine.machine(), vise.vise()).most(regions);
-  }
-
-  /** The riser heights at which raising the vise can begin to help, ascending. */
-  public SortedSet<Long> risersToTry() {
-    return AmountCandidates.risers(regions);
-  }
-
-  /** The amounts by which moving {@code guard} along an axis can begin to help, ascending. */
-  public SortedSet<Long> movesToTry(Guard guard, Axis axis, boolean up) {
-    return axis == Axis.Z
-        ? AmountCandidates.lifts(regions, guard)
-        : AmountCandidates.moves(regions, vise.vise().opening(), guard, axis, up);
+  SideBySide sideBySide(List<Region> held, long shortfall) {
+    return new SideBySideSearch(machine, vise).most(held, shortfall);
   }
 
   /** Describes the chosen placement for reports. */
@@ -166,15 +175,38 @@ public final class Model {
     return new Description(machine, vise, guards.all());
   }
 
+  /** One region for each turn and mount that hold, without hand room. */
   public List<Region> regions() {
     return regions;
   }
 
-  VerdictRule judgement() {
-    return VerdictRule.of(machine, vise, regions);
+  PreparedMachine machine() {
+    return machine;
   }
 
-  private BestPlace places() {
-    return BestPlace.over(regions, machine, vise, vise.vise().opening());
+  PreparedVise vise() {
+    return vise;
+  }
+
+  MachineGuards guards() {
+    return guards.all();
+  }
+
+  /** The best margin over the full opening range without hand room; empty if it mounts nowhere. */
+  OptionalLong bestMargin() {
+    if (regions.isEmpty()) {
+      return OptionalLong.empty();
+    }
+    return OptionalLong.of(
+        BestPlace.over(regions, machine, vise, vise.vise().opening()).bestMargin());
+  }
+
+  /** The verdict if it is hopeless: neither clear, nor to be measured, nor limited. */
+  Optional<Verdict> hopeless() {
+    return VerdictRule.hopeless(machine, vise, regions);
+  }
+
+  VerdictRule judgement() {
+    return VerdictRule.of(machine, vise, guards, regions);
   }
 }

@@ -13,20 +13,24 @@ import org.jawroom.shop.Vise;
 /**
  * The complete result for one pairing; every report reads this and computes nothing.
  *
- * @param bestMargin the maximum over all turns, mounts and positions, over the full opening range;
- *     empty if nothing listed can be hit, for {@code no mount} and {@code unknown}, and for a
- *     pairing that is hopeless whatever its blanks are
+ * @param bestMargin the maximum over all turns, mounts and positions, over the full opening range,
+ *     with hand room for {@code fits} alone; empty if nothing listed can be hit, for {@code no
+ *     mount} and {@code unknown}, and for a pairing that is hopeless whatever its blanks are
  * @param recommended empty for {@code no mount}, for {@code unknown} and for such a hopeless
  *     pairing
- * @param usableOpening for {@code fits} the full range, for {@code limited} the widest usable part
- *     with its ends rounded inward to 0.01 mm; else empty
+ * @param usableOpening for {@code fits} and {@code awkward} the full range, for {@code limited},
+ *     and for {@code measure} if there is one, the widest usable part with its ends rounded inward
+ *     to 0.01 mm; else empty
+ * @param caveats why the recommended placement, if its margin is ≥ 0, is not shown as plain
  * @param roomOverJaws from the jaw tops up to the nose at its highest, negative if the jaws do not
  *     pass under it; empty for {@code unknown} or if a blank leaves it open
  * @param loadLeft load capacity left with the vise on the table, kg; negative if it is too heavy;
  *     empty likewise
  * @param shortestToolTooShort whether the shortest tool does not clear the vise's bed even with the
  *     nose at its highest, where the nose is then taken to stand
- * @param missing for {@code unknown}: the blank columns without duplicates, in table order
+ * @param bounds between which margins it lies, if it needs an open reading
+ * @param missing for {@code unknown}: the columns of its open readings without duplicates, in table
+ *     order
  */
 public record Outcome(
     Machine machine,
@@ -35,11 +39,27 @@ public record Outcome(
     OptionalLong bestMargin,
     Optional<Recommendation> recommended,
     Optional<Interval> usableOpening,
+    List<Caveat> caveats,
     OptionalLong roomOverJaws,
     Optional<BigDecimal> loadLeft,
     boolean shortestToolTooShort,
+    MarginBounds bounds,
     List<Column> missing) {
   public Outcome {
+    caveats = List.copyOf(caveats);
     missing = List.copyOf(missing);
+  }
+
+  /**
+   * The margin of the recommended placement, the one that people see everywhere; empty without one
+   * and if nothing listed can be hit.
+   */
+  public OptionalLong margin() {
+    return recommended().map(Recommendation::margin).orElse(OptionalLong.empty());
+  }
+
+  /** Whether it fits and nothing needs to be said beside that. */
+  public boolean isPlainFit() {
+    return verdict == Verdict.FITS && caveats.isEmpty();
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Obstacles;
+import org.jawroom.clearance.SweptGuard;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -19,37 +20,93 @@ import org.jawroom.shop.Settings;
 /**
  * The verdict over a set of regions, and the placement it rests on.
  *
- * @param bestMargin over the full opening range; empty if bolts line up nowhere or nothing can be
+ * @param bestMargin over the full opening range; empty if the vise mounts nowhere or nothing can be
  *     hit
- * @param choice empty if bolts line up nowhere
- * @param openings the opening range that {@code choice} refers to
+ * @param choice empty if the vise mounts nowhere
+ * @param usable the usable opening as printed, if any
+ * @param regions those that the numbers refer to: for {@code fits} with hand room
  */
 record VerdictRule(
     Verdict verdict,
     OptionalLong bestMargin,
     Optional<BestPlace.Choice> choice,
-    Interval openings) {
+    Optional<Interval> usable,
+    List<Region> regions) {
 
   /** For example two guards, each while cutting and while loading, plus the table. */
   private static final int FEW_BOXES = 6;
 
-  static VerdictRule of(PreparedMachine machine, PreparedVise vise, List<Region> regions) {
+  /**
+   * The verdict on a pairing.
+   *
+   * @param regions without hand room
+   */
+  static VerdictRule of(
+      PreparedMachine machine,
+      PreparedVise vise,
+      PreparedMachine.Guards guards,
+      List<Region> regions) {
     Interval full = vise.vise().opening();
     if (regions.isEmpty()) {
-      return new VerdictRule(Verdict.NO_MOUNT, OptionalLong.empty(), Optional.empty(), full);
+      return new VerdictRule(
+          Verdict.NO_MOUNT, OptionalLong.empty(), Optional.empty(), Optional.empty(), regions);
+    }
+    boolean handMatters = handMatters(machine, vise, guards);
+    if (handMatters) {
+      List<Region> withHand = withHandRoom(regions, guards);
+      BestPlace roomy = places(withHand, machine, vise, full);
+      if (roomy.bestMargin() >= 0) {
+        return of(Verdict.FITS, roomy, Optional.of(full), withHand);
+      }
     }
     BestPlace places = places(regions, machine, vise, full);
-    long best = places.bestMargin();
-    if (best >= 0) {
-      return of(Verdict.FITS, best, places, full);
+    if (places.bestMargin() >= 0) {
+      return of(handMatters ? Verdict.AWKWARD : Verdict.FITS, places, Optional.of(full), regions);
     }
+    Optional<Interval> usable = usable(machine, regions, full);
     if (clearWithoutTolerance(regions, full)) {
-      return of(Verdict.MEASURE, best, places, full);
+      return of(Verdict.MEASURE, places, usable, regions);
     }
-    Optional<Interval> widest = usable(machine.settings(), regions, full);
-    return widest.isPresent()
-        ? limited(widest.get(), BestPlace.over(regions, machine, vise, widest.get()), best)
-        : of(Verdict.NO_PLACE, best, places, full);
+    return usable.isPresent()
+        ? limited(
+            usable.get(),
+            BestPlace.over(regions, machine, vise, usable.get()),
+            places.bestMargin(),
+            regions)
+        : of(Verdict.NO_PLACE, places, usable, regions);
+  }
+
+  /** {@code no place} or {@code no mount}, if that is the verdict over the regions. */
+  static Optional<Verdict> hopeless(
+      PreparedMachine machine, PreparedVise vise, List<Region> regions) {
+    Interval full = vise.vise().opening();
+    if (regions.isEmpty()) {
+      return Optional.of(Verdict.NO_MOUNT);
+    }
+    boolean hopes =
+        BestPlace.belowZero(regions, machine, vise, full).isClear()
+            || usable(machine, regions, full).isPresent()
+            || clearWithoutTolerance(regions, full);
+    return hopes ? Optional.empty() : Optional.of(Verdict.NO_PLACE);
+  }
+
+  /** The same regions with hand room round the handle while loading. */
+  static List<Region> withHandRoom(List<Region> regions, PreparedMachine.Guards guards) {
+    return regions.stream().map(region -> region.with(guards.withHandRoom())).toList();
+  }
+
+  /** Whether hand room can ask for more than the guards' own clearances do. */
+  private static boolean handMatters(
+      PreparedMachine machine, PreparedVise vise, PreparedMachine.Guards guards) {
+    if (!vise.hasHandle()) {
+      return false;
+    }
+    for (SweptGuard guard : guards.sorted().all()) {
+      if (guard.clearance() < machine.settings().handRoom()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** With few boxes, keeping obstacles that are never hit costs less than filtering them out. */
@@ -66,17 +123,11 @@ record VerdictRule(
     return verdict == Verdict.NO_PLACE || verdict == Verdict.NO_MOUNT;
   }
 
-  /** The usable openings for {@code fits} and {@code limited}; else empty. */
-  Optional<Interval> usable() {
-    return verdict == Verdict.FITS || verdict == Verdict.LIMITED
-        ? Optional.of(openings)
-        : Optional.empty();
-  }
-
-  private static VerdictRule of(Verdict verdict, long best, BestPlace places, Interval full) {
-    BestPlace.Choice choice = places.recommended();
+  private static VerdictRule of(
+      Verdict verdict, BestPlace places, Optional<Interval> usable, List<Region> regions) {
+    long best = places.bestMargin();
     OptionalLong known = best == Length.ENDLESS ? OptionalLong.empty() : OptionalLong.of(best);
-    return new VerdictRule(verdict, known, Optional.of(choice), full);
+    return new VerdictRule(verdict, known, Optional.of(places.recommended()), usable, regions);
   }
 
   /** Only meaningful if the pairing is not clear with tolerances. */
@@ -94,26 +145,34 @@ record VerdictRule(
   }
 
   /**
-   * The widest part of the opening range with a clear position, as printed; empty if it is narrower
-   * than {@code least_opening}.
+   * The widest part of the opening range with a clear settable position, as printed; if that is
+   * narrower than {@code least_opening}, the widest with a clear position; empty if that is, too.
    */
-  private static Optional<Interval> usable(Settings settings, List<Region> regions, Interval full) {
-    if (full.length() < settings.leastOpening()) {
+  private static Optional<Interval> usable(
+      PreparedMachine machine, List<Region> regions, Interval full) {
+    long least = machine.settings().leastOpening();
+    if (full.length() < least) {
       return Optional.empty();
     }
-    OpeningRange widest = OpeningSearch.widest(regions, full);
-    return widest.isAtLeast(settings.leastOpening(), full)
-        ? Optional.of(widest.printed(full, Settings.OPENING_GRAIN))
-        : Optional.empty();
+    OpeningRange any = OpeningSearch.widest(regions, full);
+    if (!any.isAtLeast(least, full)) {
+      return Optional.empty();
+    }
+    OpeningRange settable = OpeningSearch.widestSettable(regions, machine, full);
+    return Optional.of(
+        (settable.isAtLeast(least, full) ? settable : any).printed(full, Settings.OPENING_GRAIN));
   }
 
-  private static VerdictRule limited(Interval usable, BestPlace places, long bestOverFull) {
-    long best = places.bestMargin();
-    if (best < 0) {
+  private static VerdictRule limited(
+      Interval usable, BestPlace places, long bestOverFull, List<Region> regions) {
+    if (places.bestMargin() < 0) {
       throw new IllegalStateException("no clear position over usable opening " + usable);
     }
-    BestPlace.Choice choice = places.recommended();
     return new VerdictRule(
-        Verdict.LIMITED, OptionalLong.of(bestOverFull), Optional.of(choice), usable);
+        Verdict.LIMITED,
+        OptionalLong.of(bestOverFull),
+        Optional.of(places.recommended()),
+        Optional.of(usable),
+        regions);
   }
 }

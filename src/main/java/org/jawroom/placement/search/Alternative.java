@@ -9,6 +9,12 @@ import org.jawroom.geometry.Orientation;
  * @param best its recommended placement by the same order of preference
  * @param margin at that placement; empty if nothing listed can be hit
  * @param reachShortfall at that placement
+ * @param settable whether the vise can be tapped square there; false if the margin is negative
  */
 public record Alternative(
-    Orientation turn, String mount, Roomiest best, OptionalLong margin, long reachShortfall) {}
+    Orientation turn,
+    String mount,
+    Roomiest best,
+    OptionalLong margin,
+    long reachShortfall,
+    boolean settable) {}

@@ -3,6 +3,7 @@ package org.jawroom.placement.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -15,9 +16,10 @@ import org.jawroom.placement.space.Window;
 
 /**
  * Finds the best placement among several candidates by lexicographic preference: margin ≥ 0; then
- * least reach shortfall; then largest margin; then nearest to mid-travel (least max(|dx|, |dy|),
- * then |dy|, then |dx|, then the greater y, then the greater x); then turn; then mount. If no
- * placement has margin ≥ 0, largest margin comes first, then least shortfall, and so on.
+ * bolted before clamped; then settable before not; then least reach shortfall; then largest margin;
+ * then nearest to mid-travel (least max(|dx|, |dy|), then |dy|, then |dx|, then the greater y, then
+ * the greater x); then turn; then mount. If no placement has margin ≥ 0, largest margin comes
+ * first, then least shortfall, nearest, turn and mount.
  *
  * <p>Every step asks {@link FreeSpace#find} for a placement better than the incumbent, improves
  * what it finds by a local climb, and stops when none is found: the incumbent is then optimal. All
@@ -91,21 +93,41 @@ public final class BestPlace {
     return false;
   }
 
-  /** Whether some position has margin ≥ 0 with the whole work area within the spindle's reach. */
-  public boolean isClearInReach() {
-    return seats.stream().anyMatch(seat -> seat.space().isClear(0, seat.reaching(0)));
-  }
-
   /** The recommended placement. */
   public Choice recommended() {
     long margin = bestMargin();
     if (margin < 0) {
-      long shortfall = leastShortfall(margin, top.seats());
+      Incumbent known = new Incumbent(top.choice().seat(), top.choice().place());
+      long shortfall = leastShortfall(margin, known, top.seats());
       return nearest(margin, shortfall, top.choice(), top.seats());
     }
-    long shortfall = leastShortfall(0, seats);
-    Largest best = largest(shortfall);
+    BestPlace preferred = new BestPlace(preferred());
+    long shortfall = preferred.leastShortfall();
+    Largest best = preferred.largest(shortfall);
     return nearest(best.choice().margin(), shortfall, best.choice(), best.seats());
+  }
+
+  /** The least reach shortfall with margin ≥ 0; some position must have that margin. */
+  public long leastShortfall() {
+    return leastShortfall(0, null, seats);
+  }
+
+  /** Those with a clear position: bolted before clamped, then settable before not. */
+  private List<Candidate> preferred() {
+    List<Candidate> held = clear(seats.stream().filter(seat -> !isClamped(seat)));
+    if (held.isEmpty()) {
+      held = clear(seats.stream().filter(BestPlace::isClamped));
+    }
+    List<Candidate> settable = clear(held.stream().flatMap(seat -> seat.settable().stream()));
+    return settable.isEmpty() ? held : settable;
+  }
+
+  private static boolean isClamped(Candidate seat) {
+    return seat.region().fastening().clamped();
+  }
+
+  private static List<Candidate> clear(Stream<Candidate> of) {
+    return of.filter(seat -> seat.space().isClear(0, Window.EVERYWHERE)).toList();
   }
 
   /**
@@ -142,7 +164,7 @@ public final class BestPlace {
         break;
       }
       Window window = seat.reaching(shortfall);
-      Place asGood = choice == null ? space.likely(window) : space.find(best, window);
+      Place asGood = choice == null ? space.first(window) : space.find(best, window);
       if (asGood == null) {
         continue;
       }
@@ -205,13 +227,13 @@ public final class BestPlace {
    * bounds; there is at least one. Searches for positions that beat the incumbent until there are
    * none.
    *
-   * @param known a position with that margin to start from, within the bounds or not
+   * @param known a position with that margin to start from, within the bounds or not; or null
    */
   private static Incumbent least(
       Preference preference, long margin, Bounds bounds, Incumbent known, List<Candidate> among) {
     Incumbent best = null;
     long least = Length.ENDLESS;
-    if (bounds.hold(known.seat, known.place)) {
+    if (known != null && bounds.hold(known.seat, known.place)) {
       best = new Incumbent(known.seat, bounds.nearest(known.seat, known.place, margin));
       least = preference.of(best.seat, best.place);
     }
@@ -243,21 +265,23 @@ public final class BestPlace {
         long y = seat.midY() + (corner < 2 ? offY : -offY);
         boolean preferred =
             best == null || y > best.place().y() || y == best.place().y() && x > best.place().x();
-        if (preferred && seat.space().holds(x, y) && seat.shortfall(x, y) <= shortfall) {
-          long there = seat.space().margin(x, y);
-          if (there >= margin) {
-            best = new Choice(seat, new Place(x, y), there);
-            break;
-          }
+        if (preferred
+            && seat.shortfall(x, y) <= shortfall
+            && seat.space().isClear(margin, new Window(x, x, y, y))) {
+          best = new Choice(seat, new Place(x, y), seat.space().margin(x, y));
+          break;
         }
       }
     }
     return best;
   }
 
-  /** The least shortfall in {@code among} with at least that margin; the top position has it. */
-  private long leastShortfall(long margin, List<Candidate> among) {
-    Incumbent known = new Incumbent(top.choice().seat(), top.choice().place());
+  /**
+   * The least shortfall in {@code among} with at least that margin; some position has it.
+   *
+   * @param known one of them to start from, or null
+   */
+  private static long leastShortfall(long margin, Incumbent known, List<Candidate> among) {
     Incumbent best = least(Preference.SHORTFALL, margin, Bounds.NONE, known, among);
     return best.seat.shortfall(best.place);
   }

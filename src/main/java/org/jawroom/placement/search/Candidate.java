@@ -1,5 +1,7 @@
 package org.jawroom.placement.search;
 
+import java.util.List;
+import java.util.Optional;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -13,23 +15,58 @@ import org.jawroom.placement.space.Window;
  * A region with its free space over one opening range and the fit of its positions to the spindle's
  * reach.
  *
+ * @param within the positions considered, of those of the region
+ * @param space the free ones of these: all of them, or the settable ones
+ * @param isSettable whether the vise can be tapped square at every free position of the space
  * @param reaching the positions at which the whole work area is within the spindle's reach; empty,
  *     with reversed limits, if the work area is larger than the reach
  */
-public record Candidate(Region region, FreeSpace space, Window reaching) {
+public record Candidate(
+    Region region,
+    PreparedMachine machine,
+    Interval openings,
+    Rectangle within,
+    FreeSpace space,
+    boolean isSettable,
+    Window reaching) {
 
   /**
    * A candidate for a work area.
    *
    * @param workArea of the vise standing at the origin
-   * @param reach of the spindle over the table
    */
-  public static Candidate of(Region region, FreeSpace space, Rectangle workArea, Rectangle reach) {
-    Interval x = reach.x();
-    Interval y = reach.y();
+  public static Candidate of(
+      Region region, PreparedMachine machine, Interval openings, Rectangle workArea) {
+    return of(region, machine, openings, region.space(openings), workArea);
+  }
+
+  public static Candidate of(
+      Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
+    return of(region, machine, openings, vise.workArea(region.turn()));
+  }
+
+  /** The same, valid for decisions at or below 0 only; see {@link FreeSpace#belowZero}. */
+  static Candidate belowZero(
+      Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
+    FreeSpace space = region.spaceBelowZero(openings);
+    return of(region, machine, openings, space, vise.workArea(region.turn()));
+  }
+
+  private static Candidate of(
+      Region region,
+      PreparedMachine machine,
+      Interval openings,
+      FreeSpace space,
+      Rectangle workArea) {
+    Interval x = machine.reach().x();
+    Interval y = machine.reach().y();
     return new Candidate(
         region,
+        machine,
+        openings,
+        Region.EVERYWHERE,
         space,
+        machine.settings().tapRoom() == 0,
         new Window(
             x.lo() - workArea.x().lo(),
             x.hi() - workArea.x().hi(),
@@ -37,21 +74,41 @@ public record Candidate(Region region, FreeSpace space, Window reaching) {
             y.hi() - workArea.y().hi()));
   }
 
-  public static Candidate of(
-      Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
-    return of(region, region.space(openings), vise.workArea(region.turn()), machine.reach());
-  }
-
-  /** The same, valid for decisions at or below 0 only; see {@link FreeSpace#belowZero}. */
-  static Candidate belowZero(
-      Region region, PreparedMachine machine, PreparedVise vise, Interval openings) {
-    FreeSpace space = region.spaceBelowZero(openings);
-    return of(region, space, vise.workArea(region.turn()), machine.reach());
-  }
-
   /** This candidate without the restriction of {@link #belowZero}. */
   Candidate aboveZero() {
-    return new Candidate(region, space.aboveZero(), reaching);
+    return new Candidate(
+        region, machine, openings, within, space.aboveZero(), isSettable, reaching);
+  }
+
+  /** Its settable positions alone; empty if bolts or clamps leave none. */
+  Optional<Candidate> settable() {
+    if (isSettable) {
+      return Optional.of(this);
+    }
+    return region
+        .settableSpace(machine, openings, within)
+        .map(tapped -> new Candidate(region, machine, openings, within, tapped, true, reaching));
+  }
+
+  /** Its positions whose reach shortfall is at most {@code most}; empty if there are none. */
+  public Optional<Candidate> within(long most) {
+    Window window = reaching(most);
+    if (window.xLo() > window.xHi() || window.yLo() > window.yHi()) {
+      return Optional.empty();
+    }
+    Rectangle reached =
+        new Rectangle(
+            Interval.of(window.xLo(), window.xHi()), Interval.of(window.yLo(), window.yHi()));
+    return region
+        .space(openings, reached)
+        .map(left -> new Candidate(region, machine, openings, reached, left, isSettable, reaching));
+  }
+
+  /** The slot of each anchor at a position, 1 the first. */
+  List<Integer> slots(Place place) {
+    return machine
+        .slotted()
+        .slots(region.fastening().anchors().orElseThrow(), region.turn(), place);
   }
 
   /** The position nearest to mid-travel, along x and along y, in a non-empty window. */
@@ -76,7 +133,7 @@ public record Candidate(Region region, FreeSpace space, Window reaching) {
   }
 
   /** The positions whose reach shortfall is at most {@code most}. */
-  Window reaching(long most) {
+  public Window reaching(long most) {
     return new Window(
         reaching.xLo() - most, reaching.xHi() + most, reaching.yLo() - most, reaching.yHi() + most);
   }

@@ -4,13 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.MachineGuards;
+import org.jawroom.clearance.Part;
+import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.SweptGuard;
+import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.bolting.Overhang;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
-import org.jawroom.placement.bolting.Slotted;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
 import org.jawroom.shop.Dimension;
@@ -18,48 +20,55 @@ import org.jawroom.shop.Dimension;
 /** Describes the chosen placement for reports. */
 public record Description(PreparedMachine machine, PreparedVise vise, MachineGuards guards) {
 
-  public Recommendation of(BestPlace.Choice choice, Interval openings) {
+  public Recommendation of(BestPlace.Choice choice) {
     Candidate seat = choice.seat();
     Region region = seat.region();
     Place place = choice.place();
-    Slotted slotted = machine.slotted();
-    List<Integer> slots =
-        slotted.slots(
-            region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow(), place);
+    List<Integer> slots = seat.slots(place);
+    boolean isClear = choice.margin() >= 0;
     return new Recommendation(
         region.turn(),
         place.x(),
         place.y(),
-        region.mount().orElseThrow().name(),
+        region.fastening(),
         slots,
-        openings,
+        seat.openings(),
         seat.space().limit(place, choice.margin()),
+        isClear && seat.isSettable(),
+        handGap(region, place, seat.openings()),
         seat.shortfall(place),
         Overhang.at(machine.machine(), vise.base(region.turn()), place),
-        choice.margin() < 0 ? Optional.empty() : Optional.of(play(seat, place, slotted, slots)),
-        noseNotBelow(region, place, openings));
+        isClear ? Optional.of(play(seat, place, slots)) : Optional.empty(),
+        noseNotBelow(region, place, seat.openings()));
   }
 
-  private Play play(Candidate seat, Place place, Slotted slotted, List<Integer> slots) {
-    Region region = seat.region();
-    Rectangle held =
-        slotted
-            .placesIn(
-                slots, region.mount().orElseThrow(), region.turn(), region.thread().orElseThrow())
-            .orElseThrow();
-    if (machine.settings().maxOverhang().isPresent()) {
-      held =
-          Overhang.allowed(machine.settings(), machine.machine(), vise.vise(), region.turn())
-              .flatMap(held::meet)
-              .orElseThrow();
+  private Play play(Candidate seat, Place place, List<Integer> slots) {
+    // The vise may be moved beyond the positions that the search was limited to.
+    return seat.region()
+        .space(seat.openings())
+        .play(place, seat.region().placesIn(slots, machine).orElseThrow());
+  }
+
+  private static OptionalLong handGap(Region region, Place place, Interval openings) {
+    OptionalLong least = OptionalLong.empty();
+    for (Part part : region.parts()) {
+      if (part.handle() && part.situation() == Situation.LOADING) {
+        Box box = part.over(openings, region.turn()).at(place.x(), place.y());
+        for (SweptGuard guard : region.guards().all()) {
+          if (guard.situation() == Situation.LOADING) {
+            long gap = box.gapTo(guard.box());
+            least = OptionalLong.of(Math.min(gap, least.orElse(gap)));
+          }
+        }
+      }
     }
-    return seat.space().play(place, held);
+    return least;
   }
 
   private OptionalLong noseNotBelow(Region region, Place place, Interval openings) {
     Dimension min = machine.machine().noseMin();
     Dimension max = machine.machine().noseMax();
-    if (!min.isKnown() || !max.isKnown()) {
+    if (min.isBlank() || max.isBlank()) {
       return OptionalLong.empty();
     }
     return NoseSearch.lowest(
@@ -68,6 +77,7 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
         region.turn(),
         place,
         openings,
-        Interval.of(min.length(), max.length()));
+        // Of a range the ends that leave less: from the least nose on, clear up to the greatest.
+        Interval.of(min.values(0).lo(), max.values(0).hi()));
   }
 }

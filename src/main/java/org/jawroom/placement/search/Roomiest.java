@@ -3,15 +3,13 @@ package org.jawroom.placement.search;
 import java.util.Optional;
 import org.jawroom.clearance.Limit;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.placement.bolting.ClampRegions;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.space.Place;
-import org.jawroom.shop.Mount;
 
 /**
  * A placement and the witness of its margin; usually the placement with the largest margin.
  *
- * @param mount the name of the mount, or {@link ClampRegions#NAME}
+ * @param mount the name of the mount
  * @param limit empty if nothing listed can be hit
  */
 public record Roomiest(Orientation handleTo, String mount, long x, long y, Optional<Limit> limit) {
@@ -25,7 +23,7 @@ public record Roomiest(Orientation handleTo, String mount, long x, long y, Optio
     Place place = choice.place();
     return new Roomiest(
         region.turn(),
-        region.mount().map(Mount::name).orElse(ClampRegions.NAME),
+        region.fastening().name(),
         place.x(),
         place.y(),
         choice.seat().space().limit(place, choice.margin()));

@@ -10,70 +10,82 @@ import org.jawroom.clearance.Part;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.placement.bolting.Overhang;
+import org.jawroom.placement.bolting.Anchors;
+import org.jawroom.placement.bolting.PreparedMachine;
+import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
-import org.jawroom.placement.bolting.Slotted;
 import org.jawroom.placement.space.FreeSpace;
+import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Window;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
 
 /**
- * Finds the largest number of vises of one kind on one table: in one turn and mount, bolted on the
- * same slots side by side along them, each with margin ≥ 0, the swept parts of neighbours at least
- * the spacing apart along the slots (two handles excepted: one handle serves all).
+ * Finds the largest number of vises of one kind on one table: in one turn and mount, on the same
+ * slots side by side along them, each with margin ≥ 0 and no larger a reach shortfall than given,
+ * the swept parts of neighbours at least the spacing apart along the slots (two handles excepted:
+ * one handle serves all).
  *
  * <p>The positions along the slots at which a vise can stand, for some position across within the
  * bolts' play, form a union of closed intervals. Greedy placement from the first position on, each
  * next vise as early as the spacing allows, is optimal.
  */
 public final class SideBySideSearch {
-  private final Settings settings;
-  private final Machine machine;
-  private final Vise vise;
+  private final PreparedMachine machine;
+  private final PreparedVise vise;
   private final Axis along;
 
-  public SideBySideSearch(Settings settings, Machine machine, Vise vise) {
-    this.settings = settings;
+  public SideBySideSearch(PreparedMachine machine, PreparedVise vise) {
     this.machine = machine;
     this.vise = vise;
-    this.along = machine.slots().direction();
+    this.along = machine.machine().slots().direction();
   }
 
-  /** The largest number; ties go to the first region, then to the first slots. */
-  public SideBySide most(List<Region> regions) {
+  /**
+   * The largest number; ties go to the first region, then to the first slots.
+   *
+   * @param shortfall the greatest reach shortfall that each may have
+   */
+  public SideBySide most(List<Region> regions, long shortfall) {
     SideBySide most = SideBySide.NONE;
+    Interval openings = vise.vise().opening();
     for (Region region : regions) {
-      MarginField field = region.field(vise.opening());
-      FreeSpace space = region.space(vise.opening());
+      MarginField field = region.field(openings);
+      FreeSpace space = region.space(openings);
+      Window reached = Candidate.of(region, machine, vise, openings).reaching(shortfall);
       long apart = apart(region);
-      for (Rectangle band : bands(region)) {
-        List<Long> positions = spread(free(space, field, band), apart);
-        if (positions.size() > most.count()) {
-          most =
-              new SideBySide(
-                  positions, Optional.of(region.turn()), region.mount().orElseThrow().name());
+      for (Rectangle held : bands(region)) {
+        Optional<Rectangle> band = within(held, reached);
+        if (band.isPresent()) {
+          List<Long> positions = spread(free(space, field, band.get()), apart);
+          if (positions.size() > most.count()) {
+            most =
+                new SideBySide(
+                    positions,
+                    positions.stream().map(at -> place(space, band.get(), at)).toList(),
+                    Optional.of(region.turn()),
+                    region.fastening().name());
+          }
         }
       }
     }
     return most;
   }
 
-  /** The positions at which the bolts stand in one combination of slots, for each combination. */
+  private static Optional<Rectangle> within(Rectangle band, Window window) {
+    long xLo = Math.max(band.x().lo(), window.xLo());
+    long xHi = Math.min(band.x().hi(), window.xHi());
+    long yLo = Math.max(band.y().lo(), window.yLo());
+    long yHi = Math.min(band.y().hi(), window.yHi());
+    return xLo <= xHi && yLo <= yHi
+        ? Optional.of(new Rectangle(Interval.of(xLo, xHi), Interval.of(yLo, yHi)))
+        : Optional.empty();
+  }
+
+  /** The positions at which the anchors stand in one combination of slots, for each combination. */
   private List<Rectangle> bands(Region region) {
-    Slotted slotted = Slotted.of(machine);
-    List<Rectangle> bands = new ArrayList<>();
-    long thread = region.thread().orElseThrow();
-    for (List<Integer> slots :
-        slotted.slotSets(region.mount().orElseThrow(), region.turn(), thread)) {
-      slotted
-          .placesIn(slots, region.mount().orElseThrow(), region.turn(), thread)
-          .flatMap(
-              held -> Overhang.allowed(settings, machine, vise, region.turn()).flatMap(held::meet))
-          .ifPresent(bands::add);
-    }
-    return bands;
+    Anchors anchors = region.fastening().anchors().orElseThrow();
+    return machine.slotted().slotSets(anchors, region.turn()).stream()
+        .flatMap(slots -> region.placesIn(slots, machine).stream())
+        .toList();
   }
 
   /**
@@ -84,9 +96,9 @@ public final class SideBySideSearch {
     for (Part one : region.parts()) {
       for (Part other : region.parts()) {
         if (!(one.handle() && other.handle())) {
-          Interval first = one.over(vise.opening(), region.turn()).along(along);
-          Interval second = other.over(vise.opening(), region.turn()).along(along);
-          apart = Math.max(apart, first.hi() - second.lo() + settings.spacing());
+          Interval first = one.over(vise.vise().opening(), region.turn()).along(along);
+          Interval second = other.over(vise.vise().opening(), region.turn()).along(along);
+          apart = Math.max(apart, first.hi() - second.lo() + machine.settings().spacing());
         }
       }
     }
@@ -133,12 +145,21 @@ public final class SideBySideSearch {
   }
 
   private boolean isFree(FreeSpace space, Rectangle band, long at) {
+    return space.isClear(0, across(band, at));
+  }
+
+  /** A place across the slots with as much margin as climbing from a clear one gives. */
+  private Place place(FreeSpace space, Rectangle band, long at) {
+    Window line = across(band, at);
+    return space.climbed(space.find(0, line), line).place();
+  }
+
+  /** The line across the slots at a position along them. */
+  private Window across(Rectangle band, long at) {
     Interval across = band.along(along.across());
-    Window line =
-        along == Axis.X
-            ? new Window(at, at, across.lo(), across.hi())
-            : new Window(across.lo(), across.hi(), at, at);
-    return space.isClear(0, line);
+    return along == Axis.X
+        ? new Window(at, at, across.lo(), across.hi())
+        : new Window(across.lo(), across.hi(), at, at);
   }
 
   /**

@@ -31,22 +31,37 @@ public final class FreeSpace {
   private static final int ABOVE = 3;
   private static final int NEITHER = 4;
 
+  /** Below every margin: no tap room is asked for. */
+  private static final long NO_TAP = -2 * Length.ENDLESS;
+
   private final Obstacles obstacles;
   private final Strips strips;
   private final Walls walls;
   private final long bound;
+  private final long tap;
   private long[] near;
 
-  private FreeSpace(Strips strips, Walls walls, Obstacles obstacles, long bound) {
+  private FreeSpace(Strips strips, Walls walls, Obstacles obstacles, long bound, long tap) {
     this.strips = strips;
     this.walls = walls;
     this.obstacles = obstacles;
     this.bound = bound;
+    this.tap = tap;
   }
 
   public static FreeSpace of(Strips places, Obstacles obstacles) {
     Walls walls = Walls.of(places, obstacles);
-    return new FreeSpace(places, walls, obstacles, walls.bound());
+    return new FreeSpace(places, walls, obstacles, walls.bound(), NO_TAP);
+  }
+
+  /**
+   * The positions at which the vise can be tapped square: whatever it could hit stays clear by
+   * height, or lies at least {@code tap} beyond its required clearance along x or y. Only margins
+   * of 0 and more may be asked of it.
+   */
+  public static FreeSpace tapped(Strips places, Obstacles obstacles, long tap) {
+    Walls walls = Walls.of(places, obstacles);
+    return new FreeSpace(places, walls, obstacles, walls.bound(), tap);
   }
 
   /**
@@ -58,8 +73,8 @@ public final class FreeSpace {
       Interval q = Interval.of(strips.q[0], strips.q[strips.q.length - 1]);
       near =
           strips.alongX
-              ? obstacles.within(Axis.X, p, q, bound)
-              : obstacles.within(Axis.Y, q, p, bound);
+              ? obstacles.within(Axis.X, p, q, Math.max(bound, tap))
+              : obstacles.within(Axis.Y, q, p, Math.max(bound, tap));
     }
     return near;
   }
@@ -71,17 +86,12 @@ public final class FreeSpace {
    */
   public static FreeSpace belowZero(Strips places, Obstacles obstacles) {
     Walls walls = Walls.of(places, obstacles);
-    return new FreeSpace(places, walls, obstacles, Math.min(0, walls.bound()));
+    return new FreeSpace(places, walls, obstacles, Math.min(0, walls.bound()), NO_TAP);
   }
 
   /** The same free space without the restriction of {@link #belowZero}. */
   public FreeSpace aboveZero() {
-    return bound < 0 ? this : new FreeSpace(strips, walls, obstacles, walls.bound());
-  }
-
-  /** Whether (x, y) is a position of the region, whatever its margin. */
-  public boolean holds(long x, long y) {
-    return strips.hold(x, y);
+    return bound < 0 ? this : new FreeSpace(strips, walls, obstacles, walls.bound(), NO_TAP);
   }
 
   /** The margin at a position of the region; {@link Length#ENDLESS} if nothing can be hit. */
@@ -128,10 +138,11 @@ public final class FreeSpace {
     if (margin > bound) {
       return null;
     }
-    long pLo = Math.max(strips.pLo(window), walls.pLeast + margin);
-    long pHi = Math.min(strips.pHi(window), walls.pMost - margin);
-    long qLo = Math.max(strips.qLo(window), walls.qLeast + margin);
-    long qHi = Math.min(strips.qHi(window), walls.qMost - margin);
+    long off = Math.max(margin, tap);
+    long pLo = Math.max(strips.pLo(window), walls.pLeast + off);
+    long pHi = Math.min(strips.pHi(window), walls.pMost - off);
+    long qLo = Math.max(strips.qLo(window), walls.qLeast + off);
+    long qHi = Math.min(strips.qHi(window), walls.qMost - off);
     if (pLo > pHi || qLo > qHi) {
       return null;
     }
@@ -159,7 +170,7 @@ public final class FreeSpace {
       return strips.place(p, qLo);
     }
     for (int i = 0; i < near.length; i += STRIDE) {
-      long q = near[i + 3] + t;
+      long q = near[i + 3] + off(near[i + 4], t);
       if (q > qLo && q <= qHi && near[i + 4] < t) {
         p = leastFree(near, t, pLo, pHi, q);
         if (p <= pHi) {
@@ -171,22 +182,35 @@ public final class FreeSpace {
   }
 
   /** The least free p ≥ {@code pLo} at {@code q}; above {@code pHi} if there is none. */
-  private static long leastFree(long[] near, long t, long pLo, long pHi, long q) {
+  private long leastFree(long[] near, long t, long pLo, long pHi, long q) {
+    long p = swept(near, t, pLo, pHi, q);
+    // With tap room the obstacles' near sides need not ascend, so an earlier one may be met later.
+    for (long next = p; tap != NO_TAP && p <= pHi && (next = swept(near, t, p, pHi, q)) > p; ) {
+      p = next;
+    }
+    return p;
+  }
+
+  private long swept(long[] near, long t, long pLo, long pHi, long q) {
+    long most = Math.max(t, tap);
     long p = pLo;
-    for (int i = 0; i < near.length && near[i] - t < p && p <= pHi; i += STRIDE) {
-      if (near[i + 4] < t && near[i + 2] - t < q && q < near[i + 3] + t) {
-        p = Math.max(p, near[i + 1] + t);
+    for (int i = 0; i < near.length && near[i] - most < p && p <= pHi; i += STRIDE) {
+      long off = off(near[i + 4], t);
+      if (near[i + 4] < t && near[i] - off < p && near[i + 2] - off < q && q < near[i + 3] + off) {
+        p = Math.max(p, near[i + 1] + off);
       }
     }
     return p;
   }
 
-  /**
-   * The position in {@code window} farthest from the walls; ties go to the first strip. Null if the
-   * window has none.
-   */
-  public Place likely(Window window) {
-    return walls.likely(window);
+  /** How far off an obstacle must lie along p or q that is not at least {@code t} off in height. */
+  private long off(long f, long t) {
+    return f < 0 ? Math.max(t, tap) : t;
+  }
+
+  /** A position in {@code window} to start a search from; null if there is none. */
+  public Place first(Window window) {
+    return tap == NO_TAP ? walls.likely(window) : find(0, window);
   }
 
   /**
@@ -198,19 +222,21 @@ public final class FreeSpace {
     long p = strips.alongX ? place.x() : place.y();
     long q = strips.alongX ? place.y() : place.x();
     int strip = strips.at(q);
-    long pLo = Math.max(strips.pLo(window), walls.pLeast + margin);
-    long pHi = Math.min(strips.pHi(window), walls.pMost - margin);
-    long qLo = Math.max(Math.max(strips.q[strip], strips.qLo(window)), walls.qLeast + margin);
-    long qHi = Math.min(Math.min(strips.q[strip + 1], strips.qHi(window)), walls.qMost - margin);
+    long far = Math.max(margin, tap);
+    long pLo = Math.max(strips.pLo(window), walls.pLeast + far);
+    long pHi = Math.min(strips.pHi(window), walls.pMost - far);
+    long qLo = Math.max(Math.max(strips.q[strip], strips.qLo(window)), walls.qLeast + far);
+    long qHi = Math.min(Math.min(strips.q[strip + 1], strips.qHi(window)), walls.qMost - far);
     for (int i = 0; i < near.length; i += STRIDE) {
       if (near[i + 4] >= margin) {
         continue;
       }
+      long off = off(near[i + 4], margin);
       switch (farthest(near, i, p, q, Long.MIN_VALUE)) {
-        case BEFORE -> pHi = Math.min(pHi, near[i] - margin);
-        case BEHIND -> pLo = Math.max(pLo, near[i + 1] + margin);
-        case BELOW -> qHi = Math.min(qHi, near[i + 2] - margin);
-        default -> qLo = Math.max(qLo, near[i + 3] + margin);
+        case BEFORE -> pHi = Math.min(pHi, near[i] - off);
+        case BEHIND -> pLo = Math.max(pLo, near[i + 1] + off);
+        case BELOW -> qHi = Math.min(qHi, near[i + 2] - off);
+        default -> qLo = Math.max(qLo, near[i + 3] + off);
       }
     }
     return strips.alongX ? new Window(pLo, pHi, qLo, qHi) : new Window(qLo, qHi, pLo, pHi);
@@ -224,7 +250,8 @@ public final class FreeSpace {
     Place at = start;
     long margin = margin(at.x(), at.y());
     while (margin < bound) {
-      Place next = step(at, window);
+      // With tap room a step could leave the positions at which the vise can be tapped square.
+      Place next = step(at, tap == NO_TAP ? window : around(at, margin, window));
       long then = margin(next.x(), next.y());
       if (then <= margin) {
         break;
@@ -282,7 +309,8 @@ public final class FreeSpace {
   }
 
   /**
-   * How far the vise can go straight each way from a position with margin ≥ 0.
+   * How far the vise can go straight each way from a position of this space with margin ≥ 0,
+   * staying in it; with tap room it keeps that everywhere on the way.
    *
    * @param allowed positions of this space at which the bolts stand in the slots reported and the
    *     overhang is within its limit
@@ -293,27 +321,32 @@ public final class FreeSpace {
     long q = strips.alongX ? place.y() : place.x();
     Interval alongP = strips.alongX ? allowed.x() : allowed.y();
     Interval alongQ = strips.alongX ? allowed.y() : allowed.x();
-    long pLo = Math.max(alongP.lo(), walls.pLeast);
-    long pHi = Math.min(alongP.hi(), walls.pMost);
-    long qLo = Math.max(alongQ.lo(), walls.qLeast);
-    long qHi = Math.min(alongQ.hi(), walls.qMost);
+    long off = Math.max(0, tap);
+    long pLo = Math.max(alongP.lo(), walls.pLeast + off);
+    long pHi = Math.min(alongP.hi(), walls.pMost - off);
+    long qLo = Math.max(alongQ.lo(), walls.qLeast + off);
+    long qHi = Math.min(alongQ.hi(), walls.qMost - off);
     for (int i = 0; i < near.length; i += STRIDE) {
       // The obstacle forbids the open rectangle (a, b) × (c, d), if that is not empty.
-      if (near[i + 4] >= 0 || near[i] >= near[i + 1] || near[i + 2] >= near[i + 3]) {
+      long a = near[i] - off;
+      long b = near[i + 1] + off;
+      long c = near[i + 2] - off;
+      long d = near[i + 3] + off;
+      if (near[i + 4] >= 0 || a >= b || c >= d) {
         continue;
       }
-      if (near[i + 2] < q && q < near[i + 3]) {
-        if (near[i + 1] <= p) {
-          pLo = Math.max(pLo, near[i + 1]);
+      if (c < q && q < d) {
+        if (b <= p) {
+          pLo = Math.max(pLo, b);
         } else {
-          pHi = Math.min(pHi, near[i]);
+          pHi = Math.min(pHi, a);
         }
       }
-      if (near[i] < p && p < near[i + 1]) {
-        if (near[i + 3] <= q) {
-          qLo = Math.max(qLo, near[i + 3]);
+      if (a < p && p < b) {
+        if (d <= q) {
+          qLo = Math.max(qLo, d);
         } else {
-          qHi = Math.min(qHi, near[i + 2]);
+          qHi = Math.min(qHi, c);
         }
       }
     }

@@ -35,11 +35,12 @@ import org.jawroom.standards.ClearanceHole;
  *
  * <ul>
  *   <li>{@code better}: whether it is the better buy, and what decides.
- *   <li>{@code vises}: how many kinds have each verdict, and which; {@code homeless}: the number of
- *       vises that fit on no owned machine, and how many of those fit; {@code side by side}: how
- *       many of each kind.
- *   <li>{@code jobs}: {@code held}, {@code only here}, {@code unknown}, {@code perhaps only here},
- *       {@code barred}.
+ *   <li>{@code vises}: how many kinds have each verdict, and which; {@code best vise}: the usable
+ *       opening and the jaw of the best of them; {@code homeless}: the number of vises that neither
+ *       fit nor are awkward on an owned machine, and how many of those do here; {@code side by
+ *       side}: how many of each kind.
+ *   <li>{@code jobs}: {@code held}, {@code unchecked} (held, tool or load not checked), {@code only
+ *       here}, {@code unknown}, {@code perhaps only here}, {@code barred}.
  *   <li>{@code nuts}: for each width of owned slots how its nut fits ({@link NutFit}), and which
  *       machines have it; {@code bolt}: thread and hole.
  *   <li>{@code room}: for each turn and given size of the other side the greatest size; no value if
@@ -85,11 +86,13 @@ final class AssessCsv {
     for (Verdict verdict : Verdict.values()) {
       names("vises", verdict.code(), AssessWords.vises(one.vises(verdict)));
     }
-    List<Vise> fit = one.vises(Verdict.FITS);
+    best(one);
+    List<Vise> fit = one.clear();
     List<Vise> homeless = assessment.homeless();
     names("homeless", "all", AssessWords.vises(homeless));
     names("homeless", "fits", AssessWords.vises(homeless.stream().filter(fit::contains).toList()));
     names("jobs", "held", AssessWords.jobs(one.held()));
+    names("jobs", "unchecked", AssessWords.jobs(one.unchecked()));
     names("jobs", "only here", AssessWords.jobs(one.onlyHere()));
     names("jobs", "unknown", AssessWords.jobs(one.unknown()));
     names("jobs", "perhaps only here", AssessWords.jobs(one.perhapsOnlyHere()));
@@ -110,7 +113,7 @@ final class AssessCsv {
           "mm",
           assessment.tool().isPresent()
               ? "tool " + CsvReport.up(assessment.tool())
-              : "no tool told");
+              : "no tool length given");
     }
     for (Question question : one.questions()) {
       ask(question);
@@ -130,6 +133,14 @@ final class AssessCsv {
             .decidedBy()
             .map(by -> by.name().toLowerCase(java.util.Locale.ROOT))
             .orElse(""));
+  }
+
+  private void best(Assessed one) throws IOException {
+    if (one.best().isPresent()) {
+      String name = one.best().get().outcome().vise().name();
+      row("best vise", "opening", CsvReport.down(OptionalLong.of(one.opening())), "mm", name);
+      row("best vise", "jaw", CsvReport.down(OptionalLong.of(one.jaw())), "mm", name);
+    }
   }
 
   private void nuts(Assessed one) throws IOException {
@@ -201,7 +212,7 @@ final class AssessCsv {
       row("ask", item, "", "", "no limit for " + name);
     }
     if (question.isIdle()) {
-      row("ask", item, "", "", "nothing hangs on it");
+      row("ask", item, "", "", "nothing depends on it");
     }
   }
 

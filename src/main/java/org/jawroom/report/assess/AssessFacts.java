@@ -53,23 +53,25 @@ final class AssessFacts {
     same("travel", it -> words.travel(it.machine()));
     same("T-slots", it -> words.slots(it.machine()));
     same("spindle nose over the table", it -> words.nose(it.machine()));
-    same("figures known by", it -> words.source(it.machine()));
-    same("nobody looked for", it -> words.notLookedFor(it.machine()));
+    same("source of the figures", it -> words.source(it.machine()));
+    same("not looked for", it -> words.notLookedFor(it.machine()));
     section("The machine, lengths in " + words.unit().plural());
   }
 
   private void vises() {
-    verdict(Verdict.FITS, "fit, at any opening");
-    verdict(Verdict.LIMITED, "fit over part of the opening");
-    verdict(Verdict.MEASURE, "too close: measure");
-    verdict(Verdict.NO_PLACE, "can't be placed");
-    verdict(Verdict.NO_MOUNT, "bolts don't line up");
-    verdict(Verdict.UNKNOWN, "unknown");
+    verdict(Verdict.FITS, "fits");
+    verdict(Verdict.AWKWARD, "awkward: little room for the hand");
+    verdict(Verdict.MEASURE, "measure: too close to call");
+    verdict(Verdict.LIMITED, "limited: part of the opening");
+    verdict(Verdict.NO_PLACE, "no place: hits something everywhere");
+    verdict(Verdict.NO_MOUNT, "no mount: bolts don't line up");
+    verdict(Verdict.UNKNOWN, "unknown: not measured");
+    add("best vise on it", words::best, words::bestName);
     if (!assessment.homeless().isEmpty()) {
       add(
           "of those without a home ("
               + String.join(", ", AssessWords.vises(assessment.homeless()))
-              + ") fit",
+              + ") fit or are awkward",
           words::homeless,
           it -> AssessWords.NOTHING);
     }
@@ -89,18 +91,18 @@ final class AssessFacts {
       return;
     }
     counted("held", it -> AssessWords.jobs(it.held()));
-    counted(
-        "held that no owned machine holds (itself aside)", it -> AssessWords.jobs(it.onlyHere()));
+    counted("held that no other owned machine holds", it -> AssessWords.jobs(it.onlyHere()));
+    counted("held, tool or weight not checked", it -> AssessWords.jobs(it.unchecked()));
     counted("unknown", it -> AssessWords.jobs(it.unknown()));
-    counted("its machines column bars it", it -> AssessWords.jobs(it.barred()));
+    counted("not to be run on it (jobs table)", it -> AssessWords.jobs(it.barred()));
     section(assessment.jobs() == 1 ? "Your 1 job" : "Your " + assessment.jobs() + " jobs");
   }
 
   private void nuts() {
     same("bolt", it -> words.bolt(it.machine()));
-    nuts("made for a slot as wide: go", NutFit.Fit.FITS);
-    nuts("for a narrower slot: enter with play, bear on less of the lips", NutFit.Fit.LOOSE);
-    nuts("for a wider slot: don't enter", NutFit.Fit.TOO_WIDE);
+    nuts("made for a slot this wide: fit", NutFit.Fit.FITS);
+    nuts("for a narrower slot: go in with play, less bearing", NutFit.Fit.LOOSE);
+    nuts("for a wider slot: do not go in", NutFit.Fit.TOO_WIDE);
     section("T-nuts you have, by the slots they are made for");
   }
 
@@ -112,8 +114,10 @@ final class AssessFacts {
     rooms(Axis.Y, "front or rear");
     rooms(Axis.X, "right or left");
     if (!facts.isEmpty()) {
-      same("left out, being unknown", words::roomBlanks);
-      section("Room for a vise, over all it sweeps, bolts aside" + height());
+      same("unknown, so not counted", words::roomBlanks);
+      section(
+          "Largest vise the guards leave room for, with all it sweeps, bolts not counted"
+              + height());
     }
   }
 
@@ -173,7 +177,7 @@ final class AssessFacts {
         "vise and part together no higher than"
             + (assessment.tool().isPresent()
                 ? " (tool " + words.unit().brief(assessment.tool().getAsLong(), Rounding.UP) + ")"
-                : " (no tool told: less the tool)"),
+                : "; take off the longest tool"),
         words::stack);
     same("vise and part together no heavier than", it -> words.load(it.machine()));
     section("What to look for in a vise for it");

@@ -85,12 +85,12 @@ final class AssessPage {
 
   private void lay() {
     prose("Candidates beside what the shop owns", Typeface.BOLD, INK, 15);
-    List<String> better = BetterBuyWords.lines(assessment);
+    AssessWords words = new AssessWords(facts.unit(), assessment, NAMED);
+    List<String> better = BetterBuyWords.lines(words);
     prose(better.get(0), Typeface.BOLD, INK, size + 0.5);
     better.stream().skip(1).forEach(line -> prose(line, Typeface.PLAIN, FAINT, size));
     gap();
     names();
-    AssessWords words = new AssessWords(facts.unit(), assessment, NAMED);
     for (AssessFacts.Section section : AssessFacts.of(assessment, candidates, words)) {
       prose(section.title(), Typeface.BOLD, INK, size + 0.5);
       section.facts().forEach(this::fact);

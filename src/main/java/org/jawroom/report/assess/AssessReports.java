@@ -47,7 +47,8 @@ public final class AssessReports {
 
   /** The better buy and what to ask, for a terminal, one line each. */
   public static List<String> summary(Assessment assessment, PeopleUnit unit, List<Path> written) {
-    List<String> lines = new ArrayList<>(BetterBuyWords.lines(assessment));
+    List<String> lines =
+        new ArrayList<>(BetterBuyWords.lines(new AssessWords(unit, assessment, Integer.MAX_VALUE)));
     SellerWords seller = new SellerWords(unit);
     for (Assessed one : assessment.candidates()) {
       seller

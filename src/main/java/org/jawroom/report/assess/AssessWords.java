@@ -99,7 +99,7 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
 
   String source(Machine machine) {
     return machine.provenance().assumedExact()
-        ? "nobody says: taken as exact"
+        ? "not given: taken as exact"
         : (machine.provenance().source().isEmpty() ? "" : machine.provenance().source() + ", ")
             + "± "
             + unit.brief(machine.provenance().tolerance(), Rounding.UP);
@@ -130,8 +130,32 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
     return vise.sideBySide().map(SideBySide::count).orElse(0);
   }
 
+  /** {@code plain 160, opens 150, jaw 160, 4.2 to spare}. */
+  String best(Assessed assessed) {
+    return assessed
+        .best()
+        .map(
+            best ->
+                best.outcome().vise().name()
+                    + ", opens "
+                    + figure(best.opening())
+                    + ", jaw "
+                    + figure(best.jaw())
+                    + ", "
+                    + figure(best.margin())
+                    + " to spare"
+                    + (best.outcome().verdict() == Verdict.FITS
+                        ? ""
+                        : " (" + best.outcome().verdict().code() + ")"))
+        .orElse("none");
+  }
+
+  String bestName(Assessed assessed) {
+    return assessed.best().map(best -> best.outcome().vise().name()).orElse("none");
+  }
+
   String homeless(Assessed assessed) {
-    List<Vise> fit = assessed.vises(Verdict.FITS);
+    List<Vise> fit = assessed.clear();
     return counted(vises(assessment.homeless().stream().filter(fit::contains).toList()), true);
   }
 

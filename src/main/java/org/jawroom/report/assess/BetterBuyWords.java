@@ -13,18 +13,21 @@ import org.jawroom.placement.pairing.Verdict;
 /** Which candidate is the better buy, and why, in sentences. */
 final class BetterBuyWords {
   private static final String ORDER =
-      "Counted in this order: jobs that no owned machine holds, your kinds of vise that fit, what is unknown,"
-          + " price. Nothing is weighed; what else a machine is worth is yours to judge.";
+      "Compared in this order: pieces of jobs that no owned machine holds; your kinds of vise that fit or are"
+          + " awkward; the opening, then the jaw of the best vise on it; what is unknown; price. Nothing is"
+          + " weighed; what else a machine is worth is yours to judge.";
 
   private final Assessment assessment;
+  private final AssessWords words;
 
-  private BetterBuyWords(Assessment assessment) {
-    this.assessment = assessment;
+  private BetterBuyWords(AssessWords words) {
+    this.assessment = words.assessment();
+    this.words = words;
   }
 
   /** One or two sentences a line. */
-  static List<String> lines(Assessment assessment) {
-    return new BetterBuyWords(assessment).lines();
+  static List<String> lines(AssessWords words) {
+    return new BetterBuyWords(words).lines();
   }
 
   private List<String> lines() {
@@ -40,7 +43,7 @@ final class BetterBuyWords {
               + names(better.best())
               + " are equal in all that is counted"
               + (better.best().stream().anyMatch(one -> one.machine().price().isEmpty())
-                  ? ", as far as prices are told."
+                  ? ", as far as prices are given."
                   : "."));
     } else {
       lines.add("Better buy: " + name(better.best().get(0)) + ". Why: " + why(better));
@@ -64,25 +67,36 @@ final class BetterBuyWords {
               + jobs(best.onlyHere().size())
               + " that no owned machine holds, "
               + String.join(", ", AssessWords.jobs(best.onlyHere()))
-              + against(one -> one.onlyHere().size())
+              + against(one -> jobs(one.onlyHere().size()))
               + ".";
       case VISES ->
-          fits(best)
+          best.clear().size()
               + " of your "
               + assessment.kinds()
-              + " kinds of vise fit on it"
-              + against(BetterBuyWords::fits)
+              + " kinds of vise fit on it or are awkward"
+              + against(one -> one.clear().size())
               + ". None is ahead of it in jobs that no owned machine holds.";
+      case OPENING ->
+          "the best vise on it opens "
+              + words.figure(best.opening())
+              + against(one -> words.figure(one.opening()))
+              + ". None is ahead of it in jobs or in vises.";
+      case JAW ->
+          "the best vise on it has jaws "
+              + words.figure(best.jaw())
+              + " wide"
+              + against(one -> words.figure(one.jaw()))
+              + ". None is ahead of it in jobs, in vises or in opening.";
       case UNKNOWN ->
           best.open()
               + " vises and jobs are unknown on it"
               + against(Assessed::open)
-              + ". None is ahead of it in jobs that no owned machine holds, or in vises that fit.";
+              + ". None is ahead of it in jobs, in vises, in opening or in jaw.";
       case PRICE ->
           "it costs "
               + price(best)
               + against(BetterBuyWords::price)
-              + ". None is ahead of it in jobs, in vises that fit, or in how little is unknown.";
+              + ". None is ahead of it in jobs, in vises, in opening, in jaw or in how little is unknown.";
     };
   }
 
@@ -94,7 +108,7 @@ final class BetterBuyWords {
   }
 
   private static String price(Assessed one) {
-    return one.machine().price().map(BigDecimal::toPlainString).orElse("not told");
+    return one.machine().price().map(BigDecimal::toPlainString).orElse("not given");
   }
 
   private String counts(Assessed one) {
@@ -106,12 +120,12 @@ final class BetterBuyWords {
             ? ""
             : ", perhaps " + one.perhapsOnlyHere().size() + " more")
         + "; "
-        + fits(one)
+        + one.vises(Verdict.FITS).size()
         + " of "
         + assessment.kinds()
         + " kinds of vise fit, "
-        + one.vises(Verdict.LIMITED).size()
-        + " in part, "
+        + some(one, Verdict.AWKWARD)
+        + some(one, Verdict.LIMITED)
         + one.vises(Verdict.UNKNOWN).size()
         + " unknown"
         + (one.mayFit().size() < one.vises(Verdict.UNKNOWN).size()
@@ -121,8 +135,9 @@ final class BetterBuyWords {
         + ".";
   }
 
-  private static int fits(Assessed one) {
-    return one.vises(Verdict.FITS).size();
+  private static String some(Assessed one, Verdict verdict) {
+    int count = one.vises(verdict).size();
+    return count == 0 ? "" : count + " " + verdict.code() + ", ";
   }
 
   private static String jobs(int count) {

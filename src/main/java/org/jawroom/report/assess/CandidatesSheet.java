@@ -43,18 +43,18 @@ final class CandidatesSheet {
 
   static void add(SXSSFWorkbook book, Styles styles, Assessment assessment, SheetLimits limits) {
     CandidatesSheet sheet = new CandidatesSheet(book, styles, assessment, limits);
-    sheet.head();
     AssessWords words = new AssessWords(styles.unit(), assessment, Integer.MAX_VALUE);
+    sheet.head(words);
     List<Assessed> shown = new ArrayList<>(assessment.candidates());
     shown.addAll(sheet.owned);
     AssessFacts.of(assessment, shown, words).forEach(sheet::section);
   }
 
-  private void head() {
+  private void head(AssessWords words) {
     Row title = sheet.createRow(nextRow++);
     title.setHeightInPoints(26);
     Cells.text(title, 0, "Candidates beside what the shop owns" + cut(), styles.title());
-    for (String line : BetterBuyWords.lines(assessment)) {
+    for (String line : BetterBuyWords.lines(words)) {
       Row row = sheet.createRow(nextRow++);
       row.setHeightInPoints(15);
       Cells.text(row, 0, line, nextRow == 2 ? styles.label() : styles.note());

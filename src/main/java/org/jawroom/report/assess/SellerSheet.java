@@ -49,9 +49,10 @@ final class SellerSheet {
           .forEach(change -> entry(machine, question, change.subject(), words.change(change)));
       question
           .open()
-          .forEach(name -> entry(machine, question, name, "hangs on it; no limit can be told"));
+          .forEach(
+              name -> entry(machine, question, name, "depends on it; no limit can be computed"));
       if (question.isIdle()) {
-        entry(machine, question, "", "nothing of yours hangs on it");
+        entry(machine, question, "", "nothing of yours depends on it");
       }
     }
     for (String kind : LookedFor.not(machine)) {

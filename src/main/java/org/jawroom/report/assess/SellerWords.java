@@ -77,7 +77,7 @@ record SellerWords(PeopleUnit unit) {
       lines.add(
           "Is there a "
               + String.join(", ", kinds)
-              + "? Nobody looked; what is not listed is not counted.");
+              + "? It was not looked for; what is not listed is not counted.");
     }
     if (assessed.machine().provenance().source().equals("brochure")) {
       lines.add(
@@ -88,7 +88,7 @@ record SellerWords(PeopleUnit unit) {
               + ".");
     }
     if (!idle.isEmpty()) {
-      lines.add("Blank too, but nothing of yours hangs on it: " + String.join(", ", idle) + ".");
+      lines.add("Blank too, but nothing of yours depends on it: " + String.join(", ", idle) + ".");
     }
     return lines;
   }
@@ -126,7 +126,7 @@ record SellerWords(PeopleUnit unit) {
     count(words, question, Relation.ALWAYS, "whatever it is");
     count(words, question, Relation.NEVER, "never, whatever it is");
     if (!question.open().isEmpty()) {
-      words.add(question.open().size() + " more hang on it, no limit can be told");
+      words.add(question.open().size() + " more depend on it, no limit can be computed");
     }
     return String.join("; ", words) + ".";
   }

@@ -2,6 +2,7 @@ package org.jawroom.report.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import org.jawroom.geometry.Length;
@@ -9,6 +10,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.shop.Vise;
 import org.jawroom.standards.TNut;
 import org.jawroom.standards.TSlot;
@@ -29,24 +31,47 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
     TNut nut = nut(slot);
     List<Item> items = new ArrayList<>();
     items.add(new Item("T-nuts:", tNut(slot, nut)));
-    items.add(new Item("Length under the head:", length(slot, nut)));
-    items.add(new Item("Torque:", torque(nut)));
+    smaller(nut).ifPresent(items::add);
+    items.add(new Item("Length under the head:", length(slot, threaded(nut))));
+    items.add(new Item("Torque:", torque(threaded(nut))));
     return items;
   }
 
   /** The greatest height of the hold-down hardware. */
   Item height() {
-    long thread = nut(outcome.machine().slots().width().length()).thread();
     return new Item(
         "Bolts:",
         "head, washer and end no more than "
-            + mm(2 * thread * Length.MM, Rounding.DOWN)
+            + mm(2 * place.thread().orElseThrow(), Rounding.DOWN)
             + " above the "
             + (vise().boltGrip().isPresent() ? "flange." : "vise's bed."));
   }
 
+  /** The nut of the slot, with the thread that the vise's holes pass. */
+  private TNut threaded(TNut nut) {
+    int thread = (int) (place.thread().orElseThrow() / Length.MM);
+    return new TNut(nut.slot(), thread, nut.baseWidth(), nut.height(), nut.baseHeight());
+  }
+
+  private Optional<Item> smaller(TNut nut) {
+    return threaded(nut).equals(nut)
+        ? Optional.empty()
+        : Optional.of(
+            new Item(
+                "Smaller thread:",
+                "the vise's holes do not pass the slot's own M"
+                    + nut.thread()
+                    + ": nuts for this slot tapped "
+                    + ThreadWords.of(place.thread())
+                    + ", or stepped studs M"
+                    + nut.thread()
+                    + " to "
+                    + ThreadWords.of(place.thread())
+                    + "."));
+  }
+
   /** The widest nut of the series that is not wider than the slot. */
-  private static TNut nut(long slot) {
+  static TNut nut(long slot) {
     long thread = TNut.boltFor(slot).orElseThrow();
     return TNut.DIN_508.stream()
         .filter(nut -> nut.thread() * Length.MM == thread)
@@ -64,8 +89,8 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
         bolts
             + " × DIN 508, slot "
             + nut.slot()
-            + ", M"
-            + nut.thread()
+            + ", "
+            + ThreadWords.of(place.thread())
             + " (base "
             + tenths(nut.baseWidth())
             + " wide, "
@@ -131,7 +156,7 @@ record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
             + " (slots to ISO 299); between, cut to length.";
   }
 
-  private String torque(TNut nut) {
+  String torque(TNut nut) {
     OptionalLong torque = Tightening.startingTorque(nut.thread());
     if (torque.isEmpty()) {
       return "no published value at hand for M" + nut.thread() + ": take the bolt maker's.";

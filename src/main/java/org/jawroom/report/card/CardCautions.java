@@ -2,26 +2,25 @@ package org.jawroom.report.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.advice.Explanation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.LookedFor;
-import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Side;
 
 /** The cautions of a card: the general ones, then those of this pairing. */
-record CardCautions(PeopleUnit unit, Explanation explanation, RunFacts run) {
+record CardCautions(PeopleUnit unit, CardSubject subject) {
 
   List<String> lines() {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Local codes and the machine maker's book come first; the check on the machine is yours.");
-    lines.add("Handle off before the spindle turns. Door and guards shut.");
+    subject.job().map(PartFacts::cautions).ifPresent(lines::addAll);
+    lines.add("Door and guards shut.");
     lines.add("First pass: rapids turned down, single block, a hand on the stop.");
     lines.add("Gaps are those of the bare vise: watch tool, part and chips yourself.");
-    List<String> pinches = new PinchGaps(unit, explanation).words();
+    List<String> pinches = new PinchGaps(unit, subject.pairs()).words();
     if (!pinches.isEmpty()) {
       lines.add(
           "Pinch (ISO 13854: finger 25, hand 100 mm): "
@@ -33,7 +32,7 @@ record CardCautions(PeopleUnit unit, Explanation explanation, RunFacts run) {
   }
 
   private void addDoubts(List<String> lines) {
-    Outcome outcome = explanation.advice().outcome();
+    Outcome outcome = subject.outcome();
     List<String> not = LookedFor.not(outcome.machine());
     if (!not.isEmpty()) {
       lines.add("Nobody looked for these on this machine: " + String.join(", ", not) + ".");
@@ -42,17 +41,11 @@ record CardCautions(PeopleUnit unit, Explanation explanation, RunFacts run) {
     boolean vise = outcome.vise().provenance().assumedExact();
     if (machine || vise) {
       lines.add(
-          "Tolerance taken as 0, since none was told, for "
+          "Tolerance taken as 0, since none is given, for "
               + (machine && vise ? "machine and vise." : machine ? "the machine." : "the vise."));
     }
-    outcome.recommended().ifPresent(place -> addPlace(place, lines));
-    if (!run.warnings().isEmpty()) {
-      lines.add(
-          "The tables look wrong in "
-              + run.warnings().size()
-              + (run.warnings().size() == 1 ? " place" : " places")
-              + ": see jawroom check.");
-    }
+    addPlace(subject.place(), lines);
+    subject.warnings().forEach(lines::add);
   }
 
   private void addPlace(Recommendation place, List<String> lines) {
@@ -67,7 +60,7 @@ record CardCautions(PeopleUnit unit, Explanation explanation, RunFacts run) {
                         + unit.word()
                         + " over a table edge."));
     for (Side side : Side.values()) {
-      explanation
+      subject
           .reachShort()
           .map(sides -> sides.get(side))
           .filter(shortBy -> shortBy > 0)

@@ -3,16 +3,14 @@ package org.jawroom.report.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.jawroom.advice.Explanation;
-import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
-import org.jawroom.placement.space.Play;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.readings.Readings;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.xlsx.RunFacts;
 
@@ -25,6 +23,8 @@ import org.jawroom.report.xlsx.RunFacts;
  * @param tape the position, along x, then along y
  * @param placing further facts about placing it
  * @param bolts the bolting hardware
+ * @param tapping how it is tapped square
+ * @param part the part of a job; empty without a job
  * @param limits the limits to observe
  * @param checkpoints the verification table
  * @param origin the source tables and their age
@@ -39,6 +39,8 @@ public record CardFacts(
     List<TapeRange> tape,
     List<Item> placing,
     List<Item> bolts,
+    List<Item> tapping,
+    List<Item> part,
     List<Item> limits,
     List<Checkpoint> checkpoints,
     List<String> steps,
@@ -46,14 +48,13 @@ public record CardFacts(
     List<Item> origin,
     List<String> names) {
 
-  /** With less play than this along an axis nobody can tap a vise square. */
-  private static final long LEAST_PLAY = 2 * Length.MM;
-
   public CardFacts {
     alarms = List.copyOf(alarms);
     tape = List.copyOf(tape);
     placing = List.copyOf(placing);
     bolts = List.copyOf(bolts);
+    tapping = List.copyOf(tapping);
+    part = List.copyOf(part);
     limits = List.copyOf(limits);
     checkpoints = List.copyOf(checkpoints);
     steps = List.copyOf(steps);
@@ -65,52 +66,50 @@ public record CardFacts(
   /** Whether the outcome has a place, and so a card. */
   public static boolean isPossible(Outcome outcome) {
     Verdict verdict = outcome.verdict();
-    return verdict == Verdict.FITS || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
+    return verdict.isClear() || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
   }
 
-  /**
-   * Returns the content of the card of a pairing.
-   *
-   * @throws IllegalArgumentException unless {@link #isPossible}
-   */
-  public static CardFacts of(Explanation explanation, RunFacts run) {
-    Outcome outcome = explanation.advice().outcome();
-    Stamp stamp = Stamp.of(outcome);
-    Recommendation place = outcome.recommended().orElseThrow();
+  /** Returns the content of a card. */
+  static CardFacts of(CardSubject subject, RunFacts run) {
+    Outcome outcome = subject.outcome();
+    Recommendation place = subject.place();
     PeopleUnit unit = run.unit();
-    BoltFacts bolts = new BoltFacts(unit, outcome, place);
     List<Item> limits = new ArrayList<>(new TravelLimits(unit, outcome.machine()).items());
     limits.add(new NoseLimits(unit, outcome, place).item());
-    limits.add(bolts.height());
+    List<Item> fastening;
+    if (place.fastening().clamped()) {
+      fastening = new StrapFacts(unit, subject).items();
+    } else {
+      BoltFacts bolts = new BoltFacts(unit, outcome, place);
+      fastening = bolts.items();
+      limits.add(bolts.height());
+    }
     return new CardFacts(
         outcome.machine().name(),
         outcome.vise().name(),
-        stamp.words(),
-        alarms(unit, outcome),
+        Stamp.words(subject),
+        alarms(unit, subject),
         unit.plural(),
-        new TapeRanges(unit, outcome.machine(), outcome.vise()).of(place),
-        placing(unit, explanation, place),
-        bolts.items(),
+        new TapeRanges(unit, outcome.machine(), outcome.vise()).of(place, subject.range()),
+        placing(unit, subject),
+        fastening,
+        new TapFacts(unit, subject).items(),
+        subject.job().map(job -> new PartFacts(unit, job).items()).orElse(List.of()),
         limits,
-        new Checkpoints(unit, explanation).rows(),
+        new Checkpoints(unit, subject).rows(),
         new Steps(outcome.vise(), place).lines(),
-        new CardCautions(unit, explanation, run).lines(),
+        new CardCautions(unit, subject).lines(),
         Origin.items(outcome, run),
-        names(explanation));
+        names(subject));
   }
 
-  private static List<String> alarms(PeopleUnit unit, Outcome outcome) {
-    List<String> alarms = new ArrayList<>(new OpeningLimits(unit, outcome).words());
-    if (outcome.verdict() == Verdict.MEASURE) {
-      alarms.add(
-          "NOT A GO: it fits only if the readings are better than told. Measure again, correct the"
-              + " tables, make a new card. Do not run on this one."
-              + Readings.behind(outcome)
-                  .map(readings -> " What adds up: " + readings.words().replace("\n", "; ") + ".")
-                  .orElse(""));
-    }
-    if (outcome.verdict() == Verdict.FITS && outcome.bestMargin().isEmpty()) {
-      alarms.add("Nothing is listed that it could hit. Look before you trust it.");
+  private static List<String> alarms(PeopleUnit unit, CardSubject subject) {
+    Outcome outcome = subject.outcome();
+    List<String> alarms = new ArrayList<>();
+    if (subject.job().isEmpty()) {
+      alarms.addAll(verdictAlarms(unit, outcome));
+    } else {
+      alarms.add("For the job " + subject.job().get().job().name() + " only.");
     }
     new Weight(unit, outcome).tooHeavy().ifPresent(alarms::add);
     if (outcome.roomOverJaws().isPresent() && outcome.roomOverJaws().getAsLong() <= 0) {
@@ -122,14 +121,39 @@ public record CardFacts(
     return alarms;
   }
 
-  private static List<Item> placing(
-      PeopleUnit unit, Explanation explanation, Recommendation place) {
-    Outcome outcome = explanation.advice().outcome();
+  private static List<String> verdictAlarms(PeopleUnit unit, Outcome outcome) {
+    List<String> alarms = new ArrayList<>(new OpeningLimits(unit, outcome).words());
+    if (outcome.verdict() == Verdict.MEASURE) {
+      alarms.add(
+          "NOT A GO: it fits only if the readings are better than stated. Measure again, correct"
+              + " the tables, make a new card. Do not run on this one."
+              + Readings.behind(outcome)
+                  .map(readings -> " What adds up: " + readings.words().replace("\n", "; ") + ".")
+                  .orElse(""));
+    }
+    if (outcome.verdict() == Verdict.AWKWARD) {
+      String hand = new CaveatWords(unit).hand(outcome);
+      alarms.add(
+          "Awkward: nothing is hit, but the "
+              + (hand.isEmpty() ? "handle has" : hand + " " + unit.word() + ",")
+              + " less than a hand wants. Mind your knuckles.");
+    }
+    new CaveatWords(unit)
+        .of(outcome)
+        .forEach(caveat -> alarms.add("Mind: " + caveat + ". Look before you trust it."));
+    return alarms;
+  }
+
+  private static List<Item> placing(PeopleUnit unit, CardSubject subject) {
+    Outcome outcome = subject.outcome();
+    Recommendation place = subject.place();
     TapeWords tape = new TapeWords(unit, outcome.machine(), outcome.vise());
     List<Item> items = new ArrayList<>();
     items.add(
         Item.of(
-            place.play().map(CardFacts::ranges).orElse("No range: nothing is to spare there.")));
+            subject.range().isPresent()
+                ? "A range holds only while the other measure is at its best."
+                : "No range: nothing is to spare there."));
     items.add(
         new Item(
             "Handle:",
@@ -137,26 +161,17 @@ public record CardFacts(
                 + place.handleTo().word()
                 + new Steps(outcome.vise(), place).handle().map(how -> ", " + how).orElse("")
                 + "."));
-    items.add(new Item("Bolts:", tape.bolts(place.slots()) + "; mount: " + place.mount() + "."));
-    items.add(Steps.keys());
     items.add(
         new Item(
-            "Roomiest place:",
-            explanation
-                .roomiest()
-                .map(roomiest -> roomiest(unit, roomiest, tape))
-                .orElse("this one.")));
+            place.fastening().clamped() ? "Straps:" : "Bolts:",
+            tape.fastening(place) + "; mount: " + place.mount() + "."));
+    items.add(Steps.keys());
+    subject
+        .roomiest()
+        .ifPresent(
+            roomiest -> items.add(new Item("Roomiest place:", roomiest(unit, roomiest, tape))));
     items.add(new Weight(unit, outcome).item());
     return items;
-  }
-
-  private static String ranges(Play play) {
-    String tight =
-        play.left() + play.right() < LEAST_PLAY
-            ? " left to right"
-            : play.front() + play.rear() < LEAST_PLAY ? " front to rear" : "";
-    return "A range holds only while the other measure is at its best."
-        + (tight.isEmpty() ? "" : " Under 2 mm of play" + tight + ": hard to tap square.");
   }
 
   private static String roomiest(PeopleUnit unit, Roomiest roomiest, TapeWords tape) {
@@ -173,14 +188,38 @@ public record CardFacts(
         + ". The spindle reaches less of the work there; this card does not hold there.";
   }
 
-  private static List<String> names(Explanation explanation) {
-    Outcome outcome = explanation.advice().outcome();
+  private static List<String> names(CardSubject subject) {
+    Outcome outcome = subject.outcome();
     List<String> names = new ArrayList<>();
-    explanation.pairs().stream().map(limit -> limit.guard().name()).forEach(names::add);
-    explanation.pairs().stream().map(limit -> limit.part().name()).forEach(names::add);
+    subject.pairs().stream().map(limit -> limit.guard().name()).forEach(names::add);
+    subject.pairs().stream().map(limit -> limit.part().name()).forEach(names::add);
+    subject.job().ifPresent(job -> names.add(job.job().name()));
     outcome.machine().guardRows().forEach(guard -> names.add(guard.name()));
     outcome.vise().mounts().forEach(mount -> names.add(mount.name()));
     return names.stream().distinct().toList();
+  }
+
+  /** Returns a copy with another fact about placing it, before the others. */
+  CardFacts withPlacing(Item first) {
+    List<Item> more = new ArrayList<>(List.of(first));
+    more.addAll(placing);
+    return new CardFacts(
+        machine,
+        vise,
+        stamp,
+        alarms,
+        unit,
+        tape,
+        more,
+        bolts,
+        tapping,
+        part,
+        limits,
+        checkpoints,
+        steps,
+        cautions,
+        origin,
+        names);
   }
 
   /** Returns a copy in which names of more than {@code longest} letters are shortened. */
@@ -195,6 +234,8 @@ public record CardFacts(
         tape,
         Item.all(placing, cut),
         bolts,
+        tapping,
+        Item.all(part, cut),
         Item.all(limits, cut),
         checkpoints.stream().map(row -> row.with(cut)).toList(),
         steps,

@@ -23,32 +23,30 @@ final class CardLayout {
   }
 
   /**
-   * Returns the sections from top to bottom.
+   * Returns the sections of the first page, where to set it up, from top to bottom.
    *
    * @param room the height available for all of them
    * @param gap between two sections
    * @return an empty list if they do not fit
    */
-  List<Block> sections(PDFormXObject picture, double room, double gap) {
+  List<Block> setUp(PDFormXObject picture, double room, double gap) {
     Block placing = placing(half());
     List<Block> above = new ArrayList<>(List.of(header()));
     if (!facts.alarms().isEmpty()) {
       above.add(alarms());
     }
-    List<Block> below =
-        List.of(
-            new CardColumns(
-                section("Bolts", facts.bolts(), half()),
-                section("Limits to set", facts.limits(), half()),
-                half() + BETWEEN),
-            checks(),
-            new CardColumns(steps(half()), cautions(half()), half() + BETWEEN),
-            footer());
-    double others =
-        above.stream().mapToDouble(Block::height).sum()
-            + below.stream().mapToDouble(Block::height).sum()
-            + gap * (above.size() + below.size());
-    double left = room - others;
+    List<Block> below = new ArrayList<>();
+    below.add(
+        new CardColumns(
+            section("Hold-down", facts.bolts(), half()),
+            section("Tapping it square", facts.tapping(), half()),
+            half() + BETWEEN));
+    below.add(
+        facts.part().isEmpty()
+            ? steps(width)
+            : new CardColumns(
+                section("The part", facts.part(), half()), steps(half()), half() + BETWEEN));
+    double left = room - height(above, gap) - height(below, gap) - gap;
     if (left < Math.max(placing.height(), LEAST_PICTURE)) {
       return List.of();
     }
@@ -59,6 +57,24 @@ final class CardLayout {
     all.add(new CardColumns(drawing, placing, half() + BETWEEN));
     all.addAll(below);
     return all;
+  }
+
+  /** The sections of the second page, what to check before the first run; empty likewise. */
+  List<Block> check(double room, double gap) {
+    List<Block> all =
+        List.of(
+            header(),
+            checks(),
+            new CardColumns(
+                section("Limits to set", facts.limits(), half()),
+                cautions(half()),
+                half() + BETWEEN),
+            footer());
+    return height(all, gap) > room + gap ? List.of() : all;
+  }
+
+  private static double height(List<Block> blocks, double gap) {
+    return blocks.stream().mapToDouble(Block::height).sum() + gap * blocks.size();
   }
 
   private double half() {
@@ -82,7 +98,10 @@ final class CardLayout {
         new Stack(
             List.of(
                 prose(
-                    Item.of("Setup card. Lengths in " + facts.unit() + " unless told otherwise."),
+                    Item.of(
+                        "Setup card. Lengths in "
+                            + facts.unit()
+                            + " unless a unit stands beside them."),
                     type.small(),
                     wide),
                 Prose.bold(letters, facts.vise() + " on " + facts.machine(), type.title(), wide)),
@@ -159,7 +178,8 @@ final class CardLayout {
     double wide = width - sign - BETWEEN;
     List<Block> origin = new ArrayList<>();
     facts.origin().forEach(item -> origin.add(prose(item, type.small(), wide)));
-    List<Block> signatures = List.of(signature("Name", sign), signature("Date", sign));
+    List<Block> signatures =
+        List.of(signature("Planner, date", sign), signature("Setter, date", sign));
     return new CardColumns(new Stack(origin, 1), new Stack(signatures, 4), wide + BETWEEN);
   }
 

@@ -8,8 +8,8 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 
 /**
- * Fits a card on one page: in the largest type possible; names are shortened only if the smallest
- * type does not suffice.
+ * Fits a card on two pages, one sheet: in the largest type possible; names are shortened only if
+ * the smallest type does not suffice.
  */
 final class CardPage {
   private static final double MARGIN = 28;
@@ -25,30 +25,33 @@ final class CardPage {
       throws IOException {
     double width = paper.width() - 2 * MARGIN;
     double room = paper.height() - 2 * MARGIN;
-    PDPage page = new PDPage(paper.sheet());
-    document.addPage(page);
-    List<Block> sections = fitted(letters, facts, picture, width, room);
-    double used = sections.stream().mapToDouble(Block::height).sum();
-    // Spare height widens the gaps between the sections, up to a limit.
-    double gap = Math.min((room - used) / (sections.size() - 1), 3 * GAP);
-    try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
-      new Stack(sections, gap).draw(new Pen(stream, letters, paper.height()), MARGIN, MARGIN);
+    for (List<Block> sections : fitted(letters, facts, picture, width, room)) {
+      PDPage page = new PDPage(paper.sheet());
+      document.addPage(page);
+      double used = sections.stream().mapToDouble(Block::height).sum();
+      // Spare height widens the gaps between the sections, up to a limit.
+      double gap = Math.min((room - used) / (sections.size() - 1), 3 * GAP);
+      try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
+        new Stack(sections, gap).draw(new Pen(stream, letters, paper.height()), MARGIN, MARGIN);
+      }
     }
   }
 
-  private static List<Block> fitted(
+  /** The sections of both pages, in one size of type. */
+  private static List<List<Block>> fitted(
       Letters letters, CardFacts facts, PDFormXObject picture, double width, double room) {
     for (int longest : NAME_LENGTHS) {
       CardFacts cut = facts.withNames(longest);
       for (double size : Type.sizes().toArray()) {
-        List<Block> sections =
-            new CardLayout(letters, cut, new Type(size), width).sections(picture, room, GAP);
-        if (!sections.isEmpty()) {
-          return sections;
+        CardLayout layout = new CardLayout(letters, cut, new Type(size), width);
+        List<Block> setUp = layout.setUp(picture, room, GAP);
+        List<Block> check = layout.check(room, GAP);
+        if (!setUp.isEmpty() && !check.isEmpty()) {
+          return List.of(setUp, check);
         }
       }
     }
     throw new IllegalStateException(
-        "a card does not fit on its page: " + facts.vise() + " on " + facts.machine());
+        "a card does not fit on its pages: " + facts.vise() + " on " + facts.machine());
   }
 }

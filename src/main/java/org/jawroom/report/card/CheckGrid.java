@@ -8,7 +8,7 @@ final class CheckGrid {
   private static final double PADDING = 2.5;
 
   /** The widths of all columns but the second, in multiples of the body size. */
-  private static final List<Double> OTHERS = List.of(1.8, 7.8, 7.4, 10.5, 11.2, 6.5);
+  private static final List<Double> OTHERS = List.of(1.8, 7.8, 9.5, 5.0, 7.6, 5.0, 6.0);
 
   private final Letters letters;
   private final CardFacts facts;
@@ -41,8 +41,9 @@ final class CheckGrid {
     }
     blocks.add(
         prose(
-            "Spindle off, nose up, handle off, rapids low. To expect at the best place; less than that:"
-                + " something was measured wrong.",
+            "Spindle off, nose up, handle off, rapids low. Go with care: something was measured"
+                + " wrong or it stands elsewhere; tape it again, rapids low, a hand on the stop. Far"
+                + " more than expected: it stands elsewhere.",
             width));
     blocks.add(new CardGrid(widths, rows(), PADDING));
     return new Stack(blocks, type.gap());
@@ -51,7 +52,15 @@ final class CheckGrid {
   private List<List<Block>> rows() {
     List<List<Block>> rows = new ArrayList<>();
     List<String> heads =
-        List.of("", "Where", "Expect, mm", "Expect, in", "Check with", "Least allowed", "Found");
+        List.of(
+            "",
+            "Where",
+            "Expect",
+            "Check with",
+            "STOP: less than",
+            "GO WITH CARE",
+            "GO: from",
+            "Found");
     List<Block> head = new ArrayList<>();
     for (int column = 0; column < heads.size(); column++) {
       head.add(Prose.bold(letters, heads.get(column), type.small(), inside(column)));
@@ -67,11 +76,12 @@ final class CheckGrid {
     return List.of(
         cell(new Item(Integer.toString(number), ""), 0),
         cell(new Item(check.pair() + ":", check.where()), 1),
-        expected(check.expectedMm(), 2),
-        expected(check.expectedInch(), 3),
-        cell(Item.of(check.gauge()), 4),
-        cell(check.least(), 5),
-        cell(Item.of(""), 6));
+        expected(check.expected(), 2),
+        cell(Item.of(check.gauge()), 3),
+        cell(new Item(check.stop(), ""), 4),
+        cell(Item.of(check.stop().equals(check.go()) ? "–" : "between"), 5),
+        cell(new Item(check.go(), ""), 6),
+        cell(Item.of(""), 7));
   }
 
   private Block cell(Item item, int column) {

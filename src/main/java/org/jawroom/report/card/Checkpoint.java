@@ -7,16 +7,15 @@ import java.util.function.UnaryOperator;
  *
  * @param pair the part and the guard
  * @param where the position of jaws and axes, and the direction to measure in
- * @param expectedMm range and tolerance, {@code 23.5 to 26.5} {@code ± 1.5}
- * @param expectedInch the same in inches
+ * @param expected range and tolerance, {@code 23.5 to 26.5} {@code ± 1.5}
  * @param gauge how to check it
- * @param least {@code less than 6 mm} {@code (0.24 in): stop, do not run}
+ * @param stop found less than this: stop
+ * @param go found this or more: go; between the two: go with care
  */
 public record Checkpoint(
-    String pair, String where, Item expectedMm, Item expectedInch, String gauge, Item least) {
+    String pair, String where, Item expected, String gauge, String stop, String go) {
 
   Checkpoint with(UnaryOperator<String> change) {
-    return new Checkpoint(
-        change.apply(pair), change.apply(where), expectedMm, expectedInch, gauge, least);
+    return new Checkpoint(change.apply(pair), change.apply(where), expected, gauge, stop, go);
   }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.jawroom.advice.Explanation;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.PartRole;
@@ -19,14 +18,14 @@ import org.jawroom.report.wording.WhereWords;
 import org.jawroom.shop.Column;
 
 /** The verification table: the tightest gaps, in the order in which a setter jogs to them. */
-record Checkpoints(PeopleUnit unit, Explanation explanation) {
+record Checkpoints(PeopleUnit unit, CardSubject subject) {
   private static final int MOST = 5;
 
   /** At most five; none if no guard is listed. */
   List<Checkpoint> rows() {
     List<Limit> chosen = new ArrayList<>();
     Set<List<Object>> places = new HashSet<>();
-    for (Limit limit : explanation.pairs()) {
+    for (Limit limit : subject.pairs()) {
       if (chosen.size() < MOST && places.add(placeOf(limit))) {
         chosen.add(limit);
       }
@@ -70,17 +69,17 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
   }
 
   private Checkpoint row(Limit limit) {
-    Outcome outcome = explanation.advice().outcome();
-    Interval openings = outcome.recommended().orElseThrow().openings();
+    Outcome outcome = subject.outcome();
+    Interval openings = subject.place().openings();
     WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
     String handle = isHandle(limit) ? ", handle on" : "";
     return new Checkpoint(
         WhereWords.pair(limit),
         where.of(limit, openings) + handle + " (" + way(limit.axis()) + ")",
-        expected(PeopleUnit.MM, limit),
-        expected(PeopleUnit.INCH, limit),
+        expected(limit),
         check(limit),
-        least(limit.required()));
+        unit.text(limit.required(), Rounding.UP),
+        unit.text(Math.max(limit.required(), limit.gap() - limit.tolerance()), Rounding.UP));
   }
 
   private static String way(Axis axis) {
@@ -95,7 +94,7 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
    * The computed gap plus and minus the tolerance of both readings, rounded outward to the
    * displayed digits.
    */
-  private static Item expected(PeopleUnit unit, Limit limit) {
+  private Item expected(Limit limit) {
     long lo = limit.gap() - limit.tolerance();
     long hi = limit.gap() + limit.tolerance();
     return new Item(
@@ -103,12 +102,6 @@ record Checkpoints(PeopleUnit unit, Explanation explanation) {
             + " to "
             + unit.text(Math.max(0, hi), Rounding.UP),
         "± " + unit.brief(limit.tolerance(), Rounding.UP));
-  }
-
-  private static Item least(long required) {
-    return new Item(
-        "less than " + PeopleUnit.MM.brief(required, Rounding.UP) + " mm",
-        "(" + PeopleUnit.INCH.brief(required, Rounding.UP) + " in): stop, do not run");
   }
 
   private String check(Limit limit) {

@@ -2,7 +2,6 @@ package org.jawroom.report.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.advice.Explanation;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
 import org.jawroom.report.format.PeopleUnit;
@@ -11,13 +10,13 @@ import org.jawroom.report.wording.WhereWords;
 import org.jawroom.standards.MinimumGap;
 
 /** Gaps that close to less than a hand's width while the table moves. */
-record PinchGaps(PeopleUnit unit, Explanation explanation) {
+record PinchGaps(PeopleUnit unit, List<Limit> pairs) {
   private static final int MOST = 3;
 
   /** The gaps in words; empty if none closes that far. */
   List<String> words() {
     List<Limit> closing =
-        explanation.pairs().stream()
+        pairs.stream()
             .filter(limit -> limit.situation() == Situation.CUTTING)
             .filter(limit -> limit.guard().moves().has(limit.axis()))
             .filter(limit -> least(limit) < MinimumGap.HAND)

@@ -7,10 +7,11 @@ import java.util.function.Function;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
-import org.jawroom.advice.Explanation;
 import org.jawroom.drawing.PdfFaces;
 import org.jawroom.drawing.PdfFile;
 import org.jawroom.drawing.Picture;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.space.Place;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.report.format.ReportMarks;
@@ -20,7 +21,7 @@ import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 
-/** Writes setup cards, one page for each pairing. */
+/** Writes setup cards, two pages for each. */
 public final class SetupCards {
 
   /** Half the page's width, so that lettering keeps the size at which it is drawn. */
@@ -39,12 +40,12 @@ public final class SetupCards {
    * Writes {@code file} completely or not at all.
    *
    * @param settings those the pairings were solved with
-   * @param explanations of pairings that {@link CardFacts#isPossible have a card}, at least one
+   * @param cards at least one
    */
   public static void write(
-      Path file, CardPaper paper, Settings settings, List<Explanation> explanations, RunFacts run)
+      Path file, CardPaper paper, Settings settings, List<CardSubject> cards, RunFacts run)
       throws IOException {
-    byte[] bytes = bytes(paper, settings, explanations, machine -> run);
+    byte[] bytes = bytes(paper, settings, cards, machine -> run, machine -> List.of());
     AtomicFiles.publish(destination(file), out -> out.write(bytes));
   }
 
@@ -52,12 +53,14 @@ public final class SetupCards {
    * Returns the bytes of the document.
    *
    * @param runs the facts of the run for each machine, in the unit for that machine
+   * @param several where several vises stand side by side on a machine; empty for one alone
    */
   public static byte[] bytes(
       CardPaper paper,
       Settings settings,
-      List<Explanation> explanations,
-      Function<Machine, RunFacts> runs)
+      List<CardSubject> cards,
+      Function<Machine, RunFacts> runs,
+      Function<Machine, List<Place>> several)
       throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDDocumentInformation information = new PDDocumentInformation();
@@ -66,19 +69,27 @@ public final class SetupCards {
       document.getDocumentCatalog().setLanguage("en");
       PdfFaces faces = new PdfFaces(document);
       Letters letters = new Letters(faces);
-      for (Explanation explanation : explanations) {
-        RunFacts run = runs.apply(explanation.advice().outcome().machine());
+      for (CardSubject card : cards) {
+        Machine machine = card.machine();
+        RunFacts run = runs.apply(machine);
+        List<Place> places = several.apply(machine);
+        CardFacts alone = CardFacts.of(card, run);
+        CardFacts facts =
+            places.isEmpty()
+                ? alone
+                : alone.withPlacing(
+                    Several.item(
+                        run.unit(),
+                        card.outcome(),
+                        Pairing.solved(settings, card.machine(), card.outcome().vise())
+                            .sideBySide(),
+                        places));
         information.setProducer("jawroom " + run.toolVersion());
         Picture picture =
             PairingDrawing.bare(
-                    run.unit(),
-                    settings,
-                    explanation.advice().outcome(),
-                    PICTURE_WIDTH,
-                    PICTURE_HEIGHT)
-                .orElseThrow();
+                run.unit(), settings, card.placed(), card.layout(), PICTURE_WIDTH, PICTURE_HEIGHT);
         PDFormXObject form = faces.form(picture);
-        CardPage.add(document, letters, paper, CardFacts.of(explanation, run), form);
+        CardPage.add(document, letters, paper, facts, form);
       }
       return PdfFile.bytes(document);
     }

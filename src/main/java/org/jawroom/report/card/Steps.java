@@ -9,9 +9,8 @@ import org.jawroom.shop.Vise;
 
 /**
  * The setup steps, as common in the trade. Reading the fixed jaw only, one bolt as a pivot,
- * sweeping again after tightening: several manuals; tapping out half the error: common practice, no
- * source. Indicator reading: 0.013 mm for precision work from one text, 0.025 mm common practice,
- * no source.
+ * sweeping again after tightening: several manuals. Indicator reading: 0.013 mm for precision work
+ * from one text, 0.025 mm common practice, no source.
  */
 record Steps(Vise vise, Recommendation place) {
 
@@ -22,18 +21,21 @@ record Steps(Vise vise, Recommendation place) {
             + " surface; wipe dry.");
     lines.add("Slide the T-nuts in: they run free, and each bolt turns in by hand.");
     lines.add("Set the vise down as taped above, handle to the " + place.handleTo().word() + ".");
-    lines.add("Snug one bolt as a pivot; leave the others loose.");
+    lines.add("Snug the pivot named above; leave the others loose.");
     lines.add(
         "Spindle off, indicator in it, "
             + tip()
             + ". Sweep along "
             + jaw().name()
             + " by moving the"
-            + " axis; tap out half of what it shows; repeat.");
+            + " axis; tap as the lever says; repeat.");
     lines.add(
-        "Tighten in turn, in two or three rounds, to the torque told. Sweep again: 0.025 mm (0.001 in)"
+        "Tighten in turn, in two or three rounds, to the torque above. Sweep again: 0.025 mm (0.001 in)"
             + " over the jaw is ordinary, 0.013 mm (0.0005 in) precision work.");
-    lines.add("Take the handle off. Check every gap in the table above.");
+    lines.add(
+        vise.handle().onWhileCutting() || handle().isEmpty()
+            ? "Check every gap overleaf."
+            : "Take the handle off. Check every gap overleaf.");
     return lines;
   }
 
@@ -52,7 +54,7 @@ record Steps(Vise vise, Recommendation place) {
   static Item keys() {
     return new Item(
         "Keys:",
-        "out, if it has any (the tables tell of none), unless they enter the slots freely at this place;"
+        "out, if it has any (the tables list none), unless they enter the slots freely at this place;"
             + " sweep the jaw all the same.");
   }
 
@@ -62,6 +64,8 @@ record Steps(Vise vise, Recommendation place) {
       return Optional.empty();
     }
     return Optional.of(
-        vise.handle().fullSwing() ? "worked all the way round" : "worked over the top only");
+        vise.handle().fullSwing()
+            ? "worked all the way round"
+            : "worked back and forth over the top");
   }
 }

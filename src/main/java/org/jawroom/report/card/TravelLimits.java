@@ -40,7 +40,7 @@ record TravelLimits(PeopleUnit unit, Machine machine) {
       items.add(
           new Item(
               "Ends of travel:",
-              "beside the table's edges there must be left, as taped: "
+              "with the axis at its end there is left beside the table at least: "
                   + String.join(", ", gaps)
                   + "."));
     }

@@ -21,7 +21,7 @@ record Weight(PeopleUnit unit, Outcome outcome) {
   private String words() {
     Optional<BigDecimal> mass = outcome.vise().mass();
     if (mass.isEmpty()) {
-      return "not told. Weigh it, or take two people or a hoist.";
+      return "not given. Weigh it, or take two people or a hoist.";
     }
     return figure(mass.get())
         + (mass.get().compareTo(ONE_PERSON) >= 0

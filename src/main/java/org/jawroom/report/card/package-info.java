@@ -1,8 +1,9 @@
 /**
- * The setup card: one printable page for each pairing that has a place, as a PDF.
+ * The setup card: two printable pages for each pairing that has a place, or for a job held, as a
+ * PDF.
  *
- * <p><b>In:</b> an {@link org.jawroom.advice.Explanation} whose verdict is {@code fits}, {@code
- * limited} or {@code measure}, the settings, and {@link org.jawroom.report.xlsx.RunFacts}. {@link
+ * <p><b>In:</b> {@link org.jawroom.report.card.CardSubject}, a place with all that is known of it,
+ * the settings, and {@link org.jawroom.report.xlsx.RunFacts}. {@link
  * org.jawroom.report.card.CardFacts} is the content, text and rounded figures only; {@code
  * CardPage} lays it out and does not know vises.
  *
@@ -13,7 +14,7 @@
  * <p><b>Trade facts</b> (bolts, torques, indicator, pinch gaps, steps) are data with their source
  * beside them; those without one are called common practice.
  *
- * <p><b>Promised:</b> every card is exactly one page: the type size and, after it, names shrink
+ * <p><b>Promised:</b> every card is exactly two pages: the type size and, after it, names shrink
  * until it is. The fonts are embedded, the text is searchable, the drawing is vector graphics, and
  * the same inputs give the same bytes. A letter that neither the typeface nor a font of the machine
  * has, or that would control the text direction, appears as a dot; see {@link

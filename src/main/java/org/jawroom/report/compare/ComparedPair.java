@@ -7,15 +7,18 @@ import org.jawroom.placement.pairing.Verdict;
 /**
  * One pairing in two runs.
  *
- * <p>Verdicts from best to worst: fits, limited, measure, unknown, no place, no mount. A pairing
- * that was {@code unknown} and no longer is counts as now known, neither better nor worse. One that
- * became {@code unknown} is worse if it had a place, else neither. A better verdict with less
- * margin is neither: if more clearance is required, {@code measure} may become {@code limited}.
+ * <p>Verdicts from best to worst: fits, awkward, limited, measure, unknown, no place, no mount. A
+ * pairing that was {@code unknown} and no longer is counts as now known, neither better nor worse.
+ * One that became {@code unknown} is worse if it had a place, else neither. A better verdict with
+ * less of the best margin is neither: if more clearance is required, {@code measure} may become
+ * {@code limited}. Only {@code fits} asks for hand room, so its margin may be the smaller one.
  *
- * <p>Under the same verdict the best margin decides, then the usable opening: a range that contains
- * the other is the better. For two {@code limited} these two have equal weight, and only if neither
+ * <p>Under the same verdict the margin decides, then the usable opening (a range that contains the
+ * other is the better), then whether the vise can be tapped square, then the best margin. For two
+ * {@code limited} the best margin and the usable opening have equal weight, and only if neither
  * changed does the margin within the usable opening decide. A margin that only one run has cannot
- * be compared.
+ * be compared; nor can what a report of an earlier version does not have, which then counts as
+ * unchanged.
  */
 record ComparedPair(PairingRow old, PairingRow now) {
 
@@ -35,17 +38,25 @@ record ComparedPair(PairingRow old, PairingRow now) {
       return Change.NOW_KNOWN;
     }
     Change change = Change.from(0, stepsGained());
-    boolean doubtful =
-        now.verdict() == Verdict.UNKNOWN || gained(old.bestMargin(), now.bestMargin()) < 0;
+    boolean lost = now.verdict() != Verdict.FITS && gained(old.bestMargin(), now.bestMargin()) < 0;
+    boolean doubtful = now.verdict() == Verdict.UNKNOWN || lost;
     return change == Change.BETTER && doubtful ? Change.OTHERWISE : change;
   }
 
   private Change sameVerdict() {
-    Change margin = weighed(old.bestMargin(), now.bestMargin());
-    Change opening = openings();
-    return now.verdict() == Verdict.LIMITED
-        ? opening.and(margin).orElse(weighed(old.margin(), now.margin()))
-        : margin.orElse(opening);
+    Change best = weighed(old.bestMargin(), now.bestMargin());
+    Change margin = weighed(old.margin(), now.margin());
+    Change order =
+        now.verdict() == Verdict.LIMITED
+            ? openings().and(best).orElse(margin)
+            : margin.orElse(openings());
+    return order.orElse(settable()).orElse(best);
+  }
+
+  private Change settable() {
+    return old.settable().isPresent() && now.settable().isPresent()
+        ? Change.from(old.settable().get() ? 1 : 0, now.settable().get() ? 1 : 0)
+        : Change.UNCHANGED;
   }
 
   private static Change weighed(OptionalLong old, OptionalLong now) {
@@ -74,14 +85,13 @@ record ComparedPair(PairingRow old, PairingRow now) {
     return rank(old.verdict()) - rank(now.verdict());
   }
 
-  /**
-   * The gain of the best margin or, if that is unchanged and both are limited, of the margin within
-   * the usable opening.
-   */
+  /** The gain of the margin that decides; of the other one if that is unchanged. */
   private long marginGained() {
     long best = gained(old.bestMargin(), now.bestMargin());
+    long margin = gained(old.margin(), now.margin());
     boolean limited = old.verdict() == Verdict.LIMITED && now.verdict() == Verdict.LIMITED;
-    return best == 0 && limited ? gained(old.margin(), now.margin()) : best;
+    long first = limited ? best : margin;
+    return first == 0 ? (limited ? margin : best) : first;
   }
 
   private static long gained(OptionalLong old, OptionalLong now) {
@@ -97,11 +107,12 @@ record ComparedPair(PairingRow old, PairingRow now) {
   private static int rank(Verdict verdict) {
     return switch (verdict) {
       case FITS -> 0;
-      case LIMITED -> 1;
-      case MEASURE -> 2;
-      case UNKNOWN -> 3;
-      case NO_PLACE -> 4;
-      case NO_MOUNT -> 5;
+      case AWKWARD -> 1;
+      case LIMITED -> 2;
+      case MEASURE -> 3;
+      case UNKNOWN -> 4;
+      case NO_PLACE -> 5;
+      case NO_MOUNT -> 6;
     };
   }
 }

@@ -123,7 +123,7 @@ public final class ComparedSide {
       throw new UnreadablePairings(
           "row "
               + twins.get().second.number
-              + " tells of the same pairing as row "
+              + " has the same pairing as row "
               + twins.get().first
               + ", "
               + PlainText.forTerminal(pairing.machine() + " x " + pairing.vise()));

@@ -12,7 +12,7 @@ import org.jawroom.report.format.Rounding;
 
 /**
  * The changes, for programs: one row for each changed pairing, in the order of listing, and one for
- * each that only one of the runs has. RFC 4180 with CRLF. The margins are {@code best_margin_mm} of
+ * each that only one of the runs has. RFC 4180 with CRLF. The margins are {@code margin_mm} of
  * {@code pairings.csv}; the limiting pair is that of the new run.
  */
 public final class ComparisonCsv implements Comparison.Reader {
@@ -74,7 +74,7 @@ public final class ComparisonCsv implements Comparison.Reader {
   }
 
   private static String margin(PairingRow row) {
-    OptionalLong margin = row.bestMargin();
+    OptionalLong margin = row.margin();
     return margin.isPresent() ? Figures.millimetres(margin.getAsLong(), Rounding.DOWN) : "";
   }
 

@@ -17,25 +17,55 @@ import org.jawroom.report.wording.Words;
 record ComparisonWords(PeopleUnit unit) {
   private static final String TO = " → ";
 
-  /** {@code clear → limited opening}. */
+  /** {@code fits → limited}. */
   static String verdicts(ComparedPair pair) {
-    String now = pair.now().finding().brief();
-    return pair.old().finding() == pair.now().finding()
-        ? "still " + now
-        : pair.old().finding().brief() + TO + now;
+    String old = verdict(pair.old());
+    String now = verdict(pair.now());
+    return old.equals(now) ? "still " + now : old + TO + now;
   }
 
-  /** Margins, usable opening and what limits now; empty if there is none of them. */
+  private static String verdict(PairingRow row) {
+    return row.verdict().code() + (row.hasNothingListed() ? " (nothing listed to hit)" : "");
+  }
+
+  /** Margins, usable opening, tapping and what limits now; empty if there is none of them. */
   String facts(ComparedPair pair) {
     List<String> facts = new ArrayList<>();
-    margin("margin", pair.old().bestMargin(), pair.now().bestMargin()).ifPresent(facts::add);
-    if (showsPlaced(pair)) {
-      margin("within the usable opening", pair.old().margin(), pair.now().margin())
+    if (areLimited(pair)) {
+      margin("margin over the full opening", pair.old().bestMargin(), pair.now().bestMargin())
           .ifPresent(facts::add);
+      if (showsPlaced(pair)) {
+        margin("within the usable opening", pair.old().margin(), pair.now().margin())
+            .ifPresent(facts::add);
+      }
+    } else {
+      margin("margin", pair.old().margin(), pair.now().margin()).ifPresent(facts::add);
+      if (showsRoomiest(pair)) {
+        margin("roomiest", pair.old().bestMargin(), pair.now().bestMargin()).ifPresent(facts::add);
+      }
     }
     usable(pair).ifPresent(facts::add);
+    settable(pair).ifPresent(facts::add);
     why(pair).ifPresent(facts::add);
     return String.join("; ", facts);
+  }
+
+  private static boolean areLimited(ComparedPair pair) {
+    return pair.old().verdict() == Verdict.LIMITED && pair.now().verdict() == Verdict.LIMITED;
+  }
+
+  /** Printed if the margin did not change, for want of another reason to list the pairing. */
+  private static boolean showsRoomiest(ComparedPair pair) {
+    return pair.old().margin().equals(pair.now().margin())
+        && !pair.old().bestMargin().equals(pair.now().bestMargin());
+  }
+
+  private static Optional<String> settable(ComparedPair pair) {
+    Optional<Boolean> old = pair.old().settable();
+    Optional<Boolean> now = pair.now().settable();
+    return old.isEmpty() || now.isEmpty() || old.equals(now)
+        ? Optional.empty()
+        : Optional.of(now.get() ? "can now be tapped square" : "can no longer be tapped square");
   }
 
   /**
@@ -45,11 +75,7 @@ record ComparisonWords(PeopleUnit unit) {
   private boolean showsPlaced(ComparedPair pair) {
     OptionalLong old = pair.old().margin();
     OptionalLong now = pair.now().margin();
-    if (pair.old().verdict() != Verdict.LIMITED
-        || pair.now().verdict() != Verdict.LIMITED
-        || old.isEmpty()
-        || now.isEmpty()
-        || old.equals(now)) {
+    if (old.isEmpty() || now.isEmpty() || old.equals(now)) {
       return false;
     }
     boolean only =

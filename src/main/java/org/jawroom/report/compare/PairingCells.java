@@ -34,6 +34,9 @@ final class PairingCells {
           "usable_to_mm",
           "missing");
 
+  /** Reports of earlier versions lack it. */
+  private static final String SETTABLE = "settable";
+
   /**
    * Accepts more decimals than this program writes, so that reading rounds nothing; no exponents,
    * no thousands separators. Spreadsheets write a decimal comma in some locales.
@@ -72,7 +75,8 @@ final class PairingCells {
   static Columns columns(CSVRecord header) throws UnreadablePairings {
     Map<String, Integer> places = new HashMap<>();
     for (int i = 0; i < header.size(); i++) {
-      if (READ.contains(header.get(i)) && places.put(header.get(i), i) != null) {
+      boolean isRead = READ.contains(header.get(i)) || header.get(i).equals(SETTABLE);
+      if (isRead && places.put(header.get(i), i) != null) {
         throw new UnreadablePairings("it has the column " + header.get(i) + " twice");
       }
     }
@@ -103,6 +107,7 @@ final class PairingCells {
         millimetres("best_margin_mm"),
         limiting(),
         usable(),
+        settable(),
         missing.isEmpty() ? List.of() : List.of(missing.split(";")));
   }
 
@@ -129,6 +134,13 @@ final class PairingCells {
     return from.isPresent()
         ? Optional.of(new PairingRow.Usable(from.getAsLong(), to.getAsLong()))
         : Optional.empty();
+  }
+
+  private Optional<Boolean> settable() throws UnreadablePairings {
+    if (!columns.places.containsKey(SETTABLE) || text(SETTABLE).isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(oneOf(SETTABLE, new String[] {"yes", "no"}, word -> word).equals("yes"));
   }
 
   private OptionalLong millimetres(String column) throws UnreadablePairings {

@@ -16,6 +16,10 @@ import org.jawroom.placement.pairing.Verdict;
 
 /** Serialises {@link PairingRow}s for {@link SortedRecords}. */
 final class PairingRecord {
+  private static final byte OPEN = 0;
+  private static final byte YES = 1;
+  private static final byte NO = 2;
+
   private PairingRecord() {}
 
   /** The sort key; equal if and only if machine and vise have the same names. */
@@ -43,6 +47,7 @@ final class PairingRecord {
     }
     length(out, optional(row.usable().map(PairingRow.Usable::from)));
     length(out, optional(row.usable().map(PairingRow.Usable::to)));
+    out.writeByte(row.settable().map(yes -> yes ? YES : NO).orElse(OPEN));
     out.writeInt(row.missing().size());
     for (String column : row.missing()) {
       text(out, column);
@@ -70,11 +75,21 @@ final class PairingRecord {
         from.isPresent()
             ? Optional.of(new PairingRow.Usable(from.getAsLong(), to.getAsLong()))
             : Optional.empty();
+    byte settable = in.readByte();
     List<String> missing = new ArrayList<>();
     for (int left = in.readInt(); left > 0; left--) {
       missing.add(text(in));
     }
-    return new PairingRow(machine, vise, verdict, margin, best, limiting, usable, missing);
+    return new PairingRow(
+        machine,
+        vise,
+        verdict,
+        margin,
+        best,
+        limiting,
+        usable,
+        settable == OPEN ? Optional.empty() : Optional.of(settable == YES),
+        missing);
   }
 
   static DataInputStream in(byte[] bytes) {

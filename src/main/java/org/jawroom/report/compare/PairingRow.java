@@ -6,14 +6,15 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.wording.Finding;
 
 /**
  * The columns of a row of {@code pairings.csv} that a comparison uses. Lengths are half-nanometres,
  * to the 0.001 mm of the file. Names are as in the file.
  *
  * @param margin in the recommended place
- * @param bestMargin over the full opening range
+ * @param bestMargin in the roomiest place, over the full opening range
+ * @param settable whether the vise can be tapped square there; empty where its margin is negative
+ *     and in reports of earlier versions
  * @param missing blank columns as {@code table.column}; only for {@code unknown}
  */
 public record PairingRow(
@@ -24,6 +25,7 @@ public record PairingRow(
     OptionalLong bestMargin,
     Optional<Limiting> limiting,
     Optional<Usable> usable,
+    Optional<Boolean> settable,
     List<String> missing) {
 
   /** What limits the recommended place. */
@@ -52,7 +54,8 @@ public record PairingRow(
     }
   }
 
-  Finding finding() {
-    return Finding.of(verdict, bestMargin.isPresent());
+  /** Whether it fits because nothing was listed that it could hit. */
+  boolean hasNothingListed() {
+    return verdict.isClear() && margin.isEmpty();
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobReason;
 import org.jawroom.placement.job.Shortfall;
+import org.jawroom.placement.job.Unchecked;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.publish.ReportKind;
 import org.jawroom.report.format.Figures;
@@ -24,7 +25,8 @@ import org.jawroom.shop.Column;
  * {@code shortfall_reason} lists the codes of every reason that fails ({@link JobReason}), in
  * order, separated by {@code ;}; {@code short_by} lists the amount of each in the same order,
  * rounded up to 0.001: kg for {@code load}, else mm, empty if a reason has no amount or depends on
- * a blank. For {@code unknown} only {@code missing} is filled.
+ * a blank. For {@code unknown} only {@code missing} is filled. {@code unchecked} lists the
+ * requirements that a blank leaves unchecked, separated by {@code ;}.
  */
 public final class JobsCsv {
 
@@ -47,7 +49,8 @@ public final class JobsCsv {
           "tool_room_mm",
           "load_room_kg",
           "limited_by",
-          "missing");
+          "missing",
+          "unchecked");
 
   public static final ReportKind KIND = ReportMarks.csv(HEADER);
 
@@ -88,6 +91,7 @@ public final class JobsCsv {
     row.text(outcome.loadRoom().map(Figures::kilograms).orElse(""));
     row.text(outcome.limit().map(limit -> PlainText.harmless(limit.guard().name())).orElse(""));
     row.text(joined(outcome.missing(), Column::path));
+    row.text(joined(outcome.unchecked(), Unchecked::code));
     row.end();
   }
 

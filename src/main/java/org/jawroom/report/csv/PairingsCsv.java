@@ -22,6 +22,8 @@ import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.tally.PerTable;
+import org.jawroom.report.wording.CaveatWords;
+import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.shop.Column;
 
 /** {@code pairings.csv}: one row for each pairing, in codes and millimetres. */
@@ -62,7 +64,12 @@ public final class PairingsCsv {
           "load_left_kg",
           "missing",
           "per_table",
-          "table_positions_mm");
+          "table_positions_mm",
+          "settable",
+          "bolt_thread",
+          "hand_mm",
+          "margin_at_worst_mm",
+          "margin_at_best_mm");
 
   public static final ReportKind KIND = ReportMarks.csv(HEADER, PairingsCsv::isRow);
 
@@ -114,7 +121,7 @@ public final class PairingsCsv {
     row.text(PlainText.harmless(outcome.machine().name()));
     row.text(PlainText.harmless(outcome.vise().name()));
     row.text(outcome.verdict().code());
-    row.length(limit == null ? OptionalLong.empty() : OptionalLong.of(limit.margin()), DOWN);
+    row.length(outcome.margin(), DOWN);
     row.length(outcome.bestMargin(), DOWN);
     limit(row, limit);
     place(row, place);
@@ -130,7 +137,19 @@ public final class PairingsCsv {
     row.text(missing(outcome.missing()));
     row.text(pairing.sideBySide().map(many -> String.valueOf(many.count())).orElse(""));
     row.text(PerTable.positions(pairing, ";", position -> Figures.millimetres(position, NEAREST)));
+    row.text(place == null ? "" : settable(place));
+    row.text(place == null ? "" : ThreadWords.of(place.thread()));
+    row.length(CaveatWords.handGap(outcome), DOWN);
+    row.length(outcome.bounds().atWorst(), DOWN);
+    row.length(outcome.bounds().atBest(), DOWN);
     row.end();
+  }
+
+  private static String settable(Recommendation place) {
+    if (place.play().isEmpty()) {
+      return "";
+    }
+    return place.settable() ? "yes" : "no";
   }
 
   private static String missing(List<Column> missing) {

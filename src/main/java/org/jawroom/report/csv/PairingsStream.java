@@ -2,7 +2,9 @@ package org.jawroom.report.csv;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
 import org.jawroom.advice.Advice;
+import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.shop.Shop;
 
@@ -14,11 +16,13 @@ public final class PairingsStream {
   /**
    * Starts the output; does not close {@code out}.
    *
+   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
    * @param header whether to write the header row
    */
-  public PairingsStream(OutputStream out, Shop shop, boolean header) throws IOException {
+  public PairingsStream(OutputStream out, Shop shop, List<JobOutcome> jobs, boolean header)
+      throws IOException {
     this.out = out;
-    this.totals = new Totals(shop);
+    this.totals = new Totals(shop, jobs);
     if (header) {
       out.write(PairingsCsv.header());
     }

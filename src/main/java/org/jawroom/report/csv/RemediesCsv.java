@@ -19,6 +19,11 @@ public final class RemediesCsv {
   public static final String FILE = "remedies.csv";
 
   private static final List<String> HEADER =
+      List.of(
+          "machine", "vise", "remedy", "amount_mm", "then", "margin_then_mm", "limited_by_then");
+
+  /** That of version 0.2.0 and before, which did not say what the pairing becomes. */
+  private static final List<String> FIRST_HEADER =
       List.of("machine", "vise", "remedy", "amount_mm", "margin_then_mm", "limited_by_then");
 
   public static final ReportKind KIND = ReportMarks.csv(HEADER, RemediesCsv::isRow);
@@ -54,8 +59,12 @@ public final class RemediesCsv {
     table.finish();
   }
 
+  /** Whether the first row of a file is one of remedies, or the header of an earlier version. */
   private static boolean isRow(List<String> cells) {
-    return cells.size() == HEADER.size()
+    if (cells.equals(FIRST_HEADER)) {
+      return true;
+    }
+    return (cells.size() == HEADER.size() || cells.size() == FIRST_HEADER.size())
         && Arrays.stream(RemedyKind.values()).anyMatch(kind -> cells.get(2).startsWith(kind.code()))
         && cells.get(3).matches("[0-9.]*");
   }
@@ -66,7 +75,8 @@ public final class RemediesCsv {
         PlainText.harmless(outcome.vise().name()),
         remedy.name(),
         CsvReport.up(remedy.amount()),
-        remedy.then().limit().map(limit -> CsvReport.down(limit.margin())).orElse(""),
-        remedy.then().limit().map(limit -> PlainText.harmless(limit.guard().name())).orElse(""));
+        remedy.then().code(),
+        remedy.place().limit().map(limit -> CsvReport.down(limit.margin())).orElse(""),
+        remedy.place().limit().map(limit -> PlainText.harmless(limit.guard().name())).orElse(""));
   }
 }

@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.util.Arrays;
 import java.util.List;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.BlankGaps;
 import org.jawroom.advice.BlankLimit;
 import org.jawroom.advice.Relation;
 import org.jawroom.placement.pairing.Outcome;
@@ -22,7 +23,7 @@ public final class UnknownsCsv {
   public static final String FILE = "unknowns.csv";
 
   private static final List<String> HEADER =
-      List.of("machine", "vise", "column", "relation", "limit_mm");
+      List.of("machine", "vise", "column", "relation", "limit_mm", "sure_mm");
 
   public static final ReportKind KIND = ReportMarks.csv(HEADER, UnknownsCsv::isRow);
 
@@ -73,6 +74,9 @@ public final class UnknownsCsv {
         blank.relation().code(),
         blank.relation() == Relation.AT_MOST
             ? CsvReport.down(blank.limit())
-            : CsvReport.up(blank.limit()));
+            : CsvReport.up(blank.limit()),
+        BlankGaps.isGap(blank.column())
+            ? CsvReport.up(blank.sure())
+            : CsvReport.down(blank.sure()));
   }
 }

@@ -4,7 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.jawroom.advice.Explanation;
+import java.util.function.Function;
 import org.jawroom.clearance.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.job.JobExplanation;
@@ -19,23 +19,28 @@ import org.jawroom.shop.Vise;
 
 /**
  * The section that lists every pair of guard and part in two lines: the figures, and where it
- * happens.
+ * happens, or the tightest few in one line each.
  *
  * @param openings the range of openings that the pairs cover; empty if there are none
  */
 record ExplainPairs(
     PeopleUnit unit, Machine machine, Vise vise, List<Limit> pairs, Optional<Interval> openings) {
   private static final int[] WIDTHS = {9, 10, 10, 11};
+  private static final int[] BRIEF_WIDTHS = {8, 8};
+  private static final int TIGHTEST = 6;
+
+  /** In one line only an end of the opening needs saying. */
+  private static final String ANY_OPENING = "at any opening, ";
 
   private record Line(String figures, String pair, String where) {}
 
-  static ExplainPairs of(PeopleUnit unit, Explanation explanation) {
-    Outcome outcome = explanation.advice().outcome();
+  static ExplainPairs of(ExplainFacts facts) {
+    Outcome outcome = facts.outcome();
     return new ExplainPairs(
-        unit,
+        facts.unit(),
         outcome.machine(),
         outcome.vise(),
-        explanation.pairs(),
+        facts.explanation().pairs(),
         outcome.recommended().map(Recommendation::openings));
   }
 
@@ -53,41 +58,67 @@ record ExplainPairs(
     if (pairs.isEmpty()) {
       return;
     }
-    WhereWords where = new WhereWords(unit, machine, vise);
     lines.heading("Every part and guard there, tightest first");
     lines.item(
         "("
             + unit.word()
             + "; margin = gap - required - tolerance, each rounded by itself toward less"
             + " room)");
-    lines.row(figures("margin", "gap", "required", "tolerance"), "from part to guard");
-    // The bolts of a mount are several boxes with one name; equal lines are printed once.
-    Set<Line> distinct = new LinkedHashSet<>();
-    pairs.forEach(
-        limit ->
-            distinct.add(
-                new Line(
-                    figures(limit),
-                    WhereWords.pair(limit),
-                    where.of(limit, openings.orElseThrow()))));
-    for (Line line : distinct) {
+    lines.row(figures(WIDTHS, "margin", "gap", "required", "tolerance"), "from part to guard");
+    for (Line line : distinct(this::figures)) {
       lines.row(line.figures, line.pair);
       lines.under(line.where);
     }
   }
 
+  /** Adds the tightest pairs, a line each. */
+  void brief(ExplainLines lines) {
+    if (pairs.isEmpty()) {
+      return;
+    }
+    lines.briefHeading("Tightest gaps (" + unit.word() + "; margin, then gap): from part to guard");
+    distinct(
+            limit ->
+                figures(
+                    BRIEF_WIDTHS,
+                    unit.fineText(limit.margin(), Rounding.DOWN),
+                    unit.fineText(limit.gap(), Rounding.DOWN)))
+        .stream()
+        .limit(TIGHTEST)
+        .forEach(
+            line ->
+                lines.briefRow(
+                    line.figures, line.pair + ": " + line.where.replace(ANY_OPENING, "")));
+  }
+
+  /** The bolts of a mount are several boxes with one name; equal lines are printed once. */
+  private Set<Line> distinct(Function<Limit, String> figures) {
+    WhereWords where = new WhereWords(unit, machine, vise);
+    Set<Line> distinct = new LinkedHashSet<>();
+    pairs.forEach(
+        limit ->
+            distinct.add(
+                new Line(
+                    figures.apply(limit),
+                    WhereWords.pair(limit),
+                    where.of(limit, openings.orElseThrow()))));
+    return distinct;
+  }
+
   private String figures(Limit limit) {
     return figures(
-        unit.fineText(limit.margin(), Rounding.DOWN), unit.fineText(limit.gap(), Rounding.DOWN),
+        WIDTHS,
+        unit.fineText(limit.margin(), Rounding.DOWN),
+        unit.fineText(limit.gap(), Rounding.DOWN),
         unit.fineText(limit.required(), Rounding.UP),
-            unit.fineText(limit.tolerance(), Rounding.UP));
+        unit.fineText(limit.tolerance(), Rounding.UP));
   }
 
   /** Right-aligns by hand, because format strings write digits as the locale does. */
-  private static String figures(String... cells) {
+  private static String figures(int[] widths, String... cells) {
     StringBuilder line = new StringBuilder();
     for (int i = 0; i < cells.length; i++) {
-      line.append(" ".repeat(Math.max(1, WIDTHS[i] - cells[i].length()))).append(cells[i]);
+      line.append(" ".repeat(Math.max(1, widths[i] - cells[i].length()))).append(cells[i]);
     }
     return line.append("  ").toString();
   }

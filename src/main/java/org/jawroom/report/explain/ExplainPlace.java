@@ -1,8 +1,8 @@
 package org.jawroom.report.explain;
 
-import org.jawroom.advice.Explanation;
-import org.jawroom.clearance.Limit;
-import org.jawroom.geometry.Length;
+import java.util.ArrayList;
+import java.util.List;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
@@ -12,50 +12,41 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.WhereWords;
-import org.jawroom.report.wording.Words;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Sides;
 
 /** The section that describes where the vise stands and what the place offers. */
-record ExplainPlace(PeopleUnit unit, Explanation explanation) {
+record ExplainPlace(ExplainFacts facts) {
 
-  /** With less play than this along an axis nobody can tap a vise square. */
-  private static final long LEAST_PLAY = 2 * Length.MM;
-
+  /** The whole section. */
   void to(ExplainLines lines) {
-    Outcome outcome = explanation.advice().outcome();
-    if (outcome.recommended().isEmpty()) {
+    if (facts.outcome().recommended().isEmpty()) {
       return;
     }
-    Recommendation place = outcome.recommended().get();
-    TapeWords tape = new TapeWords(unit, outcome.machine(), outcome.vise());
-    lines.heading(heading(outcome));
-    lines.item(grain(unit));
-    tape.of(place).forEach(lines::item);
-    place.play().ifPresent(play -> play(unit, play, lines));
-    place.overhang().stream()
-        .filter(over -> over > 0)
-        .forEach(
-            over ->
-                lines.item(
-                    "its base hangs " + unit.brief(over, Rounding.UP) + " over a table edge"));
-    explanation.reachShort().ifPresent(sides -> reach(sides, lines));
-    place
-        .noseNotBelow()
-        .ifPresent(
-            nose ->
-                lines.item(
-                    "keep the spindle nose "
-                        + unit.brief(nose, Rounding.UP)
-                        + " or more above the table"));
-    explanation.roomiest().ifPresent(roomiest -> lines.item(roomiest(roomiest, place, tape)));
-    explanation
+    Recommendation place = facts.outcome().recommended().get();
+    lines.heading(heading(place));
+    lines.item(grain(facts.unit()));
+    steps(place).forEach(lines::item);
+    offers(place).forEach(lines::item);
+    facts.explanation().roomiest().ifPresent(roomiest -> lines.item(roomiest(roomiest, place)));
+    facts
+        .explanation()
         .advice()
         .sideBySide()
         .map(SideBySide::count)
         .filter(count -> count > 1)
         .ifPresent(
             count -> lines.item(count + " of them can stand side by side on the same slots"));
+  }
+
+  /** The same, a line for each step and for the roomiest place. */
+  void brief(ExplainLines lines) {
+    if (facts.outcome().recommended().isEmpty()) {
+      return;
+    }
+    Recommendation place = facts.outcome().recommended().get();
+    lines.briefHeading(heading(place) + " (" + facts.unit().word() + ")");
+    steps(place).forEach(step -> lines.item(step, 1));
+    offers(place).forEach(offer -> lines.item(offer, 2));
+    facts.explanation().roomiest().ifPresent(roomiest -> lines.item(roomiest(roomiest), 1));
   }
 
   /** The step to which the place is rounded. */
@@ -68,77 +59,85 @@ record ExplainPlace(PeopleUnit unit, Explanation explanation) {
         + ", all else rounded toward less room)";
   }
 
-  private String heading(Outcome outcome) {
-    return switch (outcome.verdict()) {
-      case FITS -> "Where to bolt it";
-      case LIMITED -> "Where to bolt it; " + new Words(unit).opening(outcome);
-      case MEASURE -> "Where it comes nearest to fitting: measure again before you bolt it there";
+  private String heading(Recommendation place) {
+    String fasten = place.fastening().clamped() ? "clamp" : "bolt";
+    return switch (facts.outcome().verdict()) {
+      case FITS, AWKWARD -> "Where to " + fasten + " it";
+      case LIMITED -> "Where to " + fasten + " it, jaws within that range";
+      case MEASURE ->
+          "Where it comes nearest to fitting: measure again before you " + fasten + " it there";
       case NO_PLACE, NO_MOUNT, UNKNOWN ->
           "Where it comes nearest to fitting; it does NOT fit there";
     };
   }
 
+  /** What a setter does, in order: the handle, the slots, the two tape measures. */
+  private List<String> steps(Recommendation place) {
+    Outcome outcome = facts.outcome();
+    return new TapeWords(facts.unit(), outcome.machine(), outcome.vise()).of(place);
+  }
+
+  /** What the place offers and asks, without what the cautions of the verdict state. */
+  private List<String> offers(Recommendation place) {
+    List<String> offers = new ArrayList<>();
+    place.play().ifPresent(play -> offers.add(play(facts.unit(), play)));
+    List<String> more = new ArrayList<>();
+    List<Caveat> caveats = facts.outcome().caveats();
+    place.overhang().stream()
+        .filter(over -> over > 0 && !caveats.contains(Caveat.OVERHANG))
+        .forEach(over -> more.add("its base hangs " + up(over) + " over a table edge"));
+    if (place.noseNotBelow().isPresent() && !caveats.contains(Caveat.HEADS_LEFT_OUT)) {
+      more.add(
+          "keep the spindle nose "
+              + up(place.noseNotBelow().getAsLong())
+              + " or more above the table");
+    }
+    if (!more.isEmpty()) {
+      offers.add(String.join("; ", more));
+    }
+    return offers;
+  }
+
   /** How far the vise can move from there. */
-  static void play(PeopleUnit unit, Play play, ExplainLines lines) {
-    lines.item(
-        "from there it can go "
-            + unit.brief(play.left(), Rounding.DOWN)
-            + " left, "
-            + unit.brief(play.right(), Rounding.DOWN)
-            + " right, "
-            + unit.brief(play.front(), Rounding.DOWN)
-            + " to the front, "
-            + unit.brief(play.rear(), Rounding.DOWN)
-            + " to the rear, in the same slots");
-    tooLittle("left to right", play.left() + play.right(), lines);
-    tooLittle("front to rear", play.front() + play.rear(), lines);
+  static String play(PeopleUnit unit, Play play) {
+    return "it can move "
+        + unit.brief(play.left(), Rounding.DOWN)
+        + " left, "
+        + unit.brief(play.right(), Rounding.DOWN)
+        + " right, "
+        + unit.brief(play.front(), Rounding.DOWN)
+        + " front, "
+        + unit.brief(play.rear(), Rounding.DOWN)
+        + " rear, in the same slots";
   }
 
-  private static void tooLittle(String way, long play, ExplainLines lines) {
-    if (play < LEAST_PLAY) {
-      lines.item("! under 2 mm of play in all " + way + ": nobody can tap it square there");
-    }
-  }
-
-  private void reach(Sides<Long> sides, ExplainLines lines) {
-    for (Side side : Side.values()) {
-      if (sides.get(side) > 0) {
-        lines.item(
-            "! the spindle does not reach the last "
-                + unit.brief(sides.get(side), Rounding.UP)
-                + " between the jaws "
-                + (side == Side.FRONT || side == Side.REAR ? "at the " : "on the ")
-                + side.word());
-      }
-    }
-  }
-
-  /** The order of preference gives up margin only for the spindle's reach. */
-  private String roomiest(Roomiest roomiest, Recommendation place, TapeWords tape) {
-    Outcome outcome = explanation.advice().outcome();
-    WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
-    String margin =
-        roomiest
-            .limit()
-            .map(
-                limit ->
-                    "margin " + figure(limit.margin()) + " (" + words(limit, where, place) + ")")
-            .orElse("nothing listed can be hit");
-    return "roomiest place, where the spindle reaches less of the work: handle to the "
-        + roomiest.handleTo().word()
+  /** The order of preference gives up margin for bolts, for room to tap, and for reach. */
+  private String roomiest(Roomiest roomiest, Recommendation place) {
+    Outcome outcome = facts.outcome();
+    TapeWords tape = new TapeWords(facts.unit(), outcome.machine(), outcome.vise());
+    WhereWords where = new WhereWords(facts.unit(), outcome.machine(), outcome.vise());
+    return roomiest(roomiest)
         + ", mount: "
         + roomiest.mount()
         + ", "
         + String.join(", ", tape.edges(roomiest.handleTo(), roomiest.x(), roomiest.y()))
-        + "; "
-        + margin;
+        + roomiest
+            .limit()
+            .map(limit -> "; " + WhereWords.pair(limit) + ": " + where.of(limit, place.openings()))
+            .orElse("");
   }
 
-  private static String words(Limit limit, WhereWords where, Recommendation place) {
-    return WhereWords.pair(limit) + ": " + where.of(limit, place.openings());
+  private String roomiest(Roomiest roomiest) {
+    return "roomiest place (worse to bolt, tap or reach): "
+        + roomiest
+            .limit()
+            .map(limit -> "margin " + facts.unit().brief(limit.margin(), Rounding.DOWN))
+            .orElse("nothing listed can be hit")
+        + ", handle to the "
+        + roomiest.handleTo().word();
   }
 
-  private String figure(long length) {
-    return unit.brief(length, Rounding.DOWN);
+  private String up(long length) {
+    return facts.unit().brief(length, Rounding.UP);
   }
 }

@@ -1,42 +1,39 @@
 package org.jawroom.report.explain;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jawroom.advice.BlankLimit;
-import org.jawroom.advice.Explanation;
 import org.jawroom.advice.Remedy;
 import org.jawroom.advice.RemedyKind;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Elsewhere;
 import org.jawroom.report.wording.RemedyWords;
 import org.jawroom.shop.Column;
 
 /** The sections on what would make the vise fit, and what the shop has instead. */
-record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
+record ExplainRemedies(ExplainFacts facts) {
+  private static final int MOST_BLANKS = 4;
 
-  /**
-   * Adds the sections; nothing for a pairing that fits.
-   *
-   * @param onMachine the outcomes of every vise on the machine
-   * @param ofVise the outcomes of the vise on every machine
-   */
-  void to(ExplainLines lines, List<Outcome> onMachine, List<Outcome> ofVise) {
-    Outcome outcome = explanation.advice().outcome();
+  /** Adds the sections; nothing for a pairing that fits. */
+  void to(ExplainLines lines) {
+    Outcome outcome = facts.outcome();
     if (outcome.verdict() == Verdict.FITS) {
       return;
     }
     if (outcome.verdict() == Verdict.UNKNOWN) {
-      blanks(outcome, lines);
+      lines.heading(blanksHeading());
+      blanks(outcome).forEach(lines::item);
     } else {
-      changes(outcome, lines);
+      lines.heading(changesHeading(outcome));
+      without(outcome).forEach(lines::item);
+      changes(outcome).forEach(lines::item);
     }
-    lines.heading("What we have instead (best margin, " + unit.word() + ")");
-    lines.item("other vises of ours that fit here: " + Elsewhere.vises(onMachine, unit));
-    lines.item("machines of ours where this vise fits: " + Elsewhere.machines(ofVise, unit));
-    for (Remedy remedy : explanation.advice().remedies()) {
+    lines.heading(insteadHeading());
+    instead().forEach(lines::item);
+    for (Remedy remedy : facts.explanation().advice().remedies()) {
       if (remedy.kind() == RemedyKind.CLEARANCE) {
         lines.heading("Or else, with less safety");
         lines.item(remedyWords(outcome, remedy));
@@ -44,47 +41,111 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
     }
   }
 
-  private void changes(Outcome outcome, ExplainLines lines) {
-    RemedyWords words = new RemedyWords(unit);
-    lines.heading("What one change would make it fit, least effort first");
-    if (outcome.verdict() == Verdict.LIMITED) {
-      lines.item("without any change: " + words.keepOpen(outcome));
+  /** Adds the best remedy, or the first limits of blanks; nothing for a pairing that fits. */
+  void brief(ExplainLines lines) {
+    Outcome outcome = facts.outcome();
+    switch (outcome.verdict()) {
+      case FITS -> {}
+      case UNKNOWN -> {
+        List<String> blanks = blanks(outcome);
+        lines.briefHeading(blanksHeading());
+        blanks.stream().limit(MOST_BLANKS).forEach(blank -> lines.item(blank, 1));
+        if (blanks.size() > MOST_BLANKS) {
+          lines.item("and " + (blanks.size() - MOST_BLANKS) + " more", 1);
+        }
+      }
+      default -> {
+        List<String> without = without(outcome);
+        List<String> changes = changes(outcome);
+        lines.briefHeading(
+            changes.size() == 1
+                ? changesHeading(outcome)
+                : changesHeading(outcome) + " (the first of " + changes.size() + ")");
+        without.forEach(line -> lines.item(line, 1));
+        lines.item(changes.get(0), 3);
+      }
     }
-    explanation
+  }
+
+  /** Adds what the shop has instead, a line each; nothing for a pairing that fits. */
+  void briefInstead(ExplainLines lines) {
+    if (facts.outcome().verdict() != Verdict.FITS) {
+      lines.briefHeading(insteadHeading());
+      instead().forEach(line -> lines.item(line, 1));
+    }
+  }
+
+  private static String changesHeading(Outcome outcome) {
+    return outcome.verdict() == Verdict.AWKWARD
+        ? "What one change gives a hand its room, least effort first"
+        : "What one change makes it fit, least effort first";
+  }
+
+  private String blanksHeading() {
+    return "What the blanks would have to be (" + facts.unit().word() + ")";
+  }
+
+  private String insteadHeading() {
+    return "What we have instead (margin, " + facts.unit().word() + ")";
+  }
+
+  private List<String> instead() {
+    return List.of(
+        "other vises of ours that fit here: " + Elsewhere.vises(facts.onMachine(), facts.unit()),
+        "machines of ours where this vise fits: "
+            + Elsewhere.machines(facts.ofVise(), facts.unit()));
+  }
+
+  /** What serves without any change. */
+  private List<String> without(Outcome outcome) {
+    RemedyWords words = new RemedyWords(facts.unit());
+    List<String> without = new ArrayList<>();
+    if (outcome.verdict() == Verdict.LIMITED) {
+      without.add("without any change: " + words.keepOpen(outcome));
+    }
+    facts
+        .explanation()
         .advice()
         .toleranceNeeded()
         .map(words::known)
         .filter(known -> !known.isEmpty())
-        .ifPresent(known -> lines.item("without any change: measure more closely, " + known));
-    List<Remedy> remedies =
-        explanation.advice().remedies().stream()
-            .filter(one -> one.kind() != RemedyKind.CLEARANCE)
-            .toList();
-    remedies.forEach(remedy -> lines.item(remedyWords(outcome, remedy)));
+        .ifPresent(known -> without.add("without any change: measure more closely, " + known));
+    return without;
+  }
+
+  /** The single changes, the least effort first; at least one line. */
+  private List<String> changes(Outcome outcome) {
+    List<String> changes = new ArrayList<>();
+    List<Remedy> remedies = RemedyOrder.changes(facts.explanation().advice().remedies());
+    remedies.forEach(remedy -> changes.add(remedyWords(outcome, remedy)));
     if (remedies.isEmpty()) {
-      lines.item("no single change does it");
+      changes.add("no single change does it");
     }
+    return changes;
   }
 
   private String remedyWords(Outcome outcome, Remedy remedy) {
-    RemedyWords words = new RemedyWords(unit);
+    RemedyWords words = new RemedyWords(facts.unit());
     String mind = words.mind(outcome, remedy);
-    return words.change(outcome.machine(), remedy) + (mind.isEmpty() ? "" : " (" + mind + ")");
+    return words.change(outcome.machine(), remedy)
+        + (mind.isEmpty() ? "" : " (" + mind + ")")
+        + (remedy.then() == Verdict.AWKWARD ? "; then it is awkward" : "");
   }
 
-  private void blanks(Outcome outcome, ExplainLines lines) {
-    List<BlankLimit> limits = explanation.advice().limits();
-    lines.heading("What the blanks would have to be (" + unit.word() + ")");
-    limits.forEach(limit -> lines.item(limit(outcome, limit)));
+  private List<String> blanks(Outcome outcome) {
+    List<BlankLimit> limits = facts.explanation().advice().limits();
+    List<String> blanks = new ArrayList<>();
+    limits.forEach(limit -> blanks.add(limit(outcome, limit)));
     List<Column> others =
         outcome.missing().stream()
             .filter(column -> limits.stream().noneMatch(limit -> limit.column() == column))
             .toList();
     if (!others.isEmpty()) {
-      lines.item(
-          "no limit can be told for: "
+      blanks.add(
+          "measure these; no limit can be computed for them: "
               + others.stream().map(Column::path).collect(Collectors.joining(", ")));
     }
+    return blanks;
   }
 
   private String limit(Outcome outcome, BlankLimit limit) {
@@ -93,9 +154,17 @@ record ExplainRemedies(PeopleUnit unit, Explanation explanation) {
     String fits = outcome.missing().size() == 1 ? "fits" : "can fit";
     return switch (limit.relation()) {
       case AT_LEAST ->
-          fits + " if " + column + " ≥ " + unit.fine(limit.limit().getAsLong(), Rounding.UP);
+          fits
+              + " if "
+              + column
+              + " ≥ "
+              + facts.unit().fine(limit.limit().getAsLong(), Rounding.UP);
       case AT_MOST ->
-          fits + " if " + column + " ≤ " + unit.fine(limit.limit().getAsLong(), Rounding.DOWN);
+          fits
+              + " if "
+              + column
+              + " ≤ "
+              + facts.unit().fine(limit.limit().getAsLong(), Rounding.DOWN);
       case ALWAYS -> fits + " whatever " + column + " is";
       case NEVER -> "cannot fit whatever " + column + " is";
     };

@@ -24,9 +24,9 @@ import org.jawroom.report.format.JsonText.Figure;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Elsewhere;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.LookedFor;
 import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Side;
@@ -66,7 +66,7 @@ public final class ExplanationJson {
     json.put("machine", outcome.machine().name());
     json.put("vise", outcome.vise().name());
     json.put("verdict", outcome.verdict().code());
-    json.put("margin_mm", length(HeadlineMargin.placed(outcome), Rounding.DOWN));
+    json.put("margin_mm", length(outcome.margin(), Rounding.DOWN));
     json.put("best_margin_mm", length(outcome.bestMargin(), Rounding.DOWN));
     json.put(
         "usable_from_mm",
@@ -77,6 +77,7 @@ public final class ExplanationJson {
     json.put("room_over_jaws_mm", length(outcome.roomOverJaws(), Rounding.DOWN));
     json.put(
         "load_left_kg", outcome.loadLeft().map(Figures::kilograms).map(Figure::new).orElse(null));
+    json.put("caveats", outcome.caveats().stream().map(ExplanationJson::words).toList());
     json.put("missing", outcome.missing().stream().map(Column::path).toList());
     json.put("recommended", outcome.recommended().map(this::place).orElse(null));
     json.put("pairs", explanation.pairs().stream().map(this::pair).toList());
@@ -104,7 +105,11 @@ public final class ExplanationJson {
     json.put("x_mm", length(place.x(), Rounding.NEAREST));
     json.put("y_mm", length(place.y(), Rounding.NEAREST));
     json.put("mount", place.mount());
+    json.put("bolt_thread", place.thread().isPresent() ? ThreadWords.of(place.thread()) : null);
     json.put("slots", place.slots().stream().map(slot -> new Figure(slot.toString())).toList());
+    json.put("margin_mm", length(place.margin(), Rounding.DOWN));
+    json.put("settable", place.settable());
+    json.put("hand_mm", length(place.handGap(), Rounding.DOWN));
     json.put("reach_shortfall_mm", length(place.reachShortfall(), Rounding.UP));
     for (Side side : List.of(Side.FRONT, Side.REAR, Side.LEFT, Side.RIGHT)) {
       json.put(
@@ -164,6 +169,7 @@ public final class ExplanationJson {
 
   private Map<String, Object> other(Alternative other) {
     Map<String, Object> json = roomiest(other.best());
+    json.put("settable", other.settable());
     json.put("reach_shortfall_mm", length(other.reachShortfall(), Rounding.UP));
     return json;
   }
@@ -172,7 +178,7 @@ public final class ExplanationJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("handle_to", miss.turn().word());
     json.put("mount", miss.mount());
-    json.put("cause", miss.cause().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    json.put("cause", words(miss.cause()));
     json.put("bolt", miss.bolt());
     json.put("short_by_mm", length(miss.shortBy(), Rounding.UP));
     return json;
@@ -185,9 +191,10 @@ public final class ExplanationJson {
     json.put("way", remedy.way().map(way -> way.word()).orElse(null));
     // After the change the closest point may lie elsewhere on the machine, so its description is
     // left out.
+    json.put("then", remedy.then().code());
     json.put(
-        "then",
-        roomiest(remedy.then(), remedy.then().limit().map(ExplanationJson::limit).orElse(null)));
+        "place",
+        roomiest(remedy.place(), remedy.place().limit().map(ExplanationJson::limit).orElse(null)));
     return json;
   }
 
@@ -228,7 +235,12 @@ public final class ExplanationJson {
     json.put("guard", limit.guard());
     json.put("relation", limit.relation().code());
     json.put("limit_mm", length(limit.limit(), Rounding.NEAREST));
+    json.put("sure_mm", length(limit.sure(), Rounding.NEAREST));
     return json;
+  }
+
+  private static String words(Enum<?> name) {
+    return name.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   static Figure length(OptionalLong length, Rounding rounding) {

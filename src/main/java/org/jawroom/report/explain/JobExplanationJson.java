@@ -7,6 +7,7 @@ import org.jawroom.clearance.Limit;
 import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.Shortfall;
+import org.jawroom.placement.job.Unchecked;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.JsonText;
@@ -15,6 +16,7 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.LookedFor;
 import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.shop.Column;
 import org.jawroom.shop.Dimension;
@@ -48,6 +50,7 @@ public final class JobExplanationJson {
     json.put(
         "shortfalls", outcome.shortfalls().stream().map(JobExplanationJson::shortfall).toList());
     json.put("missing", outcome.missing().stream().map(Column::path).toList());
+    json.put("unchecked", outcome.unchecked().stream().map(Unchecked::code).toList());
     json.put("place", outcome.place().map(this::place).orElse(null));
     json.put(
         "part_underside_mm", ExplanationJson.length(outcome.partHeights().lo(), Rounding.DOWN));
@@ -81,7 +84,9 @@ public final class JobExplanationJson {
     json.put("x_mm", ExplanationJson.length(place.x(), Rounding.NEAREST));
     json.put("y_mm", ExplanationJson.length(place.y(), Rounding.NEAREST));
     json.put("mount", place.mount());
+    json.put("bolt_thread", place.thread().isPresent() ? ThreadWords.of(place.thread()) : null);
     json.put("slots", place.slots().stream().map(slot -> new Figure(slot.toString())).toList());
+    json.put("settable", place.settable());
     json.put("openings_from_mm", ExplanationJson.length(place.openings().lo(), Rounding.UP));
     json.put("openings_to_mm", ExplanationJson.length(place.openings().hi(), Rounding.DOWN));
     json.put("reach_shortfall_mm", ExplanationJson.length(place.reachShortfall(), Rounding.UP));

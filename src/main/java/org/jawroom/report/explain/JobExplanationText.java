@@ -19,31 +19,39 @@ import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Settings;
 
-/** The explanation of a job on one pairing for a terminal of 80 columns. */
+/** The explanation of a job on one pairing for a terminal. */
 public final class JobExplanationText {
   private final PeopleUnit unit;
   private final Settings settings;
   private final JobOutcome outcome;
   private final JobWords words;
-  private final ExplainLines lines = new ExplainLines();
+  private final ExplainLines lines;
 
-  private JobExplanationText(PeopleUnit unit, Settings settings, JobOutcome outcome) {
+  private JobExplanationText(PeopleUnit unit, Settings settings, JobOutcome outcome, int columns) {
     this.unit = unit;
+    this.lines = new ExplainLines(columns);
     this.settings = settings;
     this.outcome = outcome;
     this.words = new JobWords(unit);
   }
 
-  /** Returns the lines, without line ends. */
-  public static List<String> lines(PeopleUnit unit, Settings settings, JobExplanation explanation) {
-    JobExplanationText text = new JobExplanationText(unit, settings, explanation.outcome());
+  /**
+   * Returns the lines, without line ends.
+   *
+   * @param columns the most characters in a line
+   */
+  public static List<String> lines(
+      PeopleUnit unit, Settings settings, JobExplanation explanation, int columns) {
+    JobExplanationText text =
+        new JobExplanationText(unit, settings, explanation.outcome(), columns);
     text.verdict();
     text.place();
     text.height();
     text.load();
     ExplainPairs.of(unit, explanation).to(text.lines);
-    ExplanationText.cautions(
-        explanation.outcome().machine(), explanation.outcome().vise(), text.lines);
+    text.lines.blank();
+    ExplanationText.cautions(explanation.outcome().machine(), explanation.outcome().vise())
+        .forEach(text.lines::add);
     return text.lines.all();
   }
 
@@ -59,12 +67,16 @@ public final class JobExplanationText {
     lines.add(
         switch (outcome.verdict()) {
           case HELD ->
-              "Held: there is a place where nothing listed is hit, the spindle reaches the whole part,"
-                  + " and the longest tool and the load have room.";
+              !outcome.unchecked().isEmpty()
+                  ? "Held as far as the tables say: there is a place where nothing listed is hit and the"
+                      + " spindle reaches the whole part. Check before it runs:"
+                  : "Held: there is a place where nothing listed is hit, the spindle reaches the whole part,"
+                      + " and the longest tool and the load have room.";
           case NOT_HELD -> "Not held. What fails, the first first:";
           case UNKNOWN -> "Unknown: not measured: " + Words.columns(outcome.missing()) + ".";
         });
     words.failing(outcome).forEach(lines::item);
+    JobWords.unchecked(outcome).forEach(lines::item);
     outcome.limit().ifPresent(limit -> lines.add("Margin at the place below: " + margin(limit)));
   }
 
@@ -85,7 +97,7 @@ public final class JobExplanationText {
     lines.heading(heading() + "; jaws " + openings(place.openings()));
     lines.item(ExplainPlace.grain(unit));
     new TapeWords(unit, outcome.machine(), outcome.vise()).of(place).forEach(lines::item);
-    place.play().ifPresent(play -> ExplainPlace.play(unit, play, lines));
+    place.play().ifPresent(play -> lines.item(ExplainPlace.play(unit, play)));
     if (outcome.limit().isEmpty()) {
       lines.item("nothing is listed that it could hit: look before you trust it");
     }
@@ -148,9 +160,9 @@ public final class JobExplanationText {
               + unit.fine(settings.clearance(), Rounding.UP)
               + " asked for");
     } else if (nose.isBlank()) {
-      lines.item("whether the longest tool clears it is not known: nose_max is blank");
+      lines.item("unchecked: whether the longest tool clears it, since nose_max is blank");
     } else if (tool.isBlank()) {
-      lines.item("whether the longest tool clears it is not known: tool_length is blank");
+      lines.item("unchecked: whether the longest tool clears it, since tool_length is blank");
     }
   }
 
@@ -188,6 +200,6 @@ public final class JobExplanationText {
   }
 
   private static String kilograms(Optional<BigDecimal> mass, RoundingMode rounding) {
-    return mass.map(known -> JobWords.kilograms(known, rounding) + " kg").orElse("(not told)");
+    return mass.map(known -> JobWords.kilograms(known, rounding) + " kg").orElse("(not given)");
   }
 }

@@ -1,2 +1,2 @@
-/** The full explanation of one pairing, as text for a terminal of 80 columns or as JSON. */
+/** The full explanation of one pairing, as text for a terminal, brief or whole, or as JSON. */
 package org.jawroom.report.explain;

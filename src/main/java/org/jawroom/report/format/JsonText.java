@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Writes JSON (RFC 8259) from maps (in their own order), lists, {@link Figure}s and null; anything
- * else becomes its text. Characters that could control a terminal, and those beyond the basic
- * multilingual plane, are escaped.
+ * Writes JSON (RFC 8259) from maps (in their own order), lists, booleans, {@link Figure}s and null;
+ * anything else becomes its text. Characters that could control a terminal, and those beyond the
+ * basic multilingual plane, are escaped.
  */
 public final class JsonText {
   private JsonText() {}
@@ -42,6 +42,8 @@ public final class JsonText {
         parts.add(part.toString());
       }
       text.append('[').append(String.join(", ", parts)).append(']');
+    } else if (value instanceof Boolean) {
+      text.append(value);
     } else if (value instanceof Figure figure) {
       text.append(figure.digits());
     } else if (value == null) {

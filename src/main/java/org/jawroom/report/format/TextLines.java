@@ -28,13 +28,14 @@ public final class TextLines {
     int used = 0;
     for (String piece : line.split("(?<=[ -])")) {
       // A space at the end of a line takes no room.
-      if (used > 0 && used + piece.stripTrailing().length() > perLine) {
+      int length = piece.stripTrailing().length();
+      if (used > 0 && used + length > perLine) {
         lines++;
         used = 0;
       }
-      lines += Math.max(0, (piece.stripTrailing().length() - 1) / perLine);
-      used += piece.length();
-      used = used <= perLine ? used : (used - 1) % perLine + 1;
+      int full = Math.max(0, (length - 1) / perLine);
+      lines += full;
+      used += piece.length() - full * perLine;
     }
     return lines;
   }

@@ -13,9 +13,9 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 
 /**
- * Selects the pairings to draw if not all can be drawn. Equal shares go to those that fit with the
- * least margin, those of limited opening, those without a place that miss by the least, and those
- * to be measured again; an unused share goes to the other groups.
+ * Selects the pairings to draw if not all can be drawn. Equal shares go to those that fit or are
+ * awkward with the least margin, those of limited opening, those without a place that miss by the
+ * least, and those to be measured again; an unused share goes to the other groups.
  */
 final class DrawnPairings {
   static final DrawnPairings NONE = new DrawnPairings(List.of(), 0);
@@ -53,6 +53,7 @@ final class DrawnPairings {
     List<List<Integer>> groups =
         List.of(
             sorted(drawable, Verdict.FITS, i -> margin(i)),
+            sorted(drawable, Verdict.AWKWARD, i -> margin(i)),
             sorted(drawable, Verdict.LIMITED, i -> i),
             sorted(drawable, Verdict.NO_PLACE, i -> -margin(i)),
             sorted(drawable, Verdict.MEASURE, i -> -margin(i)));

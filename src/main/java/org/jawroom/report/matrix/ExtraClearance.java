@@ -14,6 +14,8 @@ import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.Palette;
@@ -23,15 +25,16 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTNumFmt;
 
 /**
  * The conditional formats that compare every margin of the matrix with the extra clearance wanted:
- * a smaller margin is short, one up to 3 mm larger is close. Only margins of 0 or more are
- * compared; other cells keep the format of their finding.
+ * a smaller margin is short, one that exceeds it by less than the setting {@code comfort} is close.
+ * Only margins of 0 or more are compared; other cells keep the format of their verdict. A close
+ * margin keeps the sign of a verdict that is no plain {@code fits}, recognised by how the reason in
+ * the cell below begins.
  */
 final class ExtraClearance {
   static final String SHORT_SIGN = "▼";
   static final String CLOSE_SIGN = "▲";
 
   private static final String CLOSE_WORD = "close";
-  private static final int CLOSE_MM = 3;
 
   /** Beyond every number format of a cell. */
   private static final int FIRST_FORMAT = 400;
@@ -39,16 +42,18 @@ final class ExtraClearance {
   private final StylesTable table;
   private final XSSFSheet sheet;
   private final Styles styles;
+  private final long comfort;
 
-  private ExtraClearance(SXSSFSheet streamed, Styles styles) {
+  private ExtraClearance(SXSSFSheet streamed, Styles styles, long comfort) {
+    this.comfort = comfort;
     this.sheet = streamed.getWorkbook().getXSSFWorkbook().getSheet(streamed.getSheetName());
     this.table = sheet.getWorkbook().getStylesSource();
     this.styles = styles;
   }
 
   /** The range that counts as close, for the key. */
-  static String closeRange(PeopleUnit unit) {
-    return unit == PeopleUnit.MM ? "0 to 3 mm to spare" : "0 to 3 mm (0.12 in) to spare";
+  static String closeRange(PeopleUnit unit, long comfort) {
+    return "less than " + unit.fine(comfort, Rounding.UP) + " " + unit.word() + " to spare";
   }
 
   /** The formula that counts the margins not below the extra clearance. */
@@ -64,25 +69,29 @@ final class ExtraClearance {
    * Sets the formats on the rows from the first margin to {@code lastRow}, and data validation on
    * the input cell.
    */
-  static void watch(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
-    ExtraClearance extra = new ExtraClearance(streamed, styles);
+  static void watch(SXSSFSheet streamed, Styles styles, long comfort, int lastRow, int columns) {
+    ExtraClearance extra = new ExtraClearance(streamed, styles, comfort);
     extra.validate(streamed);
     CellRangeAddress[] cells = {cells(lastRow, columns)};
     XSSFSheetConditionalFormatting formats = extra.sheet.getSheetConditionalFormatting();
     XSSFConditionalFormattingRule[] rules = {
       extra.rule(formats, extra.isShort(), Palette.SHORT, Palette.SHORT_INK),
-      extra.rule(formats, extra.isCloseAndLimited(), Palette.CLOSE, Styles.INK),
+      extra.rule(formats, extra.isCloseAnd(Words.KEEP_OPEN), Palette.CLOSE, Styles.INK),
+      extra.rule(formats, extra.isCloseAnd(MatrixSheet.BUT), Palette.CLOSE, Styles.INK),
+      extra.rule(formats, extra.isCloseAnd(CaveatWords.HANDLE_HAS), Palette.CLOSE, Styles.INK),
       extra.rule(formats, extra.isClose(), Palette.CLOSE, Styles.INK)
     };
     formats.addConditionalFormatting(cells, rules);
     extra.numberFormat(0, styles.signedFormat(SHORT_SIGN, ""));
     extra.numberFormat(1, styles.signedFormat(Finding.LIMITED.sign(), CLOSE_WORD));
-    extra.numberFormat(2, styles.signedFormat(CLOSE_SIGN, CLOSE_WORD));
+    extra.numberFormat(2, styles.signedFormat(Finding.FITS_BUT.sign(), CLOSE_WORD));
+    extra.numberFormat(3, styles.signedFormat(Finding.AWKWARD.sign(), CLOSE_WORD));
+    extra.numberFormat(4, styles.signedFormat(CLOSE_SIGN, CLOSE_WORD));
   }
 
   /** As {@link #watch}, for one row per machine without reasons below; marks only short margins. */
   static void watchRows(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
-    ExtraClearance extra = new ExtraClearance(streamed, styles);
+    ExtraClearance extra = new ExtraClearance(streamed, styles, 0);
     extra.validate(streamed);
     XSSFSheetConditionalFormatting formats = extra.sheet.getSheetConditionalFormatting();
     String margin = address(0);
@@ -127,28 +136,19 @@ final class ExtraClearance {
   }
 
   private String isClose() {
-    return either("ROUND(#-" + MatrixSheet.extraAddress() + ",4)<=" + close());
+    return either("ROUND(#-" + MatrixSheet.extraAddress() + ",4)<" + close());
   }
 
-  /**
-   * Recognised by the reason in the cell below; a rule of its own keeps the sign of a limited
-   * opening.
-   */
-  private String isCloseAndLimited() {
-    String below = address(1);
-    return "AND(LEFT("
-        + below
-        + ","
-        + Words.KEEP_OPEN.length()
-        + ")=\""
-        + Words.KEEP_OPEN
-        + "\","
-        + isClose()
-        + ")";
+  /** Applies where the cell below begins with {@code reason}. */
+  private String isCloseAnd(String reason) {
+    String begins = "LEFT(" + address(1) + "," + reason.length() + ")=\"" + reason + "\"";
+    return "AND(" + begins + "," + isClose() + ")";
   }
 
+  /** The comfortable margin as a number of the formula, in the unit of the cells. */
   private String close() {
-    return styles.unit() == PeopleUnit.MM ? String.valueOf(CLOSE_MM) : CLOSE_MM + "/25.4";
+    String millimetres = PeopleUnit.MM.fine(comfort, Rounding.UP);
+    return styles.unit() == PeopleUnit.MM ? millimetres : millimetres + "/25.4";
   }
 
   private static String address(int rowsBelow) {

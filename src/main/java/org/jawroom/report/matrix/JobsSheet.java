@@ -2,11 +2,14 @@ package org.jawroom.report.matrix;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.advice.JobMerit;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobVerdict;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.csv.JobsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
@@ -41,9 +44,11 @@ final class JobsSheet {
 
   private static final List<String> REMARKS =
       List.of(
-          "Held: bolted where jobs.csv says, nothing listed is hit with the part in the jaws, from its width to"
-              + " the play that lets it in; the spindle reaches all of it; tools and load allow it.",
-          "Best: the largest margin. Nearest: the vise that fails last in the order jaws, bolts, turn, clearance,"
+          "Held: standing where jobs.csv says, nothing listed is hit with the part in the jaws, from its width to"
+              + " the play that lets it in; the spindle reaches all of it; tools and load allow it. Not checked"
+              + " for want of a figure: after the !.",
+          "Best: nothing unchecked, bolts before clamps, a place where it can be tapped square, a comfortable margin,"
+              + " the widest jaw, then the margin. Nearest: the vise that fails last in the order jaws, mount, orientation, clearance,"
               + " reach, tools, load, and there by the least.",
           "How hard a vise holds a part, and what a tool may hit beside it, are yours to judge.");
 
@@ -76,6 +81,7 @@ final class JobsSheet {
     for (int job = 0; job < sheet.jobs; job++) {
       sheet.job(job, pages);
     }
+    pages.finish();
   }
 
   private void setUp() {
@@ -178,15 +184,25 @@ final class JobsSheet {
     return outcomes.subList(first, first + vises);
   }
 
-  private static Finding finding(List<JobOutcome> ofVises) {
-    if (count(ofVises, JobVerdict.HELD) > 0) {
-      boolean hasMargin = JobWords.best(ofVises).orElseThrow().margin().isPresent();
-      return hasMargin ? Finding.CLEAR : Finding.NOTHING_LISTED;
+  private Finding finding(List<JobOutcome> ofVises) {
+    Optional<JobOutcome> best = best(ofVises);
+    if (best.isPresent()) {
+      return of(best.get());
     }
     if (JobWords.areBarred(ofVises)) {
       return Finding.NO_MOUNT;
     }
     return count(ofVises, JobVerdict.UNKNOWN) > 0 ? Finding.UNKNOWN : Finding.NO_PLACE;
+  }
+
+  /** How a job that is held is marked: not as plain while something is unchecked. */
+  private static Finding of(JobOutcome held) {
+    boolean isPlain = held.margin().isPresent() && held.unchecked().isEmpty();
+    return Finding.of(Verdict.FITS, isPlain);
+  }
+
+  private Optional<JobOutcome> best(List<JobOutcome> ofVises) {
+    return JobMerit.best(shop.settings(), ofVises);
   }
 
   private static String count(List<JobOutcome> ofVises, Finding finding) {
@@ -210,9 +226,12 @@ final class JobsSheet {
       return "";
     }
     List<String> lines = new ArrayList<>();
-    JobWords.best(ofVises)
+    best(ofVises)
         .ifPresentOrElse(
-            best -> lines.add("best: " + best.vise().name() + margin(best)),
+            best -> {
+              lines.add("best: " + best.vise().name() + margin(best));
+              JobWords.unchecked(best).forEach(unchecked -> lines.add("! " + unchecked));
+            },
             () ->
                 JobWords.nearest(ofVises)
                     .ifPresent(
@@ -232,7 +251,7 @@ final class JobsSheet {
   private String margin(JobOutcome best) {
     return best.margin().isPresent()
         ? " (" + styles.unit().brief(best.margin().getAsLong(), Rounding.DOWN) + ")"
-        : " (" + Finding.NOTHING_LISTED.brief() + ")";
+        : " (nothing listed to hit)";
   }
 
   private static long count(List<JobOutcome> ofVises, JobVerdict verdict) {

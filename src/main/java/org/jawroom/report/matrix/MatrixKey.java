@@ -1,57 +1,78 @@
 package org.jawroom.report.matrix;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.jawroom.report.format.TextLines;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.Palette;
 import org.jawroom.report.xlsx.Styles;
+import org.jawroom.shop.Settings;
 
-/** The key to the signs, above the matrix. */
+/** The key to words, signs and colours, above the matrix: two rows. */
 final class MatrixKey {
 
   /** Its number of columns after the first. */
-  static final int COLUMNS = 5;
+  static final int COLUMNS = 6;
+
+  private static final int POINTS = 8;
+
+  private record Entry(String words, CellStyle style) {}
 
   private MatrixKey() {}
 
-  /**
-   * Writes two rows starting at {@code first}.
-   *
-   * @param close whether the key includes close margins
-   */
-  static void write(Sheet sheet, int first, Styles styles, boolean close) {
-    Row upper = sheet.createRow(first);
-    Row lower = sheet.createRow(first + 1);
-    upper.setHeightInPoints(Styles.height(3, 8));
-    lower.setHeightInPoints(Styles.height(3, 8));
-    Cells.text(upper, 0, "Signs", styles.label());
-    finding(upper, 1, Finding.CLEAR, styles);
-    if (close) {
-      String words =
-          ExtraClearance.CLOSE_SIGN + " close: " + ExtraClearance.closeRange(styles.unit());
-      Cells.text(upper, 2, words, styles.key(Palette.CLOSE));
-    }
-    finding(upper, 3, Finding.LIMITED, styles);
-    finding(upper, 4, Finding.MEASURE, styles);
-    Cells.text(upper, 5, "► and a heavy frame: the best vise of this machine", styles.keyBest());
-    finding(lower, 1, Finding.NO_PLACE, styles);
-    finding(lower, 2, Finding.NO_MOUNT, styles);
-    finding(lower, 3, Finding.UNKNOWN, styles);
-    Cells.text(
-        lower,
-        4,
-        "/// " + Words.signed(Finding.NOTHING_LISTED),
-        styles.key(Finding.NOTHING_LISTED));
-    Cells.text(
-        lower,
-        5,
-        ExtraClearance.SHORT_SIGN + " less than the extra clearance wanted",
-        styles.key(Palette.SHORT));
+  /** Writes the key of a matrix without close margins, from row {@code first} on. */
+  static void write(Sheet sheet, int first, Styles styles, int width) {
+    write(sheet, first, styles, width, List.of());
   }
 
-  private static void finding(Row row, int column, Finding finding, Styles styles) {
-    Cells.text(row, column, Words.signed(finding), styles.key(finding));
+  /**
+   * Writes the key of a matrix that shows which margins are close.
+   *
+   * @param width of a column, in characters
+   */
+  static void write(Sheet sheet, int first, Styles styles, int width, Settings settings) {
+    String close =
+        ExtraClearance.CLOSE_SIGN
+            + " close: "
+            + ExtraClearance.closeRange(styles.unit(), settings.comfort());
+    write(
+        sheet,
+        first,
+        styles,
+        width,
+        List.of(
+            new Entry(close, styles.key(Palette.CLOSE)),
+            new Entry("! what to mind about a pairing", styles.key(Palette.SHORT))));
+  }
+
+  private static void write(Sheet sheet, int first, Styles styles, int width, List<Entry> further) {
+    List<Entry> entries = new ArrayList<>();
+    for (Finding finding : Finding.values()) {
+      entries.add(new Entry(Words.explained(finding), styles.key(finding)));
+    }
+    entries.addAll(further);
+    entries.add(
+        new Entry(
+            ExtraClearance.SHORT_SIGN + " less than the extra clearance wanted",
+            styles.key(Palette.SHORT)));
+    entries.add(new Entry("► and a heavy frame: the best vise of this machine", styles.keyBest()));
+    row(sheet.createRow(first), entries.subList(0, COLUMNS), width);
+    row(sheet.createRow(first + 1), entries.subList(COLUMNS, entries.size()), width);
+    Cells.text(sheet.getRow(first), 0, "Words and signs", styles.label());
+  }
+
+  private static void row(Row row, List<Entry> entries, int width) {
+    int lines = 1;
+    for (int i = 0; i < entries.size(); i++) {
+      String words = entries.get(i).words();
+      Cells.text(row, 1 + i, words, entries.get(i).style());
+      lines = Math.max(lines, TextLines.count(words, TextLines.perLine(width - 1, POINTS)));
+    }
+    row.setHeightInPoints(Styles.height(lines, POINTS));
   }
 }

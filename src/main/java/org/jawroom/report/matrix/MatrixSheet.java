@@ -9,12 +9,14 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
+import org.jawroom.report.tally.Tally;
+import org.jawroom.report.tally.Totals;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
-import org.jawroom.report.wording.OutcomeRanking;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.PageBreaks;
@@ -41,6 +43,9 @@ final class MatrixSheet {
   /** The row of the first machine's margins. */
   static final int FIRST_MARGIN = 7;
 
+  /** How the reason of a {@code fits} with a caveat begins. */
+  static final String BUT = "but ";
+
   private static final int KEY = 3;
   private static final int NAMES = 5;
   private static final int FACTS = 6;
@@ -54,6 +59,7 @@ final class MatrixSheet {
   private final Words words;
   private final Shop shop;
   private final List<Outcome> outcomes;
+  private final Totals totals;
   private final DrawnPairings drawn;
   private final String remark;
   private final PairingLinks links;
@@ -66,6 +72,7 @@ final class MatrixSheet {
       Styles styles,
       Shop shop,
       List<Outcome> outcomes,
+      Totals totals,
       DrawnPairings drawn,
       String remark,
       SheetLimits limits) {
@@ -74,6 +81,7 @@ final class MatrixSheet {
     this.words = new Words(styles.unit());
     this.shop = shop;
     this.outcomes = outcomes;
+    this.totals = totals;
     this.links = new PairingLinks(book, limits, drawn);
     this.drawn = drawn;
     this.remark = remark;
@@ -89,21 +97,25 @@ final class MatrixSheet {
       Styles styles,
       Shop shop,
       List<Outcome> outcomes,
+      Totals totals,
       DrawnPairings drawn,
       String remark,
       SheetLimits limits) {
-    MatrixSheet matrix = new MatrixSheet(book, styles, shop, outcomes, drawn, remark, limits);
+    MatrixSheet matrix =
+        new MatrixSheet(book, styles, shop, outcomes, totals, drawn, remark, limits);
     matrix.setUp();
     matrix.title();
     matrix.extraClearance();
-    MatrixKey.write(matrix.sheet, KEY, styles, true);
+    MatrixKey.write(matrix.sheet, KEY, styles, VISE_WIDTH, shop.settings());
     matrix.headings();
     matrix.startPages();
     for (int machine = 0; machine < matrix.machines; machine++) {
       matrix.machine(machine);
     }
+    matrix.pages.finish();
     if (matrix.machines > 0 && matrix.vises > 0) {
-      ExtraClearance.watch(matrix.sheet, styles, matrix.lastRow(), matrix.vises);
+      ExtraClearance.watch(
+          matrix.sheet, styles, shop.settings().comfort(), matrix.lastRow(), matrix.vises);
     }
   }
 
@@ -185,8 +197,8 @@ final class MatrixSheet {
         EXTRA_COLUMN + 1,
         "  Margins in "
             + styles.unit().plural()
-            + ", rounded toward less: what is left after the required"
-            + " clearance and the tolerances. Each leads to its "
+            + ", rounded toward less, at the recommended place: what is left after the required"
+            + " clearance and the tolerances. Click for its "
             + (drawn.order().isEmpty()
                 ? "row in Pairings."
                 : "drawing, or else its row in Pairings."),
@@ -197,7 +209,7 @@ final class MatrixSheet {
     long staying = 0;
     for (int machine = 0; machine < machines; machine++) {
       for (Outcome outcome : row(machine)) {
-        OptionalLong margin = HeadlineMargin.margin(outcome);
+        OptionalLong margin = outcome.margin();
         staying += margin.isPresent() && margin.getAsLong() >= 0 ? 1 : 0;
       }
     }
@@ -232,7 +244,7 @@ final class MatrixSheet {
   private void machine(int index) {
     Machine machine = shop.machines().get(index);
     List<Outcome> pairings = row(index);
-    Outcome best = OutcomeRanking.best(pairings).orElse(null);
+    Tally tally = totals.machine(index);
     Row margins = sheet.createRow(FIRST_MARGIN + index * ROWS_EACH);
     Row reasons = sheet.createRow(FIRST_MARGIN + index * ROWS_EACH + 1);
     String facts = words.table(machine) + "\n" + Words.caution(machine);
@@ -242,8 +254,9 @@ final class MatrixSheet {
     int lines = smallLines(facts, HEAD_WIDTH);
     for (int vise = 0; vise < vises; vise++) {
       Outcome outcome = pairings.get(vise);
-      @SuppressWarnings("ReferenceEquality") // that one, not one like it
-      boolean isBest = outcome == best;
+      boolean isBest =
+          tally.best().isPresent()
+              && tally.bestIndex() == (long) index * shop.vises().size() + vise;
       links.add(margin(margins, vise + 1, outcome, isBest), index * shop.vises().size() + vise);
       String reason = reason(outcome, isBest);
       Cells.text(reasons, vise + 1, reason, styles.reason(Finding.of(outcome), isBest));
@@ -257,20 +270,27 @@ final class MatrixSheet {
 
   private Cell margin(Row row, int column, Outcome outcome, boolean best) {
     Finding finding = Finding.of(outcome);
-    OptionalLong margin = HeadlineMargin.margin(outcome);
+    OptionalLong margin = outcome.margin();
     if (margin.isPresent()) {
       double number = styles.unit().number(margin.getAsLong(), Rounding.DOWN);
       return Cells.number(row, column, number, styles.margin(finding, best));
     }
-    String sign =
-        finding == Finding.NOTHING_LISTED ? "/// " + finding.sign() + " ///" : finding.sign();
-    return Cells.text(row, column, sign, styles.margin(finding, best));
+    String word = finding.sign() + " " + finding.word();
+    return Cells.text(row, column, word, styles.margin(finding, best));
   }
 
   private String reason(Outcome outcome, boolean best) {
     List<String> lines = new ArrayList<>();
-    lines.add(words.reason(outcome));
-    words.marks(outcome).forEach(mark -> lines.add("! " + mark));
+    boolean isFit = outcome.verdict() == Verdict.FITS;
+    if (isFit) {
+      new CaveatWords(styles.unit()).of(outcome).forEach(caveat -> lines.add(BUT + caveat));
+    }
+    String reason = words.reason(outcome);
+    if (!reason.isEmpty()) {
+      lines.add(reason);
+    }
+    (isFit ? words.otherMarks(outcome) : words.marks(outcome))
+        .forEach(mark -> lines.add("! " + mark));
     if (best) {
       lines.add("► best for this machine");
     }
@@ -278,7 +298,7 @@ final class MatrixSheet {
   }
 
   private static int smallLines(String text, int width) {
-    return TextLines.count(text, TextLines.perLine(width, SMALL));
+    return TextLines.count(text, TextLines.perLine(width - 1, SMALL));
   }
 
   /** The address of a pairing's margin in a matrix of {@code vises} columns. */

@@ -77,7 +77,8 @@ public final class MatrixWorkbook {
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     DrawnPairings drawn = new DrawnPairings(outcomes, wanted.drawings());
     String remark = wanted.remedies() ? "" : "; REMEDIES WERE NOT WORKED OUT";
-    MatrixSheet.add(book, styles, shop, outcomes, drawn, remark, limits);
+    Totals totals = Totals.of(shop, advice, jobs);
+    MatrixSheet.add(book, styles, shop, outcomes, totals, drawn, remark, limits);
     if (!shop.jobs().isEmpty()) {
       JobsSheet.add(book, styles, shop, jobs, limits);
     }
@@ -87,13 +88,12 @@ public final class MatrixWorkbook {
       RemediesSheet.add(book, styles, shop, advice, limits);
       ToMeasureSheet.add(book, styles, shop, advice, limits);
     }
-    Totals totals = Totals.of(shop, advice);
     TallySheet.addByMachine(book, styles, totals, wanted.remedies());
     TallySheet.addByVise(book, styles, totals);
     if (wanted.drawings() > 0) {
       DrawingsSheet.add(book, styles, shop.settings(), outcomes, shop.vises().size(), drawn);
     }
-    InputsSheet.add(book, styles, facts, limits);
     CautionsSheet.add(book, styles);
+    InputsSheet.add(book, styles, facts, limits);
   }
 }

@@ -5,7 +5,6 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.clearance.Limit;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
-import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.Words;
@@ -35,9 +34,9 @@ final class NoPlaceSheet {
                 new Heading("Vise", 26),
                 new Heading("Why not", 44),
                 new Heading("Misses by", 10),
-                new Heading("On what, with which part", 38),
+                new Heading("What is hit, by which part", 38),
                 new Heading("Along", 8),
-                new Heading("Best tried with the handle to the", 14),
+                new Heading("Nearest with the handle to the", 14),
                 new Heading("Mind", 22)),
             2);
   }
@@ -45,20 +44,14 @@ final class NoPlaceSheet {
   static void add(SXSSFWorkbook book, Styles styles, List<Outcome> outcomes, SheetLimits limits) {
     NoPlaceSheet sheet = new NoPlaceSheet(book, styles);
     List<Outcome> misfits = outcomes.stream().filter(NoPlaceSheet::isMisfit).toList();
-    int shown = Math.min(misfits.size(), PairingsSheet.room(limits));
-    sheet.list.head("No place", remark(shown, misfits.size(), styles.unit()));
-    misfits.subList(0, shown).forEach(sheet::entry);
+    String remark =
+        misfits.isEmpty()
+            ? "Every pairing has a place, or too little of it was measured."
+            : "Missing lengths in "
+                + styles.unit().plural()
+                + ", at the place where least is missing, required clearance and tolerances included.";
+    sheet.list.head("No place", misfits, limits, "", remark).forEach(sheet::entry);
     sheet.list.finish();
-  }
-
-  private static String remark(int shown, int all, PeopleUnit unit) {
-    if (all == 0) {
-      return "Every pairing has a place, or is not known well enough to tell.";
-    }
-    return (shown < all ? "ONLY THE FIRST " + shown + " OF " + all + " FIT ON THIS SHEET. " : "")
-        + "What is missed by is in "
-        + unit.plural()
-        + ", at the best place there is, required clearance and tolerances included.";
   }
 
   private static boolean isMisfit(Outcome outcome) {
@@ -85,8 +78,8 @@ final class NoPlaceSheet {
   }
 
   private String why(Outcome outcome, Finding finding) {
-    return finding == Finding.NO_PLACE && outcome.recommended().isEmpty()
-        ? finding.sign() + " " + words.reason(outcome)
-        : Words.signed(finding);
+    return outcome.recommended().isPresent()
+        ? Words.signed(finding)
+        : Words.signed(finding) + ": " + words.reason(outcome);
   }
 }

@@ -13,9 +13,9 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
+import org.jawroom.report.tally.Tally;
+import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
-import org.jawroom.report.wording.OutcomeRanking;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.Paper;
 import org.jawroom.report.xlsx.SheetColumns;
@@ -47,8 +47,6 @@ final class OverviewMatrix {
   private final Map<Finding, CellStyle> framed = new EnumMap<>(Finding.class);
   private long next;
   private Row row;
-  private Outcome best;
-  private int bestColumn;
   private long clear;
 
   OverviewMatrix(SXSSFWorkbook book, Styles styles, Shop shop, SheetLimits limits) {
@@ -91,11 +89,11 @@ final class OverviewMatrix {
         "Margins in "
             + styles.unit().plural()
             + ", rounded toward less: what is left after the required clearance and the tolerances."
-            + " What limits each: "
+            + " What limits each, and every caveat: "
             + PairingsCsv.FILE
             + ", or jawroom explain.",
         styles.note());
-    MatrixKey.write(sheet, KEY, styles, false);
+    MatrixKey.write(sheet, KEY, styles, VISE_WIDTH);
     Row names = sheet.createRow(NAMES);
     Cells.text(names, 0, "Machine ▼   Vise ►", styles.matrixHeading(false, false));
     int lines = 1;
@@ -129,8 +127,12 @@ final class OverviewMatrix {
             + " HAS ALL";
   }
 
-  /** Adds the next pairing: machines, then vises. */
-  void add(Outcome outcome) {
+  /**
+   * Adds the next pairing: machines, then vises.
+   *
+   * @param totals over the pairings so far, this one included
+   */
+  void add(Outcome outcome, Totals totals) {
     int machine = (int) (next / shop.vises().size());
     int vise = (int) (next % shop.vises().size());
     next++;
@@ -143,21 +145,20 @@ final class OverviewMatrix {
     if (vise < vises) {
       cell(outcome, vise + 1);
     }
-    if (vise == shop.vises().size() - 1 && best != null) {
-      mark();
+    if (vise == shop.vises().size() - 1) {
+      mark(totals.machine(machine));
     }
   }
 
   private void begin(Machine machine, int index) {
     row = sheet.createRow(FIRST + index);
-    best = null;
     String name = machine.name() + (machine.candidate() ? " (candidate)" : "");
     Cells.text(row, 0, name, styles.matrixHeading(false, false));
   }
 
   private void cell(Outcome outcome, int column) {
     Finding finding = Finding.of(outcome);
-    OptionalLong margin = HeadlineMargin.margin(outcome);
+    OptionalLong margin = outcome.margin();
     Cell cell = row.createCell(column);
     cell.setCellStyle(plain.get(finding));
     if (margin.isPresent()) {
@@ -166,15 +167,16 @@ final class OverviewMatrix {
     } else {
       cell.setCellValue(finding.sign());
     }
-    if (OutcomeRanking.canBeBest(outcome)
-        && (best == null || OutcomeRanking.isBetter(outcome, best))) {
-      best = outcome;
-      bestColumn = column;
-    }
   }
 
-  private void mark() {
-    row.getCell(bestColumn).setCellStyle(framed.get(Finding.of(best)));
+  /** Frames the best vise of the machine, unless its column is cut off. */
+  private void mark(Tally ofMachine) {
+    int vise = (int) (ofMachine.bestIndex() % shop.vises().size());
+    ofMachine
+        .best()
+        .filter(best -> vise < vises)
+        .ifPresent(
+            best -> row.getCell(vise + 1).setCellStyle(framed.get(Finding.of(best.outcome()))));
   }
 
   /**

@@ -13,14 +13,13 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.Paper;
 import org.jawroom.report.xlsx.Styles;
 
 /**
- * The sheet <i>Overview</i> of a large shop: counts of findings, the worst pairings, and in words
+ * The sheet <i>Overview</i> of a large shop: counts of verdicts, the worst pairings, and in words
  * what this workbook contains and leaves out.
  */
 final class OverviewSheet {
@@ -54,11 +53,11 @@ final class OverviewSheet {
     overview.line(
         "Of more than "
             + ReportOptions.DETAILED
-            + " pairings it does not tell each in full: "
+            + " pairings it does not list each in full: "
             + PairingsCsv.FILE
             + " does, a row for each.");
     overview.line(
-        "Matrix: a cell for each pairing, with its margin or the sign of what comes of it"
+        "Matrix: a cell for each pairing, with its margin or the sign of its verdict"
             + matrix.cut()
             + ".");
     overview.line("Pairings: in full, the best of each machine and the best of each vise.");
@@ -86,7 +85,7 @@ final class OverviewSheet {
       if (totals.all().count(finding) > 0) {
         Row row = sheet.createRow(nextRow++);
         Cells.number(row, 0, (double) totals.all().count(finding), styles.number("0"));
-        Cells.text(row, 1, Words.signed(finding), styles.entry(finding));
+        Cells.text(row, 1, Words.explained(finding), styles.entry(finding));
       }
     }
     Row row = sheet.createRow(nextRow++);
@@ -104,8 +103,7 @@ final class OverviewSheet {
     section("The worst of " + totals.worst().missed() + " that miss");
     for (Outcome outcome : totals.worst().kept()) {
       Row row = sheet.createRow(nextRow++);
-      double margin =
-          styles.unit().number(HeadlineMargin.margin(outcome).getAsLong(), Rounding.DOWN);
+      double margin = styles.unit().number(outcome.margin().getAsLong(), Rounding.DOWN);
       Cells.number(row, 0, margin, styles.length());
       Cells.text(
           row,

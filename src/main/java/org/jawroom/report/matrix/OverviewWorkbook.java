@@ -48,9 +48,13 @@ public final class OverviewWorkbook implements Closeable {
         });
   }
 
-  /** Adds the next pairing: machines, then vises, in shop order. */
-  public void add(Outcome outcome) throws IOException {
-    workbook.fill(book -> matrix.add(outcome));
+  /**
+   * Adds the next pairing: machines, then vises, in shop order.
+   *
+   * @param totals over the pairings so far, this one included
+   */
+  public void add(Outcome outcome, Totals totals) throws IOException {
+    workbook.fill(book -> matrix.add(outcome, totals));
   }
 
   /** Writes the workbook after all pairings were added; does not close {@code out}. */
@@ -64,8 +68,8 @@ public final class OverviewWorkbook implements Closeable {
           PairingsSheet.addChosen(book, styles, totals.chosen(), limits);
           TallySheet.addByMachine(book, styles, totals, remedies);
           TallySheet.addByVise(book, styles, totals);
-          InputsSheet.add(book, styles, facts, limits);
           CautionsSheet.add(book, styles);
+          InputsSheet.add(book, styles, facts, limits);
           OverviewSheet.add(book, styles, totals, matrix, remedies);
           book.setSheetOrder(OverviewSheet.NAME, 0);
           book.setActiveSheet(0);

@@ -4,6 +4,7 @@ import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Hyperlink;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.SheetLimits;
 
 /**
@@ -25,7 +26,7 @@ final class PairingLinks {
   /** Links {@code cell} to the pairing with that index if it has a drawing or a row. */
   void add(Cell cell, int pairing) {
     Integer drawing = drawn.order().get(pairing);
-    if (made >= limits.links() || (drawing == null && pairing >= PairingsSheet.room(limits))) {
+    if (made >= limits.links() || (drawing == null && pairing >= ListSheet.room(limits))) {
       return;
     }
     Hyperlink link = book.getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);

@@ -18,8 +18,9 @@ import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.tally.PerTable;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
+import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
@@ -31,7 +32,7 @@ public final class PairingsSheet {
   public static final String NAME = "Pairings";
 
   private static final int LIMIT_COLUMNS = 7;
-  private static final int PLACE_COLUMNS = 5;
+  private static final int PLACE_COLUMNS = 7;
   private static final int PLAY_COLUMNS = 4;
 
   private final ListSheet list;
@@ -49,26 +50,12 @@ public final class PairingsSheet {
     return "A" + (ListSheet.FIRST_ENTRY + index + 1);
   }
 
-  /** The number of pairings that a sheet holds. */
-  public static int room(SheetLimits limits) {
-    return limits.rows() - ListSheet.FIRST_ENTRY;
-  }
-
   static void add(SXSSFWorkbook book, Styles styles, List<Advice> advice, SheetLimits limits) {
     PairingsSheet sheet = new PairingsSheet(book, styles);
-    int shown = Math.min(advice.size(), room(limits));
-    String cut =
-        shown < advice.size()
-            ? "ONLY THE FIRST "
-                + shown
-                + " OF "
-                + advice.size()
-                + " PAIRINGS FIT ON THIS SHEET; "
-                + PairingsCsv.FILE
-                + " HAS THEM ALL. "
-            : "";
-    sheet.list.head("Pairings", cut + remark(styles.unit()));
-    advice.subList(0, shown).forEach(sheet::entry);
+    sheet
+        .list
+        .head("Pairings", advice, limits, PairingsCsv.FILE, remark(styles.unit()))
+        .forEach(sheet::entry);
     sheet.list.finish();
   }
 
@@ -76,7 +63,7 @@ public final class PairingsSheet {
   static void addChosen(
       SXSSFWorkbook book, Styles styles, List<Advice> chosen, SheetLimits limits) {
     PairingsSheet sheet = new PairingsSheet(book, styles);
-    int shown = Math.min(chosen.size(), room(limits));
+    int shown = Math.min(chosen.size(), ListSheet.room(limits));
     sheet.list.head(
         "Pairings",
         "ONLY THE BEST OF EACH MACHINE AND OF EACH VISE"
@@ -93,7 +80,8 @@ public final class PairingsSheet {
     return "Lengths in "
         + unit.plural()
         + ", each rounded toward less clearance. Margins are what is left after the required"
-        + " clearance and both tolerances. Bare vise, without tool or part.";
+        + " clearance and both tolerances: Margin at the place listed, Roomiest margin wherever the"
+        + " spindle reaches there. Bare vise, without tool or part.";
   }
 
   private static List<Heading> headings() {
@@ -102,27 +90,30 @@ public final class PairingsSheet {
             List.of(
                 new Heading("Machine", 18),
                 new Heading("Vise", 18),
-                new Heading("What comes of it", 28),
-                new Heading("Best margin", 9),
-                new Heading("Margin as placed", 9),
+                new Heading("Verdict", 20),
+                new Heading("Margin", 9),
+                new Heading("Roomiest margin", 10),
                 new Heading("Limited by", 16),
                 new Heading("Part of the vise", 13),
                 new Heading("Along", 8),
                 new Heading("While", 9),
                 new Heading("Jaws", 8),
-                new Heading("Required clearance", 10),
+                new Heading("Clearance required", 10),
                 new Heading("Both tolerances", 10)));
     headings.addAll(
         List.of(
             new Heading("Handle to the", 9),
             new Heading("Stands at x", 9),
             new Heading("Stands at y", 9),
-            new Heading("Bolted by", 11),
+            new Heading("Held by", 11),
+            new Heading("Bolts", 7),
             new Heading("Slots", 7),
+            new Heading("Can be tapped square", 8),
             new Heading("Jaws may open from", 9),
             new Heading("Jaws may open to", 9),
-            new Heading("Reach short by", 8),
-            new Heading("Base over edge by", 9),
+            new Heading("Room round the handle", 8),
+            new Heading("Spindle misses", 8),
+            new Heading("Overhang of the base", 10),
             new Heading("Play left", 8),
             new Heading("Play right", 8),
             new Heading("Play front", 8),
@@ -145,12 +136,13 @@ public final class PairingsSheet {
     list.text(outcome.machine().name());
     list.text(outcome.vise().name());
     list.text(Words.signed(finding), styles.entry(finding));
+    list.length(outcome.margin(), Rounding.DOWN);
     list.length(outcome.bestMargin(), Rounding.DOWN);
-    list.length(HeadlineMargin.placed(outcome), Rounding.DOWN);
     limit(outcome.recommended().flatMap(Recommendation::limit).orElse(null));
     place(place);
     list.length(end(outcome.usableOpening().map(Interval::lo).stream().toList()), Rounding.UP);
     list.length(end(outcome.usableOpening().map(Interval::hi).stream().toList()), Rounding.DOWN);
+    list.length(CaveatWords.handGap(outcome), Rounding.DOWN);
     list.length(
         place == null ? OptionalLong.empty() : OptionalLong.of(place.reachShortfall()),
         Rounding.UP);
@@ -210,7 +202,10 @@ public final class PairingsSheet {
     list.length(place.x(), Rounding.NEAREST);
     list.length(place.y(), Rounding.NEAREST);
     list.text(place.mount());
+    list.text(ThreadWords.of(place.thread()));
     list.text(place.slots().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+    // A negative margin leaves no play and no answer.
+    list.text(place.play().isEmpty() ? "" : place.settable() ? "yes" : "no");
   }
 
   private void play(Play play) {

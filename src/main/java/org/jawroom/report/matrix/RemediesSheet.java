@@ -7,8 +7,8 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.csv.RemediesCsv;
-import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Elsewhere;
 import org.jawroom.report.wording.Finding;
@@ -52,12 +52,13 @@ final class RemediesSheet {
                 new Heading("Machine", 18),
                 new Heading("Vise", 18),
                 new Heading("As it is", 19),
-                new Heading("What alone would make it fit", 40),
+                new Heading("What alone would make it fit", 38),
+                new Heading("It is then", 9),
                 new Heading("Margin then", 8),
-                new Heading("Limited by then", 22),
-                new Heading("Mind", 32),
-                new Heading("Another vise of ours that fits here", 29),
-                new Heading("A machine of ours where this vise fits", 29)),
+                new Heading("Limited by then", 28),
+                new Heading("Mind", 27),
+                new Heading("Another vise of ours that fits here", 25),
+                new Heading("A machine of ours where this vise fits", 25)),
             2);
   }
 
@@ -67,10 +68,16 @@ final class RemediesSheet {
     Elsewhere elsewhere = Elsewhere.of(shop, outcomes, styles.unit());
     RemediesSheet sheet = new RemediesSheet(book, styles, elsewhere, shop.vises().size(), limits);
     List<Entry> entries = entries(advice, new RemedyWords(styles.unit()));
-    int shown = Math.min(entries.size(), PairingsSheet.room(limits));
-    sheet.list.head("Remedies", remark(shown, entries.size(), styles.unit()));
-    entries
-        .subList(0, shown)
+    String remark =
+        entries.isEmpty()
+            ? "Every pairing fits as it is, or too little of it was measured."
+            : "Each row is one change that alone would do, the least effort first, then the least"
+                + " amount. Margins in "
+                + styles.unit().plural()
+                + ", rounded toward less, of the roomiest place.";
+    sheet
+        .list
+        .head("Remedies", entries, limits, RemediesCsv.FILE, remark)
         .forEach(entry -> sheet.entry(entry, advice.get(entry.pairing()).outcome()));
     sheet.list.finish();
   }
@@ -89,24 +96,6 @@ final class RemediesSheet {
     return entries;
   }
 
-  private static String remark(int shown, int all, PeopleUnit unit) {
-    if (all == 0) {
-      return "Every pairing fits as it is, or is not known well enough to tell.";
-    }
-    return (shown < all
-            ? "ONLY THE FIRST "
-                + shown
-                + " OF "
-                + all
-                + " FIT ON THIS SHEET; "
-                + RemediesCsv.FILE
-                + " HAS THEM ALL. "
-            : "")
-        + "Each row is one change that alone would do, the least effort first. Margins in "
-        + unit.plural()
-        + ", rounded toward less; amounts are the least that serve.";
-  }
-
   private void entry(Entry entry, Outcome outcome) {
     RemedyLine line = entry.line();
     Finding finding = Finding.of(outcome);
@@ -116,16 +105,16 @@ final class RemediesSheet {
     list.text(outcome.machine().name(), style);
     list.text(outcome.vise().name(), style);
     // Short, because some spreadsheets do not wrap a link.
-    String sign = finding.sign() + " " + finding.brief();
-    links.add(list.text(sign, styles.entry(finding)), entry.pairing());
+    links.add(list.text(Words.signed(finding), styles.entry(finding)), entry.pairing());
     list.text(line.words(), text);
+    list.text(line.verdict().map(Verdict::code).orElse(""), text);
     list.length(
         line.then().map(limit -> OptionalLong.of(limit.margin())).orElse(OptionalLong.empty()),
         Rounding.DOWN,
         line.apart() ? styles.apartLength() : styles.length());
     list.text(line.then().map(Words::limit).orElse(""), text);
     list.text(line.mind(), text);
-    list.text(elsewhere.vises().get(entry.pairing() / across), style);
-    list.text(elsewhere.machines().get(entry.pairing() % across), style);
+    list.text(entry.first() ? elsewhere.vises().get(entry.pairing() / across) : "");
+    list.text(entry.first() ? elsewhere.machines().get(entry.pairing() % across) : "");
   }
 }

@@ -11,7 +11,6 @@ import org.jawroom.report.tally.PerTable;
 import org.jawroom.report.tally.Tally;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
@@ -30,6 +29,15 @@ public final class TallySheet {
   /** One row: a machine or vise and the tally of its pairings. */
   private record Group(String name, String facts, String caution, Tally tally) {}
 
+  /** What makes the best one, up to the widths. */
+  private static final String BEST =
+      "The best one holds the most pieces; then fits goes before awkward and limited, bolts before"
+          + " clamps, a place where it can be tapped square, a comfortable margin, the least missing"
+          + " reach, ";
+
+  private static final String BEST_VISE = BEST + "the widest opening, the widest jaw, the margin.";
+  private static final String BEST_MACHINE = BEST + "the margin.";
+
   private TallySheet() {}
 
   /**
@@ -46,7 +54,15 @@ public final class TallySheet {
               Words.caution(machine),
               totals.machine(groups.size())));
     }
-    write(book, styles, BY_MACHINE, "Machine", "Best vise", groups, o -> o.vise().name(), perTable);
+    write(
+        book,
+        styles,
+        BY_MACHINE,
+        BEST_VISE,
+        headings("Machine", "Best vise", perTable),
+        groups,
+        o -> o.vise().name(),
+        perTable);
   }
 
   static void addByVise(SXSSFWorkbook book, Styles styles, Totals totals) {
@@ -57,25 +73,33 @@ public final class TallySheet {
           new Group(
               vise.name(), words.jaws(vise), Words.caution(vise), totals.vise(groups.size())));
     }
-    write(book, styles, BY_VISE, "Vise", "Best machine", groups, o -> o.machine().name(), false);
+    write(
+        book,
+        styles,
+        BY_VISE,
+        BEST_MACHINE,
+        headings("Vise", "Best machine", false),
+        groups,
+        o -> o.machine().name(),
+        false);
   }
 
   private static void write(
       SXSSFWorkbook book,
       Styles styles,
       String name,
-      String what,
-      String partner,
+      String best,
+      List<Heading> headings,
       List<Group> groups,
       Function<Outcome, String> partnerName,
       boolean perTable) {
-    ListSheet list = new ListSheet(book, styles, name, headings(what, partner, perTable), 1);
+    ListSheet list = new ListSheet(book, styles, name, headings, 1);
     list.head(
         name,
-        "How many pairings come to what. Margins in "
+        "How many pairings have which verdict. Margins in "
             + styles.unit().plural()
-            + ", rounded toward less; "
-            + "the best partner is clear, light enough, within reach and has the largest margin.");
+            + ", rounded toward less. "
+            + best);
     for (Group group : groups) {
       if (group.tally().total() > 0) {
         entry(list, group, partnerName, perTable);
@@ -86,21 +110,21 @@ public final class TallySheet {
 
   private static List<Heading> headings(String what, String partner, boolean perTable) {
     List<Heading> headings = new ArrayList<>();
-    headings.add(new Heading(what, 22));
+    headings.add(new Heading(what, 20));
     headings.add(new Heading("Size", 20));
     headings.add(new Heading("Pairings", 9));
     for (Finding finding : Finding.values()) {
-      headings.add(new Heading(finding.sign() + " " + finding.brief(), 9));
+      headings.add(new Heading(Words.signed(finding), 9));
     }
     headings.add(new Heading(partner, 20));
     headings.add(new Heading("Its margin", 8));
     if (perTable) {
       headings.add(new Heading("How many of it on one table", 9));
-      headings.add(new Heading("Most vises of one kind on the table", 22));
+      headings.add(new Heading("Most vises of one kind on the table", 20));
     }
-    headings.add(new Heading("Least best margin", 8));
-    headings.add(new Heading("Greatest best margin", 9));
-    headings.add(new Heading("Mind", 25));
+    headings.add(new Heading("Least margin", 8));
+    headings.add(new Heading("Greatest margin", 9));
+    headings.add(new Heading("Mind", 20));
     return headings;
   }
 
@@ -120,8 +144,9 @@ public final class TallySheet {
       list.blank(1);
     } else {
       list.text(
-          partnerName.apply(best) + (Finding.of(best) == Finding.LIMITED ? " (limited)" : ""));
-      list.length(HeadlineMargin.margin(best), Rounding.DOWN);
+          partnerName.apply(best)
+              + (Finding.of(best) == Finding.FITS ? "" : " (" + Finding.of(best).brief() + ")"));
+      list.length(best.margin(), Rounding.DOWN);
     }
     if (perTable) {
       perTable(list, tally);

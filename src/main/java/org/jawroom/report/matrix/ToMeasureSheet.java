@@ -60,13 +60,13 @@ final class ToMeasureSheet {
     List<ToMeasure> blanks = ToMeasure.of(advice, shop.vises().size());
     List<Advice> close =
         advice.stream().filter(pairing -> pairing.outcome().verdict() == Verdict.MEASURE).toList();
-    int room = Math.max(0, PairingsSheet.room(limits) - BETWEEN);
+    int room = Math.max(0, ListSheet.room(limits) - BETWEEN);
     int shown = Math.min(blanks.size(), room);
     sheet.list.head("To measure", remark(shown, blanks.size(), styles.unit()));
     blanks.subList(0, shown).forEach(sheet::blank);
     int below = Math.min(close.size(), room - shown);
     sheet.list.below(
-        "Too close: measure again",
+        "Measure again",
         closer(below, close.size(), styles.unit()),
         List.of(
             "Machine",
@@ -83,7 +83,7 @@ final class ToMeasureSheet {
   private static String remark(int shown, int all, PeopleUnit unit) {
     return all == 0
         ? "Nothing that decides a pairing is blank."
-        : cut(shown, all)
+        : ListSheet.cut(shown, all, "")
             + "First what settles the most pairings. Limits in "
             + unit.plural()
             + ", rounded toward less clearance; where several blanks are missing, with all others at"
@@ -92,16 +92,12 @@ final class ToMeasureSheet {
 
   private static String closer(int shown, int all, PeopleUnit unit) {
     return all == 0
-        ? "No pairing is too close to call."
-        : cut(shown, all)
+        ? "No pairing has the verdict measure."
+        : ListSheet.cut(shown, all, "")
             + "In "
             + unit.plural()
             + ". A tolerance stands for all the readings named, each off the wrong way: together they may"
             + " be off by no more.";
-  }
-
-  private static String cut(int shown, int all) {
-    return shown < all ? "ONLY THE FIRST " + shown + " OF " + all + " FIT ON THIS SHEET. " : "";
   }
 
   private void blank(ToMeasure one) {

@@ -1,13 +1,14 @@
 package org.jawroom.report.page;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.GuardStance;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.SlotLines;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
@@ -45,7 +46,7 @@ final class MachineData {
         .with("reach", List.of(machine.reachX(), machine.reachY()))
         .with("load", List.of(machine.loadX(), machine.loadY()))
         .with("moves", moves(machine))
-        .with("nose", Arrays.asList(known(machine.noseMin()), known(machine.noseMax())))
+        .with("nose", nose(machine))
         .with("along", slots.along().letter())
         .with("slots", slots.centres())
         .with("slotWidth", known(machine.slots().width()))
@@ -59,6 +60,15 @@ final class MachineData {
       letters.append(machine.tableMoves().has(axis) ? axis.letter() : "");
     }
     return letters.toString();
+  }
+
+  /**
+   * [least, least highest, greatest highest]: what the readings of the nose's heights allow; the
+   * last two are equal where the highest is known.
+   */
+  private static List<Long> nose(Machine machine) {
+    Interval highest = Certainty.sizes(machine.noseMax());
+    return List.of(Certainty.sizes(machine.noseMin()).lo(), highest.lo(), highest.hi());
   }
 
   private static Long known(Dimension dimension) {

@@ -11,7 +11,6 @@ import java.util.Base64;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jawroom.advice.Advice;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.report.format.ReportMarks;
@@ -54,10 +53,10 @@ public final class PageFile {
    *
    * @param sample pairings of machines and vises spread over the whole shop, at least one
    */
-  public static long estimate(Shop shop, List<Advice> sample) {
+  public static long estimate(Shop shop, List<PagePairing> sample) {
     double[] each = new double[3];
-    for (Advice advice : sample) {
-      List<Object> parts = PageData.parts(shop.settings(), advice);
+    for (PagePairing pairing : sample) {
+      List<Object> parts = PageData.parts(shop.settings(), pairing);
       for (int part = 0; part < each.length; part++) {
         int length = DataText.of(parts.get(part)).getBytes(StandardCharsets.UTF_8).length + 1;
         each[part] += (double) length / sample.size();
@@ -77,17 +76,17 @@ public final class PageFile {
    * Writes {@code file}, creating its directory if missing. The file appears under its name only
    * when it is complete; on any failure the previous file stays unchanged.
    *
-   * @param advice one for each pairing, machines then vises in the order of {@code shop}
+   * @param pairings machines then vises in the order of {@code shop}
    * @throws IOException if the file could not be written
    */
-  public static Path write(Path file, Shop shop, List<Advice> advice, RunFacts facts)
+  public static Path write(Path file, Shop shop, List<PagePairing> pairings, RunFacts facts)
       throws IOException {
-    byte[] page = html(shop, advice, facts).getBytes(StandardCharsets.UTF_8);
+    byte[] page = html(shop, pairings, facts).getBytes(StandardCharsets.UTF_8);
     AtomicFiles.publish(destination(file), out -> out.write(page));
     return file;
   }
 
-  static String html(Shop shop, List<Advice> advice, RunFacts facts) {
+  static String html(Shop shop, List<PagePairing> pairings, RunFacts facts) {
     String style = resource("page.css");
     String script =
         SCRIPTS.stream()
@@ -99,7 +98,7 @@ public final class PageFile {
         .replace("{style}", style)
         .replace("{script}", script)
         // The data come last, so that a placeholder within a name is not replaced.
-        .replace("{data}", DataText.of(PageData.of(shop, advice, facts)));
+        .replace("{data}", DataText.of(PageData.of(shop, pairings, facts)));
   }
 
   /** Line ends become LF, because browsers normalise them before they check the hash. */

@@ -3,7 +3,9 @@ package org.jawroom.report.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
 import org.jawroom.clearance.Limit;
 import org.jawroom.geometry.Rectangle;
@@ -12,7 +14,9 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Bolted;
 import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.space.Play;
 import org.jawroom.report.page.PageValues.Facts;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Column;
 
@@ -20,13 +24,20 @@ import org.jawroom.shop.Column;
 final class PairingData {
   private PairingData() {}
 
-  static Map<String, Object> of(Advice advice, Model model) {
+  /**
+   * @param held the turns and mounts to draw; empty if the pairing has no place to draw
+   * @param range how far the vise may stand beside its place
+   */
+  static Map<String, Object> of(
+      Advice advice, Model model, List<Bolted> held, Optional<Play> range) {
     Outcome outcome = advice.outcome();
     Facts facts =
         new Facts()
             .with("finding", PairingWords.finding(outcome))
+            .with("hand", outcome.verdict() == Verdict.FITS)
             .with("margin", boxed(PairingWords.margin(outcome)))
             .with("best", boxed(outcome.bestMargin()))
+            .with("handGap", boxed(CaveatWords.handGap(outcome)))
             .with("sentence", PageValues.inBoth(words -> words.sentence(outcome)))
             .with("reason", PageValues.inBoth(words -> words.reason(outcome).replace("\n", "; ")))
             .with("marks", PageValues.linesInBoth(words -> words.marks(outcome)))
@@ -35,7 +46,9 @@ final class PairingData {
     if (outcome.verdict() == Verdict.NO_MOUNT) {
       facts.with("misses", PageValues.linesInBoth(words -> words.misses(outcome, model.misses())));
     }
-    outcome.recommended().ifPresent(place -> draw(outcome, place, model.bolted(), facts));
+    outcome.recommended().ifPresent(place -> draw(outcome, place, held, facts));
+    range.ifPresent(
+        by -> facts.with("range", List.of(by.left(), by.right(), by.front(), by.rear())));
     return facts.map();
   }
 
@@ -45,6 +58,7 @@ final class PairingData {
         .with("turn", place.handleTo().word())
         .with("mount", mount(place, bolted))
         .with("at", List.of(place.x(), place.y()))
+        .with("settable", place.settable())
         .with("openings", PageValues.ends(place.openings()))
         .with("short", place.reachShortfall() > 0 ? place.reachShortfall() : null)
         .with("noseNotBelow", boxed(place.noseNotBelow()))
@@ -54,10 +68,12 @@ final class PairingData {
 
   private static int mount(Recommendation place, List<Bolted> bolted) {
     return bolted.stream()
-        .filter(seat -> seat.turn() == place.handleTo() && seat.mount().equals(place.mount()))
+        .filter(
+            seat -> seat.turn() == place.handleTo() && seat.fastening().equals(place.fastening()))
         .findFirst()
         .orElseThrow()
-        .mountIndex();
+        .fastening()
+        .index();
   }
 
   private static Map<String, Object> limit(Outcome outcome, Recommendation place, Limit limit) {
@@ -71,16 +87,24 @@ final class PairingData {
   }
 
   /**
-   * [turn, mount, thread, x from, x to, y from, y to, …]: one turn and mount with the regions in
-   * which its bolts hold.
+   * [turn, mount, thread, n, x from, x to, y from, y to, …]: one turn and mount with the n regions
+   * in which its bolts or clamps hold, then those in which they leave room to tap the vise square.
    */
   private static List<Object> seat(Bolted seat) {
     List<Object> data =
-        new ArrayList<>(List.of(seat.turn().word(), seat.mountIndex(), seat.thread()));
-    for (Rectangle places : seat.places()) {
+        new ArrayList<>(
+            List.of(
+                seat.turn().word(), seat.fastening().index(), thread(seat), seat.places().size()));
+    for (Rectangle places :
+        Stream.concat(seat.places().stream(), seat.settable().stream()).toList()) {
       data.addAll(List.of(places.x().lo(), places.x().hi(), places.y().lo(), places.y().hi()));
     }
     return data;
+  }
+
+  /** The thread of its bolts; of clamps that of their studs. */
+  static long thread(Bolted seat) {
+    return seat.fastening().anchors().orElseThrow().nutRoom();
   }
 
   private static Long boxed(OptionalLong length) {

@@ -1,16 +1,19 @@
 package org.jawroom.report.page;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jawroom.clearance.Blanks;
-import org.jawroom.clearance.BoltParts;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.Part;
+import org.jawroom.clearance.PartRole;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.ViseParts;
-import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Ends;
+import org.jawroom.placement.bolting.Fastening;
+import org.jawroom.placement.search.Bolted;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.Mount;
@@ -21,20 +24,25 @@ final class ViseData {
   private ViseData() {}
 
   /**
-   * @param threads bolt threads with which the vise is drawn on some machine; if there are any,
-   *     none of its columns is blank
+   * @param pairings of the vise; if one of them is drawn, its open readings are taken at worst
    */
-  static Map<String, Object> of(Vise vise, SortedSet<Long> threads) {
+  static Map<String, Object> of(Vise vise, List<PagePairing> pairings) {
     Facts facts =
         new Facts()
             .with("name", vise.name())
             .with("about", vise.description())
             .with("facts", PageValues.inBoth(words -> words.facts(vise)))
             .with("cautions", PairingWords.cautions(vise));
-    if (!threads.isEmpty()) {
+    Map<Long, Map<Integer, Object>> fastened = new TreeMap<>();
+    for (PagePairing pairing : pairings) {
+      for (PagePairing.Fastened one : pairing.fastened()) {
+        fastened
+            .computeIfAbsent(one.thread(), any -> new TreeMap<>())
+            .put(one.mount(), one.parts());
+      }
+    }
+    if (!fastened.isEmpty()) {
       boolean base = vise.simple() && vise.base().width().isKnown();
-      Map<String, Object> bolts = new LinkedHashMap<>();
-      threads.forEach(thread -> bolts.put(thread.toString(), bolts(vise, thread)));
       facts
           .with("opening", PageValues.ends(vise.opening()))
           .with("bed", vise.base().bedHeight())
@@ -42,20 +50,26 @@ final class ViseData {
           .with("both", vise.jaws().both())
           .with("jaw", vise.jaws().width())
           .with("base", base ? vise.base().width().length() : null)
-          .with("mounts", vise.mounts().stream().map(Mount::name).toList())
-          .with("parts", parts(ViseParts.of(vise, new Blanks())))
-          .with("bolts", bolts);
+          .with("mounts", mounts(vise))
+          .with("parts", parts(ViseParts.of(vise, Certainty.AT_WORST, new Blanks())))
+          .with("bolts", fastened);
     }
     return facts.map();
   }
 
-  /** The bolts of each mount; none for a mount that takes no bolt of that thread. */
-  private static List<Object> bolts(Vise vise, long thread) {
-    List<Object> mounts = new ArrayList<>();
-    for (Mount mount : vise.mounts()) {
-      mounts.add(parts(BoltParts.of(vise, mount, thread)));
-    }
-    return mounts;
+  private static List<String> mounts(Vise vise) {
+    Stream<String> clamps = vise.hasClampMount() ? Stream.of(Fastening.CLAMPS) : Stream.empty();
+    return Stream.concat(vise.mounts().stream().map(Mount::name), clamps).toList();
+  }
+
+  /** The bolts or clamps of one mount. */
+  static PagePairing.Fastened fastened(Bolted seat) {
+    List<Part> parts =
+        seat.parts().stream()
+            .filter(part -> part.role() == PartRole.BOLT || part.role() == PartRole.CLAMP)
+            .toList();
+    return new PagePairing.Fastened(
+        PairingData.thread(seat), seat.fastening().index(), parts(parts));
   }
 
   /** The parts by rank; a part that is the same for cutting and loading appears once. */
@@ -87,8 +101,8 @@ final class ViseData {
 
   /** {@code u} is [lo, hi, lo, hi]: jaws closed, then open; {@code when} as for a guard. */
   private static Map<String, Object> part(Part part, int when) {
-    Interval closed = part.u().closed();
-    Interval open = part.u().open();
+    Ends closed = part.u().closed();
+    Ends open = part.u().open();
     return new Facts()
         .with("name", part.name())
         .with("when", when)

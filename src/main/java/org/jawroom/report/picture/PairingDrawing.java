@@ -8,16 +8,22 @@ import org.jawroom.clearance.Limit;
 import org.jawroom.drawing.Caption;
 import org.jawroom.drawing.PairingPicture;
 import org.jawroom.drawing.Picture;
+import org.jawroom.drawing.Tape;
+import org.jawroom.geometry.Axis;
+import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.report.wording.Words;
+import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
+import org.jawroom.shop.Side;
 
 /** The picture of a pairing at its recommended place, with its captions. */
 public final class PairingDrawing {
@@ -52,17 +58,49 @@ public final class PairingDrawing {
             });
   }
 
-  /** The views alone, for a page that prints the text itself; empty in the same cases. */
-  public static Optional<Picture> bare(
-      PeopleUnit unit, Settings settings, Outcome outcome, double width, double height) {
-    return Advisor.layout(settings, outcome)
-        .map(
-            layout -> {
-              Recommendation place = outcome.recommended().orElseThrow();
-              Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
-              return PairingPicture.bare(
-                  outcome.machine(), layout, place.limit(), caption, width, height);
-            });
+  /**
+   * The views alone with the two tape measures as dimension lines, for a card that prints the text
+   * itself.
+   *
+   * @param outcome with a place
+   * @param layout of that place
+   */
+  public static Picture bare(
+      PeopleUnit unit,
+      Settings settings,
+      Outcome outcome,
+      Layout layout,
+      double width,
+      double height) {
+    Recommendation place = outcome.recommended().orElseThrow();
+    Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
+    return PairingPicture.onCard(
+        outcome.machine(),
+        layout,
+        place.limit(),
+        caption,
+        tapes(unit, outcome, place),
+        width,
+        height);
+  }
+
+  private static List<Tape> tapes(PeopleUnit unit, Outcome outcome, Recommendation place) {
+    Machine machine = outcome.machine();
+    boolean upright = place.handleTo().uAxis() == Axis.Y;
+    return new TapeWords(unit, machine, outcome.vise())
+        .measures(place.handleTo(), place.x(), place.y()).stream()
+            .map(
+                measure -> {
+                  boolean left = measure.edge() == Side.LEFT;
+                  long edge = -(left ? machine.tableLength() : machine.tableWidth()) / 2;
+                  return new Tape(
+                      left ? Axis.X : Axis.Y,
+                      edge,
+                      edge + measure.distance(),
+                      left != upright,
+                      unit.brief(Math.abs(measure.distance()), Rounding.NEAREST));
+                })
+            .toList();
   }
 
   private Caption caption() {
@@ -79,6 +117,11 @@ public final class PairingDrawing {
   private List<String> lines() {
     List<String> lines = new ArrayList<>();
     lines.add(Words.signed(Finding.of(outcome)));
+    CaveatWords caveats = new CaveatWords(unit);
+    caveats.of(outcome).forEach(caveat -> lines.add("! " + caveat));
+    if (!caveats.hand(outcome).isEmpty()) {
+      lines.add("! " + caveats.hand(outcome));
+    }
     if (outcome.verdict() == Verdict.LIMITED) {
       lines.add(new Words(unit).opening(outcome) + "; drawn over that range");
     }
@@ -86,7 +129,8 @@ public final class PairingDrawing {
     lines.add(asked());
     lines.addAll(new TapeWords(unit, outcome.machine(), outcome.vise()).of(place));
     if (place.reachShortfall() > 0) {
-      lines.add("reach short by " + unit.brief(place.reachShortfall(), Rounding.UP));
+      lines.add(
+          "! spindle misses " + unit.brief(place.reachShortfall(), Rounding.UP) + " of the work");
     }
     return lines;
   }

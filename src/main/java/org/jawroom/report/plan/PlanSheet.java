@@ -9,10 +9,9 @@ import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.search.Recommendation;
-import org.jawroom.plan.Purchase;
+import org.jawroom.plan.model.Purchase;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
@@ -60,21 +59,21 @@ final class PlanSheet {
   }
 
   private String title() {
-    return plan.plan().isProven()
-        ? "Plan: " + plan.plan().statement()
-        : "Plan: a better plan may exist";
+    return plan.plan().isProven() ? "Plan: no better plan exists" : "Plan: a better plan may exist";
   }
 
   private String remark() {
     List<String> sentences = new ArrayList<>();
-    if (!plan.plan().isProven()) {
-      sentences.add(words.statement());
-    }
+    sentences.add(words.statement());
     if (!words.advice().isEmpty()) {
       sentences.add(words.advice());
     }
     if (!plan.of().shop().jobs().isEmpty()) {
       sentences.add("Held: " + words.held() + ".");
+      if (!words.unchecked().isEmpty()) {
+        sentences.add(
+            words.unchecked().size() + " of them rest on something unchecked: see the sheet Jobs.");
+      }
     }
     sentences.add("Lengths in " + styles.unit().plural() + ", margins rounded toward less.");
     return String.join(" ", sentences);
@@ -95,12 +94,8 @@ final class PlanSheet {
     list.text(finding.sign() + " " + pairing.outcome().vise().name(), styles.entry(finding));
     list.number(row.given().get().count(), "0");
     list.length(pairing.margin(), Rounding.DOWN);
-    list.text(place.limit().map(Words::limit).orElse(Finding.NOTHING_LISTED.words()));
-    list.text(
-        String.join(
-            "\n",
-            new TapeWords(styles.unit(), pairing.outcome().machine(), pairing.outcome().vise())
-                .of(place)));
+    list.text(place.limit().map(Words::limit).orElse("nothing listed to hit"));
+    list.text(String.join("\n", words.where(row, place)));
     list.text(
         pairing.held().stream().map(job -> job.job().name()).collect(Collectors.joining("; ")));
     list.text(words.bought(row));

@@ -6,8 +6,8 @@ import java.util.List;
 import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
-import org.jawroom.plan.Purchase;
-import org.jawroom.plan.Unheld;
+import org.jawroom.plan.model.Purchase;
+import org.jawroom.plan.model.Unheld;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.WrappedLines;
@@ -65,6 +65,7 @@ public final class PlanText {
     } else {
       CellPairing pairing = plan.pairing(row);
       line.append(words.vise(row)).append(", ").append(words.margin(row));
+      append(line, words.verdict(pairing));
       append(line, words.keepTo(pairing));
       append(line, words.bought(row).isEmpty() ? "" : "buy " + words.bought(row));
     }
@@ -93,6 +94,10 @@ public final class PlanText {
       return;
     }
     add(0, "Held: " + words.held());
+    if (!words.unchecked().isEmpty()) {
+      add(0, "Held as far as the tables say:");
+      words.unchecked().forEach(line -> add(2, line));
+    }
     if (plan.plan().unheld().isEmpty()) {
       return;
     }

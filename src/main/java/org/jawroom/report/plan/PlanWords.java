@@ -1,5 +1,6 @@
 package org.jawroom.report.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -7,13 +8,20 @@ import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.geometry.Interval;
-import org.jawroom.plan.Plan;
-import org.jawroom.plan.Purchase;
-import org.jawroom.plan.Unheld;
-import org.jawroom.report.csv.PairingsCsv;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.search.SideBySide;
+import org.jawroom.placement.space.Place;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.Purchase;
+import org.jawroom.plan.model.Unheld;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.JobWords;
+import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.Words;
 
 /**
@@ -26,7 +34,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
   /** The largest number of blank columns named. */
   private static final int COLUMNS_NAMED = 3;
 
-  /** States {@code No better plan exists.} only if that is proven. */
+  /** {@code No better plan exists}, only if that is proven, with the order of the aims. */
   String statement() {
     String words = plan.plan().statement();
     return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
@@ -62,7 +70,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
   private String margin(CellPairing pairing) {
     return pairing.margin().isPresent()
         ? unit.text(pairing.margin().getAsLong(), Rounding.DOWN) + " " + unit.word() + " to spare"
-        : Finding.NOTHING_LISTED.words();
+        : Finding.FITS_BUT.words();
   }
 
   /** The restrictions to observe; empty if there are none. */
@@ -77,14 +85,50 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
         : Words.KEEP_OPEN
             + unit.brief(open.lo(), Rounding.UP)
             + " to "
-            + unit.brief(open.hi(), Rounding.DOWN);
+            + unit.brief(open.hi(), Rounding.DOWN)
+            + (pairing.held().isEmpty() ? "" : ", or stand it where its job says");
+  }
+
+  /** The verdict where it is not a plain fit: {@code awkward}; empty for any other. */
+  String verdict(CellPairing pairing) {
+    return pairing.outcome().verdict() == Verdict.AWKWARD ? Finding.AWKWARD.brief() : "";
+  }
+
+  /** The jobs that are held, but only as far as was checked; empty if there are none. */
+  List<String> unchecked() {
+    return plan.heldUnchecked().stream()
+        .map(job -> plan.of().shop().jobs().get(job).name() + ": " + unchecked(plan.holding(job)))
+        .toList();
+  }
+
+  /** What stays unchecked on the first machine that holds the job. */
+  private static String unchecked(List<JobOutcome> holding) {
+    return String.join("; ", JobWords.unchecked(holding.get(0)));
+  }
+
+  /** Where the vise stands, or each of several side by side; one line for each step. */
+  List<String> where(CellPlan.Row row, Recommendation place) {
+    CellPairing pairing = plan.pairing(row);
+    TapeWords tape = new TapeWords(unit, pairing.outcome().machine(), pairing.outcome().vise());
+    List<Place> places = plan.sideBySide(row);
+    if (places.isEmpty()) {
+      return tape.of(place);
+    }
+    SideBySide together = pairing.sideBySide();
+    Orientation turn = together.handleTo().orElseThrow();
+    List<String> lines = new ArrayList<>();
+    lines.add("each handle to the " + turn.word() + ", mount: " + together.mount());
+    for (int i = 0; i < places.size(); i++) {
+      lines.add(
+          i + 1 + ": " + String.join(", ", tape.edges(turn, places.get(i).x(), places.get(i).y())));
+    }
+    return lines;
   }
 
   /** What to know if several vises stand on the table; empty for one. */
   String several(CellPlan.Row row) {
     return row.given().orElseThrow().count() > 1
-        ? "margin and place of one alone; where several stand side by side, and clear: table_positions_mm in "
-            + PairingsCsv.FILE
+        ? "margin and limit of one alone; side by side each is clear where it stands"
         : "";
   }
 

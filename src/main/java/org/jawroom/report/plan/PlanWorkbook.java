@@ -23,12 +23,14 @@ public final class PlanWorkbook {
   private static final List<String> CAUTIONS =
       List.of(
           "The plan counts a job as held where its part can be gripped and reached in some place of that vise"
-              + " on that machine. Each job has a place of its own, told on the sheet Jobs; one bolted place need"
+              + " on that machine. Each job has a place of its own, on the sheet Jobs; one bolted place need"
               + " not serve them all.",
+          "A job counts as held where a blank leaves tool height or weight unchecked; the sheet Jobs says which."
+              + " Check them before the job runs.",
           "The plan asks neither for machine hours nor for how long a set-up takes. A job held by one machine only"
               + " waits for that machine.",
-          "What is told to be bought holds what it is said to hold only if the thing bought is as its row says:"
-              + " measure it when it comes, and plan again.");
+          "A purchase serves as planned only if the thing bought is as its row says: measure it when it comes,"
+              + " and plan again.");
 
   private PlanWorkbook() {}
 

@@ -50,10 +50,10 @@ public record BlankWords(PeopleUnit unit) {
     long limited =
         one.pairings().stream().filter(pairing -> isLimited(pairing, one.blank())).count();
     if (limited == 0) {
-      return "no limit can be told";
+      return "no limit is known";
     }
     if (limited < all) {
-      words.add("no limit can be told for " + (all - limited));
+      words.add("no limit is known for " + (all - limited));
     }
     return String.join("; ", words) + (open ? "; if the other blanks let it" : "");
   }

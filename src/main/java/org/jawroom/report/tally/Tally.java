@@ -1,43 +1,62 @@
 package org.jawroom.report.tally;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.PairingMerit;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
-import org.jawroom.report.wording.OutcomeRanking;
+import org.jawroom.shop.Settings;
 
 /**
- * Statistics over pairings, added one by one: counts for each finding, the best pairing, the range
+ * Statistics over pairings, added one by one: counts for each verdict, the best pairing, the range
  * of margins.
  */
 public final class Tally {
+  private final Settings settings;
+  private final Comparator<PairingMerit> order;
   private final long[] counts = new long[Finding.values().length];
   private OptionalLong least = OptionalLong.empty();
   private OptionalLong greatest = OptionalLong.empty();
   private Advice best;
+  private PairingMerit merit;
   private long bestIndex;
   private Advice most;
   private long total;
   private long clear;
 
-  /** Adds the pairing with that index. */
-  void add(long index, Advice pairing) {
+  /**
+   * Starts without any pairing.
+   *
+   * @param order which pairing is the best: the greatest, of equals the first
+   */
+  Tally(Settings settings, Comparator<PairingMerit> order) {
+    this.settings = settings;
+    this.order = order;
+  }
+
+  /**
+   * Adds the pairing with that index.
+   *
+   * @param pieces the number that it holds
+   */
+  void add(long index, Advice pairing, long pieces) {
     Outcome outcome = pairing.outcome();
     total++;
     counts[Finding.of(outcome).ordinal()]++;
-    if (outcome.bestMargin().isPresent()) {
-      long margin = outcome.bestMargin().getAsLong();
+    if (outcome.margin().isPresent()) {
+      long margin = outcome.margin().getAsLong();
       least = OptionalLong.of(Math.min(margin, least.orElse(margin)));
       greatest = OptionalLong.of(Math.max(margin, greatest.orElse(margin)));
     }
-    if (HeadlineMargin.margin(outcome).orElse(-1) >= 0) {
+    if (outcome.margin().orElse(-1) >= 0) {
       clear++;
     }
-    if (OutcomeRanking.canBeBest(outcome)
-        && (best == null || OutcomeRanking.isBetter(outcome, best.outcome()))) {
+    PairingMerit next = PairingMerit.of(settings, outcome, pieces).orElse(null);
+    if (next != null && (merit == null || order.compare(next, merit) > 0)) {
       best = pairing;
+      merit = next;
       bestIndex = index;
     }
     if (PerTable.count(pairing) > (most == null ? 0 : PerTable.count(most))) {
@@ -58,17 +77,17 @@ public final class Tally {
     return clear;
   }
 
-  /** The smallest of the best margins, in half-nanometres; empty if no pairing has one. */
+  /** The smallest of the margins, in half-nanometres; empty if no pairing has one. */
   public OptionalLong leastMargin() {
     return least;
   }
 
-  /** The largest of the best margins, in half-nanometres; empty if no pairing has one. */
+  /** The largest of the margins, in half-nanometres; empty if no pairing has one. */
   public OptionalLong greatestMargin() {
     return greatest;
   }
 
-  /** The best pairing by {@link OutcomeRanking}. */
+  /** The best pairing by {@link PairingMerit}. */
   public Optional<Advice> best() {
     return Optional.ofNullable(best);
   }

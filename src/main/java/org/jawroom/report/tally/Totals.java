@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.PairingMerit;
+import org.jawroom.advice.PiecesHeld;
+import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.shop.Shop;
 
@@ -14,22 +17,34 @@ import org.jawroom.shop.Shop;
  */
 public final class Totals {
   private final Shop shop;
-  private final Tally all = new Tally();
+  private final PiecesHeld pieces;
+  private final Tally all;
   private final List<Tally> machines = new ArrayList<>();
   private final List<Tally> vises = new ArrayList<>();
   private final Worst worst = new Worst();
   private long pairings;
 
-  /** Starts without any pairing. */
-  public Totals(Shop shop) {
+  /**
+   * Starts without any pairing.
+   *
+   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
+   */
+  public Totals(Shop shop, List<JobOutcome> jobs) {
     this.shop = shop;
-    shop.machines().forEach(machine -> machines.add(new Tally()));
-    shop.vises().forEach(vise -> vises.add(new Tally()));
+    this.pieces = PiecesHeld.of(shop, jobs);
+    this.all = new Tally(shop.settings(), PairingMerit.OF_VISES);
+    shop.machines()
+        .forEach(machine -> machines.add(new Tally(shop.settings(), PairingMerit.OF_VISES)));
+    shop.vises().forEach(vise -> vises.add(new Tally(shop.settings(), PairingMerit.OF_MACHINES)));
   }
 
-  /** Sums up all pairings of a shop: machines, then vises, in shop order. */
-  public static Totals of(Shop shop, List<Advice> advice) {
-    Totals totals = new Totals(shop);
+  /**
+   * Sums up all pairings of a shop: machines, then vises, in shop order.
+   *
+   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
+   */
+  public static Totals of(Shop shop, List<Advice> advice, List<JobOutcome> jobs) {
+    Totals totals = new Totals(shop, jobs);
     advice.forEach(totals::add);
     return totals;
   }
@@ -49,9 +64,10 @@ public final class Totals {
         || !outcome.vise().name().equals(shop.vises().get(vise).name())) {
       throw new IllegalArgumentException("unexpected pairing at index " + pairings);
     }
-    all.add(pairings, pairing);
-    machines.get(machine).add(pairings, pairing);
-    vises.get(vise).add(pairings, pairing);
+    long held = pieces.by(pairings);
+    all.add(pairings, pairing, held);
+    machines.get(machine).add(pairings, pairing, held);
+    vises.get(vise).add(pairings, pairing, held);
     worst.add(outcome);
     pairings++;
   }

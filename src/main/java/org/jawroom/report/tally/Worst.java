@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.report.wording.HeadlineMargin;
 
 /** The pairings with the largest shortfall, worst first; of equals the first. */
 public final class Worst {
@@ -16,13 +15,13 @@ public final class Worst {
   private long missed;
 
   void add(Outcome outcome) {
-    long margin = HeadlineMargin.margin(outcome).orElse(0);
+    long margin = outcome.margin().orElse(0);
     if (margin >= 0) {
       return;
     }
     missed++;
     int at = kept.size();
-    while (at > 0 && HeadlineMargin.margin(kept.get(at - 1)).getAsLong() > margin) {
+    while (at > 0 && kept.get(at - 1).margin().getAsLong() > margin) {
       at--;
     }
     if (at < KEPT) {

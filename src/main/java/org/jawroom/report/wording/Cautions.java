@@ -24,14 +24,16 @@ public final class Cautions {
           "Only what is listed can be hit. A machine's row says what nobody looked for; it may be there all the"
               + " same. \"Nothing listed to hit\" is no promise of room.",
           "A blank is not zero: what was not measured is unknown, and so is every pairing that hangs on it.",
-          "A tolerance taken as 0 means that the row told neither a tolerance nor what was measured with. Such a"
+          "A tolerance taken as 0 means that the row has neither a tolerance nor what was measured with. Such a"
               + " margin may be less than it looks.",
-          "Too close: measure means that it is clear only if every measurement is exact. Measure again before"
-              + " you decide.",
+          "The verdict measure means that it is clear only if the readings are better than stated. Measure again"
+              + " before you decide.",
           "A limited opening holds only while the jaws stay within it, cutting and loading alike.",
-          "Where the handle must be off, the margin holds while cutting only with the handle taken off.",
-          "Margins hold for the place, the turn and the slots told in Pairings. Bolted elsewhere, the vise may"
-              + " hit something. The best margin may be at another place than the one recommended.",
+          "A handle that the tables do not list as left on is taken off before cutting; so do that.",
+          "Margins hold for the place, the orientation and the slots listed in Pairings. Held elsewhere, the vise"
+              + " may hit something. The roomiest place has the largest margin there is, whatever the spindle"
+              + " reaches there.",
+          "An awkward vise hits nothing, but a hand may be caught where the handle comes near something.",
           "Gaps are as they were measured. Covers, doors and lines that have since been moved, bent or replaced"
               + " must be measured again.",
           "Too heavy counts the vise alone: the part and what holds it come on top. Lift with two, or with a"

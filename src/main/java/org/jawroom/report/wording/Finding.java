@@ -2,40 +2,61 @@ package org.jawroom.report.wording;
 
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.placement.search.Recommendation;
 
 /**
- * The findings that people see for a pairing: the verdicts and, separately, a {@code fits} for
- * which no guard was there to check against. Each sign is a character that nearly every font has,
- * so that no finding depends on its colour.
+ * A verdict as people see it: its one word, a sign of its own, and what it means. A {@code fits}
+ * with caveats has another sign and colour than a plain one. Each sign is a character that nearly
+ * every font has, so that no verdict depends on its colour.
  */
 public enum Finding {
-  CLEAR("●", "clear", "clear (bare vise, no tool or part)"),
-  NOTHING_LISTED("○", "nothing listed to hit", "nothing listed to hit: look before you trust it"),
-  LIMITED("↔", "limited opening", "clear over part of the opening only"),
-  MEASURE("≈", "too close: measure", "too close: measure"),
-  NO_PLACE("×", "no place", "no place: hits something wherever it is bolted"),
-  NO_MOUNT("≠", "bolts don't line up", "bolts don't line up"),
-  UNKNOWN("?", "unknown", "unknown: not measured");
+  FITS(
+      Verdict.FITS,
+      "●",
+      "",
+      "nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)"),
+  FITS_BUT(
+      Verdict.FITS,
+      "○",
+      ", with a caveat",
+      "nothing listed is hit, but mind what stands beside it"),
+  AWKWARD(
+      Verdict.AWKWARD,
+      "◐",
+      "",
+      "nothing is hit, but the handle has less room round it than a hand wants"),
+  MEASURE(
+      Verdict.MEASURE, "≈", "", "fits only if the readings are better than stated: measure again"),
+  LIMITED(Verdict.LIMITED, "↔", "", "fits only while the jaws stay within the opening shown"),
+  NO_PLACE(
+      Verdict.NO_PLACE,
+      "×",
+      "",
+      "can be held on this table, but hits something wherever it stands"),
+  NO_MOUNT(
+      Verdict.NO_MOUNT, "≠", "", "neither bolts nor clamps hold it in any orientation allowed"),
+  UNKNOWN(Verdict.UNKNOWN, "?", "", "a dimension that decides it was not measured");
 
+  private final Verdict verdict;
   private final String sign;
-  private final String brief;
-  private final String words;
+  private final String more;
+  private final String meaning;
 
-  Finding(String sign, String brief, String words) {
+  Finding(Verdict verdict, String sign, String more, String meaning) {
+    this.verdict = verdict;
     this.sign = sign;
-    this.brief = brief;
-    this.words = words;
+    this.more = more;
+    this.meaning = meaning;
   }
 
   public static Finding of(Outcome outcome) {
-    return of(outcome.verdict(), outcome.bestMargin().isPresent());
+    return of(outcome.verdict(), outcome.isPlainFit());
   }
 
-  /** {@code hasMargin}: whether there is a best margin; there is none if no guard was checked. */
-  public static Finding of(Verdict verdict, boolean hasMargin) {
+  /** {@code plain}: whether a {@code fits} has no caveat. */
+  public static Finding of(Verdict verdict, boolean plain) {
     return switch (verdict) {
-      case FITS -> hasMargin ? CLEAR : NOTHING_LISTED;
+      case FITS -> plain ? FITS : FITS_BUT;
+      case AWKWARD -> AWKWARD;
       case LIMITED -> LIMITED;
       case MEASURE -> MEASURE;
       case NO_PLACE -> NO_PLACE;
@@ -47,30 +68,30 @@ public enum Finding {
   /** Whether there is a place in which the vise may stand, perhaps after measuring again. */
   static boolean hasPlace(Outcome outcome) {
     Verdict verdict = outcome.verdict();
-    return verdict == Verdict.FITS || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
-  }
-
-  /** Whether the recommended place trades margin for the spindle's reach. */
-  static boolean placedForReach(Outcome outcome) {
-    return outcome.verdict() == Verdict.FITS
-        && outcome
-            .recommended()
-            .flatMap(Recommendation::limit)
-            .filter(limit -> limit.margin() < outcome.bestMargin().orElse(limit.margin()))
-            .isPresent();
+    return verdict.isClear() || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
   }
 
   public String sign() {
     return sign;
   }
 
-  /** The short form, for a heading. */
-  public String brief() {
-    return brief;
+  /** The word of the verdict, the same for people and programs. */
+  public String word() {
+    return verdict.code();
   }
 
-  /** The full form, without the sign. */
+  /** The word, and whether there is a caveat; for a heading. */
+  public String brief() {
+    return verdict.code() + more;
+  }
+
+  /** The word and what it means, for a legend. */
   public String words() {
-    return words;
+    return brief() + ": " + meaning;
+  }
+
+  /** What it means. */
+  public String meaning() {
+    return meaning;
   }
 }

@@ -22,18 +22,6 @@ public record JobWords(PeopleUnit unit) {
   private static final int KILOGRAM_DECIMALS = 2;
 
   /**
-   * Returns the held outcome with the largest margin. Outcomes that no guard was checked for rank
-   * last; of equals the first wins.
-   */
-  public static Optional<JobOutcome> best(List<JobOutcome> outcomes) {
-    return outcomes.stream()
-        .filter(JobOutcome::isHeld)
-        .min(
-            Comparator.comparing((JobOutcome held) -> held.margin().isEmpty())
-                .thenComparing(held -> -held.margin().orElse(0)));
-  }
-
-  /**
    * Returns the outcome, not held, that comes nearest to holding: the one whose failing reason is
    * latest in the order of reasons, then the one with the least shortfall; of equals the first.
    */
@@ -65,13 +53,58 @@ public record JobWords(PeopleUnit unit) {
     facts.add(figure(job.length()) + " × " + figure(job.width()) + " × " + figure(job.height()));
     job.grip().ifPresent(grip -> facts.add("grip " + figure(grip)));
     facts.add(
-        job.toolLength().isKnown() ? "tool " + figure(job.toolLength().length()) : "tool not told");
+        job.toolLength().isKnown()
+            ? "tool " + figure(job.toolLength().length())
+            : "tool length not given");
     facts.add(
         job.mass()
             .map(mass -> kilograms(mass, RoundingMode.CEILING) + " kg")
-            .orElse("mass not told"));
+            .orElse("mass not given"));
     job.jawsAlong().ifPresent(axis -> facts.add("jaws along " + axis.letter()));
     return String.join(", ", facts);
+  }
+
+  /**
+   * {@code tool height not checked: nose_max is blank}, one for each requirement left unchecked, in
+   * order.
+   */
+  public static List<String> unchecked(JobOutcome outcome) {
+    return outcome.unchecked().stream()
+        .map(
+            one ->
+                switch (one) {
+                  case TOOL -> "tool height not checked: " + blank(toolBlanks(outcome));
+                  case LOAD -> "weight not checked: " + blank(loadBlanks(outcome));
+                })
+        .toList();
+  }
+
+  /** A blank nose_min alone keeps only the shortest tool from being checked. */
+  private static List<String> toolBlanks(JobOutcome outcome) {
+    List<String> blanks = new ArrayList<>();
+    if (!outcome.job().toolLength().isKnown()) {
+      blanks.add("tool_length");
+    }
+    if (!outcome.machine().noseMax().isKnown()) {
+      blanks.add("nose_max");
+    }
+    return blanks.isEmpty() ? List.of("nose_min") : blanks;
+  }
+
+  /** A blank mass of the part matters only where a block of steel would be too heavy. */
+  private static List<String> loadBlanks(JobOutcome outcome) {
+    List<String> blanks = new ArrayList<>();
+    if (outcome.vise().mass().isEmpty()) {
+      blanks.add("the vise's mass");
+    }
+    if (outcome.machine().maxLoad().isEmpty()) {
+      blanks.add("max_load");
+    }
+    return blanks.isEmpty() ? List.of("the part's mass") : blanks;
+  }
+
+  private static String blank(List<String> columns) {
+    return String.join(" and ", columns) + (columns.size() == 1 ? " is blank" : " are blank");
   }
 
   /** Lists every reason that fails, in order. */
@@ -87,9 +120,9 @@ public record JobWords(PeopleUnit unit) {
       case TOO_WIDE -> amount(by) + "too wide for the jaws";
       case TOO_NARROW -> amount(by) + "too narrow for the jaws";
       case GRIP -> "grip " + amount(by) + "deeper than the jaws are high";
-      case MOUNT -> "bolts don't line up";
+      case MOUNT -> "neither bolts nor clamps hold the vise";
       case TURN ->
-          "bolts line up in no turn with the jaws along "
+          "neither bolts nor clamps hold the vise with the jaws along "
               + outcome.job().jawsAlong().orElseThrow().letter();
       case HIT -> "hits something or comes too near: " + shortBy(by) + on(outcome);
       case REACH -> "the spindle does not reach the whole part where it is clear: " + shortBy(by);

@@ -17,7 +17,7 @@ import org.jawroom.shop.Vise;
 public record MissWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   /**
-   * {@code handle to the left: base bolts 0.4 mm short of a slot at the left bolt}; one line for
+   * {@code handle to the left: base bolts: the left bolt misses a slot by 0.4 mm}; one line for
    * each reason.
    */
   public List<String> of(List<Miss> misses) {
@@ -34,28 +34,37 @@ public record MissWords(PeopleUnit unit, Machine machine, Vise vise) {
     String amount = unit.fine(miss.shortBy(), Rounding.UP) + " " + unit.word();
     return switch (miss.cause()) {
       case ACROSS_SLOTS ->
-          miss.mount() + " " + amount + " short of a slot at the " + miss.bolt() + " bolt";
+          miss.mount() + ": the " + miss.bolt() + " bolt misses a slot by " + amount;
       case ALONG_SLOTS ->
-          miss.mount() + ": the slots are " + amount + " too short at the " + miss.bolt() + " bolt";
+          miss.mount()
+              + ": the "
+              + miss.bolt()
+              + " bolt stands "
+              + amount
+              + " past the end of its slot";
       case HOLE_TOO_SMALL ->
           miss.mount()
-              + ": the hole of the "
+              + ": the hole for the "
               + miss.bolt()
               + " bolt is "
               + amount
-              + " smaller than the bolt that goes with this slot";
-      case OVERHANG -> miss.mount() + ": its base would hang over an edge by more than is allowed";
-      case NO_SLOT -> "no bolt goes with this table's slots";
-      case TURN_NOT_ALLOWED -> "left out by " + whose(miss.turn()) + " turns";
-      case NO_BOLTS -> "the vise has no mount";
+              + " too small for the smallest bolt that these slots can hold";
+      case NO_ROOM_FOR_CLAMPS ->
+          miss.mount()
+              + ": base and straps do not all lie on the table with a slot under each strap";
+      case OVERHANG ->
+          miss.mount() + ": its base would overhang the table by more than max_overhang";
+      case NO_SLOT -> "the table has no slots that hold a bolt";
+      case TURN_NOT_ALLOWED -> "not allowed by turns (" + whose(miss.turn()) + ")";
+      case NO_BOLTS -> "the vise has no bolts and takes no straps";
     };
   }
 
   private String whose(Orientation turn) {
     if (machine.turns().contains(turn)) {
-      return "the vise's";
+      return "vise";
     }
-    return vise.turns().contains(turn) ? "the machine's" : "the machine's and the vise's";
+    return vise.turns().contains(turn) ? "machine" : "machine and vise";
   }
 
   private static String or(Set<Orientation> turns) {

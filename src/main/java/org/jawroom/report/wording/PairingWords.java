@@ -33,7 +33,7 @@ public record PairingWords(PeopleUnit unit) {
 
   /** The margin that represents the pairing in a matrix; empty if there is none. */
   public static OptionalLong margin(Outcome outcome) {
-    return HeadlineMargin.margin(outcome);
+    return outcome.margin();
   }
 
   /** The verdict as a sentence. */

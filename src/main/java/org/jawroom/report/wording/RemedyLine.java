@@ -16,11 +16,13 @@ import org.jawroom.report.format.SheetNames;
  * One remedy for a pairing, or the statement that there is none.
  *
  * @param words what to change
+ * @param verdict after the change; empty if nothing is changed
  * @param then what limits the pairing after the change; empty if nothing does or nothing is changed
  * @param mind what to watch for when changing it; may be empty
  * @param apart whether the line must not be read as a remedy like the others
  */
-public record RemedyLine(String words, Optional<Limit> then, String mind, boolean apart) {
+public record RemedyLine(
+    String words, Optional<Verdict> verdict, Optional<Limit> then, String mind, boolean apart) {
 
   private static final String NONE = "no single change does it";
 
@@ -31,12 +33,16 @@ public record RemedyLine(String words, Optional<Limit> then, String mind, boolea
   public static List<RemedyLine> of(Advice pairing, RemedyWords words) {
     Outcome outcome = pairing.outcome();
     List<RemedyLine> lines = new ArrayList<>();
-    if (outcome.verdict() == Verdict.LIMITED) {
+    if (outcome.verdict() == Verdict.LIMITED
+        || outcome.verdict() == Verdict.MEASURE && outcome.usableOpening().isPresent()) {
       lines.add(
           new RemedyLine(
               words.keepOpen(outcome),
-              outcome.recommended().flatMap(Recommendation::limit),
-              "no change: it holds only while the jaws stay there",
+              Optional.of(Verdict.LIMITED),
+              outcome.verdict() == Verdict.LIMITED
+                  ? outcome.recommended().flatMap(Recommendation::limit)
+                  : Optional.empty(),
+              "no change: it counts only while the jaws stay there",
               false));
     }
     pairing
@@ -49,16 +55,18 @@ public record RemedyLine(String words, Optional<Limit> then, String mind, boolea
                     new RemedyLine(
                         "measure more closely: " + known,
                         Optional.empty(),
+                        Optional.empty(),
                         "see " + SheetNames.TO_MEASURE,
                         false)));
     if (pairing.remedies().stream().allMatch(RemedyLine::isLess)) {
-      lines.add(new RemedyLine(NONE, Optional.empty(), "", false));
+      lines.add(new RemedyLine(NONE, Optional.empty(), Optional.empty(), "", false));
     }
-    for (Remedy remedy : pairing.remedies()) {
+    for (Remedy remedy : pairing.remediesForPeople()) {
       lines.add(
           new RemedyLine(
               words.change(outcome.machine(), remedy),
-              remedy.then().limit(),
+              Optional.of(remedy.then()),
+              remedy.place().limit(),
               words.mind(outcome, remedy),
               isLess(remedy)));
     }

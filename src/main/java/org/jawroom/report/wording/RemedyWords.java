@@ -11,6 +11,7 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.shop.Guard;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Vise;
 
@@ -56,16 +57,15 @@ public record RemedyWords(PeopleUnit unit) {
   public String change(Machine machine, Remedy remedy) {
     return switch (remedy.kind()) {
       case HANDLE_OFF -> "take the handle off before cutting";
-      case UPPER_SWING -> "work the handle over its upper half";
-      case TURN -> "turn it: handle to the " + remedy.turn().word();
+      case UPPER_SWING -> "swing the handle back and forth above the screw only";
+      case TURN -> "bolt it with the handle to the " + remedy.turn().word();
       case TRAVEL_FRONT -> stop(machine, End.TABLE_FRONT, remedy);
       case TRAVEL_BACK -> stop(machine, End.TABLE_BACK, remedy);
       case TRAVEL_LEFT -> stop(machine, End.TABLE_LEFT, remedy);
       case TRAVEL_RIGHT -> stop(machine, End.TABLE_RIGHT, remedy);
-      case CLAMPS -> "strap clamps instead of bolts";
       case RAISE -> "stand the vise on a riser plate of " + amount(remedy);
-      case MOVE -> move(machine, remedy);
-      case CLEARANCE -> "! ask for " + amount(remedy) + " less clearance everywhere, hand room too";
+      case MOVE -> move(remedy);
+      case CLEARANCE -> "! ask for " + amount(remedy) + " less clearance everywhere";
     };
   }
 
@@ -73,7 +73,7 @@ public record RemedyWords(PeopleUnit unit) {
   public String mind(Outcome outcome, Remedy remedy) {
     Machine machine = outcome.machine();
     return switch (remedy.kind()) {
-      case HANDLE_OFF, UPPER_SWING, CLAMPS -> "";
+      case HANDLE_OFF, UPPER_SWING -> "";
       case TURN -> leftOut(machine, outcome.vise(), remedy.turn());
       case TRAVEL_FRONT -> shorter(machine, End.TABLE_FRONT, remedy);
       case TRAVEL_BACK -> shorter(machine, End.TABLE_BACK, remedy);
@@ -81,7 +81,7 @@ public record RemedyWords(PeopleUnit unit) {
       case TRAVEL_RIGHT -> shorter(machine, End.TABLE_RIGHT, remedy);
       case RAISE -> raised(outcome, remedy);
       case MOVE -> "then measure it again";
-      case CLEARANCE -> "less clearance than you asked for: only if you can stand by it";
+      case CLEARANCE -> "less clearance than you asked for: only if you can answer for it";
     };
   }
 
@@ -131,7 +131,7 @@ public record RemedyWords(PeopleUnit unit) {
     String reach =
         "the spindle then reaches " + amount(remedy) + " less of the table's " + side(end.spindle);
     return end.fromLoading(machine) < remedy.amount().orElseThrow()
-        ? reach + "; it is loaded beyond that stop: look at loading too"
+        ? reach + "; the load position lies past that stop: look at loading too"
         : reach;
   }
 
@@ -144,11 +144,11 @@ public record RemedyWords(PeopleUnit unit) {
         machine.turns().contains(turn)
             ? "the vise's"
             : vise.turns().contains(turn) ? "the machine's" : "the machine's and the vise's";
-    return whose + " turns leave that out: can the handle be worked there?";
+    return "not among " + whose + " turns: can the handle be worked there?";
   }
 
   private String raised(Outcome outcome, Remedy remedy) {
-    String least = "a higher one need not do";
+    String least = "a higher one may not do";
     if (outcome.roomOverJaws().isEmpty()) {
       return least;
     }
@@ -156,18 +156,14 @@ public record RemedyWords(PeopleUnit unit) {
     return least + "; room over the jaws then " + unit.brief(room, Rounding.DOWN);
   }
 
-  private String move(Machine machine, Remedy remedy) {
-    // Guards that the model adds itself have no row; all of them are measured from a side.
-    boolean outward =
-        machine.guards().stream()
-            .filter(guard -> guard.name().equals(remedy.guard()))
-            .allMatch(guard -> guard.side().isPresent());
+  private String move(Remedy remedy) {
+    Guard guard = remedy.guard().orElseThrow();
     return "set the "
-        + remedy.guard()
+        + guard.name()
         + " "
         + amount(remedy)
         + " "
-        + (outward ? "farther out" : way(remedy));
+        + (guard.side().isPresent() ? "farther out" : way(remedy));
   }
 
   private static String way(Remedy remedy) {

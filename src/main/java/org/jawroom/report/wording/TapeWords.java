@@ -25,8 +25,8 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
   /** One line for each step. */
   public List<String> of(Recommendation place) {
     List<String> lines = new ArrayList<>();
-    lines.add("handle to the " + place.handleTo().word() + ", mount: " + place.mount());
-    lines.add(bolts(place.slots()));
+    lines.add("handle to the " + place.handleTo().word() + ", " + mount(place));
+    lines.add(fastening(place));
     lines.addAll(edges(place.handleTo(), place.x(), place.y()));
     return lines;
   }
@@ -58,6 +58,10 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
    * in the lower slot stands in front (slots along y: on the left).
    */
   public String bolts(List<Integer> slots) {
+    return fasteners("bolt", slots);
+  }
+
+  private String fasteners(String one, List<Integer> slots) {
     boolean alongX = machine.slots().direction() == Axis.X;
     String first = alongX ? "front" : "left";
     String counted = " (of " + machine.slots().count() + ", counted from the " + first + ")";
@@ -66,19 +70,22 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
     if (lowest == highest) {
       String all =
           switch (slots.size()) {
-            case 1 -> "bolt";
-            case 2 -> "both bolts";
-            default -> "all " + slots.size() + " bolts";
+            case 1 -> one;
+            case 2 -> "both " + one + "s";
+            default -> "all " + slots.size() + " " + one + "s";
           };
       return all + " in slot " + lowest + counted;
     }
     if (slots.size() == 2) {
       return first
-          + " bolt in slot "
+          + " "
+          + one
+          + " in slot "
           + lowest
           + ", "
-          + (alongX ? "rear" : "right")
-          + " bolt in slot "
+          + (alongX ? "rear " : "right ")
+          + one
+          + " in slot "
           + highest
           + counted;
     }
@@ -90,11 +97,25 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
             .map(
                 slot ->
                     slot.getValue()
-                        + (slot.getValue() == 1 ? " bolt" : " bolts")
+                        + " "
+                        + one
+                        + (slot.getValue() == 1 ? "" : "s")
                         + " in slot "
                         + slot.getKey())
             .collect(Collectors.joining(", "))
         + counted;
+  }
+
+  /** {@code base bolts, M16}; {@code clamps}. */
+  private static String mount(Recommendation place) {
+    return place.thread().isEmpty()
+        ? place.mount()
+        : place.mount() + ", " + ThreadWords.of(place.thread());
+  }
+
+  /** Which slots the bolts, or the studs of the straps, stand in. */
+  public String fastening(Recommendation place) {
+    return fasteners(place.fastening().clamped() ? "stud" : "bolt", place.slots());
   }
 
   private boolean hasBase() {
@@ -111,12 +132,9 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   private String words(TapeMeasure measure) {
     long distance = measure.distance();
+    String figure = unit.text(Math.abs(distance), Rounding.NEAREST);
+    String edge = " the table's " + measure.edge().word() + " edge";
     return measure.what()
-        + " "
-        + unit.text(Math.abs(distance), Rounding.NEAREST)
-        + (distance >= 0 ? " from" : " beyond")
-        + " the table's "
-        + measure.edge().word()
-        + " edge";
+        + (distance >= 0 ? " " + figure + " from" + edge : " overhangs" + edge + " by " + figure);
   }
 }

@@ -7,10 +7,9 @@ import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
-import org.jawroom.placement.space.Play;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Column;
@@ -19,17 +18,13 @@ import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Vise;
 import org.jawroom.shop.VisePart;
 import org.jawroom.shop.When;
+import org.jawroom.standards.TNut;
 
 /** Outcomes in words, lengths in the chosen unit. */
 public record Words(PeopleUnit unit) {
 
   /** The prefix of reasons that give a usable part of the opening. */
   public static final String KEEP_OPEN = "keep open ";
-
-  private static final String HANDLE_OFF = "handle must be off";
-
-  /** With less play than this along an axis nobody can tap a vise square. */
-  private static final long LEAST_PLAY = 2 * Length.MM;
 
   /** What limits: {@code rear cover · screw rear, closed}. */
   public static String limit(Limit limit) {
@@ -47,54 +42,73 @@ public record Words(PeopleUnit unit) {
     return words.toString();
   }
 
-  /** The verdict as a sentence. */
+  /** The verdict as a sentence that begins with its word. */
   public String sentence(Outcome outcome) {
+    String caveats = String.join("; ", new CaveatWords(unit).of(outcome));
     return switch (outcome.verdict()) {
       case FITS ->
-          outcome.bestMargin().isPresent()
-              ? "It fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)."
-              : "Nothing is listed that it could hit. Look before you trust it.";
+          caveats.isEmpty()
+              ? "Fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)."
+              : "Fits, but mind: " + caveats + ".";
+      case AWKWARD ->
+          "Awkward: nothing listed is hit, but the "
+              + new CaveatWords(unit).handInUnit(outcome)
+              + ", less than a hand wants."
+              + (caveats.isEmpty() ? "" : " Mind: " + caveats + ".");
       case MEASURE ->
-          "Too close to call: it fits only if your readings are better than you said. Measure"
-              + " again.";
+          "Measure: it fits only if the readings are better than stated"
+              + outcome
+                  .usableOpening()
+                  .map(open -> "; as they are stated, only with the jaws " + open(open))
+                  .orElse("")
+              + ".";
       case LIMITED ->
-          "It fits over part of its opening only: " + opening(outcome) + " " + unit.word() + ".";
+          "Limited: it fits only with the jaws "
+              + outcome.usableOpening().map(this::open).orElseThrow()
+              + "."
+              + (caveats.isEmpty() ? "" : " Mind: " + caveats + ".");
       case NO_PLACE ->
           outcome.recommended().isPresent()
-              ? "No place: bolts line up, but it hits something or comes too near wherever it stands."
+              ? "No place: it can be held on this table, but hits something or comes too near"
+                  + " wherever it stands."
               : "No place, whatever the blank dimensions are.";
       case NO_MOUNT ->
-          "No mount: no bolts of it line up with this table's slots in any turn allowed.";
+          "No mount: neither bolts nor clamps hold it on this table in any orientation allowed.";
       case UNKNOWN -> "Unknown: not measured: " + columns(outcome.missing()) + ".";
     };
   }
 
+  private String open(Interval open) {
+    return range(open) + " " + unit.word() + " open";
+  }
+
   /**
    * The text under a pairing's margin, or in place of it: what limits the pairing or why it has no
-   * margin.
+   * margin. What {@link #marks} lists is not repeated.
    */
   public String reason(Outcome outcome) {
     String limit =
         outcome.recommended().flatMap(Recommendation::limit).map(Words::limit).orElse("");
     return switch (outcome.verdict()) {
-      case FITS ->
-          outcome.bestMargin().isEmpty() ? Finding.NOTHING_LISTED.brief() : clear(outcome, limit);
+      case FITS -> joined("\n", limit, roomiest(outcome));
+      case AWKWARD ->
+          joined("\n", new CaveatWords(unit).hand(outcome), joined("\n", limit, roomiest(outcome)));
       case LIMITED -> joined("\n", opening(outcome), limit);
-      case MEASURE -> joined("\n", Finding.MEASURE.words(), limit);
+      case MEASURE -> joined("\n", joined(", or ", "measure again", opening(outcome)), limit);
       case NO_PLACE ->
-          outcome.recommended().isPresent() ? limit : "no place even with every blank at its best";
-      case NO_MOUNT -> Finding.NO_MOUNT.words();
-      case UNKNOWN -> "unknown: " + columns(outcome.missing());
+          outcome.recommended().isPresent() ? limit : "even with every blank at its best";
+      case NO_MOUNT -> "neither bolts nor clamps hold it";
+      case UNKNOWN -> "not measured: " + columns(outcome.missing());
     };
   }
 
-  private String clear(Outcome outcome, String limit) {
-    return Finding.placedForReach(outcome) ? placedMargin(outcome) + " as placed: " + limit : limit;
-  }
-
-  private String placedMargin(Outcome outcome) {
-    long margin = outcome.recommended().flatMap(Recommendation::limit).orElseThrow().margin();
-    return unit.text(margin, Rounding.DOWN);
+  /**
+   * {@code roomiest place 31.5}: the best margin, if another place than the one recommended has it.
+   */
+  private String roomiest(Outcome outcome) {
+    return outcome.bestMargin().isEmpty() || outcome.bestMargin().equals(outcome.margin())
+        ? ""
+        : "roomiest place " + unit.text(outcome.bestMargin().orElseThrow(), Rounding.DOWN);
   }
 
   /** {@code keep open 76.2 to 152.4}, rounded inward to the displayed digits. */
@@ -109,6 +123,13 @@ public record Words(PeopleUnit unit) {
 
   /** Further remarks about a pairing; for one without a place only those on weight and room. */
   public List<String> marks(Outcome outcome) {
+    List<String> marks = new ArrayList<>(new CaveatWords(unit).of(outcome));
+    marks.addAll(otherMarks(outcome));
+    return marks;
+  }
+
+  /** The marks that are no caveats. */
+  public List<String> otherMarks(Outcome outcome) {
     List<String> marks = new ArrayList<>();
     if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
       marks.add("too heavy");
@@ -122,28 +143,35 @@ public record Words(PeopleUnit unit) {
     if (outcome.shortestToolTooShort()) {
       marks.add("shortest tool does not clear the bed");
     }
-    if (handleComesOff(outcome.vise())) {
-      marks.add(HANDLE_OFF);
+    if (outcome.verdict() == Verdict.LIMITED) {
+      addUnlessEmpty(marks, new CaveatWords(unit).hand(outcome));
     }
-    outcome.recommended().ifPresent(place -> addPlaceMarks(place, marks));
+    outcome.recommended().ifPresent(place -> addPlaceMarks(outcome.machine(), place, marks));
     return marks;
   }
 
-  private void addPlaceMarks(Recommendation place, List<String> marks) {
-    place
-        .play()
-        .map(Words::tooLittlePlay)
-        .filter(axes -> !axes.isEmpty())
-        .ifPresent(axes -> marks.add("play under 2 mm in " + axes));
+  private void addPlaceMarks(Machine machine, Recommendation place, List<String> marks) {
+    if (place.fastening().clamped()) {
+      marks.add("held by strap clamps");
+    }
+    if (place.thread().isPresent() && place.thread().getAsLong() < slotBolt(machine)) {
+      marks.add(ThreadWords.of(place.thread()) + " bolts, smaller than the slot's");
+    }
     if (place.reachShortfall() > 0) {
-      marks.add("reach short by " + unit.brief(place.reachShortfall(), Rounding.UP));
+      marks.add(
+          "spindle misses " + unit.brief(place.reachShortfall(), Rounding.UP) + " of the work");
     }
   }
 
-  private static String tooLittlePlay(Play play) {
-    String x = play.left() + play.right() < LEAST_PLAY ? "x" : "";
-    String y = play.front() + play.rear() < LEAST_PLAY ? "y" : "";
-    return joined(" and ", x, y);
+  /** The diameter of the bolt that goes with the machine's slots. */
+  private static long slotBolt(Machine machine) {
+    return TNut.boltFor(machine.slots().width().length()).orElse(0);
+  }
+
+  private static void addUnlessEmpty(List<String> marks, String mark) {
+    if (!mark.isEmpty()) {
+      marks.add(mark);
+    }
   }
 
   /** Whether the margin requires that the handle is taken off before cutting. */
@@ -194,15 +222,21 @@ public record Words(PeopleUnit unit) {
 
   /** Remarks that apply to all pairings of a vise. */
   public static String caution(Vise vise) {
-    return joined("; ", handleComesOff(vise) ? HANDLE_OFF : "", exact(vise.provenance()));
+    return joined(
+        "; ", handleComesOff(vise) ? "handle off while cutting" : "", exact(vise.provenance()));
   }
 
   private static String exact(Provenance provenance) {
     return provenance.assumedExact() ? "tolerance taken as 0" : "";
   }
 
-  /** The finding with its sign. */
+  /** The verdict with its sign: {@code ● fits}. */
   public static String signed(Finding finding) {
+    return finding.sign() + " " + finding.brief();
+  }
+
+  /** {@link #signed} and what the verdict means, for a legend. */
+  public static String explained(Finding finding) {
     return finding.sign() + " " + finding.words();
   }
 

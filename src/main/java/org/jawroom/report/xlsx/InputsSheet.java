@@ -39,9 +39,9 @@ public final class InputsSheet {
     facts.settings().forEach(setting -> inputs.pair(setting.label(), setting.value()));
     inputs.section("Files read, each with its fingerprint");
     facts.files().forEach(file -> inputs.pair(file.name(), file.fingerprint()));
-    inputs.lines("Warnings", facts.warnings(), limits);
     inputs.lines("Blanks: not known, and not taken as zero", facts.blanks(), limits);
     inputs.lines("Defaults taken", facts.defaults(), limits);
+    inputs.lines("Warnings", facts.warnings(), limits);
   }
 
   private void section(String heading) {

@@ -67,6 +67,33 @@ public final class ListSheet {
     }
   }
 
+  /** The number of entries that a sheet holds. */
+  public static int room(SheetLimits limits) {
+    return limits.rows() - FIRST_ENTRY;
+  }
+
+  /**
+   * Writes the head of a list of {@code entries}, and ahead of the remark that only the first fit,
+   * if so.
+   *
+   * @param complete the file that has them all; empty if none has
+   * @return the entries that fit on the sheet
+   */
+  public <T> List<T> head(
+      String title, List<T> entries, SheetLimits limits, String complete, String remark) {
+    int shown = Math.min(entries.size(), room(limits));
+    head(title, cut(shown, entries.size(), complete) + remark);
+    return entries.subList(0, shown);
+  }
+
+  /** Says that only the first {@code shown} of {@code all} are listed; empty if all are. */
+  public static String cut(int shown, int all, String complete) {
+    String elsewhere = complete.isEmpty() ? ". " : "; " + complete + " HAS THEM ALL. ";
+    return shown == all
+        ? ""
+        : "ONLY THE FIRST " + shown + " OF " + all + " FIT ON THIS SHEET" + elsewhere;
+  }
+
   /** Writes title, remark and header row; call it before any entry. */
   public void head(String title, String remark) {
     Row top = sheet.createRow(0);

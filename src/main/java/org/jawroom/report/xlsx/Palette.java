@@ -25,8 +25,9 @@ public final class Palette {
 
   static String fill(Finding finding) {
     return switch (finding) {
-      case CLEAR -> "CFE6F7";
-      case NOTHING_LISTED -> "FFFFFF";
+      case FITS -> "CFE6F7";
+      case FITS_BUT -> "FFFFFF";
+      case AWKWARD -> "D9EAD3";
       case LIMITED -> "8FC1E3";
       case MEASURE -> "F7C56B";
       case NO_PLACE -> "DB9271";
@@ -37,14 +38,14 @@ public final class Palette {
 
   /** Hatched if a clear pairing had no guard to be checked against, else solid. */
   static FillPatternType pattern(Finding finding) {
-    return finding == Finding.NOTHING_LISTED
+    return finding == Finding.FITS_BUT
         ? FillPatternType.THIN_FORWARD_DIAG
         : FillPatternType.SOLID_FOREGROUND;
   }
 
   /** The pattern's colour: that of a solid fill, or of the strokes of a hatched one. */
   static String ink(Finding finding) {
-    return finding == Finding.NOTHING_LISTED ? "A6C9E2" : fill(finding);
+    return finding == Finding.FITS_BUT ? "A6C9E2" : fill(finding);
   }
 
   /** With full alpha: some programs read a colour without alpha as transparent. */

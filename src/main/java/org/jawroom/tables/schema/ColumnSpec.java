@@ -78,6 +78,17 @@ public record ColumnSpec(
         .outOf(List.of("cutting", "loading", "always"));
   }
 
+  /**
+   * Whether its length may be known within bounds only. The bolts go by the slot's width, and a
+   * base that is known over all leaves its ends open by itself.
+   */
+  public boolean takesRanges() {
+    return need == Need.UNKNOWN_IF_BLANK
+        && kind.isLength()
+        && !name.equals("slot_width")
+        && !name.equals("base_length");
+  }
+
   ColumnSpec outOf(List<String> allowed) {
     return new ColumnSpec(
         name, kind, need, noneAllowed, allowed, standard, blankMeans, everyone, help);

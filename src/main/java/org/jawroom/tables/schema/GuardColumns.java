@@ -23,9 +23,9 @@ final class GuardColumns {
   static final List<ColumnSpec> ALL =
       List.of(
           ColumnSpec.required("machine", NAME, "The mill it belongs to, as named in machines."),
-          ColumnSpec.required("guard", NAME, "What to call it. No two alike on one mill."),
+          ColumnSpec.required("guard", NAME, "Its name. No two guards of one mill have the same."),
           ColumnSpec.optional(
-                  "kind", WORD, "empty", "What sort of thing it is; never changes a number.")
+                  "kind", WORD, "empty", "What kind of thing it is. It changes no number.")
               .outOf(
                   List.of(
                       "door",
@@ -42,7 +42,8 @@ final class GuardColumns {
               "carried_by",
               CARRIER,
               "frame",
-              "What it rides on: frame (stands still), saddle (moves along y), head (along z), table, or"
+              "What carries it: frame (stands still), saddle (moves along y), head (along"
+                  + " z), table, or"
                   + " the letters of the axes that carry it."),
           ColumnSpec.when(
               "Whether it counts only while cutting (a closed door), only while loading, or always."),
@@ -50,7 +51,8 @@ final class GuardColumns {
                   "side",
                   WORD,
                   "a box, given by its limits",
-                  "If it is taped as the mill's gaps are: the side of the table on which it stands.")
+                  "The side of the table on which it stands, if it is measured like the mill's"
+                      + " gaps.")
               .outOf(List.of("front", "rear", "left", "right"))
               .forEveryone(),
           ColumnSpec.unknown(
@@ -69,7 +71,7 @@ final class GuardColumns {
               "clearance",
               SIZE,
               "the setting clearance",
-              "How far everything must stay off this one."),
+              "The clearance required from this guard."),
           ColumnSpec.optional(
               "tolerance",
               SIZE,

@@ -31,7 +31,8 @@ final class MachineColumns {
 
   static final List<ColumnSpec> ALL =
       List.of(
-          ColumnSpec.required("machine", NAME, "What the shop calls this mill. No two alike."),
+          ColumnSpec.required(
+              "machine", NAME, "The shop's name for this mill. No two mills have the same."),
           ColumnSpec.optional("description", TEXT, "empty", "Free text for people."),
           ColumnSpec.word(
               "status",
@@ -43,7 +44,7 @@ final class MachineColumns {
           ColumnSpec.required(
               "table_moves",
               AXES,
-              "The axes along which the table itself is carried, not the tool: xy on a C-frame mill, xyz"
+              "The axes along which the table itself moves, not the tool: xy on a C-frame mill, xyz"
                   + " on a knee mill, none where only the spindle moves."),
           ColumnSpec.required(
               "table_length",
@@ -78,7 +79,7 @@ final class MachineColumns {
           ColumnSpec.required(
               "slot_count",
               COUNT,
-              "How many T-slots; 0 for a plain table. Stays blank if slot_positions is filled."),
+              "The number of T-slots; 0 for a plain table. Blank if slot_positions is filled."),
           ColumnSpec.unknown(
               "slot_width",
               SIZE,
@@ -104,7 +105,7 @@ final class MachineColumns {
               "slot_length",
               SIZE,
               "the whole table",
-              "How long the slots can hold a bolt, if they end before the table does."),
+              "Over which length the slots can hold a bolt, if they end before the table does."),
           ColumnSpec.standard("front_ledge", SIZE, "0", "How far the front" + LEDGE),
           ColumnSpec.standard("rear_ledge", SIZE, "0", "How far the rear" + LEDGE),
           ColumnSpec.standard("left_ledge", SIZE, "0", "How far the left end" + LEDGE),
@@ -142,7 +143,7 @@ final class MachineColumns {
                   "Spindle nose to table top with the spindle as HIGH as it goes; not the z travel.")
               .notForEveryone(),
           ColumnSpec.unknown(
-                  "max_load", MASS, "What the table may carry in all, vise and work together.")
+                  "max_load", MASS, "The most that the table may carry, vise and work together.")
               .notForEveryone(),
           ColumnSpec.optional(
               "load_x",
@@ -179,5 +180,6 @@ final class MachineColumns {
               "price",
               PRICE,
               "not for sale",
-              "Of a candidate, set up and running; a number without currency, at most two decimals."));
+              "The price of a candidate, set up and running; a number without currency, at"
+                  + " most two decimals."));
 }

@@ -31,7 +31,8 @@ final class PartColumns {
           ColumnSpec.required(
               "part",
               NAME,
-              "What to call it. No two alike on one vise; handle counts as the handle."),
+              "Its name. No two parts of one vise have the same. A part named handle counts"
+                  + " as the handle."),
           ColumnSpec.when("Whether it is there only while cutting, only while loading, or always."),
           ColumnSpec.required("u_min_closed", LENGTH, "Rear" + U + "closed (at opening_min)."),
           ColumnSpec.required("u_max_closed", LENGTH, "Front" + U + "closed (at opening_min)."),

@@ -15,79 +15,99 @@ public final class SettingColumns {
 
   static final List<ColumnSpec> COLUMNS =
       List.of(
-          ColumnSpec.required("setting", NAME, "Which setting."),
-          ColumnSpec.optional("value", TEXT, "the setting's own default", "Its value."));
+          ColumnSpec.required("setting", NAME, "The name of the setting."),
+          ColumnSpec.optional("value", TEXT, "the default of the setting", "Its value."));
 
   /** The settings, in the order of the specification. */
   public static final List<ColumnSpec> SETTINGS =
       List.of(
           ColumnSpec.standard(
-              "unit", UNIT, "mm", "The unit of a bare number where its row names none."),
+              "unit",
+              UNIT,
+              "mm",
+              "The unit of a bare number in a row whose own column unit is blank."),
           ColumnSpec.optional(
                   "show",
                   UNIT,
                   "that of the machine's row; for a whole shop that of most machines",
-                  "The unit in which people read: mm or in. It changes no number in the tables.")
+                  "The unit in which lengths are printed for people. It changes no number in the"
+                      + " tables, and none in the CSV files.")
               .outOf(List.of("mm", "in")),
           ColumnSpec.word(
               "decimal",
               List.of("point", "comma"),
-              "Whether 1,25 (comma) or 1.25 (point) is one and a quarter."),
+              "The decimal sign of numbers in text: with point, 1.5 is one and a half; with comma,"
+                  + " 1,5 is."),
           ColumnSpec.standard(
               "clearance",
               SIZE,
               "6 mm",
-              "How far everything must stay off a guard that names no clearance of its own."),
+              "The clearance required from every guard that has no clearance of its own."),
           ColumnSpec.standard(
               "hand_room",
               SIZE,
               "25 mm",
-              "The least clearance around a handle while loading: room for a finger (ISO 13854)."),
+              "The clearance required around a handle while loading, so that no finger is crushed"
+                  + " (ISO 13854)."),
           ColumnSpec.optional(
-              "spacing", SIZE, "as clearance", "The least between two vises on one table."),
+              "spacing",
+              SIZE,
+              "as clearance",
+              "The least distance between two vises on one table."),
           ColumnSpec.standard(
               "clamp_room",
               SIZE,
               "60 mm",
-              "How much a strap clamp takes on either side of a base."),
+              "The width that a strap clamp takes up beside the base, on either side."),
           ColumnSpec.standard(
               "tap_room",
               SIZE,
               "2 mm",
-              "How far a vise must be movable every way so that it can be tapped square; 0 asks"
-                  + " nothing."),
+              "How far a vise must be movable in every direction, so that it can be tapped square."
+                  + " 0: not at all."),
           ColumnSpec.word(
               "smaller_threads",
               List.of("yes", "no"),
-              "Whether bolts may have a smaller thread than the slot's own where a hole asks for"
-                  + " one."),
+              "Whether a bolt may have a smaller thread than the usual one of its slot, where the"
+                  + " hole in the vise needs it."),
           ColumnSpec.optional(
               "shortest_tool",
               SIZE,
-              "heads are told as a number, not in the verdict",
-              "The shortest tool in use, spindle nose to tip, holder included."),
+              "heads do not count while cutting; the least nose height is reported",
+              "The length of the shortest tool in use, from the spindle nose to its tip, with its"
+                  + " holder."),
           ColumnSpec.standard(
               "jaw_play",
               SIZE,
               "10 mm",
-              "How much further than a job's part the jaws go to let it in."),
+              "How much wider than a job's part the jaws are opened to let the part in."),
           ColumnSpec.standard(
               "load_room",
               SIZE,
               "2 mm",
-              "How much further than a job's part the jaws must be able to open."),
+              "How much wider than a job's part the jaws must at least be able to open."),
           ColumnSpec.standard(
               "comfort",
               SIZE,
               "3 mm",
-              "A margin of this much is comfortable; more is worth nothing by itself."),
+              "A margin of this size is enough: between two places, a larger one does not count."),
           ColumnSpec.standard(
               "least_opening",
               POSITIVE_SIZE,
               "25 mm",
-              "The least part of the opening that is still of use; at least 0.01 mm."),
+              "The least width of an opening range that is still of use; at least 0.01 mm."),
           ColumnSpec.optional(
-              "max_overhang", SIZE, "no limit", "How far a base may hang over a table edge."));
+              "max_overhang",
+              SIZE,
+              "no limit",
+              "How far a vise's base may hang over the table's edge."));
+
+  /**
+   * The settings that an option of the same name overrides: all but {@code unit}, since no option
+   * may change what a number in the tables means.
+   */
+  public static final List<ColumnSpec> OPTIONS =
+      SETTINGS.stream().filter(setting -> !setting.name().equals("unit")).toList();
 
   /** Finds a setting; case and word separators do not count. */
   public static Optional<ColumnSpec> setting(String name) {

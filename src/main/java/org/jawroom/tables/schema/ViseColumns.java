@@ -24,12 +24,13 @@ final class ViseColumns {
 
   static final List<ColumnSpec> ALL =
       List.of(
-          ColumnSpec.required("vise", NAME, "What the shop calls this kind of vise. No two alike."),
+          ColumnSpec.required(
+              "vise", NAME, "The shop's name for this kind of vise. No two kinds have the same."),
           ColumnSpec.optional("description", TEXT, "empty", "Free text for people."),
           ColumnSpec.optional(
                   "unit", UNIT, "the setting unit", "The unit of this row's bare numbers.")
               .forEveryone(),
-          ColumnSpec.standard("quantity", COUNT, "1", "How many of them the shop has."),
+          ColumnSpec.standard("quantity", COUNT, "1", "The number that the shop has."),
           ColumnSpec.word(
                   "jaws",
                   List.of("one", "both"),
@@ -54,7 +55,8 @@ final class ViseColumns {
           ColumnSpec.required(
               "bed_height",
               SIZE,
-              "From the table to the bed on which work rests between the jaws, swivel plate and all."),
+              "From the table to the bed on which work rests between the jaws, swivel plate"
+                  + " included."),
           ColumnSpec.standard(
               "opening_min", SIZE, "0", "The least distance between the jaw faces."),
           ColumnSpec.required(
@@ -83,7 +85,8 @@ final class ViseColumns {
           ColumnSpec.unknown(
               "fixed_jaw_thickness",
               SIZE,
-              "Face to back along the opening, plates on; not the jaw's width. Not asked of jaws = both."),
+              "Face to back along the opening, plates on; not the jaw's width. Not needed"
+                  + " with jaws = both."),
           ColumnSpec.unknown(
               "moving_jaw_thickness",
               SIZE,
@@ -102,13 +105,15 @@ final class ViseColumns {
           ColumnSpec.unknown(
                   "front_projection_closed",
                   SIZE,
-                  "Jaws CLOSED (at opening_min): how far anything sticks out before the front end"
+                  "Jaws CLOSED (at opening_min): how far anything sticks out in front of the"
+                      + " front end"
                       + PROJECTION)
               .orNone(),
           ColumnSpec.unknown(
                   "front_projection_open",
                   SIZE,
-                  "Jaws fully OPEN: how far anything sticks out before the front end" + PROJECTION)
+                  "Jaws fully OPEN: how far anything sticks out in front of the front end"
+                      + PROJECTION)
               .orNone(),
           ColumnSpec.unknown(
               "screw_height", SIZE, "The screw's axis above the table; not above the bed."),
@@ -168,14 +173,16 @@ final class ViseColumns {
               "strap_flange",
               List.of("no", "yes"),
               "Whether strap clamps can hold it by a flange along its sides."),
-          ColumnSpec.unknown("mass", MASS, "As it stands on the table, swivel plate and all.")
+          ColumnSpec.unknown("mass", MASS, "Mass as it stands on the table, swivel plate included.")
               .notForEveryone(),
-          ColumnSpec.optional("clamp_force", NUMBER, "not stated", "kN, at the torque used."),
+          ColumnSpec.optional(
+              "clamp_force", NUMBER, "not stated", "Clamping force in kN, at the torque used."),
           ColumnSpec.optional(
               "price",
               PRICE,
               "no more can be had",
-              "Of one more; a number without currency, at most two decimals. With quantity 0: one that might"
+              "The price of one more; a number without currency, at most two decimals. With"
+                  + " quantity 0: one that might"
                   + " be bought."),
           ColumnSpec.optional(
               "tolerance",

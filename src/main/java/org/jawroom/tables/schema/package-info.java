@@ -3,7 +3,7 @@
  *
  * <p>One source for everything that must know it: the reader, the templates and the page
  * inputs/README.md. {@link org.jawroom.tables.schema.TableSpec} lists the tables in the order in
- * which faults are told, each with its {@link org.jawroom.tables.schema.ColumnSpec}s in the order
+ * which faults are listed, each with its {@link org.jawroom.tables.schema.ColumnSpec}s in the order
  * of the page. The settings have a table of two columns; what may stand in it is listed by {@link
  * org.jawroom.tables.schema.SettingColumns}.
  *

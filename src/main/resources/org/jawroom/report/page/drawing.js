@@ -39,7 +39,7 @@ const Drawing = (() => {
 
   const slug = (part) => part.name.replace(/[^a-z]+/g, '-');
   const own = ['base', 'fixed-jaw', 'moving-jaw', 'rear-jaw', 'front-jaw', 'screw-rear', 'screw-front',
-    'handle', 'bolts'];
+    'handle', 'bolts', 'clamps'];
 
   function partClass(part) {
     const name = slug(part);

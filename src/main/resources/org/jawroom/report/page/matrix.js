@@ -3,7 +3,6 @@
  * clearance.
  */
 const Matrix = (() => {
-  const CLOSE = 3 * Model.MM;
   const SHORT_SIGN = '▼';
   const CLOSE_SIGN = '▲';
   let data = null;
@@ -15,7 +14,7 @@ const Matrix = (() => {
 
   const pairing = (machine, vise) => data.pairings[machine * data.vises.length + vise];
   const finding = (entry) => data.findings[entry.finding];
-  const fits = (entry) => entry.finding === 'CLEAR' || entry.finding === 'NOTHING_LISTED';
+  const fits = (entry) => entry.finding === 'FITS' || entry.finding === 'FITS_BUT';
 
   /* The margin as displayed: the rounded-down value is compared with the extra clearance. */
   function shownMargin(entry) {
@@ -24,28 +23,28 @@ const Matrix = (() => {
   }
 
   /*
-   * A margin below the wanted one is short, up to 3 mm above it close; margins below 0 are not
-   * compared.
+   * A margin below the wanted one is short, less than what is comfortable above it close; margins
+   * below 0 are not compared.
    */
   function standing(entry) {
     if (entry.margin === undefined || entry.margin < 0) {
       return '';
     }
     const left = shownMargin(entry) - extra;
-    return left < 0 ? 'short' : left <= CLOSE ? 'close' : 'well';
+    return left < 0 ? 'short' : left < data.comfort ? 'close' : 'well';
   }
 
   function sign(entry, stands) {
     if (stands === 'short') {
       return SHORT_SIGN;
     }
-    return stands === 'close' && entry.finding === 'CLEAR' ? CLOSE_SIGN : finding(entry).sign;
+    return stands === 'close' && entry.finding === 'FITS' ? CLOSE_SIGN : finding(entry).sign;
   }
 
   function label(entry, machine, vise, stands) {
     const words = [data.vises[vise].name + ' on ' + data.machines[machine].name + ': ' + finding(entry).word];
-    if (entry.finding === 'NOTHING_LISTED') {
-      words.push('nothing listed to hit');
+    if (entry.finding === 'FITS_BUT') {
+      words.push('but mind: ' + (entry.marks || []).map(Words.pick).join('; '));
     }
     if (entry.margin !== undefined) {
       words.push('margin ' + Words.withUnit(Words.coarseDown(entry.margin)));
@@ -62,14 +61,15 @@ const Matrix = (() => {
   function cell(machine, vise) {
     const entry = pairing(machine, vise);
     const stands = standing(entry);
-    const word = entry.finding === 'NOTHING_LISTED' ? 'nothing listed' : finding(entry).word;
+    const word = finding(entry).word + (entry.finding === 'FITS_BUT' ? ' !' : '');
+    const marks = (entry.marks || []).map((mark) => '! ' + Words.pick(mark));
     const button = Dom.make(
       'button',
       {
         type: 'button',
         class: 'cell f-' + entry.finding + (stands === '' ? '' : ' ' + stands),
         'aria-label': label(entry, machine, vise, stands),
-        title: Words.pick(entry.reason),
+        title: [Words.pick(entry.reason), ...marks].filter((line) => line !== '').join('; '),
         tabindex: -1,
         'data-machine': machine,
         'data-vise': vise,
@@ -177,7 +177,8 @@ const Matrix = (() => {
         shown.words + ': ' + count));
     });
     [['short', SHORT_SIGN, 'less than the extra clearance wanted'],
-      ['close', CLOSE_SIGN, Words.unit() === 'mm' ? '0 to 3 mm to spare' : '0 to 3 mm (0.12 in) to spare']]
+      ['close', CLOSE_SIGN, 'less than ' + Words.withUnit(Words.fineUp(data.comfort)) + ' to spare']]
+      .filter((more) => more[0] === 'short' || data.comfort > 0)
       .forEach((more) => {
         list.append(Dom.make('li', {},
           Dom.make('span', { class: 'swatch ' + more[0], 'aria-hidden': 'true' }, more[1]), more[2]));

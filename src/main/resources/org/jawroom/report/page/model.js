@@ -63,13 +63,13 @@ const Model = (() => {
     return { x: plus(box.x, state.x), y: plus(box.y, state.y), z: box.z };
   }
 
-  /* The range of the nose's height over the table. */
+  /* The range of the nose's height over the table, at worst of what its readings allow. */
   function nose(data, machine, vise, situation) {
     if (situation === LOADING) {
-      return [machine.nose[1], machine.nose[1]];
+      return [machine.nose[1], machine.nose[2]];
     }
     const lowest = Math.max(machine.nose[0], vise.bed + data.shortestTool);
-    return [Math.min(lowest, machine.nose[1]), machine.nose[1]];
+    return [Math.min(lowest, machine.nose[1]), machine.nose[2]];
   }
 
   /* A guard's box with the spindle at (state.spindleX, state.spindleY), as it sweeps along z. */
@@ -121,11 +121,11 @@ const Model = (() => {
     return vise.parts.concat(vise.bolts[state.thread][state.mount]);
   }
 
-  function pair(data, part, guard, box, other, situation) {
+  function pair(part, guard, box, other, state) {
     const gaps = { x: distance(box.x, other.x), y: distance(box.y, other.y), z: distance(box.z, other.z) };
     const gap = Math.max(gaps.x, gaps.y, gaps.z);
-    const required = part.handle && situation === LOADING
-      ? Math.max(guard.clearance, data.handRoom)
+    const required = part.handle && state.situation === LOADING
+      ? Math.max(guard.clearance, state.hand)
       : guard.clearance;
     const tolerance = guard.tolerance + part.tolerance;
     return {
@@ -134,6 +134,8 @@ const Model = (() => {
       partBox: box,
       guardBox: other,
       gap: gap,
+      beside: Math.max(gaps.x, gaps.y),
+      above: gaps.z,
       axis: gaps.y === gap ? 'y' : gaps.x === gap ? 'x' : 'z',
       required: required,
       tolerance: tolerance,
@@ -158,13 +160,13 @@ const Model = (() => {
 
   /*
    * Every pair that counts, tightest first, equal ones in the solver's order. The state has turn,
-   * mount, thread, x, y (the vise), situation, spindleX, spindleY (over the table) and opening.
+   * mount, thread, x, y (the vise), situation, spindleX, spindleY (over the table), opening, and
+   * hand: the least room asked for round the handle while loading.
    */
   function gaps(data, machine, vise, state) {
     const found = [];
     pairs(machine, vise, state, (part, guard) => found.push(pair(
-      data, part, guard, partBox(vise, part, state), guardBox(data, machine, vise, guard, state),
-      state.situation)));
+      part, guard, partBox(vise, part, state), guardBox(data, machine, vise, guard, state), state)));
     return found.sort(tightestFirst);
   }
 
@@ -177,10 +179,36 @@ const Model = (() => {
     for (const situation of [CUTTING, LOADING]) {
       const at = Object.assign({}, state, { situation: situation });
       pairs(machine, vise, at, (part, guard) => found.push(pair(
-        data, part, guard, partSwept(vise, part, at, openings), guardSwept(data, machine, vise, guard, at),
-        situation)));
+        part, guard, partSwept(vise, part, at, openings), guardSwept(data, machine, vise, guard, at), at)));
     }
     return found.sort(tightestFirst);
+  }
+
+  /*
+   * Whether the vise can be tapped square where it stands: its bolts or clamps leave the room for
+   * it, and nothing comes too near on the way. `swept`: what sweptGaps returned.
+   */
+  function settable(data, seat, state, swept) {
+    const held = data.tapRoom === 0 || seat.settable.some((place) => place.x[0] <= state.x
+      && state.x <= place.x[1] && place.y[0] <= state.y && state.y <= place.y[1]);
+    return held && swept.every((one) =>
+      Math.max(one.beside - data.tapRoom, one.above) >= one.required + one.tolerance);
+  }
+
+  /* How far the work area, jaws wide open, sticks out of the spindle's reach; 0 if it does not. */
+  function shortfall(machine, vise, state) {
+    const turn = TURNS[state.turn];
+    const widest = vise.opening[1];
+    const area = {};
+    area[turn.u[0]] = signed(vise.both ? [-widest / 2, widest / 2] : [0, widest], turn.u[1]);
+    area[turn.v[0]] = [-vise.jaw / 2, vise.jaw / 2];
+    const beyond = (axis, index) => {
+      const [lo, hi] = plus(area[axis], state[axis]);
+      const least = machine.spindle[index] - machine.reach[index];
+      const most = machine.spindle[index] + machine.reach[index];
+      return Math.max(least - lo, hi - most);
+    };
+    return Math.max(0, beyond('x', 0), beyond('y', 1));
   }
 
   /* While loading the axes stand at the load position. */
@@ -228,8 +256,8 @@ const Model = (() => {
     let found = null;
     const look = (moment, part, guard) => {
       const margin = pair(
-        data, part, guard, partBox(vise, part, moment), guardBox(data, machine, vise, guard, moment),
-        moment.situation).margin;
+        part, guard, partBox(vise, part, moment), guardBox(data, machine, vise, guard, moment),
+        moment).margin;
       if (found === null || margin < found.margin) {
         found = { margin: margin, state: moment };
       }
@@ -273,14 +301,17 @@ const Model = (() => {
 
   /* Decodes the turn, mount, thread and places of a seat from the data. */
   function seat(seatData) {
+    const [turn, mount, thread, count] = seatData;
     const places = [];
-    for (let i = 3; i < seatData.length; i += 4) {
+    for (let i = 4; i < seatData.length; i += 4) {
       places.push({ x: [seatData[i], seatData[i + 1]], y: [seatData[i + 2], seatData[i + 3]] });
     }
-    return { turn: seatData[0], mount: seatData[1], thread: seatData[2], places: places };
+    return {
+      turn: turn, mount: mount, thread: thread, places: places.slice(0, count), settable: places.slice(count),
+    };
   }
 
-  /* The place nearest to (x, y) at which the bolts hold. */
+  /* The place nearest to (x, y), of those listed. */
   function nearestPlace(places, x, y) {
     let best = null;
     places.forEach((place, index) => {
@@ -318,6 +349,8 @@ const Model = (() => {
     TURNS: TURNS,
     gaps: gaps,
     sweptGaps: sweptGaps,
+    settable: settable,
+    shortfall: shortfall,
     guardSwept: guardSwept,
     hull: hull,
     guardBox: guardBox,

@@ -41,6 +41,7 @@ const Pairing = (() => {
       spindleX: ctx.machine.spindle[0],
       spindleY: ctx.machine.spindle[1],
       opening: pairing.openings[0],
+      hand: pairing.hand ? data.handRoom : 0,
     };
   }
 
@@ -93,12 +94,16 @@ const Pairing = (() => {
     const add = (term, words) => list.append(
       Dom.make('div', {}, Dom.make('dt', {}, term), Dom.make('dd', {}, words)));
     if (pairing.limit !== undefined) {
-      add('Margin in the recommended place', Words.withUnit(Words.fineDown(pairing.limit.margin)));
+      add('Margin', Words.withUnit(Words.fineDown(pairing.limit.margin)));
       add('Limited by', pairing.limit.part + ' to ' + pairing.limit.guard + ': '
         + Words.pick(pairing.limit.where));
     }
     if (pairing.best !== undefined) {
-      add('Best margin anywhere, full opening', Words.withUnit(Words.fineDown(pairing.best)));
+      add('Margin of the roomiest place, ' + (pairing.finding === 'LIMITED' ? 'full opening' : 'reached or not'),
+        Words.withUnit(Words.fineDown(pairing.best)));
+    }
+    if (pairing.handGap !== undefined) {
+      add('Room round the handle', Words.withUnit(Words.fineDown(pairing.handGap)));
     }
     if (pairing.noseNotBelow !== undefined) {
       add('Keep the nose at least', Words.withUnit(Words.upCoarse(pairing.noseNotBelow)) + ' above the table');
@@ -117,7 +122,7 @@ const Pairing = (() => {
     };
     const minded = (ctx.pairing.marks || []).concat(ctx.machine.cautions || [], ctx.vise.cautions || []);
     list('To mind', minded.filter((line, index) => minded.indexOf(line) === index));
-    list('Why no bolts line up', ctx.pairing.misses);
+    list('Why nothing holds it', ctx.pairing.misses);
     list('Not measured', ctx.pairing.missing);
     list('What one change would make it fit, least effort first', ctx.pairing.changes);
   }
@@ -129,6 +134,8 @@ const Pairing = (() => {
     parts.now = Dom.make('p', { id: 'now', role: 'status' });
     parts.rows = Dom.make('tbody', {});
     parts.where = Dom.make('p', { id: 'where', class: 'note' });
+    parts.doubts = Dom.make('p', { id: 'doubts', role: 'status' });
+    parts.range = Dom.make('p', { class: 'note', id: 'range' }, Readout.range(ctx, recommended()));
     parts.travel = Dom.make('p', { class: 'note', id: 'travel' });
     parts.here = Dom.make('p', { id: 'here' });
     parts.moment = Dom.make('p', { class: 'note', id: 'moment' });
@@ -142,13 +149,13 @@ const Pairing = (() => {
         part('side-box', parts.side,
           Dom.make('p', { class: 'note' }, 'The same from the right; the operator stands on the left.'))),
       part('column',
-        part('now-box', parts.now, parts.here),
+        parts.box = part('now-box', parts.now, parts.here, parts.doubts),
         part('controls-box', controls()),
-        part('words-box', parts.moment, parts.where,
+        part('words-box', parts.moment, parts.where, parts.range,
           Dom.make('p', { class: 'note' }, 'The plan is seen from above and from the table: what moves against'
             + ' the table moves in the picture. Hatched: guards where they stand now; tinted: what they sweep'
             + ' over the whole travel; dash and dot: what the spindle reaches. Drag the vise, or the'
-            + ' spindle’s cross; the vise goes where its bolts hold.'))));
+            + ' spindle’s cross; the vise goes where its bolts or clamps hold.'))));
   }
 
   function zoom() {
@@ -231,7 +238,7 @@ const Pairing = (() => {
     const box = Dom.clear(parts.places);
     if (ctx.seats.length > 1) {
       box.append(Controls.choice('seat', 'Handle to, mount', ctx.seats.map((one, index) => [
-        index, one.turn + ' · ' + ctx.vise.mounts[one.mount]]), ctx.seats.indexOf(seat()), (index) => {
+        index, one.turn + ' · ' + Readout.held(ctx.vise, one)]), ctx.seats.indexOf(seat()), (index) => {
         const next = ctx.seats[Number(index)];
         moveTo(next, ctx.state.x, ctx.state.y);
         sync();
@@ -239,7 +246,7 @@ const Pairing = (() => {
     }
     const here = place();
     if (seat().places.length > 1) {
-      box.append(Controls.choice('slots', 'Bolts in slots', seat().places.map((one, index) => [
+      box.append(Controls.choice('slots', 'In slots', seat().places.map((one, index) => [
         index, slotWords(one)]), seat().places.indexOf(here), (index) => {
         const next = seat().places[Number(index)];
         const at = Model.nearestPlace([next], ctx.state.x, ctx.state.y);
@@ -272,14 +279,17 @@ const Pairing = (() => {
     return Readout.inSlots(ctx, at);
   }
 
+  /* Where it can be tapped square within the tap room, it goes there. */
   function moveTo(next, x, y) {
-    const at = Model.nearestPlace(next.places, x, y);
+    const held = Model.nearestPlace(next.places, x, y);
+    const square = Model.nearestPlace(next.settable, held.x, held.y);
+    const at = square !== null && square.off <= data.tapRoom ? square : held;
     ctx.state = Object.assign({}, ctx.state, {
       turn: next.turn, mount: next.mount, thread: next.thread, x: at.x, y: at.y,
     });
   }
 
-  /* Dragging moves the vise or the spindle's cross; the vise stays where its bolts hold. */
+  /* Dragging moves the vise or the spindle's cross; the vise stays where its bolts or clamps hold. */
   function pull(what, from, by) {
     const before = from || { state: Object.assign({}, ctx.state) };
     const grain = Words.slide() / 5;
@@ -355,6 +365,12 @@ const Pairing = (() => {
     const swept = Model.sweptGaps(data, ctx.machine, ctx.vise, now, ctx.pairing.openings);
     parts.here.textContent = Readout.here(ctx, swept);
     parts.here.className = swept.length === 0 ? '' : 's-' + Words.state(swept[0]).name;
+    const doubts = Readout.doubts(ctx, seat(), now, swept);
+    if (parts.doubts.textContent !== doubts) {
+      parts.doubts.textContent = doubts;
+    }
+    parts.box.classList.toggle('amber', doubts !== '');
+    parts.plan.classList.toggle('amber', doubts !== '');
     parts.where.textContent = Readout.tape(ctx, now);
   }
 

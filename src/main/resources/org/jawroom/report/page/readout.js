@@ -53,29 +53,75 @@ const Readout = (() => {
     return slots.filter((slot, index) => slots.indexOf(slot) === index).join(' and ');
   }
 
+  /* What keeps the present place from being a good one; empty if nothing does. */
+  function doubts(ctx, seat, now, swept) {
+    const words = [];
+    const short = Model.shortfall(ctx.machine, ctx.vise, now);
+    if (short > 0) {
+      words.push('spindle misses ' + Words.withUnit(Words.upCoarse(short)) + ' of the work');
+    }
+    const clear = swept.length === 0 || swept[0].margin >= 0;
+    if (clear && !Model.settable(ctx.data, seat, now, swept)) {
+      words.push('no room to tap it square');
+    }
+    return words.map((line) => '! ' + line[0].toUpperCase() + line.slice(1) + '.').join(' ');
+  }
+
+  /* What holds the vise: bolts or clamps, with their thread. */
+  function held(vise, now) {
+    const mount = vise.mounts[now.mount];
+    const thread = 'M' + now.thread / Model.MM;
+    return mount === 'clamps' ? 'strap clamps (' + thread + ' studs)' : mount + ' (' + thread + ')';
+  }
+
   /* The position of the vise as a setter measures it with a tape. */
   function tape(ctx, now) {
-    const vise = ctx.vise;
     const slots = inSlots(ctx, now);
+    const edges = measures(ctx, now).map((one) => one.what + ' ' + (one.at >= 0
+      ? Words.place(one.at) + ' from'
+      : Words.place(-one.at) + ' beyond') + ' the table’s ' + one.edge + ' edge');
+    return 'Place: handle to the ' + now.turn + ', ' + held(ctx.vise, now) + ' in '
+      + (slots.includes(' ') ? 'slots ' : 'slot ') + slots + ' (counted from the '
+      + (ctx.machine.along === 'x' ? 'front' : 'left') + '); ' + edges.join('; ') + ' (' + Words.unit() + ').';
+  }
+
+  /* The range over which the vise may stand beside the recommended place. */
+  function range(ctx, place) {
+    if (ctx.pairing.range === undefined) {
+      return '';
+    }
+    const [left, right, front, rear] = ctx.pairing.range;
+    const off = { left: [left, right], front: [front, rear] };
+    return 'It may stand: ' + measures(ctx, place).map((one) => one.what + ' '
+      + Words.edgeRange(one.at - off[one.edge][0], one.at + off[one.edge][1]) + ' from the table’s '
+      + one.edge + ' edge').join('; ') + ' (' + Words.unit() + '). Within that it stays clear'
+      + (ctx.pairing.settable ? ', can be tapped square' : '') + ' and is reached as well.';
+  }
+
+  /* The two distances from the table's edges, along x first. */
+  function measures(ctx, now) {
+    const vise = ctx.vise;
     const half = vise.base === undefined ? 0 : vise.base / 2;
     const face = vise.both ? 'middle between the jaws' : 'fixed-jaw face';
     const upright = Model.TURNS[now.turn].u[0] === 'y';
     const base = upright ? 'base’s left side' : 'base’s front side';
     const sideName = vise.base === undefined ? 'middle of the jaws' : base;
-    const from = (length, edge) => (length >= 0
-      ? Words.place(length) + ' from the table’s ' + edge + ' edge'
-      : Words.place(-length) + ' beyond the table’s ' + edge + ' edge');
-    const left = (x) => from(x + ctx.machine.table[0] / 2, 'left');
-    const front = (y) => from(y + ctx.machine.table[1] / 2, 'front');
-    const edges = upright
-      ? [sideName + ' ' + left(now.x - half), face + ' ' + front(now.y)]
-      : [face + ' ' + left(now.x), sideName + ' ' + front(now.y - half)];
-    return 'Place: handle to the ' + now.turn + ', mount ' + vise.mounts[now.mount] + ', '
-      + (slots.includes(' ') ? 'bolts in slots ' : 'bolts in slot ') + slots + ' (counted from the '
-      + (ctx.machine.along === 'x' ? 'front' : 'left') + '); ' + edges.join('; ') + ' (' + Words.unit() + ').';
+    return [
+      {
+        what: upright ? sideName : face,
+        edge: 'left',
+        at: now.x - (upright ? half : 0) + ctx.machine.table[0] / 2,
+      },
+      {
+        what: upright ? face : sideName,
+        edge: 'front',
+        at: now.y - (upright ? 0 : half) + ctx.machine.table[1] / 2,
+      },
+    ];
   }
 
   return {
-    pairWords: pairWords, row: row, here: here, moment: moment, travel: travel, inSlots: inSlots, tape: tape,
+    pairWords: pairWords, row: row, here: here, moment: moment, travel: travel, inSlots: inSlots,
+    tape: tape, range: range, doubts: doubts, held: held,
   };
 })();

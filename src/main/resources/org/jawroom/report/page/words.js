@@ -4,6 +4,7 @@ const Words = (() => {
   const COARSE = { mm: [Model.MM / 10, 1], in: [Model.INCH / 100, 2] };
   const FINE = { mm: [Model.MM / 100, 2], in: [Model.INCH / 1000, 3] };
   const JUST = 2 * Model.MM;
+  const BEYOND = ' beyond';
   let unit = 'mm';
 
   function digits(count, decimals) {
@@ -14,6 +15,10 @@ const Words = (() => {
 
   const down = (length, grain) => digits(Math.floor(length / grain[0]), grain[1]);
   const up = (length, grain) => digits(Math.ceil(length / grain[0]), grain[1]);
+  /* A distance from a table edge, its sign in words. */
+  const fromEdge = (length, rounded) => (length < 0
+    ? rounded(length, COARSE[unit]).replace('−', '') + BEYOND
+    : rounded(length, COARSE[unit]));
   const nearest = (length, grain) => digits(Math.floor((length + grain[0] / 2) / grain[0]), grain[1]);
 
   /* Hit, too close, just clear or clear: a name for the style, a word for people. */
@@ -40,6 +45,10 @@ const Words = (() => {
     fineDown: (length) => down(length, FINE[unit]),
     fineUp: (length) => up(length, FINE[unit]),
     place: (length) => nearest(length, COARSE[unit]),
+    /* The range of a distance from a table edge, both ends rounded inward. */
+    edgeRange: (least, most) => (Math.ceil(least / COARSE[unit][0]) < Math.floor(most / COARSE[unit][0])
+      ? fromEdge(least, up) + ' to ' + fromEdge(most, down)
+      : 'no play'),
     finePlace: (length) => nearest(length, FINE[unit]),
     upCoarse: (length) => up(length, COARSE[unit]),
     withUnit: (text) => text + ' ' + unit,

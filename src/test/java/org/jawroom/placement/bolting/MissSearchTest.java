@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.bolting.Miss.Cause;
 import org.jawroom.reference.MachineDraft;
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class MissSearchTest {
   private final MachineDraft machine = new MachineDraft();
   private final ViseDraft vise = new ViseDraft();
-  private Settings settings = Settings.DEFAULTS;
+  private Settings settings = Settings.builder().smallerThreads(false).build();
 
   MissSearchTest() {
     machine.tableLength = 600 * MM;
@@ -59,10 +60,11 @@ class MissSearchTest {
 
   @Test
   void along_belowAtAndAbove_lacksWhatIsOver() {
-    assertEquals(List.of(), found(bolt(10, 0, 18, 18), bolt(616, 0, 18, 18)));
+    // Slots of 600; half a nut, 12, stays within at either end, and each hole leaves 3.
+    assertEquals(List.of(), found(bolt(10, 0, 18, 18), bolt(592, 0, 18, 18)));
     assertEquals(
         List.of(new Miss(Orientation.RIGHT, "own", Cause.ALONG_SLOTS, "left", MM)),
-        found(bolt(10, 0, 18, 18), bolt(617, 0, 18, 18)));
+        found(bolt(10, 0, 18, 18), bolt(593, 0, 18, 18)));
   }
 
   @Test
@@ -86,6 +88,45 @@ class MissSearchTest {
   void hole_inTheMiddle_countsAsRightOrRear() {
     assertHole("right", 1, bolt(10, 0, 12, 12), bolt(20, 0, 12, 11), bolt(30, 0, 12, 12));
     assertHole("rear", 1, bolt(0, 10, 12, 12), bolt(0, 20, 12, 11), bolt(0, 30, 12, 12));
+  }
+
+  @Test
+  void hole_withSmallerThreads_isTooSmallBelowTheSecondSmaller() {
+    settings = Settings.DEFAULTS;
+    // The slot of 14 takes M12; after DIN 508 the next smaller are M10 and M8.
+    assertEquals(List.of(), found(bolt(0, 0, 12, 12)));
+    assertEquals(List.of(), found(bolt(0, 0, 8, 12)));
+    assertHole("only", 1, bolt(0, 0, 7, 12));
+  }
+
+  @Test
+  void clamps_ofATableBelowAtAndAboveTheirWidth_miss() {
+    // Base 100 × 100, straps of 60 beside it: 220 across; turned right, that lies along y.
+    List<Miss> none = List.of();
+    Miss miss = new Miss(Orientation.RIGHT, "clamps", Cause.NO_ROOM_FOR_CLAMPS, "", 0);
+    machine.slotCount = 2;
+    machine.slotPositions = List.of(30 * MM, 190 * MM);
+    machine.tableWidth = 220 * MM;
+    assertEquals(none, strapped());
+    machine.tableWidth = 219 * MM;
+    assertEquals(List.of(miss), strapped());
+    machine.tableWidth = 221 * MM;
+    assertEquals(none, strapped());
+    // A strap wants its slot 12 inside its edges, so from 12 to 48 off the table's.
+    machine.tableWidth = 220 * MM;
+    machine.slotPositions = List.of(12 * MM, 208 * MM);
+    assertEquals(none, strapped());
+    machine.slotPositions = List.of(11 * MM, 208 * MM);
+    assertEquals(List.of(miss), strapped());
+    machine.slotPositions = List.of(12 * MM, 209 * MM);
+    assertEquals(List.of(miss), strapped());
+  }
+
+  private List<Miss> strapped() {
+    return new MissSearch(
+            PreparedMachine.of(settings, machine.build(), Setup.PLAIN),
+            vise.build().toBuilder().strapFlange(true).mounts(List.of()).build())
+        .misses().stream().filter(miss -> miss.turn() == Orientation.RIGHT).toList();
   }
 
   private void assertHole(String where, long shortBy, Bolt... bolts) {
@@ -152,7 +193,7 @@ class MissSearchTest {
   void mounts_none_isToldForEveryTurn() {
     assertEquals(
         List.of(Orientation.values()),
-        new MissSearch(settings, machine.build(), vise.build())
+        new MissSearch(PreparedMachine.of(settings, machine.build(), Setup.PLAIN), vise.build())
             .misses().stream()
                 .filter(miss -> miss.cause() == Cause.NO_BOLTS)
                 .map(Miss::turn)
@@ -164,7 +205,7 @@ class MissSearchTest {
     vise.mounts.clear();
     vise.mounts.add(new Mount("own", true, List.of(bolts)));
     boolean all = vise.turns.size() < Orientation.values().length;
-    return new MissSearch(settings, machine.build(), vise.build())
+    return new MissSearch(PreparedMachine.of(settings, machine.build(), Setup.PLAIN), vise.build())
         .misses().stream().filter(miss -> all || miss.cause() != Cause.TURN_NOT_ALLOWED).toList();
   }
 

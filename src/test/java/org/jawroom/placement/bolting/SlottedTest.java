@@ -27,8 +27,9 @@ class SlottedTest {
     // Bolts 180 apart along x, holes 52 × 18: ± 20 across the slots, ± 3 along them.
     List<Rectangle> places = places(table(), pair(180, 70, 52, 18), Orientation.FRONT);
 
-    // The front turn puts bolts at y − 70; slots at −100, 0, 100.
-    Interval x = Interval.of((-300 - 3 + 90) * MM, (300 + 3 - 90) * MM);
+    // The front turn puts bolts at y − 70; slots at −100, 0, 100. Half a nut, 12, stays in the
+    // slot.
+    Interval x = Interval.of((-288 - 3 + 90) * MM, (288 + 3 - 90) * MM);
     assertEquals(
         List.of(
             new Rectangle(x, Interval.of((-30 - 20) * MM, (-30 + 20) * MM)),
@@ -54,7 +55,7 @@ class SlottedTest {
   void places_slotsAlongY_areTheSameTurnedAQuarter() {
     List<Rectangle> places = places(slotsAlongY(), pair(180, 70, 52, 18), Orientation.RIGHT);
 
-    assertEquals(Interval.of((-300 - 3 + 90) * MM, (300 + 3 - 90) * MM), places.get(0).y());
+    assertEquals(Interval.of((-288 - 3 + 90) * MM, (288 + 3 - 90) * MM), places.get(0).y());
     assertEquals(Interval.of((-170 - 20) * MM, (-170 + 20) * MM), places.get(0).x());
     assertEquals(3, places.size());
   }
@@ -71,11 +72,11 @@ class SlottedTest {
   @Test
   void places_shortSlots_endWhereTheyEnd() {
     MachineDraft draft = draft();
-    draft.slotLength = OptionalLong.of(174 * MM);
+    draft.slotLength = OptionalLong.of(198 * MM);
     assertEquals(
         0, places(draft.build(), pair(180, 0, 52, 18), Orientation.FRONT).get(0).x().length());
 
-    draft.slotLength = OptionalLong.of(174 * MM - 2);
+    draft.slotLength = OptionalLong.of(198 * MM - 2);
     assertEquals(List.of(), places(draft.build(), pair(180, 0, 52, 18), Orientation.FRONT));
   }
 
@@ -95,9 +96,9 @@ class SlottedTest {
     Slotted slotted = Slotted.of(table());
     Mount wide = pair(180, 0, 212, 18);
 
-    assertEquals(List.of(2, 2), slotted.slots(wide, Orientation.FRONT, M12, new Place(0, 49 * MM)));
-    assertEquals(List.of(2, 2), slotted.slots(wide, Orientation.FRONT, M12, new Place(0, 50 * MM)));
-    assertEquals(List.of(3, 3), slotted.slots(wide, Orientation.FRONT, M12, new Place(0, 51 * MM)));
+    assertEquals(List.of(2, 2), slotted.slots(m12(wide), Orientation.FRONT, new Place(0, 49 * MM)));
+    assertEquals(List.of(2, 2), slotted.slots(m12(wide), Orientation.FRONT, new Place(0, 50 * MM)));
+    assertEquals(List.of(3, 3), slotted.slots(m12(wide), Orientation.FRONT, new Place(0, 51 * MM)));
   }
 
   @Test
@@ -105,33 +106,33 @@ class SlottedTest {
     // Turned right, v points along +Y: the bolt at −v is nearer the operator.
     assertEquals(
         List.of(1, 3),
-        Slotted.of(table()).slots(pair(200, 0, 18, 18), Orientation.RIGHT, M12, new Place(0, 0)));
+        Slotted.of(table()).slots(m12(pair(200, 0, 18, 18)), Orientation.RIGHT, new Place(0, 0)));
     assertEquals(
         List.of(3, 1),
-        Slotted.of(table()).slots(pair(200, 0, 18, 18), Orientation.LEFT, M12, new Place(0, 0)));
+        Slotted.of(table()).slots(m12(pair(200, 0, 18, 18)), Orientation.LEFT, new Place(0, 0)));
   }
 
   @Test
-  void bolts_holesOverTheSlotsEnd_standWhereTheSlotEnds() {
+  void bolts_holesOverTheSlotsEnd_standWhereTheNutsReachEnds() {
     Slotted slotted = Slotted.of(table());
     Mount mount = pair(180, 70, 52, 18);
 
-    // The middle slot; holes at x = 213 ± 90, of which the second lies 3 past the slot's end.
+    // The middle slot; holes at x = 201 ± 90, of which the second lies 3 past the nut's reach.
     assertEquals(
-        List.of(new Place(123 * MM, 0), new Place(300 * MM, 0)),
-        slotted.bolts(mount, Orientation.FRONT, M12, new Place(213 * MM, 75 * MM)));
+        List.of(new Place(111 * MM, 0), new Place(288 * MM, 0)),
+        slotted.bolts(m12(mount), Orientation.FRONT, new Place(201 * MM, 75 * MM)));
     assertEquals(
-        List.of(new Place(-300 * MM, 100 * MM), new Place(-123 * MM, 100 * MM)),
-        slotted.bolts(mount, Orientation.FRONT, M12, new Place(-213 * MM, 165 * MM)));
+        List.of(new Place(-288 * MM, 100 * MM), new Place(-111 * MM, 100 * MM)),
+        slotted.bolts(m12(mount), Orientation.FRONT, new Place(-201 * MM, 165 * MM)));
   }
 
   @Test
-  void bolts_slotsAlongY_standWhereTheSlotEndsToo() {
+  void bolts_slotsAlongY_standWhereTheNutsReachEndsToo() {
     // Turned right u is x and v is y: a quarter of the table above.
     assertEquals(
-        List.of(new Place(0, 123 * MM), new Place(0, 300 * MM)),
+        List.of(new Place(0, 111 * MM), new Place(0, 288 * MM)),
         Slotted.of(slotsAlongY())
-            .bolts(pair(180, 70, 52, 18), Orientation.RIGHT, M12, new Place(-75 * MM, 213 * MM)));
+            .bolts(m12(pair(180, 70, 52, 18)), Orientation.RIGHT, new Place(-75 * MM, 201 * MM)));
   }
 
   @Test
@@ -157,17 +158,21 @@ class SlottedTest {
     Slotted slotted = Slotted.of(table());
     Mount mount = pair(205, 40, 18, 28);
 
-    // Along: holes at x = 40 ± 3 over ± 300. Across: ± 8 about ± 102.5, slots 1 and 3 at ± 100.
-    Interval x = Interval.of(-343 * MM, 263 * MM);
+    // Along: holes at x = 40 ± 3 over ± 288. Across: ± 8 about ± 102.5, slots 1 and 3 at ± 100.
+    Interval x = Interval.of(-331 * MM, 251 * MM);
     Interval y = Interval.of(-11 * MM / 2, 11 * MM / 2);
     assertEquals(
         Optional.of(new Rectangle(x, y)),
-        slotted.placesIn(List.of(1, 3), mount, Orientation.RIGHT, M12));
-    assertEquals(Optional.empty(), slotted.placesIn(List.of(1, 2), mount, Orientation.RIGHT, M12));
+        slotted.placesIn(List.of(1, 3), m12(mount), Orientation.RIGHT));
+    assertEquals(Optional.empty(), slotted.placesIn(List.of(1, 2), m12(mount), Orientation.RIGHT));
+  }
+
+  private static Anchors m12(Mount mount) {
+    return Anchors.ofBolts(mount, M12);
   }
 
   private static List<List<Integer>> slotSets(long spacing) {
-    return Slotted.of(table()).slotSets(pair(spacing, 0, 18, 18), Orientation.RIGHT, M12);
+    return Slotted.of(table()).slotSets(m12(pair(spacing, 0, 18, 18)), Orientation.RIGHT);
   }
 
   private static List<Rectangle> places(Orientation turn, long spacing) {
@@ -175,7 +180,7 @@ class SlottedTest {
   }
 
   private static List<Rectangle> places(Machine machine, Mount mount, Orientation turn) {
-    return Slotted.of(machine).places(mount, turn, M12).map(Strips::rectangles).orElse(List.of());
+    return Slotted.of(machine).places(m12(mount), turn).map(Strips::rectangles).orElse(List.of());
   }
 
   private static List<Long> middles(Machine machine) {

@@ -158,10 +158,10 @@ class AmountCandidatesTest {
     Region second =
         new Region(
             other.turn(),
-            0,
-            other.mount(),
-            other.thread(),
+            other.fastening(),
             other.places(),
+            Region.EVERYWHERE,
+            Region.EVERYWHERE,
             other.swept(),
             first.guards());
     return worlds.below(2) == 0 ? List.of(first) : List.of(first, second);
@@ -182,10 +182,10 @@ class AmountCandidatesTest {
     }
     return new Region(
         region.turn(),
-        0,
-        region.mount(),
-        region.thread(),
+        region.fastening(),
         region.places(),
+        Region.EVERYWHERE,
+        Region.EVERYWHERE,
         region.swept(),
         SweptGuards.of(guards, 0));
   }

@@ -1,15 +1,19 @@
 package org.jawroom.placement.search;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.SmallWorlds;
+import org.jawroom.placement.bolting.Fastening;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.space.FreeSpace;
 import org.jawroom.placement.space.Place;
@@ -20,34 +24,69 @@ import org.junit.jupiter.api.Test;
 class BestPlaceTwinTest {
   private static final Interval OPENINGS = Interval.of(0, 6);
 
+  private int boltedBeforeClamped;
+  private int settableBeforeNot;
+  private int notSettable;
+
   @Test
   void recommended_smallWorlds_isTheFirstInTheOrderOfPreference() {
-    for (int seed = 0; seed < 4_000; seed++) {
+    for (int seed = 0; seed < 6_000; seed++) {
       SmallWorlds worlds = new SmallWorlds(seed);
       Rectangle reach = worlds.reach();
+      long tap = Math.max(0, worlds.below(8) - 2);
       List<Candidate> seats = new ArrayList<>();
       for (Orientation turn : Orientation.values()) {
         if (worlds.below(2) == 0 || turn == Orientation.LEFT) {
-          for (int mount = 0; mount <= worlds.below(2); mount++) {
-            seats.add(worlds.seat(worlds.region(turn, mount, OPENINGS), OPENINGS, reach));
+          int mounts = 1 + worlds.below(2);
+          for (int mount = 0; mount < mounts; mount++) {
+            Region region = worlds.region(turn, mount, OPENINGS);
+            boolean last = mount == mounts - 1;
+            seats.add(
+                worlds.seat(
+                    last && worlds.below(3) == 0 ? clamped(region) : region, OPENINGS, reach, tap));
           }
         }
       }
       BestPlace fast = new BestPlace(seats);
       String input =
-          "seed " + seed + ": " + seats.stream().map(Candidate::region).toList() + " " + reach;
+          "seed "
+              + seed
+              + ": "
+              + seats.stream().map(Candidate::region).toList()
+              + " "
+              + reach
+              + " tap room "
+              + tap;
 
       long best = fast.bestMargin();
       BestPlace.Choice choice = fast.recommended();
 
-      Tried expected = slow(seats);
+      Tried expected = slow(seats, tap);
       assertEquals(slowBestMargin(seats), best, input);
       assertEquals(best >= 0, fast.isClear(), input);
       assertEquals(expected.place, choice.place(), input);
       assertEquals(expected.margin, choice.margin(), input);
       assertEquals(expected.shortfall, choice.seat().shortfall(choice.place()), input);
-      assertEquals(expected.seat, seats.indexOf(choice.seat()), input);
+      assertEquals(seats.get(expected.seat).region(), choice.seat().region(), input);
+      if (best >= 0) {
+        assertEquals(expected.settable, choice.seat().isSettable(), input);
+      }
     }
+    assertTrue(boltedBeforeClamped > 100, "bolted before clamped " + boltedBeforeClamped);
+    assertTrue(settableBeforeNot > 100, "settable before not " + settableBeforeNot);
+    assertTrue(notSettable > 100, "not settable " + notSettable);
+  }
+
+  private static Region clamped(Region region) {
+    Fastening bolts = region.fastening();
+    return new Region(
+        region.turn(),
+        new Fastening(bolts.index(), Fastening.CLAMPS, true, OptionalLong.empty(), bolts.anchors()),
+        region.places(),
+        region.onTable(),
+        region.allowed(),
+        region.swept(),
+        region.guards());
   }
 
   @Test
@@ -75,9 +114,17 @@ class BestPlaceTwinTest {
   }
 
   /** A position with the values that the order of preference compares. */
-  private record Tried(int seat, Place place, long margin, long shortfall, long offX, long offY) {}
+  private record Tried(
+      int seat,
+      Place place,
+      boolean clamped,
+      boolean settable,
+      long margin,
+      long shortfall,
+      long offX,
+      long offY) {}
 
-  private static List<Tried> all(List<Candidate> seats) {
+  private static List<Tried> all(List<Candidate> seats, long tap) {
     List<Tried> all = new ArrayList<>();
     for (int i = 0; i < seats.size(); i++) {
       Candidate seat = seats.get(i);
@@ -86,6 +133,8 @@ class BestPlaceTwinTest {
             new Tried(
                 i,
                 place,
+                seat.region().fastening().clamped(),
+                isSettable(seat.region(), place, tap),
                 SmallWorlds.margin(seat.region(), OPENINGS, place),
                 seat.shortfall(place),
                 Math.abs((place.x() - seat.midX())),
@@ -96,22 +145,46 @@ class BestPlaceTwinTest {
   }
 
   private static long slowBestMargin(List<Candidate> seats) {
-    return all(seats).stream().mapToLong(Tried::margin).max().orElseThrow();
+    return all(seats, 0).stream().mapToLong(Tried::margin).max().orElseThrow();
   }
 
-  private static Tried slow(List<Candidate> seats) {
-    List<Tried> all = all(seats);
+  /** Every pair keeps max(gap_x − t, gap_y − t, gap_z) at or above what it asks for. */
+  private static boolean isSettable(Region region, Place place, long tap) {
+    return region.pairs().stream()
+        .allMatch(
+            pair -> {
+              Box part = pair.part().over(OPENINGS, region.turn()).at(place.x(), place.y());
+              Box guard = pair.guard().box();
+              long beside = Math.max(part.x().gapTo(guard.x()), part.y().gapTo(guard.y())) - tap;
+              return Math.max(beside, part.z().gapTo(guard.z()))
+                  >= pair.required() + pair.tolerance();
+            });
+  }
+
+  private Tried slow(List<Candidate> seats, long tap) {
+    List<Tried> all = all(seats, tap);
     boolean clear = all.stream().anyMatch(tried -> tried.margin >= 0);
     Comparator<Tried> byMargin = Comparator.comparingLong((Tried tried) -> -tried.margin);
     Comparator<Tried> byShortfall = Comparator.comparingLong(Tried::shortfall);
+    Comparator<Tried> byMount =
+        Comparator.comparing(Tried::clamped).thenComparing(tried -> !tried.settable);
     Comparator<Tried> order =
-        (clear ? byShortfall.thenComparing(byMargin) : byMargin.thenComparing(byShortfall))
+        (clear
+                ? byMount.thenComparing(byShortfall).thenComparing(byMargin)
+                : byMargin.thenComparing(byShortfall))
             .thenComparingLong(tried -> Math.max(tried.offX, tried.offY))
             .thenComparingLong(Tried::offY)
             .thenComparingLong(Tried::offX)
             .thenComparingLong(tried -> -tried.place.y())
             .thenComparingLong(tried -> -tried.place.x())
             .thenComparingInt(Tried::seat);
-    return all.stream().filter(tried -> !clear || tried.margin >= 0).min(order).orElseThrow();
+    List<Tried> held = all.stream().filter(tried -> !clear || tried.margin >= 0).toList();
+    Tried best = held.stream().min(order).orElseThrow();
+    if (clear) {
+      boltedBeforeClamped += !best.clamped && held.stream().anyMatch(Tried::clamped) ? 1 : 0;
+      settableBeforeNot += best.settable && !held.stream().allMatch(Tried::settable) ? 1 : 0;
+      notSettable += best.settable ? 0 : 1;
+    }
+    return best;
   }
 }

@@ -9,11 +9,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
+import java.util.stream.LongStream;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.bolting.PreparedMachine;
+import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Window;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
@@ -39,7 +44,7 @@ class SideBySideTest {
       Random random = new Random(seed);
       Machine machine = machine(random);
       Vise vise = vise(random);
-      SideBySide found = Model.of(Settings.DEFAULTS, machine, vise, Setup.PLAIN).sideBySide();
+      SideBySide found = most(machine, vise);
       int expected = tried(machine, vise);
       assertEquals(expected, found.count(), "seed " + seed + " " + found);
       several += expected > 1 ? 1 : 0;
@@ -49,6 +54,11 @@ class SideBySideTest {
       }
       for (long x : found.positions()) {
         assertTrue(clearAnywhereAcross(machine, vise, x), "seed " + seed + " " + found);
+      }
+      assertEquals(found.positions(), found.places().stream().map(Place::x).toList());
+      for (Place place : found.places()) {
+        Window point = new Window(place.x(), place.x(), place.y(), place.y());
+        assertTrue(clear(machine, vise, point), "seed " + seed + " " + found);
       }
     }
     assertTrue(several > 50, "only " + several);
@@ -65,19 +75,27 @@ class SideBySideTest {
       draft.rightGap = Dimension.of(500 * MM);
       draft.tableLength = (60 + 2 * random.nextInt(300)) * MM;
       Vise vise = vise(random);
-      List<Long> row =
-          Model.of(Settings.DEFAULTS, draft.build(), vise, Setup.PLAIN).sideBySide().positions();
+      List<Long> row = most(draft.build(), vise).positions();
       long end = draft.tableLength / 2;
       long pitch = row.size() == 1 ? 0 : row.get(1) - row.get(0);
       for (int i = 0; i < row.size(); i++) {
         assertEquals(pitch == 0 ? 0 : row.get(0) + i * pitch, row.get(i), "seed " + seed);
       }
-      // The two bolts (M12 in holes of 14), 20 apart, reach the slot's ends; shares are rounded.
-      long left = row.size() == 1 ? 0 : end - 9 * MM - row.get(row.size() - 1);
+      // The two bolts (M12 in holes of 14), 20 apart, leave 12 to the slot's ends; shares are
+      // rounded.
+      long left = row.size() == 1 ? 0 : end - 21 * MM - row.get(row.size() - 1);
       assertTrue(0 <= left && left < row.size(), "seed " + seed + " " + row);
       alone += row.size() == 1 ? 1 : 0;
     }
     assertTrue(alone > 0 && alone < 100, "alone " + alone);
+  }
+
+  /** Whatever the spindle reaches. */
+  private static SideBySide most(Machine machine, Vise vise) {
+    PreparedMachine prepared = PreparedMachine.of(Settings.DEFAULTS, machine, Setup.PLAIN);
+    PreparedVise on = PreparedVise.on(prepared, vise);
+    return new SideBySideSearch(prepared, on)
+        .most(Model.of(prepared, on).regions(), Length.ENDLESS);
   }
 
   /** Dynamic programming over every millimetre: one more than the maximum a pitch before it. */
@@ -95,12 +113,26 @@ class SideBySideTest {
 
   /** One slot, one bolt line: asks the solver whether the vise is clear with its origin at x. */
   private static boolean clearAnywhereAcross(Machine machine, Vise vise, long x) {
+    return clear(machine, vise, new Window(x, x, Window.EVERYWHERE.yLo(), Window.EVERYWHERE.yHi()));
+  }
+
+  private static boolean clear(Machine machine, Vise vise, Window window) {
     return Model.of(Settings.DEFAULTS, machine, vise, Setup.PLAIN).regions().stream()
-        .anyMatch(
-            region -> {
-              Window line = new Window(x, x, Window.EVERYWHERE.yLo(), Window.EVERYWHERE.yHi());
-              return region.space(vise.opening()).isClear(0, line);
-            });
+        .anyMatch(region -> region.space(vise.opening()).isClear(0, window));
+  }
+
+  /** Of five, the middle three, two or four; of those that there are, all. */
+  @Test
+  void middle_ofFewer_leavesOutTheEnds() {
+    List<Place> five = LongStream.range(0, 5).mapToObj(x -> new Place(x, 7)).toList();
+    SideBySide row =
+        new SideBySide(
+            five.stream().map(Place::x).toList(), five, Optional.of(Orientation.FRONT), "m");
+    assertEquals(five.subList(1, 4), row.middle(3));
+    assertEquals(five.subList(1, 3), row.middle(2));
+    assertEquals(five.subList(0, 4), row.middle(4));
+    assertEquals(five, row.middle(5));
+    assertEquals(five, row.middle(9));
   }
 
   private static MachineDraft draft() {

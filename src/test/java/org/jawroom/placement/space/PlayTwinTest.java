@@ -3,12 +3,12 @@ package org.jawroom.placement.space;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.function.LongFunction;
+import org.jawroom.clearance.Obstacles;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.SmallWorlds;
 import org.jawroom.placement.bolting.Region;
-import org.jawroom.placement.search.Candidate;
 import org.junit.jupiter.api.Test;
 
 /** {@link FreeSpace#play} against a step-by-step walk. */
@@ -17,66 +17,85 @@ class PlayTwinTest {
 
   @Test
   void from_smallWorlds_goesAsFarAsOneCanWalk() {
-    assertWalked(SmallWorlds::new);
+    assertWalked(SmallWorlds::new, 0);
   }
 
   /** Two objects without thickness do not obstruct each other. */
   @Test
   void from_worldsOfThinThings_goesAsFarAsOneCanWalk() {
-    assertWalked(SmallWorlds::thin);
+    assertWalked(SmallWorlds::thin, 0);
   }
 
-  private static void assertWalked(LongFunction<SmallWorlds> of) {
+  @Test
+  void from_worldsWithTapRoom_keepsItAllTheWay() {
+    assertWalked(SmallWorlds::new, 1);
+    assertWalked(SmallWorlds::thin, 2);
+  }
+
+  private static void assertWalked(LongFunction<SmallWorlds> of, long tap) {
     int tried = 0;
     for (int seed = 0; seed < 3_000; seed++) {
       SmallWorlds worlds = of.apply(seed);
       Region region = worlds.region(worlds.turn(), 0, OPENINGS);
-      Candidate seat = worlds.seat(region, OPENINGS, worlds.reach());
+      FreeSpace space =
+          tap == 0
+              ? region.space(OPENINGS)
+              : FreeSpace.tapped(
+                  region.places(),
+                  Obstacles.of(region.swept().over(OPENINGS), region.guards(), region.turn()),
+                  tap);
       Rectangle allowed = region.places().rectangles().get(0);
       for (Place place : SmallWorlds.placesOf(region)) {
         if (allowed.contains(place.x(), place.y())
-            && SmallWorlds.margin(region, OPENINGS, place) >= 0
+            && !hits(region, tap, 2 * place.x(), 2 * place.y())
             && worlds.below(20) == 0) {
           tried++;
           Play expected =
               new Play(
-                  walk(region, allowed, place, -1, 0),
-                  walk(region, allowed, place, 1, 0),
-                  walk(region, allowed, place, 0, -1),
-                  walk(region, allowed, place, 0, 1));
+                  walk(region, tap, allowed, place, -1, 0),
+                  walk(region, tap, allowed, place, 1, 0),
+                  walk(region, tap, allowed, place, 0, -1),
+                  walk(region, tap, allowed, place, 0, 1));
           assertEquals(
-              expected,
-              seat.space().play(place, allowed),
-              "seed " + seed + " " + place + " " + region);
+              expected, space.play(place, allowed), "seed " + seed + " " + place + " " + region);
         }
       }
     }
     assertEquals(true, tried > 1_000, "only " + tried);
   }
 
-  private static long walk(Region region, Rectangle allowed, Place from, int dx, int dy) {
+  private static long walk(Region region, long tap, Rectangle allowed, Place from, int dx, int dy) {
     long steps = 0;
     while (true) {
       Place next = new Place(from.x() + (steps + 1) * dx, from.y() + (steps + 1) * dy);
       // Half steps too: a forbidden band between two lattice positions would be skipped otherwise.
       if (!allowed.contains(next.x(), next.y())
-          || hits(region, 2 * next.x() - dx, 2 * next.y() - dy)
-          || hits(region, 2 * next.x(), 2 * next.y())) {
+          || hits(region, tap, 2 * next.x() - dx, 2 * next.y() - dy)
+          || hits(region, tap, 2 * next.x(), 2 * next.y())) {
         return steps;
       }
       steps++;
     }
   }
 
-  /** Whether any pair has margin below 0 in the world scaled by 2. */
-  private static boolean hits(Region region, long x, long y) {
+  /**
+   * Whether, in the world scaled by 2, any pair has less than its required clearance and tolerance,
+   * of which along x and y the tap room is taken off.
+   */
+  private static boolean hits(Region region, long tap, long x, long y) {
     return region.pairs().stream()
         .anyMatch(
             pair -> {
               Box part = doubled(pair.part().over(OPENINGS, region.turn())).at(x, y);
               long need = 2 * (pair.required() + pair.tolerance());
-              return part.gapTo(doubled(pair.guard().box())) < need;
+              Box guard = doubled(pair.guard().box());
+              long beside = Math.max(gap(part.x(), guard.x()), gap(part.y(), guard.y()));
+              return Math.max(beside - 2 * tap, gap(part.z(), guard.z())) < need;
             });
+  }
+
+  private static long gap(Interval one, Interval other) {
+    return Math.max(other.lo() - one.hi(), one.lo() - other.hi());
   }
 
   private static Box doubled(Box box) {

@@ -129,7 +129,7 @@ class AssessReportsTest {
       assertTrue(
           rows.contains(
               List.of(
-                  "held that no owned machine holds (itself aside)",
+                  "held that no other owned machine holds",
                   "0",
                   "2: tall block, wide plate",
                   "2",

@@ -5,18 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jawroom.advice.Advice;
-import org.jawroom.advice.Advisor;
-import org.jawroom.advice.Explanation;
-import org.jawroom.clearance.Setup;
-import org.jawroom.placement.pairing.Inspection;
-import org.jawroom.placement.pairing.Model;
-import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;
-import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
@@ -35,38 +26,20 @@ final class Explained {
     return reading.shop().orElseThrow(() -> new AssertionError(reading.faults().toString()));
   }
 
-  /**
-   * Every pairing that has a card; without remedies and misses, which take long and no card tells.
-   */
-  static List<Explanation> all(Shop shop) {
-    List<Explanation> all = new ArrayList<>();
+  /** Every pairing that has a card. */
+  static List<CardSubject> all(Shop shop) {
+    List<CardSubject> all = new ArrayList<>();
     for (Machine machine : shop.machines()) {
       for (Vise vise : shop.vises()) {
-        Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
-        if (CardFacts.isPossible(outcome)) {
-          all.add(briefly(shop.settings(), outcome));
-        }
+        CardSubject.of(shop.settings(), machine, vise, List.of()).ifPresent(all::add);
       }
     }
     return all;
   }
 
-  static Explanation briefly(Settings settings, Outcome outcome) {
-    Inspection inspection =
-        Model.of(settings, outcome.machine(), outcome.vise(), Setup.PLAIN)
-            .inspect(outcome.recommended().orElseThrow());
-    return new Explanation(
-        new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty()),
-        inspection.pairs(),
-        inspection.roomiest(),
-        List.of(),
-        List.of(),
-        Optional.of(inspection.reachShort()));
-  }
-
-  static Explanation one(Shop shop, String machine, String vise) {
-    return briefly(
-        shop.settings(), Pairing.solve(shop.settings(), machine(shop, machine), vise(shop, vise)));
+  static CardSubject one(Shop shop, String machine, String vise) {
+    return CardSubject.of(shop.settings(), machine(shop, machine), vise(shop, vise), List.of())
+        .orElseThrow();
   }
 
   private static Machine machine(Shop shop, String name) {
@@ -81,13 +54,13 @@ final class Explained {
   }
 
   /** Of a vise whose bolts line up, but which hits something everywhere. */
-  static Explanation hopeless() throws Exception {
+  static Optional<CardSubject> hopeless() throws Exception {
     Shop shop = shop(golden("example"));
-    return Advisor.explain(
-        shop.settings(), machine(shop, "roomy"), vise(shop, "six inch full swing"));
+    return CardSubject.of(
+        shop.settings(), machine(shop, "roomy"), vise(shop, "six inch full swing"), List.of());
   }
 
-  /** What a run on two tables tells. */
+  /** The facts of a run on two tables. */
   static RunFacts run(PeopleUnit unit) {
     return new RunFacts(
         List.of(

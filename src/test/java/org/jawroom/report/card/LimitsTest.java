@@ -9,7 +9,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.PlacementFixtures;
+import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -98,8 +99,8 @@ class LimitsTest {
                     + " left edge and from 25 beyond to 225 from its front edge."),
             new Item(
                 "Ends of travel:",
-                "beside the table's edges there must be left, as taped: front 80.1, rear no more than 12 run"
-                    + " under.")),
+                "with the axis at its end there is left beside the table at least: front 80.1, rear no more"
+                    + " than 12 run under.")),
         new TravelLimits(PeopleUnit.MM, machine.build()).items());
   }
 
@@ -109,7 +110,7 @@ class LimitsTest {
     assertEquals("25 kg: two people or a hoist.", weight("25"));
     vise.mass = Optional.empty();
     assertEquals(
-        "not told. Weigh it, or take two people or a hoist.",
+        "not given. Weigh it, or take two people or a hoist.",
         new Weight(PeopleUnit.MM, outcome(Verdict.FITS)).item().text());
   }
 
@@ -143,19 +144,7 @@ class LimitsTest {
   }
 
   private String nose(OptionalLong notBelow) {
-    Recommendation place =
-        new Recommendation(
-            Orientation.FRONT,
-            0,
-            0,
-            "base bolts",
-            List.of(1, 1),
-            Interval.of(0, MM),
-            Optional.empty(),
-            0,
-            OptionalLong.empty(),
-            Optional.empty(),
-            notBelow);
+    Recommendation place = PlacementFixtures.place(0, 0, List.of(1, 1), Optional.empty(), notBelow);
     return new NoseLimits(PeopleUnit.MM, outcome(Verdict.FITS), place).item().text();
   }
 
@@ -167,9 +156,11 @@ class LimitsTest {
         OptionalLong.empty(),
         Optional.empty(),
         usable,
+        List.of(),
         OptionalLong.empty(),
         loadLeft,
         false,
+        MarginBounds.NONE,
         List.of());
   }
 }

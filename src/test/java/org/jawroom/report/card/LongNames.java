@@ -6,10 +6,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.advice.Explanation;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Axes;
@@ -32,7 +30,7 @@ final class LongNames {
     this.letters = letters;
   }
 
-  Explanation explained() {
+  CardSubject explained() {
     MachineDraft machine = new MachineDraft();
     machine.name = name("machine");
     machine.tableLength = 800 * MM;
@@ -71,8 +69,8 @@ final class LongNames {
     vise.parts.add(part("two", -50, 70));
     vise.mounts.add(
         new Mount(name("mount"), false, List.of(bolt(-60), bolt(60), bolt(-50), bolt(50))));
-    return Explained.briefly(
-        Settings.DEFAULTS, Pairing.solve(Settings.DEFAULTS, machine.build(), vise.build()));
+    return CardSubject.of(Settings.DEFAULTS, machine.build(), vise.build(), List.of())
+        .orElseThrow();
   }
 
   private VisePart part(String what, long from, long to) {

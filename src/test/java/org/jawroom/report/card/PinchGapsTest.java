@@ -3,12 +3,7 @@ package org.jawroom.report.card;
 import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
-import org.jawroom.advice.Advice;
-import org.jawroom.advice.Explanation;
 import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Limit;
@@ -16,10 +11,6 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.reference.MachineDraft;
-import org.jawroom.reference.ViseDraft;
 import org.jawroom.report.format.PeopleUnit;
 import org.junit.jupiter.api.Test;
 
@@ -81,28 +72,6 @@ class PinchGapsTest {
   }
 
   private static List<String> words(Limit... pairs) {
-    Outcome outcome =
-        new Outcome(
-            new MachineDraft().build(),
-            new ViseDraft().build(),
-            Verdict.FITS,
-            OptionalLong.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            OptionalLong.empty(),
-            Optional.empty(),
-            false,
-            List.of());
-    Advice advice = new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty());
-    return new PinchGaps(
-            PeopleUnit.MM,
-            new Explanation(
-                advice,
-                Arrays.asList(pairs),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                Optional.empty()))
-        .words();
+    return new PinchGaps(PeopleUnit.MM, List.of(pairs)).words();
   }
 }

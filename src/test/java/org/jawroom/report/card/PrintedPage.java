@@ -15,16 +15,16 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
-import org.jawroom.advice.Explanation;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Settings;
 
 /** A page as a reader of PDFs finds it: its text, and where each letter stands. */
 record PrintedPage(String text, List<TextPosition> letters, PDRectangle sheet, List<PDFont> fonts) {
 
-  static byte[] bytes(CardPaper paper, List<Explanation> explanations, RunFacts run)
+  static byte[] bytes(CardPaper paper, List<CardSubject> explanations, RunFacts run)
       throws IOException {
-    return SetupCards.bytes(paper, Settings.DEFAULTS, explanations, machine -> run);
+    return SetupCards.bytes(
+        paper, Settings.DEFAULTS, explanations, machine -> run, machine -> List.of());
   }
 
   static List<PrintedPage> of(byte[] pdf) throws IOException {

@@ -6,8 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.PlacementFixtures;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Play;
 import org.jawroom.reference.MachineDraft;
@@ -49,13 +48,25 @@ class TapeRangesTest {
   }
 
   @Test
+  void of_noStepOfTheTapeWithinTheRange_isFiner() {
+    long hundredth = MM / 100;
+    TapeRange range =
+        ranges(PeopleUnit.MM, -14 * MM + 4 * hundredth, 0, new Play(0, 0, 0, 0)).get(0);
+    assertEquals("236.04", range.best());
+    assertEquals(Optional.of("no play"), range.range());
+    assertEquals(
+        "9.293",
+        ranges(PeopleUnit.INCH, -14 * MM + 4 * hundredth, 0, new Play(0, 0, 0, 0)).get(0).best());
+  }
+
+  @Test
   void of_noPlay_saysSo() {
     assertEquals(
         Optional.of("no play"), ranges(PeopleUnit.MM, 0, 0, new Play(0, 0, 0, 0)).get(0).range());
   }
 
   @Test
-  void of_placesBeyondTheEdge_areToldInWords() {
+  void of_placesBeyondTheEdge_areSaidInWords() {
     TapeRange astride = ranges(PeopleUnit.MM, -260 * MM, 0, new Play(0, 60 * MM, 0, 0)).get(0);
     assertEquals("10 beyond", astride.best());
     assertEquals(Optional.of("10 beyond to 50"), astride.range());
@@ -64,10 +75,10 @@ class TapeRangesTest {
   }
 
   @Test
-  void of_inches_areDrawnInToHundredths() {
+  void of_inches_areDrawnInToThirtySecondsOfATape() {
     TapeRange range = ranges(PeopleUnit.INCH, -14 * MM, 0, new Play(26 * MM, 26 * MM, 0, 0)).get(0);
-    assertEquals("9.29", range.best());
-    assertEquals(Optional.of("8.27 to 10.31"), range.range());
+    assertEquals("9 9/32", range.best());
+    assertEquals(Optional.of("8 9/32 to 10 5/16"), range.range());
   }
 
   private static List<TapeRange> ranges(PeopleUnit unit, long x, long y, Play play) {
@@ -77,18 +88,7 @@ class TapeRangesTest {
     ViseDraft vise = new ViseDraft();
     vise.baseWidth = Dimension.of(100 * MM);
     Recommendation place =
-        new Recommendation(
-            Orientation.FRONT,
-            x,
-            y,
-            "base bolts",
-            List.of(1, 1),
-            Interval.of(0, MM),
-            Optional.empty(),
-            0,
-            OptionalLong.empty(),
-            Optional.of(play),
-            OptionalLong.empty());
-    return new TapeRanges(unit, machine.build(), vise.build()).of(place);
+        PlacementFixtures.place(x, y, List.of(1, 1), Optional.of(play), OptionalLong.empty());
+    return new TapeRanges(unit, machine.build(), vise.build()).of(place, Optional.of(play));
   }
 }

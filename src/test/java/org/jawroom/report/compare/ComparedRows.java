@@ -40,7 +40,22 @@ public final class ComparedRows {
         usable.isEmpty()
             ? Optional.empty()
             : Optional.of(new PairingRow.Usable(mm(ends[0]), mm(ends[1]))),
+        Optional.empty(),
         verdict == Verdict.UNKNOWN ? List.of("machines.rear_gap", "vises.base_width") : List.of());
+  }
+
+  /** The same, with what the report says of tapping it square. */
+  static PairingRow settable(PairingRow row, Optional<Boolean> settable) {
+    return new PairingRow(
+        row.machine(),
+        row.vise(),
+        row.verdict(),
+        row.margin(),
+        row.bestMargin(),
+        row.limiting(),
+        row.usable(),
+        settable,
+        row.missing());
   }
 
   public static PairingRow limited(String best, String margin, String usable) {

@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import org.jawroom.placement.pairing.Verdict;
 import org.junit.jupiter.api.Test;
@@ -61,7 +62,7 @@ class ComparisonTest {
     "NO_PLACE, '', -5, OTHERWISE",
     "UNKNOWN, '', '', UNCHANGED",
   })
-  void change_underTheSameVerdict_followsTheBestMargin(
+  void change_underTheSameVerdict_followsTheMargin(
       Verdict verdict, String old, String now, Change expected) {
     assertEquals(expected, change(row("M", "v", verdict, old), row("M", "v", verdict, now)));
   }
@@ -95,11 +96,35 @@ class ComparisonTest {
   }
 
   @Test
-  void change_ofTwoFits_comparesTheOpeningOnlyUnderTheSameMargin() {
-    PairingRow old = row("M", "v", Verdict.FITS, "5", "5", "0-150");
-    assertEquals(Change.WORSE, change(old, row("M", "v", Verdict.FITS, "4", "4", "0-160")));
-    assertEquals(Change.BETTER, change(old, row("M", "v", Verdict.FITS, "5", "3", "0-160")));
+  void change_ofTwoFits_comparesTheOpeningThenTheRoomiestPlaceUnderTheSameMargin() {
+    PairingRow old = row("M", "v", Verdict.FITS, "5", "3", "0-150");
+    assertEquals(Change.WORSE, change(old, row("M", "v", Verdict.FITS, "6", "2", "0-160")));
+    assertEquals(Change.BETTER, change(old, row("M", "v", Verdict.FITS, "4", "3", "0-160")));
+    assertEquals(Change.WORSE, change(old, row("M", "v", Verdict.FITS, "4", "3", "0-150")));
     assertEquals(Change.UNCHANGED, change(old, row("M", "v", Verdict.FITS, "5", "3", "0-150")));
+  }
+
+  @Test
+  void change_awkwardToFitsWithLessMargin_isBetter() {
+    // The margin of fits alone has the hand room taken off.
+    PairingRow awkward = row("M", "v", Verdict.AWKWARD, "18");
+    PairingRow fits = row("M", "v", Verdict.FITS, "1");
+    assertEquals(Change.BETTER, change(awkward, fits));
+    assertEquals(Change.WORSE, change(fits, awkward));
+    assertEquals(Change.BETTER, change(row("M", "v", Verdict.LIMITED, "-2"), awkward));
+  }
+
+  @Test
+  void change_settable_countsUnderTheSameMarginWhereBothReportsHaveIt() {
+    PairingRow row = row("M", "v", Verdict.FITS, "5");
+    PairingRow yes = ComparedRows.settable(row, Optional.of(true));
+    PairingRow no = ComparedRows.settable(row, Optional.of(false));
+    assertEquals(Change.BETTER, change(no, yes));
+    assertEquals(Change.WORSE, change(yes, no));
+    assertEquals(Change.UNCHANGED, change(row, no));
+    assertEquals(
+        Change.BETTER,
+        change(yes, ComparedRows.settable(row("M", "v", Verdict.FITS, "6"), Optional.of(false))));
   }
 
   @Test
@@ -212,7 +237,7 @@ class ComparisonTest {
     ComparedSide side = ComparedRows.side(List.of(late, early, early, early, late));
     Comparison.of(side, ComparedRows.side(List.of()));
     assertEquals(
-        "row 4 tells of the same pairing as row 3, B x v",
+        "row 4 has the same pairing as row 3, B x v",
         assertThrows(UnreadablePairings.class, side::refuseTwins).getMessage());
   }
 

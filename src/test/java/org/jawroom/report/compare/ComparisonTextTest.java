@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.WrappedLines;
@@ -52,16 +53,16 @@ class ComparisonTextTest {
               "      1  only in the old",
               "      1  only in the new",
               "Got worse:",
-              "  A x v: clear → limited opening",
-              "      margin 12.0 → -0.1 mm; usable 0 to 152.4 → 76.3 to 152.4; still limited by",
+              "  A x v: fits → limited",
+              "      margin 12.0 → 0.0 mm; usable 0 to 152.4 → 76.3 to 152.4; still limited by",
               "      door - screw front, open",
-              "  A x w: still clear",
+              "  A x w: still fits",
               "      margin 5.049 → 5.001 mm; still limited by door - screw front, open",
               "Got better:",
-              "  B x v: too close: measure → clear",
+              "  B x v: measure → fits",
               "      margin -0.5 → 0.5 mm; still limited by door - screw front, open",
               "Now known:",
-              "  B x w: unknown → bolts don't line up",
+              "  B x w: unknown → no mount",
               "Changed otherwise:",
               "  C x v: no place → unknown",
               "      margin was -7.0 mm; not measured: machines.rear_gap, vises.base_width",
@@ -82,7 +83,7 @@ class ComparisonTextTest {
     assertEquals(
         List.of(
             "machine,vise,change,old_verdict,new_verdict,old_margin_mm,new_margin_mm,limited_by",
-            "A,v,worse,fits,limited,12.049,-0.051,door",
+            "A,v,worse,fits,limited,12.049,0.001,door",
             "A,w,worse,fits,fits,5.049,5.001,door",
             "B,v,better,measure,fits,-0.500,0.500,door",
             "B,w,now known,unknown,no mount,,,",
@@ -103,9 +104,35 @@ class ComparisonTextTest {
             PeopleUnit.INCH);
     assertEquals(
         List.of(
-            "      margin -1.00 → -1.01 in; within the usable opening 0.00 → 0.01 in; usable",
-            "      3 to 5.99 → 3.01 to 5.99; still limited by door - screw front, open"),
-        lines.subList(lines.size() - 2, lines.size()));
+            "      margin over the full opening -1.00 → -1.01 in; within the usable opening",
+            "      0.00 → 0.01 in; usable 3 to 5.99 → 3.01 to 5.99; still limited by door -",
+            "      screw front, open"),
+        lines.subList(lines.size() - 3, lines.size()));
+  }
+
+  @Test
+  void lines_ofTheSameMargin_sayWhatElseChanged() throws IOException {
+    PairingRow old = row("M", "v", Verdict.FITS, "9", "5", "");
+    PairingRow roomier = row("M", "v", Verdict.FITS, "9.5", "5", "");
+    List<String> lines =
+        lines(
+            ComparedRows.settable(old, Optional.of(true)),
+            ComparedRows.settable(roomier, Optional.of(false)),
+            PeopleUnit.MM);
+    assertEquals(
+        List.of(
+            "Got worse:",
+            "  M x v: still fits",
+            "      margin 5.0 mm as before; roomiest 9.0 → 9.5 mm; can no longer be tapped",
+            "      square; still limited by door - screw front, open"),
+        lines.subList(lines.size() - 4, lines.size()));
+  }
+
+  @Test
+  void lines_ofNothingListed_neverShowAPlainFits() throws IOException {
+    PairingRow nothing = row("M", "v", Verdict.FITS, "");
+    List<String> lines = lines(nothing, row("M", "v", Verdict.NO_PLACE, "-1"), PeopleUnit.MM);
+    assertTrue(lines.contains("  M x v: fits (nothing listed to hit) → no place"), lines::toString);
   }
 
   @Test
@@ -117,8 +144,8 @@ class ComparisonTextTest {
             PeopleUnit.MM);
     assertEquals(
         List.of(
-            "      margin -5.0 mm as before; usable 76.210 to 152.400 → 76.220 to 152.400 mm;",
-            "      still limited by door - screw front, open"),
+            "      margin over the full opening -5.0 mm as before; usable 76.210 to 152.400 →",
+            "      76.220 to 152.400 mm; still limited by door - screw front, open"),
         lines.subList(lines.size() - 2, lines.size()));
   }
 

@@ -64,6 +64,7 @@ class PairingRowsTest {
                     new PairingRow.Limiting(
                         "rear cover", "screw rear", Situation.LOADING, JawEnd.OPEN)),
                 Optional.of(new PairingRow.Usable(mm("45.3"), mm("150.07"))),
+                Optional.empty(),
                 List.of()),
             new PairingRow(
                 "mill, \"B\"",
@@ -71,6 +72,7 @@ class PairingRowsTest {
                 Verdict.UNKNOWN,
                 OptionalLong.empty(),
                 OptionalLong.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 List.of("machines.rear_gap", "guards.gap"))),
@@ -100,6 +102,23 @@ class PairingRowsTest {
   }
 
   @Test
+  void read_settable_isReadWhereTheReportHasIt() throws Exception {
+    assertEquals(Optional.empty(), read(HEADER + "\n" + ROW + "\n").get(0).settable());
+    String with = HEADER + ",settable,bolt_thread,hand_mm\n" + ROW;
+    assertEquals(Optional.of(true), read(with + ",yes,M16,\n").get(0).settable());
+    assertEquals(Optional.of(false), read(with + ",no,,\n").get(0).settable());
+    assertEquals(Optional.empty(), read(with + ",,,\n").get(0).settable());
+    assertEquals(
+        "row 2, column settable: \"maybe\" is none of yes, no", refused(with + ",maybe,,\n"));
+  }
+
+  @Test
+  void read_awkward_isAVerdict() throws Exception {
+    String row = ROW.replace("fits", "awkward");
+    assertEquals(Verdict.AWKWARD, read(HEADER + "\n" + row + "\n").get(0).verdict());
+  }
+
+  @Test
   void read_whatWasWritten_hasTheColumnsCompared() throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PairingsCsv.write(List.of(), out);
@@ -115,7 +134,7 @@ class PairingRowsTest {
         "2.000 | 2e3 | row 2, column best_margin_mm: \"2e3\" is no number of millimetres",
         "2.000 | NaN | row 2, column best_margin_mm: \"NaN\" is no number of millimetres",
         "2.000 | 1234567890 | row 2, column best_margin_mm: \"1234567890\" is no number of millimetres",
-        "fits | good | row 2, column verdict: \"good\" is none of fits, measure, limited, no place,"
+        "fits | good | row 2, column verdict: \"good\" is none of fits, awkward, measure, limited, no place,"
             + " no mount, unknown",
         "cutting | '' | row 2, column limiting_situation: is none of cutting, loading",
         "any | wide | row 2, column limiting_opening: \"wide\" is none of closed, open, any",

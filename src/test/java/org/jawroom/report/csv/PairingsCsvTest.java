@@ -19,6 +19,7 @@ import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.Advised;
@@ -36,7 +37,8 @@ class PairingsCsvTest {
           + "limiting_situation,limiting_opening,required_mm,tolerance_mm,handle_to,x_mm,y_mm,mount,slots,"
           + "usable_from_mm,usable_to_mm,reach_shortfall_mm,overhang_mm,play_left_mm,play_right_mm,"
           + "play_front_mm,play_rear_mm,nose_not_below_mm,room_over_jaws_mm,load_left_kg,missing,"
-          + "per_table,table_positions_mm";
+          + "per_table,table_positions_mm,settable,bolt_thread,hand_mm,"
+          + "margin_at_worst_mm,margin_at_best_mm";
 
   private final Machine machine = machine("mill A");
   private final Vise vise = vise("plain");
@@ -47,8 +49,9 @@ class PairingsCsvTest {
     return out.toString(UTF_8);
   }
 
-  private static void assertRow(String expected, Outcome outcome) throws IOException {
-    assertEquals(HEADER + "\r\n" + expected + ",,\r\n", csv(outcome));
+  /** {@code last}: settable, bolt_thread and hand_mm. */
+  private static void assertRow(String expected, String last, Outcome outcome) throws IOException {
+    assertEquals(HEADER + "\r\n" + expected + ",,," + last + ",,\r\n", csv(outcome));
   }
 
   private static String together(Advised advised) throws IOException {
@@ -62,15 +65,15 @@ class PairingsCsvTest {
   void row_severalOnOneTable_hasTheirNumberAndPlacesToTheNearest() throws IOException {
     Outcome outcome = new Made(machine, vise, Verdict.FITS).done();
     assertEquals(
-        "3,-200.001;0.000;200.001",
+        "3,-200.001;0.000;200.001,,,,,",
         together(new Advised(outcome).together("-200.0005005", "-0.0005", "200.0005")));
   }
 
   @Test
   void row_notOneOnTheTable_hasZeroAndNoPlaces() throws IOException {
     Outcome outcome = new Made(machine, vise, Verdict.NO_PLACE).done();
-    assertEquals("0,", together(new Advised(outcome).together()));
-    assertEquals(",", together(new Advised(outcome)));
+    assertEquals("0,,,,,,", together(new Advised(outcome).together()));
+    assertEquals(",,,,,,", together(new Advised(outcome)));
   }
 
   /** Every length half a nanometre over or under a step, so that each direction shows. */
@@ -80,6 +83,7 @@ class PairingsCsvTest {
         "mill A,plain,fits,6.974,33.074,rear cover,screw rear,y,cutting,closed,6.001,1.251,front,"
             + "12.346,-35.000,base bolts,1;3,0.001,150.069,2.001,3.001,40.000,41.999,0.999,3.000,181.401,"
             + "309.999,267.999,",
+        "yes,M12,",
         new Made(machine, vise, Verdict.FITS)
             .best("33.0749995")
             .limit(
@@ -107,7 +111,9 @@ class PairingsCsvTest {
     assertRow(
         "mill A,plain,fits,,,,,,,,,,right,0.000,-35.000,base bolts,1;3,0.000,150.070,0.000,,"
             + "100.000,100.000,3.000,3.000,,310.000,268.000,",
+        "no,M12,",
         new Made(machine, vise, Verdict.FITS)
+            .but(Caveat.NOTHING_LISTED, Caveat.NOT_SETTABLE)
             .at(Orientation.RIGHT, "0", "-35")
             .usable("0", "150.07")
             .overhang("")
@@ -118,10 +124,37 @@ class PairingsCsvTest {
   }
 
   @Test
+  void row_awkward_hasTheRoomRoundTheHandle() throws IOException {
+    assertRow(
+        "mill A,plain,awkward,4.000,5.000,door,handle,y,loading,any,6.000,1.000,front,"
+            + "0.000,0.000,base bolts,1;3,0.000,150.000,0.000,0.000,2.000,2.000,2.000,2.000,,,,",
+        "yes,M12,11.000",
+        new Made(machine, vise, Verdict.AWKWARD)
+            .best("5")
+            .limit("4", "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
+            .usable("0", "150")
+            .play("2", "2", "2", "2")
+            .hand("11")
+            .done());
+  }
+
+  @Test
+  void row_fitsWithRoomForAHand_hasNoneOfIt() throws IOException {
+    Outcome outcome =
+        new Made(machine, vise, Verdict.FITS)
+            .best("5")
+            .limit("5", "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
+            .hand("31")
+            .done();
+    assertTrue(csv(outcome).endsWith(",M12,,,\r\n"));
+  }
+
+  @Test
   void row_measure_hasANegativeMarginAndNoPlayNorUsableOpening() throws IOException {
     assertRow(
         "mill A,plain,measure,-1.588,-1.588,door,handle,y,loading,any,25.000,1.588,left,"
             + "1.000,2.000,base bolts,1;3,,,0.000,0.000,,,,,,310.000,-4.001,",
+        ",M12,",
         new Made(machine, vise, Verdict.MEASURE)
             .best("-1.5875")
             .limit(
@@ -137,8 +170,10 @@ class PairingsCsvTest {
     assertRow(
         "mill A,plain,limited,0.001,-11.475,rear cover,screw rear,x,cutting,open,6.000,1.000,rear,"
             + "0.000,0.000,swivel,1;3,45.300,150.070,0.000,0.000,1.000,1.000,1.000,1.000,,310.000,268.000,",
+        "yes,M12,61.999",
         new Made(machine, vise, Verdict.LIMITED)
             .best("-11.475")
+            .hand("61.9999995")
             .limit("0.001", "rear cover", "screw rear", Axis.X, Situation.CUTTING, JawEnd.OPEN)
             .at(Orientation.REAR, "0", "0")
             .mount("swivel")
@@ -154,6 +189,7 @@ class PairingsCsvTest {
     assertRow(
         "mill A,plain,no place,-20.876,-20.876,table,handle,z,loading,any,6.000,1.000,front,"
             + "0.000,0.000,base bolts,1;3,,,5.000,0.000,,,,,,-1.000,268.000,",
+        ",M12,",
         new Made(machine, vise, Verdict.NO_PLACE)
             .best("-20.8750005")
             .limit("-20.8750005", "table", "handle", Axis.Z, Situation.LOADING, JawEnd.ANY)
@@ -167,6 +203,7 @@ class PairingsCsvTest {
   void row_noPlaceWhateverTheBlanks_hasNoPlacement() throws IOException {
     assertRow(
         "mill A,plain,no place,,,,,,,,,,,,,,,,,,,,,,,,310.000,,",
+        ",,",
         new Made(machine, vise, Verdict.NO_PLACE).room("310").done());
   }
 
@@ -174,6 +211,7 @@ class PairingsCsvTest {
   void row_noMount_tellsRoomAndLoadOnly() throws IOException {
     assertRow(
         "mill A,plain,no mount,,,,,,,,,,,,,,,,,,,,,,,,310.000,268.000,",
+        ",,",
         new Made(machine, vise, Verdict.NO_MOUNT).room("310").load("268").done());
   }
 
@@ -181,6 +219,7 @@ class PairingsCsvTest {
   void row_unknown_tellsWhatIsMissingOnly() throws IOException {
     assertRow(
         "mill A,plain,unknown,,,,,,,,,,,,,,,,,,,,,,,,,,machines.rear_gap;guards.gap;vises.base_width",
+        ",,",
         new Made(machine, vise, Verdict.UNKNOWN)
             .missing(Column.REAR_GAP, Column.GUARD_GAP, Column.BASE_WIDTH)
             .done());

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 class RemediesCsvTest {
   private static final String HEADER =
-      "machine,vise,remedy,amount_mm,margin_then_mm,limited_by_then\r\n";
+      "machine,vise,remedy,amount_mm,then,margin_then_mm,limited_by_then\r\n";
 
   private static String csv(Advice... advice) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -35,20 +35,18 @@ class RemediesCsvTest {
   void rows_areOneARemedyInTheOrderGiven() throws IOException {
     assertEquals(
         HEADER
-            + "A,v,handle off,,0.120,door\r\n"
-            + "A,v,turn,,3.000,rear cover\r\n"
-            + "A,v,\"travel, table front\",12.010,0.000,door\r\n"
-            + "A,v,clamps,,,\r\n"
-            + "A,v,raise,69.850,0.000,table\r\n"
-            + "A,v,move door,38.100,0.009,door\r\n"
-            + "A,v,clearance,1.200,0.000,door\r\n"
-            + "B,v,upper swing,,1.000,door\r\n",
+            + "A,v,handle off,,fits,0.120,door\r\n"
+            + "A,v,turn,,fits,3.000,rear cover\r\n"
+            + "A,v,\"travel, table front\",12.010,fits,0.000,door\r\n"
+            + "A,v,raise,69.850,fits,0.000,table\r\n"
+            + "A,v,move door,38.100,fits,0.009,door\r\n"
+            + "A,v,clearance,1.200,fits,0.000,door\r\n"
+            + "B,v,upper swing,,fits,1.000,door\r\n",
         csv(
             pairing("A", "v")
                 .remedy(RemedyKind.HANDLE_OFF, "", "0.12", "door")
                 .turn(Orientation.LEFT, "3", "rear cover")
                 .remedy(RemedyKind.TRAVEL_FRONT, "12.01", "0", "door")
-                .remedy(RemedyKind.CLAMPS, "")
                 .remedy(RemedyKind.RAISE, "69.85", "0", "table")
                 .move("door", Direction.FRONT, "38.1", "0.009")
                 .remedy(RemedyKind.CLEARANCE, "1.2", "0", "door")
@@ -60,14 +58,14 @@ class RemediesCsvTest {
   @Test
   void row_roundsTheAmountUpAndTheMarginDown() throws IOException {
     assertEquals(
-        HEADER + "A,v,raise,10.001,0.000,door\r\n",
+        HEADER + "A,v,raise,10.001,fits,0.000,door\r\n",
         csv(pairing("A", "v").remedy(RemedyKind.RAISE, "10.0000005", "0.0009995", "door").done()));
   }
 
   @Test
   void row_textThatCouldStartAFormula_isNeutralised() throws IOException {
     assertEquals(
-        HEADER + "'=1,'@v,move +2,1.000,0.000,'+2\r\n",
+        HEADER + "'=1,'@v,move +2,1.000,fits,0.000,'+2\r\n",
         csv(pairing("=1", "@v").move("+2", Direction.UP, "1", "0").done()));
   }
 }

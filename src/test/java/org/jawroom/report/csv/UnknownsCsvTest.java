@@ -17,7 +17,7 @@ import org.jawroom.shop.Column;
 import org.junit.jupiter.api.Test;
 
 class UnknownsCsvTest {
-  private static final String HEADER = "machine,vise,column,relation,limit_mm\r\n";
+  private static final String HEADER = "machine,vise,column,relation,limit_mm,sure_mm\r\n";
 
   private static String csv(Advice... advice) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -33,11 +33,11 @@ class UnknownsCsvTest {
   void rows_areOneABlankAndOneAGuard() throws IOException {
     assertEquals(
         HEADER
-            + "A,v,machines.rear_gap,>=,41.280\r\n"
-            + "A,v,guards.gap (hose arm),>=,-3.000\r\n"
-            + "A,v,guards.gap (sill),any,\r\n"
-            + "A,v,vises.base_width,<=,170.000\r\n"
-            + "B,v,machines.rear_gap,never,\r\n",
+            + "A,v,machines.rear_gap,>=,41.280,\r\n"
+            + "A,v,guards.gap (hose arm),>=,-3.000,\r\n"
+            + "A,v,guards.gap (sill),any,,\r\n"
+            + "A,v,vises.base_width,<=,170.000,\r\n"
+            + "B,v,machines.rear_gap,never,,\r\n",
         csv(
             pairing("A", "v")
                 .blank(Column.REAR_GAP, "", Relation.AT_LEAST, "41.28")
@@ -52,7 +52,7 @@ class UnknownsCsvTest {
   @Test
   void row_leastIsRoundedUpAndMostDown() throws IOException {
     assertEquals(
-        HEADER + "A,v,machines.rear_gap,>=,41.281\r\n" + "A,v,vises.base_width,<=,169.999\r\n",
+        HEADER + "A,v,machines.rear_gap,>=,41.281,\r\n" + "A,v,vises.base_width,<=,169.999,\r\n",
         csv(
             pairing("A", "v")
                 .blank(Column.REAR_GAP, "", Relation.AT_LEAST, "41.2800005")
@@ -63,7 +63,7 @@ class UnknownsCsvTest {
   @Test
   void row_textThatCouldStartAFormula_isNeutralised() throws IOException {
     assertEquals(
-        HEADER + "'-1,'=v,guards.gap (=2),any,\r\n",
+        HEADER + "'-1,'=v,guards.gap (=2),any,,\r\n",
         csv(pairing("-1", "=v").blank(Column.GUARD_GAP, "=2", Relation.ALWAYS, "").done()));
   }
 }

@@ -24,6 +24,7 @@ import org.jawroom.report.Advised;
 import org.jawroom.report.Invented;
 import org.jawroom.report.Made;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.shop.Settings;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -36,15 +37,15 @@ class ExplainChoicesTest {
     assertEquals(
         "handle to the right, base bolts: it hits something or comes too near; margin -3.25 mm (base to"
             + " table: at any opening, wherever the axes stand)",
-        told("20", other("-3.245", "9")));
+        text("20", other("-3.245", "9")));
   }
 
   @Test
   void to_otherWithMoreRoomAndLessReach_namesTheReach() {
     assertEquals(
-        "handle to the right, base bolts: the spindle reaches 8.8 mm less of the work; margin 45 mm (base to"
+        "handle to the right, base bolts: the spindle misses 8.8 mm more of the work; margin 45 mm (base to"
             + " table: at any opening, wherever the axes stand)",
-        told("20", other("45", "8.76")));
+        text("20", other("45", "8.76")));
   }
 
   @Test
@@ -52,19 +53,19 @@ class ExplainChoicesTest {
     assertEquals(
         "handle to the right, base bolts: less room; margin 19.99 mm (base to table: at any opening, wherever"
             + " the axes stand)",
-        told("20", other("19.999", "0")));
+        text("20", other("19.999", "0")));
     assertEquals(
         "handle to the right, base bolts: less room; margin -21 mm (base to table: at any opening, wherever"
             + " the axes stand)",
-        told("-20", other("-21", "5")));
+        text("-20", other("-21", "5")));
   }
 
   @Test
-  void to_otherAsGood_saysThatItComesLater() {
+  void to_otherAsGood_saysSo() {
     assertEquals(
-        "handle to the right, base bolts: as much room, but it comes later in the order of preference; margin"
+        "handle to the right, base bolts: no better; margin"
             + " 20 mm (base to table: at any opening, wherever the axes stand)",
-        told("20", other("20", "0")));
+        text("20", other("20", "0")));
   }
 
   @Test
@@ -72,7 +73,7 @@ class ExplainChoicesTest {
     Outcome outcome =
         new Made(Invented.machine("mill"), Invented.vise("vise"), Verdict.NO_MOUNT).done();
     assertEquals(
-        "handle to the front, rear or left: base bolts 0.41 mm short of a slot at the left bolt",
+        "handle to the front, rear or left: base bolts: the left bolt misses a slot by 0.41 mm",
         text(
             outcome,
             List.of(),
@@ -102,10 +103,11 @@ class ExplainChoicesTest {
         "base bolts",
         new Roomiest(Orientation.RIGHT, "base bolts", 0, 0, Optional.of(limit)),
         OptionalLong.of(limit.margin()),
-        mm(shortfall));
+        mm(shortfall),
+        true);
   }
 
-  private static String told(String chosen, Alternative other) {
+  private static String text(String chosen, Alternative other) {
     Outcome outcome =
         new Made(Invented.machine("mill"), Invented.vise("vise"), Verdict.FITS)
             .limit(chosen, "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY)
@@ -123,8 +125,11 @@ class ExplainChoicesTest {
             others,
             misses,
             Optional.empty());
-    ExplainLines lines = new ExplainLines();
-    new ExplainChoices(PeopleUnit.MM, explanation).to(lines);
+    ExplainLines lines = new ExplainLines(80);
+    ExplainFacts facts =
+        new ExplainFacts(
+            PeopleUnit.MM, Settings.DEFAULTS, explanation, List.of(), List.of(), List.of());
+    new ExplainChoices(facts).to(lines);
     return String.join(" ", lines.all().stream().skip(2).map(String::strip).toList());
   }
 }

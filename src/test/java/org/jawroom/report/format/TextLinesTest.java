@@ -21,7 +21,9 @@ class TextLinesTest {
     "ab-cd, 1",
     "abc-def, 2",
     "abc-de-f, 2",
-    "abcd-e-fghi, 3"
+    "abcd-e-fghi, 3",
+    "abcde fg, 2",
+    "ab cd efg, 2"
   })
   void count_ofLinesOfFive(String text, int lines) {
     assertEquals(lines, TextLines.count(text, 5));

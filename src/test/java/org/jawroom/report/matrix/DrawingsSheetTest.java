@@ -20,11 +20,13 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.Drawn;
 import org.jawroom.report.Invented;
+import org.jawroom.report.Made;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Shop;
@@ -43,7 +45,7 @@ class DrawingsSheetTest {
                 machine ->
                     shop.vises().stream()
                         .map(vise -> Pairing.solve(shop.settings(), machine, vise)))
-            .map(outcome -> Advisor.advise(shop.settings(), outcome))
+            .map(outcome -> Advisor.advise(shop.settings(), outcome.machine(), outcome.vise()))
             .toList();
     outcomes = advice.stream().map(Advice::outcome).toList();
   }
@@ -126,6 +128,23 @@ class DrawingsSheetTest {
     assertTrue(order.containsKey(tightest), order.toString());
     List<Integer> indices = new ArrayList<>(order.keySet());
     assertEquals(indices.stream().sorted().toList(), indices);
+  }
+
+  @Test
+  void drawn_everyVerdictWithAPlace_hasItsShare() {
+    List<Outcome> all = new ArrayList<>();
+    for (Verdict verdict :
+        List.of(
+            Verdict.FITS, Verdict.AWKWARD, Verdict.MEASURE, Verdict.LIMITED, Verdict.NO_PLACE)) {
+      for (int i = 0; i < 2; i++) {
+        all.add(
+            new Made(shop.machines().get(0), shop.vises().get(0), verdict)
+                .at(Orientation.FRONT, "0", "0")
+                .done());
+      }
+    }
+    assertEquals(List.of(0, 2, 4, 6, 8), List.copyOf(new DrawnPairings(all, 5).order().keySet()));
+    assertEquals(9, new DrawnPairings(all, 9).order().size());
   }
 
   @Test

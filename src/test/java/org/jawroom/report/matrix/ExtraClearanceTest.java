@@ -17,6 +17,7 @@ import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.Advised;
@@ -24,7 +25,6 @@ import org.jawroom.report.Made;
 import org.jawroom.report.Opened;
 import org.jawroom.report.SampleShop;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -35,11 +35,12 @@ import org.junit.jupiter.api.Test;
 class ExtraClearanceTest {
   private final Machine machine = machine("mill");
   private final Vise vise = vise("plain");
+  private Settings settings = Settings.DEFAULTS;
 
   /** The signs in front of the margins, after {@code extra} was written into its cell. */
   private String signs(PeopleUnit unit, double extra, Outcome... outcomes) throws IOException {
     List<Vise> vises = List.of(outcomes).stream().map(Outcome::vise).toList();
-    Shop shop = new Shop(Settings.DEFAULTS, List.of(machine), vises, List.of());
+    Shop shop = new Shop(settings, List.of(machine), vises, List.of());
     try (XSSFWorkbook book = Opened.open(shop, Advised.bare(List.of(outcomes)), unit)) {
       Sheet sheet = book.getSheet(MatrixSheet.NAME);
       sheet.getRow(MatrixSheet.EXTRA_ROW).getCell(MatrixSheet.EXTRA_COLUMN).setCellValue(extra);
@@ -90,15 +91,41 @@ class ExtraClearanceTest {
   }
 
   @Test
-  void extra_atNothing_marksUpToThreeMillimetresAsClose() throws IOException {
+  void extra_atNothing_marksLessThanComfortAsClose() throws IOException {
     assertEquals(
-        "▲c▲c▲c●", signs(PeopleUnit.MM, 0, fits("0"), fits("3"), fits("3.09"), fits("3.1")));
+        "▲c▲c●●", signs(PeopleUnit.MM, 0, fits("0"), fits("2.9999995"), fits("3"), fits("3.1")));
+  }
+
+  @Test
+  void extra_anotherComfort_decidesWhatIsClose() throws IOException {
+    settings = settings.toBuilder().comfort(5 * Length.MM).build();
+    assertEquals("▲c●", signs(PeopleUnit.MM, 0, fits("4.9"), fits("5")));
+    settings = settings.toBuilder().comfort(0).build();
+    assertEquals("●", signs(PeopleUnit.MM, 0, fits("0")));
+  }
+
+  @Test
+  void extra_atNothing_keepsTheSignsOfWhatIsNoPlainFit() throws IOException {
+    Outcome caveat =
+        new Made(machine, vise, Verdict.FITS)
+            .best("1")
+            .limit("1", "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY)
+            .but(Caveat.NOT_SETTABLE)
+            .done();
+    Outcome awkward =
+        new Made(machine, vise, Verdict.AWKWARD)
+            .best("1")
+            .limit("1", "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
+            .hand("8")
+            .done();
+    assertEquals("○c◐c", signs(PeopleUnit.MM, 0, caveat, awkward));
+    assertEquals("▼▼", signs(PeopleUnit.MM, 2, caveat, awkward));
   }
 
   @Test
   void extra_raised_dropsWhatHasLess() throws IOException {
     assertEquals(
-        "▼▲c▲c▲c●",
+        "▼▲c▲c●●",
         signs(
             PeopleUnit.MM,
             2.3,
@@ -156,7 +183,7 @@ class ExtraClearanceTest {
 
   private static long atLeast(SampleShop sample, long length) {
     return sample.outcomes.stream()
-        .filter(outcome -> HeadlineMargin.margin(outcome).orElse(Long.MIN_VALUE) >= length)
+        .filter(outcome -> outcome.margin().orElse(Long.MIN_VALUE) >= length)
         .count();
   }
 }

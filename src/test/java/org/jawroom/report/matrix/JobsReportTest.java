@@ -57,7 +57,7 @@ class JobsReportTest {
   void csv_header_isAsProgramsReadIt() throws IOException {
     assertEquals(
         "job,machine,vise,verdict,margin_mm,handle_to,x_mm,y_mm,mount,shortfall_reason,short_by,tool_room_mm,"
-            + "load_room_kg,limited_by,missing",
+            + "load_room_kg,limited_by,missing,unchecked",
         csv().lines().findFirst().orElseThrow());
   }
 
@@ -89,8 +89,13 @@ class JobsReportTest {
       assertEquals("? unknown", row(sheet, 0, 0, 3));
       assertEquals("unknown: 2 of 2", row(sheet, 0, 1, 3));
       assertEquals("● 1 of 2 vises", row(sheet, 1, 0, 1));
-      assertEquals("nearest: plain: 0.07 too wide for the jaws", row(sheet, 4, 1, 1));
+      assertEquals("nearest: plain: 0.15 too wide for the jaws", row(sheet, 4, 1, 1));
       assertEquals("nearest: plain: 2.27 kg too heavy for the table", row(sheet, 6, 1, 1));
+      assertEquals("● 2 of 2 vises", row(sheet, 7, 0, 1));
+      assertEquals("○ 2 of 2 vises", row(sheet, 10, 0, 1));
+      assertEquals(
+          "best: plain (0.37)\n! tool height not checked: tool_length is blank",
+          row(sheet, 10, 1, 1));
       assertEquals("not run here", row(sheet, 9, 0, 1));
       assertEquals("", row(sheet, 9, 1, 1));
     }
@@ -131,18 +136,23 @@ class JobsReportTest {
     }
   }
 
-  /** Tall and heavy are unknown where nose_max and max_load are blank, and held nowhere else. */
+  /**
+   * Tall and heavy are unknown where rear_gap is blank, and held nowhere else. What was not weighed
+   * is taken as steel; only the job without a tool length leaves something unchecked.
+   */
   @Test
   void summary_jobs_countedByTheBestSaidOfThem() {
-    List<String> lines = Summary.lines(Totals.of(shop, advice()), jobs, PeopleUnit.MM, List.of());
+    List<String> lines =
+        Summary.lines(Totals.of(shop, advice(), jobs), jobs, PeopleUnit.MM, List.of());
 
     int at = lines.indexOf("11 jobs:");
     assertEquals(
         List.of(
-            "      2  held by some vise on some machine",
-            "      4  unknown: not measured, and held by none that is",
+            "      3  held by some vise on some machine",
+            "      1  held, but tool's height or load not checked",
+            "      2  unknown: not measured, and held by none that is",
             "      5  not held anywhere"),
-        lines.subList(at + 1, at + 4));
+        lines.subList(at + 1, at + 5));
   }
 
   @Test
@@ -155,7 +165,9 @@ class JobsReportTest {
   }
 
   private List<Advice> advice() {
-    return outcomes.stream().map(outcome -> Advisor.advise(shop.settings(), outcome)).toList();
+    return outcomes.stream()
+        .map(outcome -> Advisor.advise(shop.settings(), outcome.machine(), outcome.vise()))
+        .toList();
   }
 
   private String csv() throws IOException {

@@ -50,7 +50,10 @@ class ListSheetsTest {
                   "-400.06", "-133.3", "133.3", "400.04", "500", "600", "700", "800", "900", "1000")
               .done(),
           new Advised(
-                  limits(new Made(a, w, Verdict.LIMITED).best("-5"), "1").usable("10", "50").done())
+                  limits(new Made(a, w, Verdict.LIMITED).best("-5"), "1")
+                      .usable("10", "50")
+                      .hand("61.59")
+                      .done())
               .together("0.05")
               .done(),
           new Advised(new Made(a, x, Verdict.NO_MOUNT).load("-1").done()).together().done(),
@@ -79,17 +82,17 @@ class ListSheetsTest {
   void pairings_haveEveryFactAsNumbersAndWords() throws IOException {
     assertEquals(
         List.of(
-            "A|v|● clear (bare vise, no tool or part)|9.9|7.7|door|screw front|y|loading|open|6.0|1.0|rear|"
-                + "12.3|-0.1|base bolts|1, 3|0.1|150.0|0.1|2.0|1.1|2.0|3.0|4.0|100.0|-0.1|12.3|"
+            "A|v|● fits|7.7|9.9|door|screw front|y|loading|open|6.0|1.0|rear|"
+                + "12.3|-0.1|base bolts|M12|1, 3|yes|0.1|150.0||0.1|2.0|1.1|2.0|3.0|4.0|100.0|-0.1|12.3|"
                 + "10.0|-400.1; -133.3; 133.3; 400; 500; 600; 700; 800; 900; 1000|"
-                + "no room over the jaws; reach short by 0.1; all 10 too heavy together|",
-            "A|w|↔ clear over part of the opening only|-5.0|1.0|door|screw front|y|loading|open|6.0|1.0|"
-                + "front|0.0|0.0|base bolts|1, 3|10.0|50.0|0.0|0.0||||||||1.0|0.1||",
-            "A|x|≠ bolts don't line up|||||||||||||||||||||||||-1.0|0.0||too heavy|",
-            "B|v|× no place: hits something wherever it is bolted|-3.4|-3.4|door|screw front|y|loading|open|"
-                + "6.0|1.0|left|0.0|0.0|base bolts|1, 3|||0.0|0.0||||||||0.0|||",
-            "B|w|× no place: hits something wherever it is bolted|||||||||||||||||||||||||||||",
-            "B|x|? unknown: not measured|||||||||||||||||||||||||||||rear_gap, hole_u"),
+                + "no room over the jaws; spindle misses 0.1 of the work; all 10 too heavy together|",
+            "A|w|↔ limited|1.0|-5.0|door|screw front|y|loading|open|6.0|1.0|"
+                + "front|0.0|0.0|base bolts|M12|1, 3||10.0|50.0|61.5|0.0|0.0||||||||1.0|0.1|handle has 61.5 of room|",
+            "A|x|≠ no mount||||||||||||||||||||||||||||-1.0|0.0||too heavy|",
+            "B|v|× no place|-3.4|-3.4|door|screw front|y|loading|open|"
+                + "6.0|1.0|left|0.0|0.0|base bolts|M12|1, 3|||||0.0|0.0||||||||0.0|||",
+            "B|w|× no place||||||||||||||||||||||||||||||||",
+            "B|x|? unknown||||||||||||||||||||||||||||||||rear_gap, hole_u"),
         rows("Pairings"));
   }
 
@@ -97,7 +100,7 @@ class ListSheetsTest {
   void pairings_canBeFilteredAndKeepTheirHeadingsInSight() throws IOException {
     try (XSSFWorkbook book = Opened.open(shop, advice, PeopleUnit.MM)) {
       XSSFSheet sheet = book.getSheet("Pairings");
-      assertEquals("A3:AF9", sheet.getCTWorksheet().getAutoFilter().getRef());
+      assertEquals("A3:AI9", sheet.getCTWorksheet().getAutoFilter().getRef());
       assertEquals(3, sheet.getPaneInformation().getHorizontalSplitPosition());
       assertEquals(2, sheet.getPaneInformation().getVerticalSplitPosition());
       assertEquals("3:3", sheet.getRepeatingRows().formatAsString());
@@ -108,10 +111,9 @@ class ListSheetsTest {
   void noPlace_tellsByHowMuchAndOnWhat() throws IOException {
     assertEquals(
         List.of(
-            "A|x|≠ bolts don't line up|||||too heavy",
-            "B|v|× no place: hits something wherever it is bolted|3.4|door · screw front, open, loading|y|"
-                + "left|",
-            "B|w|× no place even with every blank at its best|||||"),
+            "A|x|≠ no mount: neither bolts nor clamps hold it|||||too heavy",
+            "B|v|× no place|3.4|door · screw front, open, loading|y|" + "left|",
+            "B|w|× no place: even with every blank at its best|||||"),
         rows("No place"));
   }
 
@@ -123,10 +125,10 @@ class ListSheetsTest {
         List.of(
             "A|"
                 + facts
-                + "|3.0|1.0|0.0|1.0|0.0|0.0|1.0|0.0|w (limited)|1.0|1.0|"
-                + "10 × v (too heavy together)|-5.0|9.9|"
+                + "|3.0|1.0|0.0|0.0|0.0|1.0|0.0|1.0|0.0|w (limited)|1.0|1.0|"
+                + "10 × v (too heavy together)|1.0|7.7|"
                 + mind,
-            "B|" + facts + "|3.0|0.0|0.0|0.0|0.0|2.0|0.0|1.0|none|||none|-3.4|-3.4|" + mind),
+            "B|" + facts + "|3.0|0.0|0.0|0.0|0.0|0.0|2.0|0.0|1.0|none|||none|-3.4|-3.4|" + mind),
         rows("By machine"));
   }
 
@@ -135,9 +137,9 @@ class ListSheetsTest {
     String facts = "jaw 150, opens 0 to 150";
     assertEquals(
         List.of(
-            "v|" + facts + "|2.0|1.0|0.0|0.0|0.0|1.0|0.0|0.0|none||-3.4|9.9|",
-            "w|" + facts + "|2.0|0.0|0.0|1.0|0.0|1.0|0.0|0.0|A (limited)|1.0|-5.0|-5.0|",
-            "x|" + facts + "|2.0|0.0|0.0|0.0|0.0|0.0|1.0|1.0|none||||"),
+            "v|" + facts + "|2.0|1.0|0.0|0.0|0.0|0.0|1.0|0.0|0.0|none||-3.4|7.7|",
+            "w|" + facts + "|2.0|0.0|0.0|0.0|0.0|1.0|1.0|0.0|0.0|A (limited)|1.0|1.0|1.0|",
+            "x|" + facts + "|2.0|0.0|0.0|0.0|0.0|0.0|0.0|1.0|1.0|none||||"),
         rows("By vise"));
   }
 }

@@ -1,15 +1,16 @@
 package org.jawroom.report.matrix;
 
-import static org.jawroom.report.Invented.CALIPER;
 import static org.jawroom.report.Invented.NOT_TOLD;
-import static org.jawroom.report.Invented.known;
 import static org.jawroom.report.Invented.machine;
 import static org.jawroom.report.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -17,11 +18,13 @@ import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.Advised;
@@ -81,11 +84,11 @@ class MatrixSheetTest {
   }
 
   @Test
-  void fits_placedForReach_tellsTheMarginThereToo() throws IOException {
+  void fits_placedForReach_showsTheMarginThereAndTheRoomiestBesideIt() throws IOException {
     assertPairing(
         made(Verdict.FITS, "6.99").best("33.075").shortfall("4.01").done(),
-        33.0,
-        "6.9 as placed: rear cover · screw rear, closed\n! reach short by 4.1\n► best for this machine");
+        6.9,
+        "rear cover · screw rear, closed\nroomiest place 33.0\n! spindle misses 4.1 of the work\n► best for this machine");
   }
 
   @Test
@@ -96,8 +99,12 @@ class MatrixSheetTest {
 
   @Test
   void fits_againstNothingListed_isHatchedAndSaysSo() throws IOException {
-    Outcome outcome = new Made(machine, vise, Verdict.FITS).at(Orientation.FRONT, "0", "0").done();
-    assertSign(outcome, "/// ○ ///", "nothing listed to hit");
+    Outcome outcome =
+        new Made(machine, vise, Verdict.FITS)
+            .at(Orientation.FRONT, "0", "0")
+            .but(Caveat.NOTHING_LISTED)
+            .done();
+    assertSign(outcome, "○ fits", "but nothing listed to hit");
     Cell cell = matrix(PeopleUnit.MM, outcome).getRow(REASONS).getCell(1);
     assertEquals(FillPatternType.THIN_FORWARD_DIAG, cell.getCellStyle().getFillPattern());
   }
@@ -123,7 +130,49 @@ class MatrixSheetTest {
     assertPairing(
         made(Verdict.MEASURE, "-0.0000005").done(),
         -0.1,
-        "too close: measure\nrear cover · screw rear, closed");
+        "measure again\nrear cover · screw rear, closed");
+  }
+
+  @Test
+  void measure_withAUsableOpening_showsIt() throws IOException {
+    assertPairing(
+        made(Verdict.MEASURE, "-0.5").usable("45.31", "150.07").done(),
+        -0.5,
+        "measure again, or keep open 45.4 to 150\nrear cover · screw rear, closed");
+  }
+
+  @Test
+  void awkward_showsTheRoomRoundTheHandleAndEveryCaveat() throws IOException {
+    assertPairing(
+        made(Verdict.AWKWARD, "4").hand("11.09").but(Caveat.NOT_SETTABLE).done(),
+        4.0,
+        "handle has 11 of room\nrear cover · screw rear, closed\n! no room to tap it square\n"
+            + "► best for this machine");
+  }
+
+  @Test
+  void key_explainsEveryVerdictOnceByItsOwnSignAndColour() throws IOException {
+    Sheet sheet = matrix(PeopleUnit.MM, made(Verdict.FITS, "1").done());
+    List<Cell> key = new ArrayList<>();
+    for (int row = 3; row < 5; row++) {
+      for (int column = 1; column <= MatrixKey.COLUMNS; column++) {
+        Cell cell = sheet.getRow(row).getCell(column);
+        if (cell != null) {
+          key.add(cell);
+        }
+      }
+    }
+    Set<String> looks = new HashSet<>();
+    for (Verdict verdict : Verdict.values()) {
+      List<Cell> its =
+          key.stream()
+              .filter(cell -> cell.getStringCellValue().matches(". " + verdict.code() + ": .*"))
+              .toList();
+      assertEquals(1, its.size(), verdict.code());
+      looks.add(its.get(0).getStringCellValue().substring(0, 1));
+      looks.add(((XSSFColor) its.get(0).getCellStyle().getFillForegroundColorColor()).getARGBHex());
+    }
+    assertEquals(2 * Verdict.values().length, looks.size());
   }
 
   @Test
@@ -136,34 +185,35 @@ class MatrixSheetTest {
   void noPlaceWhateverTheBlanks_hasNoNumber() throws IOException {
     assertSign(
         new Made(machine, vise, Verdict.NO_PLACE).done(),
-        "×",
-        "no place even with every blank at its best");
+        "× no place",
+        "even with every blank at its best");
   }
 
   @Test
-  void noMount_saysThatBoltsDoNotLineUp() throws IOException {
+  void noMount_saysThatNothingHoldsIt() throws IOException {
     assertSign(
         new Made(machine, vise, Verdict.NO_MOUNT).load("-0.5").done(),
-        "≠",
-        "bolts don't line up\n! too heavy");
+        "≠ no mount",
+        "neither bolts nor clamps hold it\n! too heavy");
   }
 
   @Test
   void unknown_namesTheBlanks() throws IOException {
     assertSign(
         new Made(machine, vise, Verdict.UNKNOWN).missing(Column.REAR_GAP, Column.GUARD_GAP).done(),
-        "?",
-        "unknown: rear_gap, gap of a guard");
+        "? unknown",
+        "not measured: rear_gap, gap of a guard");
   }
 
   @Test
   void marks_areAllTold() throws IOException {
-    Vise handled = vise("handled", "150", "0", "150", known("120"), CALIPER);
     Outcome outcome =
-        new Made(machine, handled, Verdict.FITS)
+        new Made(machine, vise, Verdict.FITS)
             .best("5")
             .limit("5", "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
-            .play("0.9", "1.0999995", "1", "1")
+            .overhang("60.01")
+            .nose("181.41")
+            .but(Caveat.HEADS_LEFT_OUT, Caveat.OVERHANG, Caveat.NOT_SETTABLE)
             .room("0")
             .load("-0.0001")
             .shortestToolTooShort()
@@ -171,8 +221,11 @@ class MatrixSheetTest {
     assertPairing(
         outcome,
         5.0,
-        "door · handle, loading\n! too heavy\n! no room over the jaws\n! shortest tool does not clear the"
-            + " bed\n! handle must be off\n! play under 2 mm in x");
+        "but heads left out: nose not below 181.5\n"
+            + "but base overhangs the table by 60.1, more than a quarter of it\n"
+            + "but no room to tap it square\n"
+            + "door · handle, loading\n! too heavy\n! no room over the jaws\n"
+            + "! shortest tool does not clear the bed");
   }
 
   @Test

@@ -74,8 +74,8 @@ class MatrixWorkbookTest {
               "To measure",
               "By machine",
               "By vise",
-              "Inputs",
-              "Cautions"),
+              "Cautions",
+              "Inputs"),
           sheets(book));
     }
   }
@@ -218,7 +218,8 @@ class MatrixWorkbookTest {
               .getRow(1)
               .getCell(2)
               .getStringCellValue()
-              .startsWith("ONLY THE FIRST 10 OF 112 PAIRINGS FIT ON THIS SHEET"));
+              .startsWith(
+                  "ONLY THE FIRST 10 OF 112 FIT ON THIS SHEET; pairings.csv HAS THEM ALL. "));
     }
   }
 
@@ -274,12 +275,12 @@ class MatrixWorkbookTest {
       facts.settings().forEach(setting -> expected.add(setting.label() + " | " + setting.value()));
       expected.add("Files read, each with its fingerprint");
       facts.files().forEach(file -> expected.add(file.name() + " | " + file.fingerprint()));
-      expected.add("Warnings");
-      expected.addAll(facts.warnings());
       expected.add("Blanks: not known, and not taken as zero");
       expected.addAll(facts.blanks());
       expected.add("Defaults taken");
       expected.addAll(facts.defaults());
+      expected.add("Warnings");
+      expected.addAll(facts.warnings());
       assertEquals(expected, lines);
     }
   }

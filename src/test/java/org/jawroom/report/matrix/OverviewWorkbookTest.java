@@ -27,7 +27,6 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.tally.Tally;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.HeadlineMargin;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Shop;
@@ -53,8 +52,8 @@ class OverviewWorkbookTest {
         Row row = matrix.getRow(MatrixSheet.FIRST_MARGIN + i / across);
         assertTrue(row.getCell(0).getStringCellValue().startsWith(outcome.machine().name()));
         Cell cell = row.getCell(1 + i % across);
-        if (HeadlineMargin.margin(outcome).isPresent()) {
-          long margin = HeadlineMargin.margin(outcome).getAsLong();
+        if (outcome.margin().isPresent()) {
+          long margin = outcome.margin().getAsLong();
           assertEquals(
               PeopleUnit.MM.number(margin, Rounding.DOWN), cell.getNumericCellValue(), "" + i);
         } else {
@@ -68,7 +67,7 @@ class OverviewWorkbookTest {
   @Test
   void matrix_bestOfEachMachine_isFramed() throws IOException {
     try (XSSFWorkbook book = book(ROOMY, ReportOptions.ALL)) {
-      Totals totals = Totals.of(shop, sample.advice);
+      Totals totals = Totals.of(shop, sample.advice, List.of());
       for (int machine = 0; machine < shop.machines().size(); machine++) {
         Row row = book.getSheet("Matrix").getRow(MatrixSheet.FIRST_MARGIN + machine);
         List<Integer> framed =
@@ -94,7 +93,7 @@ class OverviewWorkbookTest {
     try (XSSFWorkbook book = book(ROOMY, new ReportOptions(true, false, true, 0))) {
       assertEquals("Overview", book.getSheetName(0));
       assertEquals(
-          List.of("Overview", "Matrix", "Pairings", "By machine", "By vise", "Inputs", "Cautions"),
+          List.of("Overview", "Matrix", "Pairings", "By machine", "By vise", "Cautions", "Inputs"),
           IntStream.range(0, book.getNumberOfSheets()).mapToObj(book::getSheetName).toList());
       String words = words(book.getSheet("Overview"));
       assertTrue(words.contains("112 pairings: "), words);
@@ -116,7 +115,7 @@ class OverviewWorkbookTest {
       long clear =
           sample.advice.stream()
               .map(Advice::outcome)
-              .filter(outcome -> HeadlineMargin.margin(outcome).orElse(-1) >= 0)
+              .filter(outcome -> outcome.margin().orElse(-1) >= 0)
               .count();
       assertEquals(clear, (long) count.getNumericCellValue());
       double again =
@@ -130,7 +129,7 @@ class OverviewWorkbookTest {
     try (XSSFWorkbook book = book(ROOMY, ReportOptions.ALL)) {
       Sheet sheet = book.getSheet("Pairings");
       List<String> expected =
-          Totals.of(shop, sample.advice).chosen().stream()
+          Totals.of(shop, sample.advice, List.of()).chosen().stream()
               .map(Advice::outcome)
               .map(outcome -> outcome.machine().name() + "|" + outcome.vise().name())
               .toList();
@@ -170,13 +169,14 @@ class OverviewWorkbookTest {
   }
 
   private XSSFWorkbook book(SheetLimits limits, ReportOptions wanted) throws IOException {
-    try (Reports reports = new Reports(folder, shop, wanted, PeopleUnit.MM, 100, limits)) {
+    try (Reports reports =
+        new Reports(folder, shop, List.of(), wanted, PeopleUnit.MM, 100, limits)) {
       // In runs that end within machines.
       for (int first = 0; first < sample.advice.size(); first += 9) {
         int end = Math.min(sample.advice.size(), first + 9);
         reports.add(new Batch(sample.advice.subList(first, end)));
       }
-      reports.publish(List.of(), Invented.facts(PeopleUnit.MM));
+      reports.publish(Invented.facts(PeopleUnit.MM));
     }
     return new XSSFWorkbook(Files.newInputStream(folder.resolve("matrix.xlsx")));
   }

@@ -70,7 +70,7 @@ class RemediesSheetTest {
     Shop shop = shop(List.of(advice.outcome().machine()), List.of(advice.outcome().vise()));
     return rows(shop, unit, advice).stream()
         .map(row -> row.split("\\|"))
-        .map(cells -> cells[3] + "|" + cells[6])
+        .map(cells -> cells[3] + "|" + (cells.length > 7 ? cells[7] : ""))
         .toList();
   }
 
@@ -138,26 +138,28 @@ class RemediesSheetTest {
         new Advised(
                 new Made(b, v, Verdict.MEASURE)
                     .best("-0.2")
+                    .usable("20", "150.07")
                     .limit("-0.2", "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY)
                     .done())
             .needs("0.3", "0.12")
-            .remedy(RemedyKind.CLAMPS, "")
             .done();
     Advice none = new Advised(new Made(b, w, Verdict.NO_MOUNT).done()).done();
     assertEquals(
         List.of(
-            "A|v|↔ limited opening|keep the jaws open 76.3 or more: a spacer|0.4|"
-                + "rear cover · screw rear, closed|no change: it holds only while the jaws stay there|"
+            "A|v|↔ limited|keep the jaws open 76.3 or more: a spacer|limited|0.4|"
+                + "rear cover · screw rear, closed|no change: it counts only while the jaws stay there|"
                 + "w (7.7)|none",
-            "A|v|↔ limited opening|work the handle over its upper half|0.2|door · screw rear, closed||"
-                + "w (7.7)|none",
-            "A|v|↔ limited opening|! ask for 1.2 mm less clearance everywhere, hand room too|0.0|"
+            "A|v|↔ limited|swing the handle back and forth above the screw only|fits|0.2|"
+                + "door · screw rear, closed|||",
+            "A|v|↔ limited|! ask for 1.2 mm less clearance everywhere|fits|0.0|"
                 + "door · screw rear, closed|"
-                + "less clearance than you asked for: only if you can stand by it|w (7.7)|none",
-            "B|v|≈ too close: measure|measure more closely: the machine to ±0.3, or the vise to ±0.12|||"
-                + "see To measure|none|none",
-            "B|v|≈ too close: measure|strap clamps instead of bolts||||none|none",
-            "B|w|≠ bolts don't line up|no single change does it||||none|A (7.7)"),
+                + "less clearance than you asked for: only if you can answer for it||",
+            "B|v|≈ measure|keep the jaws open 20 or more: a spacer|limited|||"
+                + "no change: it counts only while the jaws stay there|none|none",
+            "B|v|≈ measure|measure more closely: the machine to ±0.3, or the vise to ±0.12||||"
+                + "see To measure||",
+            "B|v|≈ measure|no single change does it||||||",
+            "B|w|≠ no mount|no single change does it|||||none|A (7.7)"),
         rows(
             shop(List.of(a, b), List.of(v, w)),
             PeopleUnit.MM,
@@ -172,8 +174,8 @@ class RemediesSheetTest {
     assertEquals(
         List.of(
             "no single change does it|",
-            "! ask for 0.5 mm less clearance everywhere, hand room too|"
-                + "less clearance than you asked for: only if you can stand by it"),
+            "! ask for 0.5 mm less clearance everywhere|"
+                + "less clearance than you asked for: only if you can answer for it"),
         told(
             PeopleUnit.MM,
             new Advised(noPlace(machine("A"))).remedy(RemedyKind.CLEARANCE, "0.5", "0", "door")));
@@ -196,14 +198,14 @@ class RemediesSheetTest {
     Machine m = machine("A");
     assertEquals(
         List.of(
-            "set a soft limit or stop 12 mm in from the end of y where the table stands toward the front|"
-                + "the spindle then reaches 12 mm less of the table's back",
-            "set a soft limit or stop 12.01 mm in from the end of y where the table stands toward the back|"
-                + "the spindle then reaches 12.01 mm less of the table's front",
             "set a soft limit or stop 1 mm in from the end of x where the table stands toward the left|"
                 + "the spindle then reaches 1 mm less of the table's right side",
             "set a soft limit or stop 1 mm in from the end of x where the table stands toward the right|"
-                + "the spindle then reaches 1 mm less of the table's left side"),
+                + "the spindle then reaches 1 mm less of the table's left side",
+            "set a soft limit or stop 12 mm in from the end of y where the table stands toward the front|"
+                + "the spindle then reaches 12 mm less of the table's back",
+            "set a soft limit or stop 12.01 mm in from the end of y where the table stands toward the back|"
+                + "the spindle then reaches 12.01 mm less of the table's front"),
         told(PeopleUnit.MM, stops(m)));
   }
 
@@ -212,14 +214,14 @@ class RemediesSheetTest {
     Machine m = with(machine("A"), Axes.NONE);
     assertEquals(
         List.of(
-            "set a soft limit or stop 12 mm in from the end of y where the spindle stands toward the back|"
-                + "the spindle then reaches 12 mm less of the table's back",
-            "set a soft limit or stop 12.01 mm in from the end of y where the spindle stands toward the "
-                + "front|the spindle then reaches 12.01 mm less of the table's front",
             "set a soft limit or stop 1 mm in from the end of x where the spindle stands toward the right|"
                 + "the spindle then reaches 1 mm less of the table's right side",
             "set a soft limit or stop 1 mm in from the end of x where the spindle stands toward the left|"
-                + "the spindle then reaches 1 mm less of the table's left side"),
+                + "the spindle then reaches 1 mm less of the table's left side",
+            "set a soft limit or stop 12 mm in from the end of y where the spindle stands toward the back|"
+                + "the spindle then reaches 12 mm less of the table's back",
+            "set a soft limit or stop 12.01 mm in from the end of y where the spindle stands toward the "
+                + "front|the spindle then reaches 12.01 mm less of the table's front"),
         told(PeopleUnit.MM, stops(m)));
   }
 
@@ -250,7 +252,8 @@ class RemediesSheetTest {
             List.of());
     String row =
         told(PeopleUnit.MM, new Advised(noPlace(m)).remedy(kind, amount, "0", "door")).get(0);
-    assertEquals(warned, row.endsWith("; it is loaded beyond that stop: look at loading too"), row);
+    assertEquals(
+        warned, row.endsWith("; the load position lies past that stop: look at loading too"), row);
   }
 
   @Test
@@ -278,15 +281,15 @@ class RemediesSheetTest {
     assertEquals(
         List.of(
             "take the handle off before cutting|",
-            "turn it: handle to the left|the machine's turns leave that out: can the handle be worked there?",
-            "turn it: handle to the right|the vise's turns leave that out: can the handle be worked there?",
+            "bolt it with the handle to the left|not among the machine's turns: can the handle be worked there?",
+            "bolt it with the handle to the right|not among the vise's turns: can the handle be worked there?",
             "stand the vise on a riser plate of 69.85 mm|"
-                + "a higher one need not do; room over the jaws then 10.2",
-            "set the door 38.1 mm farther out|then measure it again",
+                + "a higher one may not do; room over the jaws then 10.2",
             "set the sill 1 mm farther out|then measure it again",
             "set the hose arm 2 mm farther left|then measure it again",
             "set the hose arm 2.5 mm farther to the rear|then measure it again",
-            "set the hose arm 3 mm higher|then measure it again"),
+            "set the hose arm 3 mm higher|then measure it again",
+            "set the door 38.1 mm farther out|then measure it again"),
         told(
             PeopleUnit.MM,
             new Advised(noPlace(m))
@@ -295,10 +298,10 @@ class RemediesSheetTest {
                 .turn(Orientation.RIGHT, "0", "door")
                 .remedy(RemedyKind.RAISE, "69.85", "0", "table")
                 .move("door", Direction.FRONT, "38.1", "0")
-                .move("sill", Direction.FRONT, "1", "0")
-                .move("hose arm", Direction.LEFT, "2", "0")
-                .move("hose arm", Direction.REAR, "2.5", "0")
-                .move("hose arm", Direction.UP, "3", "0")));
+                .move(sill, Direction.FRONT, "1", "0")
+                .move(bar, Direction.LEFT, "2", "0")
+                .move(bar, Direction.REAR, "2.5", "0")
+                .move(bar, Direction.UP, "3", "0")));
   }
 
   @Test
@@ -306,7 +309,7 @@ class RemediesSheetTest {
     assertEquals(
         List.of(
             "stand the vise on a riser plate of 0.473 in (12.01 mm)|"
-                + "a higher one need not do; room over the jaws then 2.67"),
+                + "a higher one may not do; room over the jaws then 2.67"),
         told(
             PeopleUnit.INCH,
             new Advised(noPlace(machine("A"))).remedy(RemedyKind.RAISE, "12.01", "0", "table")));
@@ -328,7 +331,7 @@ class RemediesSheetTest {
             .limit("1", "door", "base", Axis.Y, Situation.CUTTING, JawEnd.ANY)
             .done();
     assertEquals(
-        words + "|no change: it holds only while the jaws stay there",
+        words + "|no change: it counts only while the jaws stay there",
         told(PeopleUnit.MM, new Advised(outcome)).get(0));
   }
 
@@ -352,9 +355,9 @@ class RemediesSheetTest {
             new Advised(fits(b, vises.get(4), "2.5")).done(),
                 new Advised(fits(b, vises.get(5), "2")).done());
     assertEquals(
-        "A|v|× no place|no single change does it||||q (9.9), r (4), p (3)|none", rows.get(0));
+        "A|v|× no place|no single change does it|||||q (9.9), r (4), p (3)|none", rows.get(0));
     assertEquals(
-        "B|p|× no place|no single change does it||||v (8), r (2.5), q (2)|A (3)", rows.get(1));
+        "B|p|× no place|no single change does it|||||v (8), r (2.5), q (2)|A (3)", rows.get(1));
   }
 
   @Test
@@ -364,7 +367,7 @@ class RemediesSheetTest {
       XSSFSheet sheet = book.getSheet("Remedies");
       Sheet pairings = book.getSheet("Pairings");
       int last = sheet.getLastRowNum();
-      assertEquals("A3:I" + (last + 1), sheet.getCTWorksheet().getAutoFilter().getRef());
+      assertEquals("A3:J" + (last + 1), sheet.getCTWorksheet().getAutoFilter().getRef());
       int apart = 0;
       for (int entry = 0; entry <= last - ListSheet.FIRST_ENTRY; entry++) {
         Cell link = Opened.entry(sheet, entry, "As it is");

@@ -50,8 +50,8 @@ class ToMeasureSheetTest {
   private static final List<String> SECOND =
       List.of(
           "",
-          "Too close: measure again",
-          "No pairing is too close to call.",
+          "Measure again",
+          "No pairing has the verdict measure.",
           "Machine|Vise|Misses by|Machine within ±|Vise within ±|It fits|"
               + "Every reading that counts, each with its share");
 
@@ -112,11 +112,11 @@ class ToMeasureSheetTest {
         new ArrayList<>(
             List.of(
                 "rear_gap|B|2.0|2.0|machines|fits all 2 if ≥ 30; none below 20|v1, v2",
-                "hole_u|v3|1.0|2.0|mounts|no limit can be told|B",
+                "hole_u|v3|1.0|2.0|mounts|no limit is known|B",
                 "rear_gap|A|0.0|3.0|machines|can fit 2 if ≥ 41.28; none of them below 12.5; "
-                    + "no limit can be told for 1; if the other blanks let it|",
+                    + "no limit is known for 1; if the other blanks let it|",
                 "base_width|v1|0.0|1.0|vises|can fit if ≤ 170; if the other blanks let it|",
-                "screw_height|v2|0.0|1.0|vises|no limit can be told|"));
+                "screw_height|v2|0.0|1.0|vises|no limit is known|"));
     expected.addAll(SECOND);
     assertEquals(expected, rows);
   }
@@ -219,7 +219,7 @@ class ToMeasureSheetTest {
     assertEquals(
         List.of(
             "",
-            "Too close: measure again",
+            "Measure again",
             "In millimetres. A tolerance stands for all the readings named, each off the wrong way: together"
                 + " they may be off by no more.",
             SECOND.get(3),

@@ -81,7 +81,7 @@ class PageFileTest {
       }
     }
     ShopPage page = ShopPage.of(new Shop(Settings.DEFAULTS, machines, vises, List.of()));
-    assertEquals(800, page.advice().size());
+    assertEquals(800, page.pairings().size());
     long drawn =
         page.outcomes().stream().filter(outcome -> outcome.recommended().isPresent()).count();
     assertTrue(drawn > 200, "too few drawn to tell: " + drawn);

@@ -13,6 +13,7 @@ import java.util.OptionalLong;
 import java.util.Random;
 import java.util.stream.Collectors;
 import org.jawroom.clearance.Blanks;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.MachineState;
@@ -21,6 +22,7 @@ import org.jawroom.clearance.MomentGaps;
 import org.jawroom.clearance.Pair;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
@@ -53,6 +55,29 @@ class PageNumbersTest {
           + "return state.openings === null ? told(Model.gaps(data, machine, vise, state))"
           + " : told(Model.sweptGaps(data, machine, vise, state, state.openings)); });";
 
+  private static final String DOUBTS =
+      "const data = JSON.parse(document.getElementById('data').textContent);"
+          + "return arguments[0].map((state) => {"
+          + "const machine = data.machines[state.machine]; const vise = data.vises[state.vise];"
+          + "const pairing = data.pairings[state.machine * data.vises.length + state.vise];"
+          + "const seat = pairing.seats.map(Model.seat)"
+          + ".find((one) => one.turn === state.turn && one.mount === state.mount);"
+          + "const swept = Model.sweptGaps(data, machine, vise, state, vise.opening);"
+          + "return Model.settable(data, seat, state, swept) + ' ' + Model.shortfall(machine, vise, state); });";
+
+  private static final String RECOMMENDED =
+      "const data = JSON.parse(document.getElementById('data').textContent);"
+          + "return data.pairings.map((pairing, i) => { if (pairing.at === undefined) { return ''; }"
+          + "const machine = data.machines[Math.floor(i / data.vises.length)];"
+          + "const vise = data.vises[i % data.vises.length];"
+          + "const seat = pairing.seats.map(Model.seat)"
+          + ".find((one) => one.turn === pairing.turn && one.mount === pairing.mount);"
+          + "const state = { turn: seat.turn, mount: seat.mount, thread: seat.thread, x: pairing.at[0],"
+          + " y: pairing.at[1], hand: pairing.hand ? data.handRoom : 0 };"
+          + "const swept = Model.sweptGaps(data, machine, vise, state, pairing.openings);"
+          + "return Model.settable(data, seat, state, swept) + ' '"
+          + " + Model.shortfall(machine, vise, state); });";
+
   private static Browser browser;
 
   @TempDir private Path folder;
@@ -83,6 +108,10 @@ class PageNumbersTest {
       MachineState moment,
       Map<String, Object> state) {
 
+    long hand() {
+      return (Long) state.get("hand");
+    }
+
     @Override
     public String toString() {
       return outcome.vise().name() + " on " + outcome.machine().name() + ", " + state;
@@ -105,6 +134,23 @@ class PageNumbersTest {
         ShopPage.read(Path.of("inputs", "demo"), Map.of("shortest_tool", "60 mm", "show", "in")),
         200,
         3);
+  }
+
+  @Test
+  void moments_withStrapsAndSmallHoles_areTheSolversExactly() throws Exception {
+    compareMoments(ShopPage.example2(), 300, 5);
+    compareMoments(
+        ShopPage.random(
+                Settings.DEFAULTS,
+                11,
+                Profile.PLAIN,
+                Profile.SLOTS_ALONG_Y,
+                Profile.BOTH_JAWS,
+                Profile.HANDLED,
+                Profile.EXTRA_MOUNTS)
+            .strapped(),
+        300,
+        6);
   }
 
   @Test
@@ -140,7 +186,7 @@ class PageNumbersTest {
       Position at = positions.get(i);
       MomentGaps gaps =
           MomentGaps.of(
-              page.shop().settings(),
+              page.shop().settings().toBuilder().handRoom(at.hand()).build(),
               at.outcome.machine(),
               at.outcome.vise().base().bedHeight(),
               at.seat.parts());
@@ -176,6 +222,85 @@ class PageNumbersTest {
     }
   }
 
+  @Test
+  void doubts_atRandomPlaces_areTheSolvers() throws Exception {
+    int settable = 0;
+    int unreached = 0;
+    List<ShopPage> pages =
+        List.of(ShopPage.demo(), ShopPage.example2(), ShopPage.example2().strapped());
+    for (ShopPage page : pages) {
+      List<Position> positions = positions(page, 300, 9);
+      browser.open(page.write(folder));
+      List<?> found =
+          (List<?>) browser.run(DOUBTS, positions.stream().map(Position::state).toList());
+      for (int i = 0; i < positions.size(); i++) {
+        Position at = positions.get(i);
+        boolean square = isSettable(page, at);
+        long shortfall = shortfall(at);
+        assertEquals(square + " " + shortfall, found.get(i), at.toString());
+        settable += square ? 1 : 0;
+        unreached += shortfall > 0 ? 1 : 0;
+      }
+    }
+    assertTrue(settable > 50 && settable < 850, "settable " + settable);
+    assertTrue(unreached > 50 && unreached < 850, "out of reach " + unreached);
+  }
+
+  /** Section 6 of the model, pair by pair. */
+  private static boolean isSettable(ShopPage page, Position at) {
+    long tap = page.shop().settings().tapRoom();
+    return at.seat.settable().stream().anyMatch(places -> places.contains(at.x, at.y))
+        && swept(page, at).limits(at, at.outcome.vise().opening()).stream()
+            .allMatch(
+                limit ->
+                    Math.max(
+                            Math.max(gap(limit, Axis.X), gap(limit, Axis.Y)) - tap,
+                            gap(limit, Axis.Z))
+                        >= limit.required() + limit.tolerance());
+  }
+
+  private static long gap(Limit limit, Axis axis) {
+    Interval part = limit.partBox().along(axis);
+    Interval guard = limit.guardBox().along(axis);
+    return Math.max(guard.lo() - part.hi(), part.lo() - guard.hi());
+  }
+
+  private static long shortfall(Position at) {
+    Machine machine = at.outcome.machine();
+    Rectangle reach =
+        new Rectangle(
+            Interval.around(machine.spindleX(), machine.reachX()),
+            Interval.around(machine.spindleY(), machine.reachY()));
+    return reach.shortfall(workArea(at), at.x, at.y);
+  }
+
+  /** Between the jaws wide open, {@code jaw_width} wide; section 7 of the model. */
+  private static Rectangle workArea(Position at) {
+    Vise vise = at.outcome.vise();
+    long widest = vise.opening().hi();
+    Interval u = vise.jaws().both() ? Interval.around(0, widest / 2) : Interval.of(0, widest);
+    Interval v = Interval.around(0, vise.jaws().width() / 2);
+    return new Rectangle(at.seat.turn().x(u, v), at.seat.turn().y(u, v));
+  }
+
+  @Test
+  void recommendedPlaces_areSettableAndShort_asReported() throws Exception {
+    for (ShopPage page : List.of(ShopPage.demo(), ShopPage.example2())) {
+      browser.open(page.write(folder));
+      List<?> found = (List<?>) browser.run(RECOMMENDED);
+      List<String> expected =
+          page.outcomes().stream()
+              .map(
+                  outcome ->
+                      outcome
+                          .recommended()
+                          .map(place -> place.settable() + " " + place.reachShortfall())
+                          .orElse(""))
+              .toList();
+      assertEquals(expected, found);
+    }
+  }
+
   private record Swept(List<Pair> pairs) {
     List<Limit> limits(Position at, Interval openings) {
       return MarginField.of(pairs, at.seat.turn(), openings).limits(at.x, at.y);
@@ -190,8 +315,9 @@ class PageNumbersTest {
             at.outcome.machine(),
             Setup.PLAIN,
             at.outcome.vise().base().bedHeight(),
+            Certainty.AT_WORST,
             new Blanks());
-    return new Swept(Pair.all(settings, at.seat.parts(), guards.swept()));
+    return new Swept(Pair.all(at.hand(), at.seat.parts(), guards.swept()));
   }
 
   private static List<String> sorted(String lines) {
@@ -203,7 +329,7 @@ class PageNumbersTest {
     ShopPage page = ShopPage.demo();
     browser.open(page.write(folder));
     int compared = 0;
-    for (int i = 0; i < page.advice().size(); i++) {
+    for (int i = 0; i < page.pairings().size(); i++) {
       Outcome outcome = page.outcomes().get(i);
       if (outcome
           .recommended()
@@ -264,7 +390,7 @@ class PageNumbersTest {
   private static List<Position> positions(ShopPage page, int count, long seed) {
     Random lot = new Random(seed);
     List<Integer> drawn = new ArrayList<>();
-    for (int i = 0; i < page.advice().size(); i++) {
+    for (int i = 0; i < page.pairings().size(); i++) {
       if (page.outcomes().get(i).recommended().isPresent()) {
         drawn.add(i);
       }
@@ -297,8 +423,8 @@ class PageNumbersTest {
     state.put("machine", index / page.shop().vises().size());
     state.put("vise", index % page.shop().vises().size());
     state.put("turn", seat.turn().word());
-    state.put("mount", seat.mountIndex());
-    state.put("thread", seat.thread());
+    state.put("mount", seat.fastening().index());
+    state.put("thread", seat.fastening().anchors().orElseThrow().nutRoom());
     state.put("x", x);
     state.put("y", y);
     state.put("situation", moment.situation() == Situation.CUTTING ? 1 : 2);
@@ -306,6 +432,7 @@ class PageNumbersTest {
     state.put("spindleY", moment.spindleY());
     state.put("opening", opening);
     state.put("openings", null);
+    state.put("hand", lot.nextBoolean() ? page.shop().settings().handRoom() : 0L);
     return new Position(outcome, seat, x, y, moment, state);
   }
 

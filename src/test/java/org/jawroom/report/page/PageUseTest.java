@@ -15,7 +15,11 @@ import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.PairingWords;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -106,7 +110,11 @@ class PageUseTest {
                   .getDomAttribute("data-count"));
         });
     assertEquals(page.outcomes().size(), count("#matrix .cell"));
-    assertEquals("plain 125 on knee mill: fits, margin 28.5 mm", label("knee mill", "plain 125"));
+    assertEquals(
+        "plain 125 on knee mill: fits, but mind: heads left out: nose not below 102.5; base"
+            + " overhangs the table by 80, more than a quarter of it; no room to tap it square,"
+            + " margin 28.5 mm",
+        label("knee mill", "plain 125"));
     quiet();
   }
 
@@ -368,10 +376,49 @@ class PageUseTest {
   }
 
   @Test
+  void vise_draggedOutOfReach_turnsAmberAndNamesWhatIsMissed() throws InterruptedException {
+    go("small closed mill", "six inch");
+    assertEquals("", browser.text("doubts"));
+    key("vise-x", Keys.END);
+    assertEquals(
+        "! Spindle misses "
+            + missed("small closed mill", "six inch")
+            + " mm of the work. ! No room to tap it square.",
+        browser.text("doubts"));
+    assertEquals(1, count(".now-box.amber"));
+    assertEquals(1, count("#plan.amber"));
+    browser.byId("to-recommended").click();
+    browser.settled();
+    assertEquals("", browser.text("doubts"));
+    assertEquals(0, count(".amber"));
+    quiet();
+  }
+
+  /** By how much the jaws, wide open, stick out of the spindle's reach to the right. */
+  private static String missed(String machine, String vise) {
+    Machine mill =
+        page.shop().machines().stream().filter(m -> m.name().equals(machine)).findAny().get();
+    Vise held = page.shop().vises().stream().filter(v -> v.name().equals(vise)).findAny().get();
+    long right = ((Number) shown().get("x")).longValue() + held.jaws().width() / 2;
+    return PeopleUnit.MM.text(right - mill.spindleX() - mill.reachX(), Rounding.UP);
+  }
+
+  @Test
+  void pairing_heldByStraps_drawsThem() throws InterruptedException {
+    go("bridge mill", "eight inch");
+    assertEquals(2, count("#plan .p-clamps"));
+    assertTrue(
+        browser.text("where").contains("strap clamps (M16 studs) in slot"), browser.text("where"));
+    assertTrue(
+        browser.text("range").startsWith("It may stand: base’s left side "), browser.text("range"));
+    quiet();
+  }
+
+  @Test
   void pairing_withoutAPlace_isToldInWords() throws InterruptedException {
     go("bench mill", "plain 160");
     assertEquals(0, count("#plan"));
-    assertTrue(browser.text("pairing").contains("Why no bolts line up"));
+    assertTrue(browser.text("pairing").contains("Why nothing holds it"));
     go("long knee mill", "swivelling old vise");
     assertEquals(0, count("#plan"));
     assertTrue(browser.text("pairing").contains("Not measured"));

@@ -9,10 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.report.format.PeopleUnit;
@@ -26,7 +26,7 @@ import org.jawroom.tables.ShopReader;
 import org.jawroom.tables.source.UnreadableInput;
 
 /** A shop solved, for its page. */
-record ShopPage(Shop shop, List<Advice> advice, PeopleUnit unit) {
+record ShopPage(Shop shop, List<PagePairing> pairings, PeopleUnit unit) {
   private static ShopPage demo;
 
   static ShopPage of(Shop shop) {
@@ -35,17 +35,18 @@ record ShopPage(Shop shop, List<Advice> advice, PeopleUnit unit) {
 
   private static ShopPage of(Shop shop, PeopleUnit unit) {
     int across = shop.vises().size();
-    List<Advice> advice =
+    List<PagePairing> pairings =
         IntStream.range(0, shop.machines().size() * across)
             .parallel()
             .mapToObj(
                 i -> advise(shop, shop.machines().get(i / across), shop.vises().get(i % across)))
             .toList();
-    return new ShopPage(shop, advice, unit);
+    return new ShopPage(shop, pairings, unit);
   }
 
-  private static Advice advise(Shop shop, Machine machine, Vise vise) {
-    return Advisor.advise(shop.settings(), Pairing.solve(shop.settings(), machine, vise));
+  private static PagePairing advise(Shop shop, Machine machine, Vise vise) {
+    SolvedPairing solved = Pairing.solved(shop.settings(), machine, vise);
+    return PagePairing.of(Advisor.advise(shop.settings(), solved), solved);
   }
 
   static ShopPage read(Path tables, Map<String, String> settings) throws UnreadableInput {
@@ -70,6 +71,22 @@ record ShopPage(Shop shop, List<Advice> advice, PeopleUnit unit) {
         Path.of(ShopPage.class.getResource("/org/jawroom/golden/example").toURI()), Map.of());
   }
 
+  /** The second shop worked by hand: straps, an awkward handle, holes for a smaller thread. */
+  static ShopPage example2() throws UnreadableInput, URISyntaxException {
+    return read(
+        Path.of(ShopPage.class.getResource("/org/jawroom/golden/example-2").toURI()), Map.of());
+  }
+
+  /** This shop with a flange for straps on every vise. */
+  ShopPage strapped() {
+    List<Vise> vises = shop.vises().stream().map(ShopPage::strapped).toList();
+    return of(new Shop(shop.settings(), shop.machines(), vises, List.of()), unit);
+  }
+
+  private static Vise strapped(Vise vise) {
+    return vise.toBuilder().strapFlange(true).build();
+  }
+
   /** Machines and vises of random shops of several kinds, each against each. */
   static ShopPage random(Settings settings, long seed, Profile... profiles) {
     List<Machine> machines = new ArrayList<>();
@@ -83,7 +100,7 @@ record ShopPage(Shop shop, List<Advice> advice, PeopleUnit unit) {
   }
 
   List<Outcome> outcomes() {
-    return advice.stream().map(Advice::outcome).toList();
+    return pairings.stream().map(PagePairing::outcome).toList();
   }
 
   RunFacts facts() {
@@ -98,10 +115,10 @@ record ShopPage(Shop shop, List<Advice> advice, PeopleUnit unit) {
   }
 
   String html() {
-    return PageFile.html(shop, advice, facts());
+    return PageFile.html(shop, pairings, facts());
   }
 
   Path write(Path folder) throws IOException {
-    return PageFile.write(folder.resolve("page.html"), shop, advice, facts());
+    return PageFile.write(folder.resolve("page.html"), shop, pairings, facts());
   }
 }

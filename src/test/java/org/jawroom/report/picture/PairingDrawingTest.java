@@ -17,17 +17,20 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.ShopCsv;
 import org.jawroom.report.Drawn;
 import org.jawroom.report.Drawn.Area;
+import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -44,6 +47,7 @@ class PairingDrawingTest {
   @BeforeAll
   static void draw() throws Exception {
     DRAWINGS.addAll(Drawn.all(Drawn.shop("src/test/resources/org/jawroom/golden/example")));
+    DRAWINGS.addAll(Drawn.all(Drawn.shop("src/test/resources/org/jawroom/golden/example-2")));
     DRAWINGS.addAll(Drawn.all(Drawn.shop("inputs/demo")));
   }
 
@@ -198,25 +202,78 @@ class PairingDrawingTest {
     assertTrue(
         words.contains(drawn.outcome().vise().name() + " on " + drawn.outcome().machine().name()),
         words);
-    Map<Verdict, String> told =
+    // One word for one verdict, and each caveat beside it.
+    assertTrue(words.contains(" " + drawn.outcome().verdict().code()), words);
+    Map<Caveat, String> caveats =
         Map.of(
-            Verdict.FITS,
-            "clear",
-            Verdict.LIMITED,
-            "clear over part of the opening only",
-            Verdict.MEASURE,
-            "too close: measure",
-            Verdict.NO_PLACE,
-            "no place");
-    boolean listed = drawn.outcome().recommended().orElseThrow().limit().isPresent();
-    assertTrue(
-        words.contains(listed ? told.get(drawn.outcome().verdict()) : "nothing listed to hit"),
-        words);
+            Caveat.NOTHING_LISTED, "! nothing listed to hit",
+            Caveat.HEADS_LEFT_OUT, "! heads left out",
+            Caveat.OVERHANG, "! base overhangs the table by",
+            Caveat.NOT_SETTABLE, "! no room to tap it square");
+    caveats.forEach(
+        (caveat, said) ->
+            assertEquals(drawn.outcome().caveats().contains(caveat), words.contains(said), said));
     assertTrue(words.contains("Does not replace the check on the machine."), words);
     assertTrue(words.contains("Lock out before reaching in."), words);
     assertTrue(
         words.contains("clearance asked: 6.35 mm") || words.contains("clearance asked: 6 mm"),
         words);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("drawings")
+  void bolts_ofEachPairing_bearTheirThread(String name, Drawn drawn) {
+    Recommendation place = drawn.outcome().recommended().orElseThrow();
+    boolean clamped = place.fastening().clamped();
+    assertEquals(clamped ? 2 : 0, drawn.named("plan-part", "clamps").size());
+    String thread = clamped ? "M" : ThreadWords.of(place.thread());
+    assertTrue(
+        drawn
+            .groups()
+            .get("plan-bolt-1")
+            .getElementsByTagName("title")
+            .item(0)
+            .getTextContent()
+            .startsWith(thread));
+  }
+
+  /** Each tape measure ends at the table's edge and at what the card names. */
+  @Test
+  void tapes_onCards_goFromTheEdgesToTheReferences() throws Exception {
+    int drawn = 0;
+    for (String shop : List.of("inputs/demo", "src/test/resources/org/jawroom/golden/example-2")) {
+      for (Drawn card : Drawn.onCards(Drawn.shop(shop), 258, 205)) {
+        Recommendation place = card.outcome().recommended().orElseThrow();
+        Machine machine = card.outcome().machine();
+        Vise vise = card.outcome().vise();
+        boolean upright = place.handleTo().uAxis() == Axis.Y;
+        double half = vise.simple() ? vise.base().width().length() / 2.0 : 0;
+        Area x = card.line("plan-tape-x");
+        Area y = card.line("plan-tape-y");
+        double near = 1e-3 / card.scale();
+        double left = place.x() - (upright ? half : 0) + machine.tableLength() / 2.0;
+        double front = place.y() - (upright ? 0 : half) + machine.tableWidth() / 2.0;
+        if (left > 20 / card.scale()) {
+          assertEquals(-machine.tableLength() / 2.0, x.left(), near);
+          assertEquals(left - machine.tableLength() / 2.0, x.right(), near);
+          drawn++;
+        }
+        if (front > 20 / card.scale()) {
+          assertEquals(-machine.tableWidth() / 2.0, y.low(), near);
+          assertEquals(front - machine.tableWidth() / 2.0, y.high(), near);
+          drawn++;
+        }
+        assertTrue(card.texts().contains(figure(left)) || left < 0, card.texts() + figure(left));
+      }
+    }
+    assertTrue(drawn > 150, "only " + drawn);
+  }
+
+  private static String figure(double length) {
+    return BigDecimal.valueOf(length / Length.MM)
+        .setScale(1, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   /** Whoever reads a screw's name where the handle swings would take that place for the screw's. */

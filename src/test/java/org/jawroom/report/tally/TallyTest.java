@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.PairingMerit;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.Made;
 import org.jawroom.report.SampleShop;
@@ -19,16 +23,19 @@ class TallyTest {
   /** 16.777217 mm are 33 554 434 half-nanometres, which no float of 24 bits can hold. */
   @Test
   void margins_ofManyDigits_areExact() {
-    Tally tally = new Tally();
-    tally.add(0, fits("16.777217"));
-    tally.add(1, fits("99999.999999"));
+    Tally tally = new Tally(shop.settings(), PairingMerit.OF_VISES);
+    tally.add(0, fits("16.777217"), 0);
+    tally.add(1, fits("99999.999999"), 0);
     assertEquals(OptionalLong.of(mm("16.777217")), tally.leastMargin());
     assertEquals(OptionalLong.of(mm("99999.999999")), tally.greatestMargin());
   }
 
   private Advice fits(String margin) {
     return new Advice(
-        new Made(shop.machines().get(0), shop.vises().get(0), Verdict.FITS).best(margin).done(),
+        new Made(shop.machines().get(0), shop.vises().get(0), Verdict.FITS)
+            .best(margin)
+            .limit(margin, "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
+            .done(),
         List.of(),
         List.of(),
         Optional.empty(),

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.PlacementFixtures;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
@@ -49,11 +49,11 @@ class TapeWordsTest {
   }
 
   @Test
-  void edges_overTheTablesEdge_saysBeyond() {
+  void edges_overTheTablesEdge_sayByHowMuchItOverhangs() {
     assertEquals(
         List.of(
-            "base's left side 10.0 beyond the table's left edge",
-            "fixed-jaw face 25.0 beyond the table's front edge"),
+            "base's left side overhangs the table's left edge by 10.0",
+            "fixed-jaw face overhangs the table's front edge by 25.0"),
         tape().edges(Orientation.FRONT, -225 * MM, -175 * MM));
   }
 
@@ -105,20 +105,9 @@ class TapeWordsTest {
 
   private String bolts(Integer... slots) {
     Recommendation place =
-        new Recommendation(
-            Orientation.FRONT,
-            0,
-            0,
-            "base bolts",
-            List.of(slots),
-            Interval.of(0, MM),
-            Optional.empty(),
-            0,
-            OptionalLong.empty(),
-            Optional.empty(),
-            OptionalLong.empty());
+        PlacementFixtures.place(0, 0, List.of(slots), Optional.empty(), OptionalLong.empty());
     List<String> lines = tape().of(place);
-    assertEquals("handle to the front, mount: base bolts", lines.get(0));
+    assertEquals("handle to the front, base bolts, M12", lines.get(0));
     return lines.get(1);
   }
 

@@ -17,8 +17,10 @@ final class ColumnReference {
       special cases. `jawroom template shop.xlsx` writes an empty workbook with the same explanations as comments.
 
       - *must be filled*: without it the tables are refused.
-      - *unknown*: a blank is a dimension that nobody has measured. It is never zero. What needs it gets the
+      - *unknown*: a blank is a dimension that nobody has measured. It is never zero. What hangs on it gets the
         verdict `unknown`.
+      - A *range* is a length known within bounds: `50..60`, `50 to 60`, `at most 60`, `at least 50`, `60 ± 2`. A unit
+        after the last number holds for both.
       - Any other entry under *If blank* is what a blank stands for.
       - `none` says that the thing is not there. It may stand only where *Holds* names it.
       - A length may have a unit: `165 mm`, `16.5 cm`, `6 1/2 in`. A bare number is in the `unit` of its own row,
@@ -55,7 +57,8 @@ final class ColumnReference {
   private static String holds(ColumnSpec column) {
     String kind =
         column.words().isEmpty() ? column.kind().words() : String.join(", ", column.words());
-    return column.noneAllowed() ? kind + ", or none" : kind;
+    String lengths = column.takesRanges() ? kind + ", or a range" : kind;
+    return column.noneAllowed() ? lengths + ", or none" : lengths;
   }
 
   private static String ifBlank(ColumnSpec column) {

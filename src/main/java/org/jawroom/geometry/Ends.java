@@ -1,0 +1,16 @@
+package org.jawroom.geometry;
+
+/**
+ * Two ends of which the low one may lie above the high one, unlike those of an {@link Interval}:
+ * what all values of an uncertain interval have in common may be nothing.
+ */
+public record Ends(long lo, long hi) {
+
+  public static Ends of(Interval interval) {
+    return new Ends(interval.lo(), interval.hi());
+  }
+
+  public boolean isReversed() {
+    return lo > hi;
+  }
+}

@@ -1,0 +1,156 @@
+package org.jawroom.placement.pairing;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.geometry.Interval;
+import org.jawroom.placement.bolting.Footprint;
+import org.jawroom.placement.bolting.PreparedMachine;
+import org.jawroom.placement.bolting.PreparedVise;
+import org.jawroom.placement.search.BestPlace;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.search.SideBySide;
+import org.jawroom.shop.Dimension;
+import org.jawroom.shop.Machine;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Vise;
+
+/** The outcome of a pairing with what was worked out for it: its model, and the region chosen. */
+public final class SolvedPairing {
+  private final Model model;
+  private final VerdictRule rule;
+  private final Outcome outcome;
+
+  private SolvedPairing(Model model, VerdictRule rule, Outcome outcome) {
+    this.model = model;
+    this.rule = rule;
+    this.outcome = outcome;
+  }
+
+  /** Solves a pairing; pure. */
+  public static SolvedPairing of(PreparedMachine machine, PreparedVise vise) {
+    Model model = Model.of(machine, vise);
+    VerdictRule rule = model.judgement();
+    return new SolvedPairing(model, rule, outcome(machine, vise, model, rule));
+  }
+
+  public Outcome outcome() {
+    return outcome;
+  }
+
+  /** The pairing as it is, ready for more queries. */
+  public Model model() {
+    return model;
+  }
+
+  /** Details of the recommended placement; empty without one. */
+  public Optional<Inspection> inspection() {
+    return outcome
+        .recommended()
+        .map(
+            place ->
+                new Inspection(
+                    model, rule.regions(), rule.choice().orElseThrow().seat().region(), place));
+  }
+
+  /**
+   * The largest number of vises of this kind that stand side by side on one table, none with a
+   * larger reach shortfall than the recommended placement; none if the pairing is not clear.
+   */
+  public SideBySide sideBySide() {
+    return outcome.verdict().isClear()
+        ? model.sideBySide(rule.regions(), outcome.recommended().orElseThrow().reachShortfall())
+        : SideBySide.NONE;
+  }
+
+  private static Outcome outcome(
+      PreparedMachine preparedMachine, PreparedVise preparedVise, Model model, VerdictRule rule) {
+    Settings settings = preparedMachine.settings();
+    Machine machine = preparedMachine.machine();
+    Vise vise = preparedVise.vise();
+    OptionalLong roomOverJaws = roomOverJaws(machine, vise);
+    Optional<BigDecimal> loadLeft = loadLeft(machine, vise);
+    boolean tooShort = shortestToolTooShort(settings, machine, vise);
+    if (!model.isOpen() || !rule.isHopeless()) {
+      // What holds at worst holds for every value of the open readings.
+      Optional<Recommendation> place = rule.choice().map(model.description()::of);
+      return new Outcome(
+          machine,
+          vise,
+          rule.verdict(),
+          rule.bestMargin(),
+          place,
+          rule.usable(),
+          place.isPresent() && rule.choice().get().margin() >= 0
+              ? caveats(model, vise, rule.choice().get(), place.get())
+              : List.of(),
+          roomOverJaws,
+          loadLeft,
+          tooShort,
+          MarginBounds.of(model),
+          List.of());
+    }
+    Optional<Verdict> hopeless = model.atBest().hopeless();
+    // If the vise fits nowhere even at best, no measurement helps; else any number would be a
+    // guess.
+    return new Outcome(
+        machine,
+        vise,
+        hopeless.orElse(Verdict.UNKNOWN),
+        OptionalLong.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        hopeless.isPresent() ? roomOverJaws : OptionalLong.empty(),
+        hopeless.isPresent() ? loadLeft : Optional.empty(),
+        hopeless.isPresent() && tooShort,
+        MarginBounds.of(model),
+        hopeless.isPresent() ? List.of() : model.blanks());
+  }
+
+  private static List<Caveat> caveats(
+      Model model, Vise vise, BestPlace.Choice choice, Recommendation place) {
+    List<Caveat> caveats = new ArrayList<>();
+    if (place.limit().isEmpty()) {
+      caveats.add(Caveat.NOTHING_LISTED);
+    }
+    if (model.leavesHeadsOut()) {
+      caveats.add(Caveat.HEADS_LEFT_OUT);
+    }
+    if (hangsOver(vise, place)) {
+      caveats.add(Caveat.OVERHANG);
+    }
+    if (!choice.seat().isSettable()) {
+      caveats.add(Caveat.NOT_SETTABLE);
+    }
+    return caveats;
+  }
+
+  /** Whether more than a quarter of the base, or an unknown part of it, hangs over an edge. */
+  private static boolean hangsOver(Vise vise, Recommendation place) {
+    Optional<Interval> base = Footprint.baseAlongU(vise);
+    return base.isPresent() && place.overhang().isPresent()
+        ? 4 * place.overhang().getAsLong() > base.get().length()
+        : vise.simple();
+  }
+
+  private static OptionalLong roomOverJaws(Machine machine, Vise vise) {
+    Dimension nose = machine.noseMax();
+    return nose.isBlank() || nose.isNone()
+        ? OptionalLong.empty()
+        : OptionalLong.of(nose.values(0).lo() - vise.top());
+  }
+
+  private static Optional<BigDecimal> loadLeft(Machine machine, Vise vise) {
+    return machine.maxLoad().flatMap(load -> vise.mass().map(load::subtract));
+  }
+
+  private static boolean shortestToolTooShort(Settings settings, Machine machine, Vise vise) {
+    Dimension nose = machine.noseMax();
+    return settings.shortestTool().isPresent()
+        && !nose.isBlank()
+        && vise.base().bedHeight() + settings.shortestTool().getAsLong() > nose.values(0).lo();
+  }
+}

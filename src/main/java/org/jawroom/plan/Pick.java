@@ -1,4 +1,0 @@
-package org.jawroom.plan;
-
-/** One kind of vise on one machine, as indices into the lists of {@link CellModel}, from 0. */
-public record Pick(int machine, int vise) {}

@@ -1,9 +1,0 @@
-package org.jawroom.plan;
-
-/**
- * The beginning of a step.
- *
- * @param step from 1
- * @param steps upper bound on the number of steps for this aim
- */
-public record PlanProgress(Aim aim, int step, int steps) {}

@@ -1,0 +1,121 @@
+package org.jawroom.plan.program;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Optimisation;
+import org.ojalgo.optimisation.Variable;
+import org.ojalgo.optimisation.integer.IntegerStrategy;
+import org.ojalgo.type.context.NumberContext;
+
+/**
+ * Adapter to ojAlgo. Only this class and {@link Complaints} know which solver answers a {@link
+ * Program}.
+ */
+public final class Solver {
+
+  /** The status that the solver claims; callers verify every point in whole numbers. */
+  public enum State {
+    OPTIMAL,
+    FEASIBLE,
+    INFEASIBLE,
+    UNDECIDED
+  }
+
+  /**
+   * What the solver claims.
+   *
+   * @param values of the columns; empty if there is no point
+   */
+  @SuppressWarnings("ArrayRecordComponent") // never compared, nor kept
+  public record Answer(State state, double objective, double[] values) {
+
+    /** Keeps the point, if any, but drops the claim of optimality or infeasibility. */
+    Answer inDoubt() {
+      return new Answer(values.length > 0 ? State.FEASIBLE : State.UNDECIDED, objective, values);
+    }
+  }
+
+  private static final NumberContext GAP = NumberContext.of(10, 8);
+
+  /**
+   * One thread and no Gomory cuts: with them ojAlgo 56.1.1 reports some small feasible programs as
+   * infeasible (PlannerTwinTest contains one). The thresholds below exceed any violation and any
+   * fractionality, so no cut is generated.
+   */
+  private static final IntegerStrategy STRATEGY =
+      IntegerStrategy.newConfigurable()
+          .withParallelism(() -> 1)
+          .withGapTolerance(GAP)
+          .withGMICutConfiguration(
+              new IntegerStrategy.GMICutConfiguration()
+                  .withFractionality(1)
+                  .withViolation(BigDecimal.valueOf(1_000_000_000)));
+
+  private Solver() {}
+
+  /**
+   * A constant added to the objective. The solver's gap is relative to the objective; with this
+   * height it amounts to at least half and less than one whole unit. A better plan is better by at
+   * least one unit, so branches that promise less are pruned.
+   */
+  private static double height(Program program) {
+    return 0.9 / GAP.getRelativeError() - program.reach();
+  }
+
+  /** Maximizes within about {@code millis} milliseconds, on one thread. */
+  public static Answer maximise(Program program, long millis) {
+    if (!program.isPossible()) {
+      return new Answer(State.INFEASIBLE, 0, new double[0]);
+    }
+    ExpressionsBasedModel model = new ExpressionsBasedModel();
+    List<Variable> variables = new ArrayList<>();
+    for (Program.Column column : program.columns()) {
+      variables.add(
+          model
+              .newVariable("x" + variables.size())
+              .lower(0)
+              .upper(column.upper())
+              .integer(column.whole()));
+    }
+    int number = 0;
+    for (Program.Row row : program.rows()) {
+      Expression expression = model.newExpression("r" + number++);
+      row.sum().forEach((column, amount) -> expression.set(variables.get(column), amount));
+      if (row.lower() != Long.MIN_VALUE) {
+        expression.lower(row.lower());
+      }
+      if (row.upper() != Long.MAX_VALUE) {
+        expression.upper(row.upper());
+      }
+    }
+    program
+        .objective()
+        .forEach((column, amount) -> variables.get(column).weight(BigDecimal.valueOf(amount)));
+    model.newVariable("height").level(height(program)).weight(1);
+    model.options.integer(STRATEGY);
+    model.options.time_abort = Math.max(1, millis);
+    model.options.time_suffice = model.options.time_abort;
+    long before = Complaints.written();
+    Answer answer = read(model.maximise(), program);
+    return Complaints.written() == before ? answer : answer.inDoubt();
+  }
+
+  private static Answer read(Optimisation.Result result, Program program) {
+    Optimisation.State claimed = result.getState();
+    if (claimed == Optimisation.State.INFEASIBLE) {
+      return new Answer(State.INFEASIBLE, 0, new double[0]);
+    }
+    if (!claimed.isFeasible()) {
+      return new Answer(State.UNDECIDED, 0, new double[0]);
+    }
+    double[] values = new double[program.columns().size()];
+    for (int column = 0; column < values.length; column++) {
+      values[column] = result.doubleValue(column);
+    }
+    State state = claimed.isOptimal() ? State.OPTIMAL : State.FEASIBLE;
+    return new Answer(state, result.getValue() - height(program), values);
+  }
+}

@@ -1,0 +1,13 @@
+package org.jawroom.plausibility;
+
+/** How much a warning matters, the most serious first. */
+public enum Seriousness {
+  /** A number contradicts another or is no usual size: verdicts may be wrong. */
+  WRONG,
+  /** Something may be hit that the tables do not name, or that stands closer than they state. */
+  UNSEEN,
+  /** A blank leaves verdicts or numbers open. */
+  BLANK,
+  /** Unusual; harmless if true. */
+  UNUSUAL
+}

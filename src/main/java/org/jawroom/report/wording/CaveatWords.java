@@ -1,0 +1,73 @@
+package org.jawroom.report.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import org.jawroom.placement.pairing.Caveat;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+
+/** What has to be said beside the margin of a placement, lengths in the chosen unit. */
+public record CaveatWords(PeopleUnit unit) {
+
+  /** How {@link #hand} begins. */
+  public static final String HANDLE_HAS = "handle has ";
+
+  /** One phrase for each caveat, in order; empty for a plain fit and without a clear placement. */
+  public List<String> of(Outcome outcome) {
+    List<String> words = new ArrayList<>();
+    outcome
+        .recommended()
+        .ifPresent(place -> outcome.caveats().forEach(caveat -> words.add(words(caveat, place))));
+    return words;
+  }
+
+  /**
+   * {@code handle has 12.3 of room}: the gap round the handle while loading, for the verdicts that
+   * do not ask for hand room; empty for the others and without a handle.
+   */
+  public String hand(Outcome outcome) {
+    return hand(outcome, "");
+  }
+
+  /** The same with the unit: {@code handle has 12.3 mm of room}. */
+  String handInUnit(Outcome outcome) {
+    return hand(outcome, " " + unit.word());
+  }
+
+  private String hand(Outcome outcome, String word) {
+    OptionalLong gap = handGap(outcome);
+    return gap.isPresent()
+        ? HANDLE_HAS + unit.brief(gap.getAsLong(), Rounding.DOWN) + word + " of room"
+        : "";
+  }
+
+  /** The gap itself, half-nanometres. */
+  public static OptionalLong handGap(Outcome outcome) {
+    boolean isShown = outcome.verdict() == Verdict.AWKWARD || outcome.verdict() == Verdict.LIMITED;
+    return isShown
+        ? outcome.recommended().map(Recommendation::handGap).orElse(OptionalLong.empty())
+        : OptionalLong.empty();
+  }
+
+  private String words(Caveat caveat, Recommendation place) {
+    return switch (caveat) {
+      case NOTHING_LISTED -> "nothing listed to hit";
+      case HEADS_LEFT_OUT ->
+          "heads left out: "
+              + (place.noseNotBelow().isPresent()
+                  ? "nose not below " + unit.brief(place.noseNotBelow().getAsLong(), Rounding.UP)
+                  : "no nose height known to clear them");
+      case OVERHANG ->
+          place.overhang().isPresent()
+              ? "base overhangs the table by "
+                  + unit.brief(place.overhang().getAsLong(), Rounding.UP)
+                  + ", more than a quarter of it"
+              : "how far the base overhangs the table is not known";
+      case NOT_SETTABLE -> "no room to tap it square";
+    };
+  }
+}

@@ -1,0 +1,155 @@
+package org.jawroom.tables.template;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.jawroom.tables.schema.ColumnSpec;
+import org.jawroom.tables.schema.TableSpec;
+
+/**
+ * What is asked on each page of the measuring form: the columns of machines and vises that are read
+ * off the machine or the vise, in the order in which one tapes them. Names and questions come from
+ * the columns' descriptors.
+ */
+public enum FormContents {
+  TABLE(
+      TableSpec.MACHINES,
+      "Machine: the table, its slots and the spindle",
+      List.of(
+          "table_length",
+          "table_width",
+          "slot_count",
+          "slot_width",
+          "slot_pitch",
+          "slot_first",
+          "slot_length",
+          "travel_x",
+          "travel_y",
+          "spindle_x",
+          "spindle_y",
+          "nose_min",
+          "nose_max",
+          "max_load"),
+      List.of(
+          "The table is its flat top: a coolant trough round it does not count.",
+          "The travel is what the table really reaches, switches and soft limits included, not the"
+              + " brochure's figure.",
+          "Leave a box blank if you could not measure: blank is unknown, never zero.")),
+  GAPS(
+      TableSpec.MACHINES,
+      "Machine: the gaps round the table",
+      List.of(
+          "front_gap",
+          "rear_gap",
+          "left_gap",
+          "right_gap",
+          "front_ledge",
+          "rear_ledge",
+          "left_ledge",
+          "right_ledge"),
+      List.of(
+          "Run the table to the end of its travel that brings the two nearest, overrun when homing"
+              + " included; then lock out, and only then reach in with the tape.",
+          "Tape to the nearest thing at any height between the lowest point of a handle and the top of"
+              + " the tallest work: handles, hoses, bolt heads and cover lips, too.",
+          "A gap is negative where the table runs under something: write the minus.",
+          "Tick none only where there is nothing on that side. Leave the box blank if you could not"
+              + " measure: blank is unknown, never zero.")),
+  VISE_SIDE(
+      TableSpec.VISES,
+      "Vise: seen from the side",
+      List.of(
+          "rear_reach",
+          "front_reach",
+          "rear_projection_closed",
+          "rear_projection_open",
+          "front_projection_closed",
+          "front_projection_open",
+          "bed_height",
+          "jaw_height",
+          "fixed_jaw_thickness",
+          "moving_jaw_thickness",
+          "screw_height",
+          "screw_diameter",
+          "handle_radius",
+          "handle_depth"),
+      List.of(
+          "Close the jaws before you look behind the vise: many a screw sticks out there only then.",
+          "Leave a box blank if you could not measure: blank is unknown, never zero.")),
+  VISE_PLAN(
+      TableSpec.VISES,
+      "Vise: seen from above",
+      List.of(
+          "opening_min",
+          "opening_max",
+          "jaw_width",
+          "base_width",
+          "bolt_spacing",
+          "bolt_u",
+          "bolt_hole_u",
+          "bolt_hole_v",
+          "bolt_grip",
+          "mass"),
+      List.of(
+          "Reaches and bolt_u start at the fixed jaw's face (both jaws moving: at the middle between them),"
+              + " not at the back of the jaw.",
+          "A hole is measured over all, as wide as it is where the bolt passes.",
+          "Leave a box blank if you could not measure: blank is unknown, never zero."));
+
+  private final TableSpec table;
+  private final String title;
+  private final List<String> columns;
+  private final List<String> traps;
+
+  FormContents(TableSpec table, String title, List<String> columns, List<String> traps) {
+    this.table = table;
+    this.title = title;
+    this.columns = columns;
+    this.traps = traps;
+  }
+
+  /** The table that takes the readings. */
+  public TableSpec table() {
+    return table;
+  }
+
+  public String title() {
+    return title;
+  }
+
+  /** The descriptors of the columns asked for, in the order of the tape. */
+  public List<ColumnSpec> columns() {
+    return columns.stream()
+        .map(
+            name ->
+                table.columns().stream()
+                    .filter(column -> column.name().equals(name))
+                    .findFirst()
+                    .orElseThrow())
+        .toList();
+  }
+
+  /** What goes wrong on the way. */
+  public List<String> traps() {
+    return traps;
+  }
+
+  /** The sketch with the readings marked. */
+  public BufferedImage sketch() {
+    byte[] png =
+        switch (this) {
+          case TABLE -> TableSketch.plan();
+          case GAPS -> GapSketch.plan();
+          case VISE_SIDE -> ViseSketch.side();
+          case VISE_PLAN -> ViseSketch.plan();
+        };
+    try {
+      return ImageIO.read(new ByteArrayInputStream(png));
+    } catch (IOException inMemory) {
+      throw new UncheckedIOException(inMemory);
+    }
+  }
+}
