@@ -1,10 +1,11 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.csv;
 
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.grid.Grid;
 
 /** Detects the delimiter of a CSV file. */
 final class CsvDelimiter {

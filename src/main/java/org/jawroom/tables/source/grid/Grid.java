@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.grid;
 
 import java.util.List;
 import java.util.NavigableMap;
@@ -14,18 +14,18 @@ import org.jawroom.tables.schema.TableSpec;
 public record Grid(TableSpec table, String origin, Row header, List<Row> rows) {
 
   /** The limits on columns of a table and characters of a cell: those of a workbook's sheet. */
-  static final int MOST_COLUMNS = 16_384;
+  public static final int MOST_COLUMNS = 16_384;
 
-  static final int LONGEST_CELL = 32_767;
+  public static final int LONGEST_CELL = 32_767;
 
   /** Far more than any shop needs; further rows are not read. */
-  static final int MOST_ROWS = 100_000;
+  public static final int MOST_ROWS = 100_000;
 
-  static final String TOO_MANY_COLUMNS = "has more than 16384 cells";
+  public static final String TOO_MANY_COLUMNS = "has more than 16384 cells";
 
-  static final String TOO_LONG_A_CELL = "has a cell of more than 32767 characters";
+  public static final String TOO_LONG_A_CELL = "has a cell of more than 32767 characters";
 
-  static final String TOO_MANY_ROWS =
+  public static final String TOO_MANY_ROWS =
       "is beyond the 100000 rows that a table may have; split it off";
 
   public Grid {

@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.grid;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -20,7 +20,7 @@ public record FileRead(String name, String sha256) {
   /** Far more than any shop needs; a larger file is not read. */
   static final int LARGEST = 64 << 20;
 
-  static FileRead of(String name, byte[] bytes) {
+  public static FileRead of(String name, byte[] bytes) {
     try {
       byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
       return new FileRead(name, HexFormat.of().formatHex(digest));

@@ -1,9 +1,14 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.grid.Cell;
+import org.jawroom.tables.source.grid.CellBudget;
+import org.jawroom.tables.source.grid.Fault;
+import org.jawroom.tables.source.grid.FaultList;
+import org.jawroom.tables.source.grid.Grid;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -14,7 +19,7 @@ import org.xml.sax.helpers.DefaultHandler;
  *
  * <p>Rows and cells without a reference follow the previous one (ECMA-376).
  */
-final class SheetTable extends DefaultHandler {
+public final class SheetTable extends DefaultHandler {
 
   /** Stops the parser early: a limit is reached. */
   static final class Enough extends SAXException {
@@ -22,7 +27,7 @@ final class SheetTable extends DefaultHandler {
   }
 
   /** What all sheets of a workbook share. */
-  record Shared(SharedTexts texts, SheetStyles styles, boolean from1904, CellBudget room) {}
+  public record Shared(SharedTexts texts, SheetStyles styles, boolean from1904, CellBudget room) {}
 
   private final TableSpec table;
   private final String origin;
@@ -46,7 +51,7 @@ final class SheetTable extends DefaultHandler {
   private boolean inValue;
   private int phonetic;
 
-  SheetTable(TableSpec table, String origin, Shared shared, FaultList faults) {
+  public SheetTable(TableSpec table, String origin, Shared shared, FaultList faults) {
     this.table = table;
     this.origin = origin;
     this.shared = shared;
@@ -54,12 +59,12 @@ final class SheetTable extends DefaultHandler {
   }
 
   /** Whether the whole sheet could be read. */
-  boolean isWhole() {
+  public boolean isWhole() {
     return whole && !rows.isEmpty();
   }
 
   /** The grid, after parsing; empty, with a fault, if the sheet is blank. */
-  Optional<Grid> grid() {
+  public Optional<Grid> grid() {
     if (rows.isEmpty()) {
       if (whole) {
         faults.add(table, origin, "", "is empty; give it a header row, or take it away");

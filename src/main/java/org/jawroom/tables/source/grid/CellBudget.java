@@ -1,7 +1,7 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.grid;
 
 /** The memory budget for the cells of an input, all tables together. */
-final class CellBudget {
+public final class CellBudget {
 
   /** Many times what tables with the longest names need. */
   private static final int MOST_LETTERS = 64 << 20;
@@ -9,13 +9,13 @@ final class CellBudget {
   /** The memory overhead of a cell, expressed in letters. */
   private static final int EACH = 64;
 
-  static final String FULL =
+  public static final String FULL =
       "is beyond the million cells that all tables may have together; split them";
 
   private int left = MOST_LETTERS;
 
   /** Takes the cell's size from the budget; false if it is exhausted. */
-  boolean take(Cell cell) {
+  public boolean take(Cell cell) {
     left -= Math.min(left + 1, cell.text().length() + EACH);
     return left >= 0;
   }

@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.grid;
 
 /** The input cannot be read as a shop at all; the message is one clear line. */
 public final class UnreadableInput extends Exception {

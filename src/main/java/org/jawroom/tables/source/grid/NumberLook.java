@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.grid;
 
 import java.util.Locale;
 import org.jawroom.tables.cell.Unit;
@@ -33,7 +33,7 @@ public record NumberLook(String letters, boolean fraction, String change) {
   }
 
   /** The displayed number differs from the stored one. */
-  static NumberLook changed(String change) {
+  public static NumberLook changed(String change) {
     return new NumberLook("", false, change);
   }
 

@@ -1,6 +1,7 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import java.util.Optional;
+import org.jawroom.tables.source.grid.Grid;
 
 /** The position of a cell in a sheet; row and column count from 0. */
 record CellPlace(int row, int column) {

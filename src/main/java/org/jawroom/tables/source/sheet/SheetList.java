@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,7 @@ import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** The main part of a workbook: its sheets, in order, and its date system. */
-final class SheetList extends DefaultHandler {
+public final class SheetList extends DefaultHandler {
   private static final int MOST = 10_000;
 
   /**
@@ -17,21 +17,21 @@ final class SheetList extends DefaultHandler {
    * @param relation the relationship id of its part; empty if it has none
    * @param hidden whether it is hidden in the spreadsheet
    */
-  record Listed(String name, String relation, boolean hidden) {}
+  public record Listed(String name, String relation, boolean hidden) {}
 
   private final List<Listed> sheets = new ArrayList<>();
   private boolean from1904;
   private String root = "";
 
-  List<Listed> sheets() {
+  public List<Listed> sheets() {
     return sheets;
   }
 
-  boolean countsFrom1904() {
+  public boolean countsFrom1904() {
     return from1904;
   }
 
-  boolean isWorkbook() {
+  public boolean isWorkbook() {
     return root.equals("workbook");
   }
 

@@ -1,9 +1,10 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.jawroom.tables.source.grid.NumberLook;
 
 /**
  * The code of a number format, scanned once from left to right; see ECMA-376 part 1, 18.8.31.

@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import java.io.Closeable;
 import java.io.FilterInputStream;

@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.grid;
 
 /**
  * A file or sheet that exists but was not read.
@@ -10,11 +10,11 @@ public record LeftAlone(String name, String why) {
   private static final String NO_TABLE = "none of the tables";
   private static final String LATER = "a table that this version does not read";
 
-  static LeftAlone noTable(String name) {
+  public static LeftAlone noTable(String name) {
     return new LeftAlone(name, NO_TABLE);
   }
 
-  static LeftAlone later(String name) {
+  public static LeftAlone later(String name) {
     return new LeftAlone(name, LATER);
   }
 }

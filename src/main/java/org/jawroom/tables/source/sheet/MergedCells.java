@@ -1,9 +1,10 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
+import org.jawroom.tables.source.grid.Grid;
 
 /**
  * The merged cells of a sheet. All but the first of a range are blank in the file, though it is

@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.csv;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -13,13 +13,18 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.grid.Cell;
+import org.jawroom.tables.source.grid.CellBudget;
+import org.jawroom.tables.source.grid.FaultList;
+import org.jawroom.tables.source.grid.GatheredTables;
+import org.jawroom.tables.source.grid.Grid;
 
 /**
  * Parses one CSV file: UTF-8, or UTF-16 with byte order mark; delimiter comma, semicolon, tab or
  * bar, declared by a first line {@code sep=;} or detected from the header row; quoted cells; any
  * line ends; blank lines are skipped.
  */
-final class CsvTable {
+public final class CsvTable {
   private static final String UNPAIRED =
       "has quotes that do not pair up, so nothing from here on was read; a cell that begins with \""
           + " must end with one, and a \" inside it is written twice";
@@ -39,14 +44,14 @@ final class CsvTable {
   /** Includes the header row and rows that could not be kept. */
   private int filledRows;
 
-  CsvTable(TableSpec table, String origin, FaultList faults) {
+  public CsvTable(TableSpec table, String origin, FaultList faults) {
     this.table = table;
     this.origin = origin;
     this.faults = faults;
   }
 
   /** Adds what can be read of it to {@code gathering}; the rest becomes faults. */
-  void read(byte[] bytes, Source.Gathering gathering) {
+  public void read(byte[] bytes, GatheredTables gathering) {
     CsvText text = new CsvText(bytes);
     CsvText.Trouble trouble = text.trouble();
     if (trouble.line() > 0) {

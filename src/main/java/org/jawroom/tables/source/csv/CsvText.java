@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.csv;
 
 import java.io.BufferedReader;
 import java.io.ByteArrayInputStream;

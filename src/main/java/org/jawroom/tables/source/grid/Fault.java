@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.grid;
 
 import java.util.Optional;
 import java.util.OptionalInt;

@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import java.io.Closeable;
 import java.io.IOException;
@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.util.XMLHelper;
+import org.jawroom.tables.source.grid.Fault;
+import org.jawroom.tables.source.grid.UnreadableInput;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -24,13 +26,13 @@ import org.xml.sax.helpers.DefaultHandler;
  * elements are matched by their local names, so that both the transitional and the strict form of
  * ECMA-376 part 1 are read.
  */
-final class WorkbookParts implements Closeable {
+public final class WorkbookParts implements Closeable {
 
   /**
    * The limit for sheets, shared strings and styles; parsed by SAX events, they are not held in
    * memory.
    */
-  static final long LARGEST = 512L << 20;
+  public static final long LARGEST = 512L << 20;
 
   /** The limit for parts that only list others. */
   private static final long LARGEST_LIST = 16L << 20;
@@ -43,12 +45,12 @@ final class WorkbookParts implements Closeable {
    * @param type the last segment of its type, as {@code worksheet}
    * @param part the target
    */
-  record Relation(String type, String part) {}
+  public record Relation(String type, String part) {}
 
   private final Path file;
   private final BoundedZip zip;
 
-  WorkbookParts(Path file, byte[] bytes) throws UnreadableInput {
+  public WorkbookParts(Path file, byte[] bytes) throws UnreadableInput {
     this.file = file;
     try {
       this.zip = new BoundedZip(bytes);
@@ -66,12 +68,12 @@ final class WorkbookParts implements Closeable {
     }
   }
 
-  boolean has(String part) {
+  public boolean has(String part) {
     return zip.has(part);
   }
 
   /** The main part; refuses a file that is no workbook, and says what it is. */
-  String workbook() throws UnreadableInput {
+  public String workbook() throws UnreadableInput {
     Optional<String> main =
         relations("").values().stream()
             .filter(relation -> relation.type.equals("officeDocument"))
@@ -104,7 +106,7 @@ final class WorkbookParts implements Closeable {
   }
 
   /** The relationships of a part, by id; empty if it has none. The package's own name is empty. */
-  Map<String, Relation> relations(String part) throws UnreadableInput {
+  public Map<String, Relation> relations(String part) throws UnreadableInput {
     int slash = part.lastIndexOf('/');
     String folder = part.substring(0, slash + 1);
     String list = folder + "_rels/" + part.substring(slash + 1) + ".rels";
@@ -115,12 +117,12 @@ final class WorkbookParts implements Closeable {
     return relations;
   }
 
-  void readList(String part, DefaultHandler events) throws UnreadableInput {
+  public void readList(String part, DefaultHandler events) throws UnreadableInput {
     read(part, LARGEST_LIST, events);
   }
 
   /** Parses an existing part; one that cannot be parsed makes the file unreadable. */
-  void read(String part, long most, DefaultHandler events) throws UnreadableInput {
+  public void read(String part, long most, DefaultHandler events) throws UnreadableInput {
     try (InputStream in = zip.open(part, most)) {
       // Without DTDs there are no entities, neither expanding nor external ones.
       XMLReader reader = XMLHelper.newXMLReader();
@@ -142,7 +144,7 @@ final class WorkbookParts implements Closeable {
     }
   }
 
-  UnreadableInput unreadable(String why, Exception cause) {
+  public UnreadableInput unreadable(String why, Exception cause) {
     return new UnreadableInput(file + " could not be read: " + Fault.visible(why), cause);
   }
 

@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,7 +14,7 @@ import org.xml.sax.helpers.DefaultHandler;
  * The number formats of a workbook's cell styles, parsed by SAX events; see ECMA-376 part 1, 18.8.
  * A missing style displays numbers as they are.
  */
-final class SheetStyles extends DefaultHandler {
+public final class SheetStyles extends DefaultHandler {
 
   /** Many times what spreadsheets allow. */
   private static final int MOST = 1_000_000;

@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.grid;
 
 import org.jawroom.tables.cell.CellText;
 
@@ -14,7 +14,7 @@ import org.jawroom.tables.cell.CellText;
 public record Cell(String text, Kind kind, String trouble, NumberLook look) {
 
   /** A cell that displays its content. */
-  Cell(String text, Kind kind, String trouble) {
+  public Cell(String text, Kind kind, String trouble) {
     this(text, kind, trouble, NumberLook.PLAIN);
   }
 
@@ -34,11 +34,11 @@ public record Cell(String text, Kind kind, String trouble, NumberLook look) {
     return new Cell(text, Kind.NUMBER, "");
   }
 
-  static Cell text(String text) {
+  public static Cell text(String text) {
     return new Cell(text, Kind.TEXT, "");
   }
 
-  static Cell bad(String text, String trouble) {
+  public static Cell bad(String text, String trouble) {
     return new Cell(text, Kind.TEXT, trouble);
   }
 

@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.grid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

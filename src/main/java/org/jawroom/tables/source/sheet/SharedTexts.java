@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +8,7 @@ import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** The shared strings of a workbook, parsed by SAX events; see ECMA-376 part 1, 18.4. */
-final class SharedTexts extends DefaultHandler {
+public final class SharedTexts extends DefaultHandler {
 
   /** The limit on all of them together: many times what tables with the longest names need. */
   private static final int MOST_LETTERS = 64 << 20;

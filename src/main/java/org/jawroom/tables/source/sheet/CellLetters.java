@@ -1,6 +1,7 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
+import org.jawroom.tables.source.grid.Grid;
 
 /** Collects the letters of one cell, up to the first one beyond the limit. */
 final class CellLetters {

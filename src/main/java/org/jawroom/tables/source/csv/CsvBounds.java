@@ -1,8 +1,9 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.csv;
 
 import java.io.FilterReader;
 import java.io.IOException;
 import java.io.Reader;
+import org.jawroom.tables.source.grid.Grid;
 
 /**
  * Passes on the characters of a CSV file up to the first cell, row or line beyond the limits of a

@@ -1,4 +1,4 @@
-package org.jawroom.tables.source;
+package org.jawroom.tables.source.sheet;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.jawroom.tables.cell.DateText;
+import org.jawroom.tables.source.grid.Cell;
 
 /**
  * One cell of a sheet as the file has it; see ECMA-376 part 1, 18.3.1.4.
