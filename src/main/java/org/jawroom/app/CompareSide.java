@@ -18,7 +18,7 @@ import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.UnreadableInput;
 
 /**
  * One side of a comparison: an existing report, or tables to solve.

@@ -8,8 +8,8 @@ import java.util.Map;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
 import org.jawroom.tables.row.Note;
-import org.jawroom.tables.source.Fault;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.Fault;
+import org.jawroom.tables.source.grid.UnreadableInput;
 
 /** Reads the inputs of a command and lists their faults. */
 public final class Input {

@@ -12,8 +12,8 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.cell.Names;
-import org.jawroom.tables.source.FileRead;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.FileRead;
+import org.jawroom.tables.source.grid.UnreadableInput;
 
 /** Reads the current assignments from a plan made earlier or written by hand. */
 public final class KeptPlan {

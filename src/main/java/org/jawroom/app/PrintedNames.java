@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.jawroom.drawing.Typeface;
+import org.jawroom.drawing.text.Typeface;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;

@@ -9,8 +9,8 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.jawroom.tables.source.FileTrouble;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.FileTrouble;
+import org.jawroom.tables.source.grid.UnreadableInput;
 
 /**
  * Detects file names that Java cannot decode in the current locale: under {@code LC_ALL=C} all

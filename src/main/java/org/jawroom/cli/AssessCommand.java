@@ -29,7 +29,7 @@ import org.jawroom.tables.Reading;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.row.Notation;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

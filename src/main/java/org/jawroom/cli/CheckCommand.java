@@ -13,7 +13,7 @@ import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.WrappedLines;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;

@@ -17,7 +17,7 @@ import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.cell.Unit;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

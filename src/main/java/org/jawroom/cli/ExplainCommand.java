@@ -33,7 +33,7 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

@@ -20,7 +20,7 @@ import org.jawroom.report.page.PageFile;
 import org.jawroom.report.page.PagePairing;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

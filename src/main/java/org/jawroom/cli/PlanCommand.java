@@ -25,10 +25,9 @@ import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.space.Place;
 import org.jawroom.plan.model.Wishes;
-import org.jawroom.report.card.CardFacts;
 import org.jawroom.report.card.CardPaper;
-import org.jawroom.report.card.CardSubject;
 import org.jawroom.report.card.SetupCards;
+import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.plan.PlanReports;
 import org.jawroom.report.plan.PlanText;
@@ -36,7 +35,7 @@ import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -217,7 +216,7 @@ final class PlanCommand implements Callable<Integer> {
         if (unreadable.isPresent()) {
           err.println(
               "No card for \"" + unreadable.get() + "\": " + PrintedNames.advice(unreadable.get()));
-        } else if (CardFacts.isPossible(outcome)) {
+        } else if (CardSubject.isPossible(outcome)) {
           Machine machine = printed.of(outcome.machine());
           CardSubject.of(
                   shop.settings(),

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.jawroom.drawing.View.Flat;
+import org.jawroom.drawing.view.View.Flat;
 
 /**
  * The positions of the two views and the title block on the sheet, at one scale, as large as

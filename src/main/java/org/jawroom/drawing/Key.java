@@ -4,6 +4,9 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.jawroom.drawing.text.Lettering;
+import org.jawroom.drawing.text.Typeface;
+import org.jawroom.drawing.view.Ink;
 
 /** The key to lines and hatchings. */
 record Key(Graphics2D pen, double left, double top, double width) {

@@ -7,7 +7,16 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.Limit;
-import org.jawroom.drawing.View.Flat;
+import org.jawroom.drawing.file.Picture;
+import org.jawroom.drawing.text.Lettering;
+import org.jawroom.drawing.text.Typeface;
+import org.jawroom.drawing.view.Caption;
+import org.jawroom.drawing.view.Scene;
+import org.jawroom.drawing.view.Tape;
+import org.jawroom.drawing.view.View;
+import org.jawroom.drawing.view.View.Flat;
+import org.jawroom.drawing.view.ViewPainter;
+import org.jawroom.drawing.view.ViewProjection;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.shop.Machine;
 

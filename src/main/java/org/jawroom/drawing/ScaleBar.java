@@ -5,6 +5,8 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
+import org.jawroom.drawing.text.Lettering;
+import org.jawroom.drawing.text.Typeface;
 
 /**
  * A bar of round length: 1, 2 or 5 times a power of ten of the unit, the longest that fits.

@@ -6,6 +6,9 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.jawroom.drawing.text.Lettering;
+import org.jawroom.drawing.text.Typeface;
+import org.jawroom.drawing.view.Caption;
 
 /** The text beside the views: names, verdict, clearances, scale, key to the lines, the caution. */
 final class TitleBlock {

@@ -6,8 +6,8 @@ import org.jawroom.shop.Shop;
 import org.jawroom.tables.row.Notation;
 import org.jawroom.tables.row.Note;
 import org.jawroom.tables.row.Origins;
-import org.jawroom.tables.source.Fault;
-import org.jawroom.tables.source.FileRead;
+import org.jawroom.tables.source.grid.Fault;
+import org.jawroom.tables.source.grid.FileRead;
 
 /**
  * The result of reading the inputs.

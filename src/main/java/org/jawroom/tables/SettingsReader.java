@@ -22,8 +22,8 @@ import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.SettingColumns;
 import org.jawroom.tables.schema.TableSpec;
-import org.jawroom.tables.source.Cell;
-import org.jawroom.tables.source.NumberLook;
+import org.jawroom.tables.source.grid.Cell;
+import org.jawroom.tables.source.grid.NumberLook;
 
 /** Parses the table of settings, and the options that override it. */
 final class SettingsReader {

@@ -12,7 +12,7 @@ import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.ShopReader;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.UnreadableInput;
 
 /**
  * A small shop with two owned mills and two candidates, one of them half unknown, and its

@@ -17,7 +17,7 @@ import org.jawroom.fuzz.FuzzedFolder;
 import org.jawroom.launch.Main;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.ShopReader;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.UnreadableInput;
 import org.junit.jupiter.api.BeforeAll;
 
 /** {@code explain --json} of the first machine and the first vise of any shop. */

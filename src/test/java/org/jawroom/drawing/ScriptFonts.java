@@ -3,6 +3,8 @@ package org.jawroom.drawing;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import org.jawroom.drawing.text.Typeface;
+
 /** Fonts that a test wants of the machine: the build server has them, other machines may not. */
 public final class ScriptFonts {
 

@@ -9,8 +9,8 @@ import org.jawroom.plausibility.Warnings;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
-import org.jawroom.tables.source.Fault;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.Fault;
+import org.jawroom.tables.source.grid.UnreadableInput;
 
 /** What must hold of a reading, whatever was read. */
 final class ReadAnything {

@@ -161,7 +161,7 @@ class ExampleShopTest {
     Reading reading = reading();
     assertEquals(
         List.of("guards.csv", "machines.csv", "settings.csv", "vises.csv"),
-        reading.files().stream().map(org.jawroom.tables.source.FileRead::name).toList());
+        reading.files().stream().map(org.jawroom.tables.source.grid.FileRead::name).toList());
     assertEquals(
         List.of(
             "README.md: left alone: none of the tables",

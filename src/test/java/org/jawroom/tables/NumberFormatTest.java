@@ -18,7 +18,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Side;
-import org.jawroom.tables.source.Fault;
+import org.jawroom.tables.source.grid.Fault;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

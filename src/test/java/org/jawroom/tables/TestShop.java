@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jawroom.tables.row.Note;
-import org.jawroom.tables.source.Fault;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.Fault;
+import org.jawroom.tables.source.grid.UnreadableInput;
 
 /** A shop in rows of column and text, written as CSV; each test changes what it is about. */
 public final class TestShop {

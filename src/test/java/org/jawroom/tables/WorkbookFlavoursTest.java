@@ -16,7 +16,7 @@ import org.jawroom.geometry.Length;
 import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Side;
 import org.jawroom.tables.row.Note;
-import org.jawroom.tables.source.Fault;
+import org.jawroom.tables.source.grid.Fault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -6,8 +6,8 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jawroom.advice.Assessed;
 import org.jawroom.advice.Assessment;
-import org.jawroom.drawing.PdfFaces;
-import org.jawroom.drawing.PdfFile;
+import org.jawroom.drawing.file.PdfFaces;
+import org.jawroom.drawing.file.PdfFile;
 import org.jawroom.report.xlsx.RunFacts;
 
 /** {@code assess.pdf}: the candidates side by side, up to three on one page. */

@@ -2,8 +2,8 @@ package org.jawroom.report.assess;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.drawing.TextRun;
-import org.jawroom.drawing.Typeface;
+import org.jawroom.drawing.text.TextRun;
+import org.jawroom.drawing.text.Typeface;
 
 /** Wraps text to the width of a column by its glyph widths. */
 final class FittedLines {

@@ -7,6 +7,24 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
+import org.jawroom.report.card.measure.Checkpoint;
+import org.jawroom.report.card.measure.Checkpoints;
+import org.jawroom.report.card.measure.NoseLimits;
+import org.jawroom.report.card.measure.OpeningLimits;
+import org.jawroom.report.card.measure.TapeRange;
+import org.jawroom.report.card.measure.TapeRanges;
+import org.jawroom.report.card.measure.TravelLimits;
+import org.jawroom.report.card.statement.BoltFacts;
+import org.jawroom.report.card.statement.CardCautions;
+import org.jawroom.report.card.statement.CardSubject;
+import org.jawroom.report.card.statement.Item;
+import org.jawroom.report.card.statement.Origin;
+import org.jawroom.report.card.statement.PartFacts;
+import org.jawroom.report.card.statement.ShortNames;
+import org.jawroom.report.card.statement.Steps;
+import org.jawroom.report.card.statement.StrapFacts;
+import org.jawroom.report.card.statement.TapFacts;
+import org.jawroom.report.card.statement.Weight;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.readings.Readings;
@@ -61,12 +79,6 @@ public record CardFacts(
     cautions = List.copyOf(cautions);
     origin = List.copyOf(origin);
     names = List.copyOf(names);
-  }
-
-  /** Whether the outcome has a place, and so a card. */
-  public static boolean isPossible(Outcome outcome) {
-    Verdict verdict = outcome.verdict();
-    return verdict.isClear() || verdict == Verdict.LIMITED || verdict == Verdict.MEASURE;
   }
 
   /** Returns the content of a card. */

@@ -4,6 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.jawroom.report.card.block.AtLeast;
+import org.jawroom.report.card.block.Block;
+import org.jawroom.report.card.block.CardColumns;
+import org.jawroom.report.card.block.Framed;
+import org.jawroom.report.card.block.Heading;
+import org.jawroom.report.card.block.Letters;
+import org.jawroom.report.card.block.PictureFrame;
+import org.jawroom.report.card.block.Prose;
+import org.jawroom.report.card.block.Signature;
+import org.jawroom.report.card.block.Stack;
+import org.jawroom.report.card.block.Type;
+import org.jawroom.report.card.measure.TapeRange;
+import org.jawroom.report.card.statement.Item;
 
 /** Lays out the sections of a card at one size of type. */
 final class CardLayout {

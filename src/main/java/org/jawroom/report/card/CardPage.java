@@ -6,6 +6,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.jawroom.report.card.block.Block;
+import org.jawroom.report.card.block.Letters;
+import org.jawroom.report.card.block.Pen;
+import org.jawroom.report.card.block.Stack;
+import org.jawroom.report.card.block.Type;
 
 /**
  * Fits a card on two pages, one sheet: in the largest type possible; names are shortened only if

@@ -2,6 +2,15 @@ package org.jawroom.report.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.report.card.block.Block;
+import org.jawroom.report.card.block.CardGrid;
+import org.jawroom.report.card.block.Heading;
+import org.jawroom.report.card.block.Letters;
+import org.jawroom.report.card.block.Prose;
+import org.jawroom.report.card.block.Stack;
+import org.jawroom.report.card.block.Type;
+import org.jawroom.report.card.measure.Checkpoint;
+import org.jawroom.report.card.statement.Item;
 
 /** The layout of the verification table. */
 final class CheckGrid {

@@ -1,6 +1,7 @@
 package org.jawroom.report.card;
 
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.wording.Finding;
 
 /** The verdict at the head of a card, in the one word that every report uses. */

@@ -2,8 +2,8 @@
  * The setup card: two printable pages for each pairing that has a place, or for a job held, as a
  * PDF.
  *
- * <p><b>In:</b> {@link org.jawroom.report.card.CardSubject}, a place with all that is known of it,
- * the settings, and {@link org.jawroom.report.xlsx.RunFacts}. {@link
+ * <p><b>In:</b> {@link org.jawroom.report.card.statement.CardSubject}, a place with all that is
+ * known of it, the settings, and {@link org.jawroom.report.xlsx.RunFacts}. {@link
  * org.jawroom.report.card.CardFacts} is the content, text and rounded figures only; {@code
  * CardPage} lays it out and does not know vises.
  *
@@ -18,6 +18,6 @@
  * until it is. The fonts are embedded, the text is searchable, the drawing is vector graphics, and
  * the same inputs give the same bytes. A letter that neither the typeface nor a font of the machine
  * has, or that would control the text direction, appears as a dot; see {@link
- * org.jawroom.drawing.TextRun}.
+ * org.jawroom.drawing.text.TextRun}.
  */
 package org.jawroom.report.card;

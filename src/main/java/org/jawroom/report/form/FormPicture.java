@@ -7,9 +7,9 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import org.jawroom.drawing.Lettering;
-import org.jawroom.drawing.Picture;
-import org.jawroom.drawing.Typeface;
+import org.jawroom.drawing.file.Picture;
+import org.jawroom.drawing.text.Lettering;
+import org.jawroom.drawing.text.Typeface;
 import org.jawroom.report.wording.Cautions;
 
 /** A page of the form, drawn on A4 in points; black lines, so that it prints in black and white. */

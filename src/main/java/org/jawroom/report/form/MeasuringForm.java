@@ -7,8 +7,8 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.jawroom.drawing.PdfFaces;
-import org.jawroom.drawing.PdfFile;
+import org.jawroom.drawing.file.PdfFaces;
+import org.jawroom.drawing.file.PdfFile;
 
 /** The form as a PDF of A4 pages. */
 public final class MeasuringForm {

@@ -10,8 +10,8 @@ import java.util.OptionalInt;
 import java.util.function.Supplier;
 import org.jawroom.tables.cell.NearestName;
 import org.jawroom.tables.cell.Unit;
-import org.jawroom.tables.source.FaultList;
 import org.jawroom.tables.source.Source;
+import org.jawroom.tables.source.grid.FaultList;
 
 /** The state of reading one input: collected faults and notes, and what applies to all cells. */
 public final class Ledger {

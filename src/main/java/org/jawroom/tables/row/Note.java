@@ -1,7 +1,7 @@
 package org.jawroom.tables.row;
 
 import java.util.OptionalInt;
-import org.jawroom.tables.source.Fault;
+import org.jawroom.tables.source.grid.Fault;
 
 /**
  * Something people should know about the reading of the inputs that is not a fault.

@@ -26,9 +26,9 @@ import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
-import org.jawroom.tables.source.Cell;
-import org.jawroom.tables.source.Fault;
-import org.jawroom.tables.source.Grid;
+import org.jawroom.tables.source.grid.Cell;
+import org.jawroom.tables.source.grid.Fault;
+import org.jawroom.tables.source.grid.Grid;
 
 /**
  * One row, with a getter for each kind of cell.

@@ -13,8 +13,8 @@ import org.jawroom.tables.cell.CellText;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
-import org.jawroom.tables.source.Cell;
-import org.jawroom.tables.source.Grid;
+import org.jawroom.tables.source.grid.Cell;
+import org.jawroom.tables.source.grid.Grid;
 
 /** The rows of one table, its header row matched with the expected columns. */
 public final class Rows {

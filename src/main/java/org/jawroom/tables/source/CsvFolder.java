@@ -8,6 +8,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.csv.CsvTable;
+import org.jawroom.tables.source.grid.FaultList;
+import org.jawroom.tables.source.grid.FileRead;
+import org.jawroom.tables.source.grid.FileTrouble;
+import org.jawroom.tables.source.grid.GatheredTables;
+import org.jawroom.tables.source.grid.LeftAlone;
+import org.jawroom.tables.source.grid.UnreadableInput;
 
 /** A folder of CSV files, or links to such, one for each table. */
 final class CsvFolder {
@@ -22,7 +29,7 @@ final class CsvFolder {
 
   private final Path folder;
   private final FaultList faults;
-  private final Source.Gathering gathering;
+  private final GatheredTables gathering;
   private final List<FileRead> files = new ArrayList<>();
   private final List<LeftAlone> leftAlone = new ArrayList<>();
   private final List<Doubtful> doubtful = new ArrayList<>();
@@ -30,7 +37,7 @@ final class CsvFolder {
   private CsvFolder(Path folder, FaultList faults) {
     this.folder = folder;
     this.faults = faults;
-    this.gathering = new Source.Gathering(faults);
+    this.gathering = new GatheredTables(faults);
   }
 
   static Source read(Path folder, FaultList faults) throws UnreadableInput {

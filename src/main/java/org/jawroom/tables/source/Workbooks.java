@@ -8,13 +8,24 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.grid.Fault;
+import org.jawroom.tables.source.grid.FaultList;
+import org.jawroom.tables.source.grid.FileRead;
+import org.jawroom.tables.source.grid.GatheredTables;
+import org.jawroom.tables.source.grid.LeftAlone;
+import org.jawroom.tables.source.grid.UnreadableInput;
+import org.jawroom.tables.source.sheet.SharedTexts;
+import org.jawroom.tables.source.sheet.SheetList;
+import org.jawroom.tables.source.sheet.SheetStyles;
+import org.jawroom.tables.source.sheet.SheetTable;
+import org.jawroom.tables.source.sheet.WorkbookParts;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** Reads an XLSX workbook, one sheet for each table, by SAX events: no sheet is held as objects. */
 final class Workbooks {
   private final WorkbookParts parts;
   private final FaultList faults;
-  private final Source.Gathering gathering;
+  private final GatheredTables gathering;
   private final List<LeftAlone> leftAlone = new ArrayList<>();
 
   /** Sheets whose names resemble that of a table. */
@@ -23,7 +34,7 @@ final class Workbooks {
   private Workbooks(WorkbookParts parts, FaultList faults) {
     this.parts = parts;
     this.faults = faults;
-    this.gathering = new Source.Gathering(faults);
+    this.gathering = new GatheredTables(faults);
   }
 
   static Source read(Path file, FaultList faults) throws UnreadableInput {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Machine;

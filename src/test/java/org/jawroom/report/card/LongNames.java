@@ -10,6 +10,7 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
+import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.shop.Axes;
 import org.jawroom.shop.Bolt;
 import org.jawroom.shop.Dimension;

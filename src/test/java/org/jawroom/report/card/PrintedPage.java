@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Settings;
 

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.format.PeopleUnit;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

@@ -23,7 +23,7 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
-import org.jawroom.tables.source.UnreadableInput;
+import org.jawroom.tables.source.grid.UnreadableInput;
 
 /** A shop solved, for its page. */
 record ShopPage(Shop shop, List<PagePairing> pairings, PeopleUnit unit) {

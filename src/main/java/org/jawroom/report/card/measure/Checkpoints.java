@@ -1,0 +1,136 @@
+package org.jawroom.report.card.measure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jawroom.clearance.JawEnd;
+import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.PartRole;
+import org.jawroom.clearance.Situation;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.card.statement.CardSubject;
+import org.jawroom.report.card.statement.Item;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.WhereWords;
+import org.jawroom.shop.Column;
+
+/** The verification table: the tightest gaps, in the order in which a setter jogs to them. */
+public record Checkpoints(PeopleUnit unit, CardSubject subject) {
+  private static final int MOST = 5;
+
+  /** At most five; none if no guard is listed. */
+  public List<Checkpoint> rows() {
+    List<Limit> chosen = new ArrayList<>();
+    Set<List<Object>> places = new HashSet<>();
+    for (Limit limit : subject.pairs()) {
+      if (chosen.size() < MOST && places.add(placeOf(limit))) {
+        chosen.add(limit);
+      }
+    }
+    chosen.sort(
+        Comparator.comparing(Checkpoints::isHandle)
+            .thenComparing(Checkpoints::jaws)
+            .thenComparing(Checkpoints::table));
+    return chosen.stream().map(this::row).toList();
+  }
+
+  /**
+   * The key by which gaps count as one place. Cutting is always as tight as loading except for the
+   * handle, which is turned while loading and may hang while cutting.
+   */
+  private static List<Object> placeOf(Limit limit) {
+    List<Object> both = List.of(limit.part().role(), limit.part().row(), limit.guard().rank());
+    return isHandle(limit) ? List.of(both, limit.situation()) : both;
+  }
+
+  /** The handle goes on last, after all checks with it off. */
+  private static boolean isHandle(Limit limit) {
+    return limit.part().handle();
+  }
+
+  /** Jaws closed, or at any opening, before jaws open. */
+  private static boolean jaws(Limit limit) {
+    return limit.opening() == JawEnd.OPEN;
+  }
+
+  /** Table back, forward, left, right, then heights; loading after cutting. */
+  private static int table(Limit limit) {
+    boolean low = WhereWords.guardIsLow(limit);
+    int way =
+        switch (limit.axis()) {
+          case Y -> low ? 1 : 0;
+          case X -> low ? 2 : 3;
+          case Z -> 4;
+        };
+    return limit.situation() == Situation.LOADING ? way + 5 : way;
+  }
+
+  private Checkpoint row(Limit limit) {
+    Outcome outcome = subject.outcome();
+    Interval openings = subject.place().openings();
+    WhereWords where = new WhereWords(unit, outcome.machine(), outcome.vise());
+    String handle = isHandle(limit) ? ", handle on" : "";
+    return new Checkpoint(
+        WhereWords.pair(limit),
+        where.of(limit, openings) + handle + " (" + way(limit.axis()) + ")",
+        expected(limit),
+        check(limit),
+        unit.text(limit.required(), Rounding.UP),
+        unit.text(Math.max(limit.required(), limit.gap() - limit.tolerance()), Rounding.UP));
+  }
+
+  private static String way(Axis axis) {
+    return switch (axis) {
+      case X -> "left to right";
+      case Y -> "front to rear";
+      case Z -> "up and down";
+    };
+  }
+
+  /**
+   * The computed gap plus and minus the tolerance of both readings, rounded outward to the
+   * displayed digits.
+   */
+  private Item expected(Limit limit) {
+    long lo = limit.gap() - limit.tolerance();
+    long hi = limit.gap() + limit.tolerance();
+    return new Item(
+        (lo < 0 ? "0 (may touch)" : unit.text(lo, Rounding.DOWN))
+            + " to "
+            + unit.text(Math.max(0, hi), Rounding.UP),
+        "± " + unit.brief(limit.tolerance(), Rounding.UP));
+  }
+
+  private String check(Limit limit) {
+    String gauge = new GoGauge(unit).words(limit.required(), limit.gap() - limit.tolerance());
+    if (isDoor(limit)) {
+      return gauge + " taped on, door shut";
+    }
+    return isHidden(limit) ? gauge + " must pass" : "rule or tape";
+  }
+
+  /** Nobody can reach in past a closed door. */
+  private static boolean isDoor(Limit limit) {
+    return limit
+        .guard()
+        .guard()
+        .filter(
+            guard -> guard.reading() == Column.FRONT_GAP || guard.kind().equalsIgnoreCase("door"))
+        .isPresent();
+  }
+
+  /**
+   * Behind the vise, over or under something, or down at the bolts: places where a rule cannot be
+   * held and read.
+   */
+  private static boolean isHidden(Limit limit) {
+    return limit.axis() == Axis.Z
+        || limit.axis() == Axis.Y && !WhereWords.guardIsLow(limit)
+        || limit.part().role() == PartRole.BOLT;
+  }
+}

@@ -1,0 +1,41 @@
+package org.jawroom.report.card.measure;
+
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.geometry.Length;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.standards.HexKey;
+
+/** A go gauge for a gap that no rule reaches: if it passes, the least allowed gap is there. */
+record GoGauge(PeopleUnit unit) {
+
+  /**
+   * Names a gauge: the smallest key not under {@code required} if a gap of at least {@code
+   * expected} lets it pass; else a block.
+   */
+  String words(long required, long expected) {
+    if (required <= 0) {
+      return "a feeler";
+    }
+    List<Long> keys = unit == PeopleUnit.MM ? HexKey.METRIC : HexKey.INCH;
+    Optional<Long> key = keys.stream().filter(size -> size >= required).findFirst();
+    return key.isPresent() && key.get() <= expected
+        ? article(name(key.get())) + " hex key"
+        : "a block or feelers " + unit.brief(required, Rounding.UP) + " " + unit.word() + " thick";
+  }
+
+  /** The keys have no size that needs "an", such as 11 or 18. */
+  private static String article(String figure) {
+    return (figure.startsWith("8") ? "an " : "a ") + figure;
+  }
+
+  private String name(long across) {
+    if (unit == PeopleUnit.MM) {
+      return unit.brief(across, Rounding.NEAREST) + " mm";
+    }
+    int sixtyFourths = (int) (across / (Length.INCH / 64));
+    int divisor = Integer.lowestOneBit(sixtyFourths | 64);
+    return sixtyFourths / divisor + "/" + 64 / divisor + " in";
+  }
+}

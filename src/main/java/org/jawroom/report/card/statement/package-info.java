@@ -1,0 +1,6 @@
+/**
+ * What a card states in words, apart from measures: bolts and straps, tapping it square, the part
+ * of a job, weight, steps, cautions and origin. Trade facts stand with their source, or as common
+ * practice.
+ */
+package org.jawroom.report.card.statement;

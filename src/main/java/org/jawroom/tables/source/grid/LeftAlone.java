@@ -1,0 +1,20 @@
+package org.jawroom.tables.source.grid;
+
+/**
+ * A file or sheet that exists but was not read.
+ *
+ * @param name as people know it, preceded by {@code sheet} or {@code folder} if it is one
+ * @param why why it is not a table
+ */
+public record LeftAlone(String name, String why) {
+  private static final String NO_TABLE = "none of the tables";
+  private static final String LATER = "a table that this version does not read";
+
+  public static LeftAlone noTable(String name) {
+    return new LeftAlone(name, NO_TABLE);
+  }
+
+  public static LeftAlone later(String name) {
+    return new LeftAlone(name, LATER);
+  }
+}
