@@ -62,7 +62,8 @@ final class RefRemedies {
   private boolean clear(Changed changed, boolean handRoom) {
     RefModel model =
         changed.model(handRoom ? settings : ReferencePairing.withoutHandRoom(settings));
-    return new RefChoice(model, model.wholeOpening()).somewhereClear();
+    // Worked over the top, a handle needs a screw diameter that may be blank.
+    return model.missing.isEmpty() && new RefChoice(model, model.wholeOpening()).somewhereClear();
   }
 
   private boolean serves(Changed changed) {
