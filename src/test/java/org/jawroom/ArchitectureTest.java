@@ -115,7 +115,11 @@ class ArchitectureTest {
           .should()
           .onlyDependOnClassesThat(
               resideInAnyPackage(
-                  "java.lang..", "java.util", "java.math", "org.jawroom.geometry.."));
+                  "java.lang..",
+                  "java.util",
+                  "java.util.function",
+                  "java.math",
+                  "org.jawroom.geometry.."));
 
   @ArchTest
   static final ArchRule standards_knowGeometryOnly =

@@ -10,10 +10,10 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.CrossedShops;
 import org.jawroom.reference.FreeSpaces;
 import org.jawroom.reference.SweptBoxes;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The pairings of one seeded shop, taken apart beforehand for the solver and for each yardstick.

@@ -1,7 +1,7 @@
 package org.jawroom.placement;
 
 import java.util.Optional;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.pairing.VerdictRule;
 import org.jawroom.placement.search.BestPlace;

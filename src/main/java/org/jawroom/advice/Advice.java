@@ -3,6 +3,8 @@ package org.jawroom.advice;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jawroom.advice.blank.BlankLimit;
+import org.jawroom.advice.remedy.Remedy;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.SideBySide;
 

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongFunction;
+import org.jawroom.advice.blank.BlankLimits;
+import org.jawroom.advice.remedy.Remedies;
 import org.jawroom.clearance.Setup;
+import org.jawroom.geometry.MonotoneSearch;
 import org.jawroom.placement.ShopPairings;
 import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Layout;
@@ -13,10 +16,10 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Provenance;
+import org.jawroom.shop.vise.Vise;
 
 /** The entry points of this package. */
 public final class Advisor {

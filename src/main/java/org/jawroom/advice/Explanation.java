@@ -2,11 +2,11 @@ package org.jawroom.advice;
 
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.bolting.Miss;
 import org.jawroom.placement.search.Alternative;
 import org.jawroom.placement.search.Roomiest;
-import org.jawroom.shop.Sides;
+import org.jawroom.shop.machine.Sides;
 
 /**
  * The full explanation of one pairing.

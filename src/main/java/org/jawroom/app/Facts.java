@@ -13,10 +13,10 @@ import org.jawroom.plausibility.Warning;
 import org.jawroom.plausibility.WarningGroup;
 import org.jawroom.plausibility.Warnings;
 import org.jawroom.report.xlsx.RunFacts;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.row.Note;
 

@@ -3,8 +3,8 @@ package org.jawroom.app;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.machine.Machine;
 
 /**
  * The machines of a partial run: a contiguous range in input order.

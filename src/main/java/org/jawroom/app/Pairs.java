@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.cell.NearestName;
 

@@ -1,7 +1,7 @@
 package org.jawroom.app;
 
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Machine;
 import org.jawroom.tables.Reading;
 
 /** The unit for people in the output of a command. */

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jawroom.drawing.text.Typeface;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.row.Origins;
 import org.jawroom.tables.schema.TableSpec;
 

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.advice.PairingMerit;
-import org.jawroom.clearance.Limit;
+import org.jawroom.advice.merit.PairingMerit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
@@ -16,9 +16,9 @@ import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The facts that a plan needs of one pairing.

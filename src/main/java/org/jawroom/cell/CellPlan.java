@@ -11,7 +11,7 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.plan.model.Assigned;
 import org.jawroom.plan.model.Plan;
 import org.jawroom.plan.model.Wishes;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Machine;
 
 /**
  * A plan together with the cell it was made for.

@@ -16,8 +16,8 @@ import org.jawroom.plan.model.PlanMachine;
 import org.jawroom.plan.model.ViseType;
 import org.jawroom.plan.model.Work;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.machine.Machine;
 
 /**
  * A shop and its planning cell; machines, vises and jobs have the same indices in both.

@@ -2,8 +2,8 @@ package org.jawroom.clearance;
 
 import java.util.EnumSet;
 import java.util.List;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Dimension;
 
 /**
  * Collects the columns that the evaluation of a pairing requires and whose readings are open:

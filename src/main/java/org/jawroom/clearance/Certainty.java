@@ -3,7 +3,7 @@ package org.jawroom.clearance;
 import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Dimension;
 
 /**
  * How readings that are known within bounds, or not at all, are taken; see section 9 of the model.
@@ -44,7 +44,7 @@ public enum Certainty {
   }
 
   /** A box's ends along one axis, each somewhere in an interval. */
-  Ends ends(Interval low, Interval high) {
+  public Ends ends(Interval low, Interval high) {
     return this == AT_WORST ? new Ends(low.lo(), high.hi()) : new Ends(low.hi(), high.lo());
   }
 

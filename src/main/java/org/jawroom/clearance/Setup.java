@@ -1,7 +1,7 @@
 package org.jawroom.clearance;
 
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Sides;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.machine.Sides;
 
 /**
  * What can be added at setup without changing machine or vise.

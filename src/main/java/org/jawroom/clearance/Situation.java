@@ -1,6 +1,6 @@
 package org.jawroom.clearance;
 
-import org.jawroom.shop.When;
+import org.jawroom.shop.value.When;
 
 /** The situations in which guards and parts are compared. */
 public enum Situation {

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.app.Pairs;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.machine.Machine;
 
 /** Finds the machines of a cell. */
 record CellChoice(Shop shop, PrintWriter err) {

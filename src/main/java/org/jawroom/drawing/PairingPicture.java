@@ -6,7 +6,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.drawing.file.Picture;
 import org.jawroom.drawing.text.Lettering;
 import org.jawroom.drawing.text.Typeface;
@@ -18,7 +18,7 @@ import org.jawroom.drawing.view.View.Flat;
 import org.jawroom.drawing.view.ViewPainter;
 import org.jawroom.drawing.view.ViewProjection;
 import org.jawroom.placement.pairing.Layout;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Machine;
 
 /**
  * A pairing from above and from the right, at one scale, with the limiting clearance as a

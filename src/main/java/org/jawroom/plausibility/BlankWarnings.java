@@ -6,17 +6,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jawroom.clearance.Blanks;
-import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Setup;
-import org.jawroom.clearance.ViseParts;
+import org.jawroom.clearance.guard.MachineGuards;
+import org.jawroom.clearance.part.ViseParts;
 import org.jawroom.placement.bolting.BoltingBlanks;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /** Warnings about open readings, blank or a range, and which verdicts they leave unknown. */
 final class BlankWarnings {

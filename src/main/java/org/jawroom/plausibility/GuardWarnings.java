@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.jawroom.clearance.GuardStance;
+import org.jawroom.clearance.guard.GuardStance;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
 
 /**
  * Warnings about guards that stand in the table, and about heights that may have been measured from

@@ -6,10 +6,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Handle;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.vise.Handle;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Warnings about ledges given as 0 although a vise's handle, or a part, reaches below the table top

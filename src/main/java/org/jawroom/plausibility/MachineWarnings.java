@@ -2,9 +2,9 @@ package org.jawroom.plausibility;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.shop.GuardKinds;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
+import org.jawroom.shop.machine.GuardKinds;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
 
 /** Warnings about a row of {@code machines} by itself. */
 final class MachineWarnings {

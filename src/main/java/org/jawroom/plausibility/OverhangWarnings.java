@@ -10,9 +10,9 @@ import org.jawroom.placement.bolting.Footprint;
 import org.jawroom.placement.bolting.Overhang;
 import org.jawroom.placement.bolting.Slotted;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Warnings about vises whose base hangs far over a table's edge wherever they are bolted, on every

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Warnings about sizes that look like another unit than their row's: inches read as millimetres are

@@ -3,8 +3,8 @@ package org.jawroom.plausibility;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Slots;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Slots;
 import org.jawroom.standards.TSlot;
 
 /**

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Base;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Jaws;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Jaws;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /** Warnings about a row of {@code vises}. */
 final class ViseWarnings {

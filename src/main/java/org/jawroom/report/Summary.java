@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.pairing.Outcome;

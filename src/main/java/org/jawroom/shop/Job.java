@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.Require;
 
 /**
  * A workpiece to hold. Lengths in half-nanometres.
@@ -28,9 +30,9 @@ public record Job(
     List<String> machines,
     int quantity) {
   public Job {
-    Check.named("job", name);
+    Require.named("job", name);
     machines = List.copyOf(machines);
-    Check.notNegative("part", Math.min(length, Math.min(width, height)));
-    Check.notNegative("quantity", quantity);
+    Require.notNegative("part", Math.min(length, Math.min(width, height)));
+    Require.notNegative("quantity", quantity);
   }
 }

@@ -2,6 +2,7 @@ package org.jawroom.shop;
 
 import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
+import org.jawroom.shop.value.Require;
 
 /**
  * Settings of the whole shop; lengths in half-nanometres.
@@ -45,16 +46,16 @@ public record Settings(
   public static final Settings DEFAULTS = builder().build();
 
   public Settings {
-    Check.notNegative("clearance", clearance);
-    Check.notNegative("hand room", handRoom);
-    Check.notNegative("spacing", spacing);
-    Check.notNegative("clamp room", clampRoom);
-    Check.notNegative("tap room", tapRoom);
-    Check.notNegative("jaw play", jawPlay);
-    Check.notNegative("load room", loadRoom);
-    Check.notNegative("comfort", comfort);
-    shortestTool.ifPresent(length -> Check.notNegative("shortest tool", length));
-    maxOverhang.ifPresent(length -> Check.notNegative("max overhang", length));
+    Require.notNegative("clearance", clearance);
+    Require.notNegative("hand room", handRoom);
+    Require.notNegative("spacing", spacing);
+    Require.notNegative("clamp room", clampRoom);
+    Require.notNegative("tap room", tapRoom);
+    Require.notNegative("jaw play", jawPlay);
+    Require.notNegative("load room", loadRoom);
+    Require.notNegative("comfort", comfort);
+    shortestTool.ifPresent(length -> Require.notNegative("shortest tool", length));
+    maxOverhang.ifPresent(length -> Require.notNegative("max overhang", length));
     if (leastOpening < OPENING_GRAIN) {
       throw new IllegalArgumentException("least opening under 0.01 mm: " + leastOpening);
     }

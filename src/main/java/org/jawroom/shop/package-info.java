@@ -6,8 +6,8 @@
  * kilograms in {@link java.math.BigDecimal}.
  *
  * <p><b>Blank is never zero.</b> A dimension that may be unknown is a {@link
- * org.jawroom.shop.Dimension}: known, {@code none} (declared absent) or blank (not measured). An
- * optional limit that is left out is {@link org.jawroom.geometry.Length#ENDLESS}.
+ * org.jawroom.shop.value.Dimension}: known, {@code none} (declared absent) or blank (not measured).
+ * An optional limit that is left out is {@link org.jawroom.geometry.Length#ENDLESS}.
  *
  * <p><b>Invariants of every record:</b> sizes are not negative, minimum and maximum are in order,
  * names are not empty. Implausible numbers are left to the warnings of the reader.

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
+import org.jawroom.shop.value.Dimension;
 import org.jawroom.tables.row.Owners;
 import org.jawroom.tables.row.Row;
 

@@ -4,27 +4,29 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.advice.remedy.Remedy;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Handle;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Sides;
-import org.jawroom.shop.Vise;
-import org.jawroom.shop.VisePart;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.machine.Sides;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.When;
+import org.jawroom.shop.vise.Handle;
+import org.jawroom.shop.vise.Vise;
+import org.jawroom.shop.vise.VisePart;
 
 /** Inputs changed by hand as a remedy describes, in ways a planner can type into the tables. */
-record Applied(Settings settings, Machine machine, Vise vise) {
+public record Applied(Settings settings, Machine machine, Vise vise) {
 
   /** The remedy with its amount smaller by {@code less}. */
-  static Applied of(Settings settings, Machine machine, Vise vise, Remedy remedy, long less) {
+  public static Applied of(
+      Settings settings, Machine machine, Vise vise, Remedy remedy, long less) {
     long amount = remedy.amount().orElse(0) - less;
     return switch (remedy.kind()) {
       case HANDLE_OFF -> new Applied(settings, machine, handleOff(vise));
@@ -57,7 +59,7 @@ record Applied(Settings settings, Machine machine, Vise vise) {
     };
   }
 
-  Outcome solve() {
+  public Outcome solve() {
     return Pairing.solve(settings, machine, vise);
   }
 

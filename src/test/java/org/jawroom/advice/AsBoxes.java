@@ -8,12 +8,12 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.When;
 
 /** A machine's guards as equivalent boxes at mid-travel, including those of its gaps. */
 final class AsBoxes {

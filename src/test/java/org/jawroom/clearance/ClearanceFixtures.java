@@ -3,18 +3,23 @@ package org.jawroom.clearance;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.clearance.gap.Limit;
+import org.jawroom.clearance.guard.SweptGuard;
+import org.jawroom.clearance.part.Part;
+import org.jawroom.clearance.part.PartRole;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.OpeningInterval;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.VisePart;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.When;
+import org.jawroom.shop.vise.VisePart;
 
 /** Builds parts, guards and limits from the names that reports use. */
 public final class ClearanceFixtures {

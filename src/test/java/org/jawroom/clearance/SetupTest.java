@@ -3,11 +3,12 @@ package org.jawroom.clearance;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Sides;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.machine.Sides;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;

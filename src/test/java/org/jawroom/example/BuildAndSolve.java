@@ -9,18 +9,18 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
-import org.jawroom.shop.Base;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Handle;
-import org.jawroom.shop.Jaws;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Projection;
-import org.jawroom.shop.Screw;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Sides;
-import org.jawroom.shop.Slots;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Sides;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Handle;
+import org.jawroom.shop.vise.Jaws;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.Screw;
+import org.jawroom.shop.vise.Vise;
 
 /** Builds a machine and a vise and solves them, with the core JAR alone. */
 final class BuildAndSolve {

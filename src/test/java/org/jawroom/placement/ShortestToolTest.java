@@ -9,8 +9,8 @@ import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.SettingsDraft;
 import org.jawroom.reference.ViseDraft;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Settings;
+import org.jawroom.shop.value.Dimension;
 import org.junit.jupiter.api.Test;
 
 /** The nose goes up to 300, the bed stands at 60: a tool of 240 just touches it. */

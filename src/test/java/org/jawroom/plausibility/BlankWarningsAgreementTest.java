@@ -12,8 +12,8 @@ import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.ReferenceOutcome;
 import org.jawroom.reference.ReferencePairing;
 import org.jawroom.reference.ShopCsv;
-import org.jawroom.shop.Column;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.value.Column;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -8,9 +8,9 @@ import java.util.Optional;
 import org.jawroom.reference.BigShop;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.ShopCsv;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 
 /** The fast search for bases that must hang over, against its slow twin. */

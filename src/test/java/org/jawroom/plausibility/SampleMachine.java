@@ -10,15 +10,15 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Provenance;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Sides;
-import org.jawroom.shop.Slots;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.machine.Sides;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.Provenance;
+import org.jawroom.shop.value.When;
 
 /** A mill about which nothing looks wrong, to be spoilt in one place; numbers in millimetres. */
 final class SampleMachine {

@@ -9,12 +9,12 @@ import java.util.stream.LongStream;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Slots;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /** The overhang of every pairing computed place by place, as lists; slow and simple. */
 final class SimpleOverhangs {

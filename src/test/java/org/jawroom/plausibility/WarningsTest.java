@@ -16,18 +16,18 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.SettingsDraft;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Handle;
-import org.jawroom.shop.Projection;
-import org.jawroom.shop.Provenance;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Sides;
-import org.jawroom.shop.VisePart;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.machine.Sides;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.Provenance;
+import org.jawroom.shop.value.When;
+import org.jawroom.shop.vise.Handle;
+import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.VisePart;
 import org.junit.jupiter.api.Test;
 
 class WarningsTest {

@@ -5,9 +5,9 @@ import java.util.function.LongUnaryOperator;
 import java.util.function.UnaryOperator;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.VisePart;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.VisePart;
 
 /** Small changes shared by the properties; what is blank or none stays so, what has no end too. */
 final class Change {

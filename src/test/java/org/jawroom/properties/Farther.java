@@ -1,6 +1,6 @@
 package org.jawroom.properties;
 
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Machine;
 
 /** A machine whose axes go farther, everything at mid-travel and the load position as before. */
 final class Farther {

@@ -4,11 +4,11 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.When;
 
 /** A guard to be changed; a frame's box without end to start from. */
 final class GuardDraft {

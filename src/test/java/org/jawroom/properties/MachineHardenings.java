@@ -8,12 +8,12 @@ import java.util.Set;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.MachineDraft;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Sides;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.machine.Sides;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.When;
 
 /** What makes a machine harder to place a vise on. */
 final class MachineHardenings {

@@ -9,16 +9,16 @@ import java.util.Set;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Sides;
-import org.jawroom.shop.Slots;
-import org.jawroom.shop.Vise;
-import org.jawroom.shop.VisePart;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.machine.Sides;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
+import org.jawroom.shop.vise.VisePart;
 
 /** A shop seen in a mirror that swaps left and right: x to −x, v to −v, turn left to turn right. */
 final class Mirror {

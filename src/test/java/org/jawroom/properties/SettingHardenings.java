@@ -3,7 +3,7 @@ package org.jawroom.properties;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.VisePart;
+import org.jawroom.shop.vise.VisePart;
 
 /** What asks for more room, or trusts the numbers less. */
 final class SettingHardenings {

@@ -7,13 +7,13 @@ import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.SettingsDraft;
 import org.jawroom.reference.ViseDraft;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Slots;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * A shop of one machine and one vise, to be changed. Its load position is always given outright.

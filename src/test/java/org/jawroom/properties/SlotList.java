@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
 import org.jawroom.reference.MachineDraft;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Dimension;
 
 /** Slots told by the place of each rather than by count, pitch and first. */
 final class SlotList {

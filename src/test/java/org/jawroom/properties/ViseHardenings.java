@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import org.jawroom.geometry.Interval;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.VisePart;
-import org.jawroom.shop.When;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.When;
+import org.jawroom.shop.vise.VisePart;
 
 /**
  * What makes a vise harder to place. A reach, a projection or a height that carries something else

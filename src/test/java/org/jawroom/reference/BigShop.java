@@ -12,11 +12,11 @@ import java.util.Set;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
 import org.jawroom.reference.RandomShops.Feature;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Generated shops of any size for benchmarks: one guard per machine besides its gaps, no blanks,

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Set;
 import org.jawroom.geometry.Length;
 import org.jawroom.reference.RandomShops.Feature;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Seeded shops of many machines and many vises, each vise generated for every machine; about a

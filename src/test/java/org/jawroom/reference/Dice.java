@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Dimension;
 
 /** Seeded random lengths on a grid, so that ties and exact contact are common. */
 final class Dice {

@@ -3,9 +3,9 @@ package org.jawroom.reference;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The free space of every turn and mount at a margin, as plain rectangles, for comparing

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
+import org.jawroom.shop.value.Dimension;
 
 /** A mutable draft of a job. */
 public final class JobDraft {

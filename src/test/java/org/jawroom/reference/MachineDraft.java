@@ -9,13 +9,13 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Provenance;
-import org.jawroom.shop.Sides;
-import org.jawroom.shop.Slots;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Sides;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.Provenance;
 
 /** A mutable draft of a machine, preset with the numbers of a small bed mill. */
 public final class MachineDraft {

@@ -6,11 +6,11 @@ import java.util.TreeSet;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Simulates all motion: steps table, spindle, nose and jaws through their full ranges and at each

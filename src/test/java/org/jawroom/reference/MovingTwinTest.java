@@ -8,10 +8,10 @@ import java.util.Set;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ReferenceOutcome.Place;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.ReferenceOutcome.Limiting;
 import org.jawroom.reference.ReferenceOutcome.Place;

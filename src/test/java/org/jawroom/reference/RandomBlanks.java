@@ -2,10 +2,10 @@ package org.jawroom.reference;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Mount;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
 
 /** Blanks a few dimensions, as if they had not been measured. */
 final class RandomBlanks {

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.Random;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /** Random shops of a few machines, vises and jobs, some of them for sale. */
 final class RandomCell {

@@ -10,7 +10,7 @@ import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.vise.Vise;
 
 /** Random shops with a few jobs, most of them near the limits of vise and machine. */
 final class RandomJobs {

@@ -6,8 +6,8 @@ import java.util.Set;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
 import org.jawroom.reference.RandomShops.Feature;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Settings;
+import org.jawroom.shop.value.Dimension;
 
 /** Random strap flanges, holes for smaller threads, short slots and low handles. */
 final class RandomMounting {

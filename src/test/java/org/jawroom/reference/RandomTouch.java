@@ -5,9 +5,9 @@ import java.util.Optional;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.ReferenceOutcome.Usable;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Settings at the limit of a pairing: the clearance uses up the best margin, or the least opening

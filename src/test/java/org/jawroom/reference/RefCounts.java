@@ -7,9 +7,9 @@ import java.util.TreeSet;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Counts the vises of one kind on one table per combination of slots: the positions along the slots

@@ -5,19 +5,19 @@ import java.util.function.LongFunction;
 import java.util.function.UnaryOperator;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.shop.Base;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Handle;
-import org.jawroom.shop.Jaws;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Projection;
-import org.jawroom.shop.Screw;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Slots;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Handle;
+import org.jawroom.shop.vise.Jaws;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.Screw;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * A pairing whose blanks are filled with one value. What is reported in spite of a blank must hold

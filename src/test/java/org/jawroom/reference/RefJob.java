@@ -3,7 +3,7 @@ package org.jawroom.reference;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.vise.Vise;
 
 /** The workpiece of a job in a vise, directly from the specification. */
 record RefJob(Vise vise, Job job) {

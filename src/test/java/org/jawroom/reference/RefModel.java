@@ -10,11 +10,11 @@ import java.util.Set;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.RefMachine.Stop;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The model of one pairing: guards, parts and regions. Parts, guards and bolts that need a blank

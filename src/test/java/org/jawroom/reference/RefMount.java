@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * One mount on one machine: the bolts of a name, or the two strap clamps.

@@ -10,15 +10,15 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RefMachine.Stop;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Handle;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Vise;
-import org.jawroom.shop.VisePart;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.When;
+import org.jawroom.shop.vise.Handle;
+import org.jawroom.shop.vise.Vise;
+import org.jawroom.shop.vise.VisePart;
 
 /**
  * The remedies of a pairing that are there or not, and those that serve the better the larger they

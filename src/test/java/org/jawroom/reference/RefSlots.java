@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
 
 /** The T-slots of a table: their centre lines and the threads that go with them. */
 record RefSlots(Machine machine) {

@@ -3,12 +3,12 @@ package org.jawroom.reference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Projection;
-import org.jawroom.shop.Vise;
-import org.jawroom.shop.VisePart;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.Vise;
+import org.jawroom.shop.vise.VisePart;
 
 /** The parts of a vise without its bolts, in order of precedence, and its bolts. */
 final class RefVise {

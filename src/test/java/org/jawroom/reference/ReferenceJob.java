@@ -9,11 +9,11 @@ import java.util.OptionalLong;
 import java.util.TreeSet;
 import org.jawroom.geometry.Length;
 import org.jawroom.reference.ReferenceOutcome.Place;
-import org.jawroom.shop.Column;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.vise.Vise;
 
 /** The reference solution of a job on a pairing. */
 public final class ReferenceJob {

@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.shop.Column;
+import org.jawroom.shop.value.Column;
 
 /**
  * The reference's result for a pairing.

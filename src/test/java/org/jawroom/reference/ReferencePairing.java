@@ -11,9 +11,9 @@ import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.ReferenceOutcome.Place;
 import org.jawroom.reference.ReferenceOutcome.Usable;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /** The entry point of the reference. */
 public final class ReferencePairing {

@@ -8,14 +8,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jawroom.advice.Advisor;
-import org.jawroom.advice.Remedy;
-import org.jawroom.advice.RemedyKind;
+import org.jawroom.advice.remedy.Remedy;
+import org.jawroom.advice.remedy.RemedyKind;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops.Profile;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -8,10 +8,10 @@ import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.reference.RandomShops.Profile;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 
 /** Compares the solver with the reference for a vise on a riser plate. */

@@ -9,17 +9,17 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Base;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Handle;
-import org.jawroom.shop.Jaws;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Projection;
-import org.jawroom.shop.Provenance;
-import org.jawroom.shop.Screw;
-import org.jawroom.shop.Vise;
-import org.jawroom.shop.VisePart;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.Provenance;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Handle;
+import org.jawroom.shop.vise.Jaws;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.Screw;
+import org.jawroom.shop.vise.Vise;
+import org.jawroom.shop.vise.VisePart;
 
 /** A mutable draft of a vise. */
 public final class ViseDraft {

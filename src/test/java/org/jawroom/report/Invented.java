@@ -11,20 +11,20 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.report.xlsx.RunFacts.FileRead;
 import org.jawroom.report.xlsx.RunFacts.Setting;
-import org.jawroom.shop.Base;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Handle;
-import org.jawroom.shop.Jaws;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Projection;
-import org.jawroom.shop.Provenance;
-import org.jawroom.shop.Screw;
-import org.jawroom.shop.Sides;
-import org.jawroom.shop.Slots;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Sides;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.Provenance;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Handle;
+import org.jawroom.shop.vise.Jaws;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.Screw;
+import org.jawroom.shop.vise.Vise;
 
 /** Invented machines and vises for the tests of the reports, which read only little of them. */
 public final class Invented {

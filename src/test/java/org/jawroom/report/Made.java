@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.ClearanceFixtures;
-import org.jawroom.clearance.JawEnd;
-import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -21,9 +21,9 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Play;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.vise.Vise;
 
 /** An outcome in the making: lengths in millimetres as text, what is not said as it mostly is. */
 public final class Made {

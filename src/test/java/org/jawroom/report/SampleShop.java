@@ -11,21 +11,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.jawroom.advice.Advice;
-import org.jawroom.advice.Direction;
-import org.jawroom.advice.Relation;
-import org.jawroom.advice.RemedyKind;
-import org.jawroom.clearance.JawEnd;
+import org.jawroom.advice.blank.Relation;
+import org.jawroom.advice.remedy.Direction;
+import org.jawroom.advice.remedy.RemedyKind;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Vise;
 
 /** An invented shop of 8 machines and 14 vises whose outcomes, drawn by lot, have every verdict. */
 public final class SampleShop {

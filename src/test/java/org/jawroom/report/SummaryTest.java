@@ -9,17 +9,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.tally.Totals;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 
 class SummaryTest {

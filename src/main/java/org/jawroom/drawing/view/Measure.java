@@ -1,6 +1,6 @@
 package org.jawroom.drawing.view;
 
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.Part;
-import org.jawroom.clearance.PartRole;
 import org.jawroom.clearance.Situation;
-import org.jawroom.clearance.SweptGuard;
+import org.jawroom.clearance.gap.Limit;
+import org.jawroom.clearance.guard.SweptGuard;
+import org.jawroom.clearance.part.Part;
+import org.jawroom.clearance.part.PartRole;
 import org.jawroom.drawing.view.View.Flat;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
@@ -21,8 +21,8 @@ import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Layout.PlacedPart;
 import org.jawroom.placement.space.Place;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
 
 /** The content of a view, from back to front. */
 public final class Scene {

@@ -3,13 +3,13 @@ package org.jawroom.placement.bolting;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.ClampParts;
+import org.jawroom.clearance.part.ClampParts;
 import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The anchors of one mount, all of which must hold; each chooses its slot by itself.

@@ -1,11 +1,11 @@
 package org.jawroom.placement.bolting;
 
 import org.jawroom.clearance.Blanks;
-import org.jawroom.shop.Base;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Slots;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
 
 /** The columns that it takes to know where a mount can be bolted down. */
 public final class BoltingBlanks {

@@ -2,15 +2,15 @@ package org.jawroom.placement.bolting;
 
 import java.util.Optional;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.ClampParts;
-import org.jawroom.clearance.JobPart;
+import org.jawroom.clearance.part.ClampParts;
+import org.jawroom.clearance.part.JobPart;
 import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.shop.Base;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Vise;
 
 /** Rectangles that a vise covers in the table plane while standing at the origin. */
 public final class Footprint {

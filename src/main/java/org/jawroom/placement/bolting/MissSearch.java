@@ -8,11 +8,11 @@ import java.util.Optional;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Finds, for a pairing without blanks, why each turn and mount that holds nowhere fails, and by how

@@ -3,16 +3,16 @@ package org.jawroom.placement.bolting;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.ClampParts;
+import org.jawroom.clearance.part.ClampParts;
 import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /** Overhang of a simple vise's base over the edges of the table top, ledges not counted. */
 public final class Overhang {

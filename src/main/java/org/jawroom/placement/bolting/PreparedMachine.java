@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Setup;
-import org.jawroom.clearance.SweptGuards;
+import org.jawroom.clearance.guard.MachineGuards;
+import org.jawroom.clearance.obstacle.SweptGuards;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
 import org.jawroom.standards.TNut;
 
 /** The data shared by all pairings of one machine under one setup, computed once. */

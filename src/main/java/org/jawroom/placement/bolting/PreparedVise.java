@@ -7,22 +7,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jawroom.clearance.Blanks;
-import org.jawroom.clearance.BoltParts;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.ClampParts;
-import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
-import org.jawroom.clearance.SweptParts;
-import org.jawroom.clearance.ViseParts;
+import org.jawroom.clearance.obstacle.SweptParts;
+import org.jawroom.clearance.part.BoltParts;
+import org.jawroom.clearance.part.ClampParts;
+import org.jawroom.clearance.part.Part;
+import org.jawroom.clearance.part.ViseParts;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /** The data shared by all pairings of one vise on one riser height, computed once. */
 public final class PreparedVise {

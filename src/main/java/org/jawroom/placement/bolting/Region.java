@@ -2,12 +2,12 @@ package org.jawroom.placement.bolting;
 
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.clearance.MarginField;
-import org.jawroom.clearance.Obstacles;
-import org.jawroom.clearance.Pair;
-import org.jawroom.clearance.Part;
-import org.jawroom.clearance.SweptGuards;
-import org.jawroom.clearance.SweptParts;
+import org.jawroom.clearance.gap.MarginField;
+import org.jawroom.clearance.gap.Pair;
+import org.jawroom.clearance.obstacle.Obstacles;
+import org.jawroom.clearance.obstacle.SweptGuards;
+import org.jawroom.clearance.obstacle.SweptParts;
+import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;

@@ -7,16 +7,16 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.SweptGuards;
-import org.jawroom.clearance.SweptParts;
+import org.jawroom.clearance.obstacle.SweptGuards;
+import org.jawroom.clearance.obstacle.SweptParts;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Slots;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
 
 /**
  * Enumerates every turn and mount in which a vise can be bolted to a table, turns in order of

@@ -3,7 +3,7 @@ package org.jawroom.placement.bolting;
 import java.util.List;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Machine;
 
 /**
  * The slots of a table. Lengths in half-nanometres, in the table frame.

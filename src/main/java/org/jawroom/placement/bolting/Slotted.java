@@ -15,8 +15,8 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Slots;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Slots;
 
 /**
  * The positions at which the anchors of a mount line up with the slots of a table, computed along

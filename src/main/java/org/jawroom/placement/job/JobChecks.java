@@ -8,15 +8,15 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.JobPart;
+import org.jawroom.clearance.part.JobPart;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The requirements of a job that do not depend on the position of the vise. A check that needs a

@@ -2,7 +2,7 @@ package org.jawroom.placement.job;
 
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.space.Play;
 

@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.search.Recommendation;
-import org.jawroom.shop.Column;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The complete result for one job on one machine with one vise; every report reads this.

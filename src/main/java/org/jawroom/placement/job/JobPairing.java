@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.JobPart;
 import org.jawroom.clearance.Setup;
-import org.jawroom.clearance.SweptParts;
+import org.jawroom.clearance.obstacle.SweptParts;
+import org.jawroom.clearance.part.JobPart;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.Footprint;
@@ -24,12 +24,12 @@ import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.search.BestPlace;
 import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.search.Recommendation;
-import org.jawroom.shop.Column;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Decides jobs on one machine with one vise.

@@ -2,7 +2,7 @@ package org.jawroom.placement.opening;
 
 import java.math.BigInteger;
 import java.util.OptionalLong;
-import org.jawroom.clearance.OpeningBounds.Bound;
+import org.jawroom.clearance.obstacle.OpeningBounds.Bound;
 
 /** The intersection of two bounds on the opening: the p at which (c₁ − p)/Δ₁ = (c₂ − p)/Δ₂. */
 final class Meeting {

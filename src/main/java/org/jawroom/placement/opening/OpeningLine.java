@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.TreeSet;
-import org.jawroom.clearance.OpeningBounds.Bound;
-import org.jawroom.clearance.OpeningBounds.Facing;
+import org.jawroom.clearance.obstacle.OpeningBounds.Bound;
+import org.jawroom.clearance.obstacle.OpeningBounds.Facing;
 import org.jawroom.geometry.Fraction;
 import org.jawroom.geometry.Interval;
 

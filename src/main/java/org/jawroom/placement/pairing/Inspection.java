@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.Part;
-import org.jawroom.clearance.PartRole;
+import org.jawroom.clearance.gap.Limit;
+import org.jawroom.clearance.part.Part;
+import org.jawroom.clearance.part.PartRole;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
@@ -24,7 +24,7 @@ import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
 import org.jawroom.placement.space.Window;
-import org.jawroom.shop.Sides;
+import org.jawroom.shop.machine.Sides;
 
 /** Details of a recommended placement and its alternatives. */
 public final class Inspection {

@@ -1,8 +1,8 @@
 package org.jawroom.placement.pairing;
 
 import java.util.List;
-import org.jawroom.clearance.Part;
-import org.jawroom.clearance.SweptGuard;
+import org.jawroom.clearance.guard.SweptGuard;
+import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
-import org.jawroom.clearance.MachineGuards;
 import org.jawroom.clearance.Setup;
+import org.jawroom.clearance.guard.MachineGuards;
 import org.jawroom.placement.bolting.Miss;
 import org.jawroom.placement.bolting.MissSearch;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -19,10 +19,10 @@ import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.placement.search.SideBySideSearch;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * A pairing under a setup, decomposed into regions and ready for queries, its open readings taken

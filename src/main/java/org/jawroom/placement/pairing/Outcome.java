@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.search.Recommendation;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The complete result for one pairing; every report reads this and computes nothing.

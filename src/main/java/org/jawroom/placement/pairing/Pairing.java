@@ -3,9 +3,9 @@ package org.jawroom.placement.pairing;
 import org.jawroom.clearance.Setup;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /** The entry point of the solver; pure. */
 public final class Pairing {

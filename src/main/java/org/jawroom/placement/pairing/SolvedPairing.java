@@ -12,10 +12,10 @@ import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.search.BestPlace;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.SideBySide;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Vise;
 
 /** The outcome of a pairing with what was worked out for it: its model, and the region chosen. */
 public final class SolvedPairing {

@@ -2,13 +2,13 @@ package org.jawroom.placement.pairing;
 
 import java.math.BigInteger;
 import java.util.List;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Place;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * How a vise is tapped square about one snug bolt or strap, the pivot: that bolt whose distance

@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
-import org.jawroom.clearance.Pair;
-import org.jawroom.clearance.PairBounds;
+import org.jawroom.clearance.gap.Pair;
+import org.jawroom.clearance.gap.PairBounds;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.bolting.Region;
-import org.jawroom.shop.Guard;
+import org.jawroom.shop.machine.Guard;
 
 /**
  * Candidate amounts for changes that need not help more the larger they are: raising a vise, moving

@@ -1,7 +1,7 @@
 package org.jawroom.placement.search;
 
 import java.util.List;
-import org.jawroom.clearance.Part;
+import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.bolting.Fastening;

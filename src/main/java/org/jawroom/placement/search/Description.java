@@ -3,10 +3,10 @@ package org.jawroom.placement.search;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.MachineGuards;
-import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
-import org.jawroom.clearance.SweptGuard;
+import org.jawroom.clearance.guard.MachineGuards;
+import org.jawroom.clearance.guard.SweptGuard;
+import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.Overhang;
@@ -15,7 +15,7 @@ import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Dimension;
 
 /** Describes the chosen placement for reports. */
 public record Description(PreparedMachine machine, PreparedVise vise, MachineGuards guards) {

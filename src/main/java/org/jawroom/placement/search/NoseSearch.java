@@ -2,9 +2,9 @@ package org.jawroom.placement.search;
 
 import java.util.List;
 import java.util.OptionalLong;
-import org.jawroom.clearance.NoseGuard;
-import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.guard.NoseGuard;
+import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;

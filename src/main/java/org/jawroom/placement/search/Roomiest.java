@@ -1,7 +1,7 @@
 package org.jawroom.placement.search;
 
 import java.util.Optional;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.space.Place;

@@ -1,8 +1,8 @@
 package org.jawroom.placement.space;
 
 import java.util.Optional;
-import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.Obstacles;
+import org.jawroom.clearance.gap.Limit;
+import org.jawroom.clearance.obstacle.Obstacles;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;

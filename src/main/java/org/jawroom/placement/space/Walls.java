@@ -1,6 +1,6 @@
 package org.jawroom.placement.space;
 
-import org.jawroom.clearance.Obstacles;
+import org.jawroom.clearance.obstacle.Obstacles;
 import org.jawroom.geometry.Length;
 
 /**

@@ -2,7 +2,7 @@ package org.jawroom.report.assess;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import org.jawroom.advice.Assessment;
+import org.jawroom.advice.assess.Assessment;
 import org.jawroom.report.xlsx.CautionsSheet;
 import org.jawroom.report.xlsx.InputsSheet;
 import org.jawroom.report.xlsx.RunFacts;

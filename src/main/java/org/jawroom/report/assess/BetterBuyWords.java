@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.jawroom.advice.Assessed;
-import org.jawroom.advice.Assessment;
-import org.jawroom.advice.BetterBuy;
+import org.jawroom.advice.assess.Assessed;
+import org.jawroom.advice.assess.Assessment;
+import org.jawroom.advice.assess.BetterBuy;
 import org.jawroom.placement.pairing.Verdict;
 
 /** Which candidate is the better buy, and why, in sentences. */

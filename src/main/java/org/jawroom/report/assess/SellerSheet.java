@@ -2,13 +2,13 @@ package org.jawroom.report.assess;
 
 import java.util.List;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import org.jawroom.advice.Assessed;
-import org.jawroom.advice.Assessment;
-import org.jawroom.advice.Question;
+import org.jawroom.advice.assess.Assessed;
+import org.jawroom.advice.assess.Assessment;
+import org.jawroom.advice.assess.Question;
 import org.jawroom.report.wording.LookedFor;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.Styles;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Machine;
 
 /** The sheet <i>Ask the seller</i>: each blank, and which answers change which result. */
 final class SellerSheet {

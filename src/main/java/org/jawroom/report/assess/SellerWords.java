@@ -3,14 +3,14 @@ package org.jawroom.report.assess;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.advice.Assessed;
-import org.jawroom.advice.Question;
-import org.jawroom.advice.Relation;
+import org.jawroom.advice.assess.Assessed;
+import org.jawroom.advice.assess.Question;
+import org.jawroom.advice.blank.Relation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.LookedFor;
-import org.jawroom.shop.Column;
+import org.jawroom.shop.value.Column;
 
 /** The questions to the seller of a machine, in words. */
 record SellerWords(PeopleUnit unit) {

@@ -21,8 +21,8 @@ import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.picture.PairingDrawing;
 import org.jawroom.report.plan.PlanReports;
 import org.jawroom.report.xlsx.RunFacts;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
+import org.jawroom.shop.machine.Machine;
 
 /** Writes setup cards, two pages for each. */
 public final class SetupCards {

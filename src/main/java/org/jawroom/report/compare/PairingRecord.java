@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.placement.pairing.Verdict;
 
 /** Serialises {@link PairingRow}s for {@link SortedRecords}. */

@@ -15,7 +15,7 @@ import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.shop.Column;
+import org.jawroom.shop.value.Column;
 
 /**
  * {@code jobs.csv}: one row for each job on each pairing, in codes and millimetres.

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import org.jawroom.advice.Advice;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
@@ -24,7 +24,7 @@ import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.tally.PerTable;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.ThreadWords;
-import org.jawroom.shop.Column;
+import org.jawroom.shop.value.Column;
 
 /** {@code pairings.csv}: one row for each pairing, in codes and millimetres. */
 public final class PairingsCsv {

@@ -3,15 +3,15 @@ package org.jawroom.report.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.jawroom.advice.BlankLimit;
-import org.jawroom.advice.Remedy;
-import org.jawroom.advice.RemedyKind;
+import org.jawroom.advice.blank.BlankLimit;
+import org.jawroom.advice.remedy.Remedy;
+import org.jawroom.advice.remedy.RemedyKind;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Elsewhere;
 import org.jawroom.report.wording.RemedyWords;
-import org.jawroom.shop.Column;
+import org.jawroom.shop.value.Column;
 
 /** The sections on what would make the vise fit, and what the shop has instead. */
 record ExplainRemedies(ExplainFacts facts) {

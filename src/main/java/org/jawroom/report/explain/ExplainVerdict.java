@@ -4,7 +4,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
@@ -14,8 +14,8 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.report.wording.Words;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Sides;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.machine.Sides;
 
 /** The verdict, why it is so, and what keeps a clear place from being a plain fit. */
 record ExplainVerdict(ExplainFacts facts) {

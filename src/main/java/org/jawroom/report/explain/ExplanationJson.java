@@ -6,11 +6,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
-import org.jawroom.advice.BlankLimit;
 import org.jawroom.advice.Explanation;
-import org.jawroom.advice.Remedy;
 import org.jawroom.advice.ToleranceNeeded;
-import org.jawroom.clearance.Limit;
+import org.jawroom.advice.blank.BlankLimit;
+import org.jawroom.advice.remedy.Remedy;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.bolting.Miss;
 import org.jawroom.placement.pairing.Outcome;
@@ -28,8 +28,8 @@ import org.jawroom.report.wording.LookedFor;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.report.wording.WhereWords;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Side;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.value.Column;
 
 /**
  * The explanation of one pairing for programs: a JSON object (RFC 8259), keys always in the same

@@ -5,8 +5,8 @@ import java.util.List;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.wording.Cautions;
 import org.jawroom.report.wording.LookedFor;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /** The whole explanation of one pairing for a terminal. */
 public final class ExplanationText {

@@ -3,7 +3,7 @@ package org.jawroom.report.explain;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalLong;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.Shortfall;
@@ -18,8 +18,8 @@ import org.jawroom.report.wording.LookedFor;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.report.wording.WhereWords;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Dimension;
 
 /**
  * The explanation of a job on one pairing for programs: a JSON object (RFC 8259), keys always in

@@ -5,7 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobOutcome;
@@ -16,8 +16,8 @@ import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.report.wording.Words;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Settings;
+import org.jawroom.shop.value.Dimension;
 
 /** The explanation of a job on one pairing for a terminal. */
 public final class JobExplanationText {

@@ -2,8 +2,8 @@ package org.jawroom.report.explain;
 
 import java.util.Comparator;
 import java.util.List;
-import org.jawroom.advice.Remedy;
-import org.jawroom.advice.RemedyKind;
+import org.jawroom.advice.remedy.Remedy;
+import org.jawroom.advice.remedy.RemedyKind;
 
 /** Sorts remedies by effort, then by amount within a kind; the ends of travel are one kind. */
 final class RemedyOrder {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;

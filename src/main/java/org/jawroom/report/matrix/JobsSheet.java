@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import org.jawroom.advice.JobMerit;
+import org.jawroom.advice.merit.JobMerit;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.pairing.Verdict;
@@ -22,8 +22,8 @@ import org.jawroom.report.xlsx.SheetColumns;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.machine.Machine;
 
 /**
  * The sheet <i>Jobs</i>: jobs down, machines across. Each job has two rows: its name and how many

@@ -24,9 +24,9 @@ import org.jawroom.report.xlsx.Paper;
 import org.jawroom.report.xlsx.SheetColumns;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The sheet <i>Matrix</i>: machines down, vises across. Each machine has two rows: its name and the

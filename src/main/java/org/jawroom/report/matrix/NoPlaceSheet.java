@@ -2,7 +2,7 @@ package org.jawroom.report.matrix;
 
 import java.util.List;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.Rounding;

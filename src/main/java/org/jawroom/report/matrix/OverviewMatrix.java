@@ -21,9 +21,9 @@ import org.jawroom.report.xlsx.Paper;
 import org.jawroom.report.xlsx.SheetColumns;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The sheet <i>Matrix</i> of a shop too large to list each pairing in full: machines down, vises

@@ -15,8 +15,8 @@ import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
 import org.jawroom.report.xlsx.Styles;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The sheets <i>By machine</i> and <i>By vise</i>: counts of findings, the best partner and the

@@ -5,16 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.GuardStance;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.guard.GuardStance;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.SlotLines;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
 
 /** The page's data of one machine. */
 final class MachineData {

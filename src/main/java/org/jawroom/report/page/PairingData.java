@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.Outcome;
@@ -18,7 +18,7 @@ import org.jawroom.placement.space.Play;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.PairingWords;
-import org.jawroom.shop.Column;
+import org.jawroom.shop.value.Column;
 
 /** The page's data of one pairing. */
 final class PairingData {

@@ -7,17 +7,17 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.Part;
-import org.jawroom.clearance.PartRole;
 import org.jawroom.clearance.Situation;
-import org.jawroom.clearance.ViseParts;
+import org.jawroom.clearance.part.Part;
+import org.jawroom.clearance.part.PartRole;
+import org.jawroom.clearance.part.ViseParts;
 import org.jawroom.geometry.Ends;
 import org.jawroom.placement.bolting.Fastening;
 import org.jawroom.placement.search.Bolted;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
 
 /** The page's data of one vise. */
 final class ViseData {

@@ -9,7 +9,7 @@
  *
  * <p><b>Numbers.</b> The data are whole half-nanometres, at most 2·10^11, which JavaScript numbers
  * hold exactly. The page computes the gaps at one moment as {@link
- * org.jawroom.clearance.MomentGaps} does, and rounds only what it shows, toward less. Verdicts,
+ * org.jawroom.clearance.gap.MomentGaps} does, and rounds only what it shows, toward less. Verdicts,
  * margins and words are those of the other reports.
  *
  * <p><b>Names</b> come from users' files: they are data in a JSON block, which nothing in them can

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.advice.Advisor;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.drawing.PairingPicture;
 import org.jawroom.drawing.file.Picture;
 import org.jawroom.drawing.view.Caption;
@@ -21,9 +21,9 @@ import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.report.wording.Words;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Side;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
 
 /** The picture of a pairing at its recommended place, with its captions. */
 public final class PairingDrawing {

@@ -3,8 +3,8 @@ package org.jawroom.report.readings;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Guard;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.value.Column;
 
 /**
  * An unmeasured value: a column of one machine or vise, or the gap of one guard.

@@ -2,12 +2,12 @@ package org.jawroom.report.readings;
 
 import java.util.Optional;
 import java.util.Set;
-import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Axis;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
 
 /** The readings that locate the face of a guard relative to the table. */
 final class GuardReadings {

@@ -1,15 +1,15 @@
 package org.jawroom.report.readings;
 
 import java.util.Set;
-import org.jawroom.clearance.JawEnd;
-import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.search.Recommendation;
-import org.jawroom.shop.Jaws;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Vise;
-import org.jawroom.shop.VisePart;
+import org.jawroom.shop.vise.Jaws;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Vise;
+import org.jawroom.shop.vise.VisePart;
 
 /** The readings that locate the end of a part relative to the vise's bolts. */
 final class PartReadings {

@@ -3,8 +3,8 @@ package org.jawroom.report.readings;
 import java.util.List;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Slots;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Slots;
 
 /** The readings that locate the slots, or the vise along them. */
 final class SlotReadings {

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jawroom.advice.Advice;
-import org.jawroom.advice.BlankLimit;
-import org.jawroom.advice.Relation;
+import org.jawroom.advice.blank.BlankLimit;
+import org.jawroom.advice.blank.Relation;
 import org.jawroom.placement.pairing.Verdict;
 
 /**

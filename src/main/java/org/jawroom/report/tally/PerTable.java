@@ -6,8 +6,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.search.SideBySide;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /** The number of vises of one kind that stand side by side on a table. */
 public final class PerTable {

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
-import org.jawroom.advice.PairingMerit;
+import org.jawroom.advice.merit.PairingMerit;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.shop.Settings;

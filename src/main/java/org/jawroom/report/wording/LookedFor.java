@@ -1,8 +1,8 @@
 package org.jawroom.report.wording;
 
 import java.util.List;
-import org.jawroom.shop.GuardKinds;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.GuardKinds;
+import org.jawroom.shop.machine.Machine;
 
 /** Guards that nobody has recorded as looked for on a machine: they may be there all the same. */
 public final class LookedFor {

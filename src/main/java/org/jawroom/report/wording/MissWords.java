@@ -10,8 +10,8 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.bolting.Miss;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /** The reasons why mounts do not hold, in words. */
 public record MissWords(PeopleUnit unit, Machine machine, Vise vise) {

@@ -6,13 +6,13 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.Miss;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /** The words for a pairing in one unit, so that reports of every format say the same. */
 public record PairingWords(PeopleUnit unit) {

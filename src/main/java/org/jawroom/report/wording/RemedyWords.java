@@ -3,17 +3,17 @@ package org.jawroom.report.wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
-import org.jawroom.advice.Remedy;
 import org.jawroom.advice.ToleranceNeeded;
+import org.jawroom.advice.remedy.Remedy;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /** Remedies in words, each with what to watch for. */
 public record RemedyWords(PeopleUnit unit) {

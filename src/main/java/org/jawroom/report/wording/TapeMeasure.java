@@ -1,6 +1,6 @@
 package org.jawroom.report.wording;
 
-import org.jawroom.shop.Side;
+import org.jawroom.shop.machine.Side;
 
 /**
  * One tape measurement.

@@ -12,9 +12,9 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * A placement as a setter measures it with a tape from the table's left and front edges, to the

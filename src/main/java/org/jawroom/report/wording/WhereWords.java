@@ -1,14 +1,14 @@
 package org.jawroom.report.wording;
 
-import org.jawroom.clearance.JawEnd;
-import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * Where a part comes nearest to a guard, in the words of a person at the machine; never a bare

@@ -2,7 +2,7 @@ package org.jawroom.tables.machine;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.jawroom.shop.Axes;
+import org.jawroom.shop.machine.Axes;
 import org.jawroom.tables.row.Row;
 
 /** Reads which axes carry a table or a guard. */

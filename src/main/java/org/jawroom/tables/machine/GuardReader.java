@@ -9,11 +9,11 @@ import java.util.stream.Stream;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.When;
 import org.jawroom.tables.row.Row;
 
 /** Parses one row of {@code guards}. */

@@ -6,8 +6,8 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.jawroom.geometry.Axis;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Slots;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Dimension;
 import org.jawroom.tables.row.Ledger;
 import org.jawroom.tables.row.Row;
 

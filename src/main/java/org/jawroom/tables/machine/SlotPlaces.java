@@ -2,7 +2,7 @@ package org.jawroom.tables.machine;
 
 import java.util.List;
 import java.util.OptionalLong;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Dimension;
 import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.row.Row;
 

@@ -2,7 +2,7 @@ package org.jawroom.tables.row;
 
 import java.util.Map;
 import java.util.Optional;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Machine;
 import org.jawroom.tables.cell.Unit;
 
 /**

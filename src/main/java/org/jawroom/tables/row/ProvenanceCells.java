@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
-import org.jawroom.shop.Provenance;
+import org.jawroom.shop.value.Provenance;
 
 /** Parses how accurately the numbers of a machine's or a vise's row are known. */
 public final class ProvenanceCells {

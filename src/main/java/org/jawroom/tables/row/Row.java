@@ -12,7 +12,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Dimension;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.CellText;
 import org.jawroom.tables.cell.LengthRange;

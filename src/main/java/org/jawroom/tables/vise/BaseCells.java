@@ -2,8 +2,8 @@ package org.jawroom.tables.vise;
 
 import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
-import org.jawroom.shop.Base;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Base;
 import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.row.Row;
 

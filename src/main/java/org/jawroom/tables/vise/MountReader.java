@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Mount;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
 import org.jawroom.tables.row.Row;
 
 /** Parses the bolts of a vise: the pair in its own row, and the rows of {@code mounts}. */

@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
-import org.jawroom.shop.VisePart;
-import org.jawroom.shop.When;
+import org.jawroom.shop.value.When;
+import org.jawroom.shop.vise.VisePart;
 import org.jawroom.tables.row.Row;
 
 /** Parses one row of {@code vise_parts}. */

@@ -12,10 +12,10 @@ import org.jawroom.placement.bolting.Miss.Cause;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.SettingsDraft;
 import org.jawroom.reference.ViseDraft;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Mount;
 import org.jawroom.shop.Settings;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
 import org.junit.jupiter.api.Test;
 
 /** Slots 14 wide, which take M12 (DIN 508), at y = −100, 0 and 100, each 600 long. */

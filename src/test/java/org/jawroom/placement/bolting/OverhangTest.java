@@ -11,7 +11,7 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Strips;
 import org.jawroom.reference.MachineDraft;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Machine;
 import org.junit.jupiter.api.Test;
 
 /** A table of 600 × 300; an overhang of 10 is allowed over each edge. */

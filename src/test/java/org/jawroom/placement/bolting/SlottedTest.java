@@ -13,10 +13,10 @@ import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
 import org.jawroom.reference.MachineDraft;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
 import org.junit.jupiter.api.Test;
 
 class SlottedTest {

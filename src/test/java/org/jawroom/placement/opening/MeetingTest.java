@@ -8,7 +8,7 @@ import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.OptionalLong;
 import java.util.Random;
-import org.jawroom.clearance.OpeningBounds.Bound;
+import org.jawroom.clearance.obstacle.OpeningBounds.Bound;
 import org.junit.jupiter.api.Test;
 
 class MeetingTest {

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import org.jawroom.shop.Base;
-import org.jawroom.shop.Bolt;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Handle;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Mount;
-import org.jawroom.shop.Projection;
-import org.jawroom.shop.Screw;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Slots;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.machine.Slots;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Handle;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.Screw;
+import org.jawroom.shop.vise.Vise;
 
 /** One reading of a pairing that a test may open: how to read it and how to replace it. */
 record OpenReading(

@@ -19,9 +19,9 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ShopCsv;
-import org.jawroom.shop.Dimension;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.value.Dimension;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -6,16 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
 import org.jawroom.clearance.ClearanceFixtures;
-import org.jawroom.clearance.Pair;
-import org.jawroom.clearance.SweptGuard;
-import org.jawroom.clearance.SweptGuards;
+import org.jawroom.clearance.gap.Pair;
+import org.jawroom.clearance.guard.SweptGuard;
+import org.jawroom.clearance.obstacle.SweptGuards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.SmallWorlds;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.space.Place;
-import org.jawroom.shop.Guard;
+import org.jawroom.shop.machine.Guard;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.clearance.ClearanceFixtures;
-import org.jawroom.clearance.NoseGuard;
-import org.jawroom.clearance.Part;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.guard.NoseGuard;
+import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -15,7 +15,7 @@ import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Place;
-import org.jawroom.shop.Guard;
+import org.jawroom.shop.machine.Guard;
 import org.junit.jupiter.api.Test;
 
 class NoseSearchTest {

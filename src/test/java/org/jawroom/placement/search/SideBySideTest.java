@@ -22,13 +22,13 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Window;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Vise;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.When;
+import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -3,7 +3,7 @@ package org.jawroom.placement.space;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.function.LongFunction;
-import org.jawroom.clearance.Obstacles;
+import org.jawroom.clearance.obstacle.Obstacles;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;

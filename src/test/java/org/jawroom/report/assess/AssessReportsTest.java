@@ -24,14 +24,14 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.jawroom.advice.AssessShop;
-import org.jawroom.advice.Assessment;
+import org.jawroom.advice.assess.AssessShop;
+import org.jawroom.advice.assess.Assessment;
 import org.jawroom.report.Invented;
 import org.jawroom.report.Opened;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

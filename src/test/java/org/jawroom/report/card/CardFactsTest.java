@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.report.card.measure.Checkpoint;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.card.statement.Item;

@@ -8,9 +8,9 @@ import java.util.Optional;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.xlsx.RunFacts;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
 

@@ -22,10 +22,10 @@ import org.jawroom.report.card.measure.TravelLimits;
 import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.card.statement.Weight;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.shop.Axes;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.When;
+import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.When;
 import org.junit.jupiter.api.Test;
 
 /** What to keep within: jaws, nose, travel, weight; every figure on the safe side. */

@@ -9,11 +9,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import org.jawroom.advice.Advice;
-import org.jawroom.advice.Relation;
+import org.jawroom.advice.blank.Relation;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.Advised;
 import org.jawroom.report.Made;
-import org.jawroom.shop.Column;
+import org.jawroom.shop.value.Column;
 import org.junit.jupiter.api.Test;
 
 class UnknownsCsvTest {

@@ -9,8 +9,8 @@ import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
-import org.jawroom.clearance.JawEnd;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Verdict;
@@ -18,11 +18,11 @@ import org.jawroom.report.Advised;
 import org.jawroom.report.Made;
 import org.jawroom.report.Opened;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.shop.Column;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 
 /** The sheets Pairings, No place, By machine and By vise, each of them read back whole. */

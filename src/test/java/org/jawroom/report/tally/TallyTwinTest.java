@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import org.jawroom.advice.Advice;
-import org.jawroom.advice.PairingMerit;
+import org.jawroom.advice.merit.PairingMerit;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.SampleShop;
 import org.jawroom.report.wording.Finding;

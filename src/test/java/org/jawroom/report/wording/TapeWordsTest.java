@@ -14,7 +14,7 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Dimension;
 import org.junit.jupiter.api.Test;
 
 /** On a table 600 by 300, so that its left edge lies at x = -300 and its front edge at y = -150. */

@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.jawroom.clearance.JawEnd;
-import org.jawroom.clearance.Limit;
-import org.jawroom.clearance.PartRole;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.clearance.gap.Limit;
+import org.jawroom.clearance.part.PartRole;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.pairing.Outcome;
@@ -17,7 +17,7 @@ import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.WhereWords;
-import org.jawroom.shop.Column;
+import org.jawroom.shop.value.Column;
 
 /** The verification table: the tightest gaps, in the order in which a setter jogs to them. */
 public record Checkpoints(PeopleUnit unit, CardSubject subject) {

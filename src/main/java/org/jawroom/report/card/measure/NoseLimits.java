@@ -6,8 +6,8 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.shop.Guard;
-import org.jawroom.shop.Machine;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
 
 /** The lowest permitted spindle nose, or why it is unknown. */
 public record NoseLimits(PeopleUnit unit, Outcome outcome, Recommendation place) {

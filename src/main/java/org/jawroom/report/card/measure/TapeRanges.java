@@ -10,9 +10,9 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.TapeMeasure;
 import org.jawroom.report.wording.TapeWords;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The position of the vise from the table's left and front edges, with the range it may deviate in.

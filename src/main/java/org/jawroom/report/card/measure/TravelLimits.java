@@ -5,9 +5,9 @@ import java.util.List;
 import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.shop.Dimension;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Side;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.value.Dimension;
 
 /**
  * The travel that the clearances assume, as soft limits to set and as end positions to check with a

@@ -11,7 +11,7 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.ThreadWords;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.vise.Vise;
 import org.jawroom.standards.TNut;
 import org.jawroom.standards.TSlot;
 import org.jawroom.standards.Tightening;

@@ -7,7 +7,7 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.LookedFor;
-import org.jawroom.shop.Side;
+import org.jawroom.shop.machine.Side;
 
 /** The cautions of a card: the general ones, then those of this pairing. */
 public record CardCautions(PeopleUnit unit, CardSubject subject) {

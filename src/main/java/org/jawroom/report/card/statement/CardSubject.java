@@ -2,7 +2,7 @@ package org.jawroom.report.card.statement;
 
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.clearance.Limit;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.pairing.Inspection;
@@ -15,10 +15,10 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.space.Play;
-import org.jawroom.shop.Machine;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.Sides;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Sides;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * What a card shows: a pairing at its recommended place, or at the place of a job that it holds.

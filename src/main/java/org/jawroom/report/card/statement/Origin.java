@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.xlsx.RunFacts;
-import org.jawroom.shop.Provenance;
+import org.jawroom.shop.value.Provenance;
 
 /**
  * The tables that a card was made from, their checksum and the dates of measurement: a card with

@@ -10,8 +10,8 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.JobWords;
-import org.jawroom.shop.Machine;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /** The part of a job in the vise. */
 public record PartFacts(PeopleUnit unit, JobOutcome job) {

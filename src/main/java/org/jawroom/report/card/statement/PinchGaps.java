@@ -2,8 +2,8 @@ package org.jawroom.report.card.statement;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.clearance.Limit;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.WhereWords;

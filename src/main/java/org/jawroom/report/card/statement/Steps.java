@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.search.Recommendation;
-import org.jawroom.shop.Vise;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The setup steps, as common in the trade. Reading the fixed jaw only, one bolt as a pivot,

@@ -12,7 +12,7 @@ import org.jawroom.placement.space.Play;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.shop.Dimension;
+import org.jawroom.shop.value.Dimension;
 import org.junit.jupiter.api.Test;
 
 /** A table of 600 × 200, a base 100 wide: its left side 50 left of the origin. */

@@ -1,0 +1,182 @@
+package org.jawroom.advice.blank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.function.LongFunction;
+import java.util.function.LongPredicate;
+import org.jawroom.clearance.Setup;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.MonotoneSearch;
+import org.jawroom.placement.pairing.Model;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.machine.Guard;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Handle;
+import org.jawroom.shop.vise.Jaws;
+import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.Screw;
+import org.jawroom.shop.vise.Vise;
+
+/**
+ * Finds, for each open reading that only helps when larger (gaps) or only when smaller (reaches,
+ * widths, projections, thicknesses, handle radius and depth), the limit value at which the pairing
+ * still fits with every other open reading at best, and the one with every other at worst; both
+ * within the reading's own range. Fitting is the verdict {@code fits}, hand room included.
+ */
+public final class BlankLimits {
+  private static final List<Column> SMALLER_HELPS =
+      List.of(
+          Column.BASE_WIDTH,
+          Column.REAR_REACH,
+          Column.FRONT_REACH,
+          Column.FIXED_JAW_THICKNESS,
+          Column.MOVING_JAW_THICKNESS,
+          Column.REAR_PROJECTION_CLOSED,
+          Column.REAR_PROJECTION_OPEN,
+          Column.FRONT_PROJECTION_CLOSED,
+          Column.FRONT_PROJECTION_OPEN,
+          Column.HANDLE_RADIUS,
+          Column.HANDLE_DEPTH);
+
+  private final Settings settings;
+  private final Machine machine;
+  private final Vise vise;
+  private final List<BlankLimit> limits = new ArrayList<>();
+
+  private BlankLimits(Settings settings, Machine machine, Vise vise) {
+    this.settings = settings;
+    this.machine = machine;
+    this.vise = vise;
+  }
+
+  /**
+   * The limits in the order of {@code missing}, the columns of open readings of an unknown pairing.
+   */
+  public static List<BlankLimit> of(
+      Settings settings, Machine machine, Vise vise, List<Column> missing) {
+    BlankLimits builder = new BlankLimits(settings, machine, vise);
+    missing.forEach(builder::add);
+    return builder.limits;
+  }
+
+  private void add(Column column) {
+    for (Guard guard : machine.guards()) {
+      if (guard.reading() == column && guard.gap().isOpen()) {
+        LongFunction<Model> filled =
+            value -> model(machine.withInstead(guard, guard.withGap(Dimension.of(value))), vise);
+        atLeast(column, guard.isRow() ? guard.name() : "", values(guard.gap()), filled);
+      }
+    }
+    if (SMALLER_HELPS.contains(column)) {
+      atMost(
+          column,
+          values(reading(vise, column)),
+          value -> model(machine, with(vise, column, Dimension.of(value))));
+    }
+  }
+
+  /** The values to try of an open reading: none beyond the largest length of a table. */
+  private static Interval values(Dimension reading) {
+    Interval all = reading.values(reading.isBlank() ? -Length.LARGEST : 0);
+    return Interval.of(Math.max(-Length.LARGEST, all.lo()), Math.min(Length.LARGEST, all.hi()));
+  }
+
+  private void atLeast(Column column, String guard, Interval values, LongFunction<Model> filled) {
+    LongPredicate fits = value -> filled.apply(value).atBest().isClearWithHandRoom();
+    LongPredicate isSure = value -> filled.apply(value).isClearWithHandRoom();
+    OptionalLong sure = least(values, isSure);
+    if (fits.test(values.lo())) {
+      limits.add(new BlankLimit(column, guard, Relation.ALWAYS, OptionalLong.empty(), sure));
+    } else {
+      add(column, guard, Relation.AT_LEAST, least(values, fits), sure);
+    }
+  }
+
+  private void atMost(Column column, Interval values, LongFunction<Model> filled) {
+    LongPredicate fits = value -> filled.apply(value).atBest().isClearWithHandRoom();
+    LongPredicate isSure = value -> filled.apply(value).isClearWithHandRoom();
+    Interval sizes = Interval.of(Math.max(0, values.lo()), values.hi());
+    OptionalLong sure = most(sizes, isSure);
+    if (fits.test(sizes.hi())) {
+      limits.add(new BlankLimit(column, "", Relation.ALWAYS, OptionalLong.empty(), sure));
+    } else {
+      add(column, "", Relation.AT_MOST, most(sizes, fits), sure);
+    }
+  }
+
+  private void add(
+      Column column, String guard, Relation relation, OptionalLong limit, OptionalLong sure) {
+    limits.add(
+        new BlankLimit(column, guard, limit.isPresent() ? relation : Relation.NEVER, limit, sure));
+  }
+
+  /** The least value that serves, in steps of 0.01 mm; the end of the range if only that does. */
+  private static OptionalLong least(Interval values, LongPredicate serves) {
+    OptionalLong least = MonotoneSearch.from(values.lo(), values.hi(), serves);
+    return least.isPresent() || !serves.test(values.hi()) ? least : OptionalLong.of(values.hi());
+  }
+
+  private static OptionalLong most(Interval values, LongPredicate serves) {
+    OptionalLong most = MonotoneSearch.downFrom(values.hi(), values.lo(), serves);
+    return most.isPresent() || !serves.test(values.lo()) ? most : OptionalLong.of(values.lo());
+  }
+
+  private Model model(Machine filled, Vise filledVise) {
+    return Model.of(settings, filled, filledVise, Setup.PLAIN);
+  }
+
+  /** The reading of a column in which smaller helps. */
+  private static Dimension reading(Vise vise, Column column) {
+    return switch (column) {
+      case BASE_WIDTH -> vise.base().width();
+      case REAR_REACH -> vise.base().rearReach();
+      case FRONT_REACH -> vise.base().frontReach();
+      case FIXED_JAW_THICKNESS -> vise.jaws().fixedThickness();
+      case MOVING_JAW_THICKNESS -> vise.jaws().movingThickness();
+      case REAR_PROJECTION_CLOSED -> vise.screw().rear().closed();
+      case REAR_PROJECTION_OPEN -> vise.screw().rear().open();
+      case FRONT_PROJECTION_CLOSED -> vise.screw().front().closed();
+      case FRONT_PROJECTION_OPEN -> vise.screw().front().open();
+      case HANDLE_RADIUS -> vise.handle().radius();
+      case HANDLE_DEPTH -> vise.handle().depth();
+      default -> throw new IllegalArgumentException(column + " has no limit");
+    };
+  }
+
+  private static Vise with(Vise vise, Column column, Dimension filled) {
+    Base base = vise.base();
+    Jaws jaws = vise.jaws();
+    Screw screw = vise.screw();
+    Handle handle = vise.handle();
+    return switch (column) {
+      case BASE_WIDTH ->
+          vise.withBase(new Base(base.bedHeight(), filled, base.rearReach(), base.frontReach()));
+      case REAR_REACH ->
+          vise.withBase(new Base(base.bedHeight(), base.width(), filled, base.frontReach()));
+      case FRONT_REACH ->
+          vise.withBase(new Base(base.bedHeight(), base.width(), base.rearReach(), filled));
+      case FIXED_JAW_THICKNESS -> vise.withJaws(jaws.withThickness(filled, jaws.movingThickness()));
+      case MOVING_JAW_THICKNESS -> vise.withJaws(jaws.withThickness(jaws.fixedThickness(), filled));
+      case REAR_PROJECTION_CLOSED ->
+          vise.withScrew(screw.withRear(new Projection(filled, screw.rear().open())));
+      case REAR_PROJECTION_OPEN ->
+          vise.withScrew(screw.withRear(new Projection(screw.rear().closed(), filled)));
+      case FRONT_PROJECTION_CLOSED ->
+          vise.withScrew(screw.withFront(new Projection(filled, screw.front().open())));
+      case FRONT_PROJECTION_OPEN ->
+          vise.withScrew(screw.withFront(new Projection(screw.front().closed(), filled)));
+      case HANDLE_RADIUS ->
+          vise.withHandle(
+              new Handle(filled, handle.depth(), handle.onWhileCutting(), handle.fullSwing()));
+      case HANDLE_DEPTH ->
+          vise.withHandle(
+              new Handle(handle.radius(), filled, handle.onWhileCutting(), handle.fullSwing()));
+      default -> throw new IllegalArgumentException(column + " has no limit");
+    };
+  }
+}

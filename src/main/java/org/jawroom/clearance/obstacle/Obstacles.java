@@ -1,0 +1,201 @@
+package org.jawroom.clearance.obstacle;
+
+import java.util.Optional;
+import org.jawroom.clearance.gap.ClearanceClass;
+import org.jawroom.clearance.gap.Limit;
+import org.jawroom.clearance.guard.SweptGuard;
+import org.jawroom.clearance.part.Part;
+import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.shop.machine.Side;
+
+/**
+ * The configuration-space obstacles of a vise in one turn, as functions of the position of its
+ * origin: four walls, and one obstacle per pair of a part and a box (Lozano-Pérez, Spatial
+ * Planning, IEEE Trans. Computers C-32(2), 1983).
+ *
+ * <p>The margin at (x, y) is the minimum of x − left, right − x, y − front, rear − y and, for each
+ * obstacle, max(a − x, x − b, c − y, y − d, f).
+ *
+ * @param left −2 {@link Length#ENDLESS} if there is no wall; {@code front} likewise
+ * @param right 2 {@link Length#ENDLESS} if there is no wall; {@code rear} likewise
+ */
+public record Obstacles(
+    SweptParts parts,
+    SweptGuards guards,
+    Orientation turn,
+    boolean withTolerance,
+    long left,
+    long right,
+    long front,
+    long rear) {
+
+  /** Longs per obstacle in {@link #within}. */
+  public static final int STRIDE = 5;
+
+  public static Obstacles of(SweptParts parts, SweptGuards guards, Orientation turn) {
+    return of(parts, guards, turn, true);
+  }
+
+  /** The obstacles with every tolerance taken as 0. */
+  public static Obstacles withoutTolerance(SweptParts parts, SweptGuards guards, Orientation turn) {
+    return of(parts, guards, turn, false);
+  }
+
+  private static Obstacles of(
+      SweptParts parts, SweptGuards guards, Orientation turn, boolean withTolerance) {
+    long left = -2 * Length.ENDLESS;
+    long right = 2 * Length.ENDLESS;
+    long front = left;
+    long rear = right;
+    for (ClearanceClass kind : ClearanceClass.ALL) {
+      long[] reach = parts.reach(kind, withTolerance);
+      left = least(left, guards.face(kind, Side.LEFT, withTolerance) - xLo(turn, reach, 0));
+      right = most(right, guards.face(kind, Side.RIGHT, withTolerance) - xHi(turn, reach, 0));
+      front = least(front, guards.face(kind, Side.FRONT, withTolerance) - yLo(turn, reach, 0));
+      rear = most(rear, guards.face(kind, Side.REAR, withTolerance) - yHi(turn, reach, 0));
+    }
+    return new Obstacles(parts, guards, turn, withTolerance, left, right, front, rear);
+  }
+
+  /** A missing face, or a class without parts, yields no wall. */
+  private static long least(long so, long wall) {
+    return Length.isBounded(wall) ? Math.max(so, wall) : so;
+  }
+
+  private static long most(long so, long wall) {
+    return Length.isBounded(wall) ? Math.min(so, wall) : so;
+  }
+
+  /**
+   * The obstacles that can push the margin below {@code bound} somewhere in a rectangle of
+   * positions, in ascending order of a. Each occupies five longs a, b, c, d, f; a and b are along
+   * {@code first} (X or Y), c and d along the other axis. Dominated obstacles (nowhere nearer than
+   * another one) may be missing.
+   */
+  public long[] within(Axis first, Interval x, Interval y, long bound) {
+    return new NearObstacles(this, first, x, y, bound).all();
+  }
+
+  /**
+   * The witness of the margin at (x, y). Ties go to the first guard, then the first part, then
+   * cutting; empty if no pair has that margin.
+   *
+   * @param margin the margin at (x, y) as found by the search
+   */
+  public Optional<Limit> limit(long x, long y, long margin) {
+    SweptGuard first = null;
+    ClearanceClass kindOfFirst = null;
+    int part = -1;
+    boolean uIsX = turn.uAxis() == Axis.X;
+    long u = turn.uSign() * (uIsX ? x : y);
+    long v = turn.vSign() * (uIsX ? y : x);
+    long[] sweeps = guards.rows(turn);
+    for (int i = 0; i < guards.all().size(); i++) {
+      if (isBehindWall(guards.side(i), x, y, margin)) {
+        continue;
+      }
+      SweptGuard guard = guards.all().get(i);
+      // A guard occurs once per situation, consecutively; precedence by part comes before
+      // situation.
+      if (first != null && guard.rank() != first.rank()) {
+        break;
+      }
+      int sweep = i * SweptGuards.ROW;
+      for (ClearanceClass kind : ClearanceClass.ALL) {
+        if (kind.situation() != guard.situation() || guard.table() && !parts.someMeetTable(kind)) {
+          continue;
+        }
+        long most = margin + guards.required(kind, guard) + guard.tolerance();
+        // If the union of the class is farther off, so is each of its parts.
+        if (gap(parts.reach(kind, true), 0, u, v, sweeps, sweep) > most) {
+          continue;
+        }
+        long[] rows = parts.rows(kind);
+        for (int at = 0; at < rows.length; at += SweptParts.ROW) {
+          int index = (int) rows[at + SweptParts.INDEX];
+          if ((first == null || index < part)
+              && gap(rows, at, u, v, sweeps, sweep) <= most + rows[at + SweptParts.TOLERANCE]
+              && (!guard.table() || parts.meetsTable(index))) {
+            first = guard;
+            kindOfFirst = kind;
+            part = index;
+          }
+        }
+      }
+    }
+    if (first == null) {
+      return Optional.empty();
+    }
+    Part nearest = parts.parts().get(part);
+    long required = guards.required(kindOfFirst, first);
+    return Optional.of(Limit.of(nearest, first, required, turn, parts.openings(), x, y));
+  }
+
+  /**
+   * Whether the wall on a side, and so every guard merged into it, is farther off than the margin.
+   */
+  private boolean isBehindWall(Side side, long x, long y, long margin) {
+    if (side == null) {
+      return false;
+    }
+    return switch (side) {
+      case LEFT -> x - left > margin;
+      case RIGHT -> right - x > margin;
+      case FRONT -> y - front > margin;
+      case REAR -> rear - y > margin;
+    };
+  }
+
+  /**
+   * The gap between a part and a guard's sweep, with the vise's origin at (u, v) in vise-frame
+   * axes.
+   */
+  private static long gap(long[] row, int at, long u, long v, long[] sweeps, int sweep) {
+    long alongU =
+        Math.max(
+            sweeps[sweep + SweptParts.U_LO] - row[at + SweptParts.U_HI] - u,
+            u + row[at + SweptParts.U_LO] - sweeps[sweep + SweptParts.U_HI]);
+    long alongV =
+        Math.max(
+            sweeps[sweep + SweptParts.V_LO] - row[at + SweptParts.V_HI] - v,
+            v + row[at + SweptParts.V_LO] - sweeps[sweep + SweptParts.V_HI]);
+    long alongW =
+        Math.max(
+            sweeps[sweep + SweptParts.W_LO] - row[at + SweptParts.W_HI],
+            row[at + SweptParts.W_LO] - sweeps[sweep + SweptParts.W_HI]);
+    return Math.max(alongW, Math.max(alongU, alongV));
+  }
+
+  /** The lowest x of a row for a vise at the origin. */
+  private static long xLo(Orientation turn, long[] row, int at) {
+    return turn.uAxis() == Axis.X
+        ? low(turn.uSign(), row, at + SweptParts.U_LO)
+        : low(turn.vSign(), row, at + SweptParts.V_LO);
+  }
+
+  private static long xHi(Orientation turn, long[] row, int at) {
+    return turn.uAxis() == Axis.X
+        ? -low(-turn.uSign(), row, at + SweptParts.U_LO)
+        : -low(-turn.vSign(), row, at + SweptParts.V_LO);
+  }
+
+  private static long yLo(Orientation turn, long[] row, int at) {
+    return turn.uAxis() == Axis.Y
+        ? low(turn.uSign(), row, at + SweptParts.U_LO)
+        : low(turn.vSign(), row, at + SweptParts.V_LO);
+  }
+
+  private static long yHi(Orientation turn, long[] row, int at) {
+    return turn.uAxis() == Axis.Y
+        ? -low(-turn.uSign(), row, at + SweptParts.U_LO)
+        : -low(-turn.vSign(), row, at + SweptParts.V_LO);
+  }
+
+  /** The lower end of an interval multiplied by the sign; {@code lo} indexes its low end. */
+  private static long low(int sign, long[] row, int lo) {
+    return sign > 0 ? row[lo] : -row[lo + 1];
+  }
+}
