@@ -1,0 +1,32 @@
+package org.jawroom.shop.value;
+
+/**
+ * One length that somebody measures and writes into the tables: a row and a column.
+ *
+ * @param table the table, such as {@code machines}
+ * @param name the machine or the vise that the row belongs to
+ * @param item the guard, the part or the bolt of a mount, if the row is one of these; else empty
+ * @param column the column, such as {@code rear_gap}
+ */
+public record Measurand(String table, String name, String item, String column) {
+  public Measurand {
+    Require.named("table", table);
+    Require.named("row", name);
+    Require.named("column", column);
+  }
+
+  /** A column in the row of a machine or a vise itself. */
+  public static Measurand of(Column column, String name) {
+    return new Measurand(column.table(), name, "", column.column());
+  }
+
+  /** A column in the row of a guard, or in that of a bolt of a mount. */
+  public static Measurand of(Column column, String name, String item) {
+    return new Measurand(column.table(), name, item, column.column());
+  }
+
+  /** The column as files print it, with the item that it belongs to: {@code gap (sill)}. */
+  public String reading() {
+    return item.isEmpty() ? column : column + " (" + item + ")";
+  }
+}
