@@ -116,7 +116,10 @@ record ExplainRemedies(ExplainFacts facts) {
   /** The single changes, the least effort first; at least one line. */
   private List<String> changes(Outcome outcome) {
     List<String> changes = new ArrayList<>();
-    List<Remedy> remedies = RemedyOrder.changes(facts.explanation().advice().remedies());
+    List<Remedy> remedies =
+        facts.explanation().advice().remediesForPeople().stream()
+            .filter(remedy -> remedy.kind() != RemedyKind.CLEARANCE)
+            .toList();
     remedies.forEach(remedy -> changes.add(remedyWords(outcome, remedy)));
     if (remedies.isEmpty()) {
       changes.add("no single change does it");
