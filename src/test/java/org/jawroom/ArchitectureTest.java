@@ -38,6 +38,8 @@ class ArchitectureTest {
           .definedBy("org.jawroom.plausibility..")
           .layer("advice")
           .definedBy("org.jawroom.advice..")
+          .layer("checks")
+          .definedBy("org.jawroom.checks..")
           .layer("drawing")
           .definedBy("org.jawroom.drawing..")
           .layer("plan")
@@ -68,6 +70,8 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("report", "app", "cli")
           .whereLayer("plan")
           .mayOnlyBeAccessedByLayers("cell", "report", "app", "cli")
+          .whereLayer("checks")
+          .mayOnlyBeAccessedByLayers("report", "app", "cli")
           .whereLayer("drawing")
           .mayOnlyBeAccessedByLayers("report", "app", "cli")
           .whereLayer("tables")
@@ -78,10 +82,10 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("drawing", "cell", "report", "app", "cli")
           .whereLayer("placement")
           .mayOnlyBeAccessedByLayers(
-              "plausibility", "advice", "drawing", "cell", "report", "app", "cli")
+              "plausibility", "advice", "checks", "drawing", "cell", "report", "app", "cli")
           .whereLayer("clearance")
           .mayOnlyBeAccessedByLayers(
-              "placement", "plausibility", "advice", "drawing", "cell", "report");
+              "placement", "plausibility", "advice", "checks", "drawing", "cell", "report");
 
   @ArchTest
   static final ArchRule solver_usesNothingButTheLanguage =
@@ -92,6 +96,7 @@ class ArchitectureTest {
                   "org.jawroom.shop..",
                   "org.jawroom.clearance..",
                   "org.jawroom.placement..",
+                  "org.jawroom.checks..",
                   "org.jawroom.advice.."))
           .should()
           .onlyDependOnClassesThat(
@@ -106,6 +111,7 @@ class ArchitectureTest {
                   "org.jawroom.shop..",
                   "org.jawroom.clearance..",
                   "org.jawroom.placement..",
+                  "org.jawroom.checks..",
                   "org.jawroom.advice.."));
 
   @ArchTest

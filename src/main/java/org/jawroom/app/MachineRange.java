@@ -78,6 +78,6 @@ public record MachineRange(Shop shop, boolean isFirst) {
   private static MachineRange cut(Shop shop, int from, int to) {
     List<Machine> machines = shop.machines().subList(from, to + 1);
     return new MachineRange(
-        new Shop(shop.settings(), machines, shop.vises(), shop.jobs()), from == 0);
+        new Shop(shop.settings(), machines, shop.vises(), shop.jobs(), shop.checks()), from == 0);
   }
 }

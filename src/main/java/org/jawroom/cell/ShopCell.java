@@ -52,7 +52,8 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
             .filter(machine -> !machine.candidate() || machine.price().isPresent())
             .toList(),
         shop.vises(),
-        shop.jobs().stream().filter(job -> job.quantity() > 0).toList());
+        shop.jobs().stream().filter(job -> job.quantity() > 0).toList(),
+        shop.checks());
   }
 
   /**

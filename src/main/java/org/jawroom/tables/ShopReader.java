@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.jawroom.shop.Check;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -61,14 +62,16 @@ public final class ShopReader {
     Settings settings = settingsReader.read(options);
     Owners machineRows = owners(TableSpec.MACHINES, "machine");
     List<Machine> machines = machines(machineRows);
-    List<Vise> vises = vises();
+    Owners viseRows = owners(TableSpec.VISES, "vise");
+    List<Vise> vises = vises(viseRows);
     List<Job> jobs = new ArrayList<>();
     for (Owners.Owner owner : owners(TableSpec.JOBS, "job").all()) {
       JobReader.read(owner, machineRows).ifPresent(jobs::add);
     }
+    List<Check> checks = new CheckReader(machineRows, viseRows, machines, vises, ledger).all();
     Optional<Shop> shop =
         faults.isEmpty()
-            ? Optional.of(new Shop(settings, machines, vises, jobs))
+            ? Optional.of(new Shop(settings, machines, vises, jobs, checks))
             : Optional.empty();
     return new Reading(
         shop,
@@ -107,8 +110,7 @@ public final class ShopReader {
     return machines;
   }
 
-  private List<Vise> vises() {
-    Owners owners = owners(TableSpec.VISES, "vise");
+  private List<Vise> vises(Owners owners) {
     Owners.Uniques uniques = new Owners.Uniques();
     Set<String> withParts = new HashSet<>();
     SideRows<VisePart> parts =

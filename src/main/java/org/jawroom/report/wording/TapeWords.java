@@ -43,13 +43,13 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   /** The same as data: along x first. */
   public List<TapeMeasure> measures(Orientation turn, long x, long y) {
-    long half = hasBase() ? vise.base().width().length() / 2 : 0;
+    long half = vise.isTapedFromBase() ? vise.base().width().length() / 2 : 0;
     String face = vise.jaws().both() ? "middle between the jaws" : "fixed-jaw face";
     if (turn.uAxis() == Axis.Y) {
-      String side = hasBase() ? "base's left side" : "middle of the jaws";
+      String side = vise.isTapedFromBase() ? "base's left side" : "middle of the jaws";
       return List.of(fromLeft(side, x - half), fromFront(face, y));
     }
-    String side = hasBase() ? "base's front side" : "middle of the jaws";
+    String side = vise.isTapedFromBase() ? "base's front side" : "middle of the jaws";
     return List.of(fromLeft(face, x), fromFront(side, y - half));
   }
 
@@ -116,10 +116,6 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
   /** Which slots the bolts, or the studs of the straps, stand in. */
   public String fastening(Recommendation place) {
     return fasteners(place.fastening().clamped() ? "stud" : "bolt", place.slots());
-  }
-
-  private boolean hasBase() {
-    return vise.simple() && vise.base().width().isKnown();
   }
 
   private TapeMeasure fromLeft(String what, long x) {

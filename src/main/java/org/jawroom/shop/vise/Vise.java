@@ -106,6 +106,13 @@ public record Vise(
     return toBuilder().parts(parts).build();
   }
 
+  /**
+   * Whether a setter tapes across the jaws to the side of its base; else to the middle of the jaws.
+   */
+  public boolean isTapedFromBase() {
+    return simple && base.width().isKnown();
+  }
+
   /** Whether strap clamps may hold it, which makes a mount beside its bolts. */
   public boolean hasClampMount() {
     return simple && strapFlange;

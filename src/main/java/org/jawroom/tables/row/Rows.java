@@ -75,7 +75,8 @@ public final class Rows {
       return;
     }
     if (isReport(grid)) {
-      String message = "is the report of jobs, not the table of them; take it away";
+      String message =
+          "is the report of " + table.tableName() + ", not the table of them; take it away";
       ledger.faults.add(table, grid.origin(), "", message);
       return;
     }
@@ -90,11 +91,16 @@ public final class Rows {
     }
   }
 
-  /** The table of jobs and the report on them have the same file name. */
+  /** The tables of jobs and checks and the reports on them have the same file names. */
   private boolean isReport(Grid grid) {
-    return table == TableSpec.JOBS
-        && grid.header().cells().values().stream()
-            .anyMatch(cell -> cell.text().equals("shortfall_reason"));
+    Optional<String> only =
+        switch (table) {
+          case JOBS -> Optional.of("shortfall_reason");
+          case CHECKS -> Optional.of("says");
+          default -> Optional.empty();
+        };
+    return only.isPresent()
+        && grid.header().cells().values().stream().anyMatch(cell -> cell.text().equals(only.get()));
   }
 
   private void matchColumn(Grid grid, int place, Cell cell) {

@@ -20,6 +20,10 @@ public enum TableSpec {
       false, PartColumns.PARTS, "Boxes that stand out of a vise, or make up its whole body."),
   MOUNTS(false, PartColumns.MOUNTS, "Bolt holes beyond a vise's own pair, one row for each hole."),
   JOBS(false, JobColumns.ALL, "The work to be held."),
+  CHECKS(
+      false,
+      CheckColumns.ALL,
+      "Gaps measured on the machine, with a vise bolted there, one row for each gap."),
   SETTINGS(
       false, SettingColumns.COLUMNS, "What holds for the whole shop, one row for each setting.");
 

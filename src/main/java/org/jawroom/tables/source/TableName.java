@@ -36,7 +36,7 @@ record TableName(Kind kind, Optional<TableSpec> table) {
   private static final TableName LATER = new TableName(Kind.LATER, Optional.empty());
   private static final TableName OTHER = new TableName(Kind.OTHER, Optional.empty());
 
-  private static final Set<String> PLANNED = Set.of("checks", "standing", "sets");
+  private static final Set<String> PLANNED = Set.of("standing", "sets");
 
   /** Formats of text and pictures: they have no cells. */
   private static final Set<String> DOCUMENTS =

@@ -274,6 +274,24 @@ final class WorkedRows {
               "unit",
               "in"));
 
+  private static final List<Map<String, String>> CHECKS =
+      List.of(
+          Map.ofEntries(
+              entry("machine", MILL),
+              entry("vise", VISE),
+              entry("handle_to", "front"),
+              entry("from_left", "395"),
+              entry("from_front", "260"),
+              entry("part", "screw rear"),
+              entry("guard", "rear cover"),
+              entry("opening", "closed"),
+              entry("situation", "cutting"),
+              entry("axis", "y"),
+              entry("found", "118.5"),
+              entry("source", "rule"),
+              entry("measured", "K. B., second shift"),
+              entry("unit", "mm")));
+
   private WorkedRows() {}
 
   static List<Map<String, String>> of(TableSpec table) {
@@ -284,6 +302,7 @@ final class WorkedRows {
       case VISE_PARTS -> VISE_PARTS;
       case MOUNTS -> MOUNTS;
       case JOBS -> JOBS;
+      case CHECKS -> CHECKS;
       case SETTINGS -> settings();
     };
   }

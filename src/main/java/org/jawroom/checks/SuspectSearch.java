@@ -1,0 +1,173 @@
+package org.jawroom.checks;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jawroom.shop.value.Measurand;
+
+/**
+ * Finds the least sets of readings that explain a group of checks: a diagnosis of least
+ * cardinality. Source: R. Reiter, A theory of diagnosis from first principles, Artificial
+ * Intelligence 32 (1987): a diagnosis hits every conflict, here every check that disagrees.
+ *
+ * <p>Readings that enter every check by the same factors, but for a common one, explain the same:
+ * of such a class one is tried for all, and no least set has two.
+ */
+final class SuspectSearch {
+  private final CheckGroup group;
+  private final Terms terms;
+  private final List<ExpectedGap> disagreeing;
+  private final List<List<Unknown>> classes;
+
+  private SuspectSearch(CheckGroup group, Terms terms) {
+    this.group = group;
+    this.terms = terms;
+    this.disagreeing =
+        group.checks().stream()
+            .filter(check -> check.says() != ExpectedGap.Agreement.AGREES)
+            .toList();
+    Map<Object, List<Unknown>> alike = new LinkedHashMap<>();
+    for (Unknown unknown : group.unknowns()) {
+      if (unknown instanceof Unknown.ReadingValue) {
+        alike.computeIfAbsent(pattern(unknown), none -> new ArrayList<>()).add(unknown);
+      }
+    }
+    this.classes = List.copyOf(alike.values());
+  }
+
+  /** What is suspected; empty if nothing wrong is needed to explain the checks. */
+  static Optional<Suspicion> of(CheckGroup group, Terms terms) {
+    return group.with(List.of()).isPresent()
+        ? Optional.empty()
+        : Optional.of(new SuspectSearch(group, terms).find());
+  }
+
+  private Suspicion find() {
+    for (int size = 1; size <= CheckGroup.LARGEST; size++) {
+      List<List<Suspect>> choices = new ArrayList<>();
+      extend(0, new ArrayList<>(), size, choices);
+      if (!choices.isEmpty()) {
+        return new Suspicion(group.checks(), choices, tellsApart(choices));
+      }
+    }
+    return new Suspicion(group.checks(), List.of(), Optional.empty());
+  }
+
+  /**
+   * Tries every set of so many classes, and lists every set of readings out of those that serve.
+   */
+  private void extend(int from, List<List<Unknown>> chosen, int size, List<List<Suspect>> choices) {
+    if (chosen.size() == size) {
+      List<Unknown> first = chosen.stream().map(alike -> alike.get(0)).toList();
+      if (hitsAll(first) && group.with(first).isPresent()) {
+        members(chosen, new ArrayList<>(), choices);
+      }
+      return;
+    }
+    for (int i = from; i < classes.size(); i++) {
+      chosen.add(classes.get(i));
+      extend(i + 1, chosen, size, choices);
+      chosen.remove(chosen.size() - 1);
+    }
+  }
+
+  private void members(List<List<Unknown>> chosen, List<Unknown> set, List<List<Suspect>> choices) {
+    if (set.size() == chosen.size()) {
+      choices.add(suspects(set));
+      return;
+    }
+    for (Unknown member : chosen.get(set.size())) {
+      set.add(member);
+      members(chosen, set, choices);
+      set.remove(set.size() - 1);
+    }
+  }
+
+  private List<Suspect> suspects(List<Unknown> set) {
+    CheckGroup.Solution solution = group.with(set).orElseThrow();
+    return set.stream()
+        .map(
+            unknown ->
+                new Suspect(
+                    measurand(unknown),
+                    terms.of(unknown),
+                    solution.of(unknown),
+                    explains(set, unknown)))
+        .toList();
+  }
+
+  private int explains(List<Unknown> set, Unknown own) {
+    return (int)
+        disagreeing.stream()
+            .filter(
+                check -> set.stream().noneMatch(other -> !other.equals(own) && check.meets(other)))
+            .count();
+  }
+
+  /** Whether every check that disagrees meets one of the readings. */
+  private boolean hitsAll(List<Unknown> set) {
+    return disagreeing.stream().allMatch(check -> set.stream().anyMatch(check::meets));
+  }
+
+  /**
+   * The factors of a reading in every check, over the first of them; an open reading is alone,
+   * since its own range no longer counts where it is a suspect.
+   */
+  private Object pattern(Unknown unknown) {
+    if (!terms.of(unknown).isSingle()) {
+      return unknown;
+    }
+    List<Rational> factors = new ArrayList<>();
+    Optional<Rational> first = Optional.empty();
+    for (ExpectedGap check : group.checks()) {
+      Rational factor = check.form().terms().getOrDefault(unknown, Rational.ZERO);
+      if (first.isEmpty() && factor.signum() != 0) {
+        first = Optional.of(factor);
+      }
+      factors.add(first.isPresent() ? factor.over(first.get()) : factor);
+    }
+    return factors;
+  }
+
+  /**
+   * The reading that separates most pairs of choices: what one says it is, the other excludes. A
+   * choice without it says that it is as written.
+   */
+  private Optional<Measurand> tellsApart(List<List<Suspect>> choices) {
+    Optional<Measurand> best = Optional.empty();
+    long most = 0;
+    List<Measurand> readings =
+        choices.stream()
+            .flatMap(choice -> choice.stream().map(Suspect::reading))
+            .distinct()
+            .toList();
+    for (Measurand reading : readings) {
+      List<Bounds> said = choices.stream().map(choice -> said(choice, reading)).toList();
+      long apart = 0;
+      for (int i = 0; i < said.size(); i++) {
+        for (int j = 0; j < i; j++) {
+          apart += said.get(i).isApartFrom(said.get(j)) ? 1 : 0;
+        }
+      }
+      if (apart > most) {
+        most = apart;
+        best = Optional.of(reading);
+      }
+    }
+    return best;
+  }
+
+  private Bounds said(List<Suspect> choice, Measurand reading) {
+    return choice.stream()
+        .filter(suspect -> suspect.reading().equals(reading))
+        .findFirst()
+        .map(Suspect::mustBe)
+        .orElseGet(() -> terms.of(new Unknown.ReadingValue(reading)));
+  }
+
+  private static Measurand measurand(Unknown unknown) {
+    return ((Unknown.ReadingValue) unknown).measurand();
+  }
+}

@@ -1,0 +1,29 @@
+package org.jawroom.checks;
+
+import java.util.List;
+import java.util.Optional;
+import org.jawroom.shop.value.Measurand;
+
+/**
+ * What may be wrong where checks that share quantities disagree with the tables.
+ *
+ * @param choices every set of readings of the least size that explains all of them together, each
+ *     in the order of the tables; empty if no set of at most {@link CheckGroup#LARGEST} does
+ * @param tellsApart if several sets remain, the reading that measured by itself separates most of
+ *     them
+ */
+public record Suspicion(
+    List<ExpectedGap> checks, List<List<Suspect>> choices, Optional<Measurand> tellsApart) {
+  public Suspicion {
+    checks = List.copyOf(checks);
+    choices = choices.stream().map(List::copyOf).toList();
+  }
+
+  /** Every reading of every choice, without duplicates. */
+  public List<Measurand> readings() {
+    return choices.stream()
+        .flatMap(choice -> choice.stream().map(Suspect::reading))
+        .distinct()
+        .toList();
+  }
+}

@@ -1,0 +1,75 @@
+package org.jawroom.checks;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jawroom.geometry.Length;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.Measurand;
+
+/** The quantities met so far, each with the values that the tables allow. */
+final class Terms {
+  private final Map<Unknown, Bounds> values = new LinkedHashMap<>();
+
+  /** A reading that is a length as written. */
+  LinearForm known(Measurand measurand, long length) {
+    return reading(measurand, Dimension.of(length));
+  }
+
+  /** A reading of 0 or more; {@code none} counts as 0. */
+  LinearForm reading(Measurand measurand, Dimension dimension) {
+    return reading(measurand, dimension, 0);
+  }
+
+  /** A reading that may be negative. */
+  LinearForm position(Measurand measurand, Dimension dimension) {
+    return reading(measurand, dimension, -Length.ENDLESS);
+  }
+
+  private LinearForm reading(Measurand measurand, Dimension dimension, long least) {
+    return dimension.isNone()
+        ? LinearForm.ZERO
+        : bounded(new Unknown.ReadingValue(measurand), Bounds.of(dimension.values(least)));
+  }
+
+  /** The error of an end or a face. */
+  LinearForm error(Unknown unknown, long tolerance) {
+    return bounded(unknown, Bounds.around(tolerance));
+  }
+
+  private LinearForm bounded(Unknown unknown, Bounds bounds) {
+    values.putIfAbsent(unknown, bounds);
+    return LinearForm.of(unknown);
+  }
+
+  /** What the tables allow a quantity to be. */
+  Bounds of(Unknown unknown) {
+    return values.get(unknown);
+  }
+
+  /** Every quantity, in the order met. */
+  Map<Unknown, Bounds> all() {
+    return Collections.unmodifiableMap(values);
+  }
+
+  /** Every value that a sum may have. */
+  Bounds range(LinearForm form) {
+    Bounds sum = Bounds.at(form.constant());
+    for (Map.Entry<Unknown, Rational> term : form.terms().entrySet()) {
+      sum = sum.plus(of(term.getKey()).times(term.getValue()));
+    }
+    return sum;
+  }
+
+  /** A value of a sum: each reading as written, an open one at its least, every error 0. */
+  Rational nominal(LinearForm form) {
+    Rational sum = form.constant();
+    for (Map.Entry<Unknown, Rational> term : form.terms().entrySet()) {
+      if (term.getKey() instanceof Unknown.ReadingValue) {
+        Bounds bounds = of(term.getKey());
+        sum = sum.plus(term.getValue().times(bounds.lo().or(bounds::hi).orElse(Rational.ZERO)));
+      }
+    }
+    return sum;
+  }
+}
