@@ -136,6 +136,10 @@ final class CheckReader {
     if (text.equals("open")) {
       return Optional.of(Check.Opening.OPEN);
     }
+    if (text.chars().allMatch(Character::isLetter)) {
+      row.fault("opening", "is not closed, open or a length");
+      return Optional.empty();
+    }
     OptionalLong length = row.length("opening");
     if (length.isPresent()
         && vise.isPresent()

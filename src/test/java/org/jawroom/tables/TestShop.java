@@ -121,6 +121,30 @@ public final class TestShop {
         with(cells, "job", name, "part_length", "80", "part_width", "50", "part_height", "30"));
   }
 
+  /** A check of the mill and the vise of {@link #sound}. */
+  public TestShop check(String... cells) {
+    return row(
+        "checks",
+        with(
+            cells,
+            "machine",
+            "mill",
+            "vise",
+            "vise",
+            "handle_to",
+            "front",
+            "from_left",
+            "200",
+            "from_front",
+            "150",
+            "part",
+            "moving jaw",
+            "guard",
+            "door",
+            "found",
+            "40"));
+  }
+
   public TestShop setting(String name, String value) {
     return row("settings", with(new String[0], "setting", name, "value", value));
   }
