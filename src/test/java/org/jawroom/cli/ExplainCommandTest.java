@@ -125,7 +125,8 @@ class ExplainCommandTest {
     assertTrue(
         unwrapped().contains("nothing listed is hit while the jaws stay 3.63 to 6 in open"),
         out.toString());
-    assertTrue(lines.contains("  fixed-jaw face 7.58 from the table's front edge"), out.toString());
+    assertTrue(
+        lines.contains("  fixed-jaw face 7 19/32 from the table's front edge"), out.toString());
     assertTrue(out.toString().contains(": jaws at 3.63, table all the way back"), out.toString());
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jawroom.placement.space.Place;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.format.TapeFigure;
 import org.jawroom.standards.TNut;
 
 /**
@@ -55,6 +56,6 @@ public record StrapFacts(PeopleUnit unit, CardSubject subject) {
   }
 
   private String figure(long distance) {
-    return unit.brief(distance, Rounding.NEAREST);
+    return new TapeFigure(unit).text(distance, Rounding.NEAREST);
   }
 }
