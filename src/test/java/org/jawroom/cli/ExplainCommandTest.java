@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.jawroom.launch.Main;
@@ -116,6 +117,19 @@ class ExplainCommandTest {
         out.toString());
     assertEquals(0, explain("roomy", "plain", "--show", "in"));
     assertTrue(out.toString().contains("Where to bolt it (in)"), out.toString());
+  }
+
+  @Test
+  void explain_inchShop_readsAsKept() throws Exception {
+    Path folder = Path.of("src/test/resources/org/jawroom/inch");
+    assertEquals(
+        0,
+        Main.run(
+            new String[] {"explain", folder.toString(), "bed mill", "machine vise 6"},
+            new PrintWriter(out, true),
+            new PrintWriter(err, true)));
+    assertEquals(
+        Files.readString(folder.resolve("explain.txt")), out.toString().replace("\r\n", "\n"));
   }
 
   @Test

@@ -17,8 +17,8 @@ import org.jawroom.standards.TSlot;
 import org.jawroom.standards.Tightening;
 
 /**
- * The bolting hardware: slot, T-nut, bolt length to order, torque. Bolts are metric, so all figures
- * are in mm.
+ * The bolting hardware: slot, T-nut, bolt length to order, torque. The computed bolts are metric,
+ * so their figures are in mm; where people read inches, inch studs follow.
  */
 public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
   private static final PeopleUnit MM = PeopleUnit.MM;
@@ -34,6 +34,11 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
     smaller(nut).ifPresent(items::add);
     items.add(new Item("Length under the head:", length(slot, threaded(nut))));
     items.add(new Item("Torque:", torque(threaded(nut))));
+    if (unit == PeopleUnit.INCH) {
+      items.addAll(
+          new InchBoltFacts(place.thread().orElseThrow(), slot, place.slots().size())
+              .items(vise().boltGrip(), vise().provenance().tolerance()));
+    }
     return items;
   }
 
