@@ -47,7 +47,7 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
     return new Item(
         "Bolts:",
         "head, washer and end no more than "
-            + mm(2 * place.thread().orElseThrow(), Rounding.DOWN)
+            + both(2 * place.thread().orElseThrow(), Rounding.DOWN)
             + " above the "
             + (vise().boltGrip().isPresent() ? "flange." : "vise's bed."));
   }
@@ -85,10 +85,7 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
   }
 
   private String tNut(long slot, TNut nut) {
-    String width =
-        unit == PeopleUnit.MM
-            ? mm(slot, Rounding.NEAREST)
-            : unit.fine(slot, Rounding.NEAREST) + " in (" + mm(slot, Rounding.NEAREST) + ")";
+    String width = both(slot, Rounding.NEAREST);
     int bolts = place.slots().size();
     String what =
         bolts
@@ -122,11 +119,11 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
     String range =
         flange
             + "t + "
-            + mm(length.addLeast(), Rounding.UP)
+            + both(length.addLeast(), Rounding.UP)
             + " to "
             + flange
             + "t + "
-            + mm(length.addMost(), Rounding.DOWN);
+            + both(length.addMost(), Rounding.DOWN);
     String t = ", t: how deep the nut's top, pulled up, is below the table.";
     String blank =
         vise().boltGrip().isPresent() ? "" : " bolt_grip is blank: measure the flange too.";
@@ -179,6 +176,12 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
 
   private Vise vise() {
     return outcome.vise();
+  }
+
+  /** In millimetres, beside inches where people read these. */
+  private String both(long length, Rounding rounding) {
+    String metric = mm(length, rounding);
+    return unit == PeopleUnit.MM ? metric : unit.fine(length, rounding) + " in (" + metric + ")";
   }
 
   private static String mm(long length, Rounding rounding) {
