@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.jawroom.launch.Main;
@@ -119,13 +120,27 @@ class ExplainCommandTest {
   }
 
   @Test
+  void explain_inchShop_readsAsKept() throws Exception {
+    Path folder = Path.of("src/test/resources/org/jawroom/inch");
+    assertEquals(
+        0,
+        Main.run(
+            new String[] {"explain", folder.toString(), "bed mill", "machine vise 6"},
+            new PrintWriter(out, true),
+            new PrintWriter(err, true)));
+    assertEquals(
+        Files.readString(folder.resolve("explain.txt")), out.toString().replace("\r\n", "\n"));
+  }
+
+  @Test
   void explain_inchMachine_readsInInches() throws Exception {
     assertEquals(0, explain("tight", "six inch"));
     List<String> lines = out.toString().lines().toList();
     assertTrue(
         unwrapped().contains("nothing listed is hit while the jaws stay 3.63 to 6 in open"),
         out.toString());
-    assertTrue(lines.contains("  fixed-jaw face 7.58 from the table's front edge"), out.toString());
+    assertTrue(
+        lines.contains("  fixed-jaw face 7 19/32 from the table's front edge"), out.toString());
     assertTrue(out.toString().contains(": jaws at 3.63, table all the way back"), out.toString());
   }
 

@@ -14,6 +14,8 @@ import org.jawroom.drawing.file.Picture;
 import org.jawroom.drawing.file.SvgFile;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.report.card.measure.TapeRange;
+import org.jawroom.report.card.measure.TapeRanges;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.picture.PairingDrawing;
 import org.jawroom.shop.Shop;
@@ -56,7 +58,16 @@ public record Drawn(Document svg, Outcome outcome) {
                 .map(
                     layout ->
                         PairingDrawing.bare(
-                            PeopleUnit.MM, shop.settings(), outcome, layout, width, height)));
+                            PeopleUnit.MM,
+                            shop.settings(),
+                            outcome,
+                            layout,
+                            new TapeRanges(PeopleUnit.MM, outcome.machine(), outcome.vise())
+                                .of(outcome.recommended().orElseThrow(), Optional.empty()).stream()
+                                    .map(TapeRange::best)
+                                    .toList(),
+                            width,
+                            height)));
   }
 
   private static List<Drawn> all(Shop shop, Function<Outcome, Optional<Picture>> draw)

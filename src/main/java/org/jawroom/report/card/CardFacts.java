@@ -192,7 +192,7 @@ public record CardFacts(
         + ", mount: "
         + roomiest.mount()
         + ", "
-        + String.join(", ", tape.edges(roomiest.handleTo(), roomiest.x(), roomiest.y()))
+        + String.join(", ", tape.edges(roomiest))
         + roomiest
             .limit()
             .map(limit -> "; margin " + unit.brief(limit.margin(), Rounding.DOWN))

@@ -15,6 +15,7 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.report.card.block.Letters;
+import org.jawroom.report.card.measure.TapeRange;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.card.statement.Several;
 import org.jawroom.report.format.ReportMarks;
@@ -90,7 +91,13 @@ public final class SetupCards {
         information.setProducer("jawroom " + run.toolVersion());
         Picture picture =
             PairingDrawing.bare(
-                run.unit(), settings, card.placed(), card.layout(), PICTURE_WIDTH, PICTURE_HEIGHT);
+                run.unit(),
+                settings,
+                card.placed(),
+                card.layout(),
+                alone.tape().stream().map(TapeRange::best).toList(),
+                PICTURE_WIDTH,
+                PICTURE_HEIGHT);
         PDFormXObject form = faces.form(picture);
         CardPage.add(document, letters, paper, facts, form);
       }

@@ -51,7 +51,7 @@ record ExplainPlace(ExplainFacts facts) {
 
   /** The step to which the place is rounded. */
   static String grain(PeopleUnit unit) {
-    String finest = unit == PeopleUnit.MM ? "0.1" : "0.01";
+    String finest = unit == PeopleUnit.MM ? "0.1" : "1/32";
     return "("
         + unit.word()
         + "; tape measures to the nearest "
@@ -120,7 +120,7 @@ record ExplainPlace(ExplainFacts facts) {
         + ", mount: "
         + roomiest.mount()
         + ", "
-        + String.join(", ", tape.edges(roomiest.handleTo(), roomiest.x(), roomiest.y()))
+        + String.join(", ", tape.edges(roomiest))
         + roomiest
             .limit()
             .map(limit -> "; " + WhereWords.pair(limit) + ": " + where.of(limit, place.openings()))

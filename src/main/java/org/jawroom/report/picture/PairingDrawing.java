@@ -18,6 +18,7 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.TapeMeasure;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.report.wording.Words;
@@ -64,12 +65,14 @@ public final class PairingDrawing {
    *
    * @param outcome with a place
    * @param layout of that place
+   * @param figures the two tape measures as the card has them, along x first
    */
   public static Picture bare(
       PeopleUnit unit,
       Settings settings,
       Outcome outcome,
       Layout layout,
+      List<String> figures,
       double width,
       double height) {
     Recommendation place = outcome.recommended().orElseThrow();
@@ -79,28 +82,32 @@ public final class PairingDrawing {
         layout,
         place.limit(),
         caption,
-        tapes(unit, outcome, place),
+        tapes(unit, outcome, place, figures),
         width,
         height);
   }
 
-  private static List<Tape> tapes(PeopleUnit unit, Outcome outcome, Recommendation place) {
+  private static List<Tape> tapes(
+      PeopleUnit unit, Outcome outcome, Recommendation place, List<String> figures) {
     Machine machine = outcome.machine();
     boolean upright = place.handleTo().uAxis() == Axis.Y;
-    return new TapeWords(unit, machine, outcome.vise())
-        .measures(place.handleTo(), place.x(), place.y()).stream()
-            .map(
-                measure -> {
-                  boolean left = measure.edge() == Side.LEFT;
-                  long edge = -(left ? machine.tableLength() : machine.tableWidth()) / 2;
-                  return new Tape(
-                      left ? Axis.X : Axis.Y,
-                      edge,
-                      edge + measure.distance(),
-                      left != upright,
-                      unit.brief(Math.abs(measure.distance()), Rounding.NEAREST));
-                })
-            .toList();
+    List<TapeMeasure> measures =
+        new TapeWords(unit, machine, outcome.vise())
+            .measures(place.handleTo(), place.x(), place.y());
+    List<Tape> tapes = new ArrayList<>();
+    for (int i = 0; i < measures.size(); i++) {
+      TapeMeasure measure = measures.get(i);
+      boolean left = measure.edge() == Side.LEFT;
+      long edge = -(left ? machine.tableLength() : machine.tableWidth()) / 2;
+      tapes.add(
+          new Tape(
+              left ? Axis.X : Axis.Y,
+              edge,
+              edge + measure.distance(),
+              left != upright,
+              figures.get(i)));
+    }
+    return tapes;
   }
 
   private Caption caption() {

@@ -120,7 +120,10 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     lines.add("each handle to the " + turn.word() + ", mount: " + together.mount());
     for (int i = 0; i < places.size(); i++) {
       lines.add(
-          i + 1 + ": " + String.join(", ", tape.edges(turn, places.get(i).x(), places.get(i).y())));
+          i
+              + 1
+              + ": "
+              + String.join(", ", tape.edges(turn, places.get(i).x(), places.get(i).y(), 0)));
     }
     return lines;
   }

@@ -4,21 +4,28 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.search.Roomiest;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.format.TapeFigure;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.vise.Vise;
 
 /**
- * A placement as a setter measures it with a tape from the table's left and front edges, to the
- * nearest tenth of a millimetre or hundredth of an inch.
+ * A placement as a setter measures it with a tape from the table's left and front edges: to the
+ * nearest 0.1 mm, or to the nearest 1/32 in where the margin bears that step, else to 0.001 in.
+ *
+ * <p>A vise that stands off by some amount along x and y loses at most that amount of margin, so
+ * what the step takes must not exceed it.
  */
 public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
 
@@ -27,7 +34,7 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
     List<String> lines = new ArrayList<>();
     lines.add("handle to the " + place.handleTo().word() + ", " + mount(place));
     lines.add(fastening(place));
-    lines.addAll(edges(place.handleTo(), place.x(), place.y()));
+    lines.addAll(edges(place.handleTo(), place.x(), place.y(), spare(place.limit())));
     return lines;
   }
 
@@ -36,9 +43,20 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
    * middle of its jaws.
    *
    * @param x of the vise frame's origin in the table frame, {@code y} likewise
+   * @param spare by how much it may stand off either way
    */
-  public List<String> edges(Orientation turn, long x, long y) {
-    return measures(turn, x, y).stream().map(this::words).toList();
+  public List<String> edges(Orientation turn, long x, long y, long spare) {
+    return measures(turn, x, y).stream().map(measure -> words(measure, spare)).toList();
+  }
+
+  /** The place with the most margin. */
+  public List<String> edges(Roomiest place) {
+    return edges(place.handleTo(), place.x(), place.y(), spare(place.limit()));
+  }
+
+  /** Where nothing can be hit, any step of the tape is right. */
+  private static long spare(Optional<Limit> limit) {
+    return limit.map(Limit::margin).orElse(Long.MAX_VALUE);
   }
 
   /** The same as data: along x first. */
@@ -118,6 +136,16 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
     return fasteners(place.fastening().clamped() ? "stud" : "bolt", place.slots());
   }
 
+  private String figure(long distance, long spare) {
+    if (unit == PeopleUnit.MM) {
+      return unit.text(distance, Rounding.NEAREST);
+    }
+    TapeFigure tape = new TapeFigure(unit);
+    return Math.abs(tape.rounded(distance, Rounding.NEAREST) - distance) <= Math.max(0, spare)
+        ? tape.text(distance, Rounding.NEAREST)
+        : unit.fineText(distance, Rounding.NEAREST);
+  }
+
   private TapeMeasure fromLeft(String what, long x) {
     return new TapeMeasure(what, Side.LEFT, x + machine.tableLength() / 2);
   }
@@ -126,9 +154,9 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
     return new TapeMeasure(what, Side.FRONT, y + machine.tableWidth() / 2);
   }
 
-  private String words(TapeMeasure measure) {
+  private String words(TapeMeasure measure, long spare) {
     long distance = measure.distance();
-    String figure = unit.text(Math.abs(distance), Rounding.NEAREST);
+    String figure = figure(Math.abs(distance), spare);
     String edge = " the table's " + measure.edge().word() + " edge";
     return measure.what()
         + (distance >= 0 ? " " + figure + " from" + edge : " overhangs" + edge + " by " + figure);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,15 @@ class CardFactsTest {
       assertEquals(
           new String(in.readAllBytes(), StandardCharsets.UTF_8), told(facts(machine, vise, unit)));
     }
+  }
+
+  @Test
+  void of_inchShop_readsAsKept() throws Exception {
+    Path folder = Path.of("src/test/resources/org/jawroom/inch");
+    CardSubject subject = Explained.one(Explained.shop(folder), "bed mill", "machine vise 6");
+    assertEquals(
+        Files.readString(folder.resolve("card.txt")),
+        told(CardFacts.of(subject, Explained.run(PeopleUnit.INCH))));
   }
 
   @Test

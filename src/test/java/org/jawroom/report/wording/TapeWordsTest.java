@@ -34,8 +34,8 @@ class TapeWordsTest {
         List.of(
             "base's left side 90.0 from the table's left edge",
             "fixed-jaw face 225.0 from the table's front edge");
-    assertEquals(expected, tape().edges(Orientation.FRONT, -125 * MM, 75 * MM));
-    assertEquals(expected, tape().edges(Orientation.REAR, -125 * MM, 75 * MM));
+    assertEquals(expected, tape().edges(Orientation.FRONT, -125 * MM, 75 * MM, MM));
+    assertEquals(expected, tape().edges(Orientation.REAR, -125 * MM, 75 * MM, MM));
   }
 
   @Test
@@ -44,8 +44,8 @@ class TapeWordsTest {
         List.of(
             "fixed-jaw face 175.0 from the table's left edge",
             "base's front side 140.0 from the table's front edge");
-    assertEquals(expected, tape().edges(Orientation.RIGHT, -125 * MM, 75 * MM));
-    assertEquals(expected, tape().edges(Orientation.LEFT, -125 * MM, 75 * MM));
+    assertEquals(expected, tape().edges(Orientation.RIGHT, -125 * MM, 75 * MM, MM));
+    assertEquals(expected, tape().edges(Orientation.LEFT, -125 * MM, 75 * MM, MM));
   }
 
   @Test
@@ -54,7 +54,7 @@ class TapeWordsTest {
         List.of(
             "base's left side overhangs the table's left edge by 10.0",
             "fixed-jaw face overhangs the table's front edge by 25.0"),
-        tape().edges(Orientation.FRONT, -225 * MM, -175 * MM));
+        tape().edges(Orientation.FRONT, -225 * MM, -175 * MM, MM));
   }
 
   @Test
@@ -62,7 +62,7 @@ class TapeWordsTest {
     vise.both = true;
     assertEquals(
         "middle between the jaws 150.0 from the table's front edge",
-        tape().edges(Orientation.FRONT, 0, 0).get(1));
+        tape().edges(Orientation.FRONT, 0, 0, MM).get(1));
   }
 
   @Test
@@ -70,23 +70,31 @@ class TapeWordsTest {
     vise.simple = false;
     assertEquals(
         "middle of the jaws 300.0 from the table's left edge",
-        tape().edges(Orientation.FRONT, 0, 0).get(0));
+        tape().edges(Orientation.FRONT, 0, 0, MM).get(0));
     assertEquals(
         "middle of the jaws 150.0 from the table's front edge",
-        tape().edges(Orientation.LEFT, 0, 0).get(1));
+        tape().edges(Orientation.LEFT, 0, 0, MM).get(1));
   }
 
+  /** 11.25 in from the edge, and 1/64 in beyond: the tape's step takes 1/64 in at most. */
   @Test
-  void edges_inInches_areToTheNearestHundredth() {
+  void edges_inInches_areToThirtySecondsWhereTheMarginBearsIt() {
     machine.tableLength = 30 * INCH;
     vise.baseWidth = Dimension.of(7 * INCH + INCH / 2);
+    long step = INCH / 64;
+    assertEquals("11 1/4", left(0, 0));
+    assertEquals("11 9/32", left(step, step));
+    assertEquals("11.266", left(step, step - 1));
+    assertEquals("11 1/4", left(step - 1, step - 1));
+    assertEquals("11.266", left(step - 1, step - 2));
+    assertEquals("11.266", left(step, -MM));
+    assertEquals("11 1/4", left(0, -MM));
+  }
+
+  private String left(long x, long spare) {
     TapeWords inches = new TapeWords(PeopleUnit.INCH, machine.build(), vise.build());
-    assertEquals(
-        "base's left side 11.25 from the table's left edge",
-        inches.edges(Orientation.FRONT, INCH / 250, 0).get(0));
-    assertEquals(
-        "base's left side 11.26 from the table's left edge",
-        inches.edges(Orientation.FRONT, INCH / 125, 0).get(0));
+    String words = inches.edges(Orientation.FRONT, x, 0, spare).get(0);
+    return words.replace("base's left side ", "").replace(" from the table's left edge", "");
   }
 
   @Test

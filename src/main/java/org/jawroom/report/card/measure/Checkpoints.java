@@ -16,6 +16,7 @@ import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.format.TapeFigure;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.shop.value.Column;
 
@@ -80,8 +81,8 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
         where.of(limit, openings) + handle + " (" + way(limit.axis()) + ")",
         expected(limit),
         check(limit),
-        unit.text(limit.required(), Rounding.UP),
-        unit.text(Math.max(limit.required(), limit.gap() - limit.tolerance()), Rounding.UP));
+        figure(limit, limit.required(), Rounding.UP),
+        figure(limit, Math.max(limit.required(), limit.gap() - limit.tolerance()), Rounding.UP));
   }
 
   private static String way(Axis axis) {
@@ -100,10 +101,23 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
     long lo = limit.gap() - limit.tolerance();
     long hi = limit.gap() + limit.tolerance();
     return new Item(
-        (lo < 0 ? "0 (may touch)" : unit.text(lo, Rounding.DOWN))
+        (lo < 0 ? "0 (may touch)" : figure(limit, lo, Rounding.DOWN))
             + " to "
-            + unit.text(Math.max(0, hi), Rounding.UP),
-        "± " + unit.brief(limit.tolerance(), Rounding.UP));
+            + figure(limit, Math.max(0, hi), Rounding.UP),
+        "± "
+            + (unit == PeopleUnit.INCH
+                ? unit.fine(limit.tolerance(), Rounding.UP)
+                : unit.brief(limit.tolerance(), Rounding.UP)));
+  }
+
+  /** To 0.1 mm; in inches to 1/32 where a rule reads it, to 0.001 where a gauge is put in. */
+  private String figure(Limit limit, long length, Rounding rounding) {
+    if (unit == PeopleUnit.MM) {
+      return unit.text(length, rounding);
+    }
+    return isRuled(limit)
+        ? new TapeFigure(unit).text(length, rounding)
+        : unit.fineText(length, rounding);
   }
 
   private String check(Limit limit) {
@@ -111,7 +125,11 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
     if (isDoor(limit)) {
       return gauge + " taped on, door shut";
     }
-    return isHidden(limit) ? gauge + " must pass" : "rule or tape";
+    return isRuled(limit) ? "rule or tape" : gauge + " must pass";
+  }
+
+  private static boolean isRuled(Limit limit) {
+    return !isDoor(limit) && !isHidden(limit);
   }
 
   /** Nobody can reach in past a closed door. */

@@ -22,7 +22,13 @@ record GoGauge(PeopleUnit unit) {
     Optional<Long> key = keys.stream().filter(size -> size >= required).findFirst();
     return key.isPresent() && key.get() <= expected
         ? article(name(key.get())) + " hex key"
-        : "a block or feelers " + unit.brief(required, Rounding.UP) + " " + unit.word() + " thick";
+        : "a block or feelers " + thick(required) + " " + unit.word() + " thick";
+  }
+
+  private String thick(long required) {
+    return unit == PeopleUnit.MM
+        ? unit.brief(required, Rounding.UP)
+        : unit.fine(required, Rounding.UP);
   }
 
   /** The keys have no size that needs "an", such as 11 or 18. */

@@ -3,11 +3,11 @@ package org.jawroom.report.card.measure;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Length;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Play;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.format.TapeFigure;
 import org.jawroom.report.wording.TapeMeasure;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.shop.machine.Machine;
@@ -18,8 +18,6 @@ import org.jawroom.shop.vise.Vise;
  * The position of the vise from the table's left and front edges, with the range it may deviate in.
  */
 public record TapeRanges(PeopleUnit unit, Machine machine, Vise vise) {
-
-  private static final long TAPE_INCH = Length.INCH / 32;
 
   /** Along x, then along y; the range of each is rounded inward to the displayed digits. */
   public List<TapeRange> of(Recommendation place, Optional<Play> may) {
@@ -71,20 +69,12 @@ public record TapeRanges(PeopleUnit unit, Machine machine, Vise vise) {
     return plain(distance) + (distance < 0 ? " beyond" : "");
   }
 
-  /** To a tenth of a millimetre, or to the 1/32 in of a tape. */
   private long rounded(long length, Rounding rounding) {
-    return unit == PeopleUnit.INCH
-        ? rounding.count(length, TAPE_INCH) * TAPE_INCH
-        : unit.rounded(length, rounding);
+    return tape().rounded(length, rounding);
   }
 
-  /** {@code 9 5/16}, of whole thirty-seconds of an inch. */
-  private static String fraction(long length) {
-    long whole = length / Length.INCH;
-    long parts = length % Length.INCH / TAPE_INCH;
-    long divisor = Long.lowestOneBit(parts | 32);
-    String fraction = parts / divisor + "/" + 32 / divisor;
-    return parts == 0 ? Long.toString(whole) : whole == 0 ? fraction : whole + " " + fraction;
+  private TapeFigure tape() {
+    return new TapeFigure(unit);
   }
 
   private String fine(long distance) {
@@ -93,8 +83,6 @@ public record TapeRanges(PeopleUnit unit, Machine machine, Vise vise) {
 
   /** Formats a rounded length without its sign. */
   private String plain(long distance) {
-    return unit == PeopleUnit.INCH
-        ? fraction(Math.abs(distance))
-        : unit.brief(Math.abs(distance), Rounding.NEAREST);
+    return tape().text(Math.abs(distance), Rounding.NEAREST);
   }
 }

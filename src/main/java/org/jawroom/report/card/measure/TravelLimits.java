@@ -5,6 +5,7 @@ import java.util.List;
 import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.format.TapeFigure;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Dimension;
@@ -62,8 +63,9 @@ public record TravelLimits(PeopleUnit unit, Machine machine) {
   }
 
   private String room(long gap) {
-    long rounded = unit.rounded(gap, Rounding.UP);
-    String figure = unit.brief(Math.abs(rounded), Rounding.NEAREST);
+    TapeFigure tape = new TapeFigure(unit);
+    long rounded = tape.rounded(gap, Rounding.UP);
+    String figure = tape.text(Math.abs(rounded), Rounding.NEAREST);
     return rounded < 0 ? "no more than " + figure + " run under" : figure;
   }
 

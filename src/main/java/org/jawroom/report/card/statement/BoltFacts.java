@@ -17,8 +17,8 @@ import org.jawroom.standards.TSlot;
 import org.jawroom.standards.Tightening;
 
 /**
- * The bolting hardware: slot, T-nut, bolt length to order, torque. Bolts are metric, so all figures
- * are in mm.
+ * The bolting hardware: slot, T-nut, bolt length to order, torque. The computed bolts are metric,
+ * so their figures are in mm; where people read inches, inch studs follow.
  */
 public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) {
   private static final PeopleUnit MM = PeopleUnit.MM;
@@ -34,6 +34,11 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
     smaller(nut).ifPresent(items::add);
     items.add(new Item("Length under the head:", length(slot, threaded(nut))));
     items.add(new Item("Torque:", torque(threaded(nut))));
+    if (unit == PeopleUnit.INCH) {
+      items.addAll(
+          new InchBoltFacts(place.thread().orElseThrow(), slot, place.slots().size())
+              .items(vise().boltGrip(), vise().provenance().tolerance()));
+    }
     return items;
   }
 
@@ -42,7 +47,7 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
     return new Item(
         "Bolts:",
         "head, washer and end no more than "
-            + mm(2 * place.thread().orElseThrow(), Rounding.DOWN)
+            + both(2 * place.thread().orElseThrow(), Rounding.DOWN)
             + " above the "
             + (vise().boltGrip().isPresent() ? "flange." : "vise's bed."));
   }
@@ -80,10 +85,7 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
   }
 
   private String tNut(long slot, TNut nut) {
-    String width =
-        unit == PeopleUnit.MM
-            ? mm(slot, Rounding.NEAREST)
-            : unit.fine(slot, Rounding.NEAREST) + " in (" + mm(slot, Rounding.NEAREST) + ")";
+    String width = both(slot, Rounding.NEAREST);
     int bolts = place.slots().size();
     String what =
         bolts
@@ -117,11 +119,11 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
     String range =
         flange
             + "t + "
-            + mm(length.addLeast(), Rounding.UP)
+            + both(length.addLeast(), Rounding.UP)
             + " to "
             + flange
             + "t + "
-            + mm(length.addMost(), Rounding.DOWN);
+            + both(length.addMost(), Rounding.DOWN);
     String t = ", t: how deep the nut's top, pulled up, is below the table.";
     String blank =
         vise().boltGrip().isPresent() ? "" : " bolt_grip is blank: measure the flange too.";
@@ -174,6 +176,12 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
 
   private Vise vise() {
     return outcome.vise();
+  }
+
+  /** In millimetres, beside inches where people read these. */
+  private String both(long length, Rounding rounding) {
+    String metric = mm(length, rounding);
+    return unit == PeopleUnit.MM ? metric : unit.fine(length, rounding) + " in (" + metric + ")";
   }
 
   private static String mm(long length, Rounding rounding) {

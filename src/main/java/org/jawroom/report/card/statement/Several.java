@@ -19,7 +19,8 @@ public final class Several {
     TapeWords tape = new TapeWords(unit, outcome.machine(), outcome.vise());
     List<String> each = new ArrayList<>();
     for (Place place : places) {
-      each.add(each.size() + 1 + ": " + String.join(", ", tape.edges(turn, place.x(), place.y())));
+      each.add(
+          each.size() + 1 + ": " + String.join(", ", tape.edges(turn, place.x(), place.y(), 0)));
     }
     return new Item(
         places.size() + " side by side, instead of the one place above:",

@@ -2,9 +2,11 @@ package org.jawroom.report.card.statement;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.geometry.Length;
 import org.jawroom.placement.space.Place;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.format.TapeFigure;
 import org.jawroom.standards.TNut;
 
 /**
@@ -38,6 +40,14 @@ public record StrapFacts(PeopleUnit unit, CardSubject subject) {
                 + ", M"
                 + nut.thread()
                 + "; studs, nuts and washers of class 8.8."));
+    if (unit == PeopleUnit.INCH) {
+      items.add(
+          new InchBoltFacts(
+                  nut.thread() * Length.MM,
+                  subject.machine().slots().width().length(),
+                  studs.size())
+              .studsOnly());
+    }
     items.add(
         new Item(
             "Far ends:",
@@ -55,6 +65,6 @@ public record StrapFacts(PeopleUnit unit, CardSubject subject) {
   }
 
   private String figure(long distance) {
-    return unit.brief(distance, Rounding.NEAREST);
+    return new TapeFigure(unit).text(distance, Rounding.NEAREST);
   }
 }

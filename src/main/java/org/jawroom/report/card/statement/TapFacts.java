@@ -7,6 +7,7 @@ import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.TapSquare;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.format.TapeFigure;
 
 /** Tapping the vise square: the pivot, the indicator, the lever and the swing. */
 public record TapFacts(PeopleUnit unit, CardSubject subject) {
@@ -56,9 +57,10 @@ public record TapFacts(PeopleUnit unit, CardSubject subject) {
   }
 
   private String at(TapSquare tap) {
-    return unit.brief(tap.at().x() + subject.machine().tableLength() / 2, Rounding.NEAREST)
+    TapeFigure tape = new TapeFigure(unit);
+    return tape.text(tap.at().x() + subject.machine().tableLength() / 2, Rounding.NEAREST)
         + " from the table's left edge, "
-        + unit.brief(tap.at().y() + subject.machine().tableWidth() / 2, Rounding.NEAREST)
+        + tape.text(tap.at().y() + subject.machine().tableWidth() / 2, Rounding.NEAREST)
         + " from its front edge";
   }
 

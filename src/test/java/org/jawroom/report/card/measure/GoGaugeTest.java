@@ -36,7 +36,7 @@ class GoGaugeTest {
     assertEquals("a 1/4 in hex key", inch.words(6 * MM, 20 * MM));
     assertEquals("a 1/4 in hex key", inch.words(INCH / 4, INCH / 4));
     assertEquals("a 5/16 in hex key", inch.words(INCH / 4 + 1, INCH));
-    assertEquals("a block or feelers 0.99 in thick", inch.words(25 * MM, 4 * INCH));
+    assertEquals("a block or feelers 0.985 in thick", inch.words(25 * MM, 4 * INCH));
   }
 
   @Test
