@@ -49,7 +49,7 @@ public final class Bench {
     bench.run(GrowthBenchmark.class, "place");
     Path file = Path.of(args[0]).resolve("results.md");
     try {
-      Files.writeString(file, bench.told());
+      Files.writeString(file, bench.results());
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
@@ -83,7 +83,7 @@ public final class Bench {
         : (rising.get(middle - 1) + rising.get(middle)) / 2;
   }
 
-  private String told() {
+  private String results() {
     line("# Results");
     line("");
     line(

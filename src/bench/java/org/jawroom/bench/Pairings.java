@@ -57,7 +57,7 @@ final class Pairings {
     }
   }
 
-  /** Everything told of a pairing. */
+  /** The whole outcome of a pairing. */
   Outcome solve(int pairing) {
     return every.solve(pairing / VISES, pairing % VISES);
   }

@@ -119,7 +119,7 @@ public record CompareSide(Path path, ComparedSide pairings, Optional<Reading> re
   }
 
   /** The name of this side for a heading. */
-  public String told() {
+  public String heading() {
     return path + (reading.isEmpty() ? " (a report, as it stands)" : " (tables, solved now)");
   }
 

@@ -86,7 +86,7 @@ final class CompareCommand implements Callable<Integer> {
     if (csv) {
       ComparisonCsv.write(comparison, out);
     } else {
-      ComparisonText.write(before.told(), after.told(), comparison, unit, out::println);
+      ComparisonText.write(before.heading(), after.heading(), comparison, unit, out::println);
     }
     out.flush();
     return ExitStatus.DONE;

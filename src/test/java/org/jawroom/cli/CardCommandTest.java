@@ -41,7 +41,7 @@ class CardCommandTest {
   }
 
   @Test
-  void card_inches_isOnLetterUnlessToldOtherwise() throws Exception {
+  void card_inches_isOnLetterByDefault() throws Exception {
     assertEquals(0, card("roomy", "plain"));
     assertEquals(595.28, width(), 0.01);
     assertEquals(0, card("exact", "six inch"));

@@ -228,8 +228,8 @@ class CommandsTest {
           out.toString());
       out.getBuffer().setLength(0);
       assertEquals(0, run("explain", tables.toString(), "mill", "vise"), err::toString);
-      String told = out.toString().replaceAll("\\s+", " ");
-      assertTrue(told.contains("do not count: " + missing + "."), told);
+      String printed = out.toString().replaceAll("\\s+", " ");
+      assertTrue(printed.contains("do not count: " + missing + "."), printed);
     }
   }
 

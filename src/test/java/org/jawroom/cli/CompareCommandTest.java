@@ -227,7 +227,7 @@ class CompareCommandTest {
   }
 
   @Test
-  void compare_wrongOption_isToldOnceAndStatus2() {
+  void compare_wrongOption_isNamedOnceAndStatus2() {
     assertEquals(2, compare(example, changed, "--clearance", "wide"));
     assertEquals(1, err.toString().lines().count(), err.toString());
     report();

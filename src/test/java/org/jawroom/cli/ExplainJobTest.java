@@ -65,7 +65,7 @@ class ExplainJobTest {
 
   @Test
   void explain_jobUnknown_namesTheBlanks() {
-    assertEquals(0, explain("not measured", "not told"), err.toString());
+    assertEquals(0, explain("not measured", "no length"), err.toString());
     assertTrue(out.toString().contains("Unknown: not measured: rear_gap."), out.toString());
   }
 

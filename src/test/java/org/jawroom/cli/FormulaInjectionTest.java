@@ -55,7 +55,7 @@ class FormulaInjectionTest {
   private static final List<String> STARTS =
       List.of("=", "+", "-", "@", "\uff1d", "\uff0b", "\uff0d", "\uff20");
 
-  /** One or several, as the places of vises side by side are told. */
+  /** One or several, as the places of vises side by side are listed. */
   private static final Pattern NUMBERS =
       Pattern.compile("-?[0-9]+(\\.[0-9]+)?(;-?[0-9]+(\\.[0-9]+)?)*");
 
@@ -145,7 +145,7 @@ class FormulaInjectionTest {
 
   /** A report may come from anywhere, and its names were never looked at. */
   @Test
-  void names_ofAnotherReport_areTextInWhatIsTold() throws Exception {
+  void names_ofAnotherReport_areTextInWhatIsPrinted() throws Exception {
     Path tables = new Tables().named("mill").described("plain").write("tables");
     run(0, "matrix", tables.toString(), "-o", out("r").toString());
     Path report = out("r").resolve("pairings.csv");
@@ -159,8 +159,8 @@ class FormulaInjectionTest {
     for (String payload : all) {
       String quoted = '"' + payload.replace("\"", "\"\"") + '"';
       Files.writeString(report, sound.replace("\nmill,", "\n" + quoted + ","));
-      cells += assertTexts(told("compare", out("r").toString(), other, "--csv"), "csv");
-      String people = told("compare", out("r").toString(), other);
+      cells += assertTexts(printed("compare", out("r").toString(), other, "--csv"), "csv");
+      String people = printed("compare", out("r").toString(), other);
       assertTrue(people.contains(MARK), people);
       assertNoOrders(people);
     }
@@ -222,11 +222,11 @@ class FormulaInjectionTest {
           {"page", t, "-o", out("page.html").toString()},
           {"compare", out("m").toString(), t, "--clearance", "9mm"}
         }) {
-      assertNoOrders(told(command));
+      assertNoOrders(printed(command));
     }
     Files.writeString(
         out("compared.csv"),
-        told("compare", out("m").toString(), t, "--csv", "--clearance", "9mm"));
+        printed("compare", out("m").toString(), t, "--csv", "--clearance", "9mm"));
   }
 
   private Path out(String name) {
@@ -330,17 +330,17 @@ class FormulaInjectionTest {
   }
 
   /** Nothing in it steers a terminal, or turns round what it shows. */
-  private static void assertNoOrders(String told) {
+  private static void assertNoOrders(String text) {
     assertTrue(
-        told.chars()
+        text.chars()
             .noneMatch(
                 one ->
                     Character.isISOControl(one) && "\r\n\t".indexOf(one) < 0
                         || Character.getType(one) == Character.FORMAT),
-        told);
+        text);
   }
 
-  private String told(String... args) {
+  private String printed(String... args) {
     StringWriter said = new StringWriter();
     StringWriter err = new StringWriter();
     int status = Main.run(args, new PrintWriter(said, true), new PrintWriter(err, true));
@@ -355,7 +355,9 @@ class FormulaInjectionTest {
     return err.toString();
   }
 
-  /** A shop with one text for all names, told apart by a number behind it, and one for the rest. */
+  /**
+   * A shop with one text for all names, distinguished by a number behind it, and one for the rest.
+   */
   private final class Tables {
     private static String name = "";
     private String free = "";

@@ -87,18 +87,18 @@ class PartsTest {
     List<String> full = text("full", "pairings.csv").lines().toList();
     assertEquals(full.size(), bare.size());
     for (int i = 1; i < full.size(); i++) {
-      assertEquals(told(full.get(i)), told(bare.get(i)));
+      assertEquals(counted(full.get(i)), counted(bare.get(i)));
       assertTrue(bare.get(i).endsWith(",,"), bare.get(i));
     }
   }
 
-  /** All but the last two columns, which tell how many stand on one table. */
-  private static List<String> told(String row) {
+  /** All but the last two columns, which count how many stand on one table. */
+  private static List<String> counted(String row) {
     return List.of(row.split(",", -1)).subList(0, 29);
   }
 
   @Test
-  void machines_nobodyKnows_areToldInOneLineWithASuggestion() throws IOException {
+  void machines_nobodyKnows_areNamedInOneLineWithASuggestion() throws IOException {
     assertEquals(2, tried("--machines", "machine 0001…machine 008"));
     assertEquals(
         "There is no machine \"machine 008\" in these tables; did you mean \"machine 0001\"?\n",
@@ -107,7 +107,7 @@ class PartsTest {
   }
 
   @Test
-  void machines_inTheWrongOrder_areToldSo() {
+  void machines_inTheWrongOrder_areRefused() {
     assertEquals(2, tried("--machines", "machine 0003...machine 0002"));
     assertEquals(
         "\"machine 0002\" stands before \"machine 0003\" in these tables; name it first.\n",

@@ -10,7 +10,7 @@ class LengthTest {
   /** An unbounded guard stays unbounded when shifted by a travel or grown by a gap. */
   @ParameterizedTest
   @CsvSource({"0, true", "1, true", "-1, true", "2, false", "-2, false"})
-  void isBounded_halfTheWayToEndless_isTold(long halves, boolean bounded) {
+  void isBounded_halfTheWayToEndless_isTheLimit(long halves, boolean bounded) {
     long limit = halves * (Length.ENDLESS / 2);
     long inward = Long.signum(halves);
     assertEquals(bounded, Length.isBounded(limit - inward));

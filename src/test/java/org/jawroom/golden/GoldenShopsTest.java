@@ -73,7 +73,7 @@ class GoldenShopsTest {
   }
 
   /**
-   * @param key the columns that tell one row from another
+   * @param key the columns that identify a row
    */
   private static List<String> differences(Path file, String text, List<String> key)
       throws IOException {

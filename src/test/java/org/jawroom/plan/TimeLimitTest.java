@@ -113,7 +113,7 @@ class TimeLimitTest {
   }
 
   @Test
-  void plan_amountsBeyondWhatDoublesTell_isNotCalledProven() {
+  void plan_amountsBeyondThePrecisionOfDoubles_isNotCalledProven() {
     CellText wide =
         CellText.parse(
             "M - - | V 1 1 | F 0/0=+,1,9000000001,5 0/1=+,1,9000000000,5 1/0=+,1,9000000005,5 1/1=+,1,9000000002,5 | J");

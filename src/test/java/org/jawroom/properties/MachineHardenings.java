@@ -54,7 +54,7 @@ final class MachineHardenings {
               }
             }),
         Hardening.relieved(
-            "a gap told as none",
+            "a gap given as none",
             (shop, by, pick) -> setGap(shop.mill, Side.values()[pick % 4], Dimension.NONE)),
         Hardening.of(
             "larger guards",

@@ -83,7 +83,8 @@ final class Mirror {
     if (s.direction() == Axis.X) {
       return s;
     }
-    // Slots along y are told from the left edge: told from the right one, they come in the other
+    // Slots along y are measured from the left edge: measured from the right one, they come in the
+    // other
     // order.
     List<Long> positions = new ArrayList<>();
     s.positions().forEach(at -> positions.add(m.tableLength() - at));

@@ -76,7 +76,7 @@ class PropertiesTest {
   }
 
   /**
-   * Boxes only: a taped gap is told at the end of travel, so with more travel it is another
+   * Boxes only: a taped gap is measured at the end of travel, so with more travel it is another
    * machine's.
    */
   @ParameterizedTest
@@ -105,12 +105,12 @@ class PropertiesTest {
       Case now = new Case(profile, seed);
       Outcome mirrored =
           Pairing.solve(now.shop.settings(), Mirror.machine(now.machine), Mirror.vise(now.vise));
-      assertEquals(told(now.outcome), told(mirrored), now.input("mirror"));
+      assertEquals(printed(now.outcome), printed(mirrored), now.input("mirror"));
     }
   }
 
   /** What a mirror leaves as it is. */
-  private static String told(Outcome outcome) {
+  private static String printed(Outcome outcome) {
     return outcome.verdict()
         + " "
         + outcome.bestMargin()

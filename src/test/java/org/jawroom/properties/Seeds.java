@@ -18,7 +18,7 @@ final class Seeds {
 
   private Seeds() {}
 
-  /** Tries {@code property} on every seed; a failure tells profile, seed and the shop as CSV. */
+  /** Tries {@code property} on every seed; a failure prints profile, seed and the shop as CSV. */
   static void each(Profile profile, Property property) {
     for (long seed = FIRST; seed < FIRST + COUNT; seed++) {
       Shop shop = RandomShops.shop(profile, seed);

@@ -12,11 +12,11 @@ import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.When;
 
-/** Gaps told as rows of guards, and rows measured from a side told as boxes. */
+/** Writes gaps as rows of guards, and rows measured from a side as boxes. */
 final class SideBoxes {
   private SideBoxes() {}
 
-  /** Tells a machine's gaps as rows of guards, in their order before the others. */
+  /** Writes a machine's gaps as rows of guards, in their order before the others. */
   static void gapsAsRows(MachineDraft mill) {
     Map<Side, Dimension> gaps = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
@@ -36,7 +36,7 @@ final class SideBoxes {
     }
   }
 
-  /** Tells every row of known gap as the box that it fills at mid-travel. */
+  /** Writes every row of known gap as the box that it fills at mid-travel. */
   static void rowsAsBoxes(MachineDraft mill) {
     mill.guards.replaceAll(
         Change.guard(

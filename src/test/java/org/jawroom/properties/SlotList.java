@@ -7,11 +7,11 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.shop.value.Dimension;
 
-/** Slots told by the place of each rather than by count, pitch and first. */
+/** Slots given by the place of each rather than by count, pitch and first. */
 final class SlotList {
   private SlotList() {}
 
-  /** Tells the slots one by one; leaves them alone if a blank pitch leaves their places open. */
+  /** Lists the slots one by one; leaves them alone if a blank pitch leaves their places open. */
   static void list(MachineDraft mill) {
     boolean placed = mill.slotPitch.isKnown() || mill.slotCount == 1;
     if (!mill.slotPositions.isEmpty() || mill.slotCount == 0 || !placed) {
@@ -38,7 +38,7 @@ final class SlotList {
     return mill.slotDirection == Axis.X ? mill.tableWidth : mill.tableLength;
   }
 
-  /** Tells the same slots from the table's other edge. */
+  /** Measures the same slots from the table's other edge. */
   static void fromOtherEdge(MachineDraft mill) {
     long across = across(mill);
     List<Long> positions = new ArrayList<>();

@@ -1,7 +1,7 @@
 /**
  * Properties that must hold of every shop, tried on seeded random ones: nothing gets better for
- * being made harder, mirror images have mirror-image answers, and one shop told in two ways has one
- * answer.
+ * being made harder, mirror images have mirror-image answers, and one shop written in two ways has
+ * one answer.
  *
  * <p>Unlike agreement with a second solver, these need no other opinion of what the answer is: they
  * follow from the model itself.

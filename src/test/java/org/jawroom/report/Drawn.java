@@ -90,7 +90,7 @@ public record Drawn(Document svg, Outcome outcome) {
     return all;
   }
 
-  /** Points to a half-nanometre, as the table in that view tells; both views must agree. */
+  /** Points to a half-nanometre, at the scale of the table in that view; both views must agree. */
   public double scale() {
     Element table = rectangle("plan-table");
     return number(table, "width") / outcome.machine().tableLength();

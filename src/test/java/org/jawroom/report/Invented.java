@@ -31,7 +31,7 @@ public final class Invented {
   private Invented() {}
 
   public static final Provenance CALIPER = new Provenance(mm("0.5"), false, "caliper", "");
-  public static final Provenance NOT_TOLD = new Provenance(0, true, "", "");
+  public static final Provenance UNRECORDED = new Provenance(0, true, "", "");
 
   /** Half-nanometres; whole ones only. */
   public static long mm(String millimetres) {

@@ -1,7 +1,7 @@
 package org.jawroom.report;
 
 import static org.jawroom.report.Invented.CALIPER;
-import static org.jawroom.report.Invented.NOT_TOLD;
+import static org.jawroom.report.Invented.UNRECORDED;
 import static org.jawroom.report.Invented.known;
 import static org.jawroom.report.Invented.machine;
 import static org.jawroom.report.Invented.vise;
@@ -57,9 +57,9 @@ public final class SampleShop {
   private static List<Machine> machines() {
     return List.of(
         machine("mill A", "", "900", "600", List.of("head"), CALIPER, List.of()),
-        machine("mill B", "", "660", "406.4", List.of(), NOT_TOLD, List.of()),
+        machine("mill B", "", "660", "406.4", List.of(), UNRECORDED, List.of()),
         machine("old knee mill by the window", "", "1066.8", "762", ALL, CALIPER, List.of()),
-        machine("M4", "", "500", "350", List.of("head", "sill"), NOT_TOLD, List.of()),
+        machine("M4", "", "500", "350", List.of("head", "sill"), UNRECORDED, List.of()),
         machine(
             "vertical centre, hall 2, bay 11 (the one with the long table)",
             "",
@@ -68,9 +68,9 @@ public final class SampleShop {
             List.of("head", "tool changer", "nozzle"),
             CALIPER,
             List.of()),
-        machine("toolroom mill", "", "700", "400", ALL, NOT_TOLD, List.of()),
+        machine("toolroom mill", "", "700", "400", ALL, UNRECORDED, List.of()),
         machine("M7", "", "600", "400", List.of("column"), CALIPER, List.of()),
-        machine("candidate 2", "", "850", "610", List.of(), NOT_TOLD, List.of()));
+        machine("candidate 2", "", "850", "610", List.of(), UNRECORDED, List.of()));
   }
 
   private static List<Vise> vises() {
@@ -100,7 +100,7 @@ public final class SampleShop {
               "0",
               120 + 17 * (i % 7) + ".4",
               handle,
-              i % 4 == 0 ? NOT_TOLD : CALIPER));
+              i % 4 == 0 ? UNRECORDED : CALIPER));
     }
     return vises;
   }

@@ -37,7 +37,7 @@ class SummaryTest {
   }
 
   @Test
-  void lines_tellCountsWorstBestAndWhere() {
+  void lines_giveCountsWorstBestAndWhere() {
     Shop shop = new Shop(Settings.DEFAULTS, List.of(a, b), List.of(v, w), List.of());
     List<Outcome> outcomes =
         List.of(

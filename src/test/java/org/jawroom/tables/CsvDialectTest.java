@@ -34,7 +34,7 @@ class CsvDialectTest {
 
   @ParameterizedTest
   @ValueSource(strings = {",", ";", "\t", "|"})
-  void delimiter_isToldFromTheHeader(String delimiter) throws Exception {
+  void delimiter_isFoundInTheHeader(String delimiter) throws Exception {
     assertMill((HEADER + MILL).replace(",", delimiter));
   }
 

@@ -18,7 +18,7 @@ class HostileNamesTest {
 
   @TempDir private Path folder;
 
-  /** Two names that people cannot tell apart are one name; see Unicode Standard Annex 15. */
+  /** Two names that look alike to people are one name; see Unicode Standard Annex 15. */
   @ParameterizedTest
   @ValueSource(
       strings = {

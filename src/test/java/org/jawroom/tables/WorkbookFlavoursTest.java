@@ -242,7 +242,7 @@ class WorkbookFlavoursTest {
 
   /** The number format of a style counts, not that of a conditional format of the same number. */
   @Test
-  void styles_baseAndConditional_areToldApart() throws Exception {
+  void styles_baseAndConditional_areDistinguished() throws Exception {
     workbook.relation("styles", "styles.xml");
     String inches = "<numFmt numFmtId='170' formatCode='0.0&quot; in&quot;'/>";
     String dxf = "<dxfs><dxf><numFmt numFmtId='171' formatCode='0%'/></dxf></dxfs>";

@@ -46,6 +46,11 @@ public final class Ledger {
     return hints++ < MOST_HINTS ? NearestName.hint(wanted, known.get()) : "";
   }
 
+  /** The decimal sign of text, as far as the settings are read. */
+  DecimalSign sign() {
+    return new DecimalSign(comma);
+  }
+
   public Notation notation() {
     return new Notation(unit, comma, show, machineUnits);
   }

@@ -58,7 +58,7 @@ public final class Owners {
   public Optional<Owner> find(Row row, String column, String name) {
     Owner owner = owners.get(Names.key(name));
     if (owner == null && complete) {
-      String item = name.equals(row.raw(column)) ? "" : Row.inside(name);
+      String item = name.equals(row.raw(column)) ? "" : WordCells.inside(name);
       row.fault(column, item + "is no " + thing + " of this shop" + ledger.hint(name, this::names));
     }
     return Optional.ofNullable(owner);

@@ -2,6 +2,7 @@ package org.jawroom.tables.row;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,14 +11,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
-import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.CellText;
 import org.jawroom.tables.cell.LengthRange;
-import org.jawroom.tables.cell.Lengths;
-import org.jawroom.tables.cell.ListedLengths;
 import org.jawroom.tables.cell.Masses;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.cell.Numerals;
@@ -27,7 +25,6 @@ import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.grid.Cell;
-import org.jawroom.tables.source.grid.Fault;
 import org.jawroom.tables.source.grid.Grid;
 
 /**
@@ -45,7 +42,8 @@ public final class Row {
   private final Set<String> missing;
   private final Ledger ledger;
   private final Set<String> reported = new LinkedHashSet<>();
-  private final Set<String> bare = new LinkedHashSet<>();
+  private final LengthCells lengths;
+  private final WordCells words;
   private boolean sound = true;
 
   /**
@@ -66,6 +64,8 @@ public final class Row {
     this.places = places;
     this.missing = missing;
     this.ledger = ledger;
+    this.lengths = new LengthCells(table, ledger, this::unit);
+    this.words = new WordCells(ledger);
   }
 
   public String origin() {
@@ -82,7 +82,7 @@ public final class Row {
 
   /** The columns read so far in which a bare number other than 0 stands for a length. */
   public Set<String> bareColumns() {
-    return bare;
+    return lengths.bareColumns();
   }
 
   /**
@@ -126,18 +126,16 @@ public final class Row {
 
   /** Empty, with a fault, if the text contains forbidden characters. */
   private String freeText(String column) {
-    try {
-      return Names.freeText(cell(column).map(Cell::text).orElse(""));
-    } catch (BadCell bad) {
-      fault(column, bad.getMessage());
-      return "";
-    }
+    return cell(column)
+        .flatMap(cell -> parsed(column, () -> Names.freeText(cell.text())))
+        .orElse("");
   }
 
   /** One of the column's words, in its standard spelling. */
   public Optional<String> word(String column) {
     ColumnSpec spec = spec(column);
-    Optional<String> word = cell(column).flatMap(cell -> wordOf(spec, cell));
+    Optional<String> word =
+        cell(column).flatMap(cell -> parsed(column, () -> words.word(spec, cell)));
     return word.isPresent() || !isBlank(column) ? word : spec.standard();
   }
 
@@ -149,10 +147,14 @@ public final class Row {
   /** A length; empty if blank. */
   public OptionalLong length(String column) {
     ColumnSpec spec = spec(column);
-    Optional<Long> length = read(column, cell -> lengthOf(spec, cell));
+    Optional<Long> length = read(column, cell -> lengths.length(spec, cell));
     if (length.isEmpty() && isBlank(column) && spec.standard().isPresent()) {
       length =
-          read(column, spec, Cell.standard(spec.standard().get()), cell -> lengthOf(spec, cell));
+          read(
+              column,
+              spec,
+              Cell.standard(spec.standard().get()),
+              cell -> lengths.length(spec, cell));
     }
     return length.map(OptionalLong::of).orElse(OptionalLong.empty());
   }
@@ -164,57 +166,26 @@ public final class Row {
     }
     ColumnSpec spec = spec(column);
     if (spec.takesRanges() && LengthRange.isRange(raw(column))) {
-      return read(column, cell -> rangeOf(spec, cell)).orElse(Dimension.BLANK);
+      return read(column, cell -> lengths.range(spec, cell)).orElse(Dimension.BLANK);
     }
     OptionalLong length = length(column);
     return length.isPresent() ? Dimension.of(length.getAsLong()) : Dimension.BLANK;
   }
 
-  /**
-   * A range in a cell; where only a greatest length is written, the least is 0, or there is none if
-   * the column may be negative.
-   */
-  private Dimension rangeOf(ColumnSpec spec, Cell cell) throws BadCell {
-    LengthRange range = LengthRange.parse(cell.text(), unit(), commaIn(cell));
-    long lo = spec.kind() == CellKind.LENGTH ? -Length.ENDLESS : 0;
-    if (range.lo().isPresent()) {
-      lo = checked(spec, range.lo().get(), cell);
-    }
-    long hi = Length.ENDLESS;
-    if (range.hi().isPresent()) {
-      hi = checked(spec, range.hi().get(), cell);
-    }
-    return Dimension.within(lo, hi);
-  }
-
   /** Lengths separated by {@code ;}; empty if blank. */
   public List<Long> lengths(String column) {
     ColumnSpec spec = spec(column);
-    return read(
-            column,
-            cell -> {
-              List<Long> lengths = new ArrayList<>();
-              for (String item : cell.text().split(";", -1)) {
-                lengths.add(oneOf(spec, cell.item(item)));
-              }
-              return lengths;
-            })
-        .orElse(List.of());
-  }
-
-  /** One of several lengths; a missing {@code ;} may have joined it with others. */
-  private long oneOf(ColumnSpec spec, Cell item) throws BadCell {
-    try {
-      return lengthOf(spec, item);
-    } catch (BadCell why) {
-      throw ListedLengths.refused(item.text(), why);
-    }
+    return read(column, cell -> lengths.lengths(spec, cell)).orElse(List.of());
   }
 
   public OptionalInt count(String column) {
     ColumnSpec spec = spec(column);
     Optional<Integer> count =
-        read(column, cell -> Numerals.count(unambiguous(cell, false), commaIn(cell)));
+        read(
+            column,
+            cell ->
+                Numerals.count(
+                    ledger.sign().unambiguous(cell, false), ledger.sign().isCommaIn(cell)));
     if (count.isEmpty() && isBlank(column) && spec.standard().isPresent()) {
       return OptionalInt.of(Integer.parseInt(spec.standard().get()));
     }
@@ -227,7 +198,10 @@ public final class Row {
         column,
         cell ->
             KnownAmounts.checked(
-                table, column, Masses.parse(unambiguous(cell, false), commaIn(cell))));
+                table,
+                column,
+                Masses.parse(
+                    ledger.sign().unambiguous(cell, false), ledger.sign().isCommaIn(cell))));
   }
 
   public Optional<BigDecimal> number(String column) {
@@ -235,24 +209,29 @@ public final class Row {
         column,
         cell ->
             KnownAmounts.checked(
-                table, column, Numerals.number(unambiguous(cell, false), commaIn(cell))));
+                table,
+                column,
+                Numerals.number(
+                    ledger.sign().unambiguous(cell, false), ledger.sign().isCommaIn(cell))));
   }
 
   /** A price, above 0, in whole hundredths. */
   public Optional<BigDecimal> price(String column) {
-    return read(column, cell -> Prices.parse(unambiguous(cell, true), commaIn(cell)));
+    return read(
+        column,
+        cell -> Prices.parse(ledger.sign().unambiguous(cell, true), ledger.sign().isCommaIn(cell)));
   }
 
   /** Turns; all of them if blank. */
   public Set<Orientation> turns(String column) {
     Set<Orientation> turns = EnumSet.noneOf(Orientation.class);
-    List<String> words =
-        java.util.Arrays.stream(Orientation.values()).map(Orientation::word).toList();
+    List<String> known = Arrays.stream(Orientation.values()).map(Orientation::word).toList();
     String whole = CellText.trimmed(raw(column));
     for (String written : cell(column).map(Cell::text).orElse("").split("[\\s\\p{Zs},;]+")) {
       if (!written.isEmpty()) {
-        known(written, column, words, written.equals(whole))
-            .ifPresent(word -> turns.add(Orientation.values()[words.indexOf(word)]));
+        boolean alone = written.equals(whole);
+        parsed(column, () -> words.known(written, known, alone))
+            .ifPresent(word -> turns.add(Orientation.values()[known.indexOf(word)]));
       }
     }
     return isBlank(column) ? EnumSet.allOf(Orientation.class) : turns;
@@ -285,75 +264,6 @@ public final class Row {
     return unit.orElse(ledger.unit);
   }
 
-  private long lengthOf(ColumnSpec spec, Cell cell) throws BadCell {
-    if (LengthRange.isRange(cell.text())) {
-      throw new BadCell("is a range, but " + spec.name() + " takes one length");
-    }
-    Optional<String> meant = LengthRange.hyphenated(cell.text());
-    if (meant.isPresent()) {
-      throw new BadCell(
-          "has a hyphen between two numbers; "
-              + (spec.takesRanges()
-                  ? "if it is a range, write " + meant.get()
-                  : "write one length"));
-    }
-    return checked(spec, Lengths.parse(cell.text(), unit(), commaIn(cell)), cell);
-  }
-
-  private long checked(ColumnSpec spec, Lengths.Read read, Cell cell) throws BadCell {
-    if (read.bare() && read.value() != 0) {
-      bare.add(spec.name());
-    }
-    SizeCheck.checked(spec, read.value());
-    KnownSizes.check(table, spec.name(), read, commaIn(cell));
-    return read.value();
-  }
-
-  /** The text of a cell unless its point could be a thousands separator. */
-  private String unambiguous(Cell cell, boolean price) throws BadCell {
-    if (cell.kind() != Cell.Kind.NUMBER && !ledger.comma) {
-      Numerals.refuseThousands(cell.text(), price);
-    }
-    return cell.text();
-  }
-
-  private boolean commaIn(Cell cell) {
-    return ledger.comma && cell.kind() != Cell.Kind.NUMBER;
-  }
-
-  /**
-   * @param alone whether it is the whole content of the cell
-   */
-  private Optional<String> known(String written, String column, List<String> words, boolean alone) {
-    String wanted = ColumnSpec.normal(written);
-    Optional<String> word =
-        words.stream().filter(known -> ColumnSpec.normal(known).equals(wanted)).findFirst();
-    if (word.isEmpty()) {
-      String which = alone ? "" : inside(written);
-      fault(
-          column,
-          which + "is not one of " + String.join(", ", words) + ledger.hint(written, () -> words));
-    }
-    return word;
-  }
-
-  /** The beginning of a message about one item of a cell that holds several. */
-  static String inside(String item) {
-    return "has " + Fault.shortened(item) + ", which ";
-  }
-
-  /** Boolean cells of a workbook count as the words yes and no if the column has those words. */
-  private Optional<String> wordOf(ColumnSpec spec, Cell cell) {
-    if (cell.kind() != Cell.Kind.TRUTH) {
-      return known(cell.text(), spec.name(), spec.words(), true);
-    }
-    if (spec.words().contains("yes")) {
-      return Optional.of(cell.text().equals("TRUE") ? "yes" : "no");
-    }
-    fault(spec.name(), "is a truth value; write one of " + String.join(", ", spec.words()));
-    return Optional.empty();
-  }
-
   /** Parses one cell that is not blank. */
   private interface Reader<T> {
     T read(Cell cell) throws BadCell;
@@ -371,8 +281,18 @@ public final class Row {
     if (showsOtherwise(column, spec, cell)) {
       return Optional.empty();
     }
+    return parsed(column, () -> reader.read(cell));
+  }
+
+  /** Parses what is no blank. */
+  private interface Parser<T> {
+    T parse() throws BadCell;
+  }
+
+  /** What {@code parser} returns; empty, with a fault of the column, if it refuses. */
+  private <T> Optional<T> parsed(String column, Parser<T> parser) {
     try {
-      return Optional.of(reader.read(cell));
+      return Optional.of(parser.parse());
     } catch (BadCell e) {
       fault(column, e.getMessage());
       return Optional.empty();

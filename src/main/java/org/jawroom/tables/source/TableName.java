@@ -154,10 +154,10 @@ record TableName(Kind kind, Optional<TableSpec> table) {
    */
   private static TableName nearest(String title) {
     List<String> words = words(title);
-    List<String> telling = words.stream().filter(word -> !isBeside(word)).toList();
-    String whole = String.join("", telling);
-    String one = telling.isEmpty() ? "" : telling.get(0);
-    String two = String.join("", telling.subList(0, Math.min(2, telling.size())));
+    List<String> main = words.stream().filter(word -> !isBeside(word)).toList();
+    String whole = String.join("", main);
+    String one = main.isEmpty() ? "" : main.get(0);
+    String two = String.join("", main.subList(0, Math.min(2, main.size())));
     return first(
             name ->
                 one.contains(name)

@@ -239,7 +239,7 @@ class GuardSweepTest {
   }
 
   @Test
-  void stances_ofGuards_standAtMidTravelAndTellWhatGoesWithTheNose() {
+  void stances_ofGuards_standAtMidTravelAndSayWhatGoesWithTheNose() {
     MachineDraft draft = draft();
     draft.noseMax = Dimension.of(500 * MM);
     draft.rearGap = Dimension.of(10 * MM);

@@ -80,7 +80,7 @@ class MissSearchTest {
   }
 
   @Test
-  void hole_asFarApartEitherWay_isToldAlongX() {
+  void hole_asFarApartEitherWay_isGivenAlongX() {
     assertHole("left", 1, bolt(0, 10, 12, 11), bolt(200, 210, 12, 12));
   }
 
@@ -136,7 +136,7 @@ class MissSearchTest {
   }
 
   @Test
-  void overhang_belowAtAndAbove_isTold() {
+  void overhang_belowAtAndAbove_isFound() {
     // The base is 650 along y (its u is along x turned right): 175 over each edge of 300.
     vise.baseWidth = mm(650);
     settings = withOverhang(176);
@@ -150,7 +150,7 @@ class MissSearchTest {
   }
 
   @Test
-  void slots_noneOrTooNarrow_areTold() {
+  void slots_noneOrTooNarrow_areFound() {
     List<Miss> none = List.of(new Miss(Orientation.RIGHT, "own", Cause.NO_SLOT, "", 0));
     machine.slotWidth = mm(4);
     assertEquals(none, found(bolt(0, 0, 18, 18)));
@@ -190,7 +190,7 @@ class MissSearchTest {
   }
 
   @Test
-  void mounts_none_isToldForEveryTurn() {
+  void mounts_none_isGivenForEveryTurn() {
     assertEquals(
         List.of(Orientation.values()),
         new MissSearch(PreparedMachine.of(settings, machine.build(), Setup.PLAIN), vise.build())

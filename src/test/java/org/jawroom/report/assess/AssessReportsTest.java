@@ -103,7 +103,7 @@ class AssessReportsTest {
   }
 
   @Test
-  void workbook_sheets_tellCandidatesFirstThenOwned() throws Exception {
+  void workbook_sheets_listCandidatesFirstThenOwned() throws Exception {
     write(AssessShop.assess(AssessShop.read()), PeopleUnit.MM);
     try (XSSFWorkbook book = book()) {
       List<String> names = new ArrayList<>();

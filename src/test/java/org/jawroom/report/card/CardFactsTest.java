@@ -35,7 +35,7 @@ class CardFactsTest {
       throws Exception {
     try (var in = getClass().getResourceAsStream("/org/jawroom/card/" + kept)) {
       assertEquals(
-          new String(in.readAllBytes(), StandardCharsets.UTF_8), told(facts(machine, vise, unit)));
+          new String(in.readAllBytes(), StandardCharsets.UTF_8), text(facts(machine, vise, unit)));
     }
   }
 
@@ -129,7 +129,7 @@ class CardFactsTest {
     return CardFacts.of(Explained.one(shop(), machine, vise), Explained.run(unit));
   }
 
-  private static String told(CardFacts facts) {
+  private static String text(CardFacts facts) {
     StringBuilder text = new StringBuilder();
     text.append(facts.vise())
         .append(" on ")

@@ -62,7 +62,7 @@ class LimitsTest {
   }
 
   @Test
-  void nose_heightTold_isRoundedUpWithTheStickOutOverTheBed() {
+  void nose_heightKnown_isRoundedUpWithTheStickOutOverTheBed() {
     head();
     vise.bedHeight = 60 * MM;
     assertEquals(
@@ -72,7 +72,7 @@ class LimitsTest {
   }
 
   @Test
-  void nose_notTold_saysWhy() {
+  void nose_heightUnknown_saysWhy() {
     assertEquals(
         "nothing that goes with it is listed, no head either: watch it" + " yourself.",
         nose(OptionalLong.empty()));

@@ -136,7 +136,7 @@ class ComparisonTextTest {
   }
 
   @Test
-  void lines_ofAnOpeningChangedByLessThanIsShown_tellItExactly() throws IOException {
+  void lines_ofAnOpeningChangedByLessThanIsShown_giveItExactly() throws IOException {
     List<String> lines =
         lines(
             limited("-5", "0.001", "76.21-152.4"),

@@ -40,7 +40,7 @@ class PairingRowsTest {
       "mill A,plain,fits,1.000,2.000,door,base,cutting,any,0.000,150.000,";
 
   @Test
-  void of_everyVerdict_tellsWhatTheFileTells() throws Exception {
+  void of_everyVerdict_agreesWithTheFile() throws Exception {
     Outcome limited =
         new Made(machine("mill A"), vise("plain"), Verdict.LIMITED)
             .best("-11.4750005")
@@ -144,12 +144,12 @@ class PairingRowsTest {
         "0.000, | , | row 2, column usable_from_mm: is blank, but its other end is not",
         "plain | \"plain | it has quotes that do not pair up",
       })
-  void read_cellThatCannotBeOurs_isToldByRowAndColumn(String old, String now, String message) {
+  void read_cellThatCannotBeOurs_isNamedByRowAndColumn(String old, String now, String message) {
     assertEquals(message, refused(HEADER + "\n" + ROW.replaceFirst(old, now) + "\n"));
   }
 
   @Test
-  void read_headerThatCannotBeOurs_isTold() {
+  void read_headerThatCannotBeOurs_isRefused() {
     assertEquals("it is empty", refused(""));
     assertEquals(
         "it has no column verdict", refused(HEADER.replace("verdict", "result") + "\n" + ROW));
@@ -213,7 +213,7 @@ class PairingRowsTest {
   }
 
   @Test
-  void read_otherEncoding_isTold() {
+  void read_otherEncoding_isRefused() {
     byte[] latin = (HEADER + "\n" + ROW.replace("mill A", "Fräse")).getBytes(ISO_8859_1);
     assertEquals(
         "it is not UTF-8; save it as CSV in UTF-8",

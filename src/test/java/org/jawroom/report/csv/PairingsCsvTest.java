@@ -166,7 +166,7 @@ class PairingsCsvTest {
   }
 
   @Test
-  void row_limited_tellsTheMarginOverTheUsableOpening() throws IOException {
+  void row_limited_givesTheMarginOverTheUsableOpening() throws IOException {
     assertRow(
         "mill A,plain,limited,0.001,-11.475,rear cover,screw rear,x,cutting,open,6.000,1.000,rear,"
             + "0.000,0.000,swivel,1;3,45.300,150.070,0.000,0.000,1.000,1.000,1.000,1.000,,310.000,268.000,",
@@ -185,7 +185,7 @@ class PairingsCsvTest {
   }
 
   @Test
-  void row_noPlace_tellsTheBestThereIs() throws IOException {
+  void row_noPlace_givesTheBestThereIs() throws IOException {
     assertRow(
         "mill A,plain,no place,-20.876,-20.876,table,handle,z,loading,any,6.000,1.000,front,"
             + "0.000,0.000,base bolts,1;3,,,5.000,0.000,,,,,,-1.000,268.000,",
@@ -208,7 +208,7 @@ class PairingsCsvTest {
   }
 
   @Test
-  void row_noMount_tellsRoomAndLoadOnly() throws IOException {
+  void row_noMount_givesRoomAndLoadOnly() throws IOException {
     assertRow(
         "mill A,plain,no mount,,,,,,,,,,,,,,,,,,,,,,,,310.000,268.000,",
         ",,",
@@ -216,7 +216,7 @@ class PairingsCsvTest {
   }
 
   @Test
-  void row_unknown_tellsWhatIsMissingOnly() throws IOException {
+  void row_unknown_givesWhatIsMissingOnly() throws IOException {
     assertRow(
         "mill A,plain,unknown,,,,,,,,,,,,,,,,,,,,,,,,,,machines.rear_gap;guards.gap;vises.base_width",
         ",,",

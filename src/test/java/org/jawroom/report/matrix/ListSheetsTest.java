@@ -108,7 +108,7 @@ class ListSheetsTest {
   }
 
   @Test
-  void noPlace_tellsByHowMuchAndOnWhat() throws IOException {
+  void noPlace_listsByHowMuchAndOnWhat() throws IOException {
     assertEquals(
         List.of(
             "A|x|≠ no mount: neither bolts nor clamps hold it|||||too heavy",

@@ -1,6 +1,6 @@
 package org.jawroom.report.matrix;
 
-import static org.jawroom.report.Invented.NOT_TOLD;
+import static org.jawroom.report.Invented.UNRECORDED;
 import static org.jawroom.report.Invented.machine;
 import static org.jawroom.report.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -206,7 +206,7 @@ class MatrixSheetTest {
   }
 
   @Test
-  void marks_areAllTold() throws IOException {
+  void marks_areAllExplained() throws IOException {
     Outcome outcome =
         new Made(machine, vise, Verdict.FITS)
             .best("5")
@@ -229,10 +229,10 @@ class MatrixSheetTest {
   }
 
   @Test
-  void headings_tellSizesAndWhatWasNotLookedFor() throws IOException {
+  void headings_giveSizesAndWhatWasNotLookedFor() throws IOException {
     Machine bare =
-        machine("mill B", "", "900", "600", List.of("Head", "tool_changer"), NOT_TOLD, List.of());
-    Vise wide = vise("wide", "160", "4.01", "152.46", Dimension.NONE, NOT_TOLD);
+        machine("mill B", "", "900", "600", List.of("Head", "tool_changer"), UNRECORDED, List.of());
+    Vise wide = vise("wide", "160", "4.01", "152.46", Dimension.NONE, UNRECORDED);
     Sheet sheet = matrix(PeopleUnit.MM, new Made(bare, wide, Verdict.NO_MOUNT).done());
     assertEquals("mill B", sheet.getRow(MARGINS).getCell(0).getStringCellValue());
     assertEquals(
@@ -252,15 +252,15 @@ class MatrixSheetTest {
       Sheet sheet = book.getSheet(MatrixSheet.NAME);
       for (int m = 0; m < sample.shop.machines().size(); m++) {
         int framed = 0;
-        int told = 0;
+        int best = 0;
         for (int v = 1; v <= sample.shop.vises().size(); v++) {
           Cell number = sheet.getRow(MARGINS + 2 * m).getCell(v);
           String reason = sheet.getRow(REASONS + 2 * m).getCell(v).getStringCellValue();
           framed += number.getCellStyle().getBorderTop() == BorderStyle.THICK ? 1 : 0;
-          told += reason.endsWith("► best for this machine") ? 1 : 0;
+          best += reason.endsWith("► best for this machine") ? 1 : 0;
         }
         assertEquals(1, framed);
-        assertEquals(1, told);
+        assertEquals(1, best);
       }
     }
   }

@@ -258,7 +258,7 @@ class MatrixWorkbookTest {
   }
 
   @Test
-  void inputs_tellWhatTheRunWasMadeOf() throws IOException {
+  void inputs_listWhatTheRunWasMadeOf() throws IOException {
     try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       List<String> lines =
           StreamSupport.stream(book.getSheet("Inputs").spliterator(), false)

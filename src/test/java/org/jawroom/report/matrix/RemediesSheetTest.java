@@ -65,7 +65,7 @@ class RemediesSheetTest {
   }
 
   /** The words of each remedy, and what to mind, for one pairing. */
-  private List<String> told(PeopleUnit unit, Advised advised) throws IOException {
+  private List<String> lines(PeopleUnit unit, Advised advised) throws IOException {
     Advice advice = advised.done();
     Shop shop = shop(List.of(advice.outcome().machine()), List.of(advice.outcome().vise()));
     return rows(shop, unit, advice).stream()
@@ -176,7 +176,7 @@ class RemediesSheetTest {
             "no single change does it|",
             "! ask for 0.5 mm less clearance everywhere|"
                 + "less clearance than you asked for: only if you can answer for it"),
-        told(
+        lines(
             PeopleUnit.MM,
             new Advised(noPlace(machine("A"))).remedy(RemedyKind.CLEARANCE, "0.5", "0", "door")));
   }
@@ -206,7 +206,7 @@ class RemediesSheetTest {
                 + "the spindle then reaches 12 mm less of the table's back",
             "set a soft limit or stop 12.01 mm in from the end of y where the table stands toward the back|"
                 + "the spindle then reaches 12.01 mm less of the table's front"),
-        told(PeopleUnit.MM, stops(m)));
+        lines(PeopleUnit.MM, stops(m)));
   }
 
   @Test
@@ -222,7 +222,7 @@ class RemediesSheetTest {
                 + "the spindle then reaches 12 mm less of the table's back",
             "set a soft limit or stop 12.01 mm in from the end of y where the spindle stands toward the "
                 + "front|the spindle then reaches 12.01 mm less of the table's front"),
-        told(PeopleUnit.MM, stops(m)));
+        lines(PeopleUnit.MM, stops(m)));
   }
 
   private Advised stops(Machine machine) {
@@ -251,7 +251,7 @@ class RemediesSheetTest {
             EnumSet.allOf(Orientation.class),
             List.of());
     String row =
-        told(PeopleUnit.MM, new Advised(noPlace(m)).remedy(kind, amount, "0", "door")).get(0);
+        lines(PeopleUnit.MM, new Advised(noPlace(m)).remedy(kind, amount, "0", "door")).get(0);
     assertEquals(
         warned, row.endsWith("; the load position lies past that stop: look at loading too"), row);
   }
@@ -290,7 +290,7 @@ class RemediesSheetTest {
             "set the hose arm 2.5 mm farther to the rear|then measure it again",
             "set the hose arm 3 mm higher|then measure it again",
             "set the door 38.1 mm farther out|then measure it again"),
-        told(
+        lines(
             PeopleUnit.MM,
             new Advised(noPlace(m))
                 .remedy(RemedyKind.HANDLE_OFF, "", "0", "door")
@@ -310,7 +310,7 @@ class RemediesSheetTest {
         List.of(
             "stand the vise on a riser plate of 0.473 in (12.01 mm)|"
                 + "a higher one may not do; room over the jaws then 2.67"),
-        told(
+        lines(
             PeopleUnit.INCH,
             new Advised(noPlace(machine("A"))).remedy(RemedyKind.RAISE, "12.01", "0", "table")));
   }
@@ -332,7 +332,7 @@ class RemediesSheetTest {
             .done();
     assertEquals(
         words + "|no change: it counts only while the jaws stay there",
-        told(PeopleUnit.MM, new Advised(outcome)).get(0));
+        lines(PeopleUnit.MM, new Advised(outcome)).get(0));
   }
 
   @Test

@@ -146,7 +146,7 @@ class ToMeasureSheetTest {
                 .blank(Column.REAR_GAP, "", Relation.NEVER, "")));
   }
 
-  /** What is enough is told on the safe side, what is too little on the other. */
+  /** What is enough is rounded to the safe side, what is too little to the other. */
   @Test
   void decides_inInches_roundsBothEndsOutward() throws IOException {
     List<Vise> v = vises(2);
@@ -202,7 +202,7 @@ class ToMeasureSheetTest {
   }
 
   @Test
-  void measure_tellsHowCloselyAndEveryReading() throws IOException {
+  void measure_listsHowCloselyAndEveryReading() throws IOException {
     List<Vise> v = vises(3);
     List<String> rows =
         rows(

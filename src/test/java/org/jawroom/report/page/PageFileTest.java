@@ -84,7 +84,7 @@ class PageFileTest {
     assertEquals(800, page.pairings().size());
     long drawn =
         page.outcomes().stream().filter(outcome -> outcome.recommended().isPresent()).count();
-    assertTrue(drawn > 200, "too few drawn to tell: " + drawn);
+    assertTrue(drawn > 200, "too few drawn: " + drawn);
     int size = page.html().getBytes(StandardCharsets.UTF_8).length;
     assertTrue(size < MOST, "page of " + size + " bytes");
   }

@@ -48,12 +48,12 @@ import org.junit.jupiter.api.io.TempDir;
 class PageNumbersTest {
   private static final String GAPS =
       "const data = JSON.parse(document.getElementById('data').textContent);"
-          + "const told = (gaps) => gaps.map((gap) => [gap.guard.name, gap.part.name, gap.gap, gap.required,"
+          + "const listed = (gaps) => gaps.map((gap) => [gap.guard.name, gap.part.name, gap.gap, gap.required,"
           + " gap.tolerance, gap.margin, gap.axis].join('|')).join('\\n');"
           + "return arguments[0].map((state) => {"
           + "const machine = data.machines[state.machine]; const vise = data.vises[state.vise];"
-          + "return state.openings === null ? told(Model.gaps(data, machine, vise, state))"
-          + " : told(Model.sweptGaps(data, machine, vise, state, state.openings)); });";
+          + "return state.openings === null ? listed(Model.gaps(data, machine, vise, state))"
+          + " : listed(Model.sweptGaps(data, machine, vise, state, state.openings)); });";
 
   private static final String DOUBTS =
       "const data = JSON.parse(document.getElementById('data').textContent);"
@@ -181,7 +181,7 @@ class PageNumbersTest {
   private void compareMoments(ShopPage page, int count, long seed) throws IOException {
     List<Position> positions = positions(page, count, seed);
     List<String> found = asked(page, positions);
-    int told = 0;
+    int compared = 0;
     for (int i = 0; i < positions.size(); i++) {
       Position at = positions.get(i);
       MomentGaps gaps =
@@ -191,10 +191,10 @@ class PageNumbersTest {
               at.outcome.vise().base().bedHeight(),
               at.seat.parts());
       List<Limit> expected = gaps.at(at.moment, at.seat.turn(), at.x, at.y);
-      assertEquals(told(expected), found.get(i), "seed " + seed + ": " + at);
-      told += expected.size();
+      assertEquals(listed(expected), found.get(i), "seed " + seed + ": " + at);
+      compared += expected.size();
     }
-    assertTrue(told > count, "too few gaps: " + told);
+    assertTrue(compared > count, "too few gaps: " + compared);
   }
 
   @Test
@@ -214,8 +214,8 @@ class PageNumbersTest {
       List<?> openings = (List<?>) at.state.get("openings");
       List<Limit> expected =
           swept(page, at).limits(at, Interval.of((Long) openings.get(0), (Long) openings.get(1)));
-      // The solver tells equal ones apart by guard and part, then cutting before loading.
-      assertEquals(sorted(told(expected)), sorted(found.get(i)), at.toString());
+      // The solver orders equal ones by guard and part, then cutting before loading.
+      assertEquals(sorted(listed(expected)), sorted(found.get(i)), at.toString());
       assertEquals(
           expected.isEmpty() ? "" : String.valueOf(expected.get(0).margin()),
           found.get(i).isEmpty() ? "" : found.get(i).split("\n")[0].split("\\|")[5]);
@@ -363,13 +363,13 @@ class PageNumbersTest {
           (List<?>)
               browser.run(
                   "const data = JSON.parse(document.getElementById('data').textContent);"
-                      + "return data.pairings.map((told, i) => { if (told.at === undefined) { return ''; }"
+                      + "return data.pairings.map((pairing, i) => { if (pairing.at === undefined) { return ''; }"
                       + "const machine = data.machines[Math.floor(i / data.vises.length)];"
-                      + "const seat = told.seats.map(Model.seat)"
-                      + ".find((one) => one.turn === told.turn && one.mount === told.mount);"
+                      + "const seat = pairing.seats.map(Model.seat)"
+                      + ".find((one) => one.turn === pairing.turn && one.mount === pairing.mount);"
                       + "return Model.slots(machine, data.vises[i % data.vises.length],"
-                      + " { turn: seat.turn, mount: seat.mount, thread: seat.thread, x: told.at[0], y: told.at[1],"
-                      + " opening: told.openings[0] }).join(';'); });");
+                      + " { turn: seat.turn, mount: seat.mount, thread: seat.thread, x: pairing.at[0], y: pairing.at[1],"
+                      + " opening: pairing.openings[0] }).join(';'); });");
       List<String> expected =
           page.outcomes().stream()
               .map(outcome -> outcome.recommended().map(Recommendation::slots).orElse(List.of()))
@@ -383,7 +383,7 @@ class PageNumbersTest {
     browser.open(page.write(folder));
     Object answer = browser.run(GAPS, positions.stream().map(Position::state).toList());
     List<String> found = new ArrayList<>();
-    ((List<?>) answer).forEach(told -> found.add((String) told));
+    ((List<?>) answer).forEach(one -> found.add((String) one));
     return found;
   }
 
@@ -445,7 +445,7 @@ class PageNumbersTest {
     };
   }
 
-  private static String told(List<Limit> limits) {
+  private static String listed(List<Limit> limits) {
     return limits.stream()
         .map(
             limit ->

@@ -415,7 +415,7 @@ class PageUseTest {
   }
 
   @Test
-  void pairing_withoutAPlace_isToldInWords() throws InterruptedException {
+  void pairing_withoutAPlace_isSaidInWords() throws InterruptedException {
     go("bench mill", "plain 160");
     assertEquals(0, count("#plan"));
     assertTrue(browser.text("pairing").contains("Why nothing holds it"));

@@ -106,7 +106,7 @@ record ShopPage(Shop shop, List<PagePairing> pairings, PeopleUnit unit) {
   RunFacts facts() {
     return new RunFacts(
         List.of(),
-        List.of(new RunFacts.Setting("unit", "as told")),
+        List.of(new RunFacts.Setting("unit", "as given")),
         List.of(),
         List.of(),
         List.of(),

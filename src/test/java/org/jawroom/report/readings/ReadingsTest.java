@@ -157,7 +157,7 @@ class ReadingsTest {
 
   /** From the front edge the table's width drops out before it and counts whole behind it. */
   @Test
-  void behind_slotsToldFromTheEdge_countTheTableOnlyBeyondIt() {
+  void behind_slotsMeasuredFromTheEdge_countTheTableOnlyBeyondIt() {
     machine = with(FROM_FRONT, machine.ledges());
     assertEquals(
         "machine: front_gap, slot_first / vise: bolt_u, bolt_hole_u, front_reach, front_projection_open",
@@ -311,7 +311,7 @@ class ReadingsTest {
         "FRONT | X | true | fixed jaw | half of jaw_width",
         "FRONT | Z | false | stop | w_min of stop"
       })
-  void behind_eachEnd_isToldInTheViseFrame(
+  void behind_eachEnd_isGivenInTheViseFrame(
       Orientation turn, Axis axis, boolean beyond, String part, String ends) {
     vise =
         with(

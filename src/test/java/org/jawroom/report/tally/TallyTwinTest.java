@@ -95,7 +95,7 @@ class TallyTwinTest {
     }
   }
 
-  /** As the library tells it: its greatest of a group has come through single precision. */
+  /** As the library prints it: its greatest of a group has come through single precision. */
   private static double single(OptionalLong margin) {
     return margin.isPresent() ? (float) margin.getAsLong() : Double.NaN;
   }

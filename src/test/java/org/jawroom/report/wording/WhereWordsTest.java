@@ -22,7 +22,7 @@ import org.jawroom.shop.value.When;
 import org.junit.jupiter.api.Test;
 
 /**
- * Directions after ISO 841: the axis letters tell where the tool is over the table, so a table that
+ * Directions after ISO 841: the axis letters say where the tool is over the table, so a table that
  * moves goes the other way; what stands before the vise is nearest with the table forward, at the
  * spindle's greatest y.
  */

@@ -23,7 +23,7 @@ class PinchGapsTest {
       new Box(Interval.of(0, MM), Interval.of(0, MM), Interval.of(0, MM));
 
   @Test
-  void words_gapsAroundFingerAndHand_areToldByWhatFits() {
+  void words_gapsAroundFingerAndHand_areNamedByWhatFits() {
     assertEquals(List.of(), words(closing("base", 100 * MM)));
     assertEquals(
         List.of("base to door closes to 99.9 (less than a" + " hand)"),

@@ -30,10 +30,8 @@ import org.jawroom.tables.schema.TableSpec;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/**
- * A shop told in inches and fractions, and the same in bare millimetres, come to the same outcomes.
- */
-class TwoTellingsTest {
+/** A shop in inches and fractions, and the same in bare millimetres, come to the same outcomes. */
+class TwoUnitsTest {
   @TempDir private Path folder;
 
   @Test
@@ -41,18 +39,18 @@ class TwoTellingsTest {
     Path inches = inches();
     for (String table : List.of("machines", "vises")) {
       Path file = inches.resolve(table + ".csv");
-      String retold = retold(TableSpec.named(table).orElseThrow(), Files.readString(file));
-      assertNotEquals(Files.readString(file), retold);
-      Files.writeString(folder.resolve(table + ".csv"), retold);
+      String converted = converted(TableSpec.named(table).orElseThrow(), Files.readString(file));
+      assertNotEquals(Files.readString(file), converted);
+      Files.writeString(folder.resolve(table + ".csv"), converted);
     }
     Files.writeString(folder.resolve("settings.csv"), "setting,value\nunit,mm\nclearance,6.35\n");
 
-    assertEquals(told(inches), told(folder));
+    assertEquals(outcomes(inches), outcomes(folder));
   }
 
-  private static List<String> told(Path input) throws Exception {
+  private static List<String> outcomes(Path input) throws Exception {
     Shop shop = ShopReader.read(input, Map.of()).shop().orElseThrow();
-    List<String> told = new ArrayList<>();
+    List<String> outcomes = new ArrayList<>();
     shop.machines()
         .forEach(
             machine ->
@@ -60,7 +58,7 @@ class TwoTellingsTest {
                     .forEach(
                         vise -> {
                           Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
-                          told.add(
+                          outcomes.add(
                               outcome.verdict()
                                   + " "
                                   + outcome.bestMargin()
@@ -69,14 +67,14 @@ class TwoTellingsTest {
                                   + " "
                                   + outcome.usableOpening());
                         }));
-    return told;
+    return outcomes;
   }
 
   /** Every length in bare millimetres. */
-  private static String retold(TableSpec table, String text) throws IOException, BadCell {
+  private static String converted(TableSpec table, String text) throws IOException, BadCell {
     List<CSVRecord> rows = CSVFormat.RFC4180.parse(new StringReader(text)).getRecords();
-    StringWriter retold = new StringWriter();
-    try (CSVPrinter printer = new CSVPrinter(new PrintWriter(retold), CSVFormat.RFC4180)) {
+    StringWriter converted = new StringWriter();
+    try (CSVPrinter printer = new CSVPrinter(new PrintWriter(converted), CSVFormat.RFC4180)) {
       printer.printRecord(rows.get(0));
       for (CSVRecord row : rows.subList(1, rows.size())) {
         List<String> cells = new ArrayList<>();
@@ -87,7 +85,7 @@ class TwoTellingsTest {
         printer.printRecord(cells);
       }
     }
-    return retold.toString();
+    return converted.toString();
   }
 
   private static boolean isLength(CellKind kind, String text) {
@@ -102,6 +100,6 @@ class TwoTellingsTest {
   }
 
   private static Path inches() throws URISyntaxException {
-    return Path.of(TwoTellingsTest.class.getResource("/org/jawroom/golden/closed-screw").toURI());
+    return Path.of(TwoUnitsTest.class.getResource("/org/jawroom/golden/closed-screw").toURI());
   }
 }
