@@ -25,6 +25,11 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
 
   /** At most five; none if no guard is listed. */
   public List<Checkpoint> rows() {
+    return limits().stream().map(this::row).toList();
+  }
+
+  /** The gap of each row. */
+  public List<Limit> limits() {
     List<Limit> chosen = new ArrayList<>();
     Set<List<Object>> places = new HashSet<>();
     for (Limit limit : subject.pairs()) {
@@ -36,7 +41,7 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
         Comparator.comparing(Checkpoints::isHandle)
             .thenComparing(Checkpoints::jaws)
             .thenComparing(Checkpoints::table));
-    return chosen.stream().map(this::row).toList();
+    return List.copyOf(chosen);
   }
 
   /**
