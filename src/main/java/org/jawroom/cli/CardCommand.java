@@ -20,6 +20,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.card.CardPaper;
+import org.jawroom.report.card.CheckSheet;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.format.PeopleUnit;
@@ -56,6 +57,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\"",
       "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" --paper letter",
+      "  jawroom card shop.xlsx \"knee mill\" \"plain 125\" --checks checks.csv",
       "",
       "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong"
           + " use, no such"
@@ -103,15 +105,29 @@ final class CardCommand implements Callable<Integer> {
           "a job of the tables: the card shows its place, its opening and how the part sits")
   private String jobName;
 
+  @Option(
+      names = "--checks",
+      order = 4,
+      paramLabel = "FILE.csv",
+      description =
+          "also write the gaps of the cards as rows of the table checks, to fill in what is found")
+  private Path checks;
+
   @Override
   public Integer call() throws UnreadableInput, IOException {
     Output.isFile(spec, output, ".pdf");
+    if (checks != null) {
+      Output.isFile(spec, checks, ".csv");
+    }
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, SettingOptions.given(spec), err);
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, err);
     }
     Output.check(spec, SetupCards.destination(output), Input.files(input, reading));
+    if (checks != null) {
+      Output.check(spec, CheckSheet.destination(checks), Input.files(input, reading));
+    }
     Shop shop = reading.shop().get();
     Pairs pairs = new Pairs(shop, err);
     Optional<Machine> machine = pairs.machine(machineName);
@@ -158,17 +174,18 @@ final class CardCommand implements Callable<Integer> {
     }
     PeopleUnit unit = PeopleUnits.of(reading, machine);
     List<CardSubject> cards = new ArrayList<>();
+    List<CardSubject> withOwnNames = new ArrayList<>();
     for (Vise vise : vises) {
       if (!PrintedNames.isReadable(vise.name())) {
         noCard("\"" + vise.name() + "\"", PrintedNames.advice(vise.name()));
         continue;
       }
       Vise printable = printed.of(vise);
-      Optional<CardSubject> card =
-          job.isPresent()
-              ? ofJob(shop.settings(), named, printable, job.get(), unit)
-              : ofPairing(shop.settings(), named, printable);
+      Optional<CardSubject> card = subject(shop.settings(), named, printable, job, unit);
       card.ifPresent(cards::add);
+      if (card.isPresent() && checks != null) {
+        subject(shop.settings(), machine, vise, job, unit).ifPresent(withOwnNames::add);
+      }
     }
     if (cards.isEmpty()) {
       return ExitStatus.WRONG_USE;
@@ -184,7 +201,27 @@ final class CardCommand implements Callable<Integer> {
                 + " ("
                 + cards.size()
                 + (cards.size() == 1 ? " card of two pages)" : " cards of two pages)"));
+    if (checks != null) {
+      CheckSheet sheetToFill = CheckSheet.of(unit, withOwnNames);
+      sheetToFill.write(checks);
+      spec.commandLine()
+          .getOut()
+          .println(
+              "Written: "
+                  + checks
+                  + " ("
+                  + sheetToFill.rows().size()
+                  + " gaps in the order of the cards; fill in found and source, delete what was not"
+                  + " measured, correct from_left and from_front if the vise stands elsewhere)");
+    }
     return ExitStatus.DONE;
+  }
+
+  private Optional<CardSubject> subject(
+      Settings settings, Machine machine, Vise vise, Optional<Job> job, PeopleUnit unit) {
+    return job.isPresent()
+        ? ofJob(settings, machine, vise, job.get(), unit)
+        : ofPairing(settings, machine, vise);
   }
 
   private Optional<CardSubject> ofPairing(Settings settings, Machine machine, Vise vise) {

@@ -52,7 +52,8 @@ final class CheckGrid {
         prose(
             "Spindle off, nose up, handle off, rapids low. Go with care: something was measured"
                 + " wrong or it stands elsewhere; tape it again, rapids low, a hand on the stop. Far"
-                + " more than expected: it stands elsewhere.",
+                + " more than expected: it stands elsewhere. What was found goes into the table"
+                + " checks, gap by gap.",
             width));
     blocks.add(new CardGrid(widths, rows(), PADDING));
     return new Stack(blocks, type.gap());

@@ -57,6 +57,22 @@ public final class ReportMarks {
     };
   }
 
+  /** A short CSV file whose rows, whatever their delimiter, {@code rows} accepts. */
+  public static ReportKind shortCsv(Predicate<List<List<String>>> rows) {
+    return file -> {
+      if (Files.size(file) > BEGINNING) {
+        return false;
+      }
+      String text = beginning(file).replaceFirst("^\ufeff", "");
+      for (char delimiter : ",;\t".toCharArray()) {
+        if (rows.test(rows(text, delimiter, Long.MAX_VALUE))) {
+          return true;
+        }
+      }
+      return false;
+    };
+  }
+
   /** A workbook that jawroom created with the title {@code title}. */
   public static ReportKind workbook(String title) {
     return file -> {
@@ -114,9 +130,15 @@ public final class ReportMarks {
   }
 
   private static List<String> firstRow(String text, char delimiter) {
+    List<List<String>> first = rows(text, delimiter, 1);
+    return first.isEmpty() ? List.of() : first.get(0);
+  }
+
+  /** At most {@code most} rows; none if the text is no CSV. */
+  private static List<List<String>> rows(String text, char delimiter, long most) {
     CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter).get();
     try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
-      return parser.stream().findFirst().map(CSVRecord::toList).orElse(List.of());
+      return parser.stream().limit(most).map(CSVRecord::toList).toList();
     } catch (IOException | UncheckedIOException | IllegalStateException noCsv) {
       return List.of();
     }

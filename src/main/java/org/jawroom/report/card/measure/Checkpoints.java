@@ -26,6 +26,11 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
 
   /** At most five; none if no guard is listed. */
   public List<Checkpoint> rows() {
+    return limits().stream().map(this::row).toList();
+  }
+
+  /** The gap of each row. */
+  public List<Limit> limits() {
     List<Limit> chosen = new ArrayList<>();
     Set<List<Object>> places = new HashSet<>();
     for (Limit limit : subject.pairs()) {
@@ -37,7 +42,7 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
         Comparator.comparing(Checkpoints::isHandle)
             .thenComparing(Checkpoints::jaws)
             .thenComparing(Checkpoints::table));
-    return chosen.stream().map(this::row).toList();
+    return List.copyOf(chosen);
   }
 
   /**
