@@ -45,7 +45,7 @@ class CardFactsTest {
     CardSubject subject = Explained.one(Explained.shop(folder), "bed mill", "machine vise 6");
     assertEquals(
         Files.readString(folder.resolve("card.txt")),
-        told(CardFacts.of(subject, Explained.run(PeopleUnit.INCH))));
+        text(CardFacts.of(subject, Explained.run(PeopleUnit.INCH))));
   }
 
   @Test
