@@ -131,7 +131,7 @@ class CardCommandTest {
   private int job(String vise, String job) {
     return Main.run(
         new String[] {
-          "card", "inputs/demo", "middle closed mill", vise, "--job", job, "-o", file().toString()
+          "card", "inputs/demo", "bridge mill", vise, "--job", job, "-o", file().toString()
         },
         new PrintWriter(out, true),
         new PrintWriter(err, true));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jawroom.clearance.gap.Limit;
@@ -98,14 +99,17 @@ class CardFactsTest {
   @Test
   void checkpoints_handleThatStaysOn_comesLast() throws Exception {
     CardSubject explanation =
-        Explained.one(Explained.shop(Path.of("inputs/demo")), "bridge mill", "production 200");
+        Explained.one(
+            Explained.shop(Path.of("inputs/demo"), Map.of("shortest_tool", "150 mm")),
+            "bridge mill",
+            "production 200");
     assertEquals(
         List.of(
-            "screw front to door",
-            "base to door",
-            "moving jaw to door",
-            "handle to door",
-            "handle to" + " table"),
+            "fixed jaw to head",
+            "moving jaw to head",
+            "base to head",
+            "handle to head",
+            "handle to table"),
         CardFacts.of(explanation, Explained.run(PeopleUnit.MM)).checkpoints().stream()
             .map(Checkpoint::pair)
             .toList());

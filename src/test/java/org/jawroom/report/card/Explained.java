@@ -23,7 +23,12 @@ final class Explained {
   }
 
   static Shop shop(Path folder) throws Exception {
-    Reading reading = ShopReader.read(folder, Map.of());
+    return shop(folder, Map.of());
+  }
+
+  /** With settings that win over the table. */
+  static Shop shop(Path folder, Map<String, String> settings) throws Exception {
+    Reading reading = ShopReader.read(folder, settings);
     return reading.shop().orElseThrow(() -> new AssertionError(reading.faults().toString()));
   }
 
