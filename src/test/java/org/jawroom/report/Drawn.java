@@ -56,7 +56,13 @@ public record Drawn(Document svg, Outcome outcome) {
                 .map(
                     layout ->
                         PairingDrawing.bare(
-                            PeopleUnit.MM, shop.settings(), outcome, layout, width, height)));
+                            PeopleUnit.MM,
+                            shop.settings(),
+                            outcome,
+                            layout,
+                            List.of(),
+                            width,
+                            height)));
   }
 
   private static List<Drawn> all(Shop shop, Function<Outcome, Optional<Picture>> draw)

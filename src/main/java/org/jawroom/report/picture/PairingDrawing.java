@@ -64,12 +64,14 @@ public final class PairingDrawing {
    *
    * @param outcome with a place
    * @param layout of that place
+   * @param beside of further vises on the table
    */
   public static Picture bare(
       PeopleUnit unit,
       Settings settings,
       Outcome outcome,
       Layout layout,
+      List<Layout> beside,
       double width,
       double height) {
     Recommendation place = outcome.recommended().orElseThrow();
@@ -77,6 +79,7 @@ public final class PairingDrawing {
     return PairingPicture.onCard(
         outcome.machine(),
         layout,
+        beside,
         place.limit(),
         caption,
         tapes(unit, outcome, place),

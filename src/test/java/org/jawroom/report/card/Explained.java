@@ -48,14 +48,14 @@ final class Explained {
         .orElseThrow();
   }
 
-  private static Machine machine(Shop shop, String name) {
+  static Machine machine(Shop shop, String name) {
     return shop.machines().stream()
         .filter(machine -> machine.name().equals(name))
         .findFirst()
         .orElseThrow();
   }
 
-  private static Vise vise(Shop shop, String name) {
+  static Vise vise(Shop shop, String name) {
     return shop.vises().stream().filter(vise -> vise.name().equals(name)).findFirst().orElseThrow();
   }
 
