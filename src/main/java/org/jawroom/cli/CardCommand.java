@@ -18,6 +18,7 @@ import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.CheckSheet;
@@ -113,11 +114,27 @@ final class CardCommand implements Callable<Integer> {
           "also write the gaps of the cards as rows of the table checks, to fill in what is found")
   private Path checks;
 
+  @Option(
+      names = "--count",
+      order = 5,
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "so many vises of the kind side by side, all on one card (default: 1)")
+  private int count;
+
   @Override
   public Integer call() throws UnreadableInput, IOException {
     Output.isFile(spec, output, ".pdf");
     if (checks != null) {
       Output.isFile(spec, checks, ".csv");
+    }
+    if (count < 1) {
+      throw new ParameterException(spec.commandLine(), "--count takes a whole number from 1 up.");
+    }
+    if (count > 1 && jobName != null) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--job shows where one vise holds the part: leave out --count or --job.");
     }
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, SettingOptions.given(spec), err);
@@ -225,8 +242,23 @@ final class CardCommand implements Callable<Integer> {
   }
 
   private Optional<CardSubject> ofPairing(Settings settings, Machine machine, Vise vise) {
-    Optional<CardSubject> card =
-        CardSubject.of(settings, machine, vise, Facts.warnings(settings, machine, vise));
+    List<String> warnings = Facts.warnings(settings, machine, vise);
+    if (count > 1) {
+      SolvedPairing solved = Pairing.solved(settings, machine, vise);
+      int most = solved.sideBySide().count();
+      if (count <= most) {
+        return Optional.of(CardSubject.ofRow(settings, solved, count, warnings));
+      }
+      noCard(
+          pair(machine, vise),
+          count
+              + " do not stand side by side there; at most "
+              + most
+              + (most == 1 ? " does" : " do")
+              + ".");
+      return Optional.empty();
+    }
+    Optional<CardSubject> card = CardSubject.of(settings, machine, vise, warnings);
     if (card.isEmpty()) {
       Verdict verdict = Pairing.solve(settings, machine, vise).verdict();
       noCard(pair(machine, vise), reason(verdict) + ": see jawroom explain.");
@@ -238,9 +270,9 @@ final class CardCommand implements Callable<Integer> {
       Settings settings, Machine machine, Vise vise, Job job, PeopleUnit unit) {
     JobExplanation explanation = JobPairing.explain(settings, machine, vise, job);
     if (explanation.outcome().isHeld()) {
-      Outcome outcome = Pairing.solve(settings, machine, vise);
+      SolvedPairing solved = Pairing.solved(settings, machine, vise);
       return Optional.of(
-          CardSubject.of(outcome, explanation, Facts.warnings(settings, machine, vise)));
+          CardSubject.of(solved, explanation, Facts.warnings(settings, machine, vise)));
     }
     String why =
         explanation.outcome().shortfalls().isEmpty()

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +22,7 @@ import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.placement.space.Place;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.SetupCards;
@@ -34,6 +33,7 @@ import org.jawroom.report.plan.PlanText;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
@@ -205,7 +205,6 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     PrintedNames printed = new PrintedNames(reading.origins(), err);
     List<CardSubject> pages = new ArrayList<>();
-    Map<String, List<Place>> several = new HashMap<>();
     for (CellPlan.Row row : plan.rows()) {
       if (row.given().isPresent()) {
         Outcome outcome = plan.pairing(row).outcome();
@@ -218,13 +217,20 @@ final class PlanCommand implements Callable<Integer> {
               "No card for \"" + unreadable.get() + "\": " + PrintedNames.advice(unreadable.get()));
         } else if (CardSubject.isPossible(outcome)) {
           Machine machine = printed.of(outcome.machine());
-          CardSubject.of(
-                  shop.settings(),
-                  machine,
-                  printed.of(outcome.vise()),
-                  Facts.warnings(shop.settings(), outcome.machine(), outcome.vise()))
-              .ifPresent(pages::add);
-          several.put(machine.name(), plan.sideBySide(row));
+          Vise vise = printed.of(outcome.vise());
+          List<String> warnings =
+              Facts.warnings(shop.settings(), outcome.machine(), outcome.vise());
+          int count = Math.max(1, plan.sideBySide(row).size());
+          if (count > 1) {
+            pages.add(
+                CardSubject.ofRow(
+                    shop.settings(),
+                    Pairing.solved(shop.settings(), machine, vise),
+                    count,
+                    warnings));
+          } else {
+            CardSubject.of(shop.settings(), machine, vise, warnings).ifPresent(pages::add);
+          }
         } else {
           err.println(
               "No card for \""
@@ -244,7 +250,6 @@ final class PlanCommand implements Callable<Integer> {
                 paper,
                 shop.settings(),
                 pages,
-                machine -> facts.in(PeopleUnits.of(reading, machine)),
-                machine -> several.getOrDefault(machine.name(), List.of())));
+                machine -> facts.in(PeopleUnits.of(reading, machine))));
   }
 }

@@ -17,6 +17,8 @@ import org.jawroom.publish.ReportKind;
 import org.jawroom.report.form.FormPage;
 import org.jawroom.report.form.FormReading;
 import org.jawroom.report.form.MeasuringForm;
+import org.jawroom.tables.schema.ColumnSpec;
+import org.jawroom.tables.schema.Need;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.template.FormContents;
 import org.jawroom.tables.template.Template;
@@ -111,12 +113,18 @@ final class TemplateCommand implements Callable<Integer> {
                     page.table() == TableSpec.VISES ? "vise" : "machine",
                     page.title(),
                     page.sketch(),
-                    page.columns().stream()
-                        .map(
-                            column ->
-                                new FormReading(column.name(), column.help(), column.noneAllowed()))
-                        .toList(),
+                    page.columns().stream().map(TemplateCommand::reading).toList(),
                     page.traps()))
         .toList();
+  }
+
+  private static FormReading reading(ColumnSpec column) {
+    // Nobody who ticks "not measured" may take what a blank then stands for as unknown.
+    String blank =
+        column.need() == Need.OPTIONAL
+            ? " Left blank, it is taken as: " + column.blankMeans() + "."
+            : "";
+    return new FormReading(
+        column.name(), column.help() + blank, column.noneAllowed(), column.isRequired());
   }
 }

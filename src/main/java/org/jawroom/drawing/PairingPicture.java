@@ -57,23 +57,31 @@ public final class PairingPicture implements Picture {
   public static PairingPicture titled(
       Machine machine, Layout layout, Optional<Limit> limit, Caption caption) {
     return new PairingPicture(
-        caption, new Scene(machine, layout, limit), List.of(), WIDTH, HEIGHT, true);
+        caption, new Scene(machine, layout, List.of(), limit), List.of(), WIDTH, HEIGHT, true);
   }
 
   /**
    * The views alone with the tape measures as dimension lines, for a card that prints the text
    * itself; the size is in points.
+   *
+   * @param beside further vises on the table, drawn without their names
    */
   public static PairingPicture onCard(
       Machine machine,
       Layout layout,
+      List<Layout> beside,
       Optional<Limit> limit,
       Caption caption,
       List<Tape> tapes,
       double width,
       double height) {
     return new PairingPicture(
-        caption, new Scene(machine, layout, limit), List.copyOf(tapes), width, height, false);
+        caption,
+        new Scene(machine, layout, beside, limit),
+        List.copyOf(tapes),
+        width,
+        height,
+        false);
   }
 
   @Override

@@ -119,6 +119,85 @@ class CardCommandTest {
     }
   }
 
+  /** A job's place has the caveats of a pairing. */
+  @Test
+  void card_jobWithHeadsLeftOut_says() throws Exception {
+    assertEquals(0, job("plain 160", "bearing block", "--shortest-tool", "100mm"));
+    assertFalse(text(file()).contains("heads left out"));
+    Path without = Files.createDirectory(folder.resolve("without"));
+    for (String table : List.of("machines", "vises", "guards", "mounts", "jobs", "vise_parts")) {
+      Files.copy(Path.of("inputs/demo", table + ".csv"), without.resolve(table + ".csv"));
+    }
+    assertEquals(
+        0,
+        Main.run(
+            new String[] {
+              "card",
+              without.toString(),
+              "bridge mill",
+              "plain 160",
+              "--job",
+              "bearing block",
+              "-o",
+              file().toString()
+            },
+            new PrintWriter(out, true),
+            new PrintWriter(err, true)));
+    String text = text(file());
+    assertTrue(text.contains("Mind: heads left out: nose not below"), text);
+    assertTrue(text.contains("held"), text);
+  }
+
+  @Test
+  void card_count_showsAllOfThemWhereTheyStand() throws Exception {
+    assertEquals(0, count("3"));
+    String text = text(file());
+    // By hand: base 7 3/4 in = 196.85 mm; positions -303.8, 0 and 303.8 on a table 1000 long:
+    // 500 - 303.8 - 98.4 = 97.8; 401.6; 705.4.
+    for (String place : List.of("3 side by side:", "97.8", "401.6", "705.4", "leave 6 or more")) {
+      assertTrue(text.contains(place), place + " in " + text);
+    }
+    assertTrue(text.contains("each stands where it is listed"), text);
+  }
+
+  @Test
+  void card_moreThanStandThere_isRefusedInOneLine() throws Exception {
+    assertEquals(2, count("4"));
+    assertEquals(1, err.toString().lines().count(), err.toString());
+    assertTrue(err.toString().contains("4 do not stand side by side there; at most 3 do."));
+    assertFalse(Files.exists(file()));
+  }
+
+  @Test
+  void card_countOfNone_orOfAJob_isWrongUse() throws Exception {
+    assertEquals(2, count("0"));
+    assertTrue(err.toString().contains("--count takes a whole number from 1 up."));
+    assertEquals(2, job("plain 160", "bearing block", "--count", "2"));
+    assertTrue(err.toString().contains("leave out --count or --job"), err.toString());
+  }
+
+  private int count(String number) {
+    return Main.run(
+        new String[] {
+          "card",
+          "inputs/demo",
+          "middle closed mill",
+          "six inch",
+          "--count",
+          number,
+          "-o",
+          file().toString()
+        },
+        new PrintWriter(out, true),
+        new PrintWriter(err, true));
+  }
+
+  private static String text(Path card) throws Exception {
+    try (PDDocument document = Loader.loadPDF(card.toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
   @Test
   void card_jobNotHeld_saysWhyInOneLine() throws Exception {
     assertEquals(2, job("toolroom 80", "bearing block"));
@@ -128,13 +207,14 @@ class CardCommandTest {
     assertFalse(Files.exists(file()));
   }
 
-  private int job(String vise, String job) {
+  private int job(String vise, String job, String... more) {
+    List<String> arguments =
+        new ArrayList<>(
+            List.of(
+                "card", "inputs/demo", "bridge mill", vise, "--job", job, "-o", file().toString()));
+    arguments.addAll(List.of(more));
     return Main.run(
-        new String[] {
-          "card", "inputs/demo", "middle closed mill", vise, "--job", job, "-o", file().toString()
-        },
-        new PrintWriter(out, true),
-        new PrintWriter(err, true));
+        arguments.toArray(new String[0]), new PrintWriter(out, true), new PrintWriter(err, true));
   }
 
   private Path file() {

@@ -373,7 +373,7 @@ class PlanCommandTest {
     try (PDDocument cards = Loader.loadPDF(Files.readAllBytes(reports.resolve("cards.pdf")))) {
       assertEquals(2, cards.getNumberOfPages(), "two pages a card");
       String text = new PDFTextStripper().getText(cards).replaceAll("\\s+", " ");
-      assertTrue(text.contains("3 side by side, instead of the one place above: 1: base's"), text);
+      assertTrue(text.contains("3 side by side: 1: base's"), text);
     }
   }
 

@@ -66,6 +66,7 @@ public record Drawn(Document svg, Outcome outcome) {
                                 .of(outcome.recommended().orElseThrow(), Optional.empty()).stream()
                                     .map(TapeRange::best)
                                     .toList(),
+                            List.of(),
                             width,
                             height)));
   }

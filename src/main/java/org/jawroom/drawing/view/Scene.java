@@ -32,12 +32,15 @@ public final class Scene {
 
   private final Machine machine;
   private final Layout layout;
+  private final List<Layout> beside;
   private final Optional<Limit> limit;
   private final Box vise;
 
-  public Scene(Machine machine, Layout layout, Optional<Limit> limit) {
+  /** {@code beside}: further vises on the table. */
+  public Scene(Machine machine, Layout layout, List<Layout> beside, Optional<Limit> limit) {
     this.machine = machine;
     this.layout = layout;
+    this.beside = List.copyOf(beside);
     this.limit = limit;
     this.vise =
         layout.parts().stream()
@@ -50,6 +53,7 @@ public final class Scene {
     List<Mark> marks = new ArrayList<>();
     table(view, marks);
     List<Mark> overhead = guards(view, marks);
+    beside(view, marks);
     parts(view, marks);
     marks.addAll(overhead);
     if (view == View.PLAN) {
@@ -71,6 +75,11 @@ public final class Scene {
   /** What must be visible: the table, the vise, the reach, and the limiting face. */
   public Flat extent(View view) {
     Box all = hull(tableTop(), vise);
+    for (Layout other : beside) {
+      for (PlacedPart part : other.parts()) {
+        all = hull(all, part.swept());
+      }
+    }
     all = hull(all, box(layout.reach(), Interval.of(0, 0)));
     for (SweptGuard guard : shown()) {
       boolean limiting = limits(guard);
@@ -213,6 +222,33 @@ public final class Scene {
     marks.addAll(bodies);
   }
 
+  /** The vises beside it with the jaws closed, without names, since they have the same parts. */
+  private void beside(View view, List<Mark> marks) {
+    int vise = 1;
+    for (Layout other : beside) {
+      vise++;
+      Set<Flat> drawn = new LinkedHashSet<>();
+      for (PlacedPart part : other.parts()) {
+        boolean handle = part.part().handle() || part.part().situation() == Situation.LOADING;
+        if (drawn.add(view.flat(part.closed()))) {
+          String id = "vise-" + vise + "-part-" + drawn.size();
+          marks.add(new Mark(id, "", ink(part.part(), handle), view.flat(part.closed())));
+        }
+      }
+      if (view == View.PLAN) {
+        int number = 1;
+        for (Place bolt : other.bolts()) {
+          String id = "vise-" + vise + "-bolt-" + number++;
+          marks.add(new Mark(id, "", Ink.BOLT, bolt(bolt, other.thread())));
+        }
+      }
+    }
+  }
+
+  private static Flat bolt(Place at, long thread) {
+    return new Flat(Interval.around(at.x(), thread / 2), Interval.around(at.y(), thread / 2));
+  }
+
   private static Ink ink(Part part, boolean handle) {
     if (part.role() == PartRole.CLAMP) {
       return Ink.CLAMP;
@@ -236,13 +272,12 @@ public final class Scene {
   private void bolts(List<Mark> marks) {
     int number = 1;
     for (Place bolt : layout.bolts()) {
-      long half = layout.thread() / 2;
       marks.add(
           new Mark(
               "bolt-" + number,
               number++ == 1 ? "M" + layout.thread() / Length.MM : "",
               Ink.BOLT,
-              new Flat(Interval.around(bolt.x(), half), Interval.around(bolt.y(), half))));
+              bolt(bolt, layout.thread())));
     }
   }
 

@@ -64,6 +64,11 @@ public final class Inspection {
     return new Inspection(model, List.of(own), own, place, Optional.of(work));
   }
 
+  /** The placement that the details are of. */
+  public Recommendation place() {
+    return recommended;
+  }
+
   /** Every part–guard pair at the recommended placement, in ascending order of margin. */
   public List<Limit> pairs() {
     return own.field(recommended.openings()).limits(recommended.x(), recommended.y());

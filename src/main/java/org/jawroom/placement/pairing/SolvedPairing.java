@@ -9,9 +9,10 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.Footprint;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
-import org.jawroom.placement.search.BestPlace;
+import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.SideBySide;
+import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;
@@ -56,6 +57,30 @@ public final class SolvedPairing {
   }
 
   /**
+   * Details of each of several vises that stand side by side, over the full opening range; they
+   * share turn and mount.
+   */
+  public List<Inspection> inspections(SideBySide row, List<Place> places) {
+    Region region =
+        rule.regions().stream()
+            .filter(own -> row.handleTo().filter(turn -> turn == own.turn()).isPresent())
+            .filter(own -> own.fastening().name().equals(row.mount()))
+            .findFirst()
+            .orElseThrow();
+    return places.stream()
+        .map(
+            place ->
+                new Inspection(
+                    model, rule.regions(), region, model.description().of(region, place)))
+        .toList();
+  }
+
+  /** What must be said beside a placement of this pairing, such as that of a job. */
+  public List<Caveat> caveatsAt(Recommendation place) {
+    return caveats(model, outcome.vise(), place);
+  }
+
+  /**
    * The largest number of vises of this kind that stand side by side on one table, none with a
    * larger reach shortfall than the recommended placement; none if the pairing is not clear.
    */
@@ -84,7 +109,7 @@ public final class SolvedPairing {
           place,
           rule.usable(),
           place.isPresent() && rule.choice().get().margin() >= 0
-              ? caveats(model, vise, rule.choice().get(), place.get())
+              ? caveats(model, vise, place.get())
               : List.of(),
           roomOverJaws,
           loadLeft,
@@ -110,8 +135,7 @@ public final class SolvedPairing {
         hopeless.isPresent() ? List.of() : model.blanks());
   }
 
-  private static List<Caveat> caveats(
-      Model model, Vise vise, BestPlace.Choice choice, Recommendation place) {
+  private static List<Caveat> caveats(Model model, Vise vise, Recommendation place) {
     List<Caveat> caveats = new ArrayList<>();
     if (place.limit().isEmpty()) {
       caveats.add(Caveat.NOTHING_LISTED);
@@ -122,7 +146,7 @@ public final class SolvedPairing {
     if (hangsOver(vise, place)) {
       caveats.add(Caveat.OVERHANG);
     }
-    if (!choice.seat().isSettable()) {
+    if (!place.settable()) {
       caveats.add(Caveat.NOT_SETTABLE);
     }
     return caveats;

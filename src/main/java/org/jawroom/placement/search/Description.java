@@ -4,21 +4,40 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.clearance.guard.MachineGuards;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
 import org.jawroom.placement.bolting.Overhang;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
+import org.jawroom.placement.space.Window;
 import org.jawroom.shop.value.Dimension;
 
 /** Describes the chosen placement for reports. */
 public record Description(PreparedMachine machine, PreparedVise vise, MachineGuards guards) {
+
+  /** Describes a place of a region over the full opening range, whatever else competes. */
+  public Recommendation of(Region region, Place place) {
+    Candidate seat = Candidate.of(region, machine, vise, vise.vise().opening());
+    Window there = new Window(place.x(), place.x(), place.y(), place.y());
+    long margin =
+        region.field(seat.openings()).limits(place.x(), place.y()).stream()
+            .mapToLong(Limit::margin)
+            .min()
+            .orElse(Length.ENDLESS);
+    return of(
+        new BestPlace.Choice(
+            seat.settable().filter(tapped -> tapped.space().isClear(0, there)).orElse(seat),
+            place,
+            margin));
+  }
 
   public Recommendation of(BestPlace.Choice choice) {
     Candidate seat = choice.seat();

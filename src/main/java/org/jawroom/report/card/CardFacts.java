@@ -20,6 +20,7 @@ import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.card.statement.Origin;
 import org.jawroom.report.card.statement.PartFacts;
+import org.jawroom.report.card.statement.Several;
 import org.jawroom.report.card.statement.ShortNames;
 import org.jawroom.report.card.statement.Steps;
 import org.jawroom.report.card.statement.StrapFacts;
@@ -123,7 +124,8 @@ public record CardFacts(
     } else {
       alarms.add("For the job " + subject.job().get().job().name() + " only.");
     }
-    new Weight(unit, outcome).tooHeavy().ifPresent(alarms::add);
+    alarms.addAll(placeAlarms(unit, subject.placed()));
+    new Weight(unit, outcome, subject.count()).tooHeavy().ifPresent(alarms::add);
     if (outcome.roomOverJaws().isPresent() && outcome.roomOverJaws().getAsLong() <= 0) {
       alarms.add("The jaws do not go under the spindle nose, even at its highest.");
     }
@@ -143,6 +145,12 @@ public record CardFacts(
                   .map(readings -> " What adds up: " + readings.words().replace("\n", "; ") + ".")
                   .orElse(""));
     }
+    return alarms;
+  }
+
+  /** What must be said of the card's own place, that of a job as well. */
+  private static List<String> placeAlarms(PeopleUnit unit, Outcome outcome) {
+    List<String> alarms = new ArrayList<>();
     if (outcome.verdict() == Verdict.AWKWARD) {
       String hand = new CaveatWords(unit).hand(outcome);
       alarms.add(
@@ -161,11 +169,14 @@ public record CardFacts(
     Recommendation place = subject.place();
     TapeWords tape = new TapeWords(unit, outcome.machine(), outcome.vise());
     List<Item> items = new ArrayList<>();
+    subject.row().ifPresent(row -> items.add(Several.item(unit, subject, row)));
     items.add(
         Item.of(
-            subject.range().isPresent()
-                ? "A range holds only while the other measure is at its best."
-                : "No range: nothing is to spare there."));
+            subject.row().isPresent()
+                ? "No range: each stands where it is listed."
+                : subject.range().isPresent()
+                    ? "A range holds only while the other measure is at its best."
+                    : "No range: nothing is to spare there."));
     items.add(
         new Item(
             "Handle:",
@@ -182,7 +193,7 @@ public record CardFacts(
         .roomiest()
         .ifPresent(
             roomiest -> items.add(new Item("Roomiest place:", roomiest(unit, roomiest, tape))));
-    items.add(new Weight(unit, outcome).item());
+    items.add(new Weight(unit, outcome, subject.count()).item());
     return items;
   }
 
@@ -209,29 +220,6 @@ public record CardFacts(
     outcome.machine().guardRows().forEach(guard -> names.add(guard.name()));
     outcome.vise().mounts().forEach(mount -> names.add(mount.name()));
     return names.stream().distinct().toList();
-  }
-
-  /** Returns a copy with another fact about placing it, before the others. */
-  CardFacts withPlacing(Item first) {
-    List<Item> more = new ArrayList<>(List.of(first));
-    more.addAll(placing);
-    return new CardFacts(
-        machine,
-        vise,
-        stamp,
-        alarms,
-        unit,
-        tape,
-        more,
-        bolts,
-        tapping,
-        part,
-        limits,
-        checkpoints,
-        steps,
-        cautions,
-        origin,
-        names);
   }
 
   /** Returns a copy in which names of more than {@code longest} letters are shortened. */

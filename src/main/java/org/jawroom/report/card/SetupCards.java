@@ -10,14 +10,11 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.jawroom.drawing.file.PdfFaces;
 import org.jawroom.drawing.file.PdfFile;
 import org.jawroom.drawing.file.Picture;
-import org.jawroom.placement.pairing.Pairing;
-import org.jawroom.placement.space.Place;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.report.card.block.Letters;
 import org.jawroom.report.card.measure.TapeRange;
 import org.jawroom.report.card.statement.CardSubject;
-import org.jawroom.report.card.statement.Several;
 import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.picture.PairingDrawing;
 import org.jawroom.report.plan.PlanReports;
@@ -49,7 +46,7 @@ public final class SetupCards {
   public static void write(
       Path file, CardPaper paper, Settings settings, List<CardSubject> cards, RunFacts run)
       throws IOException {
-    byte[] bytes = bytes(paper, settings, cards, machine -> run, machine -> List.of());
+    byte[] bytes = bytes(paper, settings, cards, machine -> run);
     AtomicFiles.publish(destination(file), out -> out.write(bytes));
   }
 
@@ -57,14 +54,9 @@ public final class SetupCards {
    * Returns the bytes of the document.
    *
    * @param runs the facts of the run for each machine, in the unit for that machine
-   * @param several where several vises stand side by side on a machine; empty for one alone
    */
   public static byte[] bytes(
-      CardPaper paper,
-      Settings settings,
-      List<CardSubject> cards,
-      Function<Machine, RunFacts> runs,
-      Function<Machine, List<Place>> several)
+      CardPaper paper, Settings settings, List<CardSubject> cards, Function<Machine, RunFacts> runs)
       throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDDocumentInformation information = new PDDocumentInformation();
@@ -76,18 +68,7 @@ public final class SetupCards {
       for (CardSubject card : cards) {
         Machine machine = card.machine();
         RunFacts run = runs.apply(machine);
-        List<Place> places = several.apply(machine);
-        CardFacts alone = CardFacts.of(card, run);
-        CardFacts facts =
-            places.isEmpty()
-                ? alone
-                : alone.withPlacing(
-                    Several.item(
-                        run.unit(),
-                        card.outcome(),
-                        Pairing.solved(settings, card.machine(), card.outcome().vise())
-                            .sideBySide(),
-                        places));
+        CardFacts facts = CardFacts.of(card, run);
         information.setProducer("jawroom " + run.toolVersion());
         Picture picture =
             PairingDrawing.bare(
@@ -95,7 +76,8 @@ public final class SetupCards {
                 settings,
                 card.placed(),
                 card.layout(),
-                alone.tape().stream().map(TapeRange::best).toList(),
+                facts.tape().stream().map(TapeRange::best).toList(),
+                card.row().map(CardSubject.Row::beside).orElse(List.of()),
                 PICTURE_WIDTH,
                 PICTURE_HEIGHT);
         PDFormXObject form = faces.form(picture);

@@ -2,6 +2,8 @@ package org.jawroom.report.card;
 
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.card.statement.CardSubject;
+import org.jawroom.report.card.statement.Weight;
+import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.wording.Finding;
 
 /** The verdict at the head of a card, in the one word that every report uses. */
@@ -11,9 +13,9 @@ final class Stamp {
   /** Too heavy takes precedence over every clearance. */
   static String words(CardSubject subject) {
     Outcome outcome = subject.outcome();
-    if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
+    if (new Weight(PeopleUnit.MM, outcome, subject.count()).tooHeavy().isPresent()) {
       return "too heavy";
     }
-    return subject.job().isPresent() ? "held" : Finding.of(outcome).brief();
+    return subject.job().isPresent() ? "held" : Finding.of(subject.placed()).brief();
   }
 }

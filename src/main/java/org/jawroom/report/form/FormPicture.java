@@ -26,10 +26,16 @@ final class FormPicture implements Picture {
   private static final double TEXT = 7.5;
   private static final double LINE = 9.2;
 
-  /** A box for a figure, high enough for handwriting. */
-  private static final double BOX_WIDTH = 88;
+  /** A box for a figure, as wide as its column and high enough for handwriting. */
+  private static final double BOX_HEIGHT = 17;
 
-  private static final double BOX_HEIGHT = 19;
+  /** The name and the box of a reading. */
+  private static final double HEAD = NAME + BOX_HEIGHT + 4;
+
+  /** The least share of the page's width for the sketch: its letters stay legible. */
+  private static final double LEAST_SKETCH = 0.75;
+
+  private static final double SKETCH_GAP = 8;
   private static final double TICK = 8;
   private static final double GAP = 5;
 
@@ -87,17 +93,50 @@ final class FormPicture implements Picture {
     return y + 10;
   }
 
+  /** As wide as the page, or smaller so that the readings and the traps have room below it. */
   private double sketch(Graphics2D pen, double y) {
-    double scale = ROOM / page.sketch().getWidth();
-    AffineTransform place = AffineTransform.getTranslateInstance(MARGIN, y);
+    double widest = ROOM / page.sketch().getWidth();
+    double left = HEIGHT - MARGIN - 1 - SKETCH_GAP - y - readingsHeight() - trapsHeight();
+    double scale =
+        Math.max(LEAST_SKETCH * widest, Math.min(widest, left / page.sketch().getHeight()));
+    AffineTransform place =
+        AffineTransform.getTranslateInstance(
+            MARGIN + (ROOM - scale * page.sketch().getWidth()) / 2, y);
     place.scale(scale, scale);
     pen.drawImage(page.sketch(), place, null);
-    return y + scale * page.sketch().getHeight() + 8;
+    return y + scale * page.sketch().getHeight() + SKETCH_GAP;
+  }
+
+  private double readingsHeight() {
+    int rows = rows();
+    int all = page.readings().size();
+    return Math.max(
+        height(page.readings().subList(0, rows)), height(page.readings().subList(rows, all)));
+  }
+
+  private static double height(List<FormReading> readings) {
+    return readings.stream()
+        .mapToDouble(
+            reading ->
+                HEAD
+                    + LINE
+                        * Lettering.wrapped(Typeface.PLAIN, TEXT, reading.question(), COLUMN).size()
+                    + 3
+                    + GAP)
+        .sum();
+  }
+
+  private double trapsHeight() {
+    double lines = Lettering.wrapped(Typeface.BOLD, TEXT, Cautions.BRIEF, ROOM).size();
+    for (String trap : page.traps()) {
+      lines += Lettering.wrapped(Typeface.PLAIN, TEXT, "• " + trap, ROOM).size();
+    }
+    return 7 + LINE * lines;
   }
 
   /** Down the left column, then down the right one. */
   private double readings(Graphics2D pen, double top) {
-    int rows = (page.readings().size() + 1) / 2;
+    int rows = rows();
     double left = column(pen, page.readings().subList(0, rows), MARGIN, top);
     double right =
         column(
@@ -106,6 +145,10 @@ final class FormPicture implements Picture {
             MARGIN + COLUMN + GUTTER,
             top);
     return Math.max(left, right);
+  }
+
+  private int rows() {
+    return (page.readings().size() + 1) / 2;
   }
 
   private double column(Graphics2D pen, List<FormReading> readings, double x, double top) {
@@ -117,19 +160,37 @@ final class FormPicture implements Picture {
   }
 
   private double reading(Graphics2D pen, FormReading reading, double x, double top) {
-    Lettering.write(pen, Typeface.BOLD, NAME, reading.column(), x, top + 13);
-    box(pen, x + COLUMN - BOX_WIDTH, top, BOX_WIDTH, BOX_HEIGHT);
-    if (reading.noneAllowed()) {
-      double tick = x + COLUMN - BOX_WIDTH - 34;
-      box(pen, tick, top + 6, TICK, TICK);
-      Lettering.write(pen, Typeface.PLAIN, TEXT, "none", tick + TICK + 2, top + 13);
+    Lettering.write(pen, Typeface.BOLD, NAME, reading.column(), x, top + NAME);
+    double right = x + COLUMN;
+    if (reading.mustBeFilled()) {
+      endingAt(pen, FormReading.MUST_BE_FILLED, right, top);
+    } else {
+      double end = tick(pen, FormReading.NOT_MEASURED, right, top);
+      if (reading.noneAllowed()) {
+        tick(pen, "none", end, top);
+      }
     }
-    double y = top + BOX_HEIGHT + 1.5;
+    box(pen, x, top + NAME + 4, COLUMN, BOX_HEIGHT);
+    double y = top + HEAD;
     for (String line : Lettering.wrapped(Typeface.PLAIN, TEXT, reading.question(), COLUMN)) {
       y += LINE;
       Lettering.write(pen, Typeface.PLAIN, TEXT, line, x, y);
     }
     return y + 3;
+  }
+
+  /** Writes a word beside a name; returns where it begins. */
+  private static double endingAt(Graphics2D pen, String word, double right, double top) {
+    double at = right - Lettering.width(Typeface.PLAIN, TEXT, word);
+    Lettering.write(pen, Typeface.PLAIN, TEXT, word, at, top + NAME);
+    return at;
+  }
+
+  /** A box to tick with its word, ending at {@code right}; returns where the next one may end. */
+  private static double tick(Graphics2D pen, String word, double right, double top) {
+    double at = endingAt(pen, word, right, top);
+    box(pen, at - TICK - 2, top + NAME - TICK + 1, TICK, TICK);
+    return at - TICK - 2 - 8;
   }
 
   private double traps(Graphics2D pen, double top) {

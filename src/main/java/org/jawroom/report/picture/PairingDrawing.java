@@ -66,6 +66,7 @@ public final class PairingDrawing {
    * @param outcome with a place
    * @param layout of that place
    * @param figures the two tape measures as the card has them, along x first
+   * @param beside of further vises on the table
    */
   public static Picture bare(
       PeopleUnit unit,
@@ -73,6 +74,7 @@ public final class PairingDrawing {
       Outcome outcome,
       Layout layout,
       List<String> figures,
+      List<Layout> beside,
       double width,
       double height) {
     Recommendation place = outcome.recommended().orElseThrow();
@@ -80,6 +82,7 @@ public final class PairingDrawing {
     return PairingPicture.onCard(
         outcome.machine(),
         layout,
+        beside,
         place.limit(),
         caption,
         tapes(unit, outcome, place, figures),

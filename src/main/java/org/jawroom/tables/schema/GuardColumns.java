@@ -39,14 +39,16 @@ final class GuardColumns {
                       "other"))
               .forEveryone(),
           ColumnSpec.standard(
-              "carried_by",
-              CARRIER,
-              "frame",
-              "What carries it: frame (stands still), saddle (moves along y), head (along"
-                  + " z), table, or"
-                  + " the letters of the axes that carry it."),
+                  "carried_by",
+                  CARRIER,
+                  "frame",
+                  "What carries it: frame (stands still), saddle (moves along y), head (along"
+                      + " z), table, or"
+                      + " the letters of the axes that carry it.")
+              .forEveryone(),
           ColumnSpec.when(
-              "Whether it counts only while cutting (a closed door), only while loading, or always."),
+                  "Whether it counts only while cutting (a closed door), only while loading, or always.")
+              .forEveryone(),
           ColumnSpec.optional(
                   "side",
                   WORD,
@@ -61,12 +63,12 @@ final class GuardColumns {
                   "With side: table fully toward it, from the table's edge to its nearest face; below 0 if"
                       + " the table runs under it. none: it is not there.")
               .orNone(),
-          ColumnSpec.optional("x_min", LENGTH, "no end that way", "Left" + LIMIT),
-          ColumnSpec.optional("x_max", LENGTH, "no end that way", "Right" + LIMIT),
-          ColumnSpec.optional("y_min", LENGTH, "no end that way", "Front" + LIMIT),
-          ColumnSpec.optional("y_max", LENGTH, "no end that way", "Rear" + LIMIT),
-          ColumnSpec.optional("z_min", LENGTH, "no end that way", "Lower" + HEIGHT),
-          ColumnSpec.optional("z_max", LENGTH, "no end that way", "Upper" + HEIGHT),
+          ColumnSpec.optional("x_min", LENGTH, "no end that way", "Left" + LIMIT).forEveryone(),
+          ColumnSpec.optional("x_max", LENGTH, "no end that way", "Right" + LIMIT).forEveryone(),
+          ColumnSpec.optional("y_min", LENGTH, "no end that way", "Front" + LIMIT).forEveryone(),
+          ColumnSpec.optional("y_max", LENGTH, "no end that way", "Rear" + LIMIT).forEveryone(),
+          ColumnSpec.optional("z_min", LENGTH, "no end that way", "Lower" + HEIGHT).forEveryone(),
+          ColumnSpec.optional("z_max", LENGTH, "no end that way", "Upper" + HEIGHT).forEveryone(),
           ColumnSpec.optional(
               "clearance",
               SIZE,

@@ -30,34 +30,36 @@ public enum FormContents {
           "travel_y",
           "spindle_x",
           "spindle_y",
-          "nose_min",
-          "nose_max",
           "max_load"),
       List.of(
           "The table is its flat top: a coolant trough round it does not count.",
           "The travel is what the table really reaches, switches and soft limits included, not the"
               + " brochure's figure.",
-          "Leave a box blank if you could not measure: blank is unknown, never zero.")),
+          Words.BLANK)),
+  NOSE(
+      TableSpec.MACHINES,
+      "Machine: the spindle nose and the ledges",
+      List.of("nose_min", "nose_max", "front_ledge", "rear_ledge", "left_ledge", "right_ledge"),
+      List.of(
+          "The nose is the lower face of the spindle itself, no holder and no tool in it. Rule from the"
+              + " table top straight up to that face, not to the head's cover.",
+          "Take it once with the nose as LOW over the table as it goes, once as HIGH: whatever moves, head,"
+              + " quill clamped as it is run, or knee.",
+          "Lock out before you reach under the spindle; block a head that can sink.",
+          "A ledge left blank counts as 0: if you could not measure one, write the most it can be.",
+          Words.BLANK)),
   GAPS(
       TableSpec.MACHINES,
       "Machine: the gaps round the table",
-      List.of(
-          "front_gap",
-          "rear_gap",
-          "left_gap",
-          "right_gap",
-          "front_ledge",
-          "rear_ledge",
-          "left_ledge",
-          "right_ledge"),
+      List.of("front_gap", "rear_gap", "left_gap", "right_gap"),
       List.of(
           "Run the table to the end of its travel that brings the two nearest, overrun when homing"
               + " included; then lock out, and only then reach in with the tape.",
           "Tape to the nearest thing at any height between the lowest point of a handle and the top of"
               + " the tallest work: handles, hoses, bolt heads and cover lips, too.",
           "A gap is negative where the table runs under something: write the minus.",
-          "Tick none only where there is nothing on that side. Leave the box blank if you could not"
-              + " measure: blank is unknown, never zero.")),
+          "Tick none only where there is nothing on that side.",
+          Words.BLANK)),
   VISE_SIDE(
       TableSpec.VISES,
       "Vise: seen from the side",
@@ -78,7 +80,7 @@ public enum FormContents {
           "handle_depth"),
       List.of(
           "Close the jaws before you look behind the vise: many a screw sticks out there only then.",
-          "Leave a box blank if you could not measure: blank is unknown, never zero.")),
+          Words.BLANK)),
   VISE_PLAN(
       TableSpec.VISES,
       "Vise: seen from above",
@@ -97,7 +99,7 @@ public enum FormContents {
           "Reaches and bolt_u start at the fixed jaw's face (both jaws moving: at the middle between them),"
               + " not at the back of the jaw.",
           "A hole is measured over all, as wide as it is where the bolt passes.",
-          "Leave a box blank if you could not measure: blank is unknown, never zero."));
+          Words.BLANK));
 
   private final TableSpec table;
   private final String title;
@@ -132,6 +134,13 @@ public enum FormContents {
         .toList();
   }
 
+  /** An enum's constants cannot use its own constants. */
+  private static final class Words {
+    static final String BLANK =
+        "Tick not measured where you could not measure, and leave that cell blank: blank is unknown, never"
+            + " zero, unless the form says otherwise. Known within bounds: 50..60, at most 60.";
+  }
+
   /** What goes wrong on the way. */
   public List<String> traps() {
     return traps;
@@ -142,6 +151,7 @@ public enum FormContents {
     byte[] png =
         switch (this) {
           case TABLE -> TableSketch.plan();
+          case NOSE -> MillSketch.side();
           case GAPS -> GapSketch.plan();
           case VISE_SIDE -> ViseSketch.side();
           case VISE_PLAN -> ViseSketch.plan();

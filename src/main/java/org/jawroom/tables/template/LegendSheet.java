@@ -1,6 +1,7 @@
 package org.jawroom.tables.template;
 
 import java.util.List;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -60,6 +61,10 @@ final class LegendSheet {
     legend.columns();
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setFitHeight((short) 0);
+    sheet.setMargin(PageMargin.LEFT, 0.4);
+    sheet.setMargin(PageMargin.RIGHT, 0.4);
+    sheet.setMargin(PageMargin.TOP, 0.3);
+    sheet.setMargin(PageMargin.BOTTOM, 0.3);
   }
 
   private void words() {

@@ -3,6 +3,7 @@ package org.jawroom.tables.template;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.IgnoredErrorType;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -20,6 +21,12 @@ final class TemplateSheet {
 
   /** The number of rows with drop-down lists. */
   static final int ROWS = 500;
+
+  /** Of the letters' 10 points. */
+  private static final short PRINT_PERCENT = 80;
+
+  /** Characters across a landscape page of A4 or Letter at that size; another font may be wider. */
+  private static final int PRINT_WIDTH = 145;
 
   private TemplateSheet() {}
 
@@ -45,9 +52,33 @@ final class TemplateSheet {
     sheet.addIgnoredErrors(
         new CellRangeAddress(0, ROWS, 0, columns.size() - 1),
         IgnoredErrorType.NUMBER_STORED_AS_TEXT);
+    print(sheet, order.everyone());
+  }
+
+  /**
+   * Sets up pages that can be read: letters of 8 points, the columns in sight spread evenly over as
+   * many pages as they need, with names and headings on each.
+   */
+  private static void print(XSSFSheet sheet, List<ColumnSpec> shown) {
     sheet.getPrintSetup().setLandscape(true);
-    sheet.setFitToPage(true);
-    sheet.getPrintSetup().setFitHeight((short) 0);
+    sheet.getPrintSetup().setScale(PRINT_PERCENT);
+    sheet.setMargin(PageMargin.LEFT, 0.4);
+    sheet.setMargin(PageMargin.RIGHT, 0.4);
+    sheet.setPrintGridlines(true);
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+    sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
+    sheet.getFooter().setRight("&8&A, page &P of &N");
+    int name = width(shown.get(0));
+    int rest = shown.stream().mapToInt(TemplateSheet::width).sum() - name;
+    int pages = (rest - 1) / (PRINT_WIDTH - name) + 1;
+    int done = 0;
+    for (int at = 1, page = 1; at < shown.size() && page < pages; at++) {
+      done += width(shown.get(at));
+      if (done * pages >= rest * page) {
+        sheet.setColumnBreak(at);
+        page++;
+      }
+    }
   }
 
   /**

@@ -7,14 +7,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.drawing.file.SvgFile;
+import org.jawroom.placement.pairing.Inspection;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.report.card.measure.Checkpoint;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.picture.PairingDrawing;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
@@ -104,18 +111,60 @@ class CardFactsTest {
     }
   }
 
+  /** Of a row each pair is checked at the vise where it is tightest, and all are drawn. */
+  @Test
+  void row_pairs_areTheTightestOfAllItsVises() throws Exception {
+    Shop shop = Explained.shop(Path.of("inputs/demo"));
+    SolvedPairing solved =
+        Pairing.solved(
+            shop.settings(),
+            Explained.machine(shop, "middle closed mill"),
+            Explained.vise(shop, "six inch"));
+    CardSubject row = CardSubject.ofRow(shop.settings(), solved, 3, List.of());
+    Map<String, Long> least = new HashMap<>();
+    for (Inspection one : solved.inspections(solved.sideBySide(), solved.sideBySide().places())) {
+      one.pairs().forEach(limit -> least.merge(key(limit), limit.margin(), Math::min));
+    }
+    assertEquals(
+        least, row.pairs().stream().collect(Collectors.toMap(CardFactsTest::key, Limit::margin)));
+    assertTrue(least.values().stream().allMatch(margin -> margin >= 0), least::toString);
+    assertEquals(row.place().limit().orElseThrow().margin(), row.pairs().get(0).margin());
+    String drawn =
+        new String(
+            SvgFile.of(
+                PairingDrawing.bare(
+                    PeopleUnit.MM,
+                    shop.settings(),
+                    row.placed(),
+                    row.layout(),
+                    List.of("left", "front"),
+                    row.row().orElseThrow().beside(),
+                    258,
+                    205)),
+            StandardCharsets.UTF_8);
+    assertTrue(drawn.contains("vise-2-part-1") && drawn.contains("vise-3-bolt-2"), drawn);
+    assertFalse(drawn.contains("vise-4"), drawn);
+  }
+
+  private static String key(Limit limit) {
+    return WhereWords.pair(limit) + ", " + limit.situation();
+  }
+
   /** With a handle that stays on: off first, so its own gaps last; cutting before loading. */
   @Test
   void checkpoints_handleThatStaysOn_comesLast() throws Exception {
     CardSubject explanation =
-        Explained.one(Explained.shop(Path.of("inputs/demo")), "bridge mill", "production 200");
+        Explained.one(
+            Explained.shop(Path.of("inputs/demo"), Map.of("shortest_tool", "150 mm")),
+            "bridge mill",
+            "production 200");
     assertEquals(
         List.of(
-            "screw front to door",
-            "base to door",
-            "moving jaw to door",
-            "handle to door",
-            "handle to" + " table"),
+            "fixed jaw to head",
+            "moving jaw to head",
+            "base to head",
+            "handle to head",
+            "handle to table"),
         CardFacts.of(explanation, Explained.run(PeopleUnit.MM)).checkpoints().stream()
             .map(Checkpoint::pair)
             .toList());

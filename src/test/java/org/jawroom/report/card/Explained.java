@@ -23,7 +23,12 @@ final class Explained {
   }
 
   static Shop shop(Path folder) throws Exception {
-    Reading reading = ShopReader.read(folder, Map.of());
+    return shop(folder, Map.of());
+  }
+
+  /** With settings that win over the table. */
+  static Shop shop(Path folder, Map<String, String> settings) throws Exception {
+    Reading reading = ShopReader.read(folder, settings);
     return reading.shop().orElseThrow(() -> new AssertionError(reading.faults().toString()));
   }
 
@@ -43,14 +48,14 @@ final class Explained {
         .orElseThrow();
   }
 
-  private static Machine machine(Shop shop, String name) {
+  static Machine machine(Shop shop, String name) {
     return shop.machines().stream()
         .filter(machine -> machine.name().equals(name))
         .findFirst()
         .orElseThrow();
   }
 
-  private static Vise vise(Shop shop, String name) {
+  static Vise vise(Shop shop, String name) {
     return shop.vises().stream().filter(vise -> vise.name().equals(name)).findFirst().orElseThrow();
   }
 

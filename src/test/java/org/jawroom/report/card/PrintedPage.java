@@ -24,8 +24,7 @@ record PrintedPage(String text, List<TextPosition> letters, PDRectangle sheet, L
 
   static byte[] bytes(CardPaper paper, List<CardSubject> explanations, RunFacts run)
       throws IOException {
-    return SetupCards.bytes(
-        paper, Settings.DEFAULTS, explanations, machine -> run, machine -> List.of());
+    return SetupCards.bytes(paper, Settings.DEFAULTS, explanations, machine -> run);
   }
 
   static List<PrintedPage> of(byte[] pdf) throws IOException {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Shop;
@@ -50,6 +51,27 @@ class DemoShopTest {
                         .map(vise -> Pairing.solve(shop.settings(), machine, vise).verdict()))
             .collect(Collectors.toSet());
     assertEquals(EnumSet.allOf(Verdict.class), met);
+  }
+
+  /**
+   * Most fits are plain ones, so that a caveat stands out; some readings are known within bounds.
+   */
+  @Test
+  void shop_hasPlainFitsAndReadingsWithinBounds() throws Exception {
+    Shop shop = read(DemoWorkbook.TABLES);
+    List<Outcome> fits =
+        shop.machines().stream()
+            .flatMap(
+                machine ->
+                    shop.vises().stream()
+                        .map(vise -> Pairing.solve(shop.settings(), machine, vise)))
+            .filter(outcome -> outcome.verdict() == Verdict.FITS)
+            .toList();
+    long plain = fits.stream().filter(outcome -> outcome.caveats().isEmpty()).count();
+    assertTrue(2 * plain > fits.size(), plain + " of " + fits.size());
+    assertTrue(plain < fits.size(), "no caveat to show");
+    assertTrue(Files.readString(DemoWorkbook.TABLES.resolve("machines.csv")).contains("80..90"));
+    assertTrue(Files.readString(DemoWorkbook.TABLES.resolve("vises.csv")).contains("at most 30"));
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.jawroom.tables.template;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -151,6 +152,43 @@ class TemplateTest {
             Arrays.asList(offered.getValidationConstraint().getExplicitListValues()));
       }
     }
+  }
+
+  /** A reader of the sheet must see everything that makes an example of a guard. */
+  @Test
+  void guards_everyCellOfAWorkedRow_isInSight() {
+    Set<String> shown =
+        ColumnOrder.of(TableSpec.GUARDS).everyone().stream()
+            .map(ColumnSpec::name)
+            .collect(Collectors.toSet());
+    for (Map<String, String> row : WorkedRows.of(TableSpec.GUARDS)) {
+      assertTrue(shown.containsAll(row.keySet()), row::toString);
+    }
+  }
+
+  /**
+   * Printed letters are 8 points high. A Letter page, 279.4 mm wide with margins of 0.4 inch, holds
+   * 734 points; a character of the default font is 5.25 points wide (7 pixels at 96 a inch).
+   */
+  @ParameterizedTest
+  @EnumSource(TableSpec.class)
+  void sheet_printed_isLegibleAndFitsAcrossEachPage(TableSpec table) {
+    XSSFSheet sheet = workbook.getSheet(table.tableName());
+    assertFalse(sheet.getFitToPage());
+    assertEquals(80, sheet.getPrintSetup().getScale());
+    double room = 734 / 0.80;
+    double used = points(sheet, 0);
+    for (int column = 1; column < ColumnOrder.of(table).everyone().size(); column++) {
+      used += points(sheet, column);
+      assertTrue(used <= room, table + " " + column + ": " + used);
+      if (sheet.isColumnBroken(column)) {
+        used = points(sheet, 0);
+      }
+    }
+  }
+
+  private static double points(XSSFSheet sheet, int column) {
+    return sheet.getColumnWidth(column) / 256.0 * 5.25;
   }
 
   @Test

@@ -1,10 +1,15 @@
 package org.jawroom.report.card.statement;
 
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.geometry.Length;
 import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
@@ -14,9 +19,12 @@ import org.jawroom.placement.pairing.TapSquare;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
+import org.jawroom.placement.search.SideBySide;
+import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.machine.Sides;
 import org.jawroom.shop.vise.Vise;
 
@@ -25,23 +33,45 @@ import org.jawroom.shop.vise.Vise;
  *
  * @param outcome of the pairing
  * @param place that of the job, if there is one
- * @param pairs every pair there, in ascending order of margin
+ * @param caveats of that place
+ * @param pairs every pair there, in ascending order of margin; of a row of vises each pair once, at
+ *     the vise where it is tightest
  * @param range how far the vise may stand from the place; empty if the margin is negative
  * @param roomiest the roomiest place, if it has more margin; empty for a job
  * @param reachShort empty for a job, since its part is within reach
+ * @param row several vises side by side, of which the place is that of the tightest
  * @param warnings those of this machine and this vise
  */
 public record CardSubject(
     Outcome outcome,
     Optional<JobOutcome> job,
     Recommendation place,
+    List<Caveat> caveats,
     List<Limit> pairs,
     Layout layout,
     Optional<Play> range,
     Optional<Roomiest> roomiest,
     Optional<Sides<Long>> reachShort,
+    Optional<Row> row,
     List<String> warnings) {
+
+  /**
+   * Several vises side by side.
+   *
+   * @param places of all of them
+   * @param shown the index of the one that the card's figures are of
+   * @param beside the geometry of the others
+   * @param spacing the least distance between two of them
+   */
+  public record Row(List<Place> places, int shown, List<Layout> beside, long spacing) {
+    public Row {
+      places = List.copyOf(places);
+      beside = List.copyOf(beside);
+    }
+  }
+
   public CardSubject {
+    caveats = List.copyOf(caveats);
     pairs = List.copyOf(pairs);
     warnings = List.copyOf(warnings);
   }
@@ -67,34 +97,114 @@ public record CardSubject(
         outcome,
         Optional.empty(),
         outcome.recommended().orElseThrow(),
+        outcome.caveats(),
         closer.pairs(),
         closer.layout(),
         closer.range(),
         closer.roomiest(),
         Optional.of(closer.reachShort()),
+        Optional.empty(),
         warnings);
+  }
+
+  /**
+   * The card of {@code count} vises of a kind side by side.
+   *
+   * @param count at least 2
+   * @throws IllegalArgumentException if so many do not stand there
+   */
+  public static CardSubject ofRow(
+      Settings settings, SolvedPairing solved, int count, List<String> warnings) {
+    SideBySide row = solved.sideBySide();
+    if (count < 2 || count > row.count()) {
+      throw new IllegalArgumentException(count + " of at most " + row.count() + " side by side");
+    }
+    List<Place> places = row.middle(count);
+    List<Inspection> each = solved.inspections(row, places);
+    int tightest = 0;
+    for (int at = 1; at < count; at++) {
+      if (margin(each.get(at)) < margin(each.get(tightest))) {
+        tightest = at;
+      }
+    }
+    Inspection shown = each.get(tightest);
+    List<Layout> beside =
+        each.stream().filter(other -> other != shown).map(Inspection::layout).toList();
+    Sides<Long> reachShort = Sides.all(0L);
+    for (Inspection one : each) {
+      for (Side side : Side.values()) {
+        reachShort =
+            reachShort.with(side, Math.max(reachShort.get(side), one.reachShort().get(side)));
+      }
+    }
+    return new CardSubject(
+        solved.outcome(),
+        Optional.empty(),
+        shown.place(),
+        each.stream()
+            .flatMap(one -> solved.caveatsAt(one.place()).stream())
+            .distinct()
+            .sorted()
+            .toList(),
+        tightest(each),
+        shown.layout(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(reachShort),
+        Optional.of(new Row(places, tightest, beside, settings.spacing())),
+        warnings);
+  }
+
+  private static long margin(Inspection of) {
+    return of.place().margin().orElse(Length.ENDLESS);
+  }
+
+  /** Each pair once, at the vise where its margin is least, in ascending order of margin. */
+  private static List<Limit> tightest(List<Inspection> each) {
+    Map<List<Object>, Limit> least = new LinkedHashMap<>();
+    each.stream()
+        .flatMap(one -> one.pairs().stream())
+        .forEach(
+            limit ->
+                least.merge(
+                    List.of(
+                        limit.part().role(),
+                        limit.part().row(),
+                        limit.guard().rank(),
+                        limit.situation()),
+                    limit,
+                    (one, other) -> other.margin() < one.margin() ? other : one));
+    return least.values().stream().sorted(Comparator.comparingLong(Limit::margin)).toList();
   }
 
   /**
    * The card of a job.
    *
-   * @param outcome of the pairing that holds it
+   * @param solved the pairing that holds it
    * @throws IllegalArgumentException if the job is not held
    */
-  public static CardSubject of(Outcome outcome, JobExplanation job, List<String> warnings) {
+  public static CardSubject of(SolvedPairing solved, JobExplanation job, List<String> warnings) {
     if (!job.outcome().isHeld()) {
       throw new IllegalArgumentException("a job that is not held has no card");
     }
+    Recommendation place = job.outcome().place().orElseThrow();
     return new CardSubject(
-        outcome,
+        solved.outcome(),
         Optional.of(job.outcome()),
-        job.outcome().place().orElseThrow(),
+        place,
+        solved.caveatsAt(place),
         job.pairs(),
         job.layout().orElseThrow(),
         job.range(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         warnings);
+  }
+
+  /** The number of vises that stand there. */
+  public int count() {
+    return row.map(several -> several.places().size()).orElse(1);
   }
 
   public Machine machine() {
@@ -109,7 +219,7 @@ public record CardSubject(
     return TapSquare.of(vise(), place, layout, pairs);
   }
 
-  /** The outcome with the place of the card, for a drawing. */
+  /** The outcome with the place of the card and its caveats. */
   public Outcome placed() {
     return new Outcome(
         outcome.machine(),
@@ -118,7 +228,7 @@ public record CardSubject(
         outcome.bestMargin(),
         Optional.of(place),
         outcome.usableOpening(),
-        outcome.caveats(),
+        caveats,
         outcome.roomOverJaws(),
         outcome.loadLeft(),
         outcome.shortestToolTooShort(),
