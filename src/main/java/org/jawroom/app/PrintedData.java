@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import org.jawroom.launch.Main;
 
 /** Prints data as they arrive, through the same writer as any text of a command. */
 public final class PrintedData extends OutputStream {
@@ -14,7 +13,7 @@ public final class PrintedData extends OutputStream {
     this.out = out;
   }
 
-  /** The output cannot be written any further; {@link Main} reports why. */
+  /** The output cannot be written any further; the end of the run reports why. */
   public static final class Stopped extends IOException {
     private static final long serialVersionUID = 1L;
 

@@ -2,6 +2,7 @@ package org.jawroom.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -40,6 +41,7 @@ class FractionTest {
   @Test
   void compareTo_randomFractionsNearEachOther_asBigIntegersHaveIt() {
     Random random = new Random(1);
+    int equal = 0;
     for (int i = 0; i < 20_000; i++) {
       Fraction one = fraction(random);
       Fraction other = near(one, random);
@@ -50,7 +52,9 @@ class FractionTest {
               .compareTo(big(other.numerator()).multiply(big(one.denominator())));
 
       assertEquals(expected, Integer.signum(one.compareTo(other)), () -> one + " and " + other);
+      equal += expected == 0 ? 1 : 0;
     }
+    assertTrue(equal > 1_000 && equal < 19_000, equal + " equal ones");
   }
 
   @Test
@@ -80,7 +84,7 @@ class FractionTest {
           Integer.signum(Fraction.compareDifferences(a, b, c, d)),
           () -> a + " - " + b + " and " + c + " - " + d);
     }
-    assertEquals(true, equal > 500, "only " + equal + " equal ones");
+    assertTrue(equal > 500, "only " + equal + " equal ones");
   }
 
   @Test
@@ -92,6 +96,7 @@ class FractionTest {
   @Test
   void floorTimes_randomFractions_asBigDecimalsHaveIt() {
     Random random = new Random(3);
+    int compared = 0;
     for (int i = 0; i < 5_000; i++) {
       Fraction one = fraction(random);
       long factor = random.nextLong() >> 26;
@@ -103,8 +108,10 @@ class FractionTest {
             product.divide(by, 0, RoundingMode.FLOOR).longValueExact(), one.floorTimes(factor));
         assertEquals(
             product.divide(by, 0, RoundingMode.CEILING).longValueExact(), one.ceilTimes(factor));
+        compared++;
       }
     }
+    assertTrue(compared > 1_000, "only " + compared + " within a long");
   }
 
   /** As large as positions within 100 m, and some far larger. */

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * shops of {@link AgreementTest}; {@code -Dcounts.seeds=50000} tries more.
  */
 class CountAgreementTest {
-  private static final int SEEDS = Integer.getInteger("counts.seeds", 2_000);
+  private static final int SEEDS = Integer.getInteger("counts.seeds", 1_000);
 
   @ParameterizedTest
   @EnumSource(Profile.class)

@@ -192,6 +192,7 @@ class WorkbookTest {
     byte[] sound = bytes();
     Random random = new Random(7);
     Path file = folder.resolve("damaged.xlsx");
+    int refused = 0;
     for (int i = 0; i < 60; i++) {
       byte[] damaged =
           i % 5 == 0 ? Arrays.copyOf(sound, random.nextInt(sound.length)) : sound.clone();
@@ -203,8 +204,10 @@ class WorkbookTest {
         ShopReader.read(file, Map.of());
       } catch (UnreadableInput e) {
         assertTrue(e.getMessage().startsWith(file + " could not be read: "), e.getMessage());
+        refused++;
       }
     }
+    assertTrue(refused > 20, "only " + refused + " refused");
   }
 
   /** The same for damage inside the parts, which the archive's own checks do not see. */
@@ -213,14 +216,17 @@ class WorkbookTest {
     byte[] sound = bytes();
     Random random = new Random(11);
     Path file = folder.resolve("damaged.xlsx");
+    int refused = 0;
     for (int i = 0; i < 100; i++) {
       Files.write(file, withDamagedParts(sound, random));
       try {
         ShopReader.read(file, Map.of());
       } catch (UnreadableInput e) {
         assertTrue(e.getMessage().startsWith(file + " could not be read: "), e.getMessage());
+        refused++;
       }
     }
+    assertTrue(refused > 20, "only " + refused + " refused");
   }
 
   private static byte[] withDamagedParts(byte[] workbook, Random random) throws Exception {

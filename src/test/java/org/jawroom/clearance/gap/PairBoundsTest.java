@@ -1,6 +1,7 @@
 package org.jawroom.clearance.gap;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import org.jawroom.geometry.Box;
@@ -40,6 +41,8 @@ class PairBoundsTest {
   @Test
   void margin_anywhere_isGapOfTheMovedBoxesLessTheNeed() {
     Random random = new Random(2);
+    int hit = 0;
+    int touching = 0;
     for (int i = 0; i < 5_000; i++) {
       Box part = box(random);
       Box guard = box(random);
@@ -51,7 +54,10 @@ class PairBoundsTest {
           part.at(x, y).gapTo(guard) - need,
           PairBounds.of(part, guard, need).margin(x, y),
           () -> part + " at " + x + "," + y + " against " + guard);
+      hit += part.at(x, y).gapTo(guard) < 0 ? 1 : 0;
+      touching += part.at(x, y).gapTo(guard) == 0 ? 1 : 0;
     }
+    assertTrue(hit > 50 && touching > 20, hit + " hit, " + touching + " touch");
   }
 
   private static Box box(Random random) {

@@ -33,7 +33,7 @@ class SettableTwinTest {
 
   @Test
   void settable_smallTables_isWhereTheDefinitionHolds() {
-    for (int seed = 0; seed < 400; seed++) {
+    for (int seed = 0; seed < 200; seed++) {
       check(seed);
     }
     assertTrue(held > 10_000, "held " + held);

@@ -17,72 +17,63 @@ import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.reference.ShopCsv;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /** The swing against a vise that is really turned, step by step, and the lever by hand. */
 class TapSquareTest {
   private static final int SEEDS = 150;
   private static final int STEPS = 40;
 
-  /** Every part's corners are turned, either way, in steps up to the swing: nothing too near. */
-  @ParameterizedTest
-  @EnumSource(Profile.class)
-  void swing_randomShops_turnedThatFarNothingComesTooNear(Profile profile) {
-    for (long seed = 0; seed < SEEDS; seed++) {
-      Shop shop = RandomShops.shop(profile, seed);
-      Optional<Turned> turned = turned(shop);
-      if (turned.isPresent()) {
-        TapSquare tap = turned.get().tap;
-        String input = profile + " seed " + seed + " " + tap + "\n" + ShopCsv.text(shop);
-        for (int step = -STEPS; step <= STEPS && tap.swing() > 0; step++) {
-          assertTrue(turned.get().isClear((double) step / STEPS * tap.swing()), input);
-        }
-      }
-    }
-  }
+  private int swung;
+  private int small;
+  private int tight;
 
-  /** Of most small swings, what a turned vise has is at most a ninth more. */
   @Test
-  void swing_smallOnes_isMostlyAllThereIs() {
-    int checked = 0;
-    int tight = 0;
+  void of_randomShops_swingPivotAndLeverAreThoseOfTheTurnedVise() {
     for (Profile profile : Profile.values()) {
       for (long seed = 0; seed < SEEDS; seed++) {
         Shop shop = RandomShops.shop(profile, seed);
         Optional<Turned> turned = turned(shop);
-        if (turned.isPresent()
-            && turned.get().tap.swing() > 0
-            && 20 * turned.get().tap.swing() < turned.get().radius()) {
-          double more = turned.get().tap.swing() / 0.9;
-          if (!turned.get().isClear(more) || !turned.get().isClear(-more)) {
-            tight++;
+        if (turned.isPresent()) {
+          String input =
+              profile + " seed " + seed + " " + turned.get().tap + "\n" + ShopCsv.text(shop);
+          assertPivotAndLever(turned.get(), input);
+          if (turned.get().tap.swing() > 0) {
+            assertSwing(turned.get(), input);
           }
-          checked++;
         }
       }
     }
-    assertTrue(checked > 10 && 2 * tight > checked, tight + " of " + checked);
+    assertTrue(swung > 1_000, "only " + swung);
+    assertTrue(small > 10 && 2 * tight > small, tight + " of " + small);
   }
 
-  @ParameterizedTest
-  @EnumSource(Profile.class)
-  void pivot_randomShops_isTheBoltFarthestFromTheFarEnd(Profile profile) {
-    for (long seed = 0; seed < SEEDS; seed++) {
-      Shop shop = RandomShops.shop(profile, seed);
-      turned(shop)
-          .ifPresent(
-              turned -> {
-                TapSquare tap = turned.tap;
-                Place middle = new Place(turned.place.x(), turned.place.y());
-                assertEquals(turned.layout.bolts().get(tap.pivot()), tap.at());
-                long end = along(tap.jaw(), middle) + (tap.zeroLow() ? 1 : -1) * tap.jawWidth() / 2;
-                assertEquals(tap.lever(), Math.abs(end - along(tap.jaw(), tap.at())));
-                for (Place bolt : turned.layout.bolts()) {
-                  long off = Math.abs(along(tap.jaw(), bolt) - along(tap.jaw(), middle));
-                  assertTrue(off + tap.jawWidth() / 2 <= tap.lever());
-                }
-              });
+  /**
+   * Every part's corners are turned, either way, in steps up to the swing: nothing comes too near.
+   * Of most small swings, what a turned vise has is at most a ninth more.
+   */
+  private void assertSwing(Turned turned, String input) {
+    long swing = turned.tap.swing();
+    for (int step = -STEPS; step <= STEPS; step++) {
+      assertTrue(turned.isClear((double) step / STEPS * swing), input);
+    }
+    swung++;
+    if (20 * swing < turned.radius()) {
+      double more = swing / 0.9;
+      tight += turned.isClear(more) && turned.isClear(-more) ? 0 : 1;
+      small++;
+    }
+  }
+
+  /** The pivot is the bolt farthest from the far end of the jaw. */
+  private static void assertPivotAndLever(Turned turned, String input) {
+    TapSquare tap = turned.tap;
+    Place middle = new Place(turned.place.x(), turned.place.y());
+    assertEquals(turned.layout.bolts().get(tap.pivot()), tap.at(), input);
+    long end = along(tap.jaw(), middle) + (tap.zeroLow() ? 1 : -1) * tap.jawWidth() / 2;
+    assertEquals(tap.lever(), Math.abs(end - along(tap.jaw(), tap.at())), input);
+    for (Place bolt : turned.layout.bolts()) {
+      long off = Math.abs(along(tap.jaw(), bolt) - along(tap.jaw(), middle));
+      assertTrue(off + tap.jawWidth() / 2 <= tap.lever(), input);
     }
   }
 
