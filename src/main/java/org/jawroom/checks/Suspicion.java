@@ -8,12 +8,16 @@ import org.jawroom.shop.value.Measurand;
  * What may be wrong where checks that share quantities disagree with the tables.
  *
  * @param choices every set of readings of the least size that explains all of them together, each
- *     in the order of the tables; empty if no set of at most {@link CheckGroup#LARGEST} does
+ *     in the order of the tables; empty if no set of at most {@link #LARGEST} does
  * @param tellsApart if several sets remain, the reading that measured by itself separates most of
  *     them
  */
 public record Suspicion(
     List<ExpectedGap> checks, List<List<Suspect>> choices, Optional<Measurand> tellsApart) {
+
+  /** The largest sets of wrong readings that are looked for. */
+  public static final int LARGEST = 3;
+
   public Suspicion {
     checks = List.copyOf(checks);
     choices = choices.stream().map(List::copyOf).toList();
