@@ -23,6 +23,19 @@ public record Suspicion(
     choices = choices.stream().map(List::copyOf).toList();
   }
 
+  /** Every reading that the checks meet: those that disagree or, where each agrees alone, all. */
+  List<Measurand> met() {
+    List<ExpectedGap> disagreeing =
+        checks.stream().filter(check -> check.says() != ExpectedGap.Agreement.AGREES).toList();
+    return (disagreeing.isEmpty() ? checks : disagreeing)
+        .stream()
+            .flatMap(check -> check.form().terms().keySet().stream())
+            .filter(Unknown.ReadingValue.class::isInstance)
+            .map(unknown -> ((Unknown.ReadingValue) unknown).measurand())
+            .distinct()
+            .toList();
+  }
+
   /** Every reading of every choice, without duplicates. */
   public List<Measurand> readings() {
     return choices.stream()

@@ -8,11 +8,14 @@ import org.jawroom.report.wording.Finding;
 final class Stamp {
   private Stamp() {}
 
-  /** Too heavy takes precedence over every clearance. */
+  /** Too heavy takes precedence over every clearance, a doubt over a caveat. */
   static String words(CardSubject subject) {
     Outcome outcome = subject.outcome();
     if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
       return "too heavy";
+    }
+    if (!outcome.inDoubt().isEmpty()) {
+      return (subject.job().isPresent() ? "held" : Finding.of(outcome).word()) + ", in doubt";
     }
     return subject.job().isPresent() ? "held" : Finding.of(outcome).brief();
   }

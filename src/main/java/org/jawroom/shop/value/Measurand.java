@@ -29,4 +29,9 @@ public record Measurand(String table, String name, String item, String column) {
   public String reading() {
     return item.isEmpty() ? column : column + " (" + item + ")";
   }
+
+  /** The same with its table: {@code guards.gap (sill)}. */
+  public String path() {
+    return table + "." + reading();
+  }
 }
