@@ -3,12 +3,17 @@ package org.jawroom.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import org.jawroom.app.CorrectedVerdicts;
 import org.jawroom.app.ExitStatus;
 import org.jawroom.app.Input;
 import org.jawroom.app.PeopleUnits;
 import org.jawroom.checks.Reconciliation;
+import org.jawroom.checks.Suspect;
+import org.jawroom.checks.Suspicion;
 import org.jawroom.report.checks.ReconcileReports;
 import org.jawroom.report.checks.ReconcileText;
 import org.jawroom.report.format.PeopleUnit;
@@ -46,6 +51,9 @@ final class ReconcileCommand implements Callable<Integer> {
   /** The width of the page of text in the file. */
   private static final int FILE_COLUMNS = 100;
 
+  /** With more choices a reading has to be measured first; the tables are read again for each. */
+  private static final int MOST_CHOICES = 8;
+
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -81,14 +89,29 @@ final class ReconcileCommand implements Callable<Integer> {
     Reconciliation reconciliation = Reconciliation.of(shop);
     PeopleUnit unit = PeopleUnits.ofShop(reading);
     PrintWriter out = spec.commandLine().getOut();
-    List<String> inDoubt = List.of();
+    Map<List<Suspect>, List<String>> changes = changes(shop, reconciliation);
     List<Path> written =
         ReconcileReports.write(
             output,
             reconciliation,
-            ReconcileText.lines(unit, reconciliation, inDoubt, FILE_COLUMNS));
-    ReconcileText.lines(unit, reconciliation, inDoubt, Terminal.columns()).forEach(out::println);
+            ReconcileText.lines(unit, reconciliation, changes, FILE_COLUMNS));
+    ReconcileText.lines(unit, reconciliation, changes, Terminal.columns()).forEach(out::println);
     written.forEach(file -> out.println("Written: " + file));
     return ExitStatus.DONE;
+  }
+
+  private Map<List<Suspect>, List<String>> changes(Shop shop, Reconciliation reconciliation)
+      throws UnreadableInput {
+    CorrectedVerdicts verdicts = new CorrectedVerdicts(input, SettingOptions.given(spec), shop);
+    Map<List<Suspect>, List<String>> changes = new HashMap<>();
+    for (Suspicion suspicion : reconciliation.suspicions()) {
+      if (suspicion.choices().size() > MOST_CHOICES) {
+        continue;
+      }
+      for (List<Suspect> choice : suspicion.choices()) {
+        changes.put(choice, verdicts.of(choice));
+      }
+    }
+    return changes;
   }
 }

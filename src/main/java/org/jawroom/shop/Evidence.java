@@ -2,7 +2,6 @@ package org.jawroom.shop;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jawroom.geometry.Axis;
@@ -25,8 +24,6 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
   /** What {@code checked} says where nobody is named. */
   public static final String NOBODY = "not stated by whom";
 
-  private static final Set<String> OF_MACHINES = Set.of("machines", "guards");
-
   public Evidence {
     suspects = List.copyOf(suspects);
     agreeing = List.copyOf(agreeing);
@@ -37,9 +34,7 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
    * as needed: one too many only asks for another look.
    */
   public List<Measurand> suspects(Machine machine, Vise vise) {
-    return suspects.stream()
-        .filter(one -> one.name().equals((isOfMachine(one) ? machine.name() : vise.name())))
-        .toList();
+    return suspects.stream().filter(one -> one.isOf(machine.name(), vise.name())).toList();
   }
 
   /** The same with the suspects of one row under another name, too, by which it is printed. */
@@ -54,10 +49,6 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
                         .map(one -> new Measurand(one.table(), printed, one.item(), one.column())))
                 .toList(),
             agreeing);
-  }
-
-  private static boolean isOfMachine(Measurand reading) {
-    return OF_MACHINES.contains(reading.table());
   }
 
   /**

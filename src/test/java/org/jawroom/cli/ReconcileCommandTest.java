@@ -9,8 +9,13 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jawroom.launch.Main;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.ShopReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,6 +35,8 @@ class ReconcileCommandTest {
         table_width of hand mill must be 289 to 291 (written 300)
         rear_gap of hand mill must be 49 to 51 (written 60)
         Measure table_width of hand mill by itself: it tells them apart.
+      In doubt until the tables are put right, every pairing of:
+        hand mill
       Agrees with the tables:
         hand vise on hand mill, handle to the rear: base – door along y: found 250, expected 249 to 251
       3 checks: closer 2, farther 0, agrees 1.
@@ -63,6 +70,55 @@ class ReconcileCommandTest {
     assertEquals(
         List.of("table,name,reading,was_from_mm,was_to_mm,now_from_mm,now_to_mm"),
         Files.readAllLines(folder.resolve("narrowed.csv")));
+  }
+
+  /** By hand: rear_gap must be 49 to 51, whatever else is as written. */
+  @Test
+  void suspectPutIn_explainsTheChecksWithinItsRangeAlone() throws Exception {
+    for (String gap : List.of("49", "50.123456", "51")) {
+      assertEquals(1, suspects(gap), gap);
+    }
+    for (String gap : List.of("48.999999", "51.000001")) {
+      assertTrue(suspects(gap) > 1, gap);
+    }
+  }
+
+  /** The number of lines of suspects.csv, its header among them. */
+  private int suspects(String rearGap) throws Exception {
+    Path tables = hand();
+    replace(tables.resolve("machines.csv"), "100,60,none,none", "100," + rearGap + ",none,none");
+    assertEquals(0, run(tables, folder.resolve("out")), err.toString());
+    return Files.readAllLines(folder.resolve("out/suspects.csv")).size();
+  }
+
+  /** Against the verdicts of the tables with either end typed in. */
+  @Test
+  void suspectPutIn_thatChangesAVerdict_isListed() throws Exception {
+    Path tables = hand();
+    replace(tables.resolve("machines.csv"), "100,60,none,none", "20,-30,none,none");
+    Files.writeString(
+        tables.resolve("checks.csv"),
+        """
+        machine,vise,handle_to,from_left,from_front,part,guard,axis,found
+        hand mill,hand vise,front,200,200,base,rear cover,y,10
+        hand mill,hand vise,rear,200,200,base,door,y,170
+        """);
+    assertEquals(0, run(tables, folder.resolve("out")), err.toString());
+    String page =
+        Files.readString(folder.resolve("out/reconciliation.txt")).replaceAll("\\s+", " ");
+    assertTrue(
+        page.contains(
+            "rear_gap of hand mill must be -41 to -39 (written -30)"
+                + " then hand vise on hand mill: fits becomes limited"),
+        page);
+    for (String end : List.of("-41", "-39")) {
+      Path typed = hand();
+      replace(typed.resolve("machines.csv"), "100,60,none,none", "20," + end + ",none,none");
+      Shop shop = ShopReader.read(typed, Map.of()).shop().orElseThrow();
+      assertEquals(
+          Verdict.LIMITED,
+          Pairing.solve(shop.settings(), shop.machines().get(0), shop.vises().get(0)).verdict());
+    }
   }
 
   /** The base stands 110 from the cover if rear_gap is 60; 100 leaves 50, and 1 for the ends. */

@@ -2,6 +2,7 @@ package org.jawroom.report.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jawroom.checks.Bounds;
@@ -32,28 +33,37 @@ public final class ReconcileText {
 
   private final PeopleUnit unit;
   private final Reconciliation reconciliation;
+  private final Map<List<Suspect>, List<String>> changes;
   private final int columns;
   private final List<String> lines = new ArrayList<>();
 
-  private ReconcileText(PeopleUnit unit, Reconciliation reconciliation, int columns) {
+  private ReconcileText(
+      PeopleUnit unit,
+      Reconciliation reconciliation,
+      Map<List<Suspect>, List<String>> changes,
+      int columns) {
     this.unit = unit;
     this.reconciliation = reconciliation;
+    this.changes = changes;
     this.columns = columns;
   }
 
   /**
    * The lines of the page, at most {@code columns} characters each.
    *
-   * @param inDoubt the pairings that need a suspect reading, each as a line
+   * @param changes for a set of suspects, the verdicts that change if they are put in
    */
   public static List<String> lines(
-      PeopleUnit unit, Reconciliation reconciliation, List<String> inDoubt, int columns) {
-    ReconcileText text = new ReconcileText(unit, reconciliation, columns);
-    text.write(inDoubt);
+      PeopleUnit unit,
+      Reconciliation reconciliation,
+      Map<List<Suspect>, List<String>> changes,
+      int columns) {
+    ReconcileText text = new ReconcileText(unit, reconciliation, changes, columns);
+    text.write();
     return List.copyOf(text.lines);
   }
 
-  private void write(List<String> inDoubt) {
+  private void write() {
     lines.add(TITLE + ", in " + unit.plural());
     gaps(Agreement.CLOSER, "Closer than the tables allow (dangerous):");
     gaps(Agreement.FARTHER, "Farther than the tables allow:");
@@ -61,7 +71,9 @@ public final class ReconcileText {
     for (int i = 0; i < suspicions.size(); i++) {
       suspicion(suspicions.size() == 1 ? "" : "Group " + (i + 1) + ": ", suspicions.get(i));
     }
-    section("In doubt until the tables are put right:", inDoubt);
+    section(
+        "In doubt until the tables are put right, every pairing of:",
+        reconciliation.suspects().stream().map(Measurand::name).distinct().toList());
     section("Narrowed:", reconciliation.narrowed().stream().map(this::narrowed).toList());
     gaps(Agreement.AGREES, "Agrees with the tables:");
     section(
@@ -146,15 +158,18 @@ public final class ReconcileText {
     }
     int size = choices.get(0).size();
     String wrong = size == 1 ? "One wrong reading" : size + " wrong readings together";
-    section(
+    wrapped(
         group
             + wrong
             + (choices.size() == 1
                 ? " would explain the checks:"
                 : " would explain the checks, one of these " + choices.size() + " choices:"),
-        choices.stream()
-            .map(choice -> choice.stream().map(this::suspect).collect(Collectors.joining("; and ")))
-            .toList());
+        0,
+        2);
+    for (List<Suspect> choice : choices) {
+      wrapped(choice.stream().map(this::suspect).collect(Collectors.joining("; and ")), 2, 4);
+      changes.getOrDefault(choice, List.of()).forEach(line -> wrapped("then " + line, 4, 6));
+    }
     suspicion
         .tellsApart()
         .ifPresentOrElse(
