@@ -5,6 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jawroom.checks.Reconciliation;
+import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
 import org.jawroom.tables.row.Note;
@@ -25,7 +28,15 @@ public final class Input {
 
   public static Reading read(Path input, Map<String, String> settings) throws UnreadableInput {
     UnreadableNames.refuseIn(input);
-    return ShopReader.read(input, settings);
+    return withEvidence(ShopReader.read(input, settings));
+  }
+
+  /** The same with what the checks of the shop say of its tables, so that every report marks it. */
+  private static Reading withEvidence(Reading reading) {
+    Optional<Shop> shop = reading.shop().filter(read -> !read.checks().isEmpty());
+    return shop.isEmpty()
+        ? reading
+        : reading.with(shop.get().with(Reconciliation.of(shop.get()).evidence()));
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jawroom.drawing.text.Typeface;
+import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
@@ -69,6 +70,18 @@ public record PrintedNames(Origins origins, PrintWriter err) {
             vise.mounts().stream()
                 .map(mount -> mount.withName(printed(TableSpec.MOUNTS, name, mount.name())))
                 .toList())
+        .build();
+  }
+
+  /** The settings for the copies of a machine and of a vise: what is in doubt stays so. */
+  public static Settings settings(
+      Settings settings, Machine machine, Machine printed, Vise vise, Vise itsPrinted) {
+    return settings.toBuilder()
+        .evidence(
+            settings
+                .evidence()
+                .alsoCalled(machine.name(), printed.name())
+                .alsoCalled(vise.name(), itsPrinted.name()))
         .build();
   }
 

@@ -16,9 +16,6 @@ import java.util.Set;
  * of readings explains the checks exactly if a polytope is not empty.
  */
 final class CheckGroup {
-  /** The largest sets of wrong readings that are looked for. */
-  static final int LARGEST = 3;
-
   private final List<ExpectedGap> checks;
   private final Terms terms;
   private final List<Unknown> unknowns;

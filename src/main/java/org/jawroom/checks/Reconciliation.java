@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jawroom.shop.Check;
+import org.jawroom.shop.Evidence;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.value.Measurand;
 
@@ -93,8 +94,32 @@ public record Reconciliation(
     return narrowed;
   }
 
-  /** The readings suspected, without duplicates. */
+  /**
+   * The readings suspected, without duplicates. Where no small set explains the checks, every
+   * reading is that one of those that disagree meets.
+   */
   public List<Measurand> suspects() {
-    return suspicions.stream().flatMap(one -> one.readings().stream()).distinct().toList();
+    return suspicions.stream()
+        .flatMap(one -> (one.choices().isEmpty() ? one.met() : one.readings()).stream())
+        .distinct()
+        .toList();
+  }
+
+  /** What reports mark. */
+  public Evidence evidence() {
+    List<Check> disagreeing =
+        checks.stream()
+            .filter(
+                result ->
+                    result.expected().isEmpty()
+                        || result.expected().get().says() != ExpectedGap.Agreement.AGREES)
+            .map(Result::check)
+            .toList();
+    List<Check> agreeing =
+        checks.stream()
+            .map(Result::check)
+            .filter(check -> disagreeing.stream().noneMatch(check::isOfSamePairing))
+            .toList();
+    return new Evidence(suspects(), agreeing);
   }
 }

@@ -45,7 +45,7 @@ final class SuspectSearch {
   }
 
   private Suspicion find() {
-    for (int size = 1; size <= CheckGroup.LARGEST; size++) {
+    for (int size = 1; size <= Suspicion.LARGEST; size++) {
       List<List<Suspect>> choices = new ArrayList<>();
       extend(0, new ArrayList<>(), size, choices);
       if (!choices.isEmpty()) {

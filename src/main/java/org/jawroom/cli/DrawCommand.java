@@ -87,8 +87,13 @@ final class DrawCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     PrintedNames printed = new PrintedNames(reading.origins(), err);
+    Machine named = printed.of(machine.get());
+    Vise printable = printed.of(vise.get());
     Outcome outcome =
-        Pairing.solve(shop.settings(), printed.of(machine.get()), printed.of(vise.get()));
+        Pairing.solve(
+            PrintedNames.settings(shop.settings(), machine.get(), named, vise.get(), printable),
+            named,
+            printable);
     PeopleUnit unit = PeopleUnits.of(reading, machine.get());
     if (!DrawingFile.write(output, unit, shop.settings(), outcome)) {
       err.println(

@@ -30,6 +30,7 @@ import picocli.CommandLine.TypeConversionException;
       "  jawroom page shop.xlsx            the same as a page for a browser, page.html",
       "  jawroom draw shop.xlsx mill vise  a drawing of one pairing",
       "  jawroom card shop.xlsx mill vise  its setup card, as PDF",
+      "  jawroom reconcile shop.xlsx       gaps found on the machine against the tables",
       "  jawroom assess shop.xlsx          machines that might be bought",
       "  jawroom plan shop.xlsx            a vise for each machine",
       "  jawroom compare reports shop.xlsx what changed since those reports",
@@ -48,6 +49,7 @@ public final class Jawroom implements Runnable {
     COMMANDS.put("explain", ExplainCommand.class);
     COMMANDS.put("draw", DrawCommand.class);
     COMMANDS.put("card", CardCommand.class);
+    COMMANDS.put("reconcile", ReconcileCommand.class);
     COMMANDS.put("assess", AssessCommand.class);
     COMMANDS.put("check", CheckCommand.class);
     COMMANDS.put("compare", CompareCommand.class);
@@ -99,7 +101,8 @@ public final class Jawroom implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "A command is missing: matrix, page, plan, explain, draw, card, assess, check, compare or"
+        "A command is missing: matrix, page, plan, explain, draw, card, reconcile, assess, check, compare"
+            + " or"
             + " template.");
   }
 }

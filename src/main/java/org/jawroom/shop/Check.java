@@ -59,6 +59,11 @@ public record Check(
     }
   }
 
+  /** Whether the other check was made with the same vise on the same machine. */
+  public boolean isOfSamePairing(Check other) {
+    return machine.name().equals(other.machine.name()) && vise.name().equals(other.vise.name());
+  }
+
   public Check {
     Require.named("part", part);
   }

@@ -21,6 +21,7 @@ import org.jawroom.shop.value.Require;
  * @param comfort the margin above which more is worth nothing by itself
  * @param leastOpening least width of an opening range that makes a pairing {@code limited}
  * @param maxOverhang greatest overhang of a base over a table edge; empty: no limit
+ * @param evidence what was found on the machines; it changes no number
  */
 public record Settings(
     long clearance,
@@ -34,7 +35,8 @@ public record Settings(
     long loadRoom,
     long comfort,
     long leastOpening,
-    OptionalLong maxOverhang) {
+    OptionalLong maxOverhang,
+    Evidence evidence) {
 
   /** Openings are printed in steps of 0.01 mm; the least opening may not be smaller. */
   public static final long OPENING_GRAIN = Length.MM / 100;
@@ -81,6 +83,7 @@ public record Settings(
     builder.comfort = comfort;
     builder.leastOpening = leastOpening;
     builder.maxOverhang = maxOverhang;
+    builder.evidence = evidence;
     return builder;
   }
 
@@ -98,6 +101,7 @@ public record Settings(
     private long comfort = 3 * Length.MM;
     private long leastOpening = 25 * Length.MM;
     private OptionalLong maxOverhang = OptionalLong.empty();
+    private Evidence evidence = Evidence.NONE;
 
     private Builder() {}
 
@@ -162,6 +166,11 @@ public record Settings(
       return this;
     }
 
+    public Builder evidence(Evidence evidence) {
+      this.evidence = evidence;
+      return this;
+    }
+
     /**
      * The settings.
      *
@@ -180,7 +189,8 @@ public record Settings(
           loadRoom,
           comfort,
           leastOpening,
-          maxOverhang);
+          maxOverhang,
+          evidence);
     }
   }
 }

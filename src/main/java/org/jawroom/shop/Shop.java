@@ -17,6 +17,12 @@ public record Shop(
     this(settings, machines, vises, jobs, List.of());
   }
 
+  /** The same shop with what its checks say. */
+  public Shop with(Evidence evidence) {
+    Settings marked = settings.toBuilder().evidence(evidence).build();
+    return new Shop(marked, machines, vises, jobs, checks);
+  }
+
   public Shop {
     checks = List.copyOf(checks);
     machines = List.copyOf(machines);

@@ -38,6 +38,11 @@ public record Reading(
     }
   }
 
+  /** The same with another shop instead of the one that was read. */
+  public Reading with(Shop other) {
+    return new Reading(Optional.of(other), faults, notes, files, settings, notation, origins);
+  }
+
   /** The notes of one kind. */
   public List<Note> notes(Note.Kind kind) {
     return notes.stream().filter(note -> note.kind() == kind).toList();

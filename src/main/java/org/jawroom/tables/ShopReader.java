@@ -14,6 +14,7 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.vise.Mount;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
@@ -26,6 +27,7 @@ import org.jawroom.tables.row.Owners;
 import org.jawroom.tables.row.Row;
 import org.jawroom.tables.row.Rows;
 import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.CorrectedTables;
 import org.jawroom.tables.source.Source;
 import org.jawroom.tables.source.grid.FaultList;
 import org.jawroom.tables.source.grid.LeftAlone;
@@ -40,8 +42,8 @@ public final class ShopReader {
   private final FaultList faults = new FaultList();
   private final Ledger ledger;
 
-  private ShopReader(Path input) throws UnreadableInput {
-    this.ledger = new Ledger(Source.read(input, faults), faults);
+  private ShopReader(Path input, Map<Measurand, Long> lengths) throws UnreadableInput {
+    this.ledger = new Ledger(CorrectedTables.of(Source.read(input, faults), lengths), faults);
   }
 
   /**
@@ -53,7 +55,18 @@ public final class ShopReader {
    * @throws UnreadableInput if the input does not exist or cannot be opened as a folder or workbook
    */
   public static Reading read(Path input, Map<String, String> options) throws UnreadableInput {
-    return new ShopReader(input).read(options);
+    return corrected(input, options, Map.of());
+  }
+
+  /**
+   * Reads an input as if other lengths were written in some of its cells.
+   *
+   * @param lengths half-nanometres
+   */
+  public static Reading corrected(
+      Path input, Map<String, String> options, Map<Measurand, Long> lengths)
+      throws UnreadableInput {
+    return new ShopReader(input, lengths).read(options);
   }
 
   private Reading read(Map<String, String> options) {

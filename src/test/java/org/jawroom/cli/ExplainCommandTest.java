@@ -92,6 +92,8 @@ class ExplainCommandTest {
             "room_over_jaws_mm",
             "load_left_kg",
             "caveats",
+            "in_doubt",
+            "checked",
             "missing",
             "recommended",
             "pairs",

@@ -2,6 +2,8 @@ package org.jawroom.placement.pairing;
 
 /** Why a clear placement is never shown as a plain {@code fits}. */
 public enum Caveat {
+  /** Gaps found on the machine disagree with readings that it needs; stands with any verdict. */
+  IN_DOUBT,
   /** Nothing listed can be hit, which says little. */
   NOTHING_LISTED,
   /** Guards that move along z were left out while cutting, since no shortest tool is set. */

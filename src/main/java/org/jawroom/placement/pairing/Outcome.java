@@ -8,6 +8,7 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.vise.Vise;
 
 /**
@@ -21,7 +22,8 @@ import org.jawroom.shop.vise.Vise;
  * @param usableOpening for {@code fits} and {@code awkward} the full range, for {@code limited},
  *     and for {@code measure} if there is one, the widest usable part with its ends rounded inward
  *     to 0.01 mm; else empty
- * @param caveats why the recommended placement, if its margin is ≥ 0, is not shown as plain
+ * @param caveats why the recommended placement, if its margin is ≥ 0, is not shown as plain; {@link
+ *     Caveat#IN_DOUBT} whatever the verdict
  * @param roomOverJaws from the jaw tops up to the nose at its highest, negative if the jaws do not
  *     pass under it; empty for {@code unknown} or if a blank leaves it open
  * @param loadLeft load capacity left with the vise on the table, kg; negative if it is too heavy;
@@ -31,6 +33,8 @@ import org.jawroom.shop.vise.Vise;
  * @param bounds between which margins it lies, if it needs an open reading
  * @param missing for {@code unknown}: the columns of its open readings without duplicates, in table
  *     order
+ * @param inDoubt the readings that it needs and that checks on the machine say may be wrong
+ * @param checked who checked it on the machine at the recommended place, and when
  */
 public record Outcome(
     Machine machine,
@@ -44,8 +48,43 @@ public record Outcome(
     Optional<BigDecimal> loadLeft,
     boolean shortestToolTooShort,
     MarginBounds bounds,
-    List<Column> missing) {
+    List<Column> missing,
+    List<Measurand> inDoubt,
+    Optional<String> checked) {
+
+  /** A pairing that nobody checked on the machine. */
+  public Outcome(
+      Machine machine,
+      Vise vise,
+      Verdict verdict,
+      OptionalLong bestMargin,
+      Optional<Recommendation> recommended,
+      Optional<Interval> usableOpening,
+      List<Caveat> caveats,
+      OptionalLong roomOverJaws,
+      Optional<BigDecimal> loadLeft,
+      boolean shortestToolTooShort,
+      MarginBounds bounds,
+      List<Column> missing) {
+    this(
+        machine,
+        vise,
+        verdict,
+        bestMargin,
+        recommended,
+        usableOpening,
+        caveats,
+        roomOverJaws,
+        loadLeft,
+        shortestToolTooShort,
+        bounds,
+        missing,
+        List.of(),
+        Optional.empty());
+  }
+
   public Outcome {
+    inDoubt = List.copyOf(inDoubt);
     caveats = List.copyOf(caveats);
     missing = List.copyOf(missing);
   }

@@ -16,6 +16,7 @@ import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.vise.Vise;
 
 /** The outcome of a pairing with what was worked out for it: its model, and the region chosen. */
@@ -98,6 +99,7 @@ public final class SolvedPairing {
     OptionalLong roomOverJaws = roomOverJaws(machine, vise);
     Optional<BigDecimal> loadLeft = loadLeft(machine, vise);
     boolean tooShort = shortestToolTooShort(settings, machine, vise);
+    List<Measurand> inDoubt = settings.evidence().suspects(machine, vise);
     if (!model.isOpen() || !rule.isHopeless()) {
       // What holds at worst holds for every value of the open readings.
       Optional<Recommendation> place = rule.choice().map(model.description()::of);
@@ -109,13 +111,16 @@ public final class SolvedPairing {
           place,
           rule.usable(),
           place.isPresent() && rule.choice().get().margin() >= 0
-              ? caveats(model, vise, place.get())
-              : List.of(),
+              ? with(inDoubt, caveats(model, vise, place.get()))
+              : with(inDoubt, List.of()),
           roomOverJaws,
           loadLeft,
           tooShort,
           MarginBounds.of(model),
-          List.of());
+          List.of(),
+          inDoubt,
+          place.flatMap(
+              at -> settings.evidence().checked(machine, vise, at.handleTo(), at.x(), at.y())));
     }
     Optional<Verdict> hopeless = model.atBest().hopeless();
     // If the vise fits nowhere even at best, no measurement helps; else any number would be a
@@ -127,12 +132,22 @@ public final class SolvedPairing {
         OptionalLong.empty(),
         Optional.empty(),
         Optional.empty(),
-        List.of(),
+        with(inDoubt, List.of()),
         hopeless.isPresent() ? roomOverJaws : OptionalLong.empty(),
         hopeless.isPresent() ? loadLeft : Optional.empty(),
         hopeless.isPresent() && tooShort,
         MarginBounds.of(model),
-        hopeless.isPresent() ? List.of() : model.blanks());
+        hopeless.isPresent() ? List.of() : model.blanks(),
+        inDoubt,
+        Optional.empty());
+  }
+
+  private static List<Caveat> with(List<Measurand> inDoubt, List<Caveat> others) {
+    List<Caveat> caveats = new ArrayList<>(others);
+    if (!inDoubt.isEmpty()) {
+      caveats.add(0, Caveat.IN_DOUBT);
+    }
+    return caveats;
   }
 
   private static List<Caveat> caveats(Model model, Vise vise, Recommendation place) {

@@ -119,6 +119,12 @@ public record CardFacts(
   private static List<String> alarms(PeopleUnit unit, CardSubject subject) {
     Outcome outcome = subject.outcome();
     List<String> alarms = new ArrayList<>();
+    if (!outcome.inDoubt().isEmpty()) {
+      alarms.add(
+          "NOT A GO: gaps found on the machine say that "
+              + CaveatWords.suspects(outcome)
+              + " may be wrong. Put the tables right, make a new card. Do not run on this one.");
+    }
     if (subject.job().isEmpty()) {
       alarms.addAll(verdictAlarms(unit, outcome));
     } else {
@@ -159,8 +165,9 @@ public record CardFacts(
               + " less than a hand wants. Mind your knuckles.");
     }
     new CaveatWords(unit)
-        .of(outcome)
-        .forEach(caveat -> alarms.add("Mind: " + caveat + ". Look before you trust it."));
+        .of(outcome).stream()
+            .skip(outcome.inDoubt().isEmpty() ? 0 : 1)
+            .forEach(caveat -> alarms.add("Mind: " + caveat + ". Look before you trust it."));
     return alarms;
   }
 
@@ -193,6 +200,7 @@ public record CardFacts(
         .roomiest()
         .ifPresent(
             roomiest -> items.add(new Item("Roomiest place:", roomiest(unit, roomiest, tape))));
+    CaveatWords.checked(outcome).ifPresent(who -> items.add(Item.of(who + ".")));
     items.add(new Weight(unit, outcome, subject.count()).item());
     return items;
   }

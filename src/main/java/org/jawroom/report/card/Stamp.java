@@ -10,11 +10,15 @@ import org.jawroom.report.wording.Finding;
 final class Stamp {
   private Stamp() {}
 
-  /** Too heavy takes precedence over every clearance. */
+  /** Too heavy takes precedence over every clearance, a doubt over a caveat. */
   static String words(CardSubject subject) {
     Outcome outcome = subject.outcome();
     if (new Weight(PeopleUnit.MM, outcome, subject.count()).tooHeavy().isPresent()) {
       return "too heavy";
+    }
+    if (!outcome.inDoubt().isEmpty()) {
+      return (subject.job().isPresent() ? "held" : Finding.of(subject.placed()).word())
+          + ", in doubt";
     }
     return subject.job().isPresent() ? "held" : Finding.of(subject.placed()).brief();
   }

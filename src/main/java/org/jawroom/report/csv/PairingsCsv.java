@@ -25,6 +25,7 @@ import org.jawroom.report.tally.PerTable;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Measurand;
 
 /** {@code pairings.csv}: one row for each pairing, in codes and millimetres. */
 public final class PairingsCsv {
@@ -69,7 +70,9 @@ public final class PairingsCsv {
           "bolt_thread",
           "hand_mm",
           "margin_at_worst_mm",
-          "margin_at_best_mm");
+          "margin_at_best_mm",
+          "in_doubt",
+          "checked");
 
   public static final ReportKind KIND = ReportMarks.csv(HEADER, PairingsCsv::isRow);
 
@@ -142,6 +145,10 @@ public final class PairingsCsv {
     row.length(CaveatWords.handGap(outcome), DOWN);
     row.length(outcome.bounds().atWorst(), DOWN);
     row.length(outcome.bounds().atBest(), DOWN);
+    row.text(
+        PlainText.harmless(
+            outcome.inDoubt().stream().map(Measurand::path).collect(Collectors.joining(";"))));
+    row.text(PlainText.harmless(outcome.checked().orElse("")));
     row.end();
   }
 

@@ -11,6 +11,7 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.report.wording.Words;
@@ -119,6 +120,12 @@ record ExplainVerdict(ExplainFacts facts) {
   List<String> cautions() {
     Outcome outcome = facts.outcome();
     List<String> cautions = new ArrayList<>();
+    if (outcome.caveats().contains(Caveat.IN_DOUBT)) {
+      cautions.add(
+          "in doubt: gaps found on the machine say that "
+              + CaveatWords.suspects(outcome)
+              + " may be wrong; see jawroom reconcile");
+    }
     outcome
         .loadLeft()
         .filter(left -> left.signum() < 0)
@@ -143,10 +150,10 @@ record ExplainVerdict(ExplainFacts facts) {
     return cautions;
   }
 
-  /** Nothing for {@code NOTHING_LISTED}: the sentence says it. */
+  /** Nothing for {@code NOTHING_LISTED}, which the sentence says, nor for a doubt, listed first. */
   private void add(Caveat caveat, Recommendation place, List<String> cautions) {
     switch (caveat) {
-      case NOTHING_LISTED -> {}
+      case NOTHING_LISTED, IN_DOUBT -> {}
       case HEADS_LEFT_OUT ->
           cautions.add(
               "what goes up and down with the head counts while loading only; "

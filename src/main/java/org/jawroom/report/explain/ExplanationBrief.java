@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.wording.CaveatWords;
 
 /**
  * The explanation of one pairing that is read in a minute: at most {@value #MOST} lines. Sections
@@ -63,6 +64,7 @@ public final class ExplanationBrief {
     lines.add(verdict.sentence(), 3);
     verdict.margin().ifPresent(margin -> lines.add(margin, 2));
     verdict.cautions().forEach(caution -> lines.add("! " + caution, 2));
+    CaveatWords.checked(outcome).ifPresent(who -> lines.add(who, 1));
   }
 
   private void cautions(ExplainLines lines) {

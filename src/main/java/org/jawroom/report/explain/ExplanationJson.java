@@ -30,6 +30,7 @@ import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Measurand;
 
 /**
  * The explanation of one pairing for programs: a JSON object (RFC 8259), keys always in the same
@@ -78,6 +79,8 @@ public final class ExplanationJson {
     json.put(
         "load_left_kg", outcome.loadLeft().map(Figures::kilograms).map(Figure::new).orElse(null));
     json.put("caveats", outcome.caveats().stream().map(ExplanationJson::words).toList());
+    json.put("in_doubt", outcome.inDoubt().stream().map(Measurand::path).toList());
+    json.put("checked", outcome.checked().orElse(null));
     json.put("missing", outcome.missing().stream().map(Column::path).toList());
     json.put("recommended", outcome.recommended().map(this::place).orElse(null));
     json.put("pairs", explanation.pairs().stream().map(this::pair).toList());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.wording.Cautions;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.LookedFor;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
@@ -25,6 +26,7 @@ public final class ExplanationText {
     lines.add(verdict.sentence());
     verdict.margin().ifPresent(lines::add);
     verdict.cautions().forEach(caution -> lines.add("! " + caution));
+    CaveatWords.checked(outcome).ifPresent(lines::add);
     new ExplainPlace(facts).to(lines);
     ExplainPairs.of(facts).to(lines);
     new ExplainChoices(facts).to(lines);

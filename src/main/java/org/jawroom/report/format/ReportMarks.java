@@ -57,6 +57,20 @@ public final class ReportMarks {
     };
   }
 
+  /** A CSV file whose first row begins with the whole of {@code header}. */
+  public static ReportKind csvHeader(List<String> header) {
+    return file -> {
+      String text = beginning(file).replaceFirst("^\ufeff", "");
+      for (char delimiter : ",;\t".toCharArray()) {
+        List<String> row = firstRow(text, delimiter);
+        if (row.size() >= header.size() && row.subList(0, header.size()).equals(header)) {
+          return true;
+        }
+      }
+      return false;
+    };
+  }
+
   /** A short CSV file whose rows, whatever their delimiter, {@code rows} accepts. */
   public static ReportKind shortCsv(Predicate<List<List<String>>> rows) {
     return file -> {

@@ -291,6 +291,7 @@ final class MatrixSheet {
     }
     (isFit ? words.otherMarks(outcome) : words.marks(outcome))
         .forEach(mark -> lines.add("! " + mark));
+    CaveatWords.checked(outcome).ifPresent(lines::add);
     if (best) {
       lines.add("► best for this machine");
     }

@@ -132,6 +132,7 @@ public final class PairingDrawing {
     if (!caveats.hand(outcome).isEmpty()) {
       lines.add("! " + caveats.hand(outcome));
     }
+    CaveatWords.checked(outcome).ifPresent(lines::add);
     if (outcome.verdict() == Verdict.LIMITED) {
       lines.add(new Words(unit).opening(outcome) + "; drawn over that range");
     }

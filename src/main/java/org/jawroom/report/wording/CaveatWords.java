@@ -2,13 +2,16 @@ package org.jawroom.report.wording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Collectors;
 import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.shop.value.Measurand;
 
 /** What has to be said beside the margin of a placement, lengths in the chosen unit. */
 public record CaveatWords(PeopleUnit unit) {
@@ -16,13 +19,38 @@ public record CaveatWords(PeopleUnit unit) {
   /** How {@link #hand} begins. */
   public static final String HANDLE_HAS = "handle has ";
 
-  /** One phrase for each caveat, in order; empty for a plain fit and without a clear placement. */
+  private static final int NAMED = 3;
+
+  /** One phrase for each caveat, in order; empty for a plain fit. */
   public List<String> of(Outcome outcome) {
     List<String> words = new ArrayList<>();
+    if (outcome.caveats().contains(Caveat.IN_DOUBT)) {
+      words.add("in doubt: checks on the machine say that " + suspects(outcome) + " may be wrong");
+    }
     outcome
         .recommended()
-        .ifPresent(place -> outcome.caveats().forEach(caveat -> words.add(words(caveat, place))));
+        .ifPresent(
+            place ->
+                outcome.caveats().stream()
+                    .filter(caveat -> caveat != Caveat.IN_DOUBT)
+                    .forEach(caveat -> words.add(words(caveat, place))));
     return words;
+  }
+
+  /** {@code rear_gap of knee mill or base_width of plain 160}; at most three are named. */
+  public static String suspects(Outcome outcome) {
+    List<Measurand> all = outcome.inDoubt();
+    String named =
+        all.stream()
+            .limit(NAMED)
+            .map(reading -> reading.reading() + " of " + reading.name())
+            .collect(Collectors.joining(" or "));
+    return all.size() <= NAMED ? named : named + " or " + (all.size() - NAMED) + " more";
+  }
+
+  /** {@code checked on the machine: A. B., Monday}; empty if nobody did. */
+  public static Optional<String> checked(Outcome outcome) {
+    return outcome.checked().map(who -> "checked on the machine: " + who);
   }
 
   /**
@@ -67,6 +95,7 @@ public record CaveatWords(PeopleUnit unit) {
                   + unit.brief(place.overhang().getAsLong(), Rounding.UP)
                   + ", more than a quarter of it"
               : "how far the base overhangs the table is not known";
+      case IN_DOUBT -> throw new IllegalArgumentException(caveat + " is no matter of a place");
       case NOT_SETTABLE -> "no room to tap it square";
     };
   }

@@ -45,6 +45,7 @@ public record Words(PeopleUnit unit) {
   /** The verdict as a sentence that begins with its word. */
   public String sentence(Outcome outcome) {
     String caveats = String.join("; ", new CaveatWords(unit).of(outcome));
+    String mind = caveats.isEmpty() ? "" : " Mind: " + caveats + ".";
     return switch (outcome.verdict()) {
       case FITS ->
           caveats.isEmpty()
@@ -54,27 +55,30 @@ public record Words(PeopleUnit unit) {
           "Awkward: nothing listed is hit, but the "
               + new CaveatWords(unit).handInUnit(outcome)
               + ", less than a hand wants."
-              + (caveats.isEmpty() ? "" : " Mind: " + caveats + ".");
+              + mind;
       case MEASURE ->
           "Measure: it fits only if the readings are better than stated"
               + outcome
                   .usableOpening()
                   .map(open -> "; as they are stated, only with the jaws " + open(open))
                   .orElse("")
-              + ".";
+              + "."
+              + mind;
       case LIMITED ->
           "Limited: it fits only with the jaws "
               + outcome.usableOpening().map(this::open).orElseThrow()
               + "."
-              + (caveats.isEmpty() ? "" : " Mind: " + caveats + ".");
+              + mind;
       case NO_PLACE ->
-          outcome.recommended().isPresent()
-              ? "No place: it can be held on this table, but hits something or comes too near"
-                  + " wherever it stands."
-              : "No place, whatever the blank dimensions are.";
+          (outcome.recommended().isPresent()
+                  ? "No place: it can be held on this table, but hits something or comes too near"
+                      + " wherever it stands."
+                  : "No place, whatever the blank dimensions are.")
+              + mind;
       case NO_MOUNT ->
-          "No mount: neither bolts nor clamps hold it on this table in any orientation allowed.";
-      case UNKNOWN -> "Unknown: not measured: " + columns(outcome.missing()) + ".";
+          "No mount: neither bolts nor clamps hold it on this table in any orientation allowed."
+              + mind;
+      case UNKNOWN -> "Unknown: not measured: " + columns(outcome.missing()) + "." + mind;
     };
   }
 

@@ -1,5 +1,7 @@
 package org.jawroom.shop.value;
 
+import java.util.Set;
+
 /**
  * One length that somebody measures and writes into the tables: a row and a column.
  *
@@ -9,6 +11,8 @@ package org.jawroom.shop.value;
  * @param column the column, such as {@code rear_gap}
  */
 public record Measurand(String table, String name, String item, String column) {
+  private static final Set<String> OF_MACHINES = Set.of("machines", "guards");
+
   public Measurand {
     Require.named("table", table);
     Require.named("row", name);
@@ -28,5 +32,15 @@ public record Measurand(String table, String name, String item, String column) {
   /** The column as files print it, with the item that it belongs to: {@code gap (sill)}. */
   public String reading() {
     return item.isEmpty() ? column : column + " (" + item + ")";
+  }
+
+  /** Whether it stands in a row of the machine or of the vise of these names. */
+  public boolean isOf(String machine, String vise) {
+    return name.equals(OF_MACHINES.contains(table) ? machine : vise);
+  }
+
+  /** The same with its table: {@code guards.gap (sill)}. */
+  public String path() {
+    return table + "." + reading();
   }
 }

@@ -42,7 +42,7 @@ final class CheckColumns {
           ColumnSpec.optional(
                   "axis", WORD, "the limiting one", "The axis along which the gap was measured.")
               .outOf(List.of("x", "y", "z")),
-          ColumnSpec.required("found", LENGTH, "The gap found."),
+          ColumnSpec.required("found", SIZE, "The gap found; 0 if the two touch."),
           ColumnSpec.optional(
               "tolerance",
               SIZE,

@@ -38,7 +38,7 @@ class PairingsCsvTest {
           + "usable_from_mm,usable_to_mm,reach_shortfall_mm,overhang_mm,play_left_mm,play_right_mm,"
           + "play_front_mm,play_rear_mm,nose_not_below_mm,room_over_jaws_mm,load_left_kg,missing,"
           + "per_table,table_positions_mm,settable,bolt_thread,hand_mm,"
-          + "margin_at_worst_mm,margin_at_best_mm";
+          + "margin_at_worst_mm,margin_at_best_mm,in_doubt,checked";
 
   private final Machine machine = machine("mill A");
   private final Vise vise = vise("plain");
@@ -51,7 +51,7 @@ class PairingsCsvTest {
 
   /** {@code last}: settable, bolt_thread and hand_mm. */
   private static void assertRow(String expected, String last, Outcome outcome) throws IOException {
-    assertEquals(HEADER + "\r\n" + expected + ",,," + last + ",,\r\n", csv(outcome));
+    assertEquals(HEADER + "\r\n" + expected + ",,," + last + ",,,,\r\n", csv(outcome));
   }
 
   private static String together(Advised advised) throws IOException {
@@ -65,15 +65,15 @@ class PairingsCsvTest {
   void row_severalOnOneTable_hasTheirNumberAndPlacesToTheNearest() throws IOException {
     Outcome outcome = new Made(machine, vise, Verdict.FITS).done();
     assertEquals(
-        "3,-200.001;0.000;200.001,,,,,",
+        "3,-200.001;0.000;200.001,,,,,,,",
         together(new Advised(outcome).together("-200.0005005", "-0.0005", "200.0005")));
   }
 
   @Test
   void row_notOneOnTheTable_hasZeroAndNoPlaces() throws IOException {
     Outcome outcome = new Made(machine, vise, Verdict.NO_PLACE).done();
-    assertEquals("0,,,,,,", together(new Advised(outcome).together()));
-    assertEquals(",,,,,,", together(new Advised(outcome)));
+    assertEquals("0,,,,,,,,", together(new Advised(outcome).together()));
+    assertEquals(",,,,,,,,", together(new Advised(outcome)));
   }
 
   /** Every length half a nanometre over or under a step, so that each direction shows. */
@@ -146,7 +146,7 @@ class PairingsCsvTest {
             .limit("5", "door", "handle", Axis.Y, Situation.LOADING, JawEnd.ANY)
             .hand("31")
             .done();
-    assertTrue(csv(outcome).endsWith(",M12,,,\r\n"));
+    assertTrue(csv(outcome).endsWith(",M12,,,,,\r\n"));
   }
 
   @Test

@@ -233,6 +233,8 @@ public record CardSubject(
         outcome.loadLeft(),
         outcome.shortestToolTooShort(),
         outcome.bounds(),
-        outcome.missing());
+        outcome.missing(),
+        outcome.inDoubt(),
+        outcome.checked());
   }
 }

@@ -1,0 +1,145 @@
+package org.jawroom.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.jawroom.launch.Main;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * What reports say of a pairing that needs a suspect reading, and of one that was checked: the shop
+ * worked by hand in {@code checks/hand}.
+ */
+class InDoubtTest {
+  private static final Path HAND = Path.of("src/test/resources/org/jawroom/checks/hand");
+
+  private static final String SUSPECTS = "table_width of hand mill or rear_gap of hand mill";
+
+  /** By hand, as its README does: 210 − (−150 + 110 + 50) to the cover's face, at its own place. */
+  private static final String AT_ITS_PLACE =
+      """
+      machine,vise,handle_to,from_left,from_front,part,guard,found,tolerance,measured
+      hand mill,hand vise,rear,LEFT,FRONT,base,rear cover,FOUND,0.5,"A. B., Monday"
+      """;
+
+  @TempDir private Path folder;
+  private final StringWriter out = new StringWriter();
+
+  @Test
+  void matrix_suspects_standAtTheEndOfTheRow() throws Exception {
+    assertEquals("machines.table_width;machines.rear_gap,", lastCells(tables(), 2));
+    assertTrue(out.toString().contains("fits, with a caveat"), out.toString());
+    assertFalse(out.toString().contains("fits: "), out.toString());
+  }
+
+  @Test
+  void explain_suspects_areTheFirstCaution() throws Exception {
+    run("explain", tables().toString(), "hand mill", "hand vise");
+    String text = out.toString().replaceAll("\\s+", " ");
+    assertTrue(text.contains("hand vise fits, with cautions: "), text);
+    assertTrue(text.contains("! in doubt: gaps found on the machine say that " + SUSPECTS), text);
+  }
+
+  @Test
+  void card_suspects_areNoGo() throws Exception {
+    String text = card(tables());
+    assertTrue(text.contains("NOT A GO: gaps found on the machine say that " + SUSPECTS), text);
+    assertTrue(text.contains("fits, in doubt"), text);
+  }
+
+  /** No font has a letter of the private use area: the drawing prints the row beside the name. */
+  @Test
+  void draw_nameThatDoesNotPrint_staysInDoubt() throws Exception {
+    Path tables = tables();
+    for (String table : List.of("machines.csv", "checks.csv")) {
+      Path file = tables.resolve(table);
+      Files.writeString(file, Files.readString(file).replace("hand mill", "mill \ue000"));
+    }
+    Path file = folder.resolve("drawing.svg");
+    run("draw", tables.toString(), "mill \ue000", "hand vise", "-o", file.toString());
+    assertTrue(Files.readString(file).contains("in doubt"));
+  }
+
+  /**
+   * The place recommended is 200 from the left and 110 from the front, the base 100 from the face.
+   */
+  @Test
+  void matrix_checkedAtItsPlace_saysByWhom() throws Exception {
+    assertEquals(",\"A. B., Monday\"", lastCells(checked("200", "110", "100"), 2));
+    // The measures of a check are off by up to its tolerance, here 0.5; so is the gap, and each
+    // end.
+    assertEquals(",\"A. B., Monday\"", lastCells(checked("199.5", "110.5", "100"), 2));
+    assertEquals(",", lastCells(checked("199.499", "110", "100"), 2));
+    assertEquals(",", lastCells(checked("200", "110.501", "100"), 2));
+  }
+
+  @Test
+  void matrix_checkThatDisagrees_isNotChecked() throws Exception {
+    // Within 0.5 of the face, of the end, of the place and of the gap: 98 to 102.
+    assertEquals(",\"A. B., Monday\"", lastCells(checked("200", "110", "98"), 2));
+    String doubt = lastCells(checked("200", "110", "97.999"), 2);
+    assertTrue(doubt.contains("machines.rear_gap") && doubt.endsWith(","), doubt);
+  }
+
+  @Test
+  void explainAndCard_checked_sayByWhom() throws Exception {
+    Path tables = checked("200", "110", "100");
+    run("explain", tables.toString(), "hand mill", "hand vise");
+    assertTrue(out.toString().contains("checked on the machine: A. B., Monday"), out.toString());
+    String text = card(tables);
+    assertTrue(text.contains("checked on the machine: A. B., Monday"), text);
+    assertFalse(text.contains("NOT A GO"), text);
+  }
+
+  private Path checked(String left, String front, String found) throws Exception {
+    Path tables = tables();
+    Files.writeString(
+        tables.resolve("checks.csv"),
+        AT_ITS_PLACE.replace("LEFT", left).replace("FRONT", front).replace("FOUND", found));
+    return tables;
+  }
+
+  private String card(Path tables) throws Exception {
+    Path file = folder.resolve("card.pdf");
+    run("card", tables.toString(), "hand mill", "hand vise", "-o", file.toString());
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
+  /** The last cells of the only pairing, as written. */
+  private String lastCells(Path tables, int cells) throws Exception {
+    run("matrix", tables.toString(), "-o", folder.resolve("out").toString(), "--no-workbook");
+    List<String> lines = Files.readAllLines(folder.resolve("out/pairings.csv"));
+    String[] all = lines.get(1).split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1);
+    return String.join(",", Stream.of(all).skip(all.length - cells).toList());
+  }
+
+  private Path tables() throws Exception {
+    Path tables = Files.createTempDirectory(folder, "tables");
+    try (Stream<Path> all = Files.list(HAND)) {
+      for (Path table : all.toList()) {
+        Files.copy(table, tables.resolve(table.getFileName()));
+      }
+    }
+    return tables;
+  }
+
+  private void run(String... args) {
+    StringWriter err = new StringWriter();
+    out.getBuffer().setLength(0);
+    assertEquals(
+        0, Main.run(args, new PrintWriter(out, true), new PrintWriter(err, true)), err.toString());
+  }
+}
