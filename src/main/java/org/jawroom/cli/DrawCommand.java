@@ -10,8 +10,8 @@ import org.jawroom.app.Input;
 import org.jawroom.app.Pairs;
 import org.jawroom.app.PeopleUnits;
 import org.jawroom.app.PrintedNames;
-import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.picture.DrawingFile;
 import org.jawroom.shop.Shop;
@@ -87,13 +87,13 @@ final class DrawCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     PrintedNames printed = new PrintedNames(reading.origins(), err);
-    Outcome outcome =
-        Pairing.solve(shop.settings(), printed.of(machine.get()), printed.of(vise.get()));
+    SolvedPairing solved =
+        Pairing.solved(shop.settings(), printed.of(machine.get()), printed.of(vise.get()));
     PeopleUnit unit = PeopleUnits.of(reading, machine.get());
-    if (!DrawingFile.write(output, unit, shop.settings(), outcome)) {
+    if (!DrawingFile.write(output, unit, shop.settings(), solved)) {
       err.println(
           "There is no place to draw ("
-              + outcome.verdict().code()
+              + solved.outcome().verdict().code()
               + "): jawroom explain says why.");
       return ExitStatus.WRONG_USE;
     }

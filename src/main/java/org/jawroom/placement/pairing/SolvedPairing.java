@@ -55,6 +55,11 @@ public final class SolvedPairing {
                     model, rule.regions(), rule.choice().orElseThrow().seat().region(), place));
   }
 
+  /** The geometry of the recommended placement; empty without one. */
+  public Optional<Layout> layout() {
+    return inspection().map(Inspection::layout);
+  }
+
   /**
    * The largest number of vises of this kind that stand side by side on one table, none with a
    * larger reach shortfall than the recommended placement; none if the pairing is not clear.
