@@ -10,7 +10,6 @@ import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.MonotoneSearch;
 import org.jawroom.placement.ShopPairings;
 import org.jawroom.placement.pairing.Inspection;
-import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
@@ -50,13 +49,6 @@ public final class Advisor {
         inspection.map(Inspection::others).orElse(List.of()),
         solved.model().misses(),
         inspection.map(Inspection::reachShort));
-  }
-
-  /** The geometry of the recommended placement; empty without one. */
-  public static Optional<Layout> layout(Settings settings, Outcome outcome) {
-    return Pairing.solved(settings, outcome.machine(), outcome.vise())
-        .inspection()
-        .map(Inspection::layout);
   }
 
   /** The advice on a solved pairing. */

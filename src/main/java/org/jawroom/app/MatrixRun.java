@@ -42,7 +42,8 @@ public record MatrixRun(
   public void write(Path directory) throws IOException {
     ShortTools shortTools = new ShortTools();
     List<JobOutcome> jobs = Solving.jobs(shop, threads, Progress.on(err));
-    try (Reports reports = new Reports(directory, shop, jobs, wanted, unit())) {
+    try (Reports reports =
+        new Reports(directory, shop, jobs, wanted, unit(), Solving.layouts(shop))) {
       solve(
           batch -> {
             reports.add(batch);

@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.cell.CellPairing;
 import org.jawroom.placement.ShopPairings;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
+import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.shop.Shop;
@@ -97,6 +99,16 @@ public final class Solving {
         question,
         prepared,
         taker);
+  }
+
+  /**
+   * Where things stand at the recommended place of one pairing, which is solved when it is asked
+   * for: few of a shop's pairings are drawn, and all of them together are too large to keep.
+   */
+  public static IntFunction<Layout> layouts(Shop shop) {
+    ShopPairings pairings = ShopPairings.of(shop);
+    int vises = shop.vises().size();
+    return index -> pairings.solved(index / vises, index % vises).layout().orElseThrow();
   }
 
   /** Every job on every pairing: jobs, then machines, then vises in input order. */

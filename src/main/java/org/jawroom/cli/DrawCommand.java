@@ -10,8 +10,8 @@ import org.jawroom.app.Input;
 import org.jawroom.app.Pairs;
 import org.jawroom.app.PeopleUnits;
 import org.jawroom.app.PrintedNames;
-import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.picture.DrawingFile;
 import org.jawroom.shop.Shop;
@@ -89,16 +89,16 @@ final class DrawCommand implements Callable<Integer> {
     PrintedNames printed = new PrintedNames(reading.origins(), err);
     Machine named = printed.of(machine.get());
     Vise printable = printed.of(vise.get());
-    Outcome outcome =
-        Pairing.solve(
+    SolvedPairing solved =
+        Pairing.solved(
             PrintedNames.settings(shop.settings(), machine.get(), named, vise.get(), printable),
             named,
             printable);
     PeopleUnit unit = PeopleUnits.of(reading, machine.get());
-    if (!DrawingFile.write(output, unit, shop.settings(), outcome)) {
+    if (!DrawingFile.write(output, unit, shop.settings(), solved)) {
       err.println(
           "There is no place to draw ("
-              + outcome.verdict().code()
+              + solved.outcome().verdict().code()
               + "): jawroom explain says why.");
       return ExitStatus.WRONG_USE;
     }

@@ -9,8 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.pairing.Layout;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.publish.ReportKind;
@@ -44,6 +46,7 @@ public final class Reports implements Closeable {
   private final Shop shop;
   private final List<JobOutcome> jobs;
   private final ReportOptions wanted;
+  private final IntFunction<Layout> layouts;
   private final SheetLimits limits;
   private final AtomicFiles files;
   private final OutputStream pairings;
@@ -83,12 +86,19 @@ public final class Reports implements Closeable {
    * Opens the reports of {@code shop} in {@code directory}, which is created if missing.
    *
    * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
+   * @param layouts where things stand at the recommended place of the pairing with that index,
+   *     machines then vises; asked only for those that are drawn
    * @throws IOException if a file could not be written
    */
   public Reports(
-      Path directory, Shop shop, List<JobOutcome> jobs, ReportOptions wanted, PeopleUnit unit)
+      Path directory,
+      Shop shop,
+      List<JobOutcome> jobs,
+      ReportOptions wanted,
+      PeopleUnit unit,
+      IntFunction<Layout> layouts)
       throws IOException {
-    this(directory, shop, jobs, wanted, unit, ReportOptions.DETAILED, SheetLimits.XLSX);
+    this(directory, shop, jobs, wanted, unit, layouts, ReportOptions.DETAILED, SheetLimits.XLSX);
   }
 
   public Reports(
@@ -97,6 +107,7 @@ public final class Reports implements Closeable {
       List<JobOutcome> jobs,
       ReportOptions wanted,
       PeopleUnit unit,
+      IntFunction<Layout> layouts,
       long detailed,
       SheetLimits limits)
       throws IOException {
@@ -104,6 +115,7 @@ public final class Reports implements Closeable {
     this.shop = shop;
     this.jobs = List.copyOf(jobs);
     this.wanted = wanted;
+    this.layouts = layouts;
     this.limits = limits;
     this.totals = new Totals(shop, jobs);
     this.files = new AtomicFiles(all);
@@ -174,7 +186,8 @@ public final class Reports implements Closeable {
     if (overview.isPresent()) {
       overview.get().writeTo(files.add(MatrixWorkbook.FILE), totals, jobs, facts);
     } else if (wanted.workbook()) {
-      MatrixWorkbook.write(shop, kept, jobs, facts, wanted, limits, files.add(MatrixWorkbook.FILE));
+      MatrixWorkbook.write(
+          shop, kept, jobs, facts, wanted, limits, layouts, files.add(MatrixWorkbook.FILE));
     }
     return files.publish();
   }

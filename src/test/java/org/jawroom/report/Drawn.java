@@ -7,13 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import javax.xml.parsers.DocumentBuilderFactory;
-import org.jawroom.advice.Advisor;
 import org.jawroom.drawing.file.Picture;
 import org.jawroom.drawing.file.SvgFile;
+import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.report.card.measure.TapeRange;
 import org.jawroom.report.card.measure.TapeRanges;
 import org.jawroom.report.format.PeopleUnit;
@@ -46,38 +47,38 @@ public record Drawn(Document svg, Outcome outcome) {
 
   /** Every pairing of a shop that has a place to draw. */
   public static List<Drawn> all(Shop shop) throws Exception {
-    return all(shop, outcome -> PairingDrawing.of(PeopleUnit.MM, shop.settings(), outcome));
+    return all(
+        shop,
+        (outcome, layout) -> PairingDrawing.of(PeopleUnit.MM, shop.settings(), outcome, layout));
   }
 
   /** The same as they stand on a card of that size in points. */
   public static List<Drawn> onCards(Shop shop, double width, double height) throws Exception {
     return all(
         shop,
-        outcome ->
-            Advisor.layout(shop.settings(), outcome)
-                .map(
-                    layout ->
-                        PairingDrawing.bare(
-                            PeopleUnit.MM,
-                            shop.settings(),
-                            outcome,
-                            layout,
-                            new TapeRanges(PeopleUnit.MM, outcome.machine(), outcome.vise())
-                                .of(outcome.recommended().orElseThrow(), Optional.empty()).stream()
-                                    .map(TapeRange::best)
-                                    .toList(),
-                            List.of(),
-                            width,
-                            height)));
+        (outcome, layout) ->
+            PairingDrawing.bare(
+                PeopleUnit.MM,
+                shop.settings(),
+                outcome,
+                layout,
+                new TapeRanges(PeopleUnit.MM, outcome.machine(), outcome.vise())
+                    .of(outcome.recommended().orElseThrow(), Optional.empty()).stream()
+                        .map(TapeRange::best)
+                        .toList(),
+                List.of(),
+                width,
+                height));
   }
 
-  private static List<Drawn> all(Shop shop, Function<Outcome, Optional<Picture>> draw)
+  private static List<Drawn> all(Shop shop, BiFunction<Outcome, Layout, Picture> draw)
       throws Exception {
     List<Drawn> all = new ArrayList<>();
     for (Machine machine : shop.machines()) {
       for (Vise vise : shop.vises()) {
-        Outcome outcome = Pairing.solve(shop.settings(), machine, vise);
-        Optional<Picture> picture = draw.apply(outcome);
+        SolvedPairing solved = Pairing.solved(shop.settings(), machine, vise);
+        Outcome outcome = solved.outcome();
+        Optional<Picture> picture = solved.layout().map(layout -> draw.apply(outcome, layout));
         if (picture.isPresent()) {
           all.add(
               new Drawn(

@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.jawroom.drawing.file.SvgFile;
-import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.picture.PairingDrawing;
 import org.jawroom.shop.Shop;
@@ -25,9 +25,12 @@ class InchDrawingTest {
   void of_inchShop_readsAsKept() throws Exception {
     Path folder = Path.of("src/test/resources/org/jawroom/inch");
     Shop shop = ShopReader.read(folder, Map.of()).shop().orElseThrow();
-    Outcome outcome = Pairing.solve(shop.settings(), shop.machines().get(0), shop.vises().get(0));
+    SolvedPairing solved =
+        Pairing.solved(shop.settings(), shop.machines().get(0), shop.vises().get(0));
     byte[] svg =
-        SvgFile.of(PairingDrawing.of(PeopleUnit.INCH, shop.settings(), outcome).orElseThrow());
+        SvgFile.of(
+            PairingDrawing.of(
+                PeopleUnit.INCH, shop.settings(), solved.outcome(), solved.layout().orElseThrow()));
     NodeList texts =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()

@@ -13,6 +13,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
+import org.jawroom.app.Solving;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.report.csv.Batch;
@@ -31,14 +32,24 @@ public final class Opened {
   public static byte[] bytes(Shop shop, List<Advice> advice, RunFacts facts, SheetLimits limits)
       throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    MatrixWorkbook.write(shop, advice, JobPairing.all(shop), facts, ReportOptions.ALL, limits, out);
+    MatrixWorkbook.write(
+        shop,
+        advice,
+        JobPairing.all(shop),
+        facts,
+        ReportOptions.ALL,
+        limits,
+        Solving.layouts(shop),
+        out);
     return out.toByteArray();
   }
 
   /** Writes all reports at once; gives the files written. */
   public static List<Path> reports(
       Path directory, Shop shop, List<Advice> advice, List<JobOutcome> jobs) throws IOException {
-    try (Reports reports = new Reports(directory, shop, jobs, ReportOptions.ALL, PeopleUnit.MM)) {
+    try (Reports reports =
+        new Reports(
+            directory, shop, jobs, ReportOptions.ALL, PeopleUnit.MM, Solving.layouts(shop))) {
       reports.add(new Batch(advice));
       return reports.publish(Invented.facts(PeopleUnit.MM));
     }

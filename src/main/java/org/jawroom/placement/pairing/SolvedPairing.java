@@ -57,6 +57,11 @@ public final class SolvedPairing {
                     model, rule.regions(), rule.choice().orElseThrow().seat().region(), place));
   }
 
+  /** The geometry of the recommended placement; empty without one. */
+  public Optional<Layout> layout() {
+    return inspection().map(Inspection::layout);
+  }
+
   /**
    * Details of each of several vises that stand side by side, over the full opening range; they
    * share turn and mount.

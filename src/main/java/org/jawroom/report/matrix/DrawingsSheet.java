@@ -2,6 +2,7 @@ package org.jawroom.report.matrix;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.function.IntFunction;
 import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.ClientAnchor;
@@ -17,6 +18,7 @@ import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.jawroom.drawing.file.Picture;
 import org.jawroom.drawing.file.PngFile;
 import org.jawroom.drawing.file.SvgFile;
+import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.picture.PairingDrawing;
@@ -65,12 +67,13 @@ final class DrawingsSheet {
       Settings settings,
       List<Outcome> outcomes,
       int vises,
-      DrawnPairings drawn)
+      DrawnPairings drawn,
+      IntFunction<Layout> layouts)
       throws IOException {
     DrawingsSheet drawings = new DrawingsSheet(book, styles, outcomes, vises);
     drawings.head(drawn);
     for (int index : drawn.order().keySet()) {
-      drawings.pairing(index, drawn.order().get(index), settings);
+      drawings.pairing(index, drawn.order().get(index), settings, layouts.apply(index));
     }
   }
 
@@ -100,7 +103,7 @@ final class DrawingsSheet {
     Cells.text(sheet.createRow(1), 0, which, styles.note());
   }
 
-  private void pairing(int index, int number, Settings settings) throws IOException {
+  private void pairing(int index, int number, Settings settings, Layout layout) throws IOException {
     Outcome outcome = outcomes.get(index);
     int first = HEAD + number * ROWS_EACH;
     if (number > 0 && number % PICTURES_ON_A_PAGE == 0) {
@@ -119,7 +122,7 @@ final class DrawingsSheet {
     for (int row = 1; row < ROWS_EACH; row++) {
       sheet.createRow(first + row).setHeightInPoints((float) ROW_POINTS);
     }
-    Picture picture = PairingDrawing.of(styles.unit(), settings, outcome).orElseThrow();
+    Picture picture = PairingDrawing.of(styles.unit(), settings, outcome, layout);
     place(picture, first + 1, outcome);
   }
 

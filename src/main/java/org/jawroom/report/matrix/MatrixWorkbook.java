@@ -3,9 +3,11 @@ package org.jawroom.report.matrix;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.function.IntFunction;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.xlsx.CautionsSheet;
@@ -41,6 +43,7 @@ public final class MatrixWorkbook {
       RunFacts facts,
       ReportOptions wanted,
       SheetLimits limits,
+      IntFunction<Layout> layouts,
       OutputStream out)
       throws IOException {
     if (advice.size() != shop.machines().size() * shop.vises().size()) {
@@ -61,7 +64,8 @@ public final class MatrixWorkbook {
               + advice.size()
               + " pairings");
     }
-    StableWorkbook.write(TITLE, book -> fill(book, shop, advice, jobs, facts, wanted, limits), out);
+    StableWorkbook.write(
+        TITLE, book -> fill(book, shop, advice, jobs, facts, wanted, limits, layouts), out);
   }
 
   private static void fill(
@@ -71,7 +75,8 @@ public final class MatrixWorkbook {
       List<JobOutcome> jobs,
       RunFacts facts,
       ReportOptions wanted,
-      SheetLimits limits)
+      SheetLimits limits,
+      IntFunction<Layout> layouts)
       throws IOException {
     Styles styles = new Styles(book.getXSSFWorkbook(), facts.unit());
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
@@ -91,7 +96,8 @@ public final class MatrixWorkbook {
     TallySheet.addByMachine(book, styles, totals, wanted.remedies());
     TallySheet.addByVise(book, styles, totals);
     if (wanted.drawings() > 0) {
-      DrawingsSheet.add(book, styles, shop.settings(), outcomes, shop.vises().size(), drawn);
+      DrawingsSheet.add(
+          book, styles, shop.settings(), outcomes, shop.vises().size(), drawn, layouts);
     }
     CautionsSheet.add(book, styles);
     InputsSheet.add(book, styles, facts, limits);

@@ -15,7 +15,7 @@ import org.jawroom.drawing.file.PdfFile;
 import org.jawroom.drawing.file.Picture;
 import org.jawroom.drawing.file.PngFile;
 import org.jawroom.drawing.file.SvgFile;
-import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.publish.ReportKind;
@@ -58,10 +58,13 @@ public final class DrawingFile {
    * @return whether there is a place to draw; if not, nothing is written
    * @throws IOException if the file could not be written
    */
-  public static boolean write(Path file, PeopleUnit unit, Settings settings, Outcome outcome)
+  public static boolean write(Path file, PeopleUnit unit, Settings settings, SolvedPairing solved)
       throws IOException {
     Optional<byte[]> bytes =
-        PairingDrawing.of(unit, settings, outcome).map(KINDS.get(ending(file)));
+        solved
+            .layout()
+            .map(layout -> PairingDrawing.of(unit, settings, solved.outcome(), layout))
+            .map(KINDS.get(ending(file)));
     if (bytes.isPresent()) {
       AtomicFiles.publish(destination(file), out -> out.write(bytes.get()));
     }

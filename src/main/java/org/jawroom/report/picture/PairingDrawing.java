@@ -2,8 +2,6 @@ package org.jawroom.report.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.jawroom.advice.Advisor;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.drawing.PairingPicture;
 import org.jawroom.drawing.file.Picture;
@@ -46,17 +44,15 @@ public final class PairingDrawing {
   }
 
   /**
-   * Empty if the outcome has no place: {@code no mount}, {@code unknown}, and pairings that a blank
-   * cannot save.
+   * The whole picture with its title block.
+   *
+   * @param outcome with a place
+   * @param layout of that place
    */
-  public static Optional<Picture> of(PeopleUnit unit, Settings settings, Outcome outcome) {
-    return Advisor.layout(settings, outcome)
-        .map(
-            layout -> {
-              Recommendation place = outcome.recommended().orElseThrow();
-              Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
-              return PairingPicture.titled(outcome.machine(), layout, place.limit(), caption);
-            });
+  public static Picture of(PeopleUnit unit, Settings settings, Outcome outcome, Layout layout) {
+    Recommendation place = outcome.recommended().orElseThrow();
+    Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
+    return PairingPicture.titled(outcome.machine(), layout, place.limit(), caption);
   }
 
   /**

@@ -20,6 +20,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
+import org.jawroom.app.Solving;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
@@ -54,7 +55,14 @@ class DrawingsSheetTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ReportOptions wanted = new ReportOptions(true, true, true, drawings);
     MatrixWorkbook.write(
-        shop, advice, List.of(), Invented.facts(PeopleUnit.MM), wanted, SheetLimits.XLSX, out);
+        shop,
+        advice,
+        List.of(),
+        Invented.facts(PeopleUnit.MM),
+        wanted,
+        SheetLimits.XLSX,
+        Solving.layouts(shop),
+        out);
     return new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()));
   }
 

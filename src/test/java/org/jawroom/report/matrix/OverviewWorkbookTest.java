@@ -16,6 +16,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
+import org.jawroom.app.Solving;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.Invented;
 import org.jawroom.report.Opened;
@@ -170,7 +171,8 @@ class OverviewWorkbookTest {
 
   private XSSFWorkbook book(SheetLimits limits, ReportOptions wanted) throws IOException {
     try (Reports reports =
-        new Reports(folder, shop, List.of(), wanted, PeopleUnit.MM, 100, limits)) {
+        new Reports(
+            folder, shop, List.of(), wanted, PeopleUnit.MM, Solving.layouts(shop), 100, limits)) {
       // In runs that end within machines.
       for (int first = 0; first < sample.advice.size(); first += 9) {
         int end = Math.min(sample.advice.size(), first + 9);
