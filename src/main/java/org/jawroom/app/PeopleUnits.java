@@ -9,7 +9,7 @@ public final class PeopleUnits {
   private PeopleUnits() {}
 
   /** For output about the whole shop. */
-  static PeopleUnit ofShop(Reading reading) {
+  public static PeopleUnit ofShop(Reading reading) {
     return unit(reading.notation().inches());
   }
 

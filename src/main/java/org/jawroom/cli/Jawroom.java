@@ -32,6 +32,7 @@ import picocli.CommandLine.TypeConversionException;
       "  jawroom card shop.xlsx mill vise  its setup card, as PDF",
       "  jawroom assess shop.xlsx          machines that might be bought",
       "  jawroom plan shop.xlsx            a vise for each machine",
+      "  jawroom tape shop.xlsx            what to tape first, as a form",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
@@ -50,6 +51,7 @@ public final class Jawroom implements Runnable {
     COMMANDS.put("card", CardCommand.class);
     COMMANDS.put("assess", AssessCommand.class);
     COMMANDS.put("check", CheckCommand.class);
+    COMMANDS.put("tape", TapeCommand.class);
     COMMANDS.put("compare", CompareCommand.class);
     COMMANDS.put("template", TemplateCommand.class);
     COMMANDS.put("generate-completion", GenerateCompletion.class);
@@ -99,7 +101,8 @@ public final class Jawroom implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "A command is missing: matrix, page, plan, explain, draw, card, assess, check, compare or"
+        "A command is missing: matrix, page, plan, explain, draw, card, assess, check, tape,"
+            + " compare or"
             + " template.");
   }
 }
