@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jawroom.advice.blank.BlankLimit;
 import org.jawroom.advice.remedy.Remedy;
+import org.jawroom.advice.tape.Deciding;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.SideBySide;
 
@@ -13,6 +14,8 @@ import org.jawroom.placement.search.SideBySide;
  *
  * @param remedies for every verdict but {@code fits} and {@code unknown}, in order of effort
  * @param limits for {@code unknown}: one per blank that has a limit, in table order
+ * @param deciding for {@code unknown}: the open readings that decide it, in table order; empty if
+ *     it does not fit even at best
  * @param sideBySide empty for {@code unknown} and for a pairing that is hopeless whatever its
  *     blanks are; {@link SideBySide#NONE} if not even one fits
  * @param toleranceNeeded for {@code measure} only
@@ -21,6 +24,7 @@ public record Advice(
     Outcome outcome,
     List<Remedy> remedies,
     List<BlankLimit> limits,
+    List<Deciding> deciding,
     Optional<SideBySide> sideBySide,
     Optional<ToleranceNeeded> toleranceNeeded) {
   private static final Comparator<Remedy> FOR_PEOPLE =
@@ -30,6 +34,7 @@ public record Advice(
   public Advice {
     remedies = List.copyOf(remedies);
     limits = List.copyOf(limits);
+    deciding = List.copyOf(deciding);
   }
 
   /**

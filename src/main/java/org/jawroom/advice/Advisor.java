@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongFunction;
+import org.jawroom.advice.blank.BlankLimit;
 import org.jawroom.advice.blank.BlankLimits;
 import org.jawroom.advice.remedy.Remedies;
+import org.jawroom.advice.tape.DecidingReadings;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.MonotoneSearch;
 import org.jawroom.placement.ShopPairings;
@@ -59,12 +61,14 @@ public final class Advisor {
     // With an open reading, what holds at worst alone is certain; any other number would be a
     // guess.
     boolean blank = solved.model().isOpen() && outcome.recommended().isEmpty();
+    boolean unknown = outcome.verdict() == Verdict.UNKNOWN;
+    List<BlankLimit> limits =
+        unknown ? BlankLimits.of(settings, machine, vise, outcome.missing()) : List.of();
     return new Advice(
         outcome,
         blank ? List.of() : Remedies.of(settings, solved),
-        outcome.verdict() == Verdict.UNKNOWN
-            ? BlankLimits.of(settings, machine, vise, outcome.missing())
-            : List.of(),
+        limits,
+        unknown ? DecidingReadings.of(settings, outcome, limits) : List.of(),
         blank ? Optional.empty() : Optional.of(solved.sideBySide()),
         outcome.verdict() == Verdict.MEASURE
             ? Optional.of(toleranceNeeded(settings, machine, vise))

@@ -186,6 +186,6 @@ public final class Solving {
   }
 
   private static Advice bare(Outcome outcome) {
-    return new Advice(outcome, List.of(), List.of(), Optional.empty(), Optional.empty());
+    return new Advice(outcome, List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
   }
 }

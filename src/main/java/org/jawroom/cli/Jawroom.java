@@ -33,6 +33,8 @@ import picocli.CommandLine.TypeConversionException;
       "  jawroom reconcile shop.xlsx       gaps found on the machine against the tables",
       "  jawroom assess shop.xlsx          machines that might be bought",
       "  jawroom plan shop.xlsx            a vise for each machine",
+      "  jawroom tape shop.xlsx            what to tape first, as a form",
+      "  jawroom fill shop.xlsx tape.csv -o filled   the figures, into copies",
       "  jawroom compare reports shop.xlsx what changed since those reports",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
@@ -52,6 +54,8 @@ public final class Jawroom implements Runnable {
     COMMANDS.put("reconcile", ReconcileCommand.class);
     COMMANDS.put("assess", AssessCommand.class);
     COMMANDS.put("check", CheckCommand.class);
+    COMMANDS.put("tape", TapeCommand.class);
+    COMMANDS.put("fill", FillCommand.class);
     COMMANDS.put("compare", CompareCommand.class);
     COMMANDS.put("template", TemplateCommand.class);
     COMMANDS.put("generate-completion", GenerateCompletion.class);
@@ -101,8 +105,8 @@ public final class Jawroom implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "A command is missing: matrix, page, plan, explain, draw, card, reconcile, assess, check, compare"
-            + " or"
+        "A command is missing: matrix, page, plan, explain, draw, card, reconcile, assess, check, tape,"
+            + " fill, compare or"
             + " template.");
   }
 }

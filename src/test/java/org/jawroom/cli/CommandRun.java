@@ -34,7 +34,7 @@ record CommandRun(int status, String err) {
       case "matrix" -> new String[] {"matrix", in, "-o", folder.toString()};
       case "assess" -> new String[] {"assess", in, "-o", folder.toString()};
       case "plan" -> new String[] {"plan", in, "--cards", "-o", folder.toString()};
-      case "page" -> new String[] {"page", in, "-o", file};
+      case "page", "tape" -> new String[] {command, in, "-o", file};
       default -> new String[] {command, in, "small closed mill", "plain 160", "-o", file};
     };
   }

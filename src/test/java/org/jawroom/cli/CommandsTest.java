@@ -71,7 +71,9 @@ class CommandsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"matrix", "page", "plan", "explain", "draw", "card", "assess", "check", "compare"})
+      strings = {
+        "matrix", "page", "plan", "explain", "draw", "card", "assess", "check", "compare", "tape"
+      })
   void anyCommand_optionUnit_isRefusedInOneLineThatNamesShow(String command) throws Exception {
     for (String option : List.of("--unit in", "--unit=in")) {
       String[] args =

@@ -52,6 +52,7 @@ class StandardOutputTest {
         List.of("matrix", DEMO, "-o", folder.resolve("m").toString()),
         List.of("assess", DEMO, "-o", folder.resolve("a").toString()),
         List.of("plan", DEMO, "-o", folder.resolve("p").toString()),
+        List.of("tape", DEMO, "-o", folder.resolve("tape.pdf").toString()),
         List.of("page", DEMO, "-o", folder.resolve("page.html").toString()),
         List.of(
             "draw",

@@ -43,6 +43,7 @@ class WriteOverTest {
       plan, plan.csv
       plan, plan.xlsx
       plan, cards.pdf
+      tape, tape.pdf
       page, page.html
       page, PAGE.HTM
       draw, drawing.svg

@@ -30,6 +30,7 @@ class JarCommandsTest {
       strings = {
         "matrix|NAMES|--drawings|-o|OUT",
         "check|inputs/demo.xlsx",
+        "tape|inputs/demo|-o|OUT/tape.pdf",
         "page|inputs/demo|-o|OUT/shop.html",
         "draw|inputs/demo|small closed mill|plain 160|-o|OUT/drawing.svg",
         "draw|inputs/demo|small closed mill|plain 160|-o|OUT/drawing.pdf",

@@ -14,6 +14,8 @@ import org.jawroom.advice.blank.Relation;
 import org.jawroom.advice.remedy.Direction;
 import org.jawroom.advice.remedy.Remedy;
 import org.jawroom.advice.remedy.RemedyKind;
+import org.jawroom.advice.tape.Decides;
+import org.jawroom.advice.tape.Deciding;
 import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
@@ -32,6 +34,7 @@ import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.value.When;
 
 /** Advice in the making: lengths in millimetres as text, nothing advised that is not said. */
@@ -39,6 +42,7 @@ public final class Advised {
   private final Outcome outcome;
   private final List<Remedy> remedies = new ArrayList<>();
   private final List<BlankLimit> limits = new ArrayList<>();
+  private final List<Deciding> deciding = new ArrayList<>();
   private Optional<SideBySide> sideBySide = Optional.empty();
   private Optional<ToleranceNeeded> needed = Optional.empty();
 
@@ -104,6 +108,22 @@ public final class Advised {
     return this;
   }
 
+  /** A reading that decides the pairing, its bounds blank. */
+  public Advised decides(
+      Measurand reading, Column column, Decides how, String limit, boolean settles) {
+    deciding.add(
+        new Deciding(
+            reading,
+            column,
+            column.compareTo(Column.GUARD_GAP) <= 0,
+            Dimension.BLANK,
+            how,
+            limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit)),
+            settles,
+            OptionalLong.empty()));
+    return this;
+  }
+
   public Advised together(String... positions) {
     sideBySide =
         Optional.of(
@@ -127,7 +147,7 @@ public final class Advised {
   }
 
   public Advice done() {
-    return new Advice(outcome, remedies, limits, sideBySide, needed);
+    return new Advice(outcome, remedies, limits, deciding, sideBySide, needed);
   }
 
   /** A taped guard of that name, or a row of {@code guards}. */

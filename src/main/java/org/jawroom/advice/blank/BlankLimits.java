@@ -15,11 +15,6 @@ import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
-import org.jawroom.shop.vise.Base;
-import org.jawroom.shop.vise.Handle;
-import org.jawroom.shop.vise.Jaws;
-import org.jawroom.shop.vise.Projection;
-import org.jawroom.shop.vise.Screw;
 import org.jawroom.shop.vise.Vise;
 
 /**
@@ -29,20 +24,6 @@ import org.jawroom.shop.vise.Vise;
  * within the reading's own range. Fitting is the verdict {@code fits}, hand room included.
  */
 public final class BlankLimits {
-  private static final List<Column> SMALLER_HELPS =
-      List.of(
-          Column.BASE_WIDTH,
-          Column.REAR_REACH,
-          Column.FRONT_REACH,
-          Column.FIXED_JAW_THICKNESS,
-          Column.MOVING_JAW_THICKNESS,
-          Column.REAR_PROJECTION_CLOSED,
-          Column.REAR_PROJECTION_OPEN,
-          Column.FRONT_PROJECTION_CLOSED,
-          Column.FRONT_PROJECTION_OPEN,
-          Column.HANDLE_RADIUS,
-          Column.HANDLE_DEPTH);
-
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
@@ -72,11 +53,11 @@ public final class BlankLimits {
         atLeast(column, guard.isRow() ? guard.name() : "", values(guard.gap()), filled);
       }
     }
-    if (SMALLER_HELPS.contains(column)) {
+    if (ViseReadings.SMALLER_HELPS.contains(column)) {
       atMost(
           column,
-          values(reading(vise, column)),
-          value -> model(machine, with(vise, column, Dimension.of(value))));
+          values(ViseReadings.of(vise, column)),
+          value -> model(machine, ViseReadings.with(vise, column, Dimension.of(value))));
     }
   }
 
@@ -128,55 +109,5 @@ public final class BlankLimits {
 
   private Model model(Machine filled, Vise filledVise) {
     return Model.of(settings, filled, filledVise, Setup.PLAIN);
-  }
-
-  /** The reading of a column in which smaller helps. */
-  private static Dimension reading(Vise vise, Column column) {
-    return switch (column) {
-      case BASE_WIDTH -> vise.base().width();
-      case REAR_REACH -> vise.base().rearReach();
-      case FRONT_REACH -> vise.base().frontReach();
-      case FIXED_JAW_THICKNESS -> vise.jaws().fixedThickness();
-      case MOVING_JAW_THICKNESS -> vise.jaws().movingThickness();
-      case REAR_PROJECTION_CLOSED -> vise.screw().rear().closed();
-      case REAR_PROJECTION_OPEN -> vise.screw().rear().open();
-      case FRONT_PROJECTION_CLOSED -> vise.screw().front().closed();
-      case FRONT_PROJECTION_OPEN -> vise.screw().front().open();
-      case HANDLE_RADIUS -> vise.handle().radius();
-      case HANDLE_DEPTH -> vise.handle().depth();
-      default -> throw new IllegalArgumentException(column + " has no limit");
-    };
-  }
-
-  private static Vise with(Vise vise, Column column, Dimension filled) {
-    Base base = vise.base();
-    Jaws jaws = vise.jaws();
-    Screw screw = vise.screw();
-    Handle handle = vise.handle();
-    return switch (column) {
-      case BASE_WIDTH ->
-          vise.withBase(new Base(base.bedHeight(), filled, base.rearReach(), base.frontReach()));
-      case REAR_REACH ->
-          vise.withBase(new Base(base.bedHeight(), base.width(), filled, base.frontReach()));
-      case FRONT_REACH ->
-          vise.withBase(new Base(base.bedHeight(), base.width(), base.rearReach(), filled));
-      case FIXED_JAW_THICKNESS -> vise.withJaws(jaws.withThickness(filled, jaws.movingThickness()));
-      case MOVING_JAW_THICKNESS -> vise.withJaws(jaws.withThickness(jaws.fixedThickness(), filled));
-      case REAR_PROJECTION_CLOSED ->
-          vise.withScrew(screw.withRear(new Projection(filled, screw.rear().open())));
-      case REAR_PROJECTION_OPEN ->
-          vise.withScrew(screw.withRear(new Projection(screw.rear().closed(), filled)));
-      case FRONT_PROJECTION_CLOSED ->
-          vise.withScrew(screw.withFront(new Projection(filled, screw.front().open())));
-      case FRONT_PROJECTION_OPEN ->
-          vise.withScrew(screw.withFront(new Projection(screw.front().closed(), filled)));
-      case HANDLE_RADIUS ->
-          vise.withHandle(
-              new Handle(filled, handle.depth(), handle.onWhileCutting(), handle.fullSwing()));
-      case HANDLE_DEPTH ->
-          vise.withHandle(
-              new Handle(handle.radius(), filled, handle.onWhileCutting(), handle.fullSwing()));
-      default -> throw new IllegalArgumentException(column + " has no limit");
-    };
   }
 }

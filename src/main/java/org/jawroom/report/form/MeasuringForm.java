@@ -20,9 +20,14 @@ public final class MeasuringForm {
 
   /** The document, the same bytes for the same pages. */
   public static byte[] of(List<FormPage> pages) throws IOException {
+    return of(TITLE, pages);
+  }
+
+  /** The same under another title, by which the document is recognised. */
+  public static byte[] of(String title, List<FormPage> pages) throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDDocumentInformation information = new PDDocumentInformation();
-      information.setTitle(TITLE);
+      information.setTitle(title);
       document.setDocumentInformation(information);
       document.getDocumentCatalog().setLanguage("en");
       PdfFaces faces = new PdfFaces(document);

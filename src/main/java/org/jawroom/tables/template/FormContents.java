@@ -4,7 +4,10 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
@@ -113,6 +116,22 @@ public enum FormContents {
     this.traps = traps;
   }
 
+  /**
+   * The page on whose sketch a column is read; guards are taped as the gaps are, bolts of mounts as
+   * the vise's own. Empty if it is on none.
+   */
+  public static Optional<FormContents> of(String table, String column) {
+    if (table.equals(TableSpec.GUARDS.tableName())) {
+      return Optional.of(GAPS);
+    }
+    if (table.equals(TableSpec.MOUNTS.tableName())) {
+      return Optional.of(VISE_PLAN);
+    }
+    return Arrays.stream(values())
+        .filter(page -> page.table.tableName().equals(table) && page.columns.contains(column))
+        .findFirst();
+  }
+
   /** The table that takes the readings. */
   public TableSpec table() {
     return table;
@@ -146,15 +165,20 @@ public enum FormContents {
     return traps;
   }
 
-  /** The sketch with the readings marked. */
+  /** The sketch with all readings. */
   public BufferedImage sketch() {
+    return sketch(Set.of());
+  }
+
+  /** The sketch with a frame round the names of the columns {@code marked}. */
+  public BufferedImage sketch(Set<String> marked) {
     byte[] png =
         switch (this) {
-          case TABLE -> TableSketch.plan();
-          case NOSE -> MillSketch.side();
-          case GAPS -> GapSketch.plan();
-          case VISE_SIDE -> ViseSketch.side();
-          case VISE_PLAN -> ViseSketch.plan();
+          case TABLE -> TableSketch.plan(marked);
+          case NOSE -> MillSketch.side(marked);
+          case GAPS -> GapSketch.plan(marked);
+          case VISE_SIDE -> ViseSketch.side(marked);
+          case VISE_PLAN -> ViseSketch.plan(marked);
         };
     try {
       return ImageIO.read(new ByteArrayInputStream(png));

@@ -5,6 +5,8 @@ import static org.jawroom.tables.template.SketchPen.CASTING;
 import static org.jawroom.tables.template.SketchPen.FAINT;
 import static org.jawroom.tables.template.SketchPen.INK;
 
+import java.util.Set;
+
 /** The four gaps, each with the table at the end of its travel where the gap is taped. */
 final class GapSketch {
   static final int WIDTH = 900;
@@ -18,12 +20,14 @@ final class GapSketch {
   private static final double TRAVEL_Y = 32;
   private static final double WALL = 12;
 
-  private final SketchPen pen = new SketchPen(WIDTH, HEIGHT, 1, 0, 0);
+  private final SketchPen pen;
 
-  private GapSketch() {}
+  private GapSketch(Set<String> marked) {
+    pen = new SketchPen(WIDTH, HEIGHT, 1, 0, 0, marked);
+  }
 
-  static byte[] plan() {
-    GapSketch sketch = new GapSketch();
+  static byte[] plan(Set<String> marked) {
+    GapSketch sketch = new GapSketch(marked);
     sketch.pen.title("The four gaps, seen from above: run the table to the end, then tape");
     sketch.front(225, 412);
     sketch.rear(675, 412);

@@ -1,6 +1,7 @@
 package org.jawroom.tables.template;
 
 import java.util.List;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.Units;
@@ -93,12 +94,12 @@ final class LegendSheet {
   }
 
   private void sketches(XSSFWorkbook workbook) {
-    picture(workbook, GapSketch.plan(), GapSketch.WIDTH, GapSketch.HEIGHT);
-    picture(workbook, MillSketch.side(), MillSketch.WIDTH, MillSketch.HEIGHT);
+    picture(workbook, GapSketch.plan(Set.of()), GapSketch.WIDTH, GapSketch.HEIGHT);
+    picture(workbook, MillSketch.side(Set.of()), MillSketch.WIDTH, MillSketch.HEIGHT);
     sheet.setRowBreak(next - 1);
-    picture(workbook, TableSketch.plan(), TableSketch.WIDTH, TableSketch.HEIGHT);
-    picture(workbook, ViseSketch.side(), ViseSketch.WIDTH, ViseSketch.SIDE_HEIGHT);
-    picture(workbook, ViseSketch.plan(), ViseSketch.WIDTH, ViseSketch.PLAN_HEIGHT);
+    picture(workbook, TableSketch.plan(Set.of()), TableSketch.WIDTH, TableSketch.HEIGHT);
+    picture(workbook, ViseSketch.side(Set.of()), ViseSketch.WIDTH, ViseSketch.SIDE_HEIGHT);
+    picture(workbook, ViseSketch.plan(Set.of()), ViseSketch.WIDTH, ViseSketch.PLAN_HEIGHT);
   }
 
   /** Anchored at one corner only, so that no program's column widths stretch it. */

@@ -7,6 +7,8 @@ import static org.jawroom.tables.template.SketchPen.MEASURE;
 import static org.jawroom.tables.template.SketchPen.MOVING;
 import static org.jawroom.tables.template.SketchPen.STEEL;
 
+import java.util.Set;
+
 /** A mill from its right side: the heights, the ledges, and the heights at which gaps are taped. */
 final class MillSketch {
   static final int WIDTH = 900;
@@ -14,8 +16,8 @@ final class MillSketch {
 
   private MillSketch() {}
 
-  static byte[] side() {
-    SketchPen pen = new SketchPen(WIDTH, HEIGHT, 0.6, -790, -330);
+  static byte[] side(Set<String> marked) {
+    SketchPen pen = new SketchPen(WIDTH, HEIGHT, 0.6, -790, -330, marked);
     pen.title("A mill from its right side: front on the left, column on the right");
     machine(pen);
     vise(pen);

@@ -15,6 +15,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Set;
 import javax.imageio.ImageIO;
 
 /**
@@ -41,6 +42,7 @@ final class SketchPen {
   private final double scale;
   private final double left;
   private final double bottom;
+  private final Set<String> marked;
 
   /**
    * @param width of the displayed picture in pixels
@@ -48,8 +50,10 @@ final class SketchPen {
    * @param scale pixels per unit of the drawing
    * @param left the drawing's x at the left edge
    * @param bottom the drawing's y at the lower edge
+   * @param marked columns whose labels get a frame
    */
-  SketchPen(int width, int height, double scale, double left, double bottom) {
+  SketchPen(int width, int height, double scale, double left, double bottom, Set<String> marked) {
+    this.marked = marked;
     image = new BufferedImage(width * FINENESS, height * FINENESS, BufferedImage.TYPE_INT_RGB);
     g = image.createGraphics();
     g.setColor(Color.WHITE);
@@ -240,8 +244,32 @@ final class SketchPen {
     font(style, size);
     FontMetrics metrics = g.getFontMetrics();
     double start = x - anchor * metrics.stringWidth(words);
+    if (isMarked(words)) {
+      frame(start, y, metrics, words);
+    }
     g.setColor(colour);
     g.drawString(words, (float) start, (float) y);
+  }
+
+  /** A label may stand for two columns: {@code rear_projection} for closed and open. */
+  private boolean isMarked(String label) {
+    return marked.stream()
+        .anyMatch(column -> column.equals(label) || column.startsWith(label + "_"));
+  }
+
+  /** White under the label, a heavy black frame round it: seen in black and white, too. */
+  private void frame(double x, double y, FontMetrics metrics, String words) {
+    Rectangle2D round =
+        new Rectangle2D.Double(
+            x - 4,
+            y - metrics.getAscent() - 1,
+            metrics.stringWidth(words) + 8.0,
+            metrics.getAscent() + metrics.getDescent() + 2.0);
+    g.setColor(Color.WHITE);
+    g.fill(round);
+    stroke(2.4);
+    g.setColor(Color.BLACK);
+    g.draw(round);
   }
 
   /** The finished picture. */

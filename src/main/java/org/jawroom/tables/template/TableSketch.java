@@ -7,6 +7,7 @@ import static org.jawroom.tables.template.SketchPen.INK;
 import static org.jawroom.tables.template.SketchPen.MEASURE;
 
 import java.awt.Color;
+import java.util.Set;
 
 /** A table from above, its slots, and the range of the spindle over it. */
 final class TableSketch {
@@ -15,8 +16,8 @@ final class TableSketch {
 
   private TableSketch() {}
 
-  static byte[] plan() {
-    SketchPen pen = new SketchPen(WIDTH, HEIGHT, 0.62, -720, -370);
+  static byte[] plan(Set<String> marked) {
+    SketchPen pen = new SketchPen(WIDTH, HEIGHT, 0.62, -720, -370, marked);
     pen.title("The table from above, you in front of it");
     pen.body(CASTING, -450, 450, -200, 200);
     for (int slot = -1; slot <= 1; slot++) {

@@ -8,6 +8,7 @@ import static org.jawroom.tables.template.SketchPen.MOVING;
 import static org.jawroom.tables.template.SketchPen.STEEL;
 
 import java.awt.Color;
+import java.util.Set;
 
 /** A vise with one moving jaw, from the side and from above, each dimension named by its column. */
 final class ViseSketch {
@@ -18,8 +19,8 @@ final class ViseSketch {
   private ViseSketch() {}
 
   /** From the side: the fixed jaw on the left, the handle on the right. */
-  static byte[] side() {
-    SketchPen pen = new SketchPen(WIDTH, SIDE_HEIGHT, 1.3, -291, -125);
+  static byte[] side(Set<String> marked) {
+    SketchPen pen = new SketchPen(WIDTH, SIDE_HEIGHT, 1.3, -291, -125, marked);
     pen.title("A vise from the side");
     pen.wall(-250, 360, -14, 0);
     pen.note(-205, -26, INK, "machine table");
@@ -79,8 +80,8 @@ final class ViseSketch {
   }
 
   /** From above: the handle on the right. */
-  static byte[] plan() {
-    SketchPen pen = new SketchPen(WIDTH, PLAN_HEIGHT, 1.3, -291, -180);
+  static byte[] plan(Set<String> marked) {
+    SketchPen pen = new SketchPen(WIDTH, PLAN_HEIGHT, 1.3, -291, -180, marked);
     pen.title("The same vise from above");
     pen.body(STEEL, -115, 300, -14, 14);
     pen.body(CASTING, -70, 260, -105, 105);

@@ -38,6 +38,7 @@ class TallyTest {
             .done(),
         List.of(),
         List.of(),
+        List.of(),
         Optional.empty(),
         Optional.empty());
   }

@@ -11,6 +11,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /** The characters of a CSV file, decoded as a stream. */
 final class CsvText {
@@ -77,6 +78,15 @@ final class CsvText {
     return result.isError()
         ? new Trouble(line, "is not " + charset + " from here on; save the file as CSV in UTF-8")
         : new Trouble(0, "");
+  }
+
+  Charset charset() {
+    return charset;
+  }
+
+  /** The byte order mark; empty if there is none. */
+  byte[] mark() {
+    return Arrays.copyOf(bytes, start);
   }
 
   /** Starts after the byte order mark. */
