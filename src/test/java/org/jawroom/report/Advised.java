@@ -29,6 +29,7 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.placement.space.Place;
+import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Side;
@@ -100,8 +101,15 @@ public final class Advised {
   public Advised blank(Column column, String guard, Relation relation, String limit) {
     limits.add(
         new BlankLimit(
-            column,
-            guard,
+            new OpenReading(
+                column,
+                Measurand.of(
+                    column,
+                    column.table().equals("vises")
+                        ? outcome.vise().name()
+                        : outcome.machine().name(),
+                    guard),
+                Dimension.BLANK),
             relation,
             limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit)),
             OptionalLong.empty()));

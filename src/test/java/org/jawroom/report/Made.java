@@ -3,6 +3,7 @@ package org.jawroom.report;
 import static org.jawroom.report.Invented.mm;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -22,13 +23,19 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Play;
 import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Bolt;
+import org.jawroom.shop.vise.Mount;
+import org.jawroom.shop.vise.Screw;
 import org.jawroom.shop.vise.Vise;
 
 /** An outcome in the making: lengths in millimetres as text, what is not said as it mostly is. */
 public final class Made {
-  private final Machine machine;
-  private final Vise vise;
+  private Machine machine;
+  private Vise vise;
   private final Verdict verdict;
   private OptionalLong best = OptionalLong.empty();
   private Optional<Limit> limit = Optional.empty();
@@ -156,8 +163,35 @@ public final class Made {
     return this;
   }
 
+  /** The columns of the open readings; those read here become blank. */
   public Made missing(Column... columns) {
     missing = List.of(columns);
+    for (Column column : columns) {
+      switch (column) {
+        case FRONT_GAP -> machine = machine.withGap(Side.FRONT, Dimension.BLANK);
+        case REAR_GAP -> machine = machine.withGap(Side.REAR, Dimension.BLANK);
+        case BASE_WIDTH -> {
+          Base base = vise.base();
+          vise =
+              vise.withBase(
+                  new Base(base.bedHeight(), Dimension.BLANK, base.rearReach(), base.frontReach()));
+        }
+        case SCREW_HEIGHT -> {
+          Screw screw = vise.screw();
+          vise =
+              vise.withScrew(
+                  new Screw(screw.rear(), screw.front(), Dimension.BLANK, screw.diameter()));
+        }
+        case HOLE_U -> {
+          Dimension known = Invented.known("18");
+          Bolt bolt = new Bolt(known, known, Dimension.BLANK, known);
+          List<Mount> mounts = new ArrayList<>(vise.mounts());
+          mounts.add(new Mount("ends", false, List.of(bolt)));
+          vise = vise.toBuilder().mounts(mounts).build();
+        }
+        default -> {}
+      }
+    }
     return this;
   }
 

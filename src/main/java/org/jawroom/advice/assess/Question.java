@@ -5,20 +5,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.blank.Relation;
+import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.value.Column;
 
 /**
  * A question to the seller of a machine: one of its blanks, and the limits at which the answer
  * matters.
  *
- * @param guard for {@link Column#GUARD_GAP} the guard whose gap it is; else empty
  * @param changes the vises, then jobs, that depend on it and have a limit, in input order
  * @param open the names of those that depend on it without a limit that can be computed, likewise
  */
-public record Question(Column column, String guard, List<Change> changes, List<String> open) {
+public record Question(OpenReading reading, List<Change> changes, List<String> open) {
   public Question {
     changes = List.copyOf(changes);
     open = List.copyOf(open);
+  }
+
+  public Column column() {
+    return reading.column();
   }
 
   /** Whether nothing in the shop depends on it. */

@@ -22,8 +22,8 @@ import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.job.Unchecked;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Job;
+import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.Settings;
-import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
@@ -54,10 +54,9 @@ final class Questions {
       if (column == Column.GUARD_GAP) {
         machine.guardRows().stream()
             .filter(guard -> guard.gap().isBlank())
-            .map(Guard::name)
-            .forEach(guard -> questions.add(question(column, guard)));
+            .forEach(guard -> questions.add(question(OpenReading.of(machine, guard))));
       } else if (isBlank(column)) {
-        questions.add(question(column, ""));
+        questions.add(question(OpenReading.of(machine, column)));
       }
     }
     return questions;
@@ -78,7 +77,8 @@ final class Questions {
     };
   }
 
-  private Question question(Column column, String guard) {
+  private Question question(OpenReading reading) {
+    Column column = reading.column();
     Map<String, Question.Change> changes = new LinkedHashMap<>();
     List<String> open = new ArrayList<>();
     for (Advice vise : vises) {
@@ -86,9 +86,7 @@ final class Questions {
           && vise.outcome().missing().contains(column)) {
         String name = vise.outcome().vise().name();
         Optional<BlankLimit> limit =
-            vise.limits().stream()
-                .filter(blank -> blank.column() == column && blank.guard().equals(guard))
-                .findFirst();
+            vise.limits().stream().filter(blank -> blank.reading().equals(reading)).findFirst();
         if (limit.isPresent()) {
           changes.put("vise " + name, change(vise, limit.get(), name));
         } else {
@@ -99,12 +97,12 @@ final class Questions {
     jobs.forEach(
         (job, outcomes) -> {
           if (isOpen(outcomes, column)) {
-            Optional<Question.Change> change = change(job, outcomes, column, guard);
+            Optional<Question.Change> change = change(job, outcomes, reading);
             change.ifPresentOrElse(
                 known -> changes.put("job " + job.name(), known), () -> open.add(job.name()));
           }
         });
-    return new Question(column, guard, List.copyOf(changes.values()), open);
+    return new Question(reading, List.copyOf(changes.values()), open);
   }
 
   private Question.Change change(Advice vise, BlankLimit limit, String name) {
@@ -154,14 +152,15 @@ final class Questions {
 
   /** The change for the least demanding vise; vises with no other blank are considered first. */
   private Optional<Question.Change> change(
-      Job job, List<JobOutcome> outcomes, Column column, String guard) {
+      Job job, List<JobOutcome> outcomes, OpenReading reading) {
+    Column column = reading.column();
     List<JobOutcome> open =
         outcomes.stream()
             .filter(outcome -> hangsOn(outcome, column))
             .sorted(Comparator.comparing(outcome -> !isAlone(outcome, column)))
             .toList();
     if (BlankGaps.isGap(column)) {
-      return Optional.of(ofGap(job, open, column, guard));
+      return Optional.of(ofGap(job, open, reading));
     }
     if (column == Column.NOSE_MAX && job.toolLength().isKnown()) {
       long least =
@@ -200,14 +199,13 @@ final class Questions {
   }
 
   /** Found by bisection, with every other blank gap at its largest. */
-  private Question.Change ofGap(Job job, List<JobOutcome> open, Column column, String guard) {
+  private Question.Change ofGap(Job job, List<JobOutcome> open, OpenReading reading) {
     LongPredicate serves =
         gap -> {
-          Machine filled =
-              BlankGaps.blanksAt(BlankGaps.at(machine, column, guard, gap), Length.LARGEST);
+          Machine filled = BlankGaps.blanksAt(BlankGaps.at(machine, reading, gap), Length.LARGEST);
           return open.stream().anyMatch(outcome -> mayHold(filled, outcome));
         };
-    boolean alone = isAlone(open.get(0), column) && blankGuards(machine) <= 1;
+    boolean alone = isAlone(open.get(0), reading.column()) && blankGuards(machine) <= 1;
     OptionalLong least = MonotoneSearch.from(-Length.LARGEST, Length.LARGEST, serves);
     Relation relation =
         serves.test(-Length.LARGEST)

@@ -10,6 +10,7 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.MonotoneSearch;
 import org.jawroom.placement.pairing.Model;
+import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
@@ -50,14 +51,14 @@ public final class BlankLimits {
       if (guard.reading() == column && guard.gap().isOpen()) {
         LongFunction<Model> filled =
             value -> model(machine.withInstead(guard, guard.withGap(Dimension.of(value))), vise);
-        atLeast(column, guard.isRow() ? guard.name() : "", values(guard.gap()), filled);
+        atLeast(OpenReading.of(machine, guard), filled);
       }
     }
     if (ViseReadings.SMALLER_HELPS.contains(column)) {
-      atMost(
-          column,
-          values(ViseReadings.of(vise, column)),
-          value -> model(machine, ViseReadings.with(vise, column, Dimension.of(value))));
+      for (OpenReading reading : OpenReading.of(machine, vise, List.of(column))) {
+        atMost(
+            reading, value -> model(machine, ViseReadings.with(vise, column, Dimension.of(value))));
+      }
     }
   }
 
@@ -67,33 +68,33 @@ public final class BlankLimits {
     return Interval.of(Math.max(-Length.LARGEST, all.lo()), Math.min(Length.LARGEST, all.hi()));
   }
 
-  private void atLeast(Column column, String guard, Interval values, LongFunction<Model> filled) {
+  private void atLeast(OpenReading reading, LongFunction<Model> filled) {
+    Interval values = values(reading.value());
     LongPredicate fits = value -> filled.apply(value).atBest().isClearWithHandRoom();
     LongPredicate isSure = value -> filled.apply(value).isClearWithHandRoom();
     OptionalLong sure = least(values, isSure);
     if (fits.test(values.lo())) {
-      limits.add(new BlankLimit(column, guard, Relation.ALWAYS, OptionalLong.empty(), sure));
+      limits.add(new BlankLimit(reading, Relation.ALWAYS, OptionalLong.empty(), sure));
     } else {
-      add(column, guard, Relation.AT_LEAST, least(values, fits), sure);
+      add(reading, Relation.AT_LEAST, least(values, fits), sure);
     }
   }
 
-  private void atMost(Column column, Interval values, LongFunction<Model> filled) {
+  private void atMost(OpenReading reading, LongFunction<Model> filled) {
+    Interval values = values(reading.value());
     LongPredicate fits = value -> filled.apply(value).atBest().isClearWithHandRoom();
     LongPredicate isSure = value -> filled.apply(value).isClearWithHandRoom();
     Interval sizes = Interval.of(Math.max(0, values.lo()), values.hi());
     OptionalLong sure = most(sizes, isSure);
     if (fits.test(sizes.hi())) {
-      limits.add(new BlankLimit(column, "", Relation.ALWAYS, OptionalLong.empty(), sure));
+      limits.add(new BlankLimit(reading, Relation.ALWAYS, OptionalLong.empty(), sure));
     } else {
-      add(column, "", Relation.AT_MOST, most(sizes, fits), sure);
+      add(reading, Relation.AT_MOST, most(sizes, fits), sure);
     }
   }
 
-  private void add(
-      Column column, String guard, Relation relation, OptionalLong limit, OptionalLong sure) {
-    limits.add(
-        new BlankLimit(column, guard, limit.isPresent() ? relation : Relation.NEVER, limit, sure));
+  private void add(OpenReading reading, Relation relation, OptionalLong limit, OptionalLong sure) {
+    limits.add(new BlankLimit(reading, limit.isPresent() ? relation : Relation.NEVER, limit, sure));
   }
 
   /** The least value that serves, in steps of 0.01 mm; the end of the range if only that does. */

@@ -77,7 +77,7 @@ public final class DecidingReadings {
   }
 
   private static boolean isOf(BlankLimit limit, OpenReading reading) {
-    return limit.column() == reading.column() && limit.guard().equals(reading.reading().item());
+    return limit.reading().measurand().equals(reading.reading());
   }
 
   /** Whether one of the values tried does not let the pairing fit, all others at best. */

@@ -22,6 +22,7 @@ import org.jawroom.report.csv.CsvReport;
 import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.ReportMarks;
+import org.jawroom.report.wording.OpenWords;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.standards.ClearanceHole;
@@ -186,9 +187,7 @@ final class AssessCsv {
   }
 
   private void ask(Question question) throws IOException {
-    String item =
-        question.column().path()
-            + (question.guard().isEmpty() ? "" : " (" + question.guard() + ")");
+    String item = OpenWords.path(question.reading());
     for (Question.Change change : question.changes()) {
       boolean load = change.kilograms().isPresent();
       String value =

@@ -10,15 +10,11 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.LookedFor;
+import org.jawroom.report.wording.OpenWords;
 import org.jawroom.shop.value.Column;
 
 /** The questions to the seller of a machine, in words. */
 record SellerWords(PeopleUnit unit) {
-
-  /** {@code rear_gap}, {@code gap of the hose arm}. */
-  static String name(Question question) {
-    return question.guard().isEmpty() ? question.column().column() : "gap of " + question.guard();
-  }
 
   /** What the column asks for. */
   static String means(Column column) {
@@ -67,9 +63,14 @@ record SellerWords(PeopleUnit unit) {
     List<String> idle = new ArrayList<>();
     for (Question question : assessed.questions()) {
       if (question.isIdle()) {
-        idle.add(name(question));
+        idle.add(OpenWords.column(question.reading()));
       } else {
-        lines.add(name(question) + " (" + means(question.column()) + "): " + answer(question));
+        lines.add(
+            OpenWords.column(question.reading())
+                + " ("
+                + means(question.column())
+                + "): "
+                + answer(question));
       }
     }
     List<String> kinds = LookedFor.not(assessed.machine());

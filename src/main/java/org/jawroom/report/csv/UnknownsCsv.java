@@ -12,6 +12,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.publish.ReportKind;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.ReportMarks;
+import org.jawroom.report.wording.OpenWords;
 
 /**
  * {@code unknowns.csv}: one row for each blank with a limit in an unknown pairing, and for each
@@ -68,14 +69,12 @@ public final class UnknownsCsv {
     return List.of(
         PlainText.harmless(outcome.machine().name()),
         PlainText.harmless(outcome.vise().name()),
-        blank.guard().isEmpty()
-            ? blank.column().path()
-            : blank.column().path() + " (" + blank.guard() + ")",
+        OpenWords.path(blank.reading()),
         blank.relation().code(),
         blank.relation() == Relation.AT_MOST
             ? CsvReport.down(blank.limit())
             : CsvReport.up(blank.limit()),
-        BlankGaps.isGap(blank.column())
+        BlankGaps.isGap(blank.reading().column())
             ? CsvReport.up(blank.sure())
             : CsvReport.down(blank.sure()));
   }

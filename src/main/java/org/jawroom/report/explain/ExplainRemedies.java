@@ -10,6 +10,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Elsewhere;
+import org.jawroom.report.wording.OpenWords;
 import org.jawroom.report.wording.RemedyWords;
 import org.jawroom.shop.value.Column;
 
@@ -141,7 +142,8 @@ record ExplainRemedies(ExplainFacts facts) {
     limits.forEach(limit -> blanks.add(limit(outcome, limit)));
     List<Column> others =
         outcome.missing().stream()
-            .filter(column -> limits.stream().noneMatch(limit -> limit.column() == column))
+            .filter(
+                column -> limits.stream().noneMatch(limit -> limit.reading().column() == column))
             .toList();
     if (!others.isEmpty()) {
       blanks.add(
@@ -152,7 +154,7 @@ record ExplainRemedies(ExplainFacts facts) {
   }
 
   private String limit(Outcome outcome, BlankLimit limit) {
-    String column = limit.guard().isEmpty() ? limit.column().column() : "gap of " + limit.guard();
+    String column = OpenWords.column(limit.reading());
     // If other blanks are open too, a limit is necessary but not sufficient.
     String fits = outcome.missing().size() == 1 ? "fits" : "can fit";
     return switch (limit.relation()) {

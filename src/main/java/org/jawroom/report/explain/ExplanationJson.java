@@ -234,8 +234,8 @@ public final class ExplanationJson {
 
   private static Map<String, Object> limit(BlankLimit limit) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("column", limit.column().path());
-    json.put("guard", limit.guard());
+    json.put("column", limit.reading().column().path());
+    json.put("guard", limit.reading().measurand().item());
     json.put("relation", limit.relation().code());
     json.put("limit_mm", length(limit.limit(), Rounding.NEAREST));
     json.put("sure_mm", length(limit.sure(), Rounding.NEAREST));

@@ -13,6 +13,7 @@ import org.jawroom.report.format.SheetNames;
 import org.jawroom.report.readings.BlankWords;
 import org.jawroom.report.readings.Readings;
 import org.jawroom.report.readings.ToMeasure;
+import org.jawroom.report.wording.OpenWords;
 import org.jawroom.report.wording.RemedyWords;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
@@ -103,7 +104,7 @@ final class ToMeasureSheet {
   private void blank(ToMeasure one) {
     BlankWords words = new BlankWords(unit);
     list.entry();
-    list.text(BlankWords.name(one.blank()));
+    list.text(OpenWords.column(one.blank().reading()));
     list.text(BlankWords.owner(one));
     list.number(one.alone().size(), "0");
     list.number(one.pairings().size(), "0");

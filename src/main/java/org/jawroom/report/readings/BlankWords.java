@@ -16,15 +16,10 @@ public record BlankWords(PeopleUnit unit) {
 
   private static final int NAMED = 4;
 
-  /** {@code rear_gap}, {@code gap of the hose arm}. */
-  public static String name(BlankCell blank) {
-    return blank.guard().isEmpty() ? blank.column().column() : "gap of " + blank.guard();
-  }
-
   /** The machine or vise it belongs to. */
   public static String owner(ToMeasure one) {
     Outcome outcome = one.pairings().get(0).outcome();
-    return one.blank().isOfMachine() ? outcome.machine().name() : outcome.vise().name();
+    return one.blank().reading().isOfMachine() ? outcome.machine().name() : outcome.vise().name();
   }
 
   /** {@code fits all 5 if ≥ 41.28; none below 12.5}. */
@@ -61,7 +56,7 @@ public record BlankWords(PeopleUnit unit) {
   /** The names of the partners for which this blank is the only one. */
   public static String settles(ToMeasure one) {
     Function<Outcome, String> partner =
-        one.blank().isOfMachine() ? o -> o.vise().name() : o -> o.machine().name();
+        one.blank().reading().isOfMachine() ? o -> o.vise().name() : o -> o.machine().name();
     String named =
         one.alone().stream()
             .limit(NAMED)
@@ -100,7 +95,6 @@ public record BlankWords(PeopleUnit unit) {
   }
 
   private static boolean isLimited(Advice pairing, BlankCell blank) {
-    return pairing.limits().stream()
-        .anyMatch(limit -> limit.column() == blank.column() && limit.guard().equals(blank.guard()));
+    return pairing.limits().stream().anyMatch(limit -> limit.reading().equals(blank.reading()));
   }
 }

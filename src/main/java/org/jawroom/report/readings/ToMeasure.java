@@ -57,7 +57,7 @@ public record ToMeasure(BlankCell blank, List<Advice> pairings, List<Advice> alo
   List<BlankLimit> limits(Relation relation) {
     return pairings.stream()
         .flatMap(pairing -> pairing.limits().stream())
-        .filter(limit -> limit.column() == blank.column() && limit.guard().equals(blank.guard()))
+        .filter(limit -> limit.reading().equals(blank.reading()))
         .filter(limit -> limit.relation() == relation)
         .toList();
   }

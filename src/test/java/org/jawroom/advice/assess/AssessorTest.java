@@ -311,7 +311,7 @@ class AssessorTest {
         filled.guardRows().stream()
             .map(
                 guard ->
-                    guard.name().equals(question.guard())
+                    guard.name().equals(question.reading().measurand().item())
                         ? guard.withGap(Dimension.of(gap))
                         : guard)
             .toList();

@@ -73,7 +73,7 @@ class BlankLimitsTest {
     }
     Advice advice = Advisor.advise(shop.settings(), outcome.machine(), outcome.vise());
     BlankLimit limit = advice.limits().get(0);
-    assertEquals(GAPS.get(side), limit.column(), input);
+    assertEquals(GAPS.get(side), limit.reading().column(), input);
     seen.merge(limit.relation(), 1, Integer::sum);
     switch (limit.relation()) {
       case AT_LEAST -> {

@@ -112,7 +112,7 @@ class ToMeasureSheetTest {
         new ArrayList<>(
             List.of(
                 "rear_gap|B|2.0|2.0|machines|fits all 2 if ≥ 30; none below 20|v1, v2",
-                "hole_u|v3|1.0|2.0|mounts|no limit is known|B",
+                "hole_u of ends|v3|1.0|2.0|mounts|no limit is known|B",
                 "rear_gap|A|0.0|3.0|machines|can fit 2 if ≥ 41.28; none of them below 12.5; "
                     + "no limit is known for 1; if the other blanks let it|",
                 "base_width|v1|0.0|1.0|vises|can fit if ≤ 170; if the other blanks let it|",
