@@ -22,6 +22,9 @@ import org.jawroom.tables.row.Note;
 
 /** Collects the facts of a run that the reports list, from the reading and the outcomes. */
 public final class Facts {
+  /** The most names listed with one default. */
+  private static final int NAMES = 100;
+
   private Facts() {}
 
   public static RunFacts of(Reading reading, Shop shop, List<Outcome> outcomes) {
@@ -61,7 +64,7 @@ public final class Facts {
                     new RunFacts.Setting(
                         setting.name(), setting.text() + " (" + setting.origin() + ")"))
             .toList(),
-        Stream.of(defaults(reading), skipped(reading), leftAlone(reading))
+        Stream.of(defaults(reading, shop), skipped(reading), leftAlone(reading))
             .flatMap(List::stream)
             .toList(),
         Stream.concat(warnings.stream(), shortTools.lines().stream()).toList(),
@@ -70,14 +73,9 @@ public final class Facts {
         Version.number());
   }
 
-  /** The defaults that affect the results, one line each. */
-  public static List<String> defaults(Reading reading) {
-    return reading.notes(Note.Kind.DEFAULT).stream().map(Note::toString).toList();
-  }
-
   /**
-   * The same with one line for equal defaults of several rows: {@code machines.csv: slot_first
-   * blank, so …: knee mill, bed mill}.
+   * The defaults that affect the results, with one line for equal defaults of several rows: {@code
+   * machines.csv: slot_first blank, so …: knee mill, bed mill}; of very many rows the first.
    */
   public static List<String> defaults(Reading reading, Shop shop) {
     Set<String> names = new HashSet<>();
@@ -92,9 +90,13 @@ public final class Facts {
       row.ifPresent(name -> its.add(name.substring(name.indexOf(' ') + 1)));
     }
     List<String> lines = new ArrayList<>();
-    rows.forEach(
-        (what, its) -> lines.add(its.isEmpty() ? what : what + ": " + String.join(", ", its)));
+    rows.forEach((what, its) -> lines.add(its.isEmpty() ? what : what + ": " + names(its)));
     return lines;
+  }
+
+  private static String names(List<String> all) {
+    String first = String.join(", ", all.subList(0, Math.min(all.size(), NAMES)));
+    return all.size() > NAMES ? first + " and " + (all.size() - NAMES) + " more" : first;
   }
 
   /** The name before a colon at which the text starts; names may hold colons. */

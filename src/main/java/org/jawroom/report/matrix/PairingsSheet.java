@@ -122,8 +122,8 @@ public final class PairingsSheet {
             new Heading("Room over jaws", 8),
             new Heading("Table still carries, kg", 9),
             new Heading("How many on one table", 8),
-            new Heading("They stand at, along the slots", 18),
-            new Heading("Mind", 32),
+            new Heading("They stand at, along the slots", 34),
+            new Heading("Mind", 40),
             new Heading("Not measured", 26)));
     return headings;
   }

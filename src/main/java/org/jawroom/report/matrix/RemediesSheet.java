@@ -49,16 +49,16 @@ final class RemediesSheet {
             styles,
             NAME,
             List.of(
-                new Heading("Machine", 18),
-                new Heading("Vise", 18),
-                new Heading("As it is", 19),
+                new Heading("Machine", 16),
+                new Heading("Vise", 16),
+                new Heading("As it is", 16),
                 new Heading("What alone would make it fit", 38),
-                new Heading("It is then", 9),
+                new Heading("It is then", 8),
                 new Heading("Margin then", 8),
-                new Heading("Limited by then", 28),
-                new Heading("Mind", 27),
-                new Heading("Another vise of ours that fits here", 25),
-                new Heading("A machine of ours where this vise fits", 25)),
+                new Heading("Limited by then", 24),
+                new Heading("Mind", 25),
+                new Heading("Another vise of ours that fits here", 32),
+                new Heading("A machine of ours where this vise fits", 32)),
             2);
   }
 

@@ -25,6 +25,7 @@ public final class InputsSheet {
     sheet.setColumnWidth(0, LEFT * 256);
     sheet.setColumnWidth(1, RIGHT * 256);
     Paper.set(sheet, styles.unit(), -1, -1, 0, LEFT + RIGHT);
+    sheet.getPrintSetup().setLandscape(false);
   }
 
   public static void add(SXSSFWorkbook book, Styles styles, RunFacts facts, SheetLimits limits) {
