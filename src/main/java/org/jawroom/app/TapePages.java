@@ -108,7 +108,8 @@ public final class TapePages {
     return new FormReading(
         shortened(one.reading().reading(), LONGEST_READING),
         decides + column.help(),
-        column.noneAllowed());
+        column.noneAllowed(),
+        false);
   }
 
   private static String sentence(String words) {

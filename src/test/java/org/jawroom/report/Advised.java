@@ -119,6 +119,7 @@ public final class Advised {
             Dimension.BLANK,
             how,
             limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit)),
+            settles && !limit.isEmpty() ? OptionalLong.of(mm(limit)) : OptionalLong.empty(),
             settles,
             OptionalLong.empty()));
     return this;
