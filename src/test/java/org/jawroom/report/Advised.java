@@ -99,6 +99,7 @@ public final class Advised {
   }
 
   public Advised blank(Column column, String guard, Relation relation, String limit) {
+    OptionalLong length = limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit));
     limits.add(
         new BlankLimit(
             new OpenReading(
@@ -111,25 +112,30 @@ public final class Advised {
                     guard),
                 Dimension.BLANK),
             relation,
-            limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit)),
+            length,
             OptionalLong.empty()));
+    decides(column, guard, relation, length);
     return this;
   }
 
-  /** A reading that decides the pairing, its bounds blank. */
-  public Advised decides(
-      Measurand reading, Column column, Decides how, String limit, boolean settles) {
-    deciding.add(
-        new Deciding(
-            reading,
-            column,
-            column.compareTo(Column.GUARD_GAP) <= 0,
-            Dimension.BLANK,
-            how,
-            limit.isEmpty() ? OptionalLong.empty() : OptionalLong.of(mm(limit)),
-            settles,
-            OptionalLong.empty()));
-    return this;
+  /** It decides the pairing if it has a limit, and settles it if nothing else is missing. */
+  private void decides(Column column, String guard, Relation relation, OptionalLong limit) {
+    boolean ofMachine = column.compareTo(Column.GUARD_GAP) <= 0;
+    String name = ofMachine ? outcome.machine().name() : outcome.vise().name();
+    boolean settles = outcome.missing().size() == 1;
+    if (limit.isPresent()) {
+      deciding.add(
+          new Deciding(
+              Measurand.of(column, name, guard),
+              column,
+              ofMachine,
+              Dimension.BLANK,
+              relation == Relation.AT_LEAST ? Decides.FROM : Decides.UP_TO,
+              limit,
+              settles ? limit : OptionalLong.empty(),
+              settles,
+              OptionalLong.empty()));
+    }
   }
 
   public Advised together(String... positions) {

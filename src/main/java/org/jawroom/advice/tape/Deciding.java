@@ -12,6 +12,8 @@ import org.jawroom.shop.value.Measurand;
  * @param ofMachine whether it is read on the machine rather than on the vise
  * @param bounds what is known of it
  * @param limit half-nanometres, for {@link Decides#FROM} and {@link Decides#UP_TO}
+ * @param sure the value from which on, or up to which, it fits whatever the others are; empty if
+ *     there is none
  * @param settles whether it can settle the pairing by itself
  * @param within how closely to read it, ± half-nanometres, a whole multiple of 0.01 mm, rounded
  *     down; empty if nothing asks for it
@@ -23,6 +25,7 @@ public record Deciding(
     Dimension bounds,
     Decides how,
     OptionalLong limit,
+    OptionalLong sure,
     boolean settles,
     OptionalLong within) {
   public Deciding {

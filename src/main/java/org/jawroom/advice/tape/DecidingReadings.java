@@ -56,7 +56,8 @@ public final class DecidingReadings {
       return found;
     }
     return open.size() == 1
-        ? List.of(deciding(open.get(0), Decides.SOME, OptionalLong.empty(), true))
+        ? List.of(
+            deciding(open.get(0), Decides.SOME, OptionalLong.empty(), OptionalLong.empty(), true))
         : open.stream().map(DecidingReadings::together).toList();
   }
 
@@ -64,14 +65,22 @@ public final class DecidingReadings {
     Optional<BlankLimit> limit = limits.stream().filter(one -> isOf(one, reading)).findFirst();
     if (limit.isEmpty()) {
       return someFail(reading)
-          ? Optional.of(deciding(reading, Decides.SOME, OptionalLong.empty(), open.size() == 1))
+          ? Optional.of(
+              deciding(
+                  reading,
+                  Decides.SOME,
+                  OptionalLong.empty(),
+                  OptionalLong.empty(),
+                  open.size() == 1))
           : Optional.empty();
     }
     BlankLimit found = limit.get();
     boolean settles = found.sure().isPresent() || open.size() == 1;
     return switch (found.relation()) {
-      case AT_LEAST -> Optional.of(deciding(reading, Decides.FROM, found.limit(), settles));
-      case AT_MOST -> Optional.of(deciding(reading, Decides.UP_TO, found.limit(), settles));
+      case AT_LEAST ->
+          Optional.of(deciding(reading, Decides.FROM, found.limit(), found.sure(), settles));
+      case AT_MOST ->
+          Optional.of(deciding(reading, Decides.UP_TO, found.limit(), found.sure(), settles));
       case ALWAYS, NEVER -> Optional.empty();
     };
   }
@@ -111,11 +120,11 @@ public final class DecidingReadings {
   }
 
   private static Deciding together(OpenReading reading) {
-    return deciding(reading, Decides.TOGETHER, OptionalLong.empty(), false);
+    return deciding(reading, Decides.TOGETHER, OptionalLong.empty(), OptionalLong.empty(), false);
   }
 
   private static Deciding deciding(
-      OpenReading reading, Decides how, OptionalLong limit, boolean settles) {
+      OpenReading reading, Decides how, OptionalLong limit, OptionalLong sure, boolean settles) {
     return new Deciding(
         reading.reading(),
         reading.column(),
@@ -123,6 +132,7 @@ public final class DecidingReadings {
         reading.bounds(),
         how,
         limit,
+        sure,
         settles,
         within(reading.bounds(), reading.tolerance()));
   }

@@ -4,16 +4,15 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.ToTape;
 import org.jawroom.advice.ToleranceNeeded;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.SheetNames;
-import org.jawroom.report.readings.BlankWords;
 import org.jawroom.report.readings.Readings;
-import org.jawroom.report.readings.ToMeasure;
-import org.jawroom.report.wording.OpenWords;
+import org.jawroom.report.tape.ToTapeWords;
 import org.jawroom.report.wording.RemedyWords;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
@@ -22,7 +21,7 @@ import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Shop;
 
 /**
- * The sheet <i>To measure</i>: which blanks to fill in first, and below how accurately pairings too
+ * The sheet <i>To measure</i>: which readings to tape first, and below how accurately pairings too
  * close to decide would have to be measured.
  */
 final class ToMeasureSheet {
@@ -47,7 +46,7 @@ final class ToMeasureSheet {
                 new Heading("Measure", 26),
                 new Heading("of", 26),
                 new Heading("Settles by itself", 10),
-                new Heading("Missing in", 10),
+                new Heading("Decides", 10),
                 new Heading("Row of", 10),
                 new Heading("What it decides", 48),
                 new Heading("Settled by it alone, on or with", 60)),
@@ -58,13 +57,14 @@ final class ToMeasureSheet {
   static void add(
       SXSSFWorkbook book, Styles styles, Shop shop, List<Advice> advice, SheetLimits limits) {
     ToMeasureSheet sheet = new ToMeasureSheet(book, styles);
-    List<ToMeasure> blanks = ToMeasure.of(advice, shop.vises().size());
+    List<ToTape> readings = ToTape.of(shop, advice);
     List<Advice> close =
         advice.stream().filter(pairing -> pairing.outcome().verdict() == Verdict.MEASURE).toList();
     int room = Math.max(0, ListSheet.room(limits) - BETWEEN);
-    int shown = Math.min(blanks.size(), room);
-    sheet.list.head("To measure", remark(shown, blanks.size(), styles.unit()));
-    blanks.subList(0, shown).forEach(sheet::blank);
+    int shown = Math.min(readings.size(), room);
+    sheet.list.head(
+        "To measure", remark(shown, readings.size(), ToTape.hopeless(advice), styles.unit()));
+    readings.subList(0, shown).forEach(sheet::reading);
     int below = Math.min(close.size(), room - shown);
     sheet.list.below(
         "Measure again",
@@ -81,14 +81,22 @@ final class ToMeasureSheet {
     sheet.list.finish();
   }
 
-  private static String remark(int shown, int all, PeopleUnit unit) {
+  private static String remark(int shown, int all, long hopeless, PeopleUnit unit) {
+    String left =
+        hopeless == 0
+            ? ""
+            : " Left out: "
+                + hopeless
+                + (hopeless == 1 ? " pairing that is" : " pairings that are")
+                + " unknown, but cannot fit whatever is measured.";
     return all == 0
-        ? "Nothing that decides a pairing is blank."
+        ? "No open reading decides a pairing." + left
         : ListSheet.cut(shown, all, "")
-            + "First what settles the most pairings. Limits in "
+            + "First what settles the most pairings; jawroom tape prints it as a form. Limits in "
             + unit.plural()
-            + ", rounded toward less clearance; where several blanks are missing, with all others at"
-            + " their best.";
+            + ", rounded toward less clearance; where several readings are open, with all others at"
+            + " their best."
+            + left;
   }
 
   private static String closer(int shown, int all, PeopleUnit unit) {
@@ -101,16 +109,17 @@ final class ToMeasureSheet {
             + " be off by no more.";
   }
 
-  private void blank(ToMeasure one) {
-    BlankWords words = new BlankWords(unit);
+  private void reading(ToTape one) {
+    ToTapeWords words = new ToTapeWords(unit);
+    String within = words.within(one);
     list.entry();
-    list.text(OpenWords.column(one.blank().reading()));
-    list.text(BlankWords.owner(one));
-    list.number(one.alone().size(), "0");
-    list.number(one.pairings().size(), "0");
-    list.text(one.blank().column().table());
-    list.text(words.decides(one));
-    list.text(BlankWords.settles(one));
+    list.text(one.reading().reading());
+    list.text(one.reading().name());
+    list.number(one.settled().size(), "0");
+    list.number(one.decided().size(), "0");
+    list.text(one.reading().table());
+    list.text(words.decides(one) + (within.isEmpty() ? "" : "; read it " + within));
+    list.text(ToTapeWords.settles(one));
   }
 
   private void close(Advice pairing) {

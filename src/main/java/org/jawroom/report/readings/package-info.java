@@ -1,2 +1,2 @@
-/** Which columns of the tables a margin is computed from, and which blanks to measure first. */
+/** Which columns of the tables a margin is computed from. */
 package org.jawroom.report.readings;

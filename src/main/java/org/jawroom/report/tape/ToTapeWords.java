@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.jawroom.advice.ToTape;
 import org.jawroom.advice.ToTape.Decided;
 import org.jawroom.advice.tape.Decides;
+import org.jawroom.advice.tape.Deciding;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
@@ -35,8 +36,12 @@ public record ToTapeWords(PeopleUnit unit) {
     if (!one.matters()) {
       return "decides" + some(all, all) + " only together with other readings";
     }
-    boolean settled = one.settled().size() == all;
-    String fits = settled ? "fits" : "can fit";
+    // Only where nothing else is open is a limit more than necessary.
+    boolean enough =
+        one.decided().stream()
+            .map(Decided::deciding)
+            .allMatch(is -> is.settles() && (is.limit().isEmpty() || is.sure().equals(is.limit())));
+    String fits = enough ? "fits" : "can fit";
     List<String> words = new ArrayList<>();
     addLimits(words, one, Decides.FROM, fits);
     addLimits(words, one, Decides.UP_TO, fits);
@@ -44,13 +49,28 @@ public record ToTapeWords(PeopleUnit unit) {
     if (some > 0) {
       words.add("decides" + some((int) some, all) + ", without a single limit");
     }
-    int settles = one.settled().size();
-    return String.join("; ", words)
-        + (settled
-            ? ""
-            : settles > 0
-                ? "; settles " + settles + " by itself"
-                : "; if the other open readings let it");
+    if (!enough) {
+      words.add(sure(one, all));
+    }
+    return String.join("; ", words);
+  }
+
+  private String sure(ToTape one, int all) {
+    List<Deciding> sure =
+        one.decided().stream()
+            .map(Decided::deciding)
+            .filter(deciding -> deciding.sure().isPresent())
+            .toList();
+    if (sure.isEmpty()) {
+      return "if the other open readings let it";
+    }
+    boolean least = sure.get(0).how() == Decides.FROM;
+    var values = sure.stream().mapToLong(deciding -> deciding.sure().getAsLong());
+    return "whatever the others are, fits"
+        + some(sure.size(), all)
+        + (least
+            ? " if ≥ " + unit.fine(values.max().getAsLong(), Rounding.UP)
+            : " if ≤ " + unit.fine(values.min().getAsLong(), Rounding.DOWN));
   }
 
   /** The vises or machines that the pairings are on or with: {@code A, B, C, D and 2 more}. */

@@ -17,6 +17,7 @@ import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.ToTape;
 import org.jawroom.advice.blank.Relation;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
@@ -31,7 +32,6 @@ import org.jawroom.report.Made;
 import org.jawroom.report.Opened;
 import org.jawroom.report.SampleShop;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.report.readings.ToMeasure;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Settings;
@@ -87,10 +87,6 @@ class ToMeasureSheetTest {
     return rows.subList(0, rows.size() - 4);
   }
 
-  private String decides(Advised... advised) throws IOException {
-    return first(vises(advised.length), PeopleUnit.MM, advised).get(0).split("\\|")[5];
-  }
-
   @Test
   void blanks_areSortedByWhatTheySettleAlone() throws IOException {
     List<Vise> v = vises(3);
@@ -112,38 +108,11 @@ class ToMeasureSheetTest {
         new ArrayList<>(
             List.of(
                 "rear_gap|B|2.0|2.0|machines|fits all 2 if ≥ 30; none below 20|v1, v2",
-                "hole_u of ends|v3|1.0|2.0|mounts|no limit is known|B",
-                "rear_gap|A|0.0|3.0|machines|can fit 2 if ≥ 41.28; none of them below 12.5; "
-                    + "no limit is known for 1; if the other blanks let it|",
-                "base_width|v1|0.0|1.0|vises|can fit if ≤ 170; if the other blanks let it|",
-                "screw_height|v2|0.0|1.0|vises|no limit is known|"));
+                "rear_gap|A|0.0|2.0|machines|can fit all 2 if ≥ 41.28; none below 12.5; "
+                    + "if the other open readings let it|",
+                "base_width|v1|0.0|1.0|vises|can fit if ≤ 170; if the other open readings let it|"));
     expected.addAll(SECOND);
     assertEquals(expected, rows);
-  }
-
-  @Test
-  void decides_oneOrAllOrSome_saysHowFarEachWay() throws IOException {
-    List<Vise> v = vises(4);
-    assertEquals("fits if ≥ 41.28", decides(rear(a, v.get(0), Relation.AT_LEAST, "41.28")));
-    assertEquals("fits whatever it is", decides(rear(a, v.get(0), Relation.ALWAYS, "")));
-    assertEquals("cannot fit whatever it is", decides(rear(a, v.get(0), Relation.NEVER, "")));
-    assertEquals(
-        "all 2 cannot fit whatever it is",
-        decides(rear(a, v.get(0), Relation.NEVER, ""), rear(a, v.get(1), Relation.NEVER, "")));
-    assertEquals(
-        "fits 1 if ≥ 41.28; fits 2 whatever it is; 1 cannot fit whatever it is",
-        decides(
-            rear(a, v.get(0), Relation.ALWAYS, ""), rear(a, v.get(1), Relation.AT_LEAST, "41.28"),
-            rear(a, v.get(2), Relation.NEVER, ""), rear(a, v.get(3), Relation.ALWAYS, "")));
-  }
-
-  @Test
-  void decides_never_doesNotHangOnOtherBlanks() throws IOException {
-    assertEquals(
-        "cannot fit whatever it is",
-        decides(
-            unknown(a, vise("v1"), Column.REAR_GAP, Column.HOLE_U)
-                .blank(Column.REAR_GAP, "", Relation.NEVER, "")));
   }
 
   /** What is enough is rounded to the safe side, what is too little to the other. */
@@ -178,15 +147,15 @@ class ToMeasureSheetTest {
     Vise v = vise("v");
     assertEquals(
         List.of(
-            "gap of sill|A|0.0|1.0|guards|can fit if ≥ 5; if the other blanks let it|",
-            "gap of arm|A|0.0|1.0|guards|can fit whatever it is; if the other blanks let it|"),
+            "gap (sill)|A|0.0|1.0|guards|can fit if ≥ 5; if the other open readings let it|",
+            "gap (arm)|A|0.0|1.0|guards|can fit if ≥ 7; if the other open readings let it|"),
         rows(
                 List.of(guarded),
                 List.of(v),
                 PeopleUnit.MM,
-                unknown(guarded, v, Column.GUARD_GAP)
+                unknown(guarded, v, Column.GUARD_GAP, Column.SCREW_HEIGHT)
                     .blank(Column.GUARD_GAP, "sill", Relation.AT_LEAST, "5")
-                    .blank(Column.GUARD_GAP, "arm", Relation.ALWAYS, ""))
+                    .blank(Column.GUARD_GAP, "arm", Relation.AT_LEAST, "7"))
             .subList(0, 2));
   }
 
@@ -243,7 +212,7 @@ class ToMeasureSheetTest {
     SampleShop sample = new SampleShop();
     try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       XSSFSheet sheet = book.getSheet("To measure");
-      int blanks = ToMeasure.of(sample.advice, sample.shop.vises().size()).size();
+      int blanks = ToTape.of(sample.shop, sample.advice).size();
       assertTrue(blanks > 5, "there are some");
       assertEquals(
           "A3:G" + (ListSheet.FIRST_ENTRY + blanks),
