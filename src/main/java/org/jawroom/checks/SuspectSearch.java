@@ -2,9 +2,14 @@ package org.jawroom.checks;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jawroom.shop.value.Measurand;
 
 /**
@@ -44,10 +49,32 @@ final class SuspectSearch {
         : Optional.of(new SuspectSearch(group, terms).find());
   }
 
+  /**
+   * Reiter's tree of hitting sets, level by level: a set that explains too little leaves a
+   * conflict, and every diagnosis that contains the set has a reading of the conflict besides.
+   */
   private Suspicion find() {
+    Set<List<Integer>> level = Set.of(List.of());
     for (int size = 1; size <= Suspicion.LARGEST; size++) {
+      SortedSet<List<Integer>> larger = new TreeSet<>(SuspectSearch::compare);
+      for (List<Integer> set : level) {
+        List<ExpectedGap> conflict = conflict(first(set));
+        for (int i = 0; i < classes.size(); i++) {
+          Unknown one = classes.get(i).get(0);
+          if (!set.contains(i) && conflict.stream().anyMatch(check -> check.meets(one))) {
+            larger.add(Stream.concat(set.stream(), Stream.of(i)).sorted().toList());
+          }
+        }
+      }
       List<List<Suspect>> choices = new ArrayList<>();
-      extend(0, new ArrayList<>(), size, choices);
+      level = new LinkedHashSet<>();
+      for (List<Integer> set : larger) {
+        if (hitsAll(first(set)) && group.with(first(set)).isPresent()) {
+          members(set.stream().map(classes::get).toList(), new ArrayList<>(), choices);
+        } else {
+          level.add(set);
+        }
+      }
       if (!choices.isEmpty()) {
         return new Suspicion(group.checks(), choices, tellsApart(choices));
       }
@@ -55,22 +82,55 @@ final class SuspectSearch {
     return new Suspicion(group.checks(), List.of(), Optional.empty());
   }
 
-  /**
-   * Tries every set of so many classes, and lists every set of readings out of those that serve.
-   */
-  private void extend(int from, List<List<Unknown>> chosen, int size, List<List<Suspect>> choices) {
-    if (chosen.size() == size) {
-      List<Unknown> first = chosen.stream().map(alike -> alike.get(0)).toList();
-      if (hitsAll(first) && group.with(first).isPresent()) {
-        members(chosen, new ArrayList<>(), choices);
+  /** One reading of each class of a set. */
+  private List<Unknown> first(List<Integer> set) {
+    return set.stream().map(i -> classes.get(i).get(0)).toList();
+  }
+
+  private static int compare(List<Integer> one, List<Integer> other) {
+    for (int i = 0; i < one.size(); i++) {
+      if (!one.get(i).equals(other.get(i))) {
+        return one.get(i).compareTo(other.get(i));
       }
-      return;
     }
-    for (int i = from; i < classes.size(); i++) {
-      chosen.add(classes.get(i));
-      extend(i + 1, chosen, size, choices);
-      chosen.remove(chosen.size() - 1);
+    return 0;
+  }
+
+  /**
+   * Few checks that a set of readings, which does not explain all, does not explain together: the
+   * check that completes the shortest contradictory beginning belongs to them, and so on among
+   * those before it. Source: U. Junker, Preferred explanations and relaxations for over-constrained
+   * problems, AAAI 2004, divides likewise (from memory).
+   */
+  private List<ExpectedGap> conflict(List<Unknown> wrong) {
+    Optional<ExpectedGap> alone =
+        disagreeing.stream().filter(check -> wrong.stream().noneMatch(check::meets)).findFirst();
+    if (alone.isPresent()) {
+      return List.of(alone.get());
     }
+    List<ExpectedGap> conflict = new ArrayList<>();
+    List<ExpectedGap> rest = group.checks();
+    while (isExplained(conflict, wrong)) {
+      int explained = 0;
+      int contradicted = rest.size();
+      while (contradicted - explained > 1) {
+        int middle = (explained + contradicted) / 2;
+        List<ExpectedGap> some = new ArrayList<>(conflict);
+        some.addAll(rest.subList(0, middle));
+        if (isExplained(some, wrong)) {
+          explained = middle;
+        } else {
+          contradicted = middle;
+        }
+      }
+      conflict.add(rest.get(contradicted - 1));
+      rest = rest.subList(0, contradicted - 1);
+    }
+    return conflict;
+  }
+
+  private boolean isExplained(List<ExpectedGap> checks, List<Unknown> wrong) {
+    return checks.isEmpty() || new CheckGroup(checks, terms).with(wrong).isPresent();
   }
 
   private void members(List<List<Unknown>> chosen, List<Unknown> set, List<List<Suspect>> choices) {

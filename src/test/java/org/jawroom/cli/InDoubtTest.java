@@ -58,6 +58,46 @@ class InDoubtTest {
     assertTrue(text.contains("fits, in doubt"), text);
   }
 
+  /** The card of a job has its own caveats beside the doubt, and no check of another place. */
+  @Test
+  void card_job_isNoGoAndKeepsItsCaveats() throws Exception {
+    Path tables = tables();
+    job(tables);
+    String text = jobCard(tables);
+    assertTrue(text.contains("held, in doubt"), text);
+    assertTrue(text.contains("NOT A GO: gaps found on the machine say that " + SUSPECTS), text);
+    assertTrue(text.contains("Mind: heads left out"), text);
+    assertFalse(text.contains("Mind: in doubt"), text);
+    Path checked = checked("200", "110", "100");
+    job(checked);
+    assertFalse(jobCard(checked).contains("checked on the machine"));
+  }
+
+  private static void job(Path tables) throws Exception {
+    Files.writeString(
+        tables.resolve("jobs.csv"), "job,part_length,part_width,part_height\nplate,60,50,30\n");
+    Files.writeString(
+        tables.resolve("guards.csv"),
+        "machine,guard,carried_by,x_min,x_max,y_min,y_max,z_min,z_max\n"
+            + "hand mill,hood,head,400,500,400,500,0,50\n");
+  }
+
+  private String jobCard(Path tables) throws Exception {
+    Path file = folder.resolve("job.pdf");
+    run(
+        "card",
+        tables.toString(),
+        "hand mill",
+        "hand vise",
+        "--job",
+        "plate",
+        "-o",
+        file.toString());
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
   /** No font has a letter of the private use area: the drawing prints the row beside the name. */
   @Test
   void draw_nameThatDoesNotPrint_staysInDoubt() throws Exception {

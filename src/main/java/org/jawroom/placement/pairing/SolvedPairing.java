@@ -83,7 +83,7 @@ public final class SolvedPairing {
 
   /** What must be said beside a placement of this pairing, such as that of a job. */
   public List<Caveat> caveatsAt(Recommendation place) {
-    return caveats(model, outcome.vise(), place);
+    return with(outcome.inDoubt(), caveats(model, outcome.vise(), place));
   }
 
   /**

@@ -3,6 +3,7 @@ package org.jawroom.report.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -166,7 +167,7 @@ public record CardFacts(
     }
     new CaveatWords(unit)
         .of(outcome).stream()
-            .skip(outcome.inDoubt().isEmpty() ? 0 : 1)
+            .skip(outcome.caveats().contains(Caveat.IN_DOUBT) ? 1 : 0)
             .forEach(caveat -> alarms.add("Mind: " + caveat + ". Look before you trust it."));
     return alarms;
   }
@@ -200,7 +201,7 @@ public record CardFacts(
         .roomiest()
         .ifPresent(
             roomiest -> items.add(new Item("Roomiest place:", roomiest(unit, roomiest, tape))));
-    CaveatWords.checked(outcome).ifPresent(who -> items.add(Item.of(who + ".")));
+    CaveatWords.checked(subject.placed()).ifPresent(who -> items.add(Item.of(who + ".")));
     items.add(new Weight(unit, outcome, subject.count()).item());
     return items;
   }

@@ -235,6 +235,6 @@ public record CardSubject(
         outcome.bounds(),
         outcome.missing(),
         outcome.inDoubt(),
-        outcome.checked());
+        job.isPresent() ? Optional.empty() : outcome.checked());
   }
 }
