@@ -31,6 +31,7 @@ class JarCommandsTest {
         "matrix|NAMES|--drawings|-o|OUT",
         "check|inputs/demo.xlsx",
         "tape|inputs/demo|-o|OUT/tape.pdf",
+        "fill|inputs/demo.xlsx|FILLED|-o|OUT",
         "page|inputs/demo|-o|OUT/shop.html",
         "draw|inputs/demo|small closed mill|plain 160|-o|OUT/drawing.svg",
         "draw|inputs/demo|small closed mill|plain 160|-o|OUT/drawing.pdf",
@@ -53,10 +54,13 @@ class JarCommandsTest {
     Path names = Files.createDirectory(folder.resolve("names"));
     copy("machines.csv", "small closed mill", "m\u05d9\u05dc", names);
     copy("vises.csv", "plain 160", "\u4e2d \u0627\u0628 e\u0301", names);
+    Path filled = folder.resolve("filled.csv");
+    Files.writeString(filled, "table,name,reading,value\nmachines,offered mill,rear_gap,55\n");
     Path out = Files.createDirectory(folder.resolve("out"));
     List<String> args =
         Stream.of(command.split("\\|"))
             .map(arg -> arg.replace("OUT", out.toString()).replace("NAMES", names.toString()))
+            .map(arg -> arg.replace("FILLED", filled.toString()))
             .toList();
 
     StringWriter printed = new StringWriter();
