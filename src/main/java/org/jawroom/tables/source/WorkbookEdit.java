@@ -3,7 +3,11 @@ package org.jawroom.tables.source;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -13,6 +17,9 @@ import org.jawroom.tables.schema.TableSpec;
 
 /** A copy of a workbook in which single cells are replaced; formats and other sheets stay. */
 public final class WorkbookEdit implements AutoCloseable {
+  /** The earliest time that a ZIP can hold. */
+  private static final LocalDateTime EARLIEST = LocalDateTime.of(1980, 1, 1, 0, 0);
+
   private final XSSFWorkbook book;
 
   private WorkbookEdit(XSSFWorkbook book) {
@@ -58,9 +65,20 @@ public final class WorkbookEdit implements AutoCloseable {
     throw new IllegalStateException("the workbook has no sheet " + table.tableName());
   }
 
+  /** The workbook, the same bytes whenever it is written: its files bear no time. */
   public byte[] bytes() throws IOException {
+    ByteArrayOutputStream written = new ByteArrayOutputStream();
+    book.write(written);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    book.write(out);
+    try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(written.toByteArray()));
+        ZipOutputStream to = new ZipOutputStream(out)) {
+      for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
+        ZipEntry timeless = new ZipEntry(entry.getName());
+        timeless.setTimeLocal(EARLIEST);
+        to.putNextEntry(timeless);
+        from.transferTo(to);
+      }
+    }
     return out.toByteArray();
   }
 
