@@ -1,6 +1,7 @@
 package org.jawroom.checks;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -193,7 +194,7 @@ final class SuspectSearch {
 
   /**
    * The reading that separates most pairs of choices: what one says it is, the other excludes. A
-   * choice without it says that it is as written.
+   * choice without it says that it is as written, within its tolerance.
    */
   private Optional<Measurand> tellsApart(List<List<Suspect>> choices) {
     Optional<Measurand> best = Optional.empty();
@@ -224,7 +225,25 @@ final class SuspectSearch {
         .filter(suspect -> suspect.reading().equals(reading))
         .findFirst()
         .map(Suspect::mustBe)
-        .orElseGet(() -> terms.of(new Unknown.ReadingValue(reading)));
+        .orElseGet(() -> terms.of(new Unknown.ReadingValue(reading)).plus(slack(reading)));
+  }
+
+  /**
+   * How far a reading that is right may be off: by the widest error of the ends, or of the faces,
+   * that it enters, since that covers all readings on the way.
+   */
+  private Bounds slack(Measurand reading) {
+    Unknown unknown = new Unknown.ReadingValue(reading);
+    return group.checks().stream()
+        .filter(check -> check.meets(unknown))
+        .flatMap(check -> check.form().terms().keySet().stream())
+        .filter(
+            reading.isOfMachine()
+                ? Unknown.GuardFace.class::isInstance
+                : Unknown.PartEnd.class::isInstance)
+        .map(terms::of)
+        .max(Comparator.comparing(error -> error.hi().orElseThrow()))
+        .orElse(Bounds.ZERO);
   }
 
   private static Measurand measurand(Unknown unknown) {

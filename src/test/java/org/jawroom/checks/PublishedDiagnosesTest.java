@@ -43,6 +43,21 @@ class PublishedDiagnosesTest {
     assertEquals("M1", suspicion.tellsApart().orElseThrow().column());
   }
 
+  /**
+   * What is right may be off by the tolerance of the ends it enters, so that 4 and 6 are not apart.
+   */
+  @Test
+  void tellsApart_withinTheTolerance_isNothing() throws Exception {
+    LinearForm face = terms.error(new Unknown.GuardFace("polybox", "F", Axis.Y, true), 2);
+    LinearForm sum = component("M1", 6).plus(component("A1", 0)).plus(face);
+    LinearForm other = component("M1", 6).plus(component("A1", 0));
+    Suspicion suspicion =
+        SuspectSearch.of(new CheckGroup(List.of(output(4, sum), output(4, other)), terms), terms)
+            .orElseThrow();
+    assertEquals(Set.of(Set.of("M1"), Set.of("A1")), diagnoses(suspicion));
+    assertEquals(Optional.empty(), suspicion.tellsApart());
+  }
+
   /** F is 10 and G is 14: a component of each output, or M2 with another that makes up for it. */
   @Test
   void polybox_outputsWrongBothWays_hasEveryPairThatHitsBoth() throws Exception {

@@ -32,6 +32,7 @@ record CommandRun(int status, String err) {
     String in = input.toString();
     return switch (command) {
       case "matrix" -> new String[] {"matrix", in, "-o", folder.toString()};
+      case "reconcile" -> new String[] {"reconcile", in, "-o", folder.toString()};
       case "assess" -> new String[] {"assess", in, "-o", folder.toString()};
       case "plan" -> new String[] {"plan", in, "--cards", "-o", folder.toString()};
       case "page", "tape" -> new String[] {command, in, "-o", file};

@@ -72,7 +72,17 @@ class CommandsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "matrix", "page", "plan", "explain", "draw", "card", "assess", "check", "compare", "tape"
+        "matrix",
+        "page",
+        "plan",
+        "explain",
+        "draw",
+        "card",
+        "reconcile",
+        "assess",
+        "check",
+        "compare",
+        "tape"
       })
   void anyCommand_optionUnit_isRefusedInOneLineThatNamesShow(String command) throws Exception {
     for (String option : List.of("--unit in", "--unit=in")) {

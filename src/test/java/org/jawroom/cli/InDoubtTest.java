@@ -44,6 +44,21 @@ class InDoubtTest {
   }
 
   @Test
+  void plan_suspects_standBesideTheVise() throws Exception {
+    run("plan", tables().toString(), "-o", folder.resolve("plan").toString());
+    assertTrue(
+        out.toString().replaceAll("\\s+", " ").contains("hand vise, 93.0 mm to spare; in doubt"),
+        out.toString());
+  }
+
+  @Test
+  void page_suspects_areNamed() throws Exception {
+    Path file = folder.resolve("page.html");
+    run("page", tables().toString(), "-o", file.toString());
+    assertTrue(Files.readString(file).contains("in doubt: checks on the machine say that "));
+  }
+
+  @Test
   void explain_suspects_areTheFirstCaution() throws Exception {
     run("explain", tables().toString(), "hand mill", "hand vise");
     String text = out.toString().replaceAll("\\s+", " ");

@@ -22,7 +22,7 @@ class OutputPathTest {
   @TempDir private Path folder;
 
   @ParameterizedTest
-  @ValueSource(strings = {"matrix", "assess", "plan"})
+  @ValueSource(strings = {"matrix", "assess", "plan", "reconcile"})
   void outputThatIsNoFolder_isOneLine(String command) throws Exception {
     Path file = Files.writeString(folder.resolve("file"), "mine");
     for (Path there : List.of(file, file.resolve("below"))) {

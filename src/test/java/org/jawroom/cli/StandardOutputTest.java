@@ -68,6 +68,11 @@ class StandardOutputTest {
             "plain 160",
             "-o",
             folder.resolve("card.pdf").toString()),
+        List.of(
+            "reconcile",
+            "src/test/resources/org/jawroom/checks/hand",
+            "-o",
+            folder.resolve("r").toString()),
         List.of("template", "--csv", folder.resolve("t").toString()));
   }
 

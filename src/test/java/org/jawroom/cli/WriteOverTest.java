@@ -52,6 +52,16 @@ class WriteOverTest {
       card, card.pdf
       """;
 
+  /** The same with a command that writes nothing from tables without checks, as these are. */
+  private static final String REFUSED =
+      WRITTEN
+          + """
+          reconcile, checks.csv
+          reconcile, suspects.csv
+          reconcile, narrowed.csv
+          reconcile, reconciliation.txt
+          """;
+
   @TempDir private Path temporary;
   private Path folder;
 
@@ -61,7 +71,7 @@ class WriteOverTest {
   }
 
   @ParameterizedTest
-  @CsvSource(textBlock = WRITTEN)
+  @CsvSource(textBlock = REFUSED)
   void input_namedAsAReport_isNotOverwritten(String command, String name) throws Exception {
     Path input = Files.copy(BOOK, folder.resolve(name));
     Map<String, String> before = files(folder);
@@ -75,7 +85,7 @@ class WriteOverTest {
   }
 
   @ParameterizedTest
-  @CsvSource(textBlock = WRITTEN)
+  @CsvSource(textBlock = REFUSED)
   void input_linkedToTheOutput_isNotOverwritten(String command, String name) throws Exception {
     Path input = Files.copy(BOOK, temporary.resolve("tables.xlsx"));
     byte[] before = Files.readAllBytes(input);
@@ -90,7 +100,7 @@ class WriteOverTest {
   }
 
   @ParameterizedTest
-  @CsvSource(textBlock = WRITTEN)
+  @CsvSource(textBlock = REFUSED)
   void input_inOtherCase_isNotOverwritten(String command, String name) throws Exception {
     Path input = Files.copy(BOOK, folder.resolve(name));
     String other = name.equals("PAGE.HTM") ? "page.htm" : name.toUpperCase(java.util.Locale.ROOT);
@@ -134,7 +144,7 @@ class WriteOverTest {
   }
 
   @ParameterizedTest
-  @CsvSource(textBlock = WRITTEN)
+  @CsvSource(textBlock = REFUSED)
   void fileOfAnotherKind_isNotOverwritten(String command, String name) throws Exception {
     Path file = folder.resolve(name);
     List<byte[]> others =
@@ -202,7 +212,7 @@ class WriteOverTest {
   }
 
   @ParameterizedTest
-  @CsvSource(textBlock = WRITTEN)
+  @CsvSource(textBlock = REFUSED)
   void folderDeviceOrPipe_isNotReplaced(String command, String name) throws Exception {
     Path file = Files.createDirectory(folder.resolve(name));
     assertNotReplaced(command, name, "it is a folder");

@@ -174,7 +174,14 @@ public final class ReconcileText {
         .tellsApart()
         .ifPresentOrElse(
             reading ->
-                wrapped("Measure " + name(reading) + " by itself: it tells them apart.", 2, 4),
+                wrapped(
+                    "Measure "
+                        + name(reading)
+                        + (choices.size() == 2
+                            ? " by itself: it tells them apart."
+                            : " by itself next: it rules some of them out."),
+                    2,
+                    4),
             () -> {
               if (choices.size() > 1) {
                 wrapped("No single reading tells them apart: measure each of them again.", 2, 4);

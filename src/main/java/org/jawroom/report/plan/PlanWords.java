@@ -89,9 +89,16 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
             + (pairing.held().isEmpty() ? "" : ", or stand it where its job says");
   }
 
-  /** The verdict where it is not a plain fit: {@code awkward}; empty for any other. */
+  /** {@code awkward}, {@code in doubt}, or both; empty for any other. */
   String verdict(CellPairing pairing) {
-    return pairing.outcome().verdict() == Verdict.AWKWARD ? Finding.AWKWARD.brief() : "";
+    List<String> words = new ArrayList<>();
+    if (pairing.outcome().verdict() == Verdict.AWKWARD) {
+      words.add(Finding.AWKWARD.brief());
+    }
+    if (!pairing.outcome().inDoubt().isEmpty()) {
+      words.add("in doubt");
+    }
+    return String.join(", ", words);
   }
 
   /** The jobs that are held, but only as far as was checked; empty if there are none. */

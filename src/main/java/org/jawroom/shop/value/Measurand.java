@@ -36,7 +36,12 @@ public record Measurand(String table, String name, String item, String column) {
 
   /** Whether it stands in a row of the machine or of the vise of these names. */
   public boolean isOf(String machine, String vise) {
-    return name.equals(OF_MACHINES.contains(table) ? machine : vise);
+    return name.equals(isOfMachine() ? machine : vise);
+  }
+
+  /** Whether it stands in a row of a machine or of one of its guards; else of a vise. */
+  public boolean isOfMachine() {
+    return OF_MACHINES.contains(table);
   }
 
   /** The same with its table: {@code guards.gap (sill)}. */
