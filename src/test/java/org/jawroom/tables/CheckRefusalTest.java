@@ -50,7 +50,7 @@ class CheckRefusalTest {
   void rows_withSeveralFaults_nameThemAll() throws Exception {
     assertEquals(
         List.of(
-            "checks.csv row 2, column found: is blank; what belongs here is a length",
+            "checks.csv row 2, column found: is blank; what belongs here is a length, 0 or more",
             "checks.csv row 3, column axis: \"q\" is not one of x, y, z",
             "checks.csv row 3, column handle_to: is blank; what belongs here is one of the words"
                 + " given"),
