@@ -57,8 +57,7 @@ class OpenReadingTest {
                     beside("sill", known("5")),
                     beside("arm", RANGE)));
 
-    List<OpenReading> open =
-        of(machine, Invented.vise("six"), Column.REAR_GAP, Column.GUARD_GAP);
+    List<OpenReading> open = of(machine, Invented.vise("six"), Column.REAR_GAP, Column.GUARD_GAP);
 
     assertEquals(
         List.of("rear_gap", "gap (hose)", "gap (arm)"),
@@ -73,12 +72,10 @@ class OpenReadingTest {
   @Test
   void of_spacing_isWholeAgain() {
     for (Dimension spacing :
-        List.of(
-            RANGE, Dimension.BLANK, Dimension.within(mm("90"), Length.ENDLESS))) {
+        List.of(RANGE, Dimension.BLANK, Dimension.within(mm("90"), Length.ENDLESS))) {
       Vise vise =
           Invented.vise("six").toBuilder()
-              .mounts(
-                  List.of(Mount.baseBolts(known("70"), spacing, known("18"), known("18"))))
+              .mounts(List.of(Mount.baseBolts(known("70"), spacing, known("18"), known("18"))))
               .build();
 
       OpenReading open = of(Invented.machine("mill"), vise, Column.BOLT_SPACING).get(0);
@@ -109,11 +106,7 @@ class OpenReadingTest {
   void of_jobs_areLeftOut() {
     assertEquals(
         List.of(),
-        of(
-            Invented.machine("mill"),
-            Invented.vise("six"),
-            Column.JOB_MASS,
-            Column.TOOL_LENGTH));
+        of(Invented.machine("mill"), Invented.vise("six"), Column.JOB_MASS, Column.TOOL_LENGTH));
   }
 
   @Test

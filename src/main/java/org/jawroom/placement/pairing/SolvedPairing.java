@@ -90,7 +90,7 @@ public final class SolvedPairing {
           loadLeft,
           tooShort,
           MarginBounds.of(model),
-          List.of());
+          model.blanks());
     }
     Optional<Verdict> hopeless = model.atBest().hopeless();
     // If the vise fits nowhere even at best, no measurement helps; else any number would be a
@@ -107,7 +107,7 @@ public final class SolvedPairing {
         hopeless.isPresent() ? loadLeft : Optional.empty(),
         hopeless.isPresent() && tooShort,
         MarginBounds.of(model),
-        hopeless.isPresent() ? List.of() : model.blanks());
+        model.blanks());
   }
 
   private static List<Caveat> caveats(

@@ -123,6 +123,6 @@ public record CardSubject(
         outcome.loadLeft(),
         outcome.shortestToolTooShort(),
         outcome.bounds(),
-        outcome.missing());
+        outcome.open());
   }
 }
