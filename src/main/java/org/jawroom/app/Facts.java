@@ -8,10 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jawroom.placement.ShopPairings;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.plausibility.Warning;
 import org.jawroom.plausibility.WarningGroup;
 import org.jawroom.plausibility.Warnings;
+import org.jawroom.report.matrix.ReportOptions;
+import org.jawroom.report.readings.OpenRows;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -124,6 +127,25 @@ public final class Facts {
     List<String> lines = new ArrayList<>(bareNumbers(reading));
     WarningGroup.of(Warnings.of(shop)).forEach(group -> lines.addAll(group.lines()));
     return lines;
+  }
+
+  /**
+   * One line for each machine and vise with open readings, and the pairings that these leave
+   * unknown; none for a shop with too many pairings to solve them for this alone.
+   */
+  public static List<String> openRows(Reading reading, Shop shop) {
+    long pairings = (long) shop.machines().size() * shop.vises().size();
+    if (pairings > ReportOptions.DETAILED) {
+      return List.of();
+    }
+    ShopPairings solver = ShopPairings.of(shop);
+    List<Outcome> outcomes = new ArrayList<>();
+    for (int machine = 0; machine < shop.machines().size(); machine++) {
+      for (int vise = 0; vise < shop.vises().size(); vise++) {
+        outcomes.add(solver.solve(machine, vise));
+      }
+    }
+    return OpenRows.lines(PeopleUnits.ofShop(reading), outcomes);
   }
 
   /** Rows with bare numbers in another unit than their machine's or vise's, one line each. */

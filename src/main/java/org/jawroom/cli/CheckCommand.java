@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /**
- * {@code jawroom check}: reads the tables and prints warnings; solves nothing and writes nothing.
+ * {@code jawroom check}: reads the tables and prints warnings and open readings; writes nothing.
  */
 @Command(
     name = "check",
@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Reads the tables and lists every fault and every warning.",
-      "A warning names what can be true, but looks wrong. Solves nothing and writes nothing."
+      "A warning names what can be true, but looks wrong. Readings that are blank or a range are",
+      "listed with the pairings that they leave unknown. Writes nothing."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -61,6 +62,7 @@ final class CheckCommand implements Callable<Integer> {
     list("Not read:", Facts.leftAlone(reading), out);
     list("Defaults taken:", Facts.defaults(reading, shop), out);
     int warnings = warnings(reading, shop, out);
+    list("Blank or a range, and what that leaves unknown:", Facts.openRows(reading, shop), out);
     out.println(
         count(shop.machines().size(), "machine")
             + ", "

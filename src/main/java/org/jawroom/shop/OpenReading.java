@@ -39,6 +39,12 @@ public record OpenReading(Column column, Measurand measurand, Dimension value) {
         guard.gap());
   }
 
+  /** The open length of a job's longest tool. */
+  public static OpenReading of(Job job) {
+    return new OpenReading(
+        Column.TOOL_LENGTH, Measurand.of(Column.TOOL_LENGTH, job.name()), job.toolLength());
+  }
+
   /** An open reading in the row of the machine itself. */
   public static OpenReading of(Machine machine, Column column) {
     return new OpenReading(

@@ -52,7 +52,7 @@ class SummaryTest {
               "      1  measure: fits only if the readings are better than stated: measure again",
               "      1  limited: fits only while the jaws stay within the opening shown",
               "      1  no place: can be held on this table, but hits something wherever it stands",
-              "      1  unknown: a dimension that decides it was not measured",
+              "      1  unknown: a reading that decides it is blank or known only within bounds",
               "Worst pairings:",
               "     -20.9 mm  B?[2J x plain: door - screw front, open",
               "      -0.1 mm  mill A x six inch: door - screw front, open",

@@ -23,6 +23,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;
 
 /** Compares candidate machines with what a shop owns. */
@@ -77,8 +78,9 @@ public final class Assessor {
         tool.isPresent()
             ? tool
             : shop.jobs().stream()
-                .filter(job -> job.toolLength().isKnown())
-                .mapToLong(job -> job.toolLength().length())
+                .map(Job::toolLength)
+                .filter(length -> !length.isBlank() && Length.isBounded(length.hi()))
+                .mapToLong(Dimension::hi)
                 .max();
     return new Assessor(shop, advice, jobs, longest).assess(candidates);
   }
@@ -132,9 +134,8 @@ public final class Assessor {
             .map(asked -> rooms(asked.atZero()))
             .orElse(List.of()),
         search.map(RoomSearch::blanks).orElse(List.of()),
-        machine.noseMax().isKnown()
-            ? OptionalLong.of(
-                machine.noseMax().length() - shop.settings().clearance() - tool.orElse(0))
+        machine.noseMax().lo() > 0
+            ? OptionalLong.of(machine.noseMax().lo() - shop.settings().clearance() - tool.orElse(0))
             : OptionalLong.empty(),
         new Questions(shop.settings(), machine, advice.get(machine), jobs.get(machine)).all());
   }

@@ -9,8 +9,8 @@ import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.value.Column;
 
 /**
- * A question to the seller of a machine: one of its blanks, and the limits at which the answer
- * matters.
+ * A question to the seller of a machine: one of its open readings, and the limits at which the
+ * answer matters.
  *
  * @param changes the vises, then jobs, that depend on it and have a limit, in input order
  * @param open the names of those that depend on it without a limit that can be computed, likewise

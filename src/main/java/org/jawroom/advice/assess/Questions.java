@@ -14,6 +14,7 @@ import org.jawroom.advice.blank.BlankGaps;
 import org.jawroom.advice.blank.BlankLimit;
 import org.jawroom.advice.blank.Relation;
 import org.jawroom.clearance.part.JobPart;
+import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.MonotoneSearch;
 import org.jawroom.placement.job.JobOutcome;
@@ -28,7 +29,7 @@ import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
 
-/** Collects the questions about one machine's blanks. */
+/** Collects the questions about one machine's open readings: blanks and ranges. */
 final class Questions {
   private final Settings settings;
   private final Machine machine;
@@ -47,31 +48,31 @@ final class Questions {
     this.jobs = jobs;
   }
 
-  /** One question per blank of the machine, in table order. */
+  /** One question per open reading of the machine, in table order. */
   List<Question> all() {
     List<Question> questions = new ArrayList<>();
     for (Column column : Column.values()) {
       if (column == Column.GUARD_GAP) {
         machine.guardRows().stream()
-            .filter(guard -> guard.gap().isBlank())
+            .filter(guard -> guard.gap().isOpen())
             .forEach(guard -> questions.add(question(OpenReading.of(machine, guard))));
-      } else if (isBlank(column)) {
+      } else if (isOpen(column)) {
         questions.add(question(OpenReading.of(machine, column)));
       }
     }
     return questions;
   }
 
-  private boolean isBlank(Column column) {
+  private boolean isOpen(Column column) {
     return switch (column) {
-      case FRONT_GAP -> machine.gap(Side.FRONT).isBlank();
-      case REAR_GAP -> machine.gap(Side.REAR).isBlank();
-      case LEFT_GAP -> machine.gap(Side.LEFT).isBlank();
-      case RIGHT_GAP -> machine.gap(Side.RIGHT).isBlank();
-      case SLOT_WIDTH -> machine.slots().width().isBlank();
-      case SLOT_PITCH -> machine.slots().needsPitch() && machine.slots().pitch().isBlank();
-      case NOSE_MIN -> machine.noseMin().isBlank();
-      case NOSE_MAX -> machine.noseMax().isBlank();
+      case FRONT_GAP -> machine.gap(Side.FRONT).isOpen();
+      case REAR_GAP -> machine.gap(Side.REAR).isOpen();
+      case LEFT_GAP -> machine.gap(Side.LEFT).isOpen();
+      case RIGHT_GAP -> machine.gap(Side.RIGHT).isOpen();
+      case SLOT_WIDTH -> machine.slots().width().isOpen();
+      case SLOT_PITCH -> machine.slots().needsPitch() && machine.slots().pitch().isOpen();
+      case NOSE_MIN -> machine.noseMin().isOpen();
+      case NOSE_MAX -> machine.noseMax().isOpen();
       case MAX_LOAD -> machine.maxLoad().isEmpty();
       default -> false;
     };
@@ -109,15 +110,10 @@ final class Questions {
     return new Question.Change(
         name,
         false,
-        vise.outcome().missing().size() == 1 && blankGuards(machine) <= 1,
+        vise.outcome().openReadings().size() == 1,
         limit.relation(),
         limit.limit(),
         Optional.empty());
-  }
-
-  /** Several guards may share the single column of blank gaps. */
-  private static long blankGuards(Machine machine) {
-    return machine.guardRows().stream().filter(guard -> guard.gap().isBlank()).count();
   }
 
   /** Whether no vise holds the job whatever the column is, and with some vise it depends on it. */
@@ -142,12 +138,12 @@ final class Questions {
     };
   }
 
-  /** Whether no other blank keeps the job from being held and checked. */
-  private static boolean isAlone(JobOutcome outcome, Column column) {
-    return switch (column) {
-      case NOSE_MAX, NOSE_MIN, MAX_LOAD -> outcome.isHeld() && outcome.unchecked().size() == 1;
-      default -> outcome.missing().size() == 1;
-    };
+  /** Whether no other open reading keeps the job from being held and checked. */
+  private static boolean isAlone(JobOutcome outcome, OpenReading reading) {
+    boolean others =
+        !outcome.isHeld()
+            && outcome.openReadings().stream().anyMatch(other -> !other.equals(reading));
+    return !others && outcome.unchecked().size() <= 1;
   }
 
   /** The change for the least demanding vise; vises with no other blank are considered first. */
@@ -157,12 +153,12 @@ final class Questions {
     List<JobOutcome> open =
         outcomes.stream()
             .filter(outcome -> hangsOn(outcome, column))
-            .sorted(Comparator.comparing(outcome -> !isAlone(outcome, column)))
+            .sorted(Comparator.comparing(outcome -> !isAlone(outcome, reading)))
             .toList();
     if (BlankGaps.isGap(column)) {
       return Optional.of(ofGap(job, open, reading));
     }
-    if (column == Column.NOSE_MAX && job.toolLength().isKnown()) {
+    if (column == Column.NOSE_MAX && !job.toolLength().isBlank()) {
       long least =
           open.stream()
               .mapToLong(outcome -> outcome.partHeights().hi() + overPart(job))
@@ -171,15 +167,8 @@ final class Questions {
       boolean alone =
           open.stream()
               .filter(outcome -> outcome.partHeights().hi() + overPart(job) == least)
-              .anyMatch(outcome -> isAlone(outcome, column));
-      return Optional.of(
-          new Question.Change(
-              job.name(),
-              true,
-              alone,
-              Relation.AT_LEAST,
-              OptionalLong.of(least),
-              Optional.empty()));
+              .anyMatch(outcome -> isAlone(outcome, reading));
+      return Optional.of(atLeast(job, alone, values(reading), least));
     }
     if (column == Column.MAX_LOAD) {
       return open.stream()
@@ -190,7 +179,7 @@ final class Questions {
                   new Question.Change(
                       job.name(),
                       true,
-                      isAlone(outcome, column),
+                      isAlone(outcome, reading),
                       Relation.AT_LEAST,
                       OptionalLong.empty(),
                       weight(outcome)));
@@ -198,26 +187,37 @@ final class Questions {
     return Optional.empty();
   }
 
-  /** Found by bisection, with every other blank gap at its largest. */
-  private Question.Change ofGap(Job job, List<JobOutcome> open, OpenReading reading) {
-    LongPredicate serves =
-        gap -> {
-          Machine filled = BlankGaps.blanksAt(BlankGaps.at(machine, reading, gap), Length.LARGEST);
-          return open.stream().anyMatch(outcome -> mayHold(filled, outcome));
-        };
-    boolean alone = isAlone(open.get(0), reading.column()) && blankGuards(machine) <= 1;
-    OptionalLong least = MonotoneSearch.from(-Length.LARGEST, Length.LARGEST, serves);
+  /** The values that an open reading may have, none beyond the largest length of a table. */
+  private static Interval values(OpenReading reading) {
+    Interval all = reading.value().values(-Length.ENDLESS);
+    return Interval.of(Math.max(-Length.LARGEST, all.lo()), Math.min(Length.LARGEST, all.hi()));
+  }
+
+  private static Question.Change atLeast(Job job, boolean alone, Interval values, long least) {
     Relation relation =
-        serves.test(-Length.LARGEST)
+        least <= values.lo()
             ? Relation.ALWAYS
-            : least.isPresent() ? Relation.AT_LEAST : Relation.NEVER;
+            : least <= values.hi() ? Relation.AT_LEAST : Relation.NEVER;
     return new Question.Change(
         job.name(),
         true,
         alone,
         relation,
-        relation == Relation.AT_LEAST ? least : OptionalLong.empty(),
+        relation == Relation.AT_LEAST ? OptionalLong.of(least) : OptionalLong.empty(),
         Optional.empty());
+  }
+
+  /** Found by bisection, with every other open reading at its best. */
+  private Question.Change ofGap(Job job, List<JobOutcome> open, OpenReading reading) {
+    LongPredicate serves =
+        gap -> {
+          Machine filled = BlankGaps.at(machine, reading, gap);
+          return open.stream().anyMatch(outcome -> mayHold(filled, outcome));
+        };
+    Interval values = values(reading);
+    OptionalLong found = MonotoneSearch.from(values.lo(), values.hi(), serves);
+    long least = serves.test(values.lo()) ? values.lo() : found.orElse(Long.MAX_VALUE);
+    return atLeast(job, isAlone(open.get(0), reading), values, least);
   }
 
   private boolean mayHold(Machine filled, JobOutcome outcome) {
@@ -225,8 +225,9 @@ final class Questions {
         != JobVerdict.NOT_HELD;
   }
 
+  /** Of a tool known within bounds the shortest. */
   private long overPart(Job job) {
-    return job.toolLength().length() + settings.clearance();
+    return job.toolLength().values(0).lo() + settings.clearance();
   }
 
   /** A part of blank mass counts as a solid block of steel. */

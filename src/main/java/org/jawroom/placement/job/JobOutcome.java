@@ -1,6 +1,7 @@
 package org.jawroom.placement.job;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -8,6 +9,7 @@ import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.shop.Job;
+import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.vise.Vise;
@@ -31,7 +33,8 @@ import org.jawroom.shop.vise.Vise;
  *     the nose at the least height that {@code place} allows; empty if {@code place} has no such
  *     height
  * @param unchecked the requirements that a blank leaves unchecked; empty for {@code unknown}
- * @param missing for {@code unknown}: the blank columns without duplicates, in table order
+ * @param open the columns of the open readings it needs, without duplicates, in table order; what
+ *     is blank and only leaves something unchecked is not among them
  */
 public record JobOutcome(
     Job job,
@@ -45,11 +48,25 @@ public record JobOutcome(
     Optional<BigDecimal> loadRoom,
     OptionalLong shortestStickOut,
     List<Unchecked> unchecked,
-    List<Column> missing) {
+    List<Column> open) {
   public JobOutcome {
     unchecked = List.copyOf(unchecked);
     shortfalls = List.copyOf(shortfalls);
-    missing = List.copyOf(missing);
+    open = List.copyOf(open);
+  }
+
+  /** What keeps it {@code unknown}: the columns of its open readings; else none. */
+  public List<Column> missing() {
+    return verdict == JobVerdict.UNKNOWN ? open : List.of();
+  }
+
+  /** The open readings that it needs, in table order. */
+  public List<OpenReading> openReadings() {
+    List<OpenReading> readings = new ArrayList<>(OpenReading.of(machine, vise, open));
+    if (open.contains(Column.TOOL_LENGTH)) {
+      readings.add(OpenReading.of(job));
+    }
+    return readings;
   }
 
   public boolean isHeld() {

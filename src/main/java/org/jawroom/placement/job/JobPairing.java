@@ -224,7 +224,7 @@ public final class JobPairing {
         attempt.checks.loadRoom(),
         stickOut(attempt.place, heights.hi()),
         attempt.checks.unchecked(),
-        List.of());
+        attempt.missing);
   }
 
   private static OptionalLong stickOut(Optional<Recommendation> place, long top) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.search.Recommendation;
+import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Measurand;
@@ -31,8 +32,8 @@ import org.jawroom.shop.vise.Vise;
  * @param shortestToolTooShort whether the shortest tool does not clear the vise's bed even with the
  *     nose at its highest, where the nose is then taken to stand
  * @param bounds between which margins it lies, if it needs an open reading
- * @param missing for {@code unknown}: the columns of its open readings without duplicates, in table
- *     order
+ * @param open the columns of the open readings it needs, without duplicates, in table order; every
+ *     verdict but {@code unknown} holds for all their values
  * @param inDoubt the readings that it needs and that checks on the machine say may be wrong
  * @param checked who checked it on the machine at the recommended place, and when
  */
@@ -48,7 +49,7 @@ public record Outcome(
     Optional<BigDecimal> loadLeft,
     boolean shortestToolTooShort,
     MarginBounds bounds,
-    List<Column> missing,
+    List<Column> open,
     List<Measurand> inDoubt,
     Optional<String> checked) {
 
@@ -65,7 +66,7 @@ public record Outcome(
       Optional<BigDecimal> loadLeft,
       boolean shortestToolTooShort,
       MarginBounds bounds,
-      List<Column> missing) {
+      List<Column> open) {
     this(
         machine,
         vise,
@@ -78,7 +79,7 @@ public record Outcome(
         loadLeft,
         shortestToolTooShort,
         bounds,
-        missing,
+        open,
         List.of(),
         Optional.empty());
   }
@@ -86,7 +87,17 @@ public record Outcome(
   public Outcome {
     inDoubt = List.copyOf(inDoubt);
     caveats = List.copyOf(caveats);
-    missing = List.copyOf(missing);
+    open = List.copyOf(open);
+  }
+
+  /** What keeps it {@code unknown}: the columns of its open readings; else none. */
+  public List<Column> missing() {
+    return verdict == Verdict.UNKNOWN ? open : List.of();
+  }
+
+  /** The open readings that it needs, in table order. */
+  public List<OpenReading> openReadings() {
+    return OpenReading.of(machine, vise, open);
   }
 
   /**

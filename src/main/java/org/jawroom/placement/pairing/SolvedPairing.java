@@ -122,7 +122,7 @@ public final class SolvedPairing {
           loadLeft,
           tooShort,
           MarginBounds.of(model),
-          List.of(),
+          model.blanks(),
           inDoubt,
           place.flatMap(
               at -> settings.evidence().checked(machine, vise, at.handleTo(), at.x(), at.y())));
@@ -142,7 +142,7 @@ public final class SolvedPairing {
         hopeless.isPresent() ? loadLeft : Optional.empty(),
         hopeless.isPresent() && tooShort,
         MarginBounds.of(model),
-        hopeless.isPresent() ? List.of() : model.blanks(),
+        model.blanks(),
         inDoubt,
         Optional.empty());
   }

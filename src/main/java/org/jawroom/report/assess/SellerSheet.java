@@ -6,7 +6,6 @@ import org.jawroom.advice.assess.Assessed;
 import org.jawroom.advice.assess.Assessment;
 import org.jawroom.advice.assess.Question;
 import org.jawroom.report.wording.LookedFor;
-import org.jawroom.report.wording.OpenWords;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.machine.Machine;
@@ -69,7 +68,7 @@ final class SellerSheet {
   private void entry(Machine machine, Question question, String subject, String decides) {
     sheet.entry();
     sheet.text(machine.name());
-    sheet.text(OpenWords.column(question.reading()));
+    sheet.text(words.open().named(question.reading()));
     sheet.text(SellerWords.means(question.column()));
     sheet.text(subject);
     sheet.text(decides);

@@ -16,6 +16,10 @@ import org.jawroom.shop.value.Column;
 /** The questions to the seller of a machine, in words. */
 record SellerWords(PeopleUnit unit) {
 
+  OpenWords open() {
+    return new OpenWords(unit);
+  }
+
   /** What the column asks for. */
   static String means(Column column) {
     return switch (column) {
@@ -63,10 +67,12 @@ record SellerWords(PeopleUnit unit) {
     List<String> idle = new ArrayList<>();
     for (Question question : assessed.questions()) {
       if (question.isIdle()) {
-        idle.add(OpenWords.column(question.reading()));
+        if (question.reading().value().isBlank()) {
+          idle.add(OpenWords.column(question.reading()));
+        }
       } else {
         lines.add(
-            OpenWords.column(question.reading())
+            open().named(question.reading())
                 + " ("
                 + means(question.column())
                 + "): "

@@ -3,6 +3,7 @@ package org.jawroom.report.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jawroom.advice.blank.BlankGaps;
 import org.jawroom.advice.blank.BlankLimit;
 import org.jawroom.advice.remedy.Remedy;
 import org.jawroom.advice.remedy.RemedyKind;
@@ -83,7 +84,7 @@ record ExplainRemedies(ExplainFacts facts) {
   }
 
   private String blanksHeading() {
-    return "What the blanks would have to be (" + facts.unit().word() + ")";
+    return "What the open readings would have to be (" + facts.unit().word() + ")";
   }
 
   private String insteadHeading() {
@@ -155,23 +156,34 @@ record ExplainRemedies(ExplainFacts facts) {
 
   private String limit(Outcome outcome, BlankLimit limit) {
     String column = OpenWords.column(limit.reading());
-    // If other blanks are open too, a limit is necessary but not sufficient.
-    String fits = outcome.missing().size() == 1 ? "fits" : "can fit";
+    // If other readings are open too, a limit is necessary but not sufficient.
+    boolean alone = outcome.openReadings().size() == 1;
+    String fits = alone ? "fits" : "can fit";
+    String sure = alone ? "" : sure(limit);
     return switch (limit.relation()) {
-      case AT_LEAST ->
-          fits
-              + " if "
-              + column
-              + " ≥ "
-              + facts.unit().fine(limit.limit().getAsLong(), Rounding.UP);
-      case AT_MOST ->
-          fits
-              + " if "
-              + column
-              + " ≤ "
-              + facts.unit().fine(limit.limit().getAsLong(), Rounding.DOWN);
-      case ALWAYS -> fits + " whatever " + column + " is";
+      case AT_LEAST, AT_MOST ->
+          !alone && limit.sure().equals(limit.limit())
+              ? "fits if "
+                  + column
+                  + " "
+                  + from(limit, limit.limit().getAsLong())
+                  + ", whatever the others are"
+              : fits + " if " + column + " " + from(limit, limit.limit().getAsLong()) + sure;
+      case ALWAYS -> fits + " whatever " + column + " is" + sure;
       case NEVER -> "cannot fit whatever " + column + " is";
     };
+  }
+
+  /** {@code ; fits for certain if ≥ 45}: with all other open readings at worst. */
+  private String sure(BlankLimit limit) {
+    return limit.sure().isPresent()
+        ? "; fits for certain if " + from(limit, limit.sure().getAsLong())
+        : "";
+  }
+
+  private String from(BlankLimit limit, long value) {
+    return BlankGaps.isGap(limit.reading().column())
+        ? "≥ " + facts.unit().fine(value, Rounding.UP)
+        : "≤ " + facts.unit().fine(value, Rounding.DOWN);
   }
 }

@@ -4,8 +4,10 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.pairing.Caveat;
+import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
@@ -13,8 +15,8 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.JobWords;
+import org.jawroom.report.wording.OpenWords;
 import org.jawroom.report.wording.WhereWords;
-import org.jawroom.report.wording.Words;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.machine.Sides;
 
@@ -51,10 +53,10 @@ record ExplainVerdict(ExplainFacts facts) {
       case NO_PLACE ->
           outcome.recommended().isPresent()
               ? "it can be fastened, but hits something or comes too near wherever it stands"
-              : "it hits something whatever the blank dimensions are";
+              : "it hits something or comes too near wherever it stands";
       case NO_MOUNT ->
           "neither bolts nor clamps hold it on this table in any allowed direction of the handle";
-      case UNKNOWN -> "not measured: " + Words.columns(outcome.missing());
+      case UNKNOWN -> open().undecided(outcome.missing(), outcome.openReadings());
     };
   }
 
@@ -114,6 +116,40 @@ record ExplainVerdict(ExplainFacts facts) {
         + " ("
         + new WhereWords(unit(), outcome.machine(), outcome.vise()).of(limit, place.openings())
         + ")";
+  }
+
+  /**
+   * For an {@code unknown} the margins between which it lies, for another that needs open readings
+   * that it holds for all their values; else empty.
+   */
+  Optional<String> bounds() {
+    Outcome outcome = facts.outcome();
+    if (outcome.verdict() == Verdict.UNKNOWN) {
+      return margins(outcome.bounds());
+    }
+    return Optional.of(outcome.openReadings())
+        .filter(readings -> !readings.isEmpty())
+        .map(readings -> "That holds " + open().whatever(readings) + ".");
+  }
+
+  private Optional<String> margins(MarginBounds bounds) {
+    Optional<String> margins =
+        open()
+            .margins(bounds)
+            .map(both -> both + " " + unit().word() + ", all of that at worst and at best")
+            .or(() -> margin(bounds.atBest(), "at best"))
+            .or(() -> margin(bounds.atWorst(), "at worst"));
+    return margins.map(words -> "Best margin " + words + "; without hand room.");
+  }
+
+  private Optional<String> margin(OptionalLong margin, String how) {
+    return margin.isPresent()
+        ? Optional.of(open().margin(margin) + " " + unit().word() + " with all of that " + how)
+        : Optional.empty();
+  }
+
+  private OpenWords open() {
+    return new OpenWords(unit());
   }
 
   /** What to mind before trusting the verdict, the most serious first; one line each. */

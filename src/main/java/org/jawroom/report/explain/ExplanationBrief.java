@@ -63,6 +63,7 @@ public final class ExplanationBrief {
     lines.add(outcome.machine().name() + " x " + outcome.vise().name(), 1);
     lines.add(verdict.sentence(), 3);
     verdict.margin().ifPresent(margin -> lines.add(margin, 2));
+    verdict.bounds().ifPresent(bounds -> lines.add(bounds, 2));
     verdict.cautions().forEach(caution -> lines.add("! " + caution, 2));
     CaveatWords.checked(outcome).ifPresent(who -> lines.add(who, 1));
   }

@@ -11,6 +11,7 @@ import org.jawroom.advice.ToleranceNeeded;
 import org.jawroom.advice.blank.BlankLimit;
 import org.jawroom.advice.remedy.Remedy;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.bolting.Miss;
 import org.jawroom.placement.pairing.Outcome;
@@ -28,6 +29,7 @@ import org.jawroom.report.wording.LookedFor;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.report.wording.WhereWords;
+import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Measurand;
@@ -82,6 +84,9 @@ public final class ExplanationJson {
     json.put("in_doubt", outcome.inDoubt().stream().map(Measurand::path).toList());
     json.put("checked", outcome.checked().orElse(null));
     json.put("missing", outcome.missing().stream().map(Column::path).toList());
+    json.put("open", outcome.openReadings().stream().map(ExplanationJson::open).toList());
+    json.put("margin_at_worst_mm", length(outcome.bounds().atWorst(), Rounding.DOWN));
+    json.put("margin_at_best_mm", length(outcome.bounds().atBest(), Rounding.DOWN));
     json.put("recommended", outcome.recommended().map(this::place).orElse(null));
     json.put("pairs", explanation.pairs().stream().map(this::pair).toList());
     json.put("roomiest", explanation.roomiest().map(this::roomiest).orElse(null));
@@ -239,6 +244,19 @@ public final class ExplanationJson {
     json.put("relation", limit.relation().code());
     json.put("limit_mm", length(limit.limit(), Rounding.NEAREST));
     json.put("sure_mm", length(limit.sure(), Rounding.NEAREST));
+    return json;
+  }
+
+  /** A bound that is not there is null. */
+  static Map<String, Object> open(OpenReading reading) {
+    boolean blank = reading.value().isBlank();
+    long lo = blank ? -Length.ENDLESS : reading.value().lo();
+    long hi = blank ? Length.ENDLESS : reading.value().hi();
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("column", reading.column().path());
+    json.put("item", reading.measurand().item());
+    json.put("from_mm", Length.isBounded(lo) ? length(lo, Rounding.NEAREST) : null);
+    json.put("to_mm", Length.isBounded(hi) ? length(hi, Rounding.NEAREST) : null);
     return json;
   }
 

@@ -25,6 +25,7 @@ public final class ExplanationText {
     lines.add(outcome.machine().name() + " x " + outcome.vise().name());
     lines.add(verdict.sentence());
     verdict.margin().ifPresent(lines::add);
+    verdict.bounds().ifPresent(lines::add);
     verdict.cautions().forEach(caution -> lines.add("! " + caution));
     CaveatWords.checked(outcome).ifPresent(lines::add);
     new ExplainPlace(facts).to(lines);

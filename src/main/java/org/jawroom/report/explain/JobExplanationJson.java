@@ -50,6 +50,7 @@ public final class JobExplanationJson {
     json.put(
         "shortfalls", outcome.shortfalls().stream().map(JobExplanationJson::shortfall).toList());
     json.put("missing", outcome.missing().stream().map(Column::path).toList());
+    json.put("open", outcome.openReadings().stream().map(ExplanationJson::open).toList());
     json.put("unchecked", outcome.unchecked().stream().map(Unchecked::code).toList());
     json.put("place", outcome.place().map(this::place).orElse(null));
     json.put(

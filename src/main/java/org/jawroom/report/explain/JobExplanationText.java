@@ -9,13 +9,14 @@ import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.JobWords;
+import org.jawroom.report.wording.OpenWords;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.WhereWords;
-import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.value.Dimension;
 
@@ -56,6 +57,7 @@ public final class JobExplanationText {
   }
 
   private void verdict() {
+    OpenWords open = new OpenWords(unit);
     lines.add(
         outcome.job().name() + " on " + outcome.machine().name() + " in " + outcome.vise().name());
     lines.add(
@@ -73,10 +75,14 @@ public final class JobExplanationText {
                   : "Held: there is a place where nothing listed is hit, the spindle reaches the whole part,"
                       + " and the longest tool and the load have room.";
           case NOT_HELD -> "Not held. What fails, the first first:";
-          case UNKNOWN -> "Unknown: not measured: " + Words.columns(outcome.missing()) + ".";
+          case UNKNOWN ->
+              "Unknown: " + open.undecided(outcome.missing(), outcome.openReadings()) + ".";
         });
     words.failing(outcome).forEach(lines::item);
     JobWords.unchecked(outcome).forEach(lines::item);
+    if (outcome.verdict() != JobVerdict.UNKNOWN && !outcome.openReadings().isEmpty()) {
+      lines.add("That holds " + open.whatever(outcome.openReadings()) + ".");
+    }
     outcome.limit().ifPresent(limit -> lines.add("Margin at the place below: " + margin(limit)));
   }
 
@@ -147,7 +153,17 @@ public final class JobExplanationText {
   private void stack(long top) {
     Dimension nose = outcome.machine().noseMax();
     Dimension tool = outcome.job().toolLength();
-    if (outcome.toolRoom().isPresent()) {
+    if (outcome.toolRoom().isPresent() && (nose.isOpen() || tool.isOpen())) {
+      boolean atBest = outcome.verdict() == JobVerdict.NOT_HELD && !outcome.open().isEmpty();
+      lines.item(
+          "the longest tool leaves "
+              + unit.fine(outcome.toolRoom().getAsLong(), Rounding.DOWN)
+              + " over the part with the nose at its highest, at "
+              + (atBest ? "best" : "worst")
+              + "; "
+              + unit.fine(settings.clearance(), Rounding.UP)
+              + " asked for");
+    } else if (outcome.toolRoom().isPresent()) {
       lines.item(
           unit.fine(nose.length(), Rounding.DOWN)
               + " nose at its highest - "

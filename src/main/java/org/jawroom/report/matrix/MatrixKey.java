@@ -53,7 +53,8 @@ final class MatrixKey {
   private static void write(Sheet sheet, int first, Styles styles, int width, List<Entry> further) {
     List<Entry> entries = new ArrayList<>();
     for (Finding finding : Finding.values()) {
-      entries.add(new Entry(Words.explained(finding), styles.key(finding)));
+      String margins = finding == Finding.UNKNOWN ? "; margins at worst and at best" : "";
+      entries.add(new Entry(Words.explained(finding) + margins, styles.key(finding)));
     }
     entries.addAll(further);
     entries.add(

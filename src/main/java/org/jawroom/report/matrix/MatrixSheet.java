@@ -17,6 +17,7 @@ import org.jawroom.report.tally.Tally;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.OpenWords;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.PageBreaks;
@@ -275,8 +276,12 @@ final class MatrixSheet {
       double number = styles.unit().number(margin.getAsLong(), Rounding.DOWN);
       return Cells.number(row, column, number, styles.margin(finding, best));
     }
-    String word = finding.sign() + " " + finding.word();
-    return Cells.text(row, column, word, styles.margin(finding, best));
+    String word =
+        new OpenWords(styles.unit())
+            .cell(outcome.bounds())
+            .filter(margins -> finding == Finding.UNKNOWN)
+            .orElse(finding.word());
+    return Cells.text(row, column, finding.sign() + " " + word, styles.margin(finding, best));
   }
 
   private String reason(Outcome outcome, boolean best) {

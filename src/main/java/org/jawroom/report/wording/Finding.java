@@ -34,7 +34,8 @@ public enum Finding {
       "can be held on this table, but hits something wherever it stands"),
   NO_MOUNT(
       Verdict.NO_MOUNT, "≠", "", "neither bolts nor clamps hold it in any orientation allowed"),
-  UNKNOWN(Verdict.UNKNOWN, "?", "", "a dimension that decides it was not measured");
+  UNKNOWN(
+      Verdict.UNKNOWN, "?", "", "a reading that decides it is blank or known only within bounds");
 
   private final Verdict verdict;
   private final String sign;

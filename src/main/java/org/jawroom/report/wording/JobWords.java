@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.geometry.Length;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobReason;
 import org.jawroom.placement.job.Shortfall;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.Job;
+import org.jawroom.shop.value.Dimension;
 
 /** Jobs in words, lengths in the chosen unit. */
 public record JobWords(PeopleUnit unit) {
@@ -52,16 +54,23 @@ public record JobWords(PeopleUnit unit) {
     List<String> facts = new ArrayList<>();
     facts.add(figure(job.length()) + " × " + figure(job.width()) + " × " + figure(job.height()));
     job.grip().ifPresent(grip -> facts.add("grip " + figure(grip)));
-    facts.add(
-        job.toolLength().isKnown()
-            ? "tool " + figure(job.toolLength().length())
-            : "tool length not given");
+    facts.add(tool(job.toolLength()));
     facts.add(
         job.mass()
             .map(mass -> kilograms(mass, RoundingMode.CEILING) + " kg")
             .orElse("mass not given"));
     job.jawsAlong().ifPresent(axis -> facts.add("jaws along " + axis.letter()));
     return String.join(", ", facts);
+  }
+
+  /** Of a range the longest tool that it allows. */
+  private String tool(Dimension length) {
+    if (length.isBlank()) {
+      return "tool length not given";
+    }
+    return Length.isBounded(length.hi())
+        ? "tool " + (length.isKnown() ? "" : "up to ") + figure(length.hi())
+        : "tool " + figure(length.lo()) + " or longer";
   }
 
   /**
@@ -82,10 +91,10 @@ public record JobWords(PeopleUnit unit) {
   /** A blank nose_min alone keeps only the shortest tool from being checked. */
   private static List<String> toolBlanks(JobOutcome outcome) {
     List<String> blanks = new ArrayList<>();
-    if (!outcome.job().toolLength().isKnown()) {
+    if (outcome.job().toolLength().isBlank()) {
       blanks.add("tool_length");
     }
-    if (!outcome.machine().noseMax().isKnown()) {
+    if (outcome.machine().noseMax().isBlank()) {
       blanks.add("nose_max");
     }
     return blanks.isEmpty() ? List.of("nose_min") : blanks;

@@ -73,13 +73,21 @@ public record Words(PeopleUnit unit) {
           (outcome.recommended().isPresent()
                   ? "No place: it can be held on this table, but hits something or comes too near"
                       + " wherever it stands."
-                  : "No place, whatever the blank dimensions are.")
+                  : "No place, " + new OpenWords(unit).whatever(outcome.openReadings()) + ".")
               + mind;
       case NO_MOUNT ->
           "No mount: neither bolts nor clamps hold it on this table in any orientation allowed."
               + mind;
-      case UNKNOWN -> "Unknown: not measured: " + columns(outcome.missing()) + "." + mind;
+      case UNKNOWN -> "Unknown: " + undecided(outcome) + "." + mind;
     };
+  }
+
+  private static boolean hasRange(Outcome outcome) {
+    return outcome.openReadings().stream().anyMatch(reading -> !reading.value().isBlank());
+  }
+
+  private String undecided(Outcome outcome) {
+    return new OpenWords(unit).undecided(outcome.missing(), outcome.openReadings());
   }
 
   private String open(Interval open) {
@@ -100,9 +108,13 @@ public record Words(PeopleUnit unit) {
       case LIMITED -> joined("\n", opening(outcome), limit);
       case MEASURE -> joined("\n", joined(", or ", "measure again", opening(outcome)), limit);
       case NO_PLACE ->
-          outcome.recommended().isPresent() ? limit : "even with every blank at its best";
+          outcome.recommended().isPresent()
+              ? limit
+              : "even with every "
+                  + (hasRange(outcome) ? "open reading" : "blank")
+                  + " at its best";
       case NO_MOUNT -> "neither bolts nor clamps hold it";
-      case UNKNOWN -> "not measured: " + columns(outcome.missing());
+      case UNKNOWN -> undecided(outcome);
     };
   }
 
@@ -151,6 +163,9 @@ public record Words(PeopleUnit unit) {
       addUnlessEmpty(marks, new CaveatWords(unit).hand(outcome));
     }
     outcome.recommended().ifPresent(place -> addPlaceMarks(outcome.machine(), place, marks));
+    if (!outcome.open().isEmpty()) {
+      marks.add("holds " + new OpenWords(unit).whatever(outcome.openReadings()));
+    }
     return marks;
   }
 

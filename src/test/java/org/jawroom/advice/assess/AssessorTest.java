@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.Advisor;
 import org.jawroom.advice.blank.BlankGaps;
 import org.jawroom.advice.blank.Relation;
 import org.jawroom.advice.merit.PairingMerit;
@@ -227,6 +230,30 @@ class AssessorTest {
     // 600 − 150 of the longest job's tool − 6.
     assertEquals(mm(444), candidate("known offer").stack().getAsLong());
     assertTrue(candidate("blank offer").stack().isEmpty());
+  }
+
+  /** A gap known within bounds is asked for like a blank one, its limits within the range. */
+  @Test
+  void questions_range_isAskedWithLimitsWithinIt() {
+    Machine offer = machine("known offer").withGap(Side.REAR, Dimension.within(mm(-200), mm(500)));
+    List<Advice> advice =
+        shop.vises().stream().map(vise -> Advisor.advise(shop.settings(), offer, vise)).toList();
+
+    List<Question> questions = new Questions(shop.settings(), offer, advice, Map.of()).all();
+
+    assertEquals(List.of(Column.REAR_GAP), questions.stream().map(Question::column).toList());
+    List<Question.Change> limited =
+        questions.get(0).changes().stream()
+            .filter(change -> change.relation() == Relation.AT_LEAST)
+            .toList();
+    assertFalse(limited.isEmpty());
+    for (Question.Change change : limited) {
+      long limit = change.limit().getAsLong();
+      assertTrue(change.alone() && mm(-200) < limit && limit <= mm(500), change::toString);
+      assertTrue(goes(change, offer.withGap(Side.REAR, Dimension.of(limit))), change::toString);
+      assertFalse(
+          goes(change, offer.withGap(Side.REAR, Dimension.of(limit - LESS))), change::toString);
+    }
   }
 
   @Test

@@ -7,6 +7,8 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.LookedFor;
+import org.jawroom.report.wording.OpenWords;
+import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.machine.Side;
 
 /** The cautions of a card: the general ones, then those of this pairing. */
@@ -43,6 +45,11 @@ public record CardCautions(PeopleUnit unit, CardSubject subject) {
       lines.add(
           "Tolerance taken as 0, since none is given, for "
               + (machine && vise ? "machine and vise." : machine ? "the machine." : "the vise."));
+    }
+    List<OpenReading> open =
+        subject.job().map(job -> job.openReadings()).orElseGet(() -> outcome.openReadings());
+    if (!open.isEmpty()) {
+      lines.add("This card holds " + new OpenWords(unit).whatever(open) + ".");
     }
     addPlace(subject.place(), lines);
     subject.warnings().forEach(lines::add);

@@ -233,7 +233,7 @@ public record CardSubject(
         outcome.loadLeft(),
         outcome.shortestToolTooShort(),
         outcome.bounds(),
-        outcome.missing(),
+        outcome.open(),
         outcome.inDoubt(),
         job.isPresent() ? Optional.empty() : outcome.checked());
   }
