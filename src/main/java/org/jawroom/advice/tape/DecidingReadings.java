@@ -27,7 +27,7 @@ public final class DecidingReadings {
   private final Settings settings;
   private final Outcome outcome;
   private final List<BlankLimit> limits;
-  private final List<OpenReading> open;
+  private final List<FillableReading> open;
 
   private DecidingReadings(Settings settings, Outcome outcome, List<BlankLimit> limits) {
     this.settings = settings;
@@ -61,7 +61,7 @@ public final class DecidingReadings {
         : open.stream().map(DecidingReadings::together).toList();
   }
 
-  private Optional<Deciding> deciding(OpenReading reading) {
+  private Optional<Deciding> deciding(FillableReading reading) {
     Optional<BlankLimit> limit = limits.stream().filter(one -> isOf(one, reading)).findFirst();
     if (limit.isEmpty()) {
       return someFail(reading)
@@ -85,12 +85,12 @@ public final class DecidingReadings {
     };
   }
 
-  private static boolean isOf(BlankLimit limit, OpenReading reading) {
+  private static boolean isOf(BlankLimit limit, FillableReading reading) {
     return limit.reading().measurand().equals(reading.reading());
   }
 
   /** Whether one of the values tried does not let the pairing fit, all others at best. */
-  private boolean someFail(OpenReading reading) {
+  private boolean someFail(FillableReading reading) {
     Interval values = OpenReadings.tried(reading);
     for (int i = 0; i < TRIED; i++) {
       long value = values.lo() + (values.hi() - values.lo()) / (TRIED - 1) * i;
@@ -98,7 +98,7 @@ public final class DecidingReadings {
         value = values.hi();
       }
       if (isPossible(reading, value)) {
-        OpenReading.Filled filled = reading.filled().apply(value);
+        FillableReading.Filled filled = reading.filled().apply(value);
         if (!Model.of(settings, filled.machine(), filled.vise(), Setup.PLAIN)
             .atBest()
             .isClearWithHandRoom()) {
@@ -110,7 +110,7 @@ public final class DecidingReadings {
   }
 
   /** The nose's lowest height is not above its highest. */
-  private boolean isPossible(OpenReading reading, long value) {
+  private boolean isPossible(FillableReading reading, long value) {
     Machine machine = outcome.machine();
     return switch (reading.column()) {
       case NOSE_MIN -> machine.noseMax().isBlank() || value <= machine.noseMax().lo();
@@ -119,12 +119,16 @@ public final class DecidingReadings {
     };
   }
 
-  private static Deciding together(OpenReading reading) {
+  private static Deciding together(FillableReading reading) {
     return deciding(reading, Decides.TOGETHER, OptionalLong.empty(), OptionalLong.empty(), false);
   }
 
   private static Deciding deciding(
-      OpenReading reading, Decides how, OptionalLong limit, OptionalLong sure, boolean settles) {
+      FillableReading reading,
+      Decides how,
+      OptionalLong limit,
+      OptionalLong sure,
+      boolean settles) {
     return new Deciding(
         reading.reading(),
         reading.column(),

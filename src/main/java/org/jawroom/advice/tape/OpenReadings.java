@@ -6,7 +6,7 @@ import java.util.function.Function;
 import java.util.function.LongFunction;
 import java.util.function.UnaryOperator;
 import org.jawroom.advice.blank.ViseReadings;
-import org.jawroom.advice.tape.OpenReading.Filled;
+import org.jawroom.advice.tape.FillableReading.Filled;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Outcome;
@@ -26,14 +26,14 @@ final class OpenReadings {
 
   private final Machine machine;
   private final Vise vise;
-  private final List<OpenReading> found = new ArrayList<>();
+  private final List<FillableReading> found = new ArrayList<>();
 
   private OpenReadings(Machine machine, Vise vise) {
     this.machine = machine;
     this.vise = vise;
   }
 
-  static List<OpenReading> of(Outcome outcome) {
+  static List<FillableReading> of(Outcome outcome) {
     OpenReadings readings = new OpenReadings(outcome.machine(), outcome.vise());
     outcome.missing().forEach(readings::add);
     return readings.found;
@@ -217,14 +217,14 @@ final class OpenReadings {
       long tolerance,
       LongFunction<Machine> filled) {
     found.add(
-        new OpenReading(
+        new FillableReading(
             reading, column, bounds, tolerance, value -> new Filled(filled.apply(value), vise)));
   }
 
   private void ofVise(
       Measurand reading, Column column, Dimension bounds, LongFunction<Vise> filled) {
     found.add(
-        new OpenReading(
+        new FillableReading(
             reading,
             column,
             bounds,
@@ -236,7 +236,7 @@ final class OpenReadings {
    * The values to try of a reading without a limit: its ends and evenly between, or of a blank what
    * machines and vises have.
    */
-  static Interval tried(OpenReading reading) {
+  static Interval tried(FillableReading reading) {
     Interval usual =
         switch (reading.column()) {
           case SLOT_WIDTH, BOLT_HOLE_U, BOLT_HOLE_V, HOLE_U, HOLE_V -> Interval.of(0, 60);

@@ -14,7 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.bolting.Region;
-import org.jawroom.placement.pairing.OpenReading.Standing;
+import org.jawroom.placement.pairing.ReadingOpener.Standing;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
@@ -60,13 +60,13 @@ class OpenReadingsTest {
     for (Verdict verdict : Verdict.values()) {
       assertTrue(certain.getOrDefault(verdict, 0) > 5, verdict + " " + certain);
     }
-    assertTrue(opened.size() >= OpenReading.all().size() - 1, "opened " + opened);
+    assertTrue(opened.size() >= ReadingOpener.all().size() - 1, "opened " + opened);
     assertTrue(places > 500, "places " + places);
     assertTrue(worstIsACorner > 200, "worst is a corner " + worstIsACorner);
     assertTrue(narrowed > 500, "narrowed " + narrowed);
   }
 
-  private record Opened(OpenReading reading, long lo, long hi) {}
+  private record Opened(ReadingOpener reading, long lo, long hi) {}
 
   private void check(Profile profile, long seed) {
     Shop shop = RandomShops.shop(profile, seed);
@@ -180,11 +180,11 @@ class OpenReadingsTest {
 
   /** One or two known readings with random bounds about them. */
   private static List<Opened> ranges(Standing known, Random random) {
-    List<OpenReading> all = OpenReading.all();
+    List<ReadingOpener> all = ReadingOpener.all();
     List<Opened> ranges = new ArrayList<>();
     Set<String> names = new HashSet<>();
     while (ranges.size() < 1 + random.nextInt(2)) {
-      OpenReading reading = all.get(random.nextInt(all.size()));
+      ReadingOpener reading = all.get(random.nextInt(all.size()));
       Optional<Dimension> now = reading.get().apply(known).filter(Dimension::isKnown);
       if (now.isPresent() && names.add(reading.name())) {
         long value = now.get().length();

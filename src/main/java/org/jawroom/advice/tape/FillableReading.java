@@ -15,7 +15,7 @@ import org.jawroom.shop.vise.Vise;
  * @param tolerance of its row, half-nanometres; 0 if none is given
  * @param filled machine and vise with a value in its place
  */
-record OpenReading(
+record FillableReading(
     Measurand reading,
     Column column,
     Dimension bounds,

@@ -18,7 +18,7 @@ import org.jawroom.shop.vise.Screw;
 import org.jawroom.shop.vise.Vise;
 
 /** One reading of a pairing that a test may open: how to read it and how to replace it. */
-record OpenReading(
+record ReadingOpener(
     String name,
     Function<Standing, Optional<Dimension>> get,
     BiFunction<Standing, Dimension, Standing> with) {
@@ -40,8 +40,8 @@ record OpenReading(
   }
 
   /** Every kind of reading that may be a range. */
-  static List<OpenReading> all() {
-    List<OpenReading> all = new ArrayList<>();
+  static List<ReadingOpener> all() {
+    List<ReadingOpener> all = new ArrayList<>();
     for (Side side : Side.values()) {
       all.add(
           machine(
@@ -138,24 +138,24 @@ record OpenReading(
     return all;
   }
 
-  private static OpenReading machine(
+  private static ReadingOpener machine(
       String name, Function<Machine, Dimension> get, BiFunction<Machine, Dimension, Machine> with) {
-    return new OpenReading(
+    return new ReadingOpener(
         name,
         standing -> Optional.of(get.apply(standing.machine)),
         (standing, value) -> new Standing(with.apply(standing.machine, value), standing.vise));
   }
 
-  private static OpenReading vise(
+  private static ReadingOpener vise(
       String name, Function<Vise, Dimension> get, BiFunction<Vise, Dimension, Vise> with) {
-    return new OpenReading(
+    return new ReadingOpener(
         name,
         standing ->
             standing.vise.simple() ? Optional.of(get.apply(standing.vise)) : Optional.empty(),
         (standing, value) -> new Standing(standing.machine, with.apply(standing.vise, value)));
   }
 
-  private static OpenReading base(
+  private static ReadingOpener base(
       String name, Function<Base, Dimension> get, BiFunction<Base, Dimension, Base> with) {
     return vise(
         name,
@@ -163,7 +163,7 @@ record OpenReading(
         (vise, value) -> vise.withBase(with.apply(vise.base(), value)));
   }
 
-  private static OpenReading screw(
+  private static ReadingOpener screw(
       String name, Function<Screw, Dimension> get, BiFunction<Screw, Dimension, Screw> with) {
     return vise(
         name,
@@ -172,9 +172,9 @@ record OpenReading(
   }
 
   /** The last bolt of the first mount. */
-  private static OpenReading bolt(
+  private static ReadingOpener bolt(
       String name, Function<Bolt, Dimension> get, BiFunction<Bolt, Dimension, Bolt> with) {
-    return new OpenReading(
+    return new ReadingOpener(
         "bolt " + name,
         standing -> standing.vise.mounts().stream().findFirst().map(m -> get.apply(last(m))),
         (standing, value) -> {
