@@ -11,9 +11,9 @@ import java.util.Objects;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.jawroom.checks.Bounds;
-import org.jawroom.checks.Rational;
 import org.jawroom.checks.Suspect;
+import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Shop;
@@ -126,7 +126,7 @@ public final class CorrectedVerdicts {
   }
 
   /** Rounded to whole nanometres, as lengths of the tables are: inward. */
-  private static List<Long> ends(Bounds bounds) {
+  private static List<Long> ends(ValueRange bounds) {
     Rational two = Rational.of(2);
     Long lo = bounds.lo().map(end -> 2 * end.over(two).ceiling()).orElse(null);
     Long hi = bounds.hi().map(end -> 2 * end.over(two).floor()).orElse(null);

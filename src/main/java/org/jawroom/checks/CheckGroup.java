@@ -8,6 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jawroom.checks.exact.Polytope;
+import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
+import org.jawroom.checks.expected.ExpectedGap;
+import org.jawroom.checks.expected.Terms;
+import org.jawroom.checks.expected.Unknown;
 
 /**
  * Checks that share readings, ends or faces, and what explains them together: an error for each
@@ -43,7 +49,7 @@ final class CheckGroup {
   }
 
   /** What the checks leave of an open reading; empty if nothing explains them together. */
-  Optional<Bounds> left(Unknown open) {
+  Optional<ValueRange> left(Unknown open) {
     return solution(List.of(), List.of(open)).map(solution -> solution.of(open));
   }
 
@@ -52,19 +58,19 @@ final class CheckGroup {
    */
   private Optional<Solution> solution(List<Unknown> wrong, List<Unknown> asked) {
     Map<Unknown, Integer> places = new LinkedHashMap<>();
-    List<Bounds> bounds = new ArrayList<>();
+    List<ValueRange> bounds = new ArrayList<>();
     for (Unknown unknown : unknowns) {
       if (asked.contains(unknown) || isShared(unknown)) {
         places.put(unknown, bounds.size());
-        bounds.add(wrong.contains(unknown) ? Bounds.ALL : terms.of(unknown));
+        bounds.add(wrong.contains(unknown) ? ValueRange.ALL : terms.of(unknown));
       }
     }
     List<Polytope.Row> rows = new ArrayList<>();
     for (ExpectedGap check : checks) {
       List<Rational> factors = new ArrayList<>(Collections.nCopies(bounds.size(), Rational.ZERO));
-      Bounds sum =
-          Bounds.around(check.slack())
-              .plus(Bounds.at(check.found().minus(check.form().constant())));
+      ValueRange sum =
+          ValueRange.around(check.slack())
+              .plus(ValueRange.at(check.found().minus(check.form().constant())));
       for (Map.Entry<Unknown, Rational> term : check.form().terms().entrySet()) {
         Integer place = places.get(term.getKey());
         if (place != null) {
@@ -88,7 +94,7 @@ final class CheckGroup {
   record Solution(Map<Unknown, Integer> places, Polytope polytope) {
 
     /** What a quantity may be, which must be one that was asked for. */
-    Bounds of(Unknown unknown) {
+    ValueRange of(Unknown unknown) {
       List<Rational> factors = new ArrayList<>(Collections.nCopies(places.size(), Rational.ZERO));
       factors.set(places.get(unknown), Rational.ONE);
       return polytope.range(factors);

@@ -1,5 +1,6 @@
 package org.jawroom.checks;
 
+import org.jawroom.checks.exact.ValueRange;
 import org.jawroom.shop.value.Measurand;
 
 /**
@@ -8,4 +9,4 @@ import org.jawroom.shop.value.Measurand;
  * @param was its range as written, half-nanometres
  * @param now what is left of it, the other readings anywhere within theirs
  */
-public record Narrowed(Measurand reading, Bounds was, Bounds now) {}
+public record Narrowed(Measurand reading, ValueRange was, ValueRange now) {}

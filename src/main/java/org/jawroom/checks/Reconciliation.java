@@ -5,6 +5,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jawroom.checks.exact.ValueRange;
+import org.jawroom.checks.expected.Expectations;
+import org.jawroom.checks.expected.ExpectedGap;
+import org.jawroom.checks.expected.Terms;
+import org.jawroom.checks.expected.Unknown;
 import org.jawroom.shop.Check;
 import org.jawroom.shop.Evidence;
 import org.jawroom.shop.Shop;
@@ -84,8 +89,8 @@ public record Reconciliation(
     List<Narrowed> narrowed = new ArrayList<>();
     for (Unknown unknown : group.unknowns()) {
       if (unknown instanceof Unknown.ReadingValue reading && !terms.of(unknown).isSingle()) {
-        Bounds was = terms.of(unknown);
-        Optional<Bounds> now = group.left(unknown);
+        ValueRange was = terms.of(unknown);
+        Optional<ValueRange> now = group.left(unknown);
         if (now.isPresent() && !now.get().equals(was)) {
           narrowed.add(new Narrowed(reading.measurand(), was, now.get()));
         }

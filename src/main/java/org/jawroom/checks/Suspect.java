@@ -1,5 +1,6 @@
 package org.jawroom.checks;
 
+import org.jawroom.checks.exact.ValueRange;
 import org.jawroom.shop.value.Measurand;
 
 /**
@@ -9,4 +10,4 @@ import org.jawroom.shop.value.Measurand;
  * @param mustBe what it must be to explain the checks, half-nanometres
  * @param explains how many checks disagree without it, the other suspects of its set taken as such
  */
-public record Suspect(Measurand reading, Bounds written, Bounds mustBe, int explains) {}
+public record Suspect(Measurand reading, ValueRange written, ValueRange mustBe, int explains) {}

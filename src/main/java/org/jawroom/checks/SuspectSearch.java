@@ -11,6 +11,11 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
+import org.jawroom.checks.expected.ExpectedGap;
+import org.jawroom.checks.expected.Terms;
+import org.jawroom.checks.expected.Unknown;
 import org.jawroom.shop.value.Measurand;
 
 /**
@@ -205,7 +210,7 @@ final class SuspectSearch {
             .distinct()
             .toList();
     for (Measurand reading : readings) {
-      List<Bounds> said = choices.stream().map(choice -> said(choice, reading)).toList();
+      List<ValueRange> said = choices.stream().map(choice -> said(choice, reading)).toList();
       long apart = 0;
       for (int i = 0; i < said.size(); i++) {
         for (int j = 0; j < i; j++) {
@@ -220,7 +225,7 @@ final class SuspectSearch {
     return best;
   }
 
-  private Bounds said(List<Suspect> choice, Measurand reading) {
+  private ValueRange said(List<Suspect> choice, Measurand reading) {
     return choice.stream()
         .filter(suspect -> suspect.reading().equals(reading))
         .findFirst()
@@ -232,7 +237,7 @@ final class SuspectSearch {
    * How far a reading that is right may be off: by the widest error of the ends, or of the faces,
    * that it enters, since that covers all readings on the way.
    */
-  private Bounds slack(Measurand reading) {
+  private ValueRange slack(Measurand reading) {
     Unknown unknown = new Unknown.ReadingValue(reading);
     return group.checks().stream()
         .filter(check -> check.meets(unknown))
@@ -243,7 +248,7 @@ final class SuspectSearch {
                 : Unknown.PartEnd.class::isInstance)
         .map(terms::of)
         .max(Comparator.comparing(error -> error.hi().orElseThrow()))
-        .orElse(Bounds.ZERO);
+        .orElse(ValueRange.ZERO);
   }
 
   private static Measurand measurand(Unknown unknown) {

@@ -2,6 +2,8 @@ package org.jawroom.checks;
 
 import java.util.List;
 import java.util.Optional;
+import org.jawroom.checks.expected.ExpectedGap;
+import org.jawroom.checks.expected.Unknown;
 import org.jawroom.shop.value.Measurand;
 
 /**

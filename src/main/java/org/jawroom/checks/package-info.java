@@ -5,8 +5,8 @@
  * org.jawroom.checks.Reconciliation}. Pure, like the solver.
  *
  * <p>Every end of a part and every face of a guard is a sum of readings with fixed signs ({@link
- * org.jawroom.checks.LinearForm}), so that a gap is one, too. A reading is a value; an end or a
- * face has an error within its tolerance, the same in every check. A set of readings explains
+ * org.jawroom.checks.expected.LinearForm}), so that a gap is one, too. A reading is a value; an end
+ * or a face has an error within its tolerance, the same in every check. A set of readings explains
  * checks if the polytope of all values and errors is not empty once those readings may have any
  * value. All arithmetic is rational and exact; all bounds are closed: a gap found exactly at the
  * end of what the tolerances allow agrees.

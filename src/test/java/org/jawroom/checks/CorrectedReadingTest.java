@@ -12,6 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
+import org.jawroom.checks.expected.Expectations;
+import org.jawroom.checks.expected.ExpectedGap;
+import org.jawroom.checks.expected.Terms;
+import org.jawroom.checks.expected.Unknown;
 import org.jawroom.clearance.part.PartRole;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
@@ -100,7 +106,7 @@ class CorrectedReadingTest {
         continue;
       }
       for (Unknown unknown : gap.get().form().terms().keySet()) {
-        Bounds written = terms.of(unknown);
+        ValueRange written = terms.of(unknown);
         if (unknown instanceof Unknown.ReadingValue value && written.isSingle()) {
           Measurand reading = value.measurand();
           long length = written.lo().orElseThrow().floor() + STEP;

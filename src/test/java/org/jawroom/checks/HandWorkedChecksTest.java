@@ -6,6 +6,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
+import org.jawroom.checks.expected.ExpectedGap;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.Check;
 import org.jawroom.shop.Shop;
@@ -23,8 +26,8 @@ class HandWorkedChecksTest {
     return ShopReader.read(folder.getParent(), Map.of()).shop().orElseThrow();
   }
 
-  private static Bounds mm(long lo, long hi) {
-    return new Bounds(
+  private static ValueRange mm(long lo, long hi) {
+    return new ValueRange(
         Optional.of(Rational.of(lo * Length.MM)), Optional.of(Rational.of(hi * Length.MM)));
   }
 

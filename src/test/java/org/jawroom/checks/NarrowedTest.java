@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.ShopReader;
@@ -35,8 +37,8 @@ class NarrowedTest {
     return Reconciliation.of(shop);
   }
 
-  private static Bounds mm(double lo, double hi) {
-    return new Bounds(Optional.of(length(lo)), Optional.of(length(hi)));
+  private static ValueRange mm(double lo, double hi) {
+    return new ValueRange(Optional.of(length(lo)), Optional.of(length(hi)));
   }
 
   private static Rational length(double mm) {
@@ -65,7 +67,7 @@ class NarrowedTest {
         of(
             Map.of(",100,60,none", ",100,,none"),
             "hand mill,hand vise,front,200,200,screw rear,rear cover,y,60");
-    assertEquals(Bounds.ALL, said.narrowed().get(0).was());
+    assertEquals(ValueRange.ALL, said.narrowed().get(0).was());
     assertEquals(mm(39, 41), said.narrowed().get(0).now());
   }
 

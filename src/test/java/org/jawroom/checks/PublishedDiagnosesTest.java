@@ -8,6 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
+import org.jawroom.checks.expected.ExpectedGap;
+import org.jawroom.checks.expected.LinearForm;
+import org.jawroom.checks.expected.Terms;
+import org.jawroom.checks.expected.Unknown;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Check;
@@ -35,11 +41,12 @@ class PublishedDiagnosesTest {
   void polybox_oneOutputWrong_hasTheSingleDiagnosesPublished() throws Exception {
     Suspicion suspicion = suspicion(10, 12);
     assertEquals(Set.of(Set.of("M1"), Set.of("A1")), diagnoses(suspicion));
-    Map<String, Bounds> mustBe =
+    Map<String, ValueRange> mustBe =
         suspicion.choices().stream()
             .map(choice -> choice.get(0))
             .collect(Collectors.toMap(one -> one.reading().column(), Suspect::mustBe));
-    assertEquals(Map.of("M1", Bounds.at(Rational.of(4)), "A1", Bounds.at(Rational.of(-2))), mustBe);
+    assertEquals(
+        Map.of("M1", ValueRange.at(Rational.of(4)), "A1", ValueRange.at(Rational.of(-2))), mustBe);
     assertEquals("M1", suspicion.tellsApart().orElseThrow().column());
   }
 
@@ -91,7 +98,7 @@ class PublishedDiagnosesTest {
       stack = i == 1 ? stack.minus(error) : stack.plus(error);
     }
     assertEquals(
-        new Bounds(Optional.of(Rational.of(965)), Optional.of(Rational.of(1035))),
+        new ValueRange(Optional.of(Rational.of(965)), Optional.of(Rational.of(1035))),
         terms.range(stack));
   }
 
@@ -106,8 +113,8 @@ class PublishedDiagnosesTest {
     assertEquals(bounds(-1, 1), bounds(3, 4).plus(bounds(3, 4).times(Rational.of(-1))));
   }
 
-  private static Bounds bounds(long lo, long hi) {
-    return new Bounds(Optional.of(Rational.of(lo)), Optional.of(Rational.of(hi)));
+  private static ValueRange bounds(long lo, long hi) {
+    return new ValueRange(Optional.of(Rational.of(lo)), Optional.of(Rational.of(hi)));
   }
 
   private static Set<Set<String>> diagnoses(Suspicion suspicion) {

@@ -36,8 +36,8 @@ class MirrorTest {
   void plan_tablesUpsideDown_reachesTheSameValues() {
     int bought = 0;
     for (long seed = 1; seed <= SEEDS; seed++) {
-      CellText asked = cell(new Random(seed));
-      CellText mirrored = mirrored(asked);
+      CellSketch asked = cell(new Random(seed));
+      CellSketch mirrored = mirrored(asked);
       Plan plan = Planner.plan(asked.cell(), asked.wishes());
       assertEquals(
           plan.stages(),
@@ -48,7 +48,7 @@ class MirrorTest {
     assertTrue(bought > 0 && bought < SEEDS, bought + " of " + SEEDS + " buy");
   }
 
-  private static CellText cell(Random random) {
+  private static CellSketch cell(Random random) {
     List<PlanMachine> machines = new ArrayList<>();
     for (int machine = 0; machine < MACHINES; machine++) {
       machines.add(new PlanMachine("m" + machine, OptionalLong.empty()));
@@ -82,12 +82,12 @@ class MirrorTest {
       keep.put(machine, random.nextInt(VISES));
     }
     Wishes wishes = Wishes.none().keeping(keep);
-    return new CellText(
+    return new CellSketch(
         new CellModel(machines, vises, fits, jobs),
         random.nextBoolean() ? wishes.withBuying(OptionalLong.of(1000)) : wishes);
   }
 
-  private static CellText mirrored(CellText asked) {
+  private static CellSketch mirrored(CellSketch asked) {
     List<PlanMachine> machines = new ArrayList<>(asked.cell().machines());
     List<ViseType> vises = new ArrayList<>(asked.cell().vises());
     Collections.reverse(machines);
@@ -110,7 +110,7 @@ class MirrorTest {
         .keep()
         .orElseThrow()
         .forEach((machine, vise) -> keep.put(MACHINES - 1 - machine, VISES - 1 - vise));
-    return new CellText(new CellModel(machines, vises, fits, jobs), asked.wishes().keeping(keep));
+    return new CellSketch(new CellModel(machines, vises, fits, jobs), asked.wishes().keeping(keep));
   }
 
   private static Pick mirrored(Pick pick) {

@@ -25,7 +25,7 @@ class PlannerTwinTest {
     int bought = 0;
     int unheld = 0;
     for (long seed = FIRST; seed < FIRST + SEEDS; seed++) {
-      CellText asked = RandomCells.cell(seed);
+      CellSketch asked = RandomCells.cell(seed);
       String where = "seed " + seed + ": " + asked;
       Plan plan = Planner.plan(asked.cell(), asked.wishes());
       assertEquals(new SimplePlanner(asked).best(), SimplePlanner.asText(plan), where);
@@ -40,8 +40,8 @@ class PlannerTwinTest {
   /** With Gomory cuts the solver misses the only way to hold the third job. */
   @Test
   void plan_halvesEverywhereInTheRelaxation_findsTheRemedyAllTheSame() {
-    CellText asked =
-        CellText.parse(
+    CellSketch asked =
+        CellSketch.parse(
             "M - 400 - | V 2 3 2 3@300 1@500"
                 + " | F 0/0=+,1,250,9 0/1=-,3,200,9 0/3=+,2,0,9 1/1=+,2,200,9 1/2=+,2,0,9 2/0=+,1,0,9 2/2=-,3,50,9 2/3=+,2,0,9"
                 + " | J 4:0/1,0/3,1/1,1/2 3:0/0,0/1,1/2 1:0/3,2/0 3:0/0,1/1,2/0,2/3 2:0/0,0/3,2/2,2/3");
@@ -75,7 +75,7 @@ class PlannerTwinTest {
   }
 
   private static void assertVise(int vise, String cell) {
-    CellText asked = CellText.parse(cell);
+    CellSketch asked = CellSketch.parse(cell);
     assertEquals(vise, Planner.plan(asked.cell(), asked.wishes()).kinds().get(0), cell);
   }
 

@@ -21,7 +21,7 @@ final class RandomCells {
 
   private RandomCells() {}
 
-  static CellText cell(long seed) {
+  static CellSketch cell(long seed) {
     Random random = new Random(seed);
     List<PlanMachine> machines = new ArrayList<>();
     for (int machine = 2 + random.nextInt(3); machine > 0; machine--) {
@@ -72,7 +72,7 @@ final class RandomCells {
       }
       wishes = wishes.keeping(keep);
     }
-    return new CellText(new CellModel(machines, vises, fits, jobs), wishes);
+    return new CellSketch(new CellModel(machines, vises, fits, jobs), wishes);
   }
 
   private static OptionalLong price(Random random, double often) {

@@ -29,7 +29,7 @@ final class SimplePlanner {
   private final Wishes wishes;
   private final List<Trial> trials = new ArrayList<>();
 
-  SimplePlanner(CellText asked) {
+  SimplePlanner(CellSketch asked) {
     cell = asked.cell();
     wishes = asked.wishes();
     extend(new Trial(List.of(), List.of()));
@@ -279,7 +279,7 @@ final class SimplePlanner {
       }
     }
     return new SimplePlanner(
-        new CellText(new CellModel(machines, vises, cell.fits(), cell.jobs()), Wishes.none()));
+        new CellSketch(new CellModel(machines, vises, cell.fits(), cell.jobs()), Wishes.none()));
   }
 
   /** The largest quantity held with the stock alone. */

@@ -20,8 +20,8 @@ class TimeLimitTest {
    * Two machines, one vise of each of two kinds, a job for each kind on either machine, a third job
    * held by neither.
    */
-  private static final CellText ASKED =
-      CellText.parse(
+  private static final CellSketch ASKED =
+      CellSketch.parse(
           "M - - | V 1 1 0@700 | F 0/0=-,1,10,5 0/1=+,1,10,5 1/0=+,1,10,5 1/1=-,1,10,5 0/2=+,1,10,5"
               + " | J 1:0/0,1/0 1:0/1,1/1 1:0/2");
 
@@ -45,7 +45,7 @@ class TimeLimitTest {
 
   @Test
   void plan_noTimeButSomethingToKeep_keepsIt() {
-    CellText keeping = CellText.parse(ASKED + " | keep 0/1 1/0");
+    CellSketch keeping = CellSketch.parse(ASKED + " | keep 0/1 1/0");
     Plan plan = Planner.plan(keeping.cell(), keeping.wishes().within(() -> 0));
     assertEquals("{0=1, 1=0}", plan.kinds().toString());
     assertEquals(List.of(0, 1), plan.held());
@@ -114,8 +114,8 @@ class TimeLimitTest {
 
   @Test
   void plan_amountsBeyondThePrecisionOfDoubles_isNotCalledProven() {
-    CellText wide =
-        CellText.parse(
+    CellSketch wide =
+        CellSketch.parse(
             "M - - | V 1 1 | F 0/0=+,1,9000000001,5 0/1=+,1,9000000000,5 1/0=+,1,9000000005,5 1/1=+,1,9000000002,5 | J");
     Plan plan = Planner.plan(wide.cell(), wide.wishes());
     assertEquals(2, plan.machines().size());

@@ -59,11 +59,11 @@ final class MachineHardenings {
         Hardening.of(
             "larger guards",
             (shop, by, pick) ->
-                shop.mill.guards.replaceAll(Change.guard(guard -> grow(guard, by)))),
+                shop.mill.guards.replaceAll(ShopChange.guard(guard -> grow(guard, by)))),
         Hardening.of(
             "guards that count always",
             (shop, by, pick) ->
-                shop.mill.guards.replaceAll(Change.guard(guard -> guard.when = When.ALWAYS))),
+                shop.mill.guards.replaceAll(ShopChange.guard(guard -> guard.when = When.ALWAYS))),
         Hardening.of(
             "wider ledges",
             (shop, by, pick) -> {
@@ -74,7 +74,7 @@ final class MachineHardenings {
         Hardening.prepared(
             "a nose that goes lower, down to the bed",
             (shop, by, pick) -> shop.settings.shortestTool = OptionalLong.of(0),
-            (shop, by, pick) -> shop.mill.noseMin = Change.plus(shop.mill.noseMin, -by)),
+            (shop, by, pick) -> shop.mill.noseMin = ShopChange.plus(shop.mill.noseMin, -by)),
         Hardening.of(
             "a turn less", (shop, by, pick) -> shop.mill.turns = without(shop.mill.turns, pick)),
         Hardening.prepared(
@@ -107,11 +107,11 @@ final class MachineHardenings {
       }
     }
     mill.guards.replaceAll(
-        Change.guard(
+        ShopChange.guard(
             guard -> {
               if (guard.side.map(SideBoxes::across).filter(axis::equals).isPresent()
                   && SideBoxes.moves(mill, guard.carriedBy, axis)) {
-                guard.gap = Change.plus(guard.gap, -by);
+                guard.gap = ShopChange.plus(guard.gap, -by);
               }
             }));
   }
@@ -132,7 +132,7 @@ final class MachineHardenings {
   }
 
   private static void narrow(MachineDraft mill, Side side, long by) {
-    setGap(mill, side, Change.plus(mill.build().gap(side), -by));
+    setGap(mill, side, ShopChange.plus(mill.build().gap(side), -by));
   }
 
   static void setGap(MachineDraft mill, Side side, Dimension gap) {
@@ -145,10 +145,10 @@ final class MachineHardenings {
   }
 
   private static void grow(GuardDraft guard, long by) {
-    guard.gap = Change.plus(guard.gap, -by);
-    guard.x = Change.grown(guard.x, by);
-    guard.y = Change.grown(guard.y, by);
-    guard.z = Change.grown(guard.z, by);
+    guard.gap = ShopChange.plus(guard.gap, -by);
+    guard.x = ShopChange.grown(guard.x, by);
+    guard.y = ShopChange.grown(guard.y, by);
+    guard.z = ShopChange.grown(guard.z, by);
   }
 
   private static void dropSlot(MachineDraft mill, int pick) {

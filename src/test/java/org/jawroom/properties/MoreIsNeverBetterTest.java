@@ -71,7 +71,7 @@ class MoreIsNeverBetterTest {
           wider.settings.clearance += more;
           wider.settings.handRoom += more;
           wider.mill.guards.replaceAll(
-              Change.guard(guard -> guard.clearance = plus(guard.clearance, more)));
+              ShopChange.guard(guard -> guard.clearance = plus(guard.clearance, more)));
 
           assertSoMuchLess(more, shop.solve(), wider.solve());
         });
@@ -87,7 +87,7 @@ class MoreIsNeverBetterTest {
           ShopDraft vaguer = shop.copy();
           vaguer.mill.tolerance += more;
           vaguer.mill.guards.replaceAll(
-              Change.guard(guard -> guard.tolerance = plus(guard.tolerance, more)));
+              ShopChange.guard(guard -> guard.tolerance = plus(guard.tolerance, more)));
 
           assertSoMuchLess(more, shop.solve(), vaguer.solve());
         });

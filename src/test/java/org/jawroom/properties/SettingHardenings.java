@@ -19,7 +19,7 @@ final class SettingHardenings {
             "more clearance of a guard's own",
             (shop, by, pick) ->
                 shop.mill.guards.replaceAll(
-                    Change.guard(
+                    ShopChange.guard(
                         guard ->
                             guard.clearance =
                                 OptionalLong.of(
@@ -30,7 +30,7 @@ final class SettingHardenings {
             "more tolerance of a guard's own",
             (shop, by, pick) ->
                 shop.mill.guards.replaceAll(
-                    Change.guard(
+                    ShopChange.guard(
                         guard ->
                             guard.tolerance =
                                 OptionalLong.of(
@@ -44,7 +44,7 @@ final class SettingHardenings {
         Hardening.prepared(
             "a shorter shortest tool, the nose going down to the table",
             (shop, by, pick) -> {
-              shop.mill.noseMin = Change.known(shop.mill.noseMin, old -> 0);
+              shop.mill.noseMin = ShopChange.known(shop.mill.noseMin, old -> 0);
               shop.settings.shortestTool = OptionalLong.of(2 * by);
             },
             (shop, by, pick) -> shop.settings.shortestTool = OptionalLong.of(by)),

@@ -39,7 +39,7 @@ final class SideBoxes {
   /** Writes every row of known gap as the box that it fills at mid-travel. */
   static void rowsAsBoxes(MachineDraft mill) {
     mill.guards.replaceAll(
-        Change.guard(
+        ShopChange.guard(
             guard -> {
               if (guard.side.isPresent() && guard.gap.isKnown()) {
                 asBox(mill, guard, guard.side.get());

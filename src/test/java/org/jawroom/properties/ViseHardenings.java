@@ -19,10 +19,10 @@ final class ViseHardenings {
     return List.of(
         Hardening.of(
             "thicker fixed jaw",
-            (shop, by, pick) -> shop.vise.fixedJaw = Change.plus(shop.vise.fixedJaw, by)),
+            (shop, by, pick) -> shop.vise.fixedJaw = ShopChange.plus(shop.vise.fixedJaw, by)),
         Hardening.of(
             "thicker moving jaw",
-            (shop, by, pick) -> shop.vise.movingJaw = Change.plus(shop.vise.movingJaw, by)),
+            (shop, by, pick) -> shop.vise.movingJaw = ShopChange.plus(shop.vise.movingJaw, by)),
         Hardening.of(
             "wider plates",
             (shop, by, pick) ->
@@ -39,7 +39,7 @@ final class ViseHardenings {
             (shop, by, pick) -> {
               // Of a vise whose bolts are open, a wider base may stand farther out.
               if (!NeverBetter.blank(shop.solve())) {
-                shop.vise.baseWidth = Change.plus(shop.vise.baseWidth, 2 * by);
+                shop.vise.baseWidth = ShopChange.plus(shop.vise.baseWidth, 2 * by);
               }
             }),
         Hardening.prepared(
@@ -50,7 +50,7 @@ final class ViseHardenings {
             },
             (shop, by, pick) -> {
               if (!NeverBetter.blank(shop.solve())) {
-                shop.vise.rearReach = Change.plus(shop.vise.rearReach, by);
+                shop.vise.rearReach = ShopChange.plus(shop.vise.rearReach, by);
               }
             }),
         Hardening.prepared(
@@ -62,32 +62,33 @@ final class ViseHardenings {
             },
             (shop, by, pick) -> {
               if (!NeverBetter.blank(shop.solve())) {
-                shop.vise.frontReach = Change.plus(shop.vise.frontReach, by);
+                shop.vise.frontReach = ShopChange.plus(shop.vise.frontReach, by);
               }
             }),
         Hardening.of(
             "longer screw at the rear",
             (shop, by, pick) -> {
-              shop.vise.rearClosed = Change.plus(shop.vise.rearClosed, by);
-              shop.vise.rearOpen = Change.plus(shop.vise.rearOpen, pick % 2 * by);
+              shop.vise.rearClosed = ShopChange.plus(shop.vise.rearClosed, by);
+              shop.vise.rearOpen = ShopChange.plus(shop.vise.rearOpen, pick % 2 * by);
             }),
         Hardening.prepared(
             "longer screw at the front, no handle there",
             (shop, by, pick) -> shop.vise.handleRadius = Dimension.NONE,
             (shop, by, pick) -> {
-              shop.vise.frontClosed = Change.plus(shop.vise.frontClosed, pick % 2 * by);
-              shop.vise.frontOpen = Change.plus(shop.vise.frontOpen, by);
+              shop.vise.frontClosed = ShopChange.plus(shop.vise.frontClosed, pick % 2 * by);
+              shop.vise.frontOpen = ShopChange.plus(shop.vise.frontOpen, by);
             }),
         Hardening.of(
             "thicker screw",
             (shop, by, pick) ->
-                shop.vise.screwDiameter = Change.plus(shop.vise.screwDiameter, 2 * by)),
+                shop.vise.screwDiameter = ShopChange.plus(shop.vise.screwDiameter, 2 * by)),
         Hardening.of(
             "longer handle",
-            (shop, by, pick) -> shop.vise.handleRadius = Change.plus(shop.vise.handleRadius, by)),
+            (shop, by, pick) ->
+                shop.vise.handleRadius = ShopChange.plus(shop.vise.handleRadius, by)),
         Hardening.of(
             "deeper handle",
-            (shop, by, pick) -> shop.vise.handleDepth = Change.plus(shop.vise.handleDepth, by)),
+            (shop, by, pick) -> shop.vise.handleDepth = ShopChange.plus(shop.vise.handleDepth, by)),
         Hardening.of("handle on while cutting", (shop, by, pick) -> shop.vise.handleOn = true),
         Hardening.prepared(
             "handle swung full circle",

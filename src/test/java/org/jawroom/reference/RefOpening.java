@@ -23,8 +23,8 @@ import org.jawroom.reference.RefPair.Field;
 final class RefOpening {
 
   /** An opening range; wider is better, then the lower start. */
-  record Range(Fraction from, Fraction to) {
-    Fraction width() {
+  record Range(Ratio from, Ratio to) {
+    Ratio width() {
       return to.minus(from);
     }
 
@@ -213,8 +213,8 @@ final class RefOpening {
           BigInteger.valueOf(b.k - b.closed)
               .multiply(runA)
               .subtract(BigInteger.valueOf(a.k - a.closed).multiply(runB));
-      Fraction p = Fraction.of(level, slope);
-      if (p.compareTo(Fraction.of(span.lo())) >= 0 && p.compareTo(Fraction.of(span.hi())) <= 0) {
+      Ratio p = Ratio.of(level, slope);
+      if (p.compareTo(Ratio.of(span.lo())) >= 0 && p.compareTo(Ratio.of(span.hi())) <= 0) {
         addWithin(places, p.floor(), span);
         addWithin(places, p.ceil(), span);
       }
@@ -225,8 +225,8 @@ final class RefOpening {
    * The opening at which a constraint that is neither always nor never met begins or ceases to
    * hold.
    */
-  private Fraction turningPoint(Demand demand, long p) {
-    return Fraction.of(
+  private Ratio turningPoint(Demand demand, long p) {
+    return Ratio.of(
         BigInteger.valueOf(min)
             .multiply(BigInteger.valueOf(demand.open - demand.closed))
             .add(
@@ -236,7 +236,7 @@ final class RefOpening {
   }
 
   private void at(List<Obstacle> obstacles, long p) {
-    Set<Fraction> starts = new TreeSet<>(Set.of(Fraction.of(min)));
+    Set<Ratio> starts = new TreeSet<>(Set.of(Ratio.of(min)));
     for (Obstacle obstacle : obstacles) {
       for (Demand demand : List.of(obstacle.one, obstacle.other)) {
         if (!demand.always(p) && !demand.never(p) && !demand.onEnd()) {
@@ -244,12 +244,12 @@ final class RefOpening {
         }
       }
     }
-    for (Fraction from : starts) {
-      Fraction to = Fraction.of(max);
+    for (Ratio from : starts) {
+      Ratio to = Ratio.of(max);
       for (Obstacle obstacle : obstacles) {
-        Fraction one = longest(obstacle.one, p, from);
-        Fraction other = longest(obstacle.other, p, from);
-        Fraction longer = one.compareTo(other) >= 0 ? one : other;
+        Ratio one = longest(obstacle.one, p, from);
+        Ratio other = longest(obstacle.other, p, from);
+        Ratio longer = one.compareTo(other) >= 0 ? one : other;
         to = longer.compareTo(to) < 0 ? longer : to;
       }
       if (from.compareTo(to) <= 0) {
@@ -265,18 +265,18 @@ final class RefOpening {
    * The greatest end of a range from {@code from} on that satisfies the constraint; −1 if none
    * does.
    */
-  private Fraction longest(Demand demand, long p, Fraction from) {
+  private Ratio longest(Demand demand, long p, Ratio from) {
     if (demand.always(p)) {
-      return Fraction.of(max);
+      return Ratio.of(max);
     }
     if (demand.never(p)) {
-      return Fraction.of(-1);
+      return Ratio.of(-1);
     }
-    Fraction turning = turningPoint(demand, p);
+    Ratio turning = turningPoint(demand, p);
     if (demand.onEnd()) {
       return turning;
     }
-    return Fraction.of(from.compareTo(turning) >= 0 ? max : -1);
+    return Ratio.of(from.compareTo(turning) >= 0 ? max : -1);
   }
 
   /** False only if integer bounds already show that no range at p beats the incumbent. */

@@ -81,5 +81,5 @@ public record ReferenceOutcome(
    *
    * @param from exact, as is {@code to}; {@code printed} is rounded inward to 0.01 mm
    */
-  public record Usable(Fraction from, Fraction to, Span printed) {}
+  public record Usable(Ratio from, Ratio to, Span printed) {}
 }

@@ -47,7 +47,7 @@ public final class ReferencePairing {
     Optional<Usable> usable =
         switch (verdict) {
           case FITS, AWKWARD ->
-              Optional.of(new Usable(Fraction.of(whole.lo()), Fraction.of(whole.hi()), whole));
+              Optional.of(new Usable(Ratio.of(whole.lo()), Ratio.of(whole.hi()), whole));
           case MEASURE, LIMITED -> widest(judged).map(range -> usable(judged, range));
           default -> Optional.empty();
         };
@@ -112,7 +112,7 @@ public final class ReferencePairing {
 
   /** The widest range at least {@code least_opening} wide, over settable placements if possible. */
   private static Optional<RefOpening.Range> widest(RefModel model) {
-    Fraction least = Fraction.of(model.settings.leastOpening());
+    Ratio least = Ratio.of(model.settings.leastOpening());
     return Stream.of(true, false)
         .map(settable -> new RefOpening(model, settable).widest())
         .filter(range -> range != null && range.width().compareTo(least) >= 0)
@@ -145,10 +145,10 @@ public final class ReferencePairing {
     Span whole = model.wholeOpening();
     long from = whole.lo();
     long to = whole.hi();
-    if (widest.from().compareTo(Fraction.of(from)) != 0) {
+    if (widest.from().compareTo(Ratio.of(from)) != 0) {
       from = -Math.floorDiv(-widest.from().ceil(), PRINTED) * PRINTED;
     }
-    if (widest.to().compareTo(Fraction.of(to)) != 0) {
+    if (widest.to().compareTo(Ratio.of(to)) != 0) {
       to = Math.floorDiv(widest.to().floor(), PRINTED) * PRINTED;
     }
     return new Usable(widest.from(), widest.to(), new Span(from, to));

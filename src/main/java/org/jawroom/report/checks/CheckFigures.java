@@ -1,7 +1,7 @@
 package org.jawroom.report.checks;
 
 import java.util.Optional;
-import org.jawroom.checks.Rational;
+import org.jawroom.checks.exact.Rational;
 import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.Rounding;
 

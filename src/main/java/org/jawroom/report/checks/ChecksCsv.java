@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.jawroom.checks.Bounds;
-import org.jawroom.checks.ExpectedGap;
 import org.jawroom.checks.Reconciliation;
+import org.jawroom.checks.exact.ValueRange;
+import org.jawroom.checks.expected.ExpectedGap;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.publish.ReportKind;
 import org.jawroom.report.card.CheckSheet;
@@ -87,7 +87,7 @@ public final class ChecksCsv {
       return List.of("", "", "", "");
     }
     ExpectedGap gap = expected.get();
-    Bounds range = gap.range();
+    ValueRange range = gap.range();
     return List.of(
         CheckFigures.low(range.lo()),
         CheckFigures.high(range.hi()),

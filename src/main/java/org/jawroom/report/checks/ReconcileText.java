@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.jawroom.checks.Bounds;
-import org.jawroom.checks.ExpectedGap;
-import org.jawroom.checks.ExpectedGap.Agreement;
 import org.jawroom.checks.Narrowed;
-import org.jawroom.checks.Rational;
 import org.jawroom.checks.Reconciliation;
 import org.jawroom.checks.Suspect;
 import org.jawroom.checks.Suspicion;
+import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
+import org.jawroom.checks.expected.ExpectedGap;
+import org.jawroom.checks.expected.ExpectedGap.Agreement;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.PlainText;
@@ -213,7 +213,7 @@ public final class ReconcileText {
     return reading.reading() + " of " + reading.name();
   }
 
-  private String range(Bounds bounds) {
+  private String range(ValueRange bounds) {
     Optional<Rational> lo = bounds.lo();
     Optional<Rational> hi = bounds.hi();
     String low = lo.map(end -> unit.fine(end.floor(), Rounding.DOWN)).orElse("");

@@ -1,4 +1,4 @@
-package org.jawroom.checks;
+package org.jawroom.checks.expected;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
+import org.jawroom.checks.exact.Rational;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.Setup;

@@ -1,4 +1,4 @@
-package org.jawroom.checks;
+package org.jawroom.checks.exact;
 
 import java.math.BigInteger;
 

@@ -1,4 +1,4 @@
-package org.jawroom.checks;
+package org.jawroom.checks.expected;
 
 import org.jawroom.geometry.Axis;
 import org.jawroom.shop.value.Measurand;

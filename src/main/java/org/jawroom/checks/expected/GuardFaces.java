@@ -1,4 +1,4 @@
-package org.jawroom.checks;
+package org.jawroom.checks.expected;
 
 import java.util.Optional;
 import org.jawroom.clearance.Situation;

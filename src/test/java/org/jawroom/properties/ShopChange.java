@@ -10,8 +10,8 @@ import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.VisePart;
 
 /** Small changes shared by the properties; what is blank or none stays so, what has no end too. */
-final class Change {
-  private Change() {}
+final class ShopChange {
+  private ShopChange() {}
 
   /** A known dimension changed. */
   static Dimension known(Dimension dimension, LongUnaryOperator change) {

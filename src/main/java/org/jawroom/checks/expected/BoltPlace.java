@@ -1,4 +1,4 @@
-package org.jawroom.checks;
+package org.jawroom.checks.expected;
 
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.Measurand;

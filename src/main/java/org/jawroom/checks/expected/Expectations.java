@@ -1,8 +1,9 @@
-package org.jawroom.checks;
+package org.jawroom.checks.expected;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jawroom.checks.exact.Rational;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.Setup;
@@ -30,14 +31,14 @@ import org.jawroom.shop.vise.Vise;
  * <p>Which side of the guard the part stands on, and along a blank axis which axis limits, is
  * decided with every reading as written and open ones at their least; errors never change it.
  */
-final class Expectations {
+public final class Expectations {
   /** The order in which axes limit if they are as far apart. */
   private static final List<Axis> AXES = List.of(Axis.Y, Axis.X, Axis.Z);
 
   private final Settings settings;
   private final Terms terms;
 
-  Expectations(Settings settings, Terms terms) {
+  public Expectations(Settings settings, Terms terms) {
     this.settings = settings;
     this.terms = terms;
   }
@@ -56,7 +57,7 @@ final class Expectations {
    * The expectation of a check; empty if part and guard are nowhere beside each other: neither has
    * an end or a face there, or one of them is not there in that situation.
    */
-  Optional<ExpectedGap> of(Check check) {
+  public Optional<ExpectedGap> of(Check check) {
     Situation situation = check.whileCutting() ? Situation.CUTTING : Situation.LOADING;
     Optional<Along> nearest = Optional.empty();
     if (check.guard().isEmpty() || situation.counts(check.guard().get().when())) {

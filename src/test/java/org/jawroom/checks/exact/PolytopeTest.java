@@ -1,4 +1,4 @@
-package org.jawroom.checks;
+package org.jawroom.checks.exact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,16 +17,16 @@ import org.ojalgo.optimisation.Optimisation;
 /** The exact simplex method against textbook programs and ojAlgo. */
 class PolytopeTest {
 
-  private static Bounds bounds(long lo, long hi) {
-    return new Bounds(Optional.of(Rational.of(lo)), Optional.of(Rational.of(hi)));
+  private static ValueRange bounds(long lo, long hi) {
+    return new ValueRange(Optional.of(Rational.of(lo)), Optional.of(Rational.of(hi)));
   }
 
-  private static Bounds atMost(long hi) {
-    return new Bounds(Optional.empty(), Optional.of(Rational.of(hi)));
+  private static ValueRange atMost(long hi) {
+    return new ValueRange(Optional.empty(), Optional.of(Rational.of(hi)));
   }
 
-  private static Bounds atLeast(long lo) {
-    return new Bounds(Optional.of(Rational.of(lo)), Optional.empty());
+  private static ValueRange atLeast(long lo) {
+    return new ValueRange(Optional.of(Rational.of(lo)), Optional.empty());
   }
 
   private static List<Rational> factors(long... factors) {
@@ -52,7 +52,7 @@ class PolytopeTest {
 
   @Test
   void of_boundsThatTouch_holdsOnePoint() {
-    List<Bounds> free = List.of(Bounds.ALL);
+    List<ValueRange> free = List.of(ValueRange.ALL);
     Polytope.Row atMostFive = new Polytope.Row(factors(1), atMost(5));
     assertEquals(
         Optional.of(bounds(5, 5)),
@@ -67,8 +67,8 @@ class PolytopeTest {
     Polytope half = Polytope.of(List.of(atLeast(2)), List.of()).orElseThrow();
     assertEquals(atLeast(2), half.range(factors(1)));
     assertEquals(atMost(-4), half.range(factors(-2)));
-    Polytope all = Polytope.of(List.of(Bounds.ALL), List.of()).orElseThrow();
-    assertEquals(Bounds.ALL, all.range(factors(1)));
+    Polytope all = Polytope.of(List.of(ValueRange.ALL), List.of()).orElseThrow();
+    assertEquals(ValueRange.ALL, all.range(factors(1)));
   }
 
   @Test
@@ -78,7 +78,7 @@ class PolytopeTest {
     int empty = 0;
     for (int seed = 0; seed < 400; seed++) {
       int columns = 1 + random.nextInt(4);
-      List<Bounds> bounds = new ArrayList<>();
+      List<ValueRange> bounds = new ArrayList<>();
       for (int j = 0; j < columns; j++) {
         long lo = random.nextInt(11) - 5;
         bounds.add(bounds(lo, lo + random.nextInt(6)));
@@ -89,7 +89,7 @@ class PolytopeTest {
         rows.add(new Polytope.Row(random(random, columns), bounds(lo, lo + random.nextInt(16))));
       }
       List<Rational> aim = random(random, columns);
-      Optional<Bounds> exact = Polytope.of(bounds, rows).map(polytope -> polytope.range(aim));
+      Optional<ValueRange> exact = Polytope.of(bounds, rows).map(polytope -> polytope.range(aim));
       Optional<double[]> about = ojAlgo(bounds, rows, aim);
       assertEquals(about.isPresent(), exact.isPresent(), "seed " + seed + rows + bounds);
       if (exact.isPresent()) {
@@ -115,7 +115,7 @@ class PolytopeTest {
   }
 
   private static Optional<double[]> ojAlgo(
-      List<Bounds> bounds, List<Polytope.Row> rows, List<Rational> aim) {
+      List<ValueRange> bounds, List<Polytope.Row> rows, List<Rational> aim) {
     double[] range = new double[2];
     for (boolean most : new boolean[] {false, true}) {
       ExpressionsBasedModel model = new ExpressionsBasedModel();

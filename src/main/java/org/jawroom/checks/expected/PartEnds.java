@@ -1,6 +1,7 @@
-package org.jawroom.checks;
+package org.jawroom.checks.expected;
 
 import java.util.Optional;
+import org.jawroom.checks.exact.Rational;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Axis;

@@ -1,18 +1,20 @@
-package org.jawroom.checks;
+package org.jawroom.checks.expected;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.Measurand;
 
 /** The quantities met so far, each with the values that the tables allow. */
-final class Terms {
-  private final Map<Unknown, Bounds> values = new LinkedHashMap<>();
+public final class Terms {
+  private final Map<Unknown, ValueRange> values = new LinkedHashMap<>();
 
   /** A reading that is a length as written. */
-  LinearForm known(Measurand measurand, long length) {
+  public LinearForm known(Measurand measurand, long length) {
     return reading(measurand, Dimension.of(length));
   }
 
@@ -29,32 +31,32 @@ final class Terms {
   private LinearForm reading(Measurand measurand, Dimension dimension, long least) {
     return dimension.isNone()
         ? LinearForm.ZERO
-        : bounded(new Unknown.ReadingValue(measurand), Bounds.of(dimension.values(least)));
+        : bounded(new Unknown.ReadingValue(measurand), ValueRange.of(dimension.values(least)));
   }
 
   /** The error of an end or a face. */
-  LinearForm error(Unknown unknown, long tolerance) {
-    return bounded(unknown, Bounds.around(tolerance));
+  public LinearForm error(Unknown unknown, long tolerance) {
+    return bounded(unknown, ValueRange.around(tolerance));
   }
 
-  private LinearForm bounded(Unknown unknown, Bounds bounds) {
+  private LinearForm bounded(Unknown unknown, ValueRange bounds) {
     values.putIfAbsent(unknown, bounds);
     return LinearForm.of(unknown);
   }
 
   /** What the tables allow a quantity to be. */
-  Bounds of(Unknown unknown) {
+  public ValueRange of(Unknown unknown) {
     return values.get(unknown);
   }
 
   /** Every quantity, in the order met. */
-  Map<Unknown, Bounds> all() {
+  public Map<Unknown, ValueRange> all() {
     return Collections.unmodifiableMap(values);
   }
 
   /** Every value that a sum may have. */
-  Bounds range(LinearForm form) {
-    Bounds sum = Bounds.at(form.constant());
+  public ValueRange range(LinearForm form) {
+    ValueRange sum = ValueRange.at(form.constant());
     for (Map.Entry<Unknown, Rational> term : form.terms().entrySet()) {
       sum = sum.plus(of(term.getKey()).times(term.getValue()));
     }
@@ -62,11 +64,11 @@ final class Terms {
   }
 
   /** A value of a sum: each reading as written, an open one at its least, every error 0. */
-  Rational nominal(LinearForm form) {
+  public Rational nominal(LinearForm form) {
     Rational sum = form.constant();
     for (Map.Entry<Unknown, Rational> term : form.terms().entrySet()) {
       if (term.getKey() instanceof Unknown.ReadingValue) {
-        Bounds bounds = of(term.getKey());
+        ValueRange bounds = of(term.getKey());
         sum = sum.plus(term.getValue().times(bounds.lo().or(bounds::hi).orElse(Rational.ZERO)));
       }
     }

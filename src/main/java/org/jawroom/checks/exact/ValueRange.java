@@ -1,4 +1,4 @@
-package org.jawroom.checks;
+package org.jawroom.checks.exact;
 
 import java.util.Optional;
 import org.jawroom.geometry.Interval;
@@ -9,24 +9,24 @@ import org.jawroom.geometry.Length;
  *
  * @param lo empty: no least value; {@code hi} likewise
  */
-public record Bounds(Optional<Rational> lo, Optional<Rational> hi) {
-  public static final Bounds ALL = new Bounds(Optional.empty(), Optional.empty());
-  public static final Bounds ZERO = around(0);
+public record ValueRange(Optional<Rational> lo, Optional<Rational> hi) {
+  public static final ValueRange ALL = new ValueRange(Optional.empty(), Optional.empty());
+  public static final ValueRange ZERO = around(0);
 
-  public Bounds {
+  public ValueRange {
     if (lo.isPresent() && hi.isPresent() && lo.get().compareTo(hi.get()) > 0) {
       throw new IllegalArgumentException("bounds from " + lo.get() + " to " + hi.get());
     }
   }
 
   /** From −{@code length} to {@code length}. */
-  public static Bounds around(long length) {
-    return new Bounds(Optional.of(Rational.of(-length)), Optional.of(Rational.of(length)));
+  public static ValueRange around(long length) {
+    return new ValueRange(Optional.of(Rational.of(-length)), Optional.of(Rational.of(length)));
   }
 
   /** The values of an interval of half-nanometres; {@link Length#ENDLESS} is no end. */
-  public static Bounds of(Interval values) {
-    return new Bounds(end(values.lo()), end(values.hi()));
+  public static ValueRange of(Interval values) {
+    return new ValueRange(end(values.lo()), end(values.hi()));
   }
 
   private static Optional<Rational> end(long end) {
@@ -34,18 +34,18 @@ public record Bounds(Optional<Rational> lo, Optional<Rational> hi) {
   }
 
   /** A single value. */
-  public static Bounds at(Rational value) {
-    return new Bounds(Optional.of(value), Optional.of(value));
+  public static ValueRange at(Rational value) {
+    return new ValueRange(Optional.of(value), Optional.of(value));
   }
 
-  public Bounds plus(Bounds other) {
-    return new Bounds(sum(lo, other.lo), sum(hi, other.hi));
+  public ValueRange plus(ValueRange other) {
+    return new ValueRange(sum(lo, other.lo), sum(hi, other.hi));
   }
 
-  public Bounds times(Rational factor) {
+  public ValueRange times(Rational factor) {
     Optional<Rational> one = lo.map(factor::times);
     Optional<Rational> other = hi.map(factor::times);
-    return factor.signum() >= 0 ? new Bounds(one, other) : new Bounds(other, one);
+    return factor.signum() >= 0 ? new ValueRange(one, other) : new ValueRange(other, one);
   }
 
   /** Whether {@code value} lies within, ends included. */
@@ -55,7 +55,7 @@ public record Bounds(Optional<Rational> lo, Optional<Rational> hi) {
   }
 
   /** Whether the two have no value in common; touching is in common. */
-  public boolean isApartFrom(Bounds other) {
+  public boolean isApartFrom(ValueRange other) {
     return isBelow(hi, other.lo) || isBelow(other.hi, lo);
   }
 

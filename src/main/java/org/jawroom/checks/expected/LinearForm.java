@@ -1,9 +1,10 @@
-package org.jawroom.checks;
+package org.jawroom.checks.expected;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import org.jawroom.checks.exact.Rational;
 
 /**
  * A sum of quantities with fixed factors, plus a constant in half-nanometres. No factor is 0.

@@ -25,9 +25,9 @@ import org.jawroom.plan.model.Work;
  * machine/vise=+ (comfortable and settable) or -, most, opening, jaw; jobs as quantity and the fits
  * that hold them; {@code buy} alone has no budget; {@code keep} as machine/vise.
  */
-record CellText(CellModel cell, Wishes wishes) {
+record CellSketch(CellModel cell, Wishes wishes) {
 
-  static CellText parse(String text) {
+  static CellSketch parse(String text) {
     String[] parts = (text + " ").split("\\|");
     List<PlanMachine> machines = new ArrayList<>();
     for (String word : words(parts[0])) {
@@ -82,7 +82,7 @@ record CellText(CellModel cell, Wishes wishes) {
         wishes = wishes.keeping(keep);
       }
     }
-    return new CellText(new CellModel(machines, vises, fits, jobs), wishes);
+    return new CellSketch(new CellModel(machines, vises, fits, jobs), wishes);
   }
 
   /** All words of a section except its name. */
@@ -128,7 +128,7 @@ record CellText(CellModel cell, Wishes wishes) {
                     .append(':')
                     .append(
                         job.heldBy().stream()
-                            .map(CellText::text)
+                            .map(CellSketch::text)
                             .sorted()
                             .collect(Collectors.joining(","))));
     if (wishes.buy()) {

@@ -1,6 +1,8 @@
-package org.jawroom.checks;
+package org.jawroom.checks.expected;
 
 import java.util.Optional;
+import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
 import org.jawroom.geometry.Axis;
 import org.jawroom.shop.Check;
 
@@ -12,12 +14,13 @@ import org.jawroom.shop.Check;
  * @param slack how far the check's own measures may be off, added up, half-nanometres
  * @param range every gap that would agree, both ends included
  */
-public record ExpectedGap(Check check, Axis axis, LinearForm form, long slack, Bounds range) {
+public record ExpectedGap(Check check, Axis axis, LinearForm form, long slack, ValueRange range) {
 
-  static ExpectedGap of(Check check, Axis axis, LinearForm form, Terms terms) {
+  public static ExpectedGap of(Check check, Axis axis, LinearForm form, Terms terms) {
     // Along z the measures of the place do not matter, along x or y one of them does.
     long slack = check.provenance().tolerance() * (axis == Axis.Z ? 1 : 2);
-    return new ExpectedGap(check, axis, form, slack, terms.range(form).plus(Bounds.around(slack)));
+    return new ExpectedGap(
+        check, axis, form, slack, terms.range(form).plus(ValueRange.around(slack)));
   }
 
   /** What the gap found says. */
@@ -40,12 +43,12 @@ public record ExpectedGap(Check check, Axis axis, LinearForm form, long slack, B
     };
   }
 
-  Rational found() {
+  public Rational found() {
     return Rational.of(check.found());
   }
 
   /** Whether the gap depends on a quantity. */
-  boolean meets(Unknown unknown) {
+  public boolean meets(Unknown unknown) {
     return form.terms().containsKey(unknown);
   }
 

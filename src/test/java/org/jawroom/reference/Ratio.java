@@ -3,21 +3,21 @@ package org.jawroom.reference;
 import java.math.BigInteger;
 
 /** An exact rational number of half-nanometres; the denominator is positive. */
-public record Fraction(BigInteger num, BigInteger den) implements Comparable<Fraction> {
+public record Ratio(BigInteger num, BigInteger den) implements Comparable<Ratio> {
 
-  public static Fraction of(long whole) {
-    return new Fraction(BigInteger.valueOf(whole), BigInteger.ONE);
+  public static Ratio of(long whole) {
+    return new Ratio(BigInteger.valueOf(whole), BigInteger.ONE);
   }
 
-  public static Fraction of(BigInteger num, BigInteger den) {
+  public static Ratio of(BigInteger num, BigInteger den) {
     BigInteger g = num.gcd(den);
     if (den.signum() < 0) {
       g = g.negate();
     }
-    return new Fraction(num.divide(g), den.divide(g));
+    return new Ratio(num.divide(g), den.divide(g));
   }
 
-  public Fraction minus(Fraction other) {
+  public Ratio minus(Ratio other) {
     return of(num.multiply(other.den).subtract(other.num.multiply(den)), den.multiply(other.den));
   }
 
@@ -27,11 +27,11 @@ public record Fraction(BigInteger num, BigInteger den) implements Comparable<Fra
   }
 
   public long ceil() {
-    return -new Fraction(num.negate(), den).floor();
+    return -new Ratio(num.negate(), den).floor();
   }
 
   @Override
-  public int compareTo(Fraction other) {
+  public int compareTo(Ratio other) {
     return num.multiply(other.den).compareTo(other.num.multiply(den));
   }
 

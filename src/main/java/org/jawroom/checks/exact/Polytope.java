@@ -1,4 +1,4 @@
-package org.jawroom.checks;
+package org.jawroom.checks.exact;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -16,7 +16,7 @@ import java.util.Optional;
 public final class Polytope {
 
   /** One sum and its bounds. */
-  public record Row(List<Rational> factors, Bounds bounds) {
+  public record Row(List<Rational> factors, ValueRange bounds) {
     public Row {
       factors = List.copyOf(factors);
     }
@@ -34,10 +34,10 @@ public final class Polytope {
   }
 
   /** The polytope; empty if no point keeps every bound. */
-  public static Optional<Polytope> of(List<Bounds> bounds, List<Row> rows) {
+  public static Optional<Polytope> of(List<ValueRange> bounds, List<Row> rows) {
     List<Coordinate> coordinates = new ArrayList<>();
     int columns = 0;
-    for (Bounds one : bounds) {
+    for (ValueRange one : bounds) {
       boolean free = one.lo().isEmpty() && one.hi().isEmpty();
       coordinates.add(
           new Coordinate(
@@ -49,7 +49,7 @@ public final class Polytope {
     }
     List<Rational[]> table = new ArrayList<>();
     for (int j = 0; j < bounds.size(); j++) {
-      Bounds one = bounds.get(j);
+      ValueRange one = bounds.get(j);
       if (one.lo().isPresent() && one.hi().isPresent()) {
         Rational[] row = zeros(columns + 1);
         row[coordinates.get(j).column] = Rational.ONE;
@@ -71,8 +71,8 @@ public final class Polytope {
   }
 
   /** The least and the greatest value of Σ factors·x; an end is missing if there is none. */
-  public Bounds range(List<Rational> factors) {
-    return new Bounds(greatest(factors, -1).map(Rational::negated), greatest(factors, 1));
+  public ValueRange range(List<Rational> factors) {
+    return new ValueRange(greatest(factors, -1).map(Rational::negated), greatest(factors, 1));
   }
 
   private Optional<Rational> greatest(List<Rational> factors, int sign) {
