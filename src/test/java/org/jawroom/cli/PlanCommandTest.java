@@ -363,7 +363,7 @@ class PlanCommandTest {
 
     List<String> where =
         workbook().getSheet("Plan").getRow(3).getCell(5).getStringCellValue().lines().toList();
-    assertEquals("each handle to the front, mount: base bolts", where.get(0));
+    assertEquals("each handle to the front, base bolts", where.get(0));
     assertEquals(
         List.of(
             "1: base's left side 57.2 from the table's left edge",

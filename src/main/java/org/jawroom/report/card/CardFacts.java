@@ -195,7 +195,9 @@ public record CardFacts(
     items.add(
         new Item(
             place.fastening().clamped() ? "Straps:" : "Bolts:",
-            tape.fastening(place) + "; mount: " + place.mount() + "."));
+            (place.fastening().clamped() ? "" : place.mount() + ": ")
+                + tape.fastening(place)
+                + "."));
     items.add(Steps.keys());
     subject
         .roomiest()
@@ -209,7 +211,7 @@ public record CardFacts(
   private static String roomiest(PeopleUnit unit, Roomiest roomiest, TapeWords tape) {
     return "handle to the "
         + roomiest.handleTo().word()
-        + ", mount: "
+        + ", "
         + roomiest.mount()
         + ", "
         + String.join(", ", tape.edges(roomiest))

@@ -117,7 +117,7 @@ record ExplainPlace(ExplainFacts facts) {
     TapeWords tape = new TapeWords(facts.unit(), outcome.machine(), outcome.vise());
     WhereWords where = new WhereWords(facts.unit(), outcome.machine(), outcome.vise());
     return roomiest(roomiest)
-        + ", mount: "
+        + ", "
         + roomiest.mount()
         + ", "
         + String.join(", ", tape.edges(roomiest))

@@ -207,9 +207,9 @@ record ExplainVerdict(ExplainFacts facts) {
                   : "how far its base hangs over a table edge is not known");
       case NOT_SETTABLE ->
           cautions.add(
-              "it cannot be tapped square there: it cannot move "
+              "no room to tap it square there: it needs "
                   + brief(facts.settings().tapRoom(), Rounding.UP)
-                  + " every way");
+                  + " of play each way");
     }
   }
 

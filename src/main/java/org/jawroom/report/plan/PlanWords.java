@@ -124,7 +124,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     SideBySide together = pairing.sideBySide();
     Orientation turn = together.handleTo().orElseThrow();
     List<String> lines = new ArrayList<>();
-    lines.add("each handle to the " + turn.word() + ", mount: " + together.mount());
+    lines.add("each handle to the " + turn.word() + ", " + together.mount());
     for (int i = 0; i < places.size(); i++) {
       lines.add(
           i

@@ -142,13 +142,13 @@ public record RemedyWords(PeopleUnit unit) {
   private static String leftOut(Machine machine, Vise vise, Orientation turn) {
     String whose =
         machine.turns().contains(turn)
-            ? "the vise's"
-            : vise.turns().contains(turn) ? "the machine's" : "the machine's and the vise's";
-    return "not among " + whose + " turns: can the handle be worked there?";
+            ? "vise"
+            : vise.turns().contains(turn) ? "machine" : "machine and vise";
+    return "not allowed by turns (" + whose + "): can the handle be worked there?";
   }
 
   private String raised(Outcome outcome, Remedy remedy) {
-    String least = "a higher one may not do";
+    String least = "a taller one may not do";
     if (outcome.roomOverJaws().isEmpty()) {
       return least;
     }

@@ -104,7 +104,7 @@ class LimitsTest {
                     + " left edge and from 25 beyond to 225 from its front edge."),
             new Item(
                 "Ends of travel:",
-                "with the axis at its end there is left beside the table at least: front 80.1, rear no more"
+                "gap left beside the table with the axis at its end, at least: front 80.1, rear no more"
                     + " than 12 run under.")),
         new TravelLimits(PeopleUnit.MM, machine.build()).items());
   }

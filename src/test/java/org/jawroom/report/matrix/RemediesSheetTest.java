@@ -281,10 +281,10 @@ class RemediesSheetTest {
     assertEquals(
         List.of(
             "take the handle off before cutting|",
-            "bolt it with the handle to the left|not among the machine's turns: can the handle be worked there?",
-            "bolt it with the handle to the right|not among the vise's turns: can the handle be worked there?",
+            "bolt it with the handle to the left|not allowed by turns (machine): can the handle be worked there?",
+            "bolt it with the handle to the right|not allowed by turns (vise): can the handle be worked there?",
             "stand the vise on a riser plate of 69.85 mm|"
-                + "a higher one may not do; room over the jaws then 10.2",
+                + "a taller one may not do; room over the jaws then 10.2",
             "set the sill 1 mm farther out|then measure it again",
             "set the hose arm 2 mm farther left|then measure it again",
             "set the hose arm 2.5 mm farther to the rear|then measure it again",
@@ -309,7 +309,7 @@ class RemediesSheetTest {
     assertEquals(
         List.of(
             "stand the vise on a riser plate of 0.473 in (12.01 mm)|"
-                + "a higher one may not do; room over the jaws then 2.67"),
+                + "a taller one may not do; room over the jaws then 2.67"),
         lines(
             PeopleUnit.INCH,
             new Advised(noPlace(machine("A"))).remedy(RemedyKind.RAISE, "12.01", "0", "table")));

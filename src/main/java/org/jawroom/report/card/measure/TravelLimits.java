@@ -42,7 +42,7 @@ public record TravelLimits(PeopleUnit unit, Machine machine) {
       items.add(
           new Item(
               "Ends of travel:",
-              "with the axis at its end there is left beside the table at least: "
+              "gap left beside the table with the axis at its end, at least: "
                   + String.join(", ", gaps)
                   + "."));
     }
