@@ -1,6 +1,7 @@
 package org.jawroom.placement.bolting;
 
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.part.ClampParts;
 import org.jawroom.clearance.part.JobPart;
@@ -63,6 +64,18 @@ public final class Footprint {
     }
     Ends u = ClampParts.alongU(vise, Certainty.AT_WORST);
     return Optional.of(Interval.of(u.lo(), u.hi()));
+  }
+
+  /**
+   * The least length of the base of a simple vise along u that any value of its readings leaves;
+   * empty where {@link #baseAlongU} is.
+   */
+  public static OptionalLong leastLength(Vise vise) {
+    return baseAlongU(vise).isPresent()
+        ? OptionalLong.of(
+            Certainty.sizes(vise.base().rearReach()).lo()
+                + Certainty.sizes(vise.base().frontReach()).lo())
+        : OptionalLong.empty();
   }
 
   /** The work area: between the jaws at their widest, as wide as the jaws. */

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.Footprint;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
@@ -174,9 +173,9 @@ public final class SolvedPairing {
 
   /** Whether more than a quarter of the base, or an unknown part of it, hangs over an edge. */
   private static boolean hangsOver(Vise vise, Recommendation place) {
-    Optional<Interval> base = Footprint.baseAlongU(vise);
-    return base.isPresent() && place.overhang().isPresent()
-        ? 4 * place.overhang().getAsLong() > base.get().length()
+    OptionalLong length = Footprint.leastLength(vise);
+    return length.isPresent() && place.overhang().isPresent()
+        ? 4 * place.overhang().getAsLong() > length.getAsLong()
         : vise.simple();
   }
 
