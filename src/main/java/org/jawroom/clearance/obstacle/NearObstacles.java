@@ -73,10 +73,6 @@ final class NearObstacles {
   /** Adds the parts of a class that come near the guard whose sweep starts at {@code sweep}. */
   private void add(SweptGuard guard, int sweep, ClearanceClass kind, int end) {
     long required = guards.required(kind, guard) + (withTolerance ? guard.tolerance() : 0);
-    // If the union of the class is far enough away, so is each of its parts.
-    if (isFar(parts.reach(kind, withTolerance), 0, sweep, required)) {
-      return;
-    }
     long[] rows = parts.rows(kind);
     for (int at = 0; at < end; at += SweptParts.ROW) {
       long need = required + (withTolerance ? rows[at + SweptParts.TOLERANCE] : 0);

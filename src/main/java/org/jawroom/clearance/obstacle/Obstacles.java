@@ -72,8 +72,7 @@ public record Obstacles(
   /**
    * The obstacles that can push the margin below {@code bound} somewhere in a rectangle of
    * positions, in ascending order of a. Each occupies five longs a, b, c, d, f; a and b are along
-   * {@code first} (X or Y), c and d along the other axis. Dominated obstacles (nowhere nearer than
-   * another one) may be missing.
+   * {@code first} (X or Y), c and d along the other axis.
    */
   public long[] within(Axis first, Interval x, Interval y, long bound) {
     return new NearObstacles(this, first, x, y, bound).all();
