@@ -134,6 +134,13 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
         .toList();
   }
 
+  /** Indices of the jobs that no machine holds without a doubt, in cell order. */
+  public List<Integer> heldInDoubt() {
+    return plan.held().stream()
+        .filter(job -> holding(job).stream().noneMatch(one -> one.inDoubt().isEmpty()))
+        .toList();
+  }
+
   /** The total number of pieces of all jobs. */
   public long pieces() {
     return of.shop().jobs().stream().mapToLong(job -> job.quantity()).sum();

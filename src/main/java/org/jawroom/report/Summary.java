@@ -90,11 +90,14 @@ public final class Summary {
       return;
     }
     long unchecked = 0;
+    long inDoubt = 0;
     Map<JobVerdict, Long> best = new EnumMap<>(JobVerdict.class);
     int pairings = jobs.size() / shop.jobs().size();
     for (int job = 0; job < shop.jobs().size(); job++) {
       List<JobOutcome> its = jobs.subList(job * pairings, (job + 1) * pairings);
-      if (isHeldUnchecked(its)) {
+      if (isHeldInDoubt(its)) {
+        inDoubt++;
+      } else if (isHeldUnchecked(its)) {
         unchecked++;
       } else {
         best.merge(best(its), 1L, Long::sum);
@@ -103,14 +106,26 @@ public final class Summary {
     add(shop.jobs().size() + " jobs:");
     job(best.get(JobVerdict.HELD), "held by some vise on some machine");
     job(unchecked == 0 ? null : unchecked, "held, but tool's height or load not checked");
+    job(
+        inDoubt == 0 ? null : inDoubt,
+        "held, but in doubt: checks say that a reading may be wrong");
     job(best.get(JobVerdict.UNKNOWN), "unknown: not measured, and held by none that is");
     job(best.get(JobVerdict.NOT_HELD), "not held anywhere");
   }
 
-  /** Whether it is held, but a blank leaves something unchecked wherever it is. */
+  /** Whether it is held, but wherever it is a reading is in doubt. */
+  private static boolean isHeldInDoubt(List<JobOutcome> outcomes) {
+    List<JobOutcome> held = outcomes.stream().filter(JobOutcome::isHeld).toList();
+    return !held.isEmpty() && held.stream().noneMatch(one -> one.inDoubt().isEmpty());
+  }
+
+  /**
+   * Whether it is held, but a blank, or else a doubt, leaves something unchecked wherever it is.
+   */
   private static boolean isHeldUnchecked(List<JobOutcome> outcomes) {
     List<JobOutcome> held = outcomes.stream().filter(JobOutcome::isHeld).toList();
-    return !held.isEmpty() && held.stream().noneMatch(one -> one.unchecked().isEmpty());
+    return !held.isEmpty()
+        && held.stream().noneMatch(one -> one.unchecked().isEmpty() && one.inDoubt().isEmpty());
   }
 
   private static JobVerdict best(List<JobOutcome> outcomes) {

@@ -13,7 +13,9 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.launch.Main;
+import org.jawroom.report.wording.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -86,6 +88,90 @@ class InDoubtTest {
     Path checked = checked("200", "110", "100");
     job(checked);
     assertFalse(jobCard(checked).contains("checked on the machine"));
+  }
+
+  /** A job that is held rests on the same readings: no report shows it plain. */
+  @Test
+  void explainJob_suspects_areMarked() throws Exception {
+    Path tables = tables();
+    job(tables);
+    run("explain", tables.toString(), "hand mill", "hand vise", "--job", "plate");
+    String text = out.toString().replaceAll("\\s+", " ");
+    assertTrue(text.contains("Held as far as the tables say"), text);
+    assertTrue(text.contains("! in doubt: checks on the machine say that " + SUSPECTS), text);
+    run("explain", tables.toString(), "hand mill", "hand vise", "--job", "plate", "--json");
+    assertTrue(
+        out.toString()
+            .replaceAll("\\s+", "")
+            .contains("\"in_doubt\":[\"machines.table_width\",\"machines.rear_gap\"]"),
+        out.toString());
+    Path checked = checked("200", "110", "100");
+    job(checked);
+    run("explain", checked.toString(), "hand mill", "hand vise", "--job", "plate");
+    assertFalse(out.toString().contains("in doubt"), out.toString());
+  }
+
+  @Test
+  void jobsSheet_suspects_takeThePlainSignAway() throws Exception {
+    Path tables = tables();
+    checkable(tables);
+    Path target = folder.resolve("jobs");
+    run("matrix", tables.toString(), "-o", target.toString());
+    String cells = cells(target.resolve("matrix.xlsx"), "Jobs");
+    assertTrue(cells.contains(Finding.FITS_BUT.sign() + " 1 of 1 vises"), cells);
+    assertTrue(cells.contains("! in doubt: checks on the machine say that " + SUSPECTS), cells);
+    assertTrue(out.toString().contains("1  held, but in doubt"), out.toString());
+    Path checked = checked("200", "110", "100");
+    checkable(checked);
+    run("matrix", checked.toString(), "-o", target.toString());
+    cells = cells(target.resolve("matrix.xlsx"), "Jobs");
+    assertTrue(cells.contains(Finding.FITS.sign() + " 1 of 1 vises"), cells);
+    assertFalse(cells.contains("in doubt"), cells);
+  }
+
+  @Test
+  void planWorkbook_suspects_standBesideViseAndJob() throws Exception {
+    Path tables = tables();
+    job(tables);
+    Path target = folder.resolve("plan");
+    run("plan", tables.toString(), "-o", target.toString());
+    assertTrue(
+        out.toString()
+            .replaceAll("\\s+", " ")
+            .contains("Held, but in doubt: plate: " + SUSPECTS + " may be wrong"),
+        out.toString());
+    String plan = cells(target.resolve("plan.xlsx"), "Plan");
+    assertTrue(plan.contains(Finding.FITS_BUT.sign() + " hand vise"), plan);
+    assertTrue(plan.contains("in doubt: checks on the machine say that " + SUSPECTS), plan);
+    assertTrue(plan.contains("1 of them are held in doubt"), plan);
+    String jobs = cells(target.resolve("plan.xlsx"), "Jobs");
+    assertTrue(jobs.contains(Finding.FITS_BUT.sign() + " hand mill"), jobs);
+    assertTrue(jobs.contains("in doubt: checks on the machine say that " + SUSPECTS), jobs);
+  }
+
+  /** A job of which nothing stays unchecked: only the doubt keeps it from being plain. */
+  private static void checkable(Path tables) throws Exception {
+    Files.writeString(
+        tables.resolve("jobs.csv"),
+        "job,part_length,part_width,part_height,tool_length,mass\nplate,60,50,30,100,1\n");
+    append(tables.resolve("machines.csv"), ",max_load", ",200");
+    append(tables.resolve("vises.csv"), ",mass", ",10");
+  }
+
+  private static void append(Path table, String header, String row) throws Exception {
+    List<String> lines = Files.readAllLines(table);
+    assertEquals(2, lines.size());
+    Files.write(table, List.of(lines.get(0) + header, lines.get(1) + row));
+  }
+
+  /** All texts of a sheet, a line each. */
+  private static String cells(Path workbook, String sheet) throws Exception {
+    StringBuilder text = new StringBuilder();
+    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(workbook))) {
+      book.getSheet(sheet)
+          .forEach(row -> row.forEach(cell -> text.append(cell.toString()).append('\n')));
+    }
+    return text.toString();
   }
 
   private static void job(Path tables) throws Exception {

@@ -12,6 +12,7 @@ import org.jawroom.shop.Job;
 import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.vise.Vise;
 
 /**
@@ -35,6 +36,7 @@ import org.jawroom.shop.vise.Vise;
  * @param unchecked the requirements that a blank leaves unchecked; empty for {@code unknown}
  * @param open the columns of the open readings it needs, without duplicates, in table order; what
  *     is blank and only leaves something unchecked is not among them
+ * @param inDoubt the readings of machine and vise that checks on the machine say may be wrong
  */
 public record JobOutcome(
     Job job,
@@ -48,11 +50,13 @@ public record JobOutcome(
     Optional<BigDecimal> loadRoom,
     OptionalLong shortestStickOut,
     List<Unchecked> unchecked,
-    List<Column> open) {
+    List<Column> open,
+    List<Measurand> inDoubt) {
   public JobOutcome {
     unchecked = List.copyOf(unchecked);
     shortfalls = List.copyOf(shortfalls);
     open = List.copyOf(open);
+    inDoubt = List.copyOf(inDoubt);
   }
 
   /** What keeps it {@code unknown}: the columns of its open readings; else none. */

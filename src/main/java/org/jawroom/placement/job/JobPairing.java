@@ -152,7 +152,8 @@ public final class JobPairing {
         Optional.empty(),
         OptionalLong.empty(),
         List.of(),
-        worst.missing);
+        worst.missing,
+        settings.evidence().suspects(machine, vise));
   }
 
   /**
@@ -224,7 +225,8 @@ public final class JobPairing {
         attempt.checks.loadRoom(),
         stickOut(attempt.place, heights.hi()),
         attempt.checks.unchecked(),
-        attempt.missing);
+        attempt.missing,
+        settings.evidence().suspects(machine, vise));
   }
 
   private static OptionalLong stickOut(Optional<Recommendation> place, long top) {

@@ -123,7 +123,7 @@ public record CardFacts(
     if (!outcome.inDoubt().isEmpty()) {
       alarms.add(
           "NOT A GO: gaps found on the machine say that "
-              + CaveatWords.suspects(outcome)
+              + CaveatWords.suspects(outcome.inDoubt())
               + " may be wrong. Put the tables right, make a new card. Do not run on this one.");
     }
     if (subject.job().isEmpty()) {

@@ -159,7 +159,7 @@ record ExplainVerdict(ExplainFacts facts) {
     if (outcome.caveats().contains(Caveat.IN_DOUBT)) {
       cautions.add(
           "in doubt: gaps found on the machine say that "
-              + CaveatWords.suspects(outcome)
+              + CaveatWords.suspects(outcome.inDoubt())
               + " may be wrong; see jawroom reconcile");
     }
     outcome

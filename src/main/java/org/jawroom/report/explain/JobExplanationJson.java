@@ -20,6 +20,7 @@ import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.value.Measurand;
 
 /**
  * The explanation of a job on one pairing for programs: a JSON object (RFC 8259), keys always in
@@ -52,6 +53,7 @@ public final class JobExplanationJson {
     json.put("missing", outcome.missing().stream().map(Column::path).toList());
     json.put("open", outcome.openReadings().stream().map(ExplanationJson::open).toList());
     json.put("unchecked", outcome.unchecked().stream().map(Unchecked::code).toList());
+    json.put("in_doubt", outcome.inDoubt().stream().map(Measurand::path).toList());
     json.put("place", outcome.place().map(this::place).orElse(null));
     json.put(
         "part_underside_mm", ExplanationJson.length(outcome.partHeights().lo(), Rounding.DOWN));

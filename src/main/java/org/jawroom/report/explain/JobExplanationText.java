@@ -69,7 +69,7 @@ public final class JobExplanationText {
     lines.add(
         switch (outcome.verdict()) {
           case HELD ->
-              !outcome.unchecked().isEmpty()
+              !outcome.inDoubt().isEmpty() || !outcome.unchecked().isEmpty()
                   ? "Held as far as the tables say: there is a place where nothing listed is hit and the"
                       + " spindle reaches the whole part. Check before it runs:"
                   : "Held: there is a place where nothing listed is hit, the spindle reaches the whole part,"
@@ -79,7 +79,7 @@ public final class JobExplanationText {
               "Unknown: " + open.undecided(outcome.missing(), outcome.openReadings()) + ".";
         });
     words.failing(outcome).forEach(lines::item);
-    JobWords.unchecked(outcome).forEach(lines::item);
+    JobWords.marks(outcome).forEach(mark -> lines.item("! " + mark));
     if (outcome.verdict() != JobVerdict.UNKNOWN && !outcome.openReadings().isEmpty()) {
       lines.add("That holds " + open.whatever(outcome.openReadings()) + ".");
     }

@@ -9,7 +9,6 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.advice.merit.JobMerit;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobVerdict;
-import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.csv.JobsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
@@ -187,18 +186,12 @@ final class JobsSheet {
   private Finding finding(List<JobOutcome> ofVises) {
     Optional<JobOutcome> best = best(ofVises);
     if (best.isPresent()) {
-      return of(best.get());
+      return Finding.ofHeld(best.get());
     }
     if (JobWords.areBarred(ofVises)) {
       return Finding.NO_MOUNT;
     }
     return count(ofVises, JobVerdict.UNKNOWN) > 0 ? Finding.UNKNOWN : Finding.NO_PLACE;
-  }
-
-  /** How a job that is held is marked: not as plain while something is unchecked. */
-  private static Finding of(JobOutcome held) {
-    boolean isPlain = held.margin().isPresent() && held.unchecked().isEmpty();
-    return Finding.of(Verdict.FITS, isPlain);
   }
 
   private Optional<JobOutcome> best(List<JobOutcome> ofVises) {
@@ -230,17 +223,19 @@ final class JobsSheet {
         .ifPresentOrElse(
             best -> {
               lines.add("best: " + best.vise().name() + margin(best));
-              JobWords.unchecked(best).forEach(unchecked -> lines.add("! " + unchecked));
+              JobWords.marks(best).forEach(mark -> lines.add("! " + mark));
             },
             () ->
                 JobWords.nearest(ofVises)
                     .ifPresent(
-                        nearest ->
-                            lines.add(
-                                "nearest: "
-                                    + nearest.vise().name()
-                                    + ": "
-                                    + words.failing(nearest).get(0))));
+                        nearest -> {
+                          lines.add(
+                              "nearest: "
+                                  + nearest.vise().name()
+                                  + ": "
+                                  + words.failing(nearest).get(0));
+                          JobWords.marks(nearest).forEach(mark -> lines.add("! " + mark));
+                        }));
     long unknown = count(ofVises, JobVerdict.UNKNOWN);
     if (unknown > 0) {
       lines.add("unknown: " + unknown + " of " + ofVises.size());

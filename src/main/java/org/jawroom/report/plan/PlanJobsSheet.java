@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.placement.job.JobOutcome;
-import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.plan.model.Unheld;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Finding;
@@ -115,8 +114,7 @@ final class PlanJobsSheet {
   }
 
   private void held(JobOutcome outcome, boolean first) {
-    Finding finding =
-        Finding.of(Verdict.FITS, outcome.margin().isPresent() && outcome.unchecked().isEmpty());
+    Finding finding = Finding.ofHeld(outcome);
     list.text(finding.sign() + " " + outcome.machine().name(), styles.entry(finding));
     list.text(outcome.vise().name());
     list.length(outcome.margin(), Rounding.DOWN);
@@ -124,6 +122,6 @@ final class PlanJobsSheet {
         new TapeWords(styles.unit(), outcome.machine(), outcome.vise())
             .of(outcome.place().orElseThrow()).stream().collect(Collectors.joining("\n")));
     list.text(first ? new JobWords(styles.unit()).size(outcome.job()) : "");
-    list.text(String.join("; ", JobWords.unchecked(outcome)));
+    list.text(String.join("; ", JobWords.marks(outcome)));
   }
 }

@@ -75,6 +75,9 @@ final class PlanSheet {
             words.unchecked().size() + " of them rest on something unchecked: see the sheet Jobs.");
       }
     }
+    if (!words.inDoubt().isEmpty()) {
+      sentences.add(words.inDoubt().size() + " of them are held in doubt: see the sheet Jobs.");
+    }
     sentences.add("Lengths in " + styles.unit().plural() + ", margins rounded toward less.");
     return String.join(" ", sentences);
   }

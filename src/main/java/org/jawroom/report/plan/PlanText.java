@@ -98,6 +98,10 @@ public final class PlanText {
       add(0, "Held as far as the tables say:");
       words.unchecked().forEach(line -> add(2, line));
     }
+    if (!words.inDoubt().isEmpty()) {
+      add(0, "Held, but in doubt:");
+      words.inDoubt().forEach(line -> add(2, line));
+    }
     if (plan.plan().unheld().isEmpty()) {
       return;
     }

@@ -19,6 +19,7 @@ import org.jawroom.plan.model.Purchase;
 import org.jawroom.plan.model.Unheld;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.TapeWords;
@@ -105,6 +106,18 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
   List<String> unchecked() {
     return plan.heldUnchecked().stream()
         .map(job -> plan.of().shop().jobs().get(job).name() + ": " + unchecked(plan.holding(job)))
+        .toList();
+  }
+
+  /** The jobs that are held in doubt only, and why; empty if there are none. */
+  List<String> inDoubt() {
+    return plan.heldInDoubt().stream()
+        .map(
+            job ->
+                plan.of().shop().jobs().get(job).name()
+                    + ": "
+                    + CaveatWords.suspects(plan.holding(job).get(0).inDoubt())
+                    + " may be wrong")
         .toList();
   }
 

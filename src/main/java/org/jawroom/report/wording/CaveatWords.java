@@ -25,7 +25,7 @@ public record CaveatWords(PeopleUnit unit) {
   public List<String> of(Outcome outcome) {
     List<String> words = new ArrayList<>();
     if (outcome.caveats().contains(Caveat.IN_DOUBT)) {
-      words.add("in doubt: checks on the machine say that " + suspects(outcome) + " may be wrong");
+      words.add(inDoubt(outcome.inDoubt()));
     }
     outcome
         .recommended()
@@ -37,9 +37,13 @@ public record CaveatWords(PeopleUnit unit) {
     return words;
   }
 
+  /** {@code in doubt: checks on the machine say that rear_gap of knee mill may be wrong}. */
+  static String inDoubt(List<Measurand> suspects) {
+    return "in doubt: checks on the machine say that " + suspects(suspects) + " may be wrong";
+  }
+
   /** {@code rear_gap of knee mill or base_width of plain 160}; at most three are named. */
-  public static String suspects(Outcome outcome) {
-    List<Measurand> all = outcome.inDoubt();
+  public static String suspects(List<Measurand> all) {
     String named =
         all.stream()
             .limit(NAMED)

@@ -1,5 +1,6 @@
 package org.jawroom.report.wording;
 
+import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 
@@ -64,6 +65,16 @@ public enum Finding {
       case NO_MOUNT -> NO_MOUNT;
       case UNKNOWN -> UNKNOWN;
     };
+  }
+
+  /**
+   * Of a job that is held: plain only if something can be hit, all is checked, and no doubt is
+   * left.
+   */
+  public static Finding ofHeld(JobOutcome held) {
+    boolean isPlain =
+        held.margin().isPresent() && held.unchecked().isEmpty() && held.inDoubt().isEmpty();
+    return of(Verdict.FITS, isPlain);
   }
 
   /** Whether there is a place in which the vise may stand, perhaps after measuring again. */

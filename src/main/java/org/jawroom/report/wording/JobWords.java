@@ -88,6 +88,18 @@ public record JobWords(PeopleUnit unit) {
         .toList();
   }
 
+  /**
+   * What stands beside a job that is held, and whatever the verdict a doubt: first that it is
+   * {@code in doubt}, then what is left unchecked.
+   */
+  public static List<String> marks(JobOutcome outcome) {
+    List<String> marks = new ArrayList<>(unchecked(outcome));
+    if (!outcome.inDoubt().isEmpty()) {
+      marks.add(0, CaveatWords.inDoubt(outcome.inDoubt()));
+    }
+    return marks;
+  }
+
   /** A blank nose_min alone keeps only the shortest tool from being checked. */
   private static List<String> toolBlanks(JobOutcome outcome) {
     List<String> blanks = new ArrayList<>();

@@ -28,6 +28,10 @@ public record ColumnSpec(
     boolean everyone,
     String help) {
 
+  /** How a length known within bounds is written, one example of each form. */
+  public static final List<String> RANGES =
+      List.of("50..60", "at most 60", "at least 50", "60 ± 2");
+
   private static final Pattern JOINT = Pattern.compile("[\\s\\p{Zs}_-]+");
 
   public ColumnSpec {

@@ -45,8 +45,10 @@ final class TemplateComments {
   static String cell(ColumnSpec column) {
     String kind =
         column.words().isEmpty() ? column.kind().words() : String.join(", ", column.words());
+    String range =
+        column.takesRanges() ? ", or a range (" + String.join(", ", ColumnSpec.RANGES) + ")" : "";
     String none = column.noneAllowed() ? ", or none" : "";
-    return kind + none + ". " + blank(column);
+    return kind + range + none + ". " + blank(column);
   }
 
   private static String blank(ColumnSpec column) {

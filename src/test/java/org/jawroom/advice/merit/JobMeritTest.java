@@ -52,6 +52,7 @@ class JobMeritTest {
         Optional.empty(),
         OptionalLong.empty(),
         List.of(unchecked),
+        List.of(),
         List.of());
   }
 

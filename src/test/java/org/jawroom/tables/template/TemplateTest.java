@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,6 +26,9 @@ import org.jawroom.geometry.Length;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
+import org.jawroom.tables.cell.BadCell;
+import org.jawroom.tables.cell.LengthRange;
+import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.row.Note;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
@@ -117,6 +121,46 @@ class TemplateTest {
             .map(ColumnSpec::name)
             .collect(Collectors.toCollection(TreeSet::new)),
         names);
+  }
+
+  /** Headings and legend show each form where a range may stand, and nowhere else. */
+  @ParameterizedTest
+  @EnumSource(TableSpec.class)
+  void columnsThatTakeRanges_showHowOneIsWritten(TableSpec table) {
+    String forms = "50..60, at most 60, at least 50, 60 ± 2";
+    Map<String, String> legend = legend(table);
+    for (Cell heading : workbook.getSheet(table.tableName()).getRow(0)) {
+      ColumnSpec column = table.column(heading.getStringCellValue()).orElseThrow();
+      String comment = heading.getCellComment().getString().getString();
+      assertEquals(column.takesRanges(), comment.contains(forms), comment);
+      String listed = legend.get(column.name());
+      assertEquals(column.takesRanges(), listed.contains(forms), column.name() + ": " + listed);
+    }
+  }
+
+  /** What stands in each column of a table, as the legend lists it below the table's name. */
+  private static Map<String, String> legend(TableSpec table) {
+    Map<String, String> listed = new HashMap<>();
+    boolean own = false;
+    for (Row row : workbook.getSheet(LegendSheet.NAME)) {
+      Cell name = row.getCell(0);
+      Cell column = row.getCell(1);
+      if (name != null && !name.getStringCellValue().isEmpty()) {
+        own = name.getStringCellValue().equals(table.tableName());
+      } else if (own && column != null) {
+        listed.put(column.getStringCellValue(), row.getCell(2).getStringCellValue());
+      }
+    }
+    return listed;
+  }
+
+  @Test
+  void rangesShown_areReadAsRanges() throws BadCell {
+    for (String form : ColumnSpec.RANGES) {
+      assertTrue(LengthRange.isRange(form), form);
+      LengthRange range = LengthRange.parse(form, Unit.MM, false);
+      assertTrue(range.lo().isPresent() || range.hi().isPresent(), form);
+    }
   }
 
   @ParameterizedTest
