@@ -28,8 +28,8 @@ import org.jawroom.shop.vise.Vise;
  * @param nuts how the nuts for the owned machines' slots go with its slots; empty if its slot width
  *     is blank
  * @param room empty if no bolt goes into its slots, or if no owned vise has a known size
- * @param roomAtZero the same with every blank gap as 0: the room that is certain if no gap turns
- *     out negative; empty if no gap is blank
+ * @param roomAtZero the same with every open gap at its least, a blank one as 0: the room that is
+ *     certain if no blank gap turns out negative; empty if no gap is open
  * @param roomBlanks the blanks that make {@code room} an upper bound
  * @param stack greatest height of vise and workpiece together under the given tool: nose_max less
  *     tool and required clearance; may be negative; empty if nose_max is blank

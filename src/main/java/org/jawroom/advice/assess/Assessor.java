@@ -131,7 +131,7 @@ public final class Assessor {
         search.map(this::rooms).orElse(List.of()),
         search
             .filter(asked -> asked.blanks().stream().anyMatch(BlankGaps::isGap))
-            .map(asked -> rooms(asked.atZero()))
+            .map(asked -> rooms(asked.atLeast()))
             .orElse(List.of()),
         search.map(RoomSearch::blanks).orElse(List.of()),
         machine.noseMax().lo() > 0

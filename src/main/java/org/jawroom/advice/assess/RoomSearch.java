@@ -86,9 +86,9 @@ final class RoomSearch {
         .toList();
   }
 
-  /** The same search with every blank gap of the machine as 0. */
-  RoomSearch atZero() {
-    return new RoomSearch(settings, BlankGaps.blanksAt(machine, 0), pattern);
+  /** The same search with every open gap of the machine at its least, a blank one as 0. */
+  RoomSearch atLeast() {
+    return new RoomSearch(settings, BlankGaps.atLeast(machine), pattern);
   }
 
   private static RoomLimit limit(long given, LongPredicate serves) {

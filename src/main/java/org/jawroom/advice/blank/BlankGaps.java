@@ -1,5 +1,7 @@
 package org.jawroom.advice.blank;
 
+import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Length;
 import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
@@ -9,10 +11,18 @@ import org.jawroom.shop.value.Dimension;
 public final class BlankGaps {
   private BlankGaps() {}
 
-  /** The machine with every blank gap, those of guards included, set to {@code length}. */
-  public static Machine blanksAt(Machine machine, long length) {
+  /**
+   * The machine with every open gap, those of guards included, at its least: the lower end of a
+   * range. What has none is taken as 0, or as its upper end where that is below 0.
+   */
+  public static Machine atLeast(Machine machine) {
     return machine.withEachGuard(
-        guard -> guard.gap().isBlank() ? guard.withGap(Dimension.of(length)) : guard);
+        guard -> guard.gap().isOpen() ? guard.withGap(Dimension.of(least(guard.gap()))) : guard);
+  }
+
+  private static long least(Dimension gap) {
+    Interval values = gap.values(-Length.ENDLESS);
+    return Length.isBounded(values.lo()) ? values.lo() : Math.min(0, values.hi());
   }
 
   /** The machine with one open gap set to {@code length}. */

@@ -46,7 +46,7 @@ import org.jawroom.standards.ClearanceHole;
  *       machines have it; {@code bolt}: thread and hole.
  *   <li>{@code room}: for each turn and given size of the other side the greatest size; no value if
  *       the note is {@code any} or {@code never}. With blanks left out {@code at best}, and a
- *       second time with every blank gap as 0.
+ *       second time with every open gap at its least, a blank one as 0.
  *   <li>{@code under the spindle}: vise and part together.
  *   <li>{@code ask}: one row for each result that depends on a blank ({@link Question}); the value
  *       that suffices, as in {@code unknowns.csv}.
@@ -105,7 +105,11 @@ final class AssessCsv {
     }
     nuts(one);
     rooms(one.room(), one.roomBlanks().isEmpty() ? "" : "at best without " + blanks(one));
-    rooms(one.roomAtZero(), "every blank gap 0");
+    rooms(
+        one.roomAtZero(),
+        AssessWords.hasRange(one)
+            ? "every open gap at its least, a blank one 0"
+            : "every blank gap 0");
     if (one.stack().isPresent()) {
       row(
           "under the spindle",

@@ -204,9 +204,16 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
             .filter(column -> column.column().endsWith("gap"))
             .map(Column::column)
             .collect(Collectors.joining(", "));
-    return atZero.map(limit -> limit(limit) + " with " + gaps + " 0; ").orElse("")
+    String least = hasRange(assessed) ? " at their least (a blank one 0); " : " 0; ";
+    return atZero.map(limit -> limit(limit) + " with " + gaps + least).orElse("")
         + "at best "
         + limit(best.get());
+  }
+
+  /** Whether some gap of the machine is known within bounds, so that its least is not always 0. */
+  static boolean hasRange(Assessed assessed) {
+    return assessed.machine().guards().stream()
+        .anyMatch(guard -> guard.gap().isOpen() && !guard.gap().isBlank());
   }
 
   private static Optional<RoomLimit> limit(

@@ -85,8 +85,18 @@ class RoomTest {
     // At best only the centre must lie over the table: from the rear edge at 150 to the door at
     // −230 is 380, less 6 and 1, twice. With the gap as 0: 300 + 80 + 0 − 12 − 2.
     assertEquals(List.of(atMost(200, 746)), rooms(search(), 200));
-    assertEquals(List.of(atMost(200, 366)), rooms(search().atZero(), 200));
+    assertEquals(List.of(atMost(200, 366)), rooms(search().atLeast(), 200));
     assertEquals(List.of(Column.REAR_GAP), search().blanks());
+  }
+
+  @Test
+  void rooms_rearGapWithinBounds_areAtBestAndAtItsLeast() {
+    mill.rearGap = Dimension.within(mm(20), mm(60));
+    // 300 + 80 + 60 − 2 × 6 − 2 × 1 at best, 20 in place of 60 at least.
+    assertEquals(List.of(atMost(200, 426)), rooms(search(), 200));
+    assertEquals(List.of(atMost(200, 386)), rooms(search().atLeast(), 200));
+    mill.rearGap = Dimension.within(-Length.ENDLESS, -mm(5));
+    assertEquals(List.of(atMost(200, 361)), rooms(search().atLeast(), 200));
   }
 
   @Test
