@@ -149,6 +149,30 @@ class InDoubtTest {
     assertTrue(jobs.contains("in doubt: checks on the machine say that " + SUSPECTS), jobs);
   }
 
+  @Test
+  void assess_suspects_takeThePlainFitAway() throws Exception {
+    Path tables = tables();
+    checkable(tables);
+    Path target = folder.resolve("assess");
+    run("assess", tables.toString(), "hand mill", "-o", target.toString());
+    String text = out.toString().replaceAll("\\s+", " ");
+    assertTrue(text.contains("1 job held that no owned machine holds (1 in doubt)"), text);
+    assertTrue(text.contains("1 of 1 kinds of vise fit (1 in doubt)"), text);
+    String cells = cells(target.resolve("assess.xlsx"), "Candidates");
+    assertTrue(cells.contains("fits\n1, 1 in doubt: hand vise (in doubt)"), cells);
+    assertTrue(cells.contains("held\n1, 1 in doubt: plate (in doubt)"), cells);
+    assertTrue(cells.contains(SUSPECTS + " may be wrong"), cells);
+    assertTrue(cells.contains("to spare, in doubt"), cells);
+    String csv = Files.readString(target.resolve("assess.csv"));
+    assertTrue(csv.contains("hand mill,vises,in doubt,1,,hand vise"), csv);
+    assertTrue(csv.contains("hand mill,jobs,in doubt,1,,plate"), csv);
+    Path checked = checked("200", "110", "100");
+    checkable(checked);
+    run("assess", checked.toString(), "hand mill", "-o", target.toString());
+    assertFalse(cells(target.resolve("assess.xlsx"), "Candidates").contains("in doubt"));
+    assertFalse(out.toString().contains("in doubt"), out.toString());
+  }
+
   /** A job of which nothing stays unchecked: only the doubt keeps it from being plain. */
   private static void checkable(Path tables) throws Exception {
     Files.writeString(

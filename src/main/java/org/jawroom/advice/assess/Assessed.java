@@ -6,10 +6,12 @@ import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.blank.Relation;
 import org.jawroom.advice.merit.PairingMerit;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.vise.Vise;
 
 /**
@@ -23,6 +25,7 @@ import org.jawroom.shop.vise.Vise;
  *     it
  * @param unchecked the jobs of {@code held} that no owned vise holds on it without something
  *     unchecked
+ * @param inDoubt the jobs of {@code held} that every owned vise holds on it in doubt only
  * @param onlyHere the jobs of {@code held} that no owned machine holds; {@code perhapsOnlyHere}
  *     those of {@code unknown}
  * @param nuts how the nuts for the owned machines' slots go with its slots; empty if its slot width
@@ -41,6 +44,7 @@ public record Assessed(
     Optional<PairingMerit> best,
     List<Job> held,
     List<Job> unchecked,
+    List<Job> inDoubt,
     List<Job> unknown,
     List<Job> barred,
     List<Job> onlyHere,
@@ -55,6 +59,7 @@ public record Assessed(
     vises = List.copyOf(vises);
     held = List.copyOf(held);
     unchecked = List.copyOf(unchecked);
+    inDoubt = List.copyOf(inDoubt);
     unknown = List.copyOf(unknown);
     barred = List.copyOf(barred);
     onlyHere = List.copyOf(onlyHere);
@@ -68,11 +73,20 @@ public record Assessed(
 
   /** The vises with that verdict on it. */
   public List<Vise> vises(Verdict verdict) {
+    return outcomes(verdict).stream().map(Outcome::vise).toList();
+  }
+
+  /** The outcomes with that verdict on it. */
+  public List<Outcome> outcomes(Verdict verdict) {
     return vises.stream()
         .map(Advice::outcome)
         .filter(outcome -> outcome.verdict() == verdict)
-        .map(outcome -> outcome.vise())
         .toList();
+  }
+
+  /** The readings of it and of its vises that checks say may be wrong, without duplicates. */
+  public List<Measurand> suspects() {
+    return vises.stream().flatMap(vise -> vise.outcome().inDoubt().stream()).distinct().toList();
   }
 
   /** The vises that stand on it over their whole opening: fits or awkward. */

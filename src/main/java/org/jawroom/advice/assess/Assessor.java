@@ -123,6 +123,7 @@ public final class Assessor {
         best(machine),
         held,
         held.stream().filter(job -> isUnchecked(machine, job)).toList(),
+        held.stream().filter(job -> isInDoubt(machine, job)).toList(),
         unknown,
         shop.jobs().stream().filter(job -> isBarred(machine, job)).toList(),
         heldByNone(held, others),
@@ -185,6 +186,12 @@ public final class Assessor {
   private boolean isUnchecked(Machine machine, Job job) {
     return jobs.get(machine).get(job).stream()
         .noneMatch(outcome -> outcome.isHeld() && outcome.unchecked().isEmpty());
+  }
+
+  /** Whether no vise holds the job there without a doubt. */
+  private boolean isInDoubt(Machine machine, Job job) {
+    return jobs.get(machine).get(job).stream()
+        .noneMatch(outcome -> outcome.isHeld() && outcome.inDoubt().isEmpty());
   }
 
   private boolean isBarred(Machine machine, Job job) {

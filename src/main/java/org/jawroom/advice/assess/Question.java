@@ -40,6 +40,8 @@ public record Question(OpenReading reading, List<Change> changes, List<String> o
    * @param relation how the answer must relate to the limit
    * @param limit half-nanometres; empty for {@link Relation#ALWAYS}, for {@link Relation#NEVER} and
    *     for a load
+   * @param sure the value that suffices with every other open reading at worst; empty if none does,
+   *     for a job and for a load
    * @param kilograms the limit of a load
    */
   public record Change(
@@ -48,5 +50,6 @@ public record Question(OpenReading reading, List<Change> changes, List<String> o
       boolean alone,
       Relation relation,
       OptionalLong limit,
+      OptionalLong sure,
       Optional<BigDecimal> kilograms) {}
 }

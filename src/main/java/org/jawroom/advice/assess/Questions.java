@@ -113,6 +113,7 @@ final class Questions {
         vise.outcome().openReadings().size() == 1,
         limit.relation(),
         limit.limit(),
+        limit.sure(),
         Optional.empty());
   }
 
@@ -182,6 +183,7 @@ final class Questions {
                       isAlone(outcome, reading),
                       Relation.AT_LEAST,
                       OptionalLong.empty(),
+                      OptionalLong.empty(),
                       weight(outcome)));
     }
     return Optional.empty();
@@ -204,6 +206,7 @@ final class Questions {
         alone,
         relation,
         relation == Relation.AT_LEAST ? OptionalLong.of(least) : OptionalLong.empty(),
+        OptionalLong.empty(),
         Optional.empty());
   }
 

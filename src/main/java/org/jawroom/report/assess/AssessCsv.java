@@ -36,12 +36,14 @@ import org.jawroom.standards.ClearanceHole;
  *
  * <ul>
  *   <li>{@code better}: whether it is the better buy, and what decides.
- *   <li>{@code vises}: how many kinds have each verdict, and which; {@code best vise}: the usable
- *       opening and the jaw of the best of them; {@code homeless}: the number of vises that neither
- *       fit nor are awkward on an owned machine, and how many of those do here; {@code side by
- *       side}: how many of each kind.
- *   <li>{@code jobs}: {@code held}, {@code unchecked} (held, tool or load not checked), {@code only
- *       here}, {@code unknown}, {@code perhaps only here}, {@code barred}.
+ *   <li>{@code vises}: how many kinds have each verdict, and which; {@code in doubt}: those that
+ *       need a reading which checks say may be wrong; {@code best vise}: the usable opening and the
+ *       jaw of the best of them; {@code homeless}: the number of vises that neither fit nor are
+ *       awkward on an owned machine, and how many of those do here; {@code side by side}: how many
+ *       of each kind.
+ *   <li>{@code jobs}: {@code held}, {@code unchecked} (held, tool or load not checked), {@code in
+ *       doubt} (held, but only so), {@code only here}, {@code unknown}, {@code perhaps only here},
+ *       {@code barred}.
  *   <li>{@code nuts}: for each width of owned slots how its nut fits ({@link NutFit}), and which
  *       machines have it; {@code bolt}: thread and hole.
  *   <li>{@code room}: for each turn and given size of the other side the greatest size; no value if
@@ -49,7 +51,8 @@ import org.jawroom.standards.ClearanceHole;
  *       second time with every open gap at its least, a blank one as 0.
  *   <li>{@code under the spindle}: vise and part together.
  *   <li>{@code ask}: one row for each result that depends on a blank ({@link Question}); the value
- *       that suffices, as in {@code unknowns.csv}.
+ *       with the other blanks at best, as in {@code unknowns.csv}, and, where there is one, the
+ *       value that is {@code sure} with them at worst.
  * </ul>
  */
 final class AssessCsv {
@@ -87,6 +90,14 @@ final class AssessCsv {
     for (Verdict verdict : Verdict.values()) {
       names("vises", verdict.code(), AssessWords.vises(one.vises(verdict)));
     }
+    names(
+        "vises",
+        AssessWords.IN_DOUBT,
+        one.vises().stream()
+            .map(Advice::outcome)
+            .filter(outcome -> !outcome.inDoubt().isEmpty())
+            .map(outcome -> outcome.vise().name())
+            .toList());
     best(one);
     List<Vise> fit = one.clear();
     List<Vise> homeless = assessment.homeless();
@@ -94,6 +105,7 @@ final class AssessCsv {
     names("homeless", "fits", AssessWords.vises(homeless.stream().filter(fit::contains).toList()));
     names("jobs", "held", AssessWords.jobs(one.held()));
     names("jobs", "unchecked", AssessWords.jobs(one.unchecked()));
+    names("jobs", AssessWords.IN_DOUBT, AssessWords.jobs(one.inDoubt()));
     names("jobs", "only here", AssessWords.jobs(one.onlyHere()));
     names("jobs", "unknown", AssessWords.jobs(one.unknown()));
     names("jobs", "perhaps only here", AssessWords.jobs(one.perhapsOnlyHere()));
@@ -210,6 +222,17 @@ final class AssessCsv {
               + (change.job() ? "job " : "vise ")
               + change.subject()
               + (change.alone() ? "" : "; other blanks too"));
+    }
+    for (Question.Change change : question.changes()) {
+      if (!change.alone() && change.sure().isPresent()) {
+        boolean atMost = change.relation() == Relation.AT_MOST;
+        row(
+            "ask",
+            item,
+            atMost ? CsvReport.down(change.sure()) : CsvReport.up(change.sure()),
+            "mm",
+            "sure for vise " + change.subject());
+      }
     }
     for (String name : question.open()) {
       row("ask", item, "", "", "no limit for " + name);

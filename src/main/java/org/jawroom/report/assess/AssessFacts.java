@@ -12,6 +12,7 @@ import org.jawroom.advice.assess.RoomLimit;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.shop.Job;
 
 /** All facts about a machine in an assessment, in the order of the sheet and the page. */
 final class AssessFacts {
@@ -66,6 +67,15 @@ final class AssessFacts {
     verdict(Verdict.NO_PLACE, "no place: hits something everywhere");
     verdict(Verdict.NO_MOUNT, "no mount: bolts don't line up");
     verdict(Verdict.UNKNOWN, "unknown: not measured");
+    if (shown.stream().anyMatch(it -> !AssessWords.resting(it).isEmpty())) {
+      add(
+          "holds for every value of a reading known within bounds",
+          words::whatever,
+          it -> "" + AssessWords.resting(it).size());
+    }
+    if (shown.stream().anyMatch(it -> !it.suspects().isEmpty())) {
+      same("in doubt: checks on the machine say that", AssessWords::suspects);
+    }
     add("best vise on it", words::best, words::bestName);
     if (!assessment.homeless().isEmpty()) {
       add(
@@ -83,19 +93,26 @@ final class AssessFacts {
   }
 
   private void verdict(Verdict verdict, String label) {
-    counted(label, it -> AssessWords.vises(it.vises(verdict)));
+    add(label, it -> words.vises(it, verdict, true), it -> words.vises(it, verdict, false));
   }
 
   private void jobs() {
     if (assessment.jobs() == 0) {
       return;
     }
-    counted("held", it -> AssessWords.jobs(it.held()));
-    counted("held that no other owned machine holds", it -> AssessWords.jobs(it.onlyHere()));
+    held("held", Assessed::held);
+    held("held that no other owned machine holds", Assessed::onlyHere);
     counted("held, tool or weight not checked", it -> AssessWords.jobs(it.unchecked()));
     counted("unknown", it -> AssessWords.jobs(it.unknown()));
     counted("not to be run on it (jobs table)", it -> AssessWords.jobs(it.barred()));
     section(assessment.jobs() == 1 ? "Your 1 job" : "Your " + assessment.jobs() + " jobs");
+  }
+
+  private void held(String label, Function<Assessed, List<Job>> jobs) {
+    add(
+        label,
+        it -> words.held(it, jobs.apply(it), true),
+        it -> words.held(it, jobs.apply(it), false));
   }
 
   private void nuts() {

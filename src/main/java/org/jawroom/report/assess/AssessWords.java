@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Function;
@@ -15,15 +17,19 @@ import org.jawroom.advice.assess.Assessment;
 import org.jawroom.advice.assess.NutFit;
 import org.jawroom.advice.assess.Room;
 import org.jawroom.advice.assess.RoomLimit;
+import org.jawroom.advice.merit.PairingMerit;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.LookedFor;
+import org.jawroom.report.wording.OpenWords;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Slots;
@@ -36,11 +42,74 @@ import org.jawroom.standards.TNut;
 /** The facts about a machine that might be bought, in words; lengths in the chosen unit. */
 record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
   static final String NOTHING = "–";
+  static final String IN_DOUBT = "in doubt";
+
   private static final String UNKNOWN = "unknown: ask";
 
   /** {@code 3: plain 125, plain 160 and 1 more}; the number alone without names. */
   String counted(List<String> names, boolean withNames) {
     return withNames && !names.isEmpty() ? names.size() + ": " + some(names) : "" + names.size();
+  }
+
+  /** The vises with a verdict: {@code 2, 1 in doubt: plain 125 (in doubt), plain 160}. */
+  String vises(Assessed assessed, Verdict verdict, boolean withNames) {
+    List<Outcome> outcomes = assessed.outcomes(verdict);
+    return marked(
+        outcomes.stream().map(outcome -> outcome.vise().name()).toList(),
+        outcomes.stream().map(outcome -> !outcome.inDoubt().isEmpty()).toList(),
+        withNames);
+  }
+
+  /** Jobs that are held, likewise. */
+  String held(Assessed assessed, List<Job> held, boolean withNames) {
+    return marked(jobs(held), held.stream().map(assessed.inDoubt()::contains).toList(), withNames);
+  }
+
+  private String marked(List<String> names, List<Boolean> inDoubt, boolean withNames) {
+    List<String> words = new ArrayList<>();
+    for (int at = 0; at < names.size(); at++) {
+      words.add(names.get(at) + (inDoubt.get(at) ? " (" + IN_DOUBT + ")" : ""));
+    }
+    long doubts = inDoubt.stream().filter(doubt -> doubt).count();
+    return names.size()
+        + (doubts > 0 ? ", " + doubts + " " + IN_DOUBT : "")
+        + (withNames && !names.isEmpty() ? ": " + some(words) : "");
+  }
+
+  /**
+   * {@code plain 125, long: whatever rear_gap is, from 10 to 40 mm; …}; nothing if none is open.
+   */
+  String whatever(Assessed assessed) {
+    Map<String, List<String>> words = new LinkedHashMap<>();
+    resting(assessed)
+        .forEach(
+            outcome ->
+                words
+                    .computeIfAbsent(
+                        new OpenWords(unit).whatever(outcome.openReadings()),
+                        first -> new ArrayList<>())
+                    .add(outcome.vise().name()));
+    return words.isEmpty()
+        ? NOTHING
+        : words.entrySet().stream()
+            .map(one -> some(one.getValue()) + ": " + one.getKey())
+            .collect(Collectors.joining("; "));
+  }
+
+  /** The pairings with a place that holds for every value of an open reading. */
+  static List<Outcome> resting(Assessed assessed) {
+    return assessed.vises().stream()
+        .map(Advice::outcome)
+        .filter(outcome -> outcome.recommended().isPresent() && !outcome.openReadings().isEmpty())
+        .filter(outcome -> outcome.verdict() != Verdict.NO_PLACE)
+        .toList();
+  }
+
+  /** {@code rear_gap of knee mill may be wrong}. */
+  static String suspects(Assessed assessed) {
+    return assessed.suspects().isEmpty()
+        ? NOTHING
+        : CaveatWords.suspects(assessed.suspects()) + " may be wrong";
   }
 
   private String some(List<String> names) {
@@ -146,12 +215,17 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
                     + " to spare"
                     + (best.outcome().verdict() == Verdict.FITS
                         ? ""
-                        : " (" + best.outcome().verdict().code() + ")"))
+                        : " (" + best.outcome().verdict().code() + ")")
+                    + doubt(best))
         .orElse("none");
   }
 
   String bestName(Assessed assessed) {
-    return assessed.best().map(best -> best.outcome().vise().name()).orElse("none");
+    return assessed.best().map(best -> best.outcome().vise().name() + doubt(best)).orElse("none");
+  }
+
+  private static String doubt(PairingMerit best) {
+    return best.outcome().inDoubt().isEmpty() ? "" : ", " + IN_DOUBT;
   }
 
   String homeless(Assessed assessed) {

@@ -116,6 +116,7 @@ final class BetterBuyWords {
         + ": "
         + jobs(one.onlyHere().size())
         + " held that no owned machine holds"
+        + inDoubt(one.onlyHere().stream().filter(one.inDoubt()::contains).count())
         + (one.perhapsOnlyHere().isEmpty()
             ? ""
             : ", perhaps " + one.perhapsOnlyHere().size() + " more")
@@ -123,7 +124,9 @@ final class BetterBuyWords {
         + one.vises(Verdict.FITS).size()
         + " of "
         + assessment.kinds()
-        + " kinds of vise fit, "
+        + " kinds of vise fit"
+        + inDoubt(doubts(one, Verdict.FITS))
+        + ", "
         + some(one, Verdict.AWKWARD)
         + some(one, Verdict.LIMITED)
         + one.vises(Verdict.UNKNOWN).size()
@@ -137,7 +140,15 @@ final class BetterBuyWords {
 
   private static String some(Assessed one, Verdict verdict) {
     int count = one.vises(verdict).size();
-    return count == 0 ? "" : count + " " + verdict.code() + ", ";
+    return count == 0 ? "" : count + " " + verdict.code() + inDoubt(doubts(one, verdict)) + ", ";
+  }
+
+  private static long doubts(Assessed one, Verdict verdict) {
+    return one.outcomes(verdict).stream().filter(outcome -> !outcome.inDoubt().isEmpty()).count();
+  }
+
+  private static String inDoubt(long count) {
+    return count == 0 ? "" : " (" + count + " " + AssessWords.IN_DOUBT + ")";
   }
 
   private static String jobs(int count) {

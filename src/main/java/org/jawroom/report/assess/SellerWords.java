@@ -41,10 +41,23 @@ record SellerWords(PeopleUnit unit) {
     String good = change.job() ? "held" : "fits";
     String can = change.alone() ? good : "can be " + (change.job() ? "held" : "made to fit");
     return switch (change.relation()) {
-      case ALWAYS -> can + " whatever it is" + others(change);
+      case ALWAYS -> can + " whatever it is" + others(change) + sure(change);
       case NEVER -> "not " + (change.job() ? "held" : "fitting") + " whatever it is";
-      default -> can + " if " + limit(change) + others(change);
+      default -> can + " if " + limit(change) + others(change) + sure(change);
     };
+  }
+
+  /** {@code ; fits for certain if ≥ 44.5 mm, whatever the others are}. */
+  private String sure(Question.Change change) {
+    return isSure(change)
+        ? "; fits for certain if "
+            + limit(change.relation(), change.sure().getAsLong())
+            + ", whatever the others are"
+        : "";
+  }
+
+  private static boolean isSure(Question.Change change) {
+    return !change.alone() && change.sure().isPresent();
   }
 
   private static String others(Question.Change change) {
@@ -55,8 +68,11 @@ record SellerWords(PeopleUnit unit) {
     if (change.kilograms().isPresent()) {
       return "≥ " + JobWords.kilograms(change.kilograms().get(), RoundingMode.CEILING) + " kg";
     }
-    long limit = change.limit().getAsLong();
-    return change.relation() == Relation.AT_MOST
+    return limit(change.relation(), change.limit().getAsLong());
+  }
+
+  private String limit(Relation relation, long limit) {
+    return relation == Relation.AT_MOST
         ? "≤ " + unit.fine(limit, Rounding.DOWN) + " " + unit.word()
         : "≥ " + unit.fine(limit, Rounding.UP) + " " + unit.word();
   }
@@ -126,6 +142,17 @@ record SellerWords(PeopleUnit unit) {
             (open == lengths.size() ? "" : open + " of them ")
                 + "only once other blanks are known too");
       }
+      List<Question.Change> sure = lengths.stream().filter(SellerWords::isSure).toList();
+      sure.stream()
+          .mapToLong(change -> change.sure().getAsLong())
+          .max()
+          .ifPresent(
+              from ->
+                  words.add(
+                      (sure.size() == open ? "" : sure.size() + " of these ")
+                          + "for certain from "
+                          + up(from)
+                          + " on, whatever the others are"));
     }
     limited.stream()
         .filter(change -> change.kilograms().isPresent())

@@ -164,6 +164,7 @@ class AssessorTest {
                 best.margin() + margin)),
         one.held(),
         one.unchecked(),
+        one.inDoubt(),
         one.unknown(),
         one.barred(),
         one.onlyHere(),
@@ -253,6 +254,37 @@ class AssessorTest {
       assertTrue(goes(change, offer.withGap(Side.REAR, Dimension.of(limit))), change::toString);
       assertFalse(
           goes(change, offer.withGap(Side.REAR, Dimension.of(limit - LESS))), change::toString);
+    }
+  }
+
+  /** From the sure value on it fits even with the other range at its worst, its least. */
+  @Test
+  void questions_twoRanges_haveAValueThatIsSure() {
+    Machine offer =
+        machine("known offer")
+            .withGap(Side.REAR, Dimension.within(mm(-200), mm(500)))
+            .withGap(Side.FRONT, Dimension.within(mm(-100), mm(210)));
+    List<Advice> advice =
+        shop.vises().stream().map(vise -> Advisor.advise(shop.settings(), offer, vise)).toList();
+    Machine worst = offer.withGap(Side.FRONT, Dimension.of(mm(-100)));
+
+    List<Question.Change> sure =
+        new Questions(shop.settings(), offer, advice, Map.of())
+            .all().stream()
+                .filter(question -> question.column() == Column.REAR_GAP)
+                .flatMap(question -> question.changes().stream())
+                .filter(change -> change.sure().isPresent())
+                .toList();
+
+    assertFalse(sure.isEmpty());
+    assertTrue(
+        sure.stream().anyMatch(change -> !change.sure().equals(change.limit())), sure::toString);
+    for (Question.Change change : sure) {
+      long least = change.sure().getAsLong();
+      assertFalse(change.alone(), change::toString);
+      assertTrue(goes(change, worst.withGap(Side.REAR, Dimension.of(least))), change::toString);
+      assertFalse(
+          goes(change, worst.withGap(Side.REAR, Dimension.of(least - LESS))), change::toString);
     }
   }
 

@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -26,11 +29,16 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.assess.AssessShop;
 import org.jawroom.advice.assess.Assessment;
+import org.jawroom.advice.assess.Question;
+import org.jawroom.advice.blank.Relation;
+import org.jawroom.geometry.Length;
 import org.jawroom.report.Invented;
 import org.jawroom.report.Opened;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -136,6 +144,68 @@ class AssessReportsTest {
                   "0")),
           rows::toString);
     }
+  }
+
+  /** A fit that rests on open readings is marked with them; one that does not is not. */
+  @Test
+  void workbook_fitThatRestsOnARange_saysForWhichValuesItHolds() throws Exception {
+    String mark = "holds for every value of a reading known within bounds";
+    Shop read = AssessShop.read();
+    write(AssessShop.assess(read), PeopleUnit.MM);
+    assertFalse(candidates().containsKey(mark), candidates()::toString);
+    Dimension range = Dimension.within(70 * Length.MM, 90 * Length.MM);
+    Shop shop =
+        new Shop(
+            read.settings(),
+            read.machines().stream()
+                .map(it -> it.name().equals("known offer") ? it.withGap(Side.REAR, range) : it)
+                .toList(),
+            read.vises(),
+            read.jobs());
+    write(AssessShop.assess(shop, "known offer"), PeopleUnit.MM);
+    Map<String, List<String>> rows = candidates();
+    String cell = rows.get(mark).get(1);
+    assertTrue(cell.endsWith(": whatever rear_gap is, from 70 to 90 mm"), cell);
+    assertTrue(rows.get("fits").get(1).contains(cell.split("[,:]")[0]), rows::toString);
+  }
+
+  private Map<String, List<String>> candidates() throws IOException {
+    Map<String, List<String>> rows = new TreeMap<>();
+    try (XSSFWorkbook book = book()) {
+      book.getSheet("Candidates")
+          .forEach(
+              row -> {
+                List<String> cells = new ArrayList<>();
+                row.forEach(cell -> cells.add(cell.getStringCellValue()));
+                rows.put(cells.get(0), cells);
+              });
+    }
+    return rows;
+  }
+
+  @Test
+  void seller_limitWithOthersOpen_standsBesideTheValueThatIsSure() {
+    SellerWords words = new SellerWords(PeopleUnit.MM);
+    assertEquals(
+        "can be made to fit if ≥ 41.28 mm, once the other blanks are known too; fits for certain if ≥ 44.5"
+            + " mm, whatever the others are",
+        words.change(change(false, "41.28", "44.5")));
+    assertEquals(
+        "can be made to fit if ≥ 41.28 mm, once the other blanks are known too",
+        words.change(change(false, "41.28", "")));
+    assertEquals("fits if ≥ 41.28 mm", words.change(change(true, "41.28", "41.28")));
+  }
+
+  private static Question.Change change(boolean alone, String limit, String sure) {
+    return new Question.Change(
+        "plain", false, alone, Relation.AT_LEAST, length(limit), length(sure), Optional.empty());
+  }
+
+  private static OptionalLong length(String mm) {
+    return mm.isEmpty()
+        ? OptionalLong.empty()
+        : OptionalLong.of(
+            new BigDecimal(mm).multiply(BigDecimal.valueOf(Length.MM)).longValueExact());
   }
 
   @Test
