@@ -38,6 +38,8 @@ class CheckRefusalTest {
         "axis | w | is not one of x, y, z",
         "found | 50-60 | has a hyphen between two numbers; write one length",
         "tolerance | -1 | is below 0, which tolerance cannot be",
+        "tolerance | 10.1 | as tolerance 10.1 mm is no check's; check the number and its unit",
+        "tolerance | 500 mm | as tolerance 500 mm is no check's; check the number and its unit",
         "source | guess | is not one of drawing, caliper, rule, tape, brochure",
       })
   void cell_isRefused(String column, String text, String message) throws Exception {

@@ -159,10 +159,10 @@ public record CardFacts(
   private static List<String> placeAlarms(PeopleUnit unit, Outcome outcome) {
     List<String> alarms = new ArrayList<>();
     if (outcome.verdict() == Verdict.AWKWARD) {
-      String hand = new CaveatWords(unit).hand(outcome);
+      String hand = new CaveatWords(unit).handInUnit(outcome);
       alarms.add(
           "Awkward: nothing is hit, but the "
-              + (hand.isEmpty() ? "handle has" : hand + " " + unit.word() + ",")
+              + (hand.isEmpty() ? "handle has" : hand + ",")
               + " less than a hand wants. Mind your knuckles.");
     }
     new CaveatWords(unit)

@@ -83,8 +83,11 @@ record ExplainVerdict(ExplainFacts facts) {
             gap ->
                 "the handle has only "
                     + fine(gap.getAsLong())
-                    + " of room while loading; a hand wants "
-                    + brief(facts.settings().handRoom(), Rounding.UP))
+                    + " "
+                    + unit().word()
+                    + " of room while loading, before tolerances; a hand wants "
+                    + brief(facts.settings().handRoom(), Rounding.UP)
+                    + " after them")
         .orElse("the handle leaves less room than a hand wants");
   }
 

@@ -66,7 +66,7 @@ public record CaveatWords(PeopleUnit unit) {
   }
 
   /** The same with the unit: {@code handle has 12.3 mm of room}. */
-  String handInUnit(Outcome outcome) {
+  public String handInUnit(Outcome outcome) {
     return hand(outcome, " " + unit.word());
   }
 

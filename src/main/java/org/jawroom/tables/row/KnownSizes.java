@@ -30,6 +30,12 @@ public final class KnownSizes {
 
   private static final Range TOLERANCE = Range.mm(0, 100);
 
+  /**
+   * Much less than that of a machine, where more is safer: a check that may be off by more than the
+   * coarsest source twice over would agree with anything and mark a pairing as checked.
+   */
+  private static final Range CHECK_TOLERANCE = Range.mm(0, 10);
+
   /** The largest gap against crushing, for the whole body, is 500 mm (ISO 13854, table 1). */
   private static final Range GAP = Range.mm(0, 500);
 
@@ -58,6 +64,8 @@ public final class KnownSizes {
           Map.of("tolerance", TOLERANCE),
           TableSpec.JOBS,
           Map.of("tool_length", Range.mm(0, 2_000)),
+          TableSpec.CHECKS,
+          Map.of("tolerance", CHECK_TOLERANCE),
           TableSpec.SETTINGS,
           Map.of(
               "clearance", GAP,
@@ -73,6 +81,7 @@ public final class KnownSizes {
           TableSpec.VISES, "vise",
           TableSpec.VISE_PARTS, "vise",
           TableSpec.JOBS, "job",
+          TableSpec.CHECKS, "check",
           TableSpec.SETTINGS, "shop");
 
   /**
