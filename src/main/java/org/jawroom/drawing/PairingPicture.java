@@ -128,7 +128,11 @@ public final class PairingPicture implements Picture {
         sheet.side(),
         sheet.scale(),
         "FROM THE RIGHT · operator at the left");
-    sheet.title().ifPresent(frame -> new TitleBlock(pen, frame, sheet.scale()).paint(caption));
+    sheet
+        .title()
+        .ifPresent(
+            frame ->
+                new TitleBlock(pen, frame, sheet.scale(), scene.hasOpenFaces()).paint(caption));
     pen.setTransform(before);
   }
 

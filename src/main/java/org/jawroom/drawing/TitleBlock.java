@@ -18,12 +18,17 @@ final class TitleBlock {
   private final Graphics2D pen;
   private final Rectangle2D frame;
   private final double scale;
+  private final boolean open;
   private double y;
 
-  TitleBlock(Graphics2D pen, Rectangle2D frame, double scale) {
+  /**
+   * @param open whether the key explains the bands of open faces
+   */
+  TitleBlock(Graphics2D pen, Rectangle2D frame, double scale, boolean open) {
     this.pen = pen;
     this.frame = frame;
     this.scale = scale;
+    this.open = open;
     this.y = frame.getMinY() + 2;
   }
 
@@ -33,7 +38,7 @@ final class TitleBlock {
     pen.draw(frame);
     title(caption.title());
     rule();
-    double bottom = frame.getMaxY() - captionHeight(caption) - 46;
+    double bottom = frame.getMaxY() - captionHeight(caption) - 13.5 - Key.height(open);
     double size = goes(caption.lines(), Lettering.PLAIN, bottom) ? Lettering.PLAIN : Key.SIZE;
     for (String line : caption.lines()) {
       List<String> wrapped = lines(Typeface.PLAIN, size, line);
@@ -43,7 +48,7 @@ final class TitleBlock {
     }
     y = bottom;
     rule();
-    new Key(pen, frame.getMinX() + 4, y, frame.getWidth() - 8).paint();
+    new Key(pen, frame.getMinX() + 4, y, frame.getWidth() - 8, open).paint();
     y = frame.getMaxY() - captionHeight(caption) - 17;
     new ScaleBar(caption.unit(), caption.unitLength(), scale)
         .paint(pen, frame.getMinX() + 5, y + 12, Math.min(130, frame.getWidth() - 50));

@@ -12,18 +12,22 @@ import java.awt.geom.Rectangle2D;
  * format.
  */
 public enum Hatch {
-  WIDE(6, false),
-  CROSS(3.5, true);
+  WIDE(6, true, false),
+  /** Leans the other way. */
+  BACK(4.5, false, true),
+  CROSS(3.5, true, true);
 
   private static final BasicStroke THIN = new BasicStroke(0.35f);
   private static final Color GREY = new Color(0x606060);
 
   private final double spacing;
-  private final boolean cross;
+  private final boolean forward;
+  private final boolean back;
 
-  Hatch(double spacing, boolean cross) {
+  Hatch(double spacing, boolean forward, boolean back) {
     this.spacing = spacing;
-    this.cross = cross;
+    this.forward = forward;
+    this.back = back;
   }
 
   public void draw(Graphics2D pen, Rectangle2D over) {
@@ -34,8 +38,10 @@ public enum Hatch {
     for (double sum = first; sum < over.getMaxX() + over.getMaxY(); sum += spacing) {
       double left = Math.max(over.getMinX(), sum - over.getMaxY());
       double right = Math.min(over.getMaxX(), sum - over.getMinY());
-      lines.append(new Line2D.Double(left, sum - left, right, sum - right), false);
-      if (cross) {
+      if (forward) {
+        lines.append(new Line2D.Double(left, sum - left, right, sum - right), false);
+      }
+      if (back) {
         double mirror = over.getMinX() + over.getMaxX();
         lines.append(
             new Line2D.Double(mirror - left, sum - left, mirror - right, sum - right), false);

@@ -14,6 +14,12 @@ public enum Ink {
   WORK(null, null, dashes(0.5, 1.5f, 1.5f)),
   GUARD_SWEPT(new Color(0xF6EFE3), null, dashes(0.4, 3, 2)),
   GUARD(new Color(0xF3E7D2), Hatch.WIDE, line(0.8)),
+  /** Where the face of a guard may stand, its reading known within bounds only. */
+  GUARD_OPEN(new Color(0xFAF5EB), Hatch.BACK, dashes(0.5, 2, 2)),
+  /** The same of an end of a part. */
+  PART_OPEN(null, Hatch.BACK, dashes(0.5, 2, 2)),
+  /** Where the verdict takes such a face to stand. */
+  OPEN_EDGE(null, null, line(1.1)),
   GUARD_OVERHEAD(null, null, dashes(0.7, 8, 2)),
   SWEPT(new Color(0xDCEAF5), null, dashes(0.5, 3, 1.5f)),
   BODY(new Color(0x9DC0DC), null, line(0.8)),

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jawroom.clearance.Situation;
+import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.part.Part;
@@ -52,9 +54,11 @@ public final class Scene {
   public List<Mark> marks(View view) {
     List<Mark> marks = new ArrayList<>();
     table(view, marks);
-    List<Mark> overhead = guards(view, marks);
+    OpenFaces open = new OpenFaces(view);
+    List<Mark> overhead = guards(view, marks, open);
     beside(view, marks);
-    parts(view, marks);
+    parts(view, marks, open);
+    marks.addAll(open.marks());
     marks.addAll(overhead);
     if (view == View.PLAN) {
       marks.add(new Mark("reach", "spindle's reach", Ink.REACH, Flat.of(layout.reach())));
@@ -66,6 +70,13 @@ public final class Scene {
         .ifPresent(
             hit -> marks.add(new Mark("overlap", "", Ink.OVERLAP, view.flat(hit.claimed()))));
     return marks;
+  }
+
+  /** Whether a face that is drawn stands somewhere within bounds only. */
+  public boolean hasOpenFaces() {
+    return Stream.of(View.values())
+        .flatMap(view -> marks(view).stream())
+        .anyMatch(mark -> mark.ink() == Ink.OPEN_EDGE);
   }
 
   public Optional<Measure> measure() {
@@ -136,7 +147,7 @@ public final class Scene {
   }
 
   /** Adds the guards beside the vise and returns those that pass over or under it. */
-  private List<Mark> guards(View view, List<Mark> marks) {
+  private List<Mark> guards(View view, List<Mark> marks, OpenFaces open) {
     List<Mark> near = new ArrayList<>();
     List<Mark> overhead = new ArrayList<>();
     int number = 1;
@@ -153,6 +164,9 @@ public final class Scene {
           marks.add(new Mark(id + "-swept", "", Ink.GUARD_SWEPT, view.flat(guard.box())));
         }
         near.add(new Mark(id, guard.name(), Ink.GUARD, view.flat(nearest)));
+        if (OpenFaces.isOpen(guard)) {
+          open.guard(id, guard, layout.guardsAtBest());
+        }
       }
     }
     marks.addAll(near);
@@ -197,7 +211,7 @@ public final class Scene {
     return guard.guard().filter(Guard::isRow);
   }
 
-  private void parts(View view, List<Mark> marks) {
+  private void parts(View view, List<Mark> marks, OpenFaces open) {
     List<Mark> bodies = new ArrayList<>();
     Set<Flat> swept = new LinkedHashSet<>();
     Set<String> drawn = new LinkedHashSet<>();
@@ -218,6 +232,7 @@ public final class Scene {
       }
       bodies.add(
           new Mark(id, part.part().name(), ink(part.part(), handle), view.flat(atLimit(part))));
+      open.part(id, view.flat(atLimit(part)), surelyAtLimit(part).map(view::flat));
     }
     marks.addAll(bodies);
   }
@@ -258,15 +273,18 @@ public final class Scene {
 
   /** At the limiting end of the opening range if this part limits; else with the jaws closed. */
   private Box atLimit(PlacedPart part) {
+    return isLimitedOpen(part) ? part.open() : part.closed();
+  }
+
+  /** What it covers there whatever its open readings are. */
+  private Optional<Box> surelyAtLimit(PlacedPart part) {
+    return isLimitedOpen(part) ? part.surelyOpen() : part.surelyClosed();
+  }
+
+  private boolean isLimitedOpen(PlacedPart part) {
     return limit
-        .filter(own -> own.part().isSameAs(part.part()))
-        .map(
-            own ->
-                switch (own.opening()) {
-                  case OPEN -> part.open();
-                  case CLOSED, ANY -> part.closed();
-                })
-        .orElse(part.closed());
+        .filter(own -> own.part().isSameAs(part.part()) && own.opening() == JawEnd.OPEN)
+        .isPresent();
   }
 
   private void bolts(List<Mark> marks) {

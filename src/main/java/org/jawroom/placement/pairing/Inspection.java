@@ -163,22 +163,38 @@ public final class Inspection {
         openings,
         region.parts().stream()
             .filter(part -> part.role() != PartRole.BOLT)
-            .map(
-                part ->
-                    new Layout.PlacedPart(
-                        part,
-                        placed(
-                            part, Interval.of(openings.lo(), openings.lo()), region.turn(), place),
-                        placed(
-                            part, Interval.of(openings.hi(), openings.hi()), region.turn(), place),
-                        placed(part, openings, region.turn(), place)))
+            .map(part -> placed(part, region.turn(), place))
             .toList(),
         model.guards().swept(),
+        model.isOpen() ? model.atBest().guards().swept() : model.guards().swept(),
         slotted.centres(),
         slotted.bolts(anchors, region.turn(), place),
         region.fastening().thread().orElse(anchors.nutRoom()),
         machine.reach(),
         vise.workArea(region.turn()).at(place.x(), place.y()));
+  }
+
+  private Layout.PlacedPart placed(Part part, Orientation turn, Place place) {
+    Interval openings = recommended.openings();
+    Interval least = Interval.of(openings.lo(), openings.lo());
+    Interval greatest = Interval.of(openings.hi(), openings.hi());
+    return new Layout.PlacedPart(
+        part,
+        placed(part, least, turn, place),
+        placed(part, greatest, turn, place),
+        placed(part, openings, turn, place),
+        surely(part, least, turn, place),
+        surely(part, greatest, turn, place));
+  }
+
+  /** What all values of a part's open readings share; clamps and work are taken as they are. */
+  private Optional<Box> surely(Part part, Interval opening, Orientation turn, Place place) {
+    boolean isBody = part.role() != PartRole.CLAMP && part.role() != PartRole.WORK;
+    return (isBody ? vise.atBest().body().parts() : List.of(part))
+        .stream()
+            .filter(best -> best.isSameAs(part) && !best.u().isEmpty(opening))
+            .map(best -> placed(best, opening, turn, place))
+            .findFirst();
   }
 
   private static Box placed(Part part, Interval openings, Orientation turn, Place place) {

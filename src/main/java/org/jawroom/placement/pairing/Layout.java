@@ -1,6 +1,7 @@
 package org.jawroom.placement.pairing;
 
 import java.util.List;
+import java.util.Optional;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Box;
@@ -15,6 +16,7 @@ import org.jawroom.placement.space.Place;
  * @param openings the opening range it refers to
  * @param parts of the vise, bolts excluded, in model order, one per situation
  * @param guards the swept guards in model order, the table last
+ * @param guardsAtBest those of them that are there with open readings at best, where they then are
  * @param slotCentres the centre line of each slot, from the table's middle across the slots
  * @param bolts the position of each bolt of the mount, in its order
  * @param thread diameter of the bolts
@@ -25,6 +27,7 @@ public record Layout(
     Interval openings,
     List<PlacedPart> parts,
     List<SweptGuard> guards,
+    List<SweptGuard> guardsAtBest,
     List<Long> slotCentres,
     List<Place> bolts,
     long thread,
@@ -36,12 +39,22 @@ public record Layout(
    *
    * @param closed at the least opening of the range, {@code open} at the greatest
    * @param swept over the whole range: the smallest box that contains both
+   * @param surelyClosed what it covers at the least opening whatever its open readings are, the
+   *     same as {@code closed} if it has none; empty if that is nothing
+   * @param surelyOpen likewise at the greatest
    */
-  public record PlacedPart(Part part, Box closed, Box open, Box swept) {}
+  public record PlacedPart(
+      Part part,
+      Box closed,
+      Box open,
+      Box swept,
+      Optional<Box> surelyClosed,
+      Optional<Box> surelyOpen) {}
 
   public Layout {
     parts = List.copyOf(parts);
     guards = List.copyOf(guards);
+    guardsAtBest = List.copyOf(guardsAtBest);
     slotCentres = List.copyOf(slotCentres);
     bolts = List.copyOf(bolts);
   }
