@@ -145,7 +145,7 @@ record ComparisonWords(PeopleUnit unit) {
 
   private static Optional<String> why(ComparedPair pair) {
     if (pair.now().verdict() == Verdict.UNKNOWN) {
-      return Optional.of("not measured: " + String.join(", ", pair.now().missing()));
+      return Optional.of("left open by " + String.join(", ", pair.now().missing()));
     }
     return pair.now().limiting().map(limiting -> how(pair) + "limited by " + limit(limiting));
   }

@@ -65,7 +65,7 @@ class ComparisonTextTest {
               "  B x w: unknown → no mount",
               "Changed otherwise:",
               "  C x v: no place → unknown",
-              "      margin was -7.0 mm; not measured: machines.rear_gap, vises.base_width",
+              "      margin was -7.0 mm; left open by machines.rear_gap, vises.base_width",
               "Only in the old:",
               "  machine gone",
               "Only in the new:",
