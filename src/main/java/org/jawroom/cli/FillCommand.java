@@ -46,8 +46,8 @@ import picocli.CommandLine.Spec;
     description = {
       "Fills figures into copies of the tables, and lists what that settled.",
       "FILLED has the columns table, name, reading and value, as jawroom tape writes them."
-          + " A bare number is in mm. Rows without a value are skipped. The tables"
-          + " themselves are never changed."
+          + " A bare number is in mm; for a row of the tables in another unit write the unit. Rows"
+          + " without a value are skipped. The tables themselves are never changed."
     },
     footerHeading = "%nExamples:%n",
     footer = {

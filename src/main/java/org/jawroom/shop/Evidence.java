@@ -2,10 +2,12 @@ package org.jawroom.shop;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.vise.Vise;
@@ -53,11 +55,15 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
 
   /**
    * Who checked a pairing on the machine, and when, if all its checks agree and were made with the
-   * vise at one place, each of its two measures within the tolerance of the check.
+   * vise at one place, each of its two measures within the tolerance of the check. Where a gap
+   * found is smaller than the required clearance, nobody is named: only its tolerance lets it
+   * agree.
    *
+   * @param clearance required from guards without one of their own
    * @param x of the vise frame's origin in the table frame, {@code y} likewise
    */
-  public Optional<String> checked(Machine machine, Vise vise, Orientation turn, long x, long y) {
+  public Optional<String> checked(
+      long clearance, Machine machine, Vise vise, Orientation turn, long x, long y) {
     List<Check> own =
         agreeing.stream()
             .filter(
@@ -65,7 +71,12 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
                     check.machine().name().equals(machine.name())
                         && check.vise().name().equals(vise.name()))
             .toList();
-    if (own.isEmpty() || !own.stream().allMatch(check -> isAt(check, machine, turn, x, y))) {
+    if (own.isEmpty()
+        || !own.stream()
+            .allMatch(
+                check ->
+                    isAt(check, machine, turn, x, y)
+                        && check.found() >= required(check, clearance))) {
       return Optional.empty();
     }
     String who =
@@ -75,6 +86,10 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
             .distinct()
             .collect(Collectors.joining("; "));
     return Optional.of(who.isEmpty() ? NOBODY : who);
+  }
+
+  private static long required(Check check, long clearance) {
+    return check.guard().map(Guard::clearance).orElse(OptionalLong.empty()).orElse(clearance);
   }
 
   private static boolean isAt(Check check, Machine machine, Orientation turn, long x, long y) {

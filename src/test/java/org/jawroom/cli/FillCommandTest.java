@@ -82,6 +82,22 @@ class FillCommandTest {
   }
 
   @Test
+  void fill_bareNumberInARowOfInches_isRefused() throws Exception {
+    assertEquals(
+        1, fill(tables, to(), "machines,knee,left_gap,6.25", "machines,mill,rear_gap,60..70"));
+    assertEquals(
+        List.of(
+            "tape-filled.csv row 2: \"6.25\" has no unit, but machines.csv row 4 is not in mm;"
+                + " write 6.25 mm or 6.25 in",
+            "tape-filled.csv row 3: \"60..70\" is a range, but one length is filled in; write the"
+                + " range into machines.csv row 2, column rear_gap"),
+        err.toString().lines().limit(2).toList());
+    assertFalse(Files.exists(to()));
+
+    assertEquals(0, fill(tables, to(), "machines,knee,left_gap,0"), err.toString());
+  }
+
+  @Test
   void fill_folder_isThatFilledByHand() throws Exception {
     Map<String, byte[]> before = files(tables);
     int status =
@@ -89,7 +105,7 @@ class FillCommandTest {
             tables,
             to(),
             "machines,mill,rear_gap,71.25",
-            "machines,Knee,rear_gap,41.3",
+            "machines,Knee,rear_gap,41.3 mm",
             "machines,knee,left_gap,\"6 1/4\"\"\"",
             "machines,knee,right_gap,",
             "guards,mill,gap (Sill),4.1 cm",
@@ -230,7 +246,7 @@ class FillCommandTest {
     }
     Map<String, String> before = cells(book);
 
-    assertEquals(0, fill(book, to(), "machines,knee mill,rear_gap,41.3"), err.toString());
+    assertEquals(0, fill(book, to(), "machines,knee mill,rear_gap,41.3 mm"), err.toString());
 
     Map<String, String> after = cells(to().resolve("shop.xlsx"));
     assertEquals("1..3", before.put("machines " + row + " " + column, "41.3 mm"));
@@ -280,7 +296,7 @@ class FillCommandTest {
     assertTrue(tape.contains("machines,knee,left_gap,,165.100"), tape);
     List<String> rows = new ArrayList<>();
     tape.lines()
-        .map(line -> line.startsWith("machines,knee,left_gap") ? line + "71.25" : line)
+        .map(line -> line.startsWith("machines,knee,left_gap") ? line + "71.25 mm" : line)
         .forEach(rows::add);
     String saved = String.join("\r\n", rows).replace(";", "|").replace(",", ";");
     Path filled = folder.resolve("saved.csv");

@@ -257,6 +257,18 @@ class InDoubtTest {
     assertTrue(doubt.contains("machines.rear_gap") && doubt.endsWith(","), doubt);
   }
 
+  /** A gap of 100 with 1 of tolerance, a check within 10: from 79 on it agrees, but 90 is asked. */
+  @Test
+  void matrix_foundBelowTheClearance_isNotChecked() throws Exception {
+    for (String found : List.of("90", "89.999")) {
+      Path tables = checked("200", "110", found);
+      Path checks = tables.resolve("checks.csv");
+      Files.writeString(checks, Files.readString(checks).replace(",0.5,", ",10,"));
+      Files.writeString(tables.resolve("settings.csv"), "setting,value\nclearance,90\n");
+      assertEquals(found.equals("90") ? ",\"A. B., Monday\"" : ",", lastCells(tables, 2));
+    }
+  }
+
   @Test
   void explainAndCard_checked_sayByWhom() throws Exception {
     Path tables = checked("200", "110", "100");

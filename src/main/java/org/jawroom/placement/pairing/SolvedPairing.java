@@ -124,7 +124,11 @@ public final class SolvedPairing {
           model.blanks(),
           inDoubt,
           place.flatMap(
-              at -> settings.evidence().checked(machine, vise, at.handleTo(), at.x(), at.y())));
+              at ->
+                  settings
+                      .evidence()
+                      .checked(
+                          settings.clearance(), machine, vise, at.handleTo(), at.x(), at.y())));
     }
     Optional<Verdict> hopeless = model.atBest().hopeless();
     // If the vise fits nowhere even at best, no measurement helps; else any number would be a

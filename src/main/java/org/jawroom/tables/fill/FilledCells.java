@@ -178,14 +178,36 @@ record FilledCells(Source source, Notation notation) {
     if (now == null && none && column.noneAllowed()) {
       return "none";
     }
+    if (LengthRange.isRange(value)) {
+      throw new Refused(
+          value,
+          "is a range, but one length is filled in; write the range into "
+              + where
+              + ", column "
+              + column.name());
+    }
     Lengths.Read read;
     try {
       read = Lengths.parse(value, Unit.MM, notation.decimalComma());
     } catch (BadCell bad) {
       throw new Refused(value, bad.getMessage());
     }
+    Unit unit = unit(grid, row);
+    if (read.bare() && read.value() != 0 && unit != Unit.MM) {
+      // A form shows the figures of such a row in its unit, so nobody can know which is meant.
+      throw new Refused(
+          value,
+          "has no unit, but "
+              + where
+              + " is not in mm; write "
+              + read.number()
+              + " mm or "
+              + read.number()
+              + " "
+              + unit.sign());
+    }
     if (now != null) {
-      refuseContradiction(value, read.value(), now.text(), where, unit(grid, row));
+      refuseContradiction(value, read.value(), now.text(), where, unit);
     }
     if (!read.bare()) {
       return CellText.trimmed(value);
