@@ -2,9 +2,11 @@ package org.jawroom.report.card.measure;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jawroom.geometry.Length;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.standards.GaugeBlocks;
 import org.jawroom.standards.HexKey;
 
 /** A go gauge for a gap that no rule reaches: if it passes, the least allowed gap is there. */
@@ -22,13 +24,29 @@ record GoGauge(PeopleUnit unit) {
     Optional<Long> key = keys.stream().filter(size -> size >= required).findFirst();
     return key.isPresent() && key.get() <= expected
         ? article(name(key.get())) + " hex key"
-        : "a block or feelers " + thick(required) + " " + unit.word() + " thick";
+        : block(required);
   }
 
-  private String thick(long required) {
-    return unit == PeopleUnit.MM
-        ? unit.brief(required, Rounding.UP)
-        : unit.fine(required, Rounding.UP);
+  /** Gauge blocks of sizes that a common set has; feelers where no blocks make up the thickness. */
+  private String block(long required) {
+    boolean metric = unit == PeopleUnit.MM;
+    GaugeBlocks set = metric ? GaugeBlocks.METRIC : GaugeBlocks.INCH;
+    long thickness = Length.ceilTo(required, metric ? Length.MM / 10 : Length.INCH / 1000);
+    long printed = metric ? Length.MM / 100 : Length.INCH / 1000;
+    return set.stack(thickness)
+        .filter(blocks -> blocks.stream().allMatch(block -> block % printed == 0))
+        .map(
+            blocks ->
+                (blocks.size() == 1 ? "a gauge block " : "gauge blocks ")
+                    + blocks.stream().map(this::figure).collect(Collectors.joining(" + "))
+                    + " "
+                    + unit.word())
+        .orElseGet(() -> "feelers " + figure(thickness) + " " + unit.word() + " thick");
+  }
+
+  /** Exact: blocks are whole hundredths of a millimetre, or whole thousandths of an inch. */
+  private String figure(long thickness) {
+    return unit.fine(thickness, Rounding.NEAREST);
   }
 
   /** The keys have no size that needs "an", such as 11 or 18. */

@@ -20,15 +20,15 @@ class GoGaugeTest {
 
   @Test
   void words_noKeyBetweenLeastAndExpected_isABlock() {
-    assertEquals("a block or feelers 6.4 mm thick", metric.words(6 * MM + 7 * MM / 20, 7 * MM));
+    assertEquals("gauge blocks 5 + 1.4 mm", metric.words(6 * MM + 7 * MM / 20, 7 * MM));
     assertEquals("an 8 mm hex key", metric.words(6 * MM + 1, 8 * MM));
-    assertEquals("a block or feelers 25 mm thick", metric.words(25 * MM, 90 * MM));
+    assertEquals("gauge blocks 20 + 5 mm", metric.words(25 * MM, 90 * MM));
   }
 
   /** For measure: not even the least allowed is expected at the worst. */
   @Test
   void words_expectedUnderTheLeast_isNoSmallerKey() {
-    assertEquals("a block or feelers 6 mm thick", metric.words(6 * MM, 5 * MM));
+    assertEquals("a gauge block 6 mm", metric.words(6 * MM, 5 * MM));
   }
 
   @Test
@@ -36,7 +36,13 @@ class GoGaugeTest {
     assertEquals("a 1/4 in hex key", inch.words(6 * MM, 20 * MM));
     assertEquals("a 1/4 in hex key", inch.words(INCH / 4, INCH / 4));
     assertEquals("a 5/16 in hex key", inch.words(INCH / 4 + 1, INCH));
-    assertEquals("a block or feelers 0.985 in thick", inch.words(25 * MM, 4 * INCH));
+    assertEquals("gauge blocks 0.85 + 0.135 in", inch.words(25 * MM, 4 * INCH));
+  }
+
+  @Test
+  void words_thinnerThanAnyBlock_areFeelers() {
+    assertEquals("feelers 0.049 in thick", inch.words(INCH / 1000 * 49, INCH / 1000 * 49));
+    assertEquals("a gauge block 0.05 in", inch.words(INCH / 20, INCH / 20));
   }
 
   @Test
