@@ -129,6 +129,26 @@ class InDoubtTest {
     assertFalse(cells.contains("in doubt"), cells);
   }
 
+  /** A wrong reading may be why it is not held. */
+  @Test
+  void jobsSheet_notHeld_marksTheDoubtOfTheNearest() throws Exception {
+    Path tables = tables();
+    Files.writeString(
+        tables.resolve("jobs.csv"), "job,part_length,part_width,part_height\nplate,60,150,30\n");
+    Path target = folder.resolve("jobs");
+    run("matrix", tables.toString(), "-o", target.toString());
+    String cells = cells(target.resolve("matrix.xlsx"), "Jobs");
+    // Opens 100, and asks for 2 beyond the part to let it in.
+    assertTrue(
+        cells.contains(
+            "nearest: hand vise: 52 too wide for the jaws\n"
+                + "! in doubt: checks on the machine say that "
+                + SUSPECTS
+                + " may be wrong\n"),
+        cells);
+    assertFalse(cells.contains("not checked:"), cells);
+  }
+
   @Test
   void planWorkbook_suspects_standBesideViseAndJob() throws Exception {
     Path tables = tables();

@@ -234,7 +234,7 @@ final class JobsSheet {
                                   + nearest.vise().name()
                                   + ": "
                                   + words.failing(nearest).get(0));
-                          JobWords.marks(nearest).forEach(mark -> lines.add("! " + mark));
+                          JobWords.inDoubt(nearest).ifPresent(doubt -> lines.add("! " + doubt));
                         }));
     long unknown = count(ofVises, JobVerdict.UNKNOWN);
     if (unknown > 0) {

@@ -88,16 +88,21 @@ public record JobWords(PeopleUnit unit) {
         .toList();
   }
 
-  /**
-   * What stands beside a job that is held, and whatever the verdict a doubt: first that it is
-   * {@code in doubt}, then what is left unchecked.
-   */
+  /** What stands beside a job: first that it is {@code in doubt}, then what is left unchecked. */
   public static List<String> marks(JobOutcome outcome) {
-    List<String> marks = new ArrayList<>(unchecked(outcome));
-    if (!outcome.inDoubt().isEmpty()) {
-      marks.add(0, CaveatWords.inDoubt(outcome.inDoubt()));
-    }
+    List<String> marks = new ArrayList<>();
+    inDoubt(outcome).ifPresent(marks::add);
+    marks.addAll(unchecked(outcome));
     return marks;
+  }
+
+  /**
+   * {@code in doubt: checks on the machine say that …}; empty if it is not, whatever the verdict.
+   */
+  public static Optional<String> inDoubt(JobOutcome outcome) {
+    return outcome.inDoubt().isEmpty()
+        ? Optional.empty()
+        : Optional.of(CaveatWords.inDoubt(outcome.inDoubt()));
   }
 
   /** A blank nose_min alone keeps only the shortest tool from being checked. */
