@@ -15,6 +15,7 @@ import org.jawroom.shop.value.Provenance;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
 import org.jawroom.tables.cell.CellText;
+import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.row.Ledger;
 import org.jawroom.tables.row.Owners;
@@ -67,6 +68,11 @@ final class CheckReader {
         row.word("handle_to").map(word -> Orientation.valueOf(word.toUpperCase(Locale.ROOT)));
     OptionalLong fromLeft = row.length("from_left");
     OptionalLong fromFront = row.length("from_front");
+    machine.ifPresent(
+        one -> {
+          refuseOffTable(row, "from_left", fromLeft, one.tableLength());
+          refuseOffTable(row, "from_front", fromFront, one.tableWidth());
+        });
     Optional<String> part = row.name("part").flatMap(name -> part(row, vise, name));
     Optional<Optional<Guard>> guard = row.name("guard").flatMap(name -> guard(row, machine, name));
     Optional<Check.Opening> opening = opening(row, vise);
@@ -92,6 +98,20 @@ final class CheckReader {
             axis,
             found.getAsLong(),
             provenance));
+  }
+
+  /**
+   * Refuses a place a whole table away from the table, where no vise is bolted. What hangs over an
+   * edge is let pass: a base's side, or the jaw of a vise that is bolted at its handle's end.
+   */
+  private static void refuseOffTable(Row row, String column, OptionalLong from, long table) {
+    if (from.isPresent() && (from.getAsLong() < -table || from.getAsLong() > 2 * table)) {
+      row.fault(
+          column,
+          "is far off the table, which measures "
+              + Lengths.inMillimetres(table)
+              + " that way; measure again from the table's edge");
+    }
   }
 
   private Optional<String> part(Row row, Optional<Vise> vise, String name) {

@@ -179,6 +179,9 @@ class ReconcileCommandTest {
     assertEquals(0, run(tables, folder.resolve("out")), err.toString());
     assertTrue(out.toString().contains("Not compared: there is no such gap"), out.toString());
     assertTrue(
+        out.toString().contains("3 checks: closer 2, farther 0, agrees 0, not compared 1."),
+        out.toString());
+    assertTrue(
         Files.readAllLines(folder.resolve("out/checks.csv")).get(3).endsWith(",mm,,,,"),
         "empty cells");
   }

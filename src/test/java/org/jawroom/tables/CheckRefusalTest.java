@@ -28,6 +28,8 @@ class CheckRefusalTest {
         "vise | vice | is no vise of this shop; did you mean \"vise\"?",
         "handle_to | back | is not one of front, right, rear, left",
         "from_left | -1,5 | has a decimal comma; write -1.5, or set the setting decimal to comma",
+        "from_left | 1200.1 | is far off the table, which measures 600 mm that way; measure again from the table's edge",
+        "from_front | -300.1 | is far off the table, which measures 300 mm that way; measure again from the table's edge",
         "part | screw reer | is no part of vise; did you mean \"screw rear\"?",
         "guard | dor | is no guard of mill; did you mean \"door\"?",
         "guard | left guard | is no guard of mill",
@@ -46,6 +48,13 @@ class CheckRefusalTest {
     assertEquals(
         List.of("checks.csv row 2, column " + column + ": \"" + text + "\" " + message),
         TestShop.sound(folder).check(column, text).faults());
+  }
+
+  @Test
+  void place_upToATableAwayFromTheTable_isRead() throws Exception {
+    assertEquals(
+        List.of(),
+        TestShop.sound(folder).check("from_left", "1200", "from_front", "-300").faults());
   }
 
   @Test

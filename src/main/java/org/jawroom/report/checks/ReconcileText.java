@@ -79,10 +79,7 @@ public final class ReconcileText {
     section(
         "Not compared: there is no such gap in that situation or along that axis; look at part,"
             + " guard, situation and axis:",
-        reconciliation.checks().stream()
-            .filter(result -> result.expected().isEmpty())
-            .map(result -> gap(result.check()))
-            .toList());
+        notCompared());
     lines.add(summary());
   }
 
@@ -94,7 +91,15 @@ public final class ReconcileText {
         + number(Agreement.FARTHER)
         + ", agrees "
         + number(Agreement.AGREES)
+        + (notCompared().isEmpty() ? "" : ", not compared " + notCompared().size())
         + ".";
+  }
+
+  private List<String> notCompared() {
+    return reconciliation.checks().stream()
+        .filter(result -> result.expected().isEmpty())
+        .map(result -> gap(result.check()))
+        .toList();
   }
 
   private long number(Agreement agreement) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jawroom.advice.blank.BlankGaps;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
@@ -100,19 +101,29 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
 
   /**
    * The computed gap plus and minus the tolerance of both readings, rounded outward to the
-   * displayed digits.
+   * displayed digits; without an upper end where a reading known within bounds may leave more.
    */
   private Item expected(Limit limit) {
     long lo = limit.gap() - limit.tolerance();
     long hi = limit.gap() + limit.tolerance();
     return new Item(
         (lo < 0 ? "0 (may touch)" : figure(limit, lo, Rounding.DOWN))
-            + " to "
-            + figure(limit, Math.max(0, hi), Rounding.UP),
+            + (mayBeMore(limit)
+                ? " or more"
+                : " to " + figure(limit, Math.max(0, hi), Rounding.UP)),
         "± "
             + (unit == PeopleUnit.INCH
                 ? unit.fine(limit.tolerance(), Rounding.UP)
                 : unit.brief(limit.tolerance(), Rounding.UP)));
+  }
+
+  /**
+   * Whether an open reading may leave more than the gap at worst: that of the guard itself, or any
+   * that is no gap.
+   */
+  private boolean mayBeMore(Limit limit) {
+    return limit.guard().guard().filter(guard -> guard.gap().isOpen()).isPresent()
+        || subject.outcome().open().stream().anyMatch(column -> !BlankGaps.isGap(column));
   }
 
   /** To 0.1 mm; in inches to 1/32 where a rule reads it, to 0.001 where a gauge is put in. */
