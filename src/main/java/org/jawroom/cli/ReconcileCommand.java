@@ -90,12 +90,14 @@ final class ReconcileCommand implements Callable<Integer> {
     PeopleUnit unit = PeopleUnits.ofShop(reading);
     PrintWriter out = spec.commandLine().getOut();
     Map<List<Suspect>, List<String>> changes = changes(shop, reconciliation);
+    long clearance = shop.settings().clearance();
     List<Path> written =
         ReconcileReports.write(
             output,
             reconciliation,
-            ReconcileText.lines(unit, reconciliation, changes, FILE_COLUMNS));
-    ReconcileText.lines(unit, reconciliation, changes, Terminal.columns()).forEach(out::println);
+            ReconcileText.lines(unit, clearance, reconciliation, changes, FILE_COLUMNS));
+    ReconcileText.lines(unit, clearance, reconciliation, changes, Terminal.columns())
+        .forEach(out::println);
     written.forEach(file -> out.println("Written: " + file));
     return ExitStatus.DONE;
   }

@@ -67,4 +67,13 @@ public record Check(
   public Check {
     Require.named("part", part);
   }
+
+  /**
+   * Whether the gap found is smaller than the clearance required from the guard; touching is not.
+   *
+   * @param clearance required from guards without one of their own
+   */
+  public boolean isBelow(long clearance) {
+    return found < guard.map(Guard::clearance).orElse(OptionalLong.empty()).orElse(clearance);
+  }
 }

@@ -2,12 +2,10 @@ package org.jawroom.shop;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.vise.Vise;
@@ -73,10 +71,7 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
             .toList();
     if (own.isEmpty()
         || !own.stream()
-            .allMatch(
-                check ->
-                    isAt(check, machine, turn, x, y)
-                        && check.found() >= required(check, clearance))) {
+            .allMatch(check -> isAt(check, machine, turn, x, y) && !check.isBelow(clearance))) {
       return Optional.empty();
     }
     String who =
@@ -86,10 +81,6 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
             .distinct()
             .collect(Collectors.joining("; "));
     return Optional.of(who.isEmpty() ? NOBODY : who);
-  }
-
-  private static long required(Check check, long clearance) {
-    return check.guard().map(Guard::clearance).orElse(OptionalLong.empty()).orElse(clearance);
   }
 
   private static boolean isAt(Check check, Machine machine, Orientation turn, long x, long y) {

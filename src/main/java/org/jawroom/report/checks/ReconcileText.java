@@ -32,6 +32,7 @@ public final class ReconcileText {
   static final String TITLE = "What the machine says";
 
   private final PeopleUnit unit;
+  private final long clearance;
   private final Reconciliation reconciliation;
   private final Map<List<Suspect>, List<String>> changes;
   private final int columns;
@@ -39,10 +40,12 @@ public final class ReconcileText {
 
   private ReconcileText(
       PeopleUnit unit,
+      long clearance,
       Reconciliation reconciliation,
       Map<List<Suspect>, List<String>> changes,
       int columns) {
     this.unit = unit;
+    this.clearance = clearance;
     this.reconciliation = reconciliation;
     this.changes = changes;
     this.columns = columns;
@@ -51,20 +54,29 @@ public final class ReconcileText {
   /**
    * The lines of the page, at most {@code columns} characters each.
    *
+   * @param clearance required from guards without one of their own
    * @param changes for a set of suspects, the verdicts that change if they are put in
    */
   public static List<String> lines(
       PeopleUnit unit,
+      long clearance,
       Reconciliation reconciliation,
       Map<List<Suspect>, List<String>> changes,
       int columns) {
-    ReconcileText text = new ReconcileText(unit, reconciliation, changes, columns);
+    ReconcileText text = new ReconcileText(unit, clearance, reconciliation, changes, columns);
     text.write();
     return List.copyOf(text.lines);
   }
 
   private void write() {
     lines.add(TITLE + ", in " + unit.plural());
+    section(
+        "STOP: less than the clearance asked for was found there, whatever the tables say:",
+        reconciliation.checks().stream()
+            .map(Reconciliation.Result::check)
+            .filter(check -> check.isBelow(clearance))
+            .map(check -> gap(check) + ": found " + unit.fine(check.found(), Rounding.DOWN))
+            .toList());
     gaps(Agreement.CLOSER, "Closer than the tables allow (dangerous):");
     gaps(Agreement.FARTHER, "Farther than the tables allow:");
     List<Suspicion> suspicions = reconciliation.suspicions();

@@ -52,9 +52,15 @@ public record CaveatWords(PeopleUnit unit) {
     return all.size() <= NAMED ? named : named + " or " + (all.size() - NAMED) + " more";
   }
 
-  /** {@code checked on the machine: A. B., Monday}; empty if nobody did. */
+  /**
+   * {@code checked on the machine: A. B., Monday}; empty if nobody did, or if another check says
+   * that a reading may be wrong.
+   */
   public static Optional<String> checked(Outcome outcome) {
-    return outcome.checked().map(who -> "checked on the machine: " + who);
+    return outcome
+        .checked()
+        .filter(who -> outcome.inDoubt().isEmpty())
+        .map(who -> "checked on the machine: " + who);
   }
 
   /**
