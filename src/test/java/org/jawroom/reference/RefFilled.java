@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.function.LongFunction;
 import java.util.function.UnaryOperator;
 import org.jawroom.geometry.Length;
-import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Slots;
@@ -30,24 +28,6 @@ record RefFilled(Machine machine, Vise vise) {
   static List<RefFilled> all(Machine machine, Vise vise) {
     LongFunction<RefFilled> filled = value -> filled(machine, vise, value);
     return VALUES.stream().map(filled::apply).toList();
-  }
-
-  /** Whether the verdict reported with blanks is no better than that with any value instead. */
-  static boolean allows(Settings settings, Outcome reported) {
-    return all(reported.machine(), reported.vise()).stream()
-        .allMatch(
-            filled ->
-                allows(reported, ReferencePairing.solve(settings, filled.machine, filled.vise)));
-  }
-
-  private static boolean allows(Outcome reported, ReferenceOutcome filled) {
-    if (reported.verdict() == filled.verdict() && reported.bestMargin().isPresent()) {
-      return filled.bestMargin().orElse(Long.MAX_VALUE) >= reported.bestMargin().getAsLong();
-    }
-    return switch (reported.verdict()) {
-      case FITS, AWKWARD, MEASURE, LIMITED -> filled.verdict().compareTo(reported.verdict()) <= 0;
-      default -> filled.verdict() == reported.verdict();
-    };
   }
 
   private static RefFilled filled(Machine machine, Vise vise, long value) {
