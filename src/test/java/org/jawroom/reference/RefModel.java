@@ -68,8 +68,8 @@ final class RefModel {
    * With a job's workpiece in the jaws, which is then the work area, in the turns that the job
    * allows.
    */
-  RefModel(Settings settings, Machine machine, Vise vise, RefJob job) {
-    this(settings, machine, vise, false, RefLevel.BEST, Optional.of(job), 0, Stop.NONE);
+  RefModel(Settings settings, Machine machine, Vise vise, RefLevel level, RefJob job) {
+    this(settings, machine, vise, false, level, Optional.of(job), 0, Stop.NONE);
   }
 
   /** With a riser plate of that height under the vise. */
