@@ -39,6 +39,11 @@ public enum Certainty {
     return bounded(dimension.values(-Length.ENDLESS));
   }
 
+  /** Whether a length has an end, rather than that of a reading that has none. */
+  public static boolean hasEnd(long length) {
+    return Math.abs(length) < FAR / 4;
+  }
+
   private static Interval bounded(Interval values) {
     return Interval.of(Math.max(-FAR, values.lo()), Math.min(FAR, values.hi()));
   }

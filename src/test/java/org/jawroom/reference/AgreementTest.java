@@ -89,23 +89,12 @@ class AgreementTest {
       String one = describe(expected);
       String other = describe(actual, expected);
       boolean falseFits = actual.verdict() == Verdict.FITS && expected.verdict() != Verdict.FITS;
-      return one.equals(other) || isDecidedInSpiteOfBlanks(settings, expected, actual)
+      return one.equals(other)
           ? Optional.empty()
           : Optional.of(new Disagreement(seed, falseFits, one, other));
     } catch (RuntimeException e) {
       throw new AssertionError(text(profile, seed), e);
     }
-  }
-
-  /**
-   * The reference leaves every pairing with a blank unknown unless it is hopeless. The solver also
-   * decides those in which no value of the blank would make a difference.
-   */
-  static boolean isDecidedInSpiteOfBlanks(
-      Settings settings, ReferenceOutcome expected, Outcome actual) {
-    return expected.verdict() == Verdict.UNKNOWN
-        && actual.verdict() != Verdict.UNKNOWN
-        && RefFilled.allows(settings, actual);
   }
 
   private static String text(Profile profile, long seed) {
@@ -121,6 +110,7 @@ class AgreementTest {
     values.put("room", outcome.roomOverJaws());
     values.put("load", outcome.loadLeft());
     values.put("tool too short", outcome.toolTooShort());
+    values.put("bounds", List.of(outcome.bounds().atWorst(), outcome.bounds().atBest()));
     values.put("missing", outcome.missing());
     if (outcome.recommended().isPresent()) {
       Place place = outcome.recommended().get();
@@ -139,6 +129,7 @@ class AgreementTest {
     values.put("room", outcome.roomOverJaws());
     values.put("load", outcome.loadLeft());
     values.put("tool too short", outcome.shortestToolTooShort());
+    values.put("bounds", List.of(outcome.bounds().atWorst(), outcome.bounds().atBest()));
     values.put("missing", outcome.missing());
     if (outcome.recommended().isPresent()) {
       Recommendation place = outcome.recommended().get();

@@ -23,15 +23,13 @@ record Facing(int ux, int uy, int vx, int vy) {
   }
 
   Span x(Span u, Span v) {
-    long a = x(u.lo(), v.lo());
-    long b = x(u.hi(), v.hi());
-    return new Span(Math.min(a, b), Math.max(a, b));
+    Span along = ux != 0 ? u : v;
+    return ux + vx > 0 ? along : along.negated();
   }
 
   Span y(Span u, Span v) {
-    long a = y(u.lo(), v.lo());
-    long b = y(u.hi(), v.hi());
-    return new Span(Math.min(a, b), Math.max(a, b));
+    Span along = uy != 0 ? u : v;
+    return uy + vy > 0 ? along : along.negated();
   }
 
   /** Whether the jaws open along x. */

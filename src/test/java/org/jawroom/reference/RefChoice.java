@@ -32,7 +32,7 @@ final class RefChoice {
     long best = Long.MIN_VALUE;
     for (RefArea area : areas) {
       boolean beaten =
-          best == RefMargin.NO_LIMIT || best > Long.MIN_VALUE && area.isEmpty(best + 1);
+          best == RefMargin.NO_LIMIT || best > RefMargin.ENDLESS_LOSS && area.isEmpty(best + 1);
       if (!beaten) {
         best = Math.max(best, RefMargin.largest(area));
       }

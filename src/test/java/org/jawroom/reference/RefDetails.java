@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.RefChoice.Spot;
 import org.jawroom.reference.RefGuard.Block;
@@ -134,7 +135,8 @@ final class RefDetails {
     long halfX = model.machine.tableLength() / 2;
     long halfY = model.machine.tableWidth() / 2;
     long most = Math.max(0, Math.max(x.hi() - halfX, -halfX - x.lo()));
-    return OptionalLong.of(Math.max(most, Math.max(y.hi() - halfY, -halfY - y.lo())));
+    most = Math.max(most, Math.max(y.hi() - halfY, -halfY - y.lo()));
+    return Length.isBounded(most) ? OptionalLong.of(most) : OptionalLong.empty();
   }
 
   private List<Long> play(List<Integer> slots) {
@@ -177,11 +179,11 @@ final class RefDetails {
 
   private OptionalLong noseNotBelow() {
     boolean risers = model.guards.stream().anyMatch(guard -> guard.rising() != null);
-    if (!risers || !model.machine.noseMin().isKnown() || !model.machine.noseMax().isKnown()) {
+    if (!risers || model.machine.noseMin().isBlank() || model.machine.noseMax().isBlank()) {
       return OptionalLong.empty();
     }
-    long low = model.machine.noseMin().length();
-    long top = model.machine.noseMax().length();
+    long low = RefLevel.values(model.machine.noseMin(), 0).lo();
+    long top = RefLevel.values(model.machine.noseMax(), 0).hi();
     long least = low;
     for (RefGuard guard : model.guards) {
       for (RefPart part : withMount()) {
@@ -200,7 +202,7 @@ final class RefDetails {
         if (under >= over || under >= top) {
           continue;
         }
-        if (over > top) {
+        if (over > top || !Length.isBounded(over)) {
           return OptionalLong.empty();
         }
         least = Math.max(least, over);

@@ -21,6 +21,7 @@ final class RefMachine {
   private final Machine machine;
   private final long bedHeight;
   private final Stop stop;
+  private final RefLevel level;
   private final Set<Column> missing;
   private final List<RefGuard> guards = new ArrayList<>();
 
@@ -44,7 +45,13 @@ final class RefMachine {
   }
 
   private RefMachine(
-      Settings settings, Machine machine, long bedHeight, Stop stop, Set<Column> missing) {
+      Settings settings,
+      Machine machine,
+      long bedHeight,
+      Stop stop,
+      RefLevel level,
+      Set<Column> missing) {
+    this.level = level;
     this.settings = settings;
     this.machine = machine;
     this.bedHeight = bedHeight;
@@ -53,17 +60,22 @@ final class RefMachine {
   }
 
   /**
-   * All guards that need no blank column; the blank columns that the others need are added to
-   * {@code missing}.
+   * All guards at best, without those that need a blank column; the open readings that any of them
+   * needs are added to {@code missing}.
    */
   static List<RefGuard> guards(Settings settings, Machine machine, Vise vise, Set<Column> missing) {
-    return guards(settings, machine, vise.base().bedHeight(), Stop.NONE, missing);
+    return guards(settings, machine, vise.base().bedHeight(), Stop.NONE, RefLevel.BEST, missing);
   }
 
-  /** The same for a vise with that bed height and a shorter travel. */
+  /** The same for a vise with that bed height and a shorter travel, at worst or at best. */
   static List<RefGuard> guards(
-      Settings settings, Machine machine, long bedHeight, Stop stop, Set<Column> missing) {
-    RefMachine reader = new RefMachine(settings, machine, bedHeight, stop, missing);
+      Settings settings,
+      Machine machine,
+      long bedHeight,
+      Stop stop,
+      RefLevel level,
+      Set<Column> missing) {
+    RefMachine reader = new RefMachine(settings, machine, bedHeight, stop, level, missing);
     reader.taped(Side.FRONT, "door", Column.FRONT_GAP);
     reader.taped(Side.REAR, "rear cover", Column.REAR_GAP);
     reader.taped(Side.LEFT, "left guard", Column.LEFT_GAP);
@@ -75,12 +87,13 @@ final class RefMachine {
 
   private void taped(Side side, String name, Column column) {
     Dimension gap = machine.gap(side);
-    if (gap.isBlank()) {
+    if (gap.isOpen()) {
       missing.add(column);
-    } else if (gap.isKnown()) {
+    }
+    if (!gap.isNone() && counts(gap)) {
       Block everywhere = new Block(Span.ALL, Span.ALL, Span.ALL);
-      Block cutting = faced(everywhere, side, gap.length(), Axes.NONE, true);
-      Block loading = faced(everywhere, side, gap.length(), Axes.NONE, false);
+      Block cutting = faced(everywhere, side, gapOf(gap), Axes.NONE, true);
+      Block loading = faced(everywhere, side, gapOf(gap), Axes.NONE, false);
       guards.add(
           new RefGuard(
               name,
@@ -92,6 +105,16 @@ final class RefMachine {
     }
   }
 
+  /** Not what stands at no finite distance at best. */
+  private boolean counts(Dimension gap) {
+    return level == RefLevel.WORST || !gap.isBlank() && Length.isBounded(RefLevel.signed(gap).hi());
+  }
+
+  private long gapOf(Dimension gap) {
+    Span values = RefLevel.signed(gap);
+    return level == RefLevel.WORST ? values.lo() : values.hi();
+  }
+
   private void row(Guard row) {
     boolean rises = row.carriedBy().z() != machine.tableMoves().z();
     Span z = new Span(row.limits().z().lo(), row.limits().z().hi());
@@ -99,20 +122,22 @@ final class RefMachine {
     boolean cuts = row.when().countsWhileCutting();
     boolean loads = row.when().countsWhileLoading();
     boolean complete = true;
-    if (row.gap().isBlank()) {
+    if (row.gap().isOpen()) {
       missing.add(Column.GUARD_GAP);
+    }
+    if (row.side().isPresent() && !counts(row.gap())) {
       complete = false;
     }
     if (needsNose && cuts && settings.shortestTool().isEmpty()) {
       cuts = false;
     }
-    if (needsNose && (cuts || loads) && machine.noseMax().isBlank()) {
+    if (needsNose && (cuts || loads) && machine.noseMax().isOpen()) {
       missing.add(Column.NOSE_MAX);
-      complete = false;
+      complete &= level == RefLevel.WORST || !machine.noseMax().isBlank();
     }
-    if (needsNose && cuts && machine.noseMin().isBlank()) {
+    if (needsNose && cuts && machine.noseMin().isOpen()) {
       missing.add(Column.NOSE_MIN);
-      cuts = false;
+      cuts = level == RefLevel.WORST || !machine.noseMin().isBlank();
     }
     if (!complete) {
       return;
@@ -123,16 +148,21 @@ final class RefMachine {
     if (cuts) {
       cutting = plane(row, true);
       if (needsNose) {
-        long top = machine.noseMax().length();
+        Span top = RefLevel.values(machine.noseMax(), 0);
+        Span least = RefLevel.values(machine.noseMin(), 0);
         long wanted = bedHeight + settings.shortestTool().getAsLong();
-        long low = Math.min(top, Math.max(machine.noseMin().length(), wanted));
-        cutting = new Block(cutting.x(), cutting.y(), new Span(z.lo() + low, z.hi() + top));
+        Span low =
+            new Span(
+                Math.min(top.lo(), Math.max(least.lo(), wanted)),
+                Math.min(top.hi(), Math.max(least.hi(), wanted)));
+        cutting = new Block(cutting.x(), cutting.y(), standing(z, low, top));
       }
     }
     if (loads) {
       loading = plane(row, false);
       if (needsNose) {
-        loading = new Block(loading.x(), loading.y(), z.shifted(machine.noseMax().length()));
+        Span top = RefLevel.values(machine.noseMax(), 0);
+        loading = new Block(loading.x(), loading.y(), standing(z, top, top));
       }
     }
     if (needsNose && row.when().countsWhileCutting()) {
@@ -146,6 +176,11 @@ final class RefMachine {
             row.clearance().orElse(settings.clearance()),
             row.tolerance().orElse(machine.provenance().tolerance()),
             rising));
+  }
+
+  /** The z limits of a guard whose nose stands at these heights: its lower end, its upper end. */
+  private Span standing(Span z, Span low, Span high) {
+    return level.box(new Span(z.lo(), z.lo()).plus(low), new Span(z.hi(), z.hi()).plus(high));
   }
 
   private void table() {
@@ -173,7 +208,7 @@ final class RefMachine {
             z);
     return row.side().isEmpty()
         ? block
-        : faced(block, row.side().get(), row.gap().length(), row.carriedBy(), cutting);
+        : faced(block, row.side().get(), gapOf(row.gap()), row.carriedBy(), cutting);
   }
 
   private boolean moves(Axis axis, Axes carriedBy) {

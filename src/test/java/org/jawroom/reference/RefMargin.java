@@ -20,12 +20,24 @@ final class RefMargin {
   /** Nothing can be hit. */
   static final long NO_LIMIT = Long.MAX_VALUE;
 
+  /** A reading without end leaves a part or a guard without end: no margin. */
+  static final long ENDLESS_LOSS = -Length.ENDLESS;
+
+  /** A hole without end lets the vise stand at any distance: no limit to the margin either. */
+  static final long ENDLESS_ROOM = Length.ENDLESS / 16;
+
   private RefMargin() {}
 
   /** The largest whole margin over a non-empty area; {@link #NO_LIMIT} without fields. */
   static long largest(RefArea area) {
     if (area.fields().isEmpty()) {
       return NO_LIMIT;
+    }
+    if (area.fields().stream().anyMatch(Field::isEndless)) {
+      return ENDLESS_LOSS;
+    }
+    if (!area.isEmpty(ENDLESS_ROOM)) {
+      return ENDLESS_ROOM;
     }
     long[] candidates = candidates(area);
     int low = 0;
@@ -46,6 +58,11 @@ final class RefMargin {
       throw new IllegalStateException("the largest margin was not among the candidates");
     }
     return best;
+  }
+
+  /** Half of an end without end is none either. */
+  static boolean isFinite(long margin) {
+    return -ENDLESS_ROOM < margin && margin < ENDLESS_ROOM;
   }
 
   /** The fields that are not dominated by another one. */
@@ -85,7 +102,7 @@ final class RefMargin {
     }
     meetings(lowX, highX, found);
     meetings(lowY, highY, found);
-    long[] sorted = found.build().filter(Length::isBounded).sorted().distinct().toArray();
+    long[] sorted = found.build().filter(RefMargin::isFinite).sorted().distinct().toArray();
     // Below all candidates the state is that just below the least of them.
     long[] withLeast = new long[sorted.length + 1];
     System.arraycopy(sorted, 0, withLeast, 1, sorted.length);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.reference.RefGuard.Block;
 import org.jawroom.reference.RefMachine.Stop;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
@@ -17,14 +18,17 @@ import org.jawroom.shop.vise.Mount;
 import org.jawroom.shop.vise.Vise;
 
 /**
- * The model of one pairing: guards, parts and regions. Parts, guards and bolts that need a blank
- * column are left out, and mounts with a blank let the vise stand anywhere; {@link #missing} lists
- * the columns.
+ * The model of one pairing: guards, parts and regions, with open readings at worst or at best. At
+ * best, parts, guards and bolts that need a blank column are left out, and mounts with a blank let
+ * the vise stand anywhere. {@link #missing} lists the columns of open readings.
  */
 final class RefModel {
   private static final List<Orientation> TURNS =
       List.of(Orientation.FRONT, Orientation.RIGHT, Orientation.REAR, Orientation.LEFT);
   private static final long ANYWHERE = 10_000 * Length.MM;
+
+  /** Beyond all parts and guards, yet not beyond those without end. */
+  private static final Span FAR = new Span(-Length.ENDLESS / 8, Length.ENDLESS / 8);
 
   final Settings settings;
   final Machine machine;
@@ -34,6 +38,7 @@ final class RefModel {
   final List<RefPart> body;
   final List<RefRegion> regions = new ArrayList<>();
   private final boolean exactly;
+  private final RefLevel level;
   private final Optional<RefJob> job;
   private final long riser;
   private final Map<Integer, List<RefPair>> pairsOfMounts = new HashMap<>();
@@ -45,25 +50,37 @@ final class RefModel {
    * @param exactly whether every tolerance is taken as 0
    */
   RefModel(Settings settings, Machine machine, Vise vise, boolean exactly) {
-    this(settings, machine, vise, exactly, Optional.empty(), 0, Stop.NONE);
+    this(settings, machine, vise, exactly, RefLevel.BEST, Optional.empty(), 0, Stop.NONE);
+  }
+
+  /** With open readings at worst or at best. */
+  static RefModel at(
+      RefLevel level, Settings settings, Machine machine, Vise vise, boolean exactly) {
+    return new RefModel(settings, machine, vise, exactly, level, Optional.empty(), 0, Stop.NONE);
+  }
+
+  /** The same pairing with other settings, or every tolerance taken as 0. */
+  RefModel with(Settings other, boolean exactlyMade) {
+    return at(level, other, machine, vise, exactlyMade);
   }
 
   /**
    * With a job's workpiece in the jaws, which is then the work area, in the turns that the job
    * allows.
    */
-  RefModel(Settings settings, Machine machine, Vise vise, RefJob job) {
-    this(settings, machine, vise, false, Optional.of(job), 0, Stop.NONE);
+  RefModel(Settings settings, Machine machine, Vise vise, RefLevel level, RefJob job) {
+    this(settings, machine, vise, false, level, Optional.of(job), 0, Stop.NONE);
   }
 
   /** With a riser plate of that height under the vise. */
   static RefModel onRiser(Settings settings, Machine machine, Vise vise, long height) {
-    return new RefModel(settings, machine, vise, false, Optional.empty(), height, Stop.NONE);
+    return new RefModel(
+        settings, machine, vise, false, RefLevel.BEST, Optional.empty(), height, Stop.NONE);
   }
 
   /** With a stop that shortens the travel while cutting; the reach is not shortened. */
   static RefModel stopped(Settings settings, Machine machine, Vise vise, Stop stop) {
-    return new RefModel(settings, machine, vise, false, Optional.empty(), 0, stop);
+    return new RefModel(settings, machine, vise, false, RefLevel.BEST, Optional.empty(), 0, stop);
   }
 
   private RefModel(
@@ -71,6 +88,7 @@ final class RefModel {
       Machine machine,
       Vise vise,
       boolean exactly,
+      RefLevel level,
       Optional<RefJob> job,
       long riser,
       Stop stop) {
@@ -78,10 +96,12 @@ final class RefModel {
     this.machine = machine;
     this.vise = vise;
     this.exactly = exactly;
+    this.level = level;
     this.job = job;
     this.riser = riser;
-    guards = RefMachine.guards(settings, machine, vise.base().bedHeight() + riser, stop, missing);
-    body = RefVise.body(vise, missing);
+    guards =
+        RefMachine.guards(settings, machine, vise.base().bedHeight() + riser, stop, level, missing);
+    body = RefVise.body(vise, level, missing);
     List<RefMount> mounts = mounts();
     body.replaceAll(part -> part.raised(riser));
     job.ifPresent(held -> body.add(held.box()));
@@ -99,10 +119,10 @@ final class RefModel {
     RefSlots slots = new RefSlots(machine);
     List<RefMount> mounts = new ArrayList<>();
     for (Mount mount : vise.mounts()) {
-      mounts.add(RefMount.bolts(settings, slots, vise, mount, mounts.size(), missing));
+      mounts.add(RefMount.bolts(settings, level, slots, vise, mount, mounts.size(), missing));
     }
     if (vise.simple() && vise.strapFlange()) {
-      mounts.add(RefMount.clamps(settings, slots, base(), mounts.size(), missing));
+      mounts.add(RefMount.clamps(settings, level, slots, vise, mounts.size(), missing));
     }
     return mounts;
   }
@@ -112,21 +132,31 @@ final class RefModel {
     return body.stream().filter(part -> part.name().equals("base")).findFirst().orElse(null);
   }
 
+  /** Whether the values of a part's open readings share nothing at some end of the opening. */
+  boolean hasPartlyEmptyPart() {
+    return body.stream()
+        .anyMatch(part -> part.loClosed() > part.hiClosed() || part.loOpen() > part.hiOpen());
+  }
+
   private RefRegion region(Orientation turn, RefMount mount) {
     boolean wanted = job.isEmpty() || job.get().allows(turn);
     if (!wanted || !machine.turns().contains(turn) || !vise.turns().contains(turn)) {
       return mount.nowhere(turn);
     }
     Facing facing = Facing.of(turn);
-    RefPart base = base();
     Span anywhereX = new Span(-ANYWHERE, ANYWHERE);
     Span anywhereY = anywhereX;
-    if (base != null) {
-      Span u = new Span(base.loClosed(), base.hiClosed());
-      anywhereX = touching(machine.tableLength(), facing.x(u, base.v()));
-      anywhereY = touching(machine.tableWidth(), facing.y(u, base.v()));
+    if (base() != null) {
+      // At its largest, if it is open.
+      Span rear = RefLevel.values(vise.base().rearReach(), 0);
+      Span front = RefLevel.values(vise.base().frontReach(), 0);
+      long half = RefLevel.values(vise.base().width(), 0).halves(1).hi();
+      Span u = new Span(-rear.hi(), front.hi());
+      Span v = new Span(-half, half);
+      anywhereX = touching(machine.tableLength(), facing.x(u, v));
+      anywhereY = touching(machine.tableWidth(), facing.y(u, v));
     }
-    return overhanging(mount.holds(turn, anywhereX, anywhereY));
+    return overhanging(mount.holds(turn, anywhereX, anywhereY).within(FAR, FAR));
   }
 
   private static Span touching(long table, Span base) {
@@ -189,6 +219,14 @@ final class RefModel {
     if (guard.block(cutting) == null || part.w(cutting) == null) {
       return false;
     }
+    Block block = guard.block(cutting);
+    if (block.z().isEmpty() || part.v().isEmpty() || part.w(cutting).isEmpty()) {
+      return false;
+    }
+    if (block.z().lo() >= Length.ENDLESS / 2 || block.z().hi() <= -Length.ENDLESS / 2) {
+      // Only a nose without end is that far off.
+      return false;
+    }
     if (!guard.isTable()) {
       return true;
     }
@@ -207,6 +245,7 @@ final class RefModel {
   List<RefPair.Field> fields(RefRegion region, Span openings) {
     Facing facing = Facing.of(region.turn());
     return pairs(region.mount()).stream()
+        .filter(pair -> !u(pair.part(), openings).isEmpty())
         .map(pair -> pair.field(facing, u(pair.part(), openings)))
         .toList();
   }

@@ -15,7 +15,8 @@ import org.jawroom.shop.vise.Vise;
  * One mount on one machine: the bolts of a name, or the two strap clamps.
  *
  * @param index in input order, the clamps last
- * @param blank whether it needs a blank column
+ * @param level what open readings are taken as
+ * @param blank whether it needs a blank column, at best
  * @param refused whether known holes, slots or sizes already rule it out
  * @param thread of its studs, half-nanometres; 0 if unknown or refused
  * @param studs where the axis of each bolt or clamp stud may stand in the vise frame; empty if the
@@ -25,6 +26,7 @@ import org.jawroom.shop.vise.Vise;
  */
 record RefMount(
     RefSlots slots,
+    RefLevel level,
     String name,
     int index,
     boolean clamps,
@@ -42,82 +44,115 @@ record RefMount(
   record Stud(Span u, Span v) {}
 
   static RefMount bolts(
-      Settings settings, RefSlots slots, Vise vise, Mount mount, int index, Set<Column> missing) {
+      Settings settings,
+      RefLevel level,
+      RefSlots slots,
+      Vise vise,
+      Mount mount,
+      int index,
+      Set<Column> missing) {
     boolean blank = slotsBlank(slots, missing);
-    List<Long> threads = new ArrayList<>();
+    List<Long> allowed = new ArrayList<>();
     if (slots.width().isKnown()) {
-      threads.addAll(RefSlots.threads(slots.width().length(), settings.smallerThreads()));
+      allowed.addAll(RefSlots.threads(slots.width().length(), settings.smallerThreads()));
     }
+    List<Long> all = new ArrayList<>(allowed);
+    List<Long> most = new ArrayList<>(allowed);
+    List<List<Span>> holes = new ArrayList<>();
     for (Bolt bolt : mount.bolts()) {
       blank |= ask(bolt.v(), Column.BOLT_SPACING, missing);
       blank |= ask(bolt.u(), Column.BOLT_U, missing);
       blank |= ask(bolt.holeU(), mount.own() ? Column.BOLT_HOLE_U : Column.HOLE_U, missing);
       blank |= ask(bolt.holeV(), mount.own() ? Column.BOLT_HOLE_V : Column.HOLE_V, missing);
-      threads.removeIf(d -> tooSmall(bolt.holeU(), d) || tooSmall(bolt.holeV(), d));
+      Span holeU = RefLevel.values(bolt.holeU(), 0);
+      Span holeV = RefLevel.values(bolt.holeV(), 0);
+      all.removeIf(d -> Math.min(holeU.lo(), holeV.lo()) < d);
+      most.removeIf(d -> Math.min(holeU.hi(), holeV.hi()) < d);
+      holes.add(List.of(RefLevel.signed(bolt.u()), RefLevel.signed(bolt.v()), holeU, holeV));
     }
-    boolean refused = slots.count() == 0 || slots.width().isKnown() && threads.isEmpty();
+    boolean worst = level == RefLevel.WORST;
+    List<Long> threads = worst ? all : most;
+    boolean needsBlank = blank && !worst;
+    boolean refused = slots.count() == 0 || (worst || slots.width().isKnown()) && threads.isEmpty();
     List<Stud> studs = new ArrayList<>();
     List<RefPart> parts = new ArrayList<>();
-    long d = blank || refused ? 0 : threads.get(0);
-    if (!blank && !refused) {
-      for (Bolt bolt : mount.bolts()) {
-        long u = bolt.u().length();
-        long v = bolt.v().length();
-        long playU = (bolt.holeU().length() - d) / 2;
-        long playV = (bolt.holeV().length() - d) / 2;
-        studs.add(new Stud(new Span(u - playU, u + playU), new Span(v - playV, v + playV)));
-        parts.add(RefVise.bolt(vise, bolt, d));
+    long d = needsBlank || refused ? 0 : threads.get(0);
+    if (!needsBlank && !refused) {
+      // Holes too small at worst pass none: some value then takes the smallest thread there is.
+      long box = all.isEmpty() ? allowed.get(allowed.size() - 1) : Math.min(d, all.get(0));
+      for (List<Span> hole : holes) {
+        studs.add(
+            new Stud(
+                level.room(hole.get(0), play(level, hole.get(2), d)),
+                level.room(hole.get(1), play(level, hole.get(3), d))));
+        parts.add(RefVise.bolt(vise, level, hole, box));
       }
     }
-    return new RefMount(slots, mount.name(), index, false, blank, refused, d, studs, parts, null);
+    return new RefMount(
+        slots, level, mount.name(), index, false, needsBlank, refused, d, studs, parts, null);
   }
 
-  /**
-   * The strap clamps.
-   *
-   * @param base {@code null} if a blank leaves it open
-   */
+  private static long play(RefLevel level, Span hole, long d) {
+    return ((level == RefLevel.WORST ? hole.lo() : hole.hi()) - d) / 2;
+  }
+
+  /** The strap clamps. */
   static RefMount clamps(
-      Settings settings, RefSlots slots, RefPart base, int index, Set<Column> missing) {
-    boolean blank = slotsBlank(slots, missing) || base == null;
+      Settings settings,
+      RefLevel level,
+      RefSlots slots,
+      Vise vise,
+      int index,
+      Set<Column> missing) {
+    boolean worst = level == RefLevel.WORST;
+    boolean blank = slotsBlank(slots, missing);
+    blank |= ask(vise.base().width(), Column.BASE_WIDTH, missing);
+    blank |= ask(vise.base().rearReach(), Column.REAR_REACH, missing);
+    blank |= ask(vise.base().frontReach(), Column.FRONT_REACH, missing);
+    boolean needsBlank = blank && !worst;
     long d = slots.width().isKnown() ? RefSlots.thread(slots.width().length()) : 0;
     boolean tooShort = Math.min(slots.length(), settings.clampRoom()) < 2 * d;
-    boolean refused = slots.count() == 0 || slots.width().isKnown() && (d == 0 || tooShort);
-    if (blank || refused) {
+    boolean refused =
+        slots.count() == 0 || (worst || slots.width().isKnown()) && (d == 0 || tooShort);
+    if (needsBlank || refused) {
       return new RefMount(
-          slots, CLAMPS, index, true, blank, refused, 0, List.of(), List.of(), null);
+          slots, level, CLAMPS, index, true, needsBlank, refused, 0, List.of(), List.of(), null);
     }
-    Span u = new Span(base.loClosed(), base.hiClosed());
-    long edge = base.v().hi();
-    long end = edge + settings.clampRoom();
+    Span low = RefLevel.values(vise.base().rearReach(), 0).negated();
+    Span high = RefLevel.values(vise.base().frontReach(), 0);
+    Span edge = RefLevel.values(vise.base().width(), 0).halves(1);
+    Span end = edge.plus(new Span(settings.clampRoom(), settings.clampRoom()));
+    Span u = level.box(low, high);
+    // A strap lies on the base: on all of it for each value at worst, for some value at best.
+    Span held = level.inside(low, high, d);
+    long longest = worst ? high.lo() - low.hi() : high.hi() - low.lo();
     List<Stud> studs = new ArrayList<>();
     List<RefPart> parts = new ArrayList<>();
-    for (Span v : List.of(new Span(-end, -edge), new Span(edge, end))) {
-      parts.add(RefVise.clamp(base, v));
-      if (u.hi() - u.lo() >= 2 * d && v.hi() - v.lo() >= 2 * d) {
-        studs.add(new Stud(new Span(u.lo() + d, u.hi() - d), new Span(v.lo() + d, v.hi() - d)));
+    for (boolean mirrored : List.of(true, false)) {
+      Span near = mirrored ? end.negated() : edge;
+      Span far = mirrored ? edge.negated() : end;
+      parts.add(RefVise.clamp(vise, u, level.box(near, far)));
+      if (longest >= 2 * d && settings.clampRoom() >= 2 * d) {
+        studs.add(new Stud(held, level.inside(near, far, d)));
       }
     }
-    Stud all = new Stud(u, new Span(-end, end));
-    return new RefMount(slots, CLAMPS, index, true, false, studs.isEmpty(), d, studs, parts, all);
+    Stud over = new Stud(u, level.box(end.negated(), end));
+    return new RefMount(
+        slots, level, CLAMPS, index, true, false, studs.isEmpty(), d, studs, parts, over);
   }
 
   private static boolean slotsBlank(RefSlots slots, Set<Column> missing) {
-    if (slots.placesBlank()) {
+    if (slots.placesOpen()) {
       missing.add(Column.SLOT_PITCH);
     }
     return ask(slots.width(), Column.SLOT_WIDTH, missing) | slots.placesBlank();
   }
 
   private static boolean ask(Dimension dimension, Column column, Set<Column> missing) {
-    if (dimension.isBlank()) {
+    if (dimension.isOpen()) {
       missing.add(column);
     }
     return dimension.isBlank();
-  }
-
-  private static boolean tooSmall(Dimension hole, long d) {
-    return hole.isKnown() && hole.length() < d;
   }
 
   /**
@@ -166,7 +201,10 @@ record RefMount(
   /** The positions across the slots at which that slot runs through that stud's room. */
   private Span through(Stud stud, int slot, Facing facing) {
     Span room = across(stud, facing);
-    return new Span(slots.at(slot) - room.hi(), slots.at(slot) - room.lo());
+    Span line = slots.at(slot);
+    return level == RefLevel.WORST
+        ? new Span(line.hi() - room.hi(), line.lo() - room.lo())
+        : new Span(line.lo() - room.hi(), line.hi() - room.lo());
   }
 
   /** For every choice of slots, one for each stud, what it leaves across the slots. */

@@ -94,7 +94,11 @@ final class RefOpening {
     List<Obstacle> obstacles = new ArrayList<>();
     List<Span> bands = new ArrayList<>();
     for (RefPair pair : model.pairs(region.mount())) {
-      Field field = pair.field(facing, model.u(pair.part(), model.wholeOpening()));
+      Span swept = model.u(pair.part(), model.wholeOpening());
+      if (swept.isEmpty()) {
+        continue;
+      }
+      Field field = pair.field(facing, swept);
       if (field.flat() >= 0) {
         continue;
       }

@@ -1,5 +1,6 @@
 package org.jawroom.reference;
 
+import org.jawroom.geometry.Length;
 import org.jawroom.reference.RefGuard.Block;
 
 /**
@@ -46,6 +47,15 @@ record RefPair(RefGuard guard, RefPart part, boolean cutting, long required, lon
      */
     Rect untappable(long tap) {
       return flat >= 0 ? null : new Rect(aX - tap, bX + tap, aY - tap, bY + tap);
+    }
+
+    /** Whether no place has a margin, since the part or the guard has no end. */
+    boolean isEndless() {
+      return aX < -Length.ENDLESS / 4
+          && bX > Length.ENDLESS / 4
+          && aY < -Length.ENDLESS / 4
+          && bY > Length.ENDLESS / 4
+          && flat < -Length.ENDLESS / 4;
     }
 
     /** Whether this margin is nowhere above that of {@code other}. */

@@ -1,11 +1,13 @@
 package org.jawroom.reference;
 
 import java.math.BigInteger;
+import org.jawroom.geometry.Length;
 
 /**
  * A part in the vise frame.
  *
- * @param loClosed its u limits at the least opening, then at the greatest
+ * @param loClosed its u limits at the least opening, then at the greatest; at best, a lower one
+ *     above the upper one means that the values of open readings share nothing there
  * @param cutting its w limits while cutting, {@code null} if it does not count then; {@code
  *     loading} likewise
  */
@@ -19,12 +21,6 @@ record RefPart(
     Span cutting,
     Span loading,
     long tolerance) {
-
-  RefPart {
-    if (loClosed > hiClosed || loOpen > hiOpen) {
-      throw new IllegalArgumentException(name + " runs backwards");
-    }
-  }
 
   RefPart raised(long by) {
     return new RefPart(
@@ -59,6 +55,9 @@ record RefPart(
     if (min == max) {
       return Math.min(loClosed, loOpen);
     }
+    if (!Length.isBounded(loClosed) || !Length.isBounded(loOpen)) {
+      return endless(loClosed, loOpen, s == min, s == max);
+    }
     return loClosed + floorShare(loOpen - loClosed, s - min, max - min);
   }
 
@@ -66,7 +65,18 @@ record RefPart(
     if (min == max) {
       return Math.max(hiClosed, hiOpen);
     }
+    if (!Length.isBounded(hiClosed) || !Length.isBounded(hiOpen)) {
+      return endless(hiClosed, hiOpen, s == min, s == max);
+    }
     return hiClosed - floorShare(hiClosed - hiOpen, s - min, max - min);
+  }
+
+  /** Between an end without end and any other there is no end either. */
+  private static long endless(long closed, long open, boolean atClosed, boolean atOpen) {
+    if (atClosed) {
+      return closed;
+    }
+    return atOpen || Length.isBounded(closed) ? open : closed;
   }
 
   private static long floorShare(long change, long part, long whole) {

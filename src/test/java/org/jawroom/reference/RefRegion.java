@@ -29,6 +29,9 @@ record RefRegion(Orientation turn, RefMount mount, List<Span> xs, List<Span> ys)
   }
 
   static List<Span> cut(List<Span> spans, Span with) {
+    if (with.isEmpty()) {
+      return List.of();
+    }
     return spans.stream()
         .filter(s -> s.lo() <= with.hi() && with.lo() <= s.hi())
         .map(s -> new Span(Math.max(s.lo(), with.lo()), Math.min(s.hi(), with.hi())))

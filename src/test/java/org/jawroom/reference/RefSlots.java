@@ -52,8 +52,15 @@ record RefSlots(Machine machine) {
 
   /** Whether a blank leaves open where the slots lie. */
   boolean placesBlank() {
-    boolean needsPitch = machine.slots().positions().isEmpty() && count() > 1;
-    return needsPitch && machine.slots().pitch().isBlank();
+    return needsPitch() && machine.slots().pitch().isBlank();
+  }
+
+  boolean placesOpen() {
+    return needsPitch() && machine.slots().pitch().isOpen();
+  }
+
+  private boolean needsPitch() {
+    return machine.slots().positions().isEmpty() && count() > 1;
   }
 
   /** How far bolts reach along the slots. */
@@ -61,16 +68,24 @@ record RefSlots(Machine machine) {
     return machine.slots().length().orElse(alongX() ? machine.tableLength() : machine.tableWidth());
   }
 
-  /** The centre line of slot {@code j}, 1 at the front or left, on the axis across the slots. */
-  long at(int j) {
+  /** The values of the pitch; 0 where none is needed. */
+  private Span pitch() {
+    return count() == 1 || !machine.slots().positions().isEmpty()
+        ? new Span(0, 0)
+        : RefLevel.values(machine.slots().pitch(), 0);
+  }
+
+  /** Where the centre line of slot {@code j} may lie, 1 at the front or left. */
+  Span at(int j) {
     long edge = -(alongX() ? machine.tableWidth() : machine.tableLength()) / 2;
     if (!machine.slots().positions().isEmpty()) {
-      return edge + machine.slots().positions().get(j - 1);
+      long place = edge + machine.slots().positions().get(j - 1);
+      return new Span(place, place);
     }
-    long pitch = count() == 1 ? 0 : machine.slots().pitch().length();
     if (machine.slots().first().isPresent()) {
-      return edge + machine.slots().first().getAsLong() + (j - 1) * pitch;
+      long first = edge + machine.slots().first().getAsLong();
+      return pitch().halves(2L * (j - 1)).plus(new Span(first, first));
     }
-    return (2L * j - (count() + 1)) * pitch / 2;
+    return pitch().halves(2L * j - (count() + 1));
   }
 }

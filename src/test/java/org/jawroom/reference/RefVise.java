@@ -5,29 +5,32 @@ import java.util.List;
 import java.util.Set;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
-import org.jawroom.shop.vise.Bolt;
 import org.jawroom.shop.vise.Projection;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
 
 /** The parts of a vise without its bolts, in order of precedence, and its bolts. */
 final class RefVise {
+  private static final Span NOTHING = new Span(0, 0);
+
   private final Vise vise;
+  private final RefLevel level;
   private final Set<Column> missing;
   private final List<RefPart> parts = new ArrayList<>();
   private boolean complete;
 
-  private RefVise(Vise vise, Set<Column> missing) {
+  private RefVise(Vise vise, RefLevel level, Set<Column> missing) {
     this.vise = vise;
+    this.level = level;
     this.missing = missing;
   }
 
   /**
-   * All parts that need no blank column; the blank columns that the others need are added to {@code
-   * missing}.
+   * All parts; at best, without those that need a blank column. The open readings that any of them
+   * needs are added to {@code missing}.
    */
-  static List<RefPart> body(Vise vise, Set<Column> missing) {
-    RefVise reader = new RefVise(vise, missing);
+  static List<RefPart> body(Vise vise, RefLevel level, Set<Column> missing) {
+    RefVise reader = new RefVise(vise, level, missing);
     if (vise.simple()) {
       reader.simpleBody();
     }
@@ -44,30 +47,27 @@ final class RefVise {
     return reader.parts;
   }
 
-  /** The box of one bolt with thread {@code d}. */
-  static RefPart bolt(Vise vise, Bolt bolt, long d) {
-    long u = bolt.u().length();
-    long v = bolt.v().length();
-    long halfU = (bolt.holeU().length() + d) / 2;
-    long halfV = (bolt.holeV().length() + d) / 2;
+  /**
+   * The box of one bolt with thread {@code d}.
+   *
+   * @param readings u, v, and the sizes of its hole along u and along v
+   */
+  static RefPart bolt(Vise vise, RefLevel level, List<Span> readings, long d) {
+    Span thread = new Span(d, d);
+    Span halfU = readings.get(2).plus(thread).halves(1);
+    Span halfV = readings.get(3).plus(thread).halves(1);
+    Span u = level.box(readings.get(0).plus(halfU.negated()), readings.get(0).plus(halfU));
+    Span v = level.box(readings.get(1).plus(halfV.negated()), readings.get(1).plus(halfV));
     Span w = new Span(0, vise.boltGrip().orElse(vise.base().bedHeight()) + 2 * d);
-    Span side = new Span(v - halfV, v + halfV);
     long tolerance = vise.provenance().tolerance();
-    return new RefPart("bolts", u - halfU, u + halfU, u - halfU, u + halfU, side, w, w, tolerance);
+    return new RefPart("bolts", u.lo(), u.hi(), u.lo(), u.hi(), v, w, w, tolerance);
   }
 
   /** The box of the clamp beside the base that takes up {@code v}. */
-  static RefPart clamp(RefPart base, Span v) {
-    return new RefPart(
-        "clamps",
-        base.loClosed(),
-        base.hiClosed(),
-        base.loOpen(),
-        base.hiOpen(),
-        v,
-        base.cutting(),
-        base.loading(),
-        base.tolerance());
+  static RefPart clamp(Vise vise, Span u, Span v) {
+    Span w = new Span(0, vise.base().bedHeight());
+    long tolerance = vise.provenance().tolerance();
+    return new RefPart("clamps", u.lo(), u.hi(), u.lo(), u.hi(), v, w, w, tolerance);
   }
 
   private RefPart fromRow(VisePart row) {
@@ -86,23 +86,32 @@ final class RefVise {
 
   private void simpleBody() {
     base();
-    long min = vise.opening().lo();
-    long max = vise.opening().hi();
-    Span jaw = around(0, Math.max(vise.jaws().width(), vise.jaws().platesWidth()));
+    Span min = exactly(vise.opening().lo());
+    Span max = exactly(vise.opening().hi());
+    Span jaw = around(NOTHING, exactly(Math.max(vise.jaws().width(), vise.jaws().platesWidth())));
     long bed = vise.base().bedHeight();
     Span height = new Span(bed, bed + Math.max(vise.jaws().height(), vise.jaws().platesHeight()));
     if (vise.jaws().both()) {
       complete = true;
-      long t = known(Column.MOVING_JAW_THICKNESS, vise.jaws().movingThickness());
-      always("rear jaw", -min / 2 - t, -min / 2, -max / 2 - t, -max / 2, jaw, height);
-      always("front jaw", min / 2, min / 2 + t, max / 2, max / 2 + t, jaw, height);
+      Span t = known(Column.MOVING_JAW_THICKNESS, vise.jaws().movingThickness());
+      Span closed = min.halves(1);
+      Span open = max.halves(1);
+      Span farClosed = closed.plus(t);
+      Span farOpen = open.plus(t);
+      always(
+          "rear jaw",
+          level.box(farClosed.negated(), closed.negated()),
+          level.box(farOpen.negated(), open.negated()),
+          jaw,
+          height);
+      always("front jaw", level.box(closed, farClosed), level.box(open, farOpen), jaw, height);
     } else {
       complete = true;
-      long fixed = known(Column.FIXED_JAW_THICKNESS, vise.jaws().fixedThickness());
-      always("fixed jaw", -fixed, 0, -fixed, 0, jaw, height);
+      Span fixed = known(Column.FIXED_JAW_THICKNESS, vise.jaws().fixedThickness());
+      always("fixed jaw", level.box(fixed.negated(), NOTHING), jaw, height);
       complete = true;
-      long t = known(Column.MOVING_JAW_THICKNESS, vise.jaws().movingThickness());
-      always("moving jaw", min, min + t, max, max + t, jaw, height);
+      Span t = known(Column.MOVING_JAW_THICKNESS, vise.jaws().movingThickness());
+      always("moving jaw", level.box(min, min.plus(t)), level.box(max, max.plus(t)), jaw, height);
     }
     screws();
     handle();
@@ -110,50 +119,39 @@ final class RefVise {
 
   private void base() {
     complete = true;
-    long width = known(Column.BASE_WIDTH, vise.base().width());
-    long rear = known(Column.REAR_REACH, vise.base().rearReach());
-    long front = known(Column.FRONT_REACH, vise.base().frontReach());
-    if (complete) {
-      Span w = new Span(0, vise.base().bedHeight());
-      always("base", -rear, front, -rear, front, around(0, width), w);
-    }
+    Span width = known(Column.BASE_WIDTH, vise.base().width());
+    Span rear = known(Column.REAR_REACH, vise.base().rearReach());
+    Span front = known(Column.FRONT_REACH, vise.base().frontReach());
+    Span w = new Span(0, vise.base().bedHeight());
+    always("base", level.box(rear.negated(), front), around(NOTHING, width), w);
   }
 
   private void screws() {
     Projection behind = vise.screw().rear();
     if (!behind.isNone()) {
       complete = true;
-      long rear = known(Column.REAR_REACH, vise.base().rearReach());
-      long closed = known(Column.REAR_PROJECTION_CLOSED, behind.closed());
-      long open = known(Column.REAR_PROJECTION_OPEN, behind.open());
-      long thick = known(Column.SCREW_DIAMETER, vise.screw().diameter());
-      long axis = known(Column.SCREW_HEIGHT, vise.screw().height());
-      always(
+      Span end = known(Column.REAR_REACH, vise.base().rearReach()).negated();
+      Span closed = known(Column.REAR_PROJECTION_CLOSED, behind.closed());
+      Span open = known(Column.REAR_PROJECTION_OPEN, behind.open());
+      screw(
           "screw rear",
-          -rear - closed,
-          -rear,
-          -rear - open,
-          -rear,
-          around(0, thick),
-          around(axis, thick));
+          level.box(end.plus(closed.negated()), end),
+          level.box(end.plus(open.negated()), end));
     }
     Projection before = vise.screw().front();
     if (!before.isNone()) {
       complete = true;
-      long front = known(Column.FRONT_REACH, vise.base().frontReach());
-      long closed = known(Column.FRONT_PROJECTION_CLOSED, before.closed());
-      long open = known(Column.FRONT_PROJECTION_OPEN, before.open());
-      long thick = known(Column.SCREW_DIAMETER, vise.screw().diameter());
-      long axis = known(Column.SCREW_HEIGHT, vise.screw().height());
-      always(
-          "screw front",
-          front,
-          front + closed,
-          front,
-          front + open,
-          around(0, thick),
-          around(axis, thick));
+      Span end = known(Column.FRONT_REACH, vise.base().frontReach());
+      Span closed = known(Column.FRONT_PROJECTION_CLOSED, before.closed());
+      Span open = known(Column.FRONT_PROJECTION_OPEN, before.open());
+      screw("screw front", level.box(end, end.plus(closed)), level.box(end, end.plus(open)));
     }
+  }
+
+  private void screw(String name, Span closed, Span open) {
+    Span thick = known(Column.SCREW_DIAMETER, vise.screw().diameter());
+    Span axis = known(Column.SCREW_HEIGHT, vise.screw().height());
+    always(name, closed, open, around(NOTHING, thick), around(axis, thick));
   }
 
   private void handle() {
@@ -161,51 +159,71 @@ final class RefVise {
       return;
     }
     complete = true;
-    long front = known(Column.FRONT_REACH, vise.base().frontReach());
-    long closed = front + known(Column.FRONT_PROJECTION_CLOSED, vise.screw().front().closed());
-    long open = front + known(Column.FRONT_PROJECTION_OPEN, vise.screw().front().open());
-    long radius = known(Column.HANDLE_RADIUS, vise.handle().radius());
-    long depth = known(Column.HANDLE_DEPTH, vise.handle().depth());
-    long axis = known(Column.SCREW_HEIGHT, vise.screw().height());
-    long lowest = axis - radius;
+    Span front = known(Column.FRONT_REACH, vise.base().frontReach());
+    Span closed = front.plus(known(Column.FRONT_PROJECTION_CLOSED, vise.screw().front().closed()));
+    Span open = front.plus(known(Column.FRONT_PROJECTION_OPEN, vise.screw().front().open()));
+    Span radius = known(Column.HANDLE_RADIUS, vise.handle().radius());
+    Span depth = known(Column.HANDLE_DEPTH, vise.handle().depth());
+    Span axis = known(Column.SCREW_HEIGHT, vise.screw().height());
+    Span lowest = axis.plus(radius.negated());
     if (!vise.handle().fullSwing()) {
-      lowest = axis - known(Column.SCREW_DIAMETER, vise.screw().diameter()) / 2;
+      Span thick = known(Column.SCREW_DIAMETER, vise.screw().diameter());
+      lowest = axis.plus(thick.halves(-1));
     }
     if (complete) {
+      Span uClosed = level.box(closed, closed.plus(depth));
+      Span uOpen = level.box(open, open.plus(depth));
+      Span all = around(axis, radius.halves(4));
       parts.add(
           new RefPart(
               "handle",
-              closed,
-              closed + depth,
-              open,
-              open + depth,
-              around(0, 2 * radius),
-              vise.handle().onWhileCutting() ? around(axis, 2 * radius) : null,
-              new Span(lowest, axis + radius),
+              uClosed.lo(),
+              uClosed.hi(),
+              uOpen.lo(),
+              uOpen.hi(),
+              around(NOTHING, radius.halves(4)),
+              vise.handle().onWhileCutting() ? all : null,
+              level.box(lowest, axis.plus(radius)),
               vise.provenance().tolerance()));
     }
   }
 
-  private void always(
-      String name, long loClosed, long hiClosed, long loOpen, long hiOpen, Span v, Span w) {
+  private void always(String name, Span u, Span v, Span w) {
+    always(name, u, u, v, w);
+  }
+
+  private void always(String name, Span closed, Span open, Span v, Span w) {
     if (complete) {
       long tolerance = vise.provenance().tolerance();
-      parts.add(new RefPart(name, loClosed, hiClosed, loOpen, hiOpen, v, w, w, tolerance));
+      parts.add(
+          new RefPart(name, closed.lo(), closed.hi(), open.lo(), open.hi(), v, w, w, tolerance));
     }
   }
 
-  /** The length; 0 for {@code none}; a blank drops the part and records the column. */
-  private long known(Column column, Dimension dimension) {
-    if (dimension.isBlank()) {
-      missing.add(column);
-      complete = false;
-      return 0;
+  /**
+   * The values of a reading; 0 for {@code none}. An open one is recorded; at best, a blank drops
+   * the part.
+   */
+  private Span known(Column column, Dimension dimension) {
+    if (dimension.isNone()) {
+      return NOTHING;
     }
-    return dimension.isNone() ? 0 : dimension.length();
+    if (dimension.isOpen()) {
+      missing.add(column);
+    }
+    if (dimension.isBlank() && level == RefLevel.BEST) {
+      complete = false;
+      return NOTHING;
+    }
+    return RefLevel.values(dimension, 0);
+  }
+
+  private static Span exactly(long length) {
+    return new Span(length, length);
   }
 
   /** middle ± width/2. */
-  private static Span around(long middle, long width) {
-    return new Span(middle - width / 2, middle + width / 2);
+  private Span around(Span middle, Span width) {
+    return level.box(middle.plus(width.halves(-1)), middle.plus(width.halves(1)));
   }
 }

@@ -13,6 +13,7 @@ import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;
 
 /** The reference solution of a job on a pairing. */
@@ -22,19 +23,22 @@ public final class ReferenceJob {
   private final Vise vise;
   private final Job job;
   private final RefJob part;
+  private final RefLevel level;
   private final RefModel model;
   private final List<String> fails = new ArrayList<>();
   private final Collection<Column> missing = new TreeSet<>();
   private final List<String> unchecked = new ArrayList<>();
   private boolean nowhereToLook;
 
-  private ReferenceJob(Settings settings, Machine machine, Vise vise, Job job) {
+  private ReferenceJob(Settings settings, Machine machine, Vise vise, Job job, RefLevel level) {
+    this.level = level;
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
     this.job = job;
     this.part = new RefJob(vise, job);
-    this.model = new RefModel(ReferencePairing.withoutHandRoom(settings), machine, vise, part);
+    this.model =
+        new RefModel(ReferencePairing.withoutHandRoom(settings), machine, vise, level, part);
     missing.addAll(model.missing);
   }
 
@@ -59,7 +63,11 @@ public final class ReferenceJob {
 
   /** Solves a job as the specification defines it. */
   public static Answer solve(Settings settings, Machine machine, Vise vise, Job job) {
-    return new ReferenceJob(settings, machine, vise, job).answer();
+    ReferenceJob worst = new ReferenceJob(settings, machine, vise, job, RefLevel.WORST);
+    Answer answer = worst.answer();
+    return answer.verdict().equals("held") || worst.missing.isEmpty()
+        ? answer
+        : new ReferenceJob(settings, machine, vise, job, RefLevel.BEST).answer();
   }
 
   private Answer answer() {
@@ -67,7 +75,7 @@ public final class ReferenceJob {
     Optional<Place> place = nowhereToLook ? Optional.empty() : place();
     OptionalLong toolRoom = tools();
     Optional<BigDecimal> loadRoom = load();
-    if (fails.isEmpty() && !missing.isEmpty()) {
+    if (fails.isEmpty() && level == RefLevel.BEST) {
       return new Answer(
           "unknown",
           fails,
@@ -107,7 +115,7 @@ public final class ReferenceJob {
     if (job.grip().isPresent() && job.grip().getAsLong() > part.jawHeight()) {
       fails.add("grip " + (job.grip().getAsLong() - part.jawHeight()));
     }
-    if (new RefModel(settings, machine, vise, false).regions.isEmpty()) {
+    if (RefModel.at(level, settings, machine, vise, false).regions.isEmpty()) {
       fails.add("mount");
     } else if (model.regions.isEmpty()) {
       fails.add("turn");
@@ -121,7 +129,7 @@ public final class ReferenceJob {
     Span openings = new Span(job.width(), most);
     RefChoice choice = new RefChoice(model, openings);
     boolean clear = choice.somewhereClear();
-    if (!model.missing.isEmpty()) {
+    if (level == RefLevel.BEST || !clear && !model.missing.isEmpty()) {
       if (!clear) {
         fails.add("hit");
       } else if (choice.leastShortfallOfClear() > 0) {
@@ -139,26 +147,43 @@ public final class ReferenceJob {
   }
 
   private OptionalLong tools() {
-    boolean longest = machine.noseMax().isKnown() && job.toolLength().isKnown();
-    boolean shortest = settings.shortestTool().isEmpty() || machine.noseMin().isKnown();
+    boolean longest = !machine.noseMax().isBlank() && !job.toolLength().isBlank();
+    boolean shortest = settings.shortestTool().isEmpty() || !machine.noseMin().isBlank();
     if (!longest || !shortest) {
       unchecked.add("tool");
     }
     OptionalLong room = OptionalLong.empty();
     if (longest) {
-      long tip = machine.noseMax().length() - job.toolLength().length();
+      ask(machine.noseMax(), Column.NOSE_MAX);
+      ask(job.toolLength(), Column.TOOL_LENGTH);
+      Span tool = RefLevel.values(job.toolLength(), 0);
+      Span nose = RefLevel.values(machine.noseMax(), 0);
+      long tip = least(nose.plus(tool.negated()));
       room = OptionalLong.of(tip - part.top());
       if (tip < part.top() + settings.clearance()) {
         fails.add("long tool " + (part.top() + settings.clearance() - tip));
       }
     }
     if (settings.shortestTool().isPresent() && shortest) {
-      long tip = machine.noseMin().length() - settings.shortestTool().getAsLong();
+      ask(machine.noseMin(), Column.NOSE_MIN);
+      Span nose = RefLevel.values(machine.noseMin(), 0).negated();
+      long tip = -least(nose) - settings.shortestTool().getAsLong();
       if (tip > part.top()) {
         fails.add("short tool " + (tip - part.top()));
       }
     }
     return room;
+  }
+
+  /** The end that leaves less at worst, the other at best. */
+  private long least(Span values) {
+    return level == RefLevel.WORST ? values.lo() : values.hi();
+  }
+
+  private void ask(Dimension reading, Column column) {
+    if (reading.isOpen()) {
+      missing.add(column);
+    }
   }
 
   private Optional<BigDecimal> load() {

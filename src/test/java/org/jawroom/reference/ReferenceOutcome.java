@@ -22,7 +22,8 @@ import org.jawroom.shop.value.Column;
  * @param caveats why a clear place is not shown as plain, in their own order
  * @param toolTooShort whether even the highest nose leaves less height over the bed than the
  *     shortest tool is long
- * @param missing the blank columns, for {@code unknown}
+ * @param bounds the best margins at worst and at best
+ * @param missing the columns of the open readings, for {@code unknown}
  */
 public record ReferenceOutcome(
     Verdict verdict,
@@ -33,7 +34,13 @@ public record ReferenceOutcome(
     OptionalLong roomOverJaws,
     Optional<BigDecimal> loadLeft,
     boolean toolTooShort,
+    Bounds bounds,
     List<Column> missing) {
+
+  /** Each empty where no reading is open, without end, and where nothing mounts. */
+  public record Bounds(OptionalLong atWorst, OptionalLong atBest) {
+    static final Bounds NONE = new Bounds(OptionalLong.empty(), OptionalLong.empty());
+  }
 
   /**
    * The recommended placement.

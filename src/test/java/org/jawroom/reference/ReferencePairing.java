@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.reference.ReferenceOutcome.Bounds;
 import org.jawroom.reference.ReferenceOutcome.Place;
 import org.jawroom.reference.ReferenceOutcome.Usable;
 import org.jawroom.shop.Settings;
@@ -18,31 +20,23 @@ import org.jawroom.shop.vise.Vise;
 /** The entry point of the reference. */
 public final class ReferencePairing {
   private static final long PRINTED = Length.MM / 100;
+  private static final int TRIED = 16;
 
   private ReferencePairing() {}
 
   /** Solves a pairing as the model defines it. */
   public static ReferenceOutcome solve(Settings settings, Machine machine, Vise vise) {
-    RefModel model = new RefModel(withoutHandRoom(settings), machine, vise, false);
+    RefModel model = RefModel.at(RefLevel.WORST, withoutHandRoom(settings), machine, vise, false);
     Verdict verdict = verdict(model, settings);
-    boolean hopeless = verdict == Verdict.NO_MOUNT || verdict == Verdict.NO_PLACE;
-    if (!model.missing.isEmpty() && !hopeless) {
-      return new ReferenceOutcome(
-          Verdict.UNKNOWN,
-          OptionalLong.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          List.of(),
-          OptionalLong.empty(),
-          Optional.empty(),
-          false,
-          List.copyOf(model.missing));
+    boolean open = !model.missing.isEmpty();
+    if (open && (verdict == Verdict.NO_MOUNT || verdict == Verdict.NO_PLACE)) {
+      return open(
+          model, RefModel.at(RefLevel.BEST, model.settings, machine, vise, false), settings);
     }
-    if (!model.missing.isEmpty() || verdict == Verdict.NO_MOUNT) {
-      return bare(model, verdict);
+    if (verdict == Verdict.NO_MOUNT) {
+      return bare(model, model, verdict);
     }
-    RefModel judged =
-        verdict == Verdict.FITS ? new RefModel(settings, machine, vise, false) : model;
+    RefModel judged = verdict == Verdict.FITS ? model.with(settings, false) : model;
     Span whole = judged.wholeOpening();
     Optional<Usable> usable =
         switch (verdict) {
@@ -64,7 +58,38 @@ public final class ReferencePairing {
         room(model),
         load(model),
         toolTooShort(model),
+        open
+            ? bounds(model, RefModel.at(RefLevel.BEST, model.settings, machine, vise, false))
+            : Bounds.NONE,
         List.of());
+  }
+
+  /** What no value of the open readings lets fit, or nobody knows. */
+  private static ReferenceOutcome open(RefModel worst, RefModel best, Settings settings) {
+    Verdict verdict = verdict(best, settings);
+    if (verdict == Verdict.NO_MOUNT || verdict == Verdict.NO_PLACE) {
+      return bare(worst, best, verdict);
+    }
+    return new ReferenceOutcome(
+        Verdict.UNKNOWN,
+        OptionalLong.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        OptionalLong.empty(),
+        Optional.empty(),
+        false,
+        bounds(worst, best),
+        List.copyOf(worst.missing));
+  }
+
+  private static Bounds bounds(RefModel worst, RefModel best) {
+    return worst.missing.isEmpty() ? Bounds.NONE : new Bounds(margin(worst), margin(best));
+  }
+
+  private static OptionalLong margin(RefModel model) {
+    long margin = new RefChoice(model, model.wholeOpening()).bestMargin();
+    return RefMargin.isFinite(margin) ? OptionalLong.of(margin) : OptionalLong.empty();
   }
 
   /** A hand room of 0 asks for no more than the clearance. */
@@ -87,7 +112,7 @@ public final class ReferencePairing {
   }
 
   /**
-   * The verdict with every blank relaxed.
+   * The verdict on a model at worst or at best.
    *
    * @param model without hand room
    * @param settings with hand room
@@ -97,13 +122,32 @@ public final class ReferencePairing {
       return Verdict.NO_MOUNT;
     }
     if (isClear(model)) {
-      boolean handRoom = isClear(new RefModel(settings, model.machine, model.vise, false));
+      boolean handRoom = isClear(model.with(settings, false));
       return handRoom ? Verdict.FITS : Verdict.AWKWARD;
     }
-    if (isClear(new RefModel(model.settings, model.machine, model.vise, true))) {
+    if (isClear(model.with(model.settings, true))) {
       return Verdict.MEASURE;
     }
-    return widest(model).isPresent() ? Verdict.LIMITED : Verdict.NO_PLACE;
+    boolean limited = widest(model).isPresent() || somewhereClearWithoutWhatIsNotShared(model);
+    return limited ? Verdict.LIMITED : Verdict.NO_PLACE;
+  }
+
+  /**
+   * Whether an opening range of the least width that counts is clear at best, since the values of a
+   * part's open readings share nothing over so short a range, though they do over a wider one.
+   * Tried at both ends, just inside them, and at places evenly between.
+   */
+  private static boolean somewhereClearWithoutWhatIsNotShared(RefModel model) {
+    long min = model.vise.opening().lo();
+    long last = model.vise.opening().hi() - model.settings.leastOpening();
+    if (!model.hasPartlyEmptyPart() || last < min) {
+      return false;
+    }
+    return LongStream.concat(
+            LongStream.of(min, Math.min(min + 1, last), Math.max(min, last - 1), last),
+            LongStream.range(1, TRIED).map(i -> min + (last - min) / TRIED * i))
+        .mapToObj(from -> new Span(from, from + model.settings.leastOpening()))
+        .anyMatch(openings -> new RefChoice(model, openings).somewhereClear());
   }
 
   private static boolean isClear(RefModel model) {
@@ -132,7 +176,9 @@ public final class ReferencePairing {
       caveats.add(Caveat.HEADS_LEFT_OUT);
     }
     RefPart base = model.base();
-    if (base != null && 4 * place.overhang().getAsLong() > base.hiClosed() - base.loClosed()) {
+    boolean endless = base != null && place.overhang().isEmpty();
+    if (endless
+        || base != null && 4 * place.overhang().getAsLong() > base.hiClosed() - base.loClosed()) {
       caveats.add(Caveat.OVERHANG);
     }
     if (!place.settable()) {
@@ -154,7 +200,7 @@ public final class ReferencePairing {
     return new Usable(widest.from(), widest.to(), new Span(from, to));
   }
 
-  private static ReferenceOutcome bare(RefModel model, Verdict verdict) {
+  private static ReferenceOutcome bare(RefModel model, RefModel best, Verdict verdict) {
     return new ReferenceOutcome(
         verdict,
         OptionalLong.empty(),
@@ -164,24 +210,26 @@ public final class ReferencePairing {
         room(model),
         load(model),
         toolTooShort(model),
+        bounds(model, best),
         List.of());
   }
 
   private static OptionalLong room(RefModel model) {
-    if (!model.machine.noseMax().isKnown()) {
+    if (model.machine.noseMax().isBlank()) {
       return OptionalLong.empty();
     }
     long jaw = Math.max(model.vise.jaws().height(), model.vise.jaws().platesHeight());
-    return OptionalLong.of(model.machine.noseMax().length() - model.vise.base().bedHeight() - jaw);
+    long nose = RefLevel.values(model.machine.noseMax(), 0).lo();
+    return OptionalLong.of(nose - model.vise.base().bedHeight() - jaw);
   }
 
   private static boolean toolTooShort(RefModel model) {
     OptionalLong tool = model.settings.shortestTool();
-    if (tool.isEmpty() || !model.machine.noseMax().isKnown()) {
+    if (tool.isEmpty() || model.machine.noseMax().isBlank()) {
       return false;
     }
-    long overBed = model.machine.noseMax().length() - model.vise.base().bedHeight();
-    return overBed < tool.getAsLong();
+    long nose = RefLevel.values(model.machine.noseMax(), 0).lo();
+    return nose - model.vise.base().bedHeight() < tool.getAsLong();
   }
 
   private static Optional<java.math.BigDecimal> load(RefModel model) {

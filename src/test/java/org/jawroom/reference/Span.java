@@ -2,14 +2,41 @@ package org.jawroom.reference;
 
 import org.jawroom.geometry.Length;
 
-/** A closed interval of half-nanometres. */
+/**
+ * A closed interval of half-nanometres; empty where {@code lo} lies above {@code hi}, as is what
+ * the values of a reading share where they share nothing.
+ */
 public record Span(long lo, long hi) {
   public static final Span ALL = new Span(-Length.ENDLESS, Length.ENDLESS);
 
-  public Span {
-    if (lo > hi) {
-      throw new IllegalArgumentException(lo + " > " + hi);
-    }
+  boolean isEmpty() {
+    return lo > hi;
+  }
+
+  /** The sums of one value of each; without end where one of them is. */
+  Span plus(Span other) {
+    return new Span(sum(lo, other.lo), sum(hi, other.hi));
+  }
+
+  Span negated() {
+    return new Span(-hi, -lo);
+  }
+
+  /** {@code numerator}/2 times every value. */
+  Span halves(long numerator) {
+    long a = times(lo, numerator);
+    long b = times(hi, numerator);
+    return new Span(Math.min(a, b), Math.max(a, b));
+  }
+
+  private static long sum(long a, long b) {
+    return !Length.isBounded(a) ? a : !Length.isBounded(b) ? b : a + b;
+  }
+
+  private static long times(long length, long numerator) {
+    return Length.isBounded(length)
+        ? length * numerator / 2
+        : Long.signum(numerator) * Long.signum(length) * Length.ENDLESS;
   }
 
   Span shifted(long by) {

@@ -66,6 +66,7 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
   /**
    * The constraints of parts and guards.
    *
+   * @param parts none of them empty at any opening, see {@link SweptParts#neverEmpty}
    * @param tap how much farther off than required everything must lie along x and y that is not
    *     clear by height; 0: no tap room
    */
@@ -80,10 +81,6 @@ public record OpeningBounds(long qLeast, long qMost, List<Bound> walls, List<Fac
     List<Bound> walls = new ArrayList<>();
     List<Facing> boxes = new ArrayList<>();
     for (Part part : parts.parts()) {
-      if (part.u().closed().isReversed() || part.u().open().isReversed()) {
-        // Empty over some openings at best. Left out, it can only make a range look wider there.
-        continue;
-      }
       ClearanceClass kind = ClearanceClass.of(part);
       long front = guards.face(kind, ahead, true);
       long back = guards.face(kind, behind, true);

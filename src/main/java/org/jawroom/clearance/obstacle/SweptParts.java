@@ -94,6 +94,18 @@ public final class SweptParts {
     return new SweptParts(all, openings, tolerant, true);
   }
 
+  /**
+   * The same without parts that are empty over some openings, as at best they may be. What is left
+   * can only look clearer than it is.
+   */
+  public SweptParts neverEmpty() {
+    List<Part> kept =
+        all.stream()
+            .filter(part -> !part.u().closed().isReversed() && !part.u().open().isReversed())
+            .toList();
+    return kept.size() == all.size() ? this : new SweptParts(kept, openings, tolerant, false);
+  }
+
   private static List<Part> withoutEmpty(List<Part> all, Interval openings) {
     boolean some = all.stream().anyMatch(part -> part.u().isEmpty(openings));
     return some ? all.stream().filter(part -> !part.u().isEmpty(openings)).toList() : all;

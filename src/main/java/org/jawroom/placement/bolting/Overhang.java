@@ -18,9 +18,14 @@ import org.jawroom.shop.vise.Vise;
 public final class Overhang {
   private Overhang() {}
 
-  /** The largest overhang over any edge, 0 if none; empty without a {@code base}. */
+  /**
+   * The largest overhang over any edge, 0 if none; empty without a {@code base}, or where a reading
+   * without end leaves it without end.
+   */
   public static OptionalLong at(Machine machine, Optional<Rectangle> base, Place place) {
-    return base.map(held -> OptionalLong.of(machine.top().shortfall(held, place.x(), place.y())))
+    return base.map(held -> machine.top().shortfall(held, place.x(), place.y()))
+        .filter(Certainty::hasEnd)
+        .map(OptionalLong::of)
         .orElse(OptionalLong.empty());
   }
 

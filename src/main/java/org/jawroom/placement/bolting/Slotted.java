@@ -162,7 +162,11 @@ public final class Slotted {
     return Interval.of(middle, held.lo() + held.hi() - middle);
   }
 
-  /** The slot of each anchor, 1 the first: the nearest centre line, ties to the lower number. */
+  /**
+   * The slot of each anchor, 1 the first: of those that serve it there the one with the nearest
+   * centre line, ties to the lower number; of all where none serves. A slot whose place is open may
+   * lie nearest on the average and yet not serve for all of its values.
+   */
   public List<Integer> slots(Anchors anchors, Orientation turn, Place place) {
     long across = along == Axis.X ? place.y() : place.x();
     List<Integer> slots = new ArrayList<>();
@@ -170,13 +174,25 @@ public final class Slotted {
       Ends ends = anchor.turned(turn, along).across();
       int nearest = 0;
       for (int j = 1; j < centres.size(); j++) {
-        if (twiceOff(centres.get(j), ends, across) < twiceOff(centres.get(nearest), ends, across)) {
+        if (isNearer(centres.get(j), centres.get(nearest), ends, across)) {
           nearest = j;
         }
       }
       slots.add(nearest + 1);
     }
     return slots;
+  }
+
+  private boolean isNearer(Interval centre, Interval other, Ends anchor, long across) {
+    boolean serves = serves(centre, anchor, across);
+    return serves == serves(other, anchor, across)
+        ? twiceOff(centre, anchor, across) < twiceOff(other, anchor, across)
+        : serves;
+  }
+
+  private boolean serves(Interval centre, Ends anchor, long across) {
+    Ends places = acrossIn(centre, anchor);
+    return places.lo() <= across && across <= places.hi();
   }
 
   /** Twice the distance of a centre line from the middle of an anchor. */

@@ -36,7 +36,8 @@ public final class OpeningSearch {
   public static OpeningRange widest(List<Region> regions, Interval full) {
     OpeningRange best = OpeningRange.EMPTY;
     Map<SweptParts, SweptParts> cores = new HashMap<>();
-    for (Region region : regions) {
+    for (Region each : regions) {
+      Region region = withoutPartlyEmpty(each);
       Obstacles core = core(region, full, cores);
       if (FreeSpace.belowZero(region.places(), core).isClear(0, Window.EVERYWHERE)) {
         best = widest(region, region.places(), 0, best);
@@ -51,7 +52,8 @@ public final class OpeningSearch {
     long tap = machine.settings().tapRoom();
     OpeningRange best = OpeningRange.EMPTY;
     Map<SweptParts, SweptParts> cores = new HashMap<>();
-    for (Region region : regions) {
+    for (Region each : regions) {
+      Region region = withoutPartlyEmpty(each);
       Optional<Strips> places = region.settable(machine);
       if (places.isPresent()
           && FreeSpace.tapped(places.get(), core(region, full, cores), tap)
@@ -60,6 +62,15 @@ public final class OpeningSearch {
       }
     }
     return best;
+  }
+
+  /**
+   * Parts that are empty over some openings at best are left out over all: a range may look wider
+   * so, which makes a pairing unknown rather than hopeless.
+   */
+  private static Region withoutPartlyEmpty(Region region) {
+    SweptParts parts = region.swept().neverEmpty();
+    return parts == region.swept() ? region : region.with(parts);
   }
 
   private static Obstacles core(Region region, Interval full, Map<SweptParts, SweptParts> cores) {

@@ -24,7 +24,7 @@ public record MarginBounds(OptionalLong atWorst, OptionalLong atBest) {
 
   /** A reading without end takes a margin out of all bounds of a machine. */
   private static OptionalLong bounded(OptionalLong margin) {
-    return margin.isPresent() && Math.abs(margin.getAsLong()) < Certainty.FAR / 4
+    return margin.isPresent() && Certainty.hasEnd(margin.getAsLong())
         ? margin
         : OptionalLong.empty();
   }

@@ -2,6 +2,7 @@ package org.jawroom.placement.search;
 
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.guard.NoseGuard;
 import org.jawroom.clearance.part.Part;
@@ -18,7 +19,7 @@ final class NoseSearch {
   /**
    * The least height within {@code heights} from which upward every guard that follows the nose
    * keeps margin ≥ 0 from every part that counts while cutting. Empty if not even the greatest
-   * height does, or if there is no such guard.
+   * height does, if a part reaches up without end, or if there is no such guard.
    */
   static OptionalLong lowest(
       List<NoseGuard> guards,
@@ -43,7 +44,9 @@ final class NoseSearch {
         }
       }
     }
-    return lowest <= heights.hi() ? OptionalLong.of(lowest) : OptionalLong.empty();
+    return lowest <= heights.hi() && Certainty.hasEnd(lowest)
+        ? OptionalLong.of(lowest)
+        : OptionalLong.empty();
   }
 
   /**

@@ -4,11 +4,14 @@ import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Optional;
+import java.util.OptionalLong;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
 import org.jawroom.reference.MachineDraft;
 import org.jawroom.shop.machine.Machine;
@@ -25,6 +28,18 @@ class OverhangTest {
     assertEquals(Optional.empty(), within(620 * MM + 1, 320 * MM));
     assertEquals(places(0, 0, 0, 1), within(620 * MM, 320 * MM - 1));
     assertEquals(Optional.empty(), within(620 * MM, 320 * MM + 1));
+  }
+
+  @Test
+  void at_baseWithoutEnd_isEmpty() {
+    Interval width = Interval.of(-100 * MM, 100 * MM);
+    Rectangle known = new Rectangle(Interval.of(-400 * MM, 100 * MM), width);
+    Rectangle endless = new Rectangle(Interval.of(-Certainty.FAR, 100 * MM), width);
+    Place place = new Place(0, 0);
+
+    assertEquals(OptionalLong.of(100 * MM), Overhang.at(table(), Optional.of(known), place));
+    assertEquals(OptionalLong.empty(), Overhang.at(table(), Optional.of(endless), place));
+    assertEquals(OptionalLong.empty(), Overhang.at(table(), Optional.empty(), place));
   }
 
   @Test

@@ -101,6 +101,25 @@ class SlottedTest {
     assertEquals(List.of(3, 3), slotted.slots(m12(wide), Orientation.FRONT, new Place(0, 51 * MM)));
   }
 
+  /** Slot 1 lies from −100 to 0, −50 on the average; slot 2 at 0 whatever the pitch. */
+  @Test
+  void slots_openPitch_takeThoseThatServeForEveryValue() {
+    MachineDraft draft = draft();
+    draft.slotPitch = Dimension.within(0, 100 * MM);
+    Slotted slotted = Slotted.of(draft.build());
+    Mount mount = pair(180, 70, 92, 18);
+    // The holes stand at y = −35 ± 40.
+    Place place = new Place(0, 35 * MM);
+
+    List<Integer> slots = slotted.slots(m12(mount), Orientation.FRONT, place);
+
+    assertEquals(List.of(2, 2), slots);
+    assertEquals(
+        Optional.of(Interval.of(30 * MM, 110 * MM)),
+        slotted.placesIn(slots, m12(mount), Orientation.FRONT).map(Rectangle::y));
+    assertEquals(Optional.empty(), slotted.placesIn(List.of(1, 1), m12(mount), Orientation.FRONT));
+  }
+
   @Test
   void slots_baseBolts_listTheOneAtMinusVFirst() {
     // Turned right, v points along +Y: the bolt at −v is nearer the operator.

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.guard.NoseGuard;
@@ -59,8 +60,19 @@ class NoseSearchTest {
     assertEquals(OptionalLong.of(151), sheets(60, 60, 1));
   }
 
-  /** A sheet 90 below the nose over a part from {@code lo} to {@code hi}. */
+  /** A part that reaches up without end is hit at every height, those without end included. */
+  @Test
+  void lowest_partWithoutEnd_isEmpty() {
+    assertEquals(OptionalLong.of(590), sheets(60, 500, 0, Length.ENDLESS));
+    assertEquals(OptionalLong.empty(), sheets(60, Certainty.FAR, 0, Length.ENDLESS));
+  }
+
   private static OptionalLong sheets(long lo, long hi, long clearance) {
+    return sheets(lo, hi, clearance, 500);
+  }
+
+  /** A sheet 90 below the nose over a part from {@code lo} to {@code hi}. */
+  private static OptionalLong sheets(long lo, long hi, long clearance, long noseMax) {
     Rectangle plan = new Rectangle(Interval.of(-5, 5), Interval.of(-5, 5));
     NoseGuard sheet = new NoseGuard(SHEET, plan, Interval.of(-90, -90), clearance, 0);
     OpeningInterval u = OpeningInterval.constant(Interval.of(0, 10), OPENINGS);
@@ -73,7 +85,7 @@ class NoseSearchTest {
         Orientation.RIGHT,
         new Place(0, 0),
         OPENINGS,
-        Interval.of(50, 500));
+        Interval.of(50, noseMax));
   }
 
   @Test
