@@ -15,6 +15,7 @@ import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.vise.Bolt;
 import org.jawroom.shop.vise.Mount;
 import org.jawroom.shop.vise.Vise;
+import org.jawroom.shop.vise.ViseReadings;
 
 /**
  * A reading of the tables that is blank or known within bounds only.
@@ -115,25 +116,12 @@ public record OpenReading(Column column, Measurand measurand, Dimension value) {
 
   private static Dimension ofVise(Vise vise, Column column) {
     return switch (column) {
-      case BASE_WIDTH -> vise.base().width();
-      case REAR_REACH -> vise.base().rearReach();
-      case FRONT_REACH -> vise.base().frontReach();
-      case FIXED_JAW_THICKNESS -> vise.jaws().fixedThickness();
-      case MOVING_JAW_THICKNESS -> vise.jaws().movingThickness();
-      case REAR_PROJECTION_CLOSED -> vise.screw().rear().closed();
-      case REAR_PROJECTION_OPEN -> vise.screw().rear().open();
-      case FRONT_PROJECTION_CLOSED -> vise.screw().front().closed();
-      case FRONT_PROJECTION_OPEN -> vise.screw().front().open();
-      case SCREW_HEIGHT -> vise.screw().height();
-      case SCREW_DIAMETER -> vise.screw().diameter();
-      case HANDLE_RADIUS -> vise.handle().radius();
-      case HANDLE_DEPTH -> vise.handle().depth();
       case BOLT_SPACING -> twice(ownBolt(vise).v());
       case BOLT_U -> ownBolt(vise).u();
       case BOLT_HOLE_U -> ownBolt(vise).holeU();
       case BOLT_HOLE_V -> ownBolt(vise).holeV();
       case VISE_MASS -> Dimension.BLANK;
-      default -> throw new IllegalArgumentException(column.path() + " is not the vise's own");
+      default -> ViseReadings.of(vise, column);
     };
   }
 

@@ -17,6 +17,7 @@ import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;
+import org.jawroom.shop.vise.ViseReadings;
 
 /**
  * Finds, for each open reading that only helps when larger (gaps) or only when smaller (reaches,

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import java.util.function.UnaryOperator;
-import org.jawroom.advice.blank.ViseReadings;
 import org.jawroom.advice.tape.FillableReading.Filled;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -19,6 +18,7 @@ import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.vise.Bolt;
 import org.jawroom.shop.vise.Mount;
 import org.jawroom.shop.vise.Vise;
+import org.jawroom.shop.vise.ViseReadings;
 
 /** Finds the open readings that an unknown pairing needs, in the order of the tables. */
 final class OpenReadings {

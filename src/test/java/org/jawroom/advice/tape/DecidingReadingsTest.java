@@ -14,7 +14,6 @@ import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.ToTape;
-import org.jawroom.advice.blank.ViseReadings;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.RandomShops;
@@ -29,6 +28,7 @@ import org.jawroom.shop.machine.Slots;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;
+import org.jawroom.shop.vise.ViseReadings;
 import org.junit.jupiter.api.Test;
 
 /**

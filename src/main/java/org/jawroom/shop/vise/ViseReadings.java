@@ -1,13 +1,8 @@
-package org.jawroom.advice.blank;
+package org.jawroom.shop.vise;
 
 import java.util.List;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
-import org.jawroom.shop.vise.Base;
-import org.jawroom.shop.vise.Handle;
-import org.jawroom.shop.vise.Projection;
-import org.jawroom.shop.vise.Screw;
-import org.jawroom.shop.vise.Vise;
 
 /** The readings of a vise's body by their columns, and the vise with another value of one. */
 public final class ViseReadings {
