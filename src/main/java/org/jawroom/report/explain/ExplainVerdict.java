@@ -139,15 +139,16 @@ record ExplainVerdict(ExplainFacts facts) {
     Optional<String> margins =
         open()
             .margins(bounds)
-            .map(both -> both + " " + unit().word() + ", all of that at worst and at best")
+            .map(both -> both + " " + unit().word() + ", every open reading at worst and at best")
             .or(() -> margin(bounds.atBest(), "at best"))
             .or(() -> margin(bounds.atWorst(), "at worst"));
-    return margins.map(words -> "Best margin " + words + "; without hand room.");
+    return margins.map(words -> "Best margin " + words + "; hand room not counted.");
   }
 
   private Optional<String> margin(OptionalLong margin, String how) {
     return margin.isPresent()
-        ? Optional.of(open().margin(margin) + " " + unit().word() + " with all of that " + how)
+        ? Optional.of(
+            open().margin(margin) + " " + unit().word() + " with every open reading " + how)
         : Optional.empty();
   }
 

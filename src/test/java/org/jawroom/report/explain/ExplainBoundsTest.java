@@ -86,7 +86,7 @@ class ExplainBoundsTest {
     List<String> lines = lines(roomy(range("-200", "40")), shop.vises().get(0));
     assertEquals("unknown: known only as rear_gap from -200 to 40 mm.", lines.get(1));
     assertEquals(
-        "Best margin from -104.35 to 34.65 mm, all of that at worst and at best; without hand room.",
+        "Best margin from -104.35 to 34.65 mm, every open reading at worst and at best; hand room not counted.",
         lines.get(2));
     assertTrue(lines.contains("  fits if rear_gap ≥ 4.35"), () -> String.join("\n", lines));
   }
@@ -115,7 +115,7 @@ class ExplainBoundsTest {
         "unknown: known only as front_gap from 60 to 80 mm, rear_gap from -200 to 40 mm.",
         lines.get(1));
     assertEquals(
-        "Best margin from -104.35 to 34.65 mm, all of that at worst and at best; without hand room.",
+        "Best margin from -104.35 to 34.65 mm, every open reading at worst and at best; hand room not counted.",
         lines.get(2));
     assertTrue(lines.contains("  can fit whatever front_gap is"), () -> String.join("\n", lines));
     assertTrue(
