@@ -177,8 +177,11 @@ public final class ReferencePairing {
     }
     RefPart base = model.base();
     boolean endless = base != null && place.overhang().isEmpty();
-    if (endless
-        || base != null && 4 * place.overhang().getAsLong() > base.hiClosed() - base.loClosed()) {
+    // Every value counts, also those that leave the base its least length.
+    long length =
+        RefLevel.values(model.vise.base().rearReach(), 0).lo()
+            + RefLevel.values(model.vise.base().frontReach(), 0).lo();
+    if (endless || base != null && 4 * place.overhang().getAsLong() > length) {
       caveats.add(Caveat.OVERHANG);
     }
     if (!place.settable()) {
