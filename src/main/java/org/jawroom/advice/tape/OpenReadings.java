@@ -158,7 +158,9 @@ final class OpenReadings {
     return Mount.baseBolts(bolt.u(), spacing, bolt.holeU(), bolt.holeV());
   }
 
-  /** Each row of {@code mounts} is one bolt; several of one mount are numbered as they stand. */
+  /**
+   * Each row of the table of mounts is one bolt; several of one mount are numbered as they stand.
+   */
   private void ofRows(Mount mount, Column column) {
     String word =
         switch (column) {
@@ -206,7 +208,7 @@ final class OpenReadings {
   }
 
   private Vise with(Mount mount, Mount instead) {
-    UnaryOperator<Mount> change = one -> one == mount ? instead : one;
+    UnaryOperator<Mount> change = one -> one.equals(mount) ? instead : one;
     return vise.toBuilder().mounts(vise.mounts().stream().map(change).toList()).build();
   }
 
