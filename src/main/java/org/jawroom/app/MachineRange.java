@@ -29,6 +29,6 @@ public record MachineRange(Shop shop, boolean isFirst) {
             machines ->
                 new MachineRange(
                     new Shop(shop.settings(), machines, shop.vises(), shop.jobs(), shop.checks()),
-                    machines.get(0) == shop.machines().get(0)));
+                    machines.get(0).equals(shop.machines().get(0))));
   }
 }

@@ -46,8 +46,7 @@ record NamedRange<T>(List<T> all, Function<T, String> name, Function<String, Opt
         return Optional.empty();
       }
     }
-    find.apply(range.strip());
-    return Optional.empty();
+    return find.apply(range.strip()).map(List::of);
   }
 
   /** Names may contain dots themselves, so every way to split the text is tried. */

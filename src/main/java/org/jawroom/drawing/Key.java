@@ -37,7 +37,8 @@ record Key(Graphics2D pen, double left, double top, double width, boolean open) 
   void paint() {
     double column = width / 2;
     for (int i = 0; i < ENTRIES.size(); i++) {
-      sample(ENTRIES.get(i), left + (i % 2) * column, top + 4 + i / 2 * LINE, column);
+      int line = i / 2;
+      sample(ENTRIES.get(i), left + (i % 2) * column, top + 4 + line * LINE, column);
     }
     if (open) {
       sample(OPEN, left, top + height(false), width);

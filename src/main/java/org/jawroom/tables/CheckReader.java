@@ -145,7 +145,7 @@ final class CheckReader {
               .toList();
       row.fault("guard", "is no guard of " + machine.get().name() + ledger.hint(name, () -> known));
     }
-    return guard.map(Optional::of);
+    return guard.isPresent() ? Optional.of(guard) : Optional.empty();
   }
 
   private static Optional<Check.Opening> opening(Row row, Optional<Vise> vise) {
