@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jawroom.app.Pairs;
+import org.jawroom.app.choice.Pairs;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
 

@@ -2,7 +2,7 @@ package org.jawroom.cli;
 
 import java.io.PrintWriter;
 import java.util.Optional;
-import org.jawroom.app.MachineRange;
+import org.jawroom.app.choice.MachineRange;
 import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.shop.Shop;
 import picocli.CommandLine.Option;

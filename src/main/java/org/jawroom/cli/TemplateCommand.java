@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.jawroom.app.ExitStatus;
+import org.jawroom.app.output.ExitStatus;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.publish.ReportKind;

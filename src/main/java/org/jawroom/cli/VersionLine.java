@@ -1,6 +1,6 @@
 package org.jawroom.cli;
 
-import org.jawroom.app.Version;
+import org.jawroom.app.output.Version;
 import picocli.CommandLine.IVersionProvider;
 
 /** What {@code --version} prints. */

@@ -1,7 +1,7 @@
 package org.jawroom.launch;
 
 import java.util.OptionalInt;
-import org.jawroom.app.ExitStatus;
+import org.jawroom.app.output.ExitStatus;
 
 /**
  * The main class of the child JVM that {@link QuickStart} starts. Its exit statuses are offset, so

@@ -1,7 +1,7 @@
 package org.jawroom.launch;
 
 import java.util.OptionalInt;
-import org.jawroom.app.UnreadableNames;
+import org.jawroom.app.input.UnreadableNames;
 
 /**
  * The main class of the JAR: runs small work in a child JVM ({@link QuickStart}), other work here.

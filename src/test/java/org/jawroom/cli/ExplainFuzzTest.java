@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jawroom.app.ExitStatus;
+import org.jawroom.app.output.ExitStatus;
 import org.jawroom.fuzz.FuzzedFolder;
 import org.jawroom.launch.Main;
 import org.jawroom.shop.Shop;

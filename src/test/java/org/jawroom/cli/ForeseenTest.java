@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jawroom.advice.Advisor;
-import org.jawroom.app.Solving;
+import org.jawroom.app.run.Solving;
 import org.jawroom.launch.Main;
 import org.jawroom.reference.BigShop;
 import org.jawroom.report.page.PageFile;

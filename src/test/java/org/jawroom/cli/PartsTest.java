@@ -11,7 +11,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.jawroom.app.MachineRange;
+import org.jawroom.app.choice.MachineRange;
 import org.jawroom.geometry.Length;
 import org.jawroom.launch.Main;
 import org.jawroom.reference.BigShop;

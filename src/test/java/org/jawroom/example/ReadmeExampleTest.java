@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jawroom.app.Version;
+import org.jawroom.app.output.Version;
 import org.junit.jupiter.api.Test;
 
 /** The README's section for those who use jawroom as a library. */

@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import org.jawroom.app.ExitStatus;
+import org.jawroom.app.output.ExitStatus;
 import org.jawroom.cli.GoldenTables;
 import org.jawroom.cli.NothingLostTest;
 import org.junit.jupiter.api.BeforeEach;

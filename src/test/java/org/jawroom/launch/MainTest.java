@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
-import org.jawroom.app.ExitStatus;
+import org.jawroom.app.output.ExitStatus;
 import org.junit.jupiter.api.Test;
 
 class MainTest {

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import org.jawroom.app.ExitStatus;
+import org.jawroom.app.output.ExitStatus;
 import org.junit.jupiter.api.Test;
 
 class SecondJavaTest {

@@ -169,7 +169,7 @@ final class AssessCsv {
           "",
           String.join(";", nut.machines()));
     }
-    OptionalLong thread = AssessWords.thread(one.machine());
+    OptionalLong thread = OfferWords.thread(one.machine());
     if (thread.isPresent()) {
       row("bolt", "thread", CsvReport.up(thread), "mm", "");
       OptionalLong hole = ClearanceHole.of(thread.getAsLong());

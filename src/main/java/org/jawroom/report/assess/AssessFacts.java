@@ -48,14 +48,14 @@ final class AssessFacts {
   }
 
   private void machine() {
-    same("status", it -> words.status(it.machine()));
-    same("price", it -> words.price(it.machine()));
-    same("table", it -> words.table(it.machine()));
-    same("travel", it -> words.travel(it.machine()));
-    same("T-slots", it -> words.slots(it.machine()));
-    same("spindle nose over the table", it -> words.nose(it.machine()));
-    same("source of the figures", it -> words.source(it.machine()));
-    same("not looked for", it -> words.notLookedFor(it.machine()));
+    same("status", it -> words.offer().status(it.machine()));
+    same("price", it -> words.offer().price(it.machine()));
+    same("table", it -> words.offer().table(it.machine()));
+    same("travel", it -> words.offer().travel(it.machine()));
+    same("T-slots", it -> words.offer().slots(it.machine()));
+    same("spindle nose over the table", it -> words.offer().nose(it.machine()));
+    same("source of the figures", it -> words.offer().source(it.machine()));
+    same("not looked for", it -> words.offer().notLookedFor(it.machine()));
     section("The machine, lengths in " + words.unit().plural());
   }
 
@@ -116,7 +116,7 @@ final class AssessFacts {
   }
 
   private void nuts() {
-    same("bolt", it -> words.bolt(it.machine()));
+    same("bolt", it -> words.offer().bolt(it.machine()));
     nuts("made for a slot this wide: fit", NutFit.Fit.FITS);
     nuts("for a narrower slot: go in with play, less bearing", NutFit.Fit.LOOSE);
     nuts("for a wider slot: do not go in", NutFit.Fit.TOO_WIDE);
@@ -187,16 +187,16 @@ final class AssessFacts {
   }
 
   private void lookFor() {
-    same("handle to the", it -> words.handle(it.machine()));
-    add("two bolt holes", it -> words.holes(it.machine()), it -> AssessWords.NOTHING);
-    same("bolt holes, ISO 273 medium", it -> words.hole(it.machine()));
+    same("handle to the", it -> words.offer().handle(it.machine()));
+    add("two bolt holes", it -> words.offer().holes(it.machine()), it -> AssessWords.NOTHING);
+    same("bolt holes, ISO 273 medium", it -> words.offer().hole(it.machine()));
     same(
         "vise and part together no higher than"
             + (assessment.tool().isPresent()
                 ? " (tool " + words.unit().brief(assessment.tool().getAsLong(), Rounding.UP) + ")"
                 : "; take off the longest tool"),
         words::stack);
-    same("vise and part together no heavier than", it -> words.load(it.machine()));
+    same("vise and part together no heavier than", it -> words.offer().load(it.machine()));
     section("What to look for in a vise for it");
   }
 

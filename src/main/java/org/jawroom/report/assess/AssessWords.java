@@ -1,14 +1,11 @@
 package org.jawroom.report.assess;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jawroom.advice.Advice;
@@ -19,32 +16,20 @@ import org.jawroom.advice.assess.Room;
 import org.jawroom.advice.assess.RoomLimit;
 import org.jawroom.advice.merit.PairingMerit;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Length;
-import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.CaveatWords;
-import org.jawroom.report.wording.JobWords;
-import org.jawroom.report.wording.LookedFor;
 import org.jawroom.report.wording.OpenWords;
 import org.jawroom.shop.Job;
-import org.jawroom.shop.machine.Machine;
-import org.jawroom.shop.machine.Slots;
 import org.jawroom.shop.value.Column;
-import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;
-import org.jawroom.standards.ClearanceHole;
-import org.jawroom.standards.TNut;
 
 /** The facts about a machine that might be bought, in words; lengths in the chosen unit. */
 record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
   static final String NOTHING = "–";
   static final String IN_DOUBT = "in doubt";
-
-  private static final String UNKNOWN = "unknown: ask";
 
   /** {@code 3: plain 125, plain 160 and 1 more}; the number alone without names. */
   String counted(List<String> names, boolean withNames) {
@@ -113,6 +98,11 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
   }
 
   private String some(List<String> names) {
+    return some(names, named);
+  }
+
+  /** The first of the names, and how many more there are. */
+  static String some(List<String> names, int named) {
     int more = names.size() - named;
     String first = names.stream().limit(named).collect(Collectors.joining(", "));
     return more > 0 ? first + " and " + more + " more" : first;
@@ -124,59 +114,6 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
 
   static List<String> jobs(Collection<Job> jobs) {
     return jobs.stream().map(Job::name).toList();
-  }
-
-  String status(Machine machine) {
-    return machine.candidate() ? "candidate" : "owned";
-  }
-
-  String price(Machine machine) {
-    return machine.price().map(BigDecimal::toPlainString).orElse(NOTHING);
-  }
-
-  String table(Machine machine) {
-    return figure(machine.tableLength()) + " × " + figure(machine.tableWidth());
-  }
-
-  String travel(Machine machine) {
-    return figure(machine.travelX()) + " × " + figure(machine.travelY());
-  }
-
-  String slots(Machine machine) {
-    Slots slots = machine.slots();
-    String words =
-        slots.count()
-            + " along "
-            + slots.direction().letter()
-            + ", "
-            + near(slots.width())
-            + " wide";
-    return slots.needsPitch() ? words + ", " + near(slots.pitch()) + " apart" : words;
-  }
-
-  String nose(Machine machine) {
-    return length(machine.noseMin()) + " to " + length(machine.noseMax());
-  }
-
-  String load(Machine machine) {
-    return machine.maxLoad().map(AssessWords::kilograms).orElse(UNKNOWN);
-  }
-
-  static String kilograms(BigDecimal load) {
-    return JobWords.kilograms(load, RoundingMode.FLOOR) + " kg";
-  }
-
-  String source(Machine machine) {
-    return machine.provenance().assumedExact()
-        ? "not given: taken as exact"
-        : (machine.provenance().source().isEmpty() ? "" : machine.provenance().source() + ", ")
-            + "± "
-            + unit.brief(machine.provenance().tolerance(), Rounding.UP);
-  }
-
-  String notLookedFor(Machine machine) {
-    List<String> kinds = LookedFor.not(machine);
-    return kinds.isEmpty() ? "nothing usual" : String.join(", ", kinds);
   }
 
   /**
@@ -233,30 +170,17 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
     return counted(vises(assessment.homeless().stream().filter(fit::contains).toList()), true);
   }
 
-  String bolt(Machine machine) {
-    OptionalLong thread = thread(machine);
-    if (machine.slots().width().isBlank()) {
-      return UNKNOWN;
-    }
-    return thread.isPresent() ? "M" + thread.getAsLong() / Length.MM : "none goes in";
-  }
-
-  /** Empty if no bolt goes into the slots or their width is blank. */
-  static OptionalLong thread(Machine machine) {
-    Dimension width = machine.slots().width();
-    return width.isKnown() && machine.slots().count() > 0
-        ? TNut.boltFor(width.length())
-        : OptionalLong.empty();
-  }
-
   String nuts(Assessed assessed, NutFit.Fit fit, boolean withNames) {
     if (assessed.machine().slots().width().isBlank()) {
-      return UNKNOWN;
+      return OfferWords.UNKNOWN;
     }
     List<String> sizes =
         assessed.nuts().stream()
             .filter(nut -> nut.fit() == fit)
-            .map(nut -> nearest(nut.slot()) + (withNames ? " (" + some(nut.machines()) + ")" : ""))
+            .map(
+                nut ->
+                    offer().nearest(nut.slot())
+                        + (withNames ? " (" + some(nut.machines()) + ")" : ""))
             .toList();
     return sizes.isEmpty() ? "none" : String.join(withNames ? "; " : ", ", sizes);
   }
@@ -313,90 +237,15 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
   }
 
   String stack(Assessed assessed) {
-    return assessed.stack().isPresent() ? figure(assessed.stack().getAsLong()) : UNKNOWN;
+    return assessed.stack().isPresent() ? figure(assessed.stack().getAsLong()) : OfferWords.UNKNOWN;
   }
 
-  /** The sides to which the handle may point. */
-  String handle(Machine machine) {
-    return machine.turns().stream()
-        .sorted()
-        .map(Orientation::word)
-        .collect(Collectors.joining(", "));
-  }
-
-  /** The distance that two bolt holes need, for each way the vise may stand. */
-  String holes(Machine machine) {
-    List<String> words = new ArrayList<>();
-    for (Axis axis : List.of(Axis.Y, Axis.X)) {
-      List<Orientation> turns =
-          machine.turns().stream().filter(turn -> turn.uAxis() == axis).sorted().toList();
-      if (!turns.isEmpty()) {
-        // Two abreast stand side by side across the direction in which the jaws open.
-        boolean abreastAlong = machine.slots().direction() != axis;
-        words.add(
-            "handle "
-                + turns.stream().map(Orientation::word).collect(Collectors.joining(" or "))
-                + ": "
-                + (abreastAlong
-                    ? "two abreast go into one slot at any distance; two in line, "
-                    : "two in line go into one slot at any distance; two abreast, ")
-                + apart(machine.slots()));
-      }
-    }
-    return String.join("; ", words);
-  }
-
-  private String apart(Slots slots) {
-    if (slots.count() < 2) {
-      return "not at all: there is one slot";
-    }
-    if (!slots.positions().isEmpty()) {
-      return "as far apart as two of its slots: "
-          + some(distances(slots.positions()).stream().map(this::nearest).toList());
-    }
-    if (!slots.pitch().isKnown()) {
-      return "as far apart as two of its slots: slot_pitch is unknown";
-    }
-    List<Long> multiples = new ArrayList<>();
-    for (int between = 1; between < slots.count(); between++) {
-      multiples.add(between * slots.pitch().length());
-    }
-    return multiples.stream().limit(named).map(this::nearest).collect(Collectors.joining(" or "))
-        + " apart, or slotted holes that reach that";
-  }
-
-  private static List<Long> distances(List<Long> positions) {
-    return positions.stream()
-        .flatMap(from -> positions.stream().filter(to -> to > from).map(to -> to - from))
-        .distinct()
-        .sorted()
-        .toList();
-  }
-
-  String hole(Machine machine) {
-    OptionalLong thread = thread(machine);
-    if (thread.isEmpty()) {
-      return bolt(machine);
-    }
-    OptionalLong hole = ClearanceHole.of(thread.getAsLong());
-    return hole.isPresent()
-        ? unit.brief(hole.getAsLong(), Rounding.UP) + " or more"
-        : "more than " + unit.brief(thread.getAsLong(), Rounding.UP);
-  }
-
-  private String near(Dimension dimension) {
-    return dimension.isKnown() ? nearest(dimension.length()) : "unknown";
-  }
-
-  private String nearest(long length) {
-    return unit.fine(length, Rounding.NEAREST);
-  }
-
-  private String length(Dimension dimension) {
-    return dimension.isKnown() ? figure(dimension.length()) : "unknown";
+  /** The words for the machine's own columns. */
+  OfferWords offer() {
+    return new OfferWords(unit, named);
   }
 
   String figure(long length) {
-    return unit.brief(length, Rounding.DOWN);
+    return offer().figure(length);
   }
 }

@@ -16,7 +16,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
-import org.jawroom.app.Solving;
+import org.jawroom.app.run.Solving;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.Invented;
 import org.jawroom.report.Opened;

@@ -1,0 +1,137 @@
+package org.jawroom.app.run;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jawroom.advice.Advice;
+import org.jawroom.app.input.Input;
+import org.jawroom.app.input.PeopleUnits;
+import org.jawroom.app.output.Progress;
+import org.jawroom.report.compare.ComparedSide;
+import org.jawroom.report.compare.PairingRows;
+import org.jawroom.report.compare.UnreadablePairings;
+import org.jawroom.report.csv.PairingsCsv;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.source.grid.UnreadableInput;
+
+/**
+ * One side of a comparison: an existing report, or tables to solve.
+ *
+ * @param path as given by the user
+ * @param pairings of a report those read; of tables those solved, once they are
+ * @param reading the result of reading the tables; empty for a report
+ */
+public record CompareSide(Path path, ComparedSide pairings, Optional<Reading> reading) {
+
+  /**
+   * Reads the input without solving it. A folder that contains {@code pairings.csv} is a report,
+   * and so is such a file.
+   *
+   * @param settings override those of tables; a report is compared as it is
+   * @param err receives a line for each ignored file or sheet
+   */
+  public static CompareSide read(Path path, Map<String, String> settings, PrintWriter err)
+      throws UnreadableInput, IOException {
+    Path file = file(path);
+    boolean named = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+    return named && Files.isRegularFile(file)
+        ? new CompareSide(path, rows(file), Optional.empty())
+        : new CompareSide(path, new ComparedSide(), Optional.of(Input.read(path, settings, err)));
+  }
+
+  private static Path file(Path path) {
+    return Files.isDirectory(path) ? path.resolve(PairingsCsv.FILE) : path;
+  }
+
+  private static ComparedSide rows(Path file) throws UnreadableInput, IOException {
+    ComparedSide side = new ComparedSide();
+    try (InputStream in = opened(file)) {
+      PairingRows.read(in, side::add);
+      return side;
+    } catch (UnreadablePairings wrong) {
+      throw noReport(file, wrong);
+    }
+  }
+
+  private static InputStream opened(Path file) throws UnreadableInput {
+    try {
+      return Files.newInputStream(file);
+    } catch (IOException refused) {
+      throw new UnreadableInput(file + " could not be read: " + refused.getMessage(), refused);
+    }
+  }
+
+  private static UnreadableInput noReport(Path file, UnreadablePairings why) {
+    return new UnreadableInput(file + " is no report of jawroom's: " + why.getMessage(), why);
+  }
+
+  /** Whether its tables have faults. */
+  public boolean isRefused() {
+    return reading.isPresent() && shop().isEmpty();
+  }
+
+  /** The unit for people in this shop; empty for a report. */
+  public Optional<PeopleUnit> unit() {
+    return reading.map(PeopleUnits::ofShop);
+  }
+
+  /**
+   * The pairings, solved by this call if they come from tables. Call it once, and only without
+   * faults.
+   */
+  public ComparedSide pairings(int threads, Progress progress) throws UnreadableInput, IOException {
+    if (reading.isPresent()) {
+      long[] row = {1};
+      Solving.stream(
+          shop().orElseThrow(),
+          false,
+          threads,
+          progress,
+          Function.identity(),
+          some -> add(some, row));
+    }
+    return pairings;
+  }
+
+  private void add(List<Advice> some, long[] row) throws IOException {
+    try {
+      PairingRows.of(some, (pairing, number) -> pairings.add(pairing, ++row[0]));
+    } catch (UnreadablePairings ours) {
+      throw new IllegalStateException("our own CSV could not be parsed", ours);
+    }
+  }
+
+  /** Refuses duplicate pairings; call it when all pairings have been compared. */
+  public void refuseTwins() throws UnreadableInput {
+    try {
+      pairings.refuseTwins();
+    } catch (UnreadablePairings alike) {
+      throw reading.isEmpty()
+          ? noReport(file(path), alike)
+          : new UnreadableInput(path + " cannot be compared: " + alike.getMessage(), alike);
+    }
+  }
+
+  /** The name of this side for a heading. */
+  public String heading() {
+    return path + (reading.isEmpty() ? " (a report, as it stands)" : " (tables, solved now)");
+  }
+
+  /** Whether this is a report in a folder of tables, which may have changed since. */
+  public boolean liesAmongTables() {
+    return reading.isEmpty() && Files.exists(path.resolve("machines.csv"));
+  }
+
+  private Optional<Shop> shop() {
+    return reading.flatMap(Reading::shop);
+  }
+}

@@ -1,0 +1,192 @@
+package org.jawroom.app.run;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import org.jawroom.advice.Advice;
+import org.jawroom.advice.Advisor;
+import org.jawroom.app.output.Progress;
+import org.jawroom.cell.CellPairing;
+import org.jawroom.placement.ShopPairings;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.job.JobPairing;
+import org.jawroom.placement.pairing.Layout;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.shop.Shop;
+
+/**
+ * Solves every pairing of a shop on several threads; the result does not depend on their number.
+ */
+public final class Solving {
+
+  /** The number of vises in a run: many if each takes microseconds, few if each takes long. */
+  private static final int QUICK = 256;
+
+  private static final int SLOW = 4;
+
+  private Solving() {}
+
+  /**
+   * Computes something for one pairing, given by the indices of machine and vise in input order.
+   */
+  private interface Question<A> {
+    A of(int machine, int vise);
+  }
+
+  /** The result of a run of pairings. */
+  private record Solved<T>(int pairings, T what) {}
+
+  /** Each outcome with its remedies, machines then vises in input order. */
+  public static List<Advice> all(Shop shop, int threads, Progress progress) {
+    return all(shop, threads, progress, solved -> Advisor.advise(shop.settings(), solved));
+  }
+
+  /**
+   * What {@code kept} keeps of each pairing, in the same order; it runs on the solving threads, and
+   * nothing else of a pairing is held.
+   */
+  public static <T> List<T> all(
+      Shop shop, int threads, Progress progress, Function<SolvedPairing, T> kept) {
+    ShopPairings pairings = ShopPairings.of(shop);
+    return collected(
+        shop, threads, progress, (machine, vise) -> kept.apply(pairings.solved(machine, vise)));
+  }
+
+  /** As {@link #all}, for at most {@code most} pairings spread over the shop. */
+  public static <T> List<T> sample(Shop shop, int most, Function<SolvedPairing, T> kept) {
+    ShopPairings pairings = ShopPairings.of(shop);
+    int machines = shop.machines().size();
+    int vises = shop.vises().size();
+    long all = (long) machines * vises;
+    long count = Math.min(most, all);
+    List<T> sample = new ArrayList<>();
+    for (long i = 0; i < count; i++) {
+      // Machines and vises are spread evenly; the shift by i gives each machine another vise.
+      int machine = (int) (i * machines / count);
+      int vise = (int) ((i * vises / count + i) % vises);
+      sample.add(kept.apply(pairings.solved(machine, vise)));
+    }
+    return sample;
+  }
+
+  /**
+   * Solves all pairings and passes runs of them on in input order.
+   *
+   * @param remedies whether to compute remedies; without, each advice has none
+   * @param prepared applied to each run on the solving threads
+   */
+  static <T> void stream(
+      Shop shop,
+      boolean remedies,
+      int threads,
+      Progress progress,
+      Function<List<Advice>, T> prepared,
+      Pipeline.Taker<T> taker)
+      throws IOException {
+    ShopPairings pairings = ShopPairings.of(shop);
+    Question<Advice> question =
+        remedies
+            ? (machine, vise) -> Advisor.advise(shop.settings(), pairings, machine, vise)
+            : (machine, vise) -> bare(pairings.solve(machine, vise));
+    stream(
+        new PairingRuns(shop, remedies ? SLOW : QUICK),
+        threads,
+        progress,
+        question,
+        prepared,
+        taker);
+  }
+
+  /**
+   * Where things stand at the recommended place of one pairing, which is solved when it is asked
+   * for: few of a shop's pairings are drawn, and all of them together are too large to keep.
+   */
+  public static IntFunction<Layout> layouts(Shop shop) {
+    ShopPairings pairings = ShopPairings.of(shop);
+    int vises = shop.vises().size();
+    return index -> pairings.solved(index / vises, index % vises).layout().orElseThrow();
+  }
+
+  /** Every job on every pairing: jobs, then machines, then vises in input order. */
+  public static List<JobOutcome> jobs(Shop shop, int threads, Progress progress) {
+    if (shop.jobs().isEmpty()) {
+      return List.of();
+    }
+    ShopPairings pairings = ShopPairings.of(shop);
+    return JobPairing.jobsFirst(
+        collected(
+            shop, threads, progress, (machine, vise) -> pairings.jobs(machine, vise, shop.jobs())),
+        shop.jobs().size());
+  }
+
+  /** The planner's data of each pairing, machines then vises in input order. */
+  public static List<CellPairing> cell(Shop shop, int threads, Progress progress) {
+    return collected(
+        shop,
+        threads,
+        progress,
+        (machine, vise) ->
+            CellPairing.solve(
+                shop.settings(),
+                shop.machines().get(machine),
+                shop.vises().get(vise),
+                shop.jobs()));
+  }
+
+  private static <A> List<A> collected(
+      Shop shop, int threads, Progress progress, Question<A> question) {
+    List<A> answers = new ArrayList<>();
+    try {
+      stream(
+          new PairingRuns(shop, SLOW),
+          threads,
+          progress,
+          question,
+          Function.identity(),
+          answers::addAll);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return answers;
+  }
+
+  private static <A, T> void stream(
+      PairingRuns runs,
+      int threads,
+      Progress progress,
+      Question<A> question,
+      Function<List<A>, T> prepared,
+      Pipeline.Taker<T> taker)
+      throws IOException {
+    long all = runs.pairings();
+    long[] done = {0};
+    try {
+      Pipeline.run(
+          runs.count(),
+          threads,
+          run -> {
+            List<A> answers = new ArrayList<>();
+            for (int vise = runs.firstVise(run); vise < runs.endOfVises(run); vise++) {
+              answers.add(question.of(runs.machine(run), vise));
+            }
+            return new Solved<>(answers.size(), prepared.apply(answers));
+          },
+          run -> {
+            taker.take(run.what());
+            done[0] += run.pairings();
+            progress.show(done[0], all);
+          });
+    } finally {
+      progress.clear();
+    }
+  }
+
+  private static Advice bare(Outcome outcome) {
+    return new Advice(outcome, List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
+  }
+}

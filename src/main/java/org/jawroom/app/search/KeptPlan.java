@@ -1,0 +1,61 @@
+package org.jawroom.app.search;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.report.plan.PlanRows;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
+import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.source.grid.FileRead;
+import org.jawroom.tables.source.grid.UnreadableInput;
+
+/** Reads the current assignments from a plan made earlier or written by hand. */
+public final class KeptPlan {
+  private KeptPlan() {}
+
+  /**
+   * The kind of vise now on each machine, both as indices in {@code shop}. A machine that has left
+   * the shop or the cell is noted and left out; a vise that has left is {@link Wishes#GONE}.
+   *
+   * @return empty, with every fault listed, if the file cannot be used
+   */
+  public static Optional<Map<Integer, Integer>> read(Path file, Shop shop, PrintWriter err)
+      throws UnreadableInput {
+    PlanRows rows = PlanRows.read(FileRead.bytes(file));
+    if (!rows.faults().isEmpty()) {
+      rows.faults().forEach(fault -> err.println(file + ": " + fault));
+      err.println("Nothing was written; put the plan to keep right and run again.");
+      return Optional.empty();
+    }
+    List<String> machines = shop.machines().stream().map(Machine::name).map(Names::key).toList();
+    List<String> vises = shop.vises().stream().map(Vise::name).map(Names::key).toList();
+    Map<Integer, Integer> kinds = new HashMap<>();
+    for (PlanRows.Row row : rows.rows()) {
+      int machine = machines.indexOf(Names.key(row.machine()));
+      int vise = vises.indexOf(Names.key(row.vise()));
+      if (machine < 0) {
+        err.println(
+            "Note: \"" + row.machine() + "\" of " + file + " is not in this cell; left out.");
+      } else if (!row.vise().isEmpty()) {
+        if (vise < 0) {
+          err.println(
+              "Note: \""
+                  + row.vise()
+                  + "\" of "
+                  + file
+                  + " is no vise of these tables any more, so \""
+                  + shop.machines().get(machine).name()
+                  + "\" changes in any case.");
+        }
+        kinds.put(machine, vise < 0 ? Wishes.GONE : vise);
+      }
+    }
+    return Optional.of(kinds);
+  }
+}

@@ -1,0 +1,52 @@
+package org.jawroom.app.search;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jawroom.app.output.Progress;
+import org.jawroom.app.run.Solving;
+import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.ShopCell;
+import org.jawroom.plan.Planner;
+import org.jawroom.plan.model.Plan;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.shop.Shop;
+
+/**
+ * Searches for the plan of a shop within a time limit: solves its pairings, then plans.
+ *
+ * @param wishes the demands on the plan; time and listeners are set here
+ * @param before the current assignments
+ */
+public record PlanSearch(
+    Wishes wishes, Optional<Map<Integer, Integer>> before, int threads, Deadline deadline) {
+
+  /** The best plan, or the best so far when time runs out; empty if there is none by then. */
+  public Optional<CellPlan> of(Shop shop, Progress progress) {
+    try {
+      return InTime.<CellPlan>run(deadline, found -> plan(shop, progress, found))
+          .filter(plan -> plan.plan().isProven() || !plan.plan().machines().isEmpty());
+    } finally {
+      progress.end();
+    }
+  }
+
+  private CellPlan plan(Shop shop, Progress progress, Consumer<CellPlan> found) {
+    ShopCell cell = ShopCell.of(shop, Solving.cell(shop, threads, progress));
+    Wishes asked =
+        before
+            .map(wishes::keeping)
+            .orElse(wishes)
+            .within(deadline::toSolve)
+            .announce(
+                step ->
+                    progress.step(
+                        step.aim() + ", step " + step.step() + " of at most " + step.steps()))
+            .find(soFar -> found.accept(plan(cell, soFar)));
+    return plan(cell, Planner.plan(cell.cell(), asked));
+  }
+
+  private CellPlan plan(ShopCell cell, Plan plan) {
+    return new CellPlan(cell, plan, before);
+  }
+}
