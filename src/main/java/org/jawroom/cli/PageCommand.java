@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.jawroom.advice.Advisor;
-import org.jawroom.app.choice.MachineRange;
 import org.jawroom.app.input.Input;
 import org.jawroom.app.output.ExitStatus;
 import org.jawroom.app.output.Progress;
@@ -74,12 +73,7 @@ final class PageCommand implements Callable<Integer> {
       description = "the file to write, .html or .htm (default: ${DEFAULT-VALUE})")
   private Path output;
 
-  @Option(
-      names = "--machines",
-      order = 2,
-      paramLabel = "A…B",
-      description = "only the machines from A to B, in the order of the tables, or one alone")
-  private String machines;
+  @Mixin private MachinesOption machines;
 
   @Mixin private Threads threads;
 
@@ -93,15 +87,11 @@ final class PageCommand implements Callable<Integer> {
       return Input.refuse(reading, err);
     }
     Output.check(spec, PageFile.destination(output), Input.files(input, reading));
-    Shop whole = reading.shop().get();
-    Optional<MachineRange> part =
-        machines == null
-            ? Optional.of(MachineRange.whole(whole))
-            : MachineRange.of(whole, machines, err);
+    Optional<Shop> part = machines.part(reading.shop().get(), err);
     if (part.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
-    Shop shop = part.get().shop();
+    Shop shop = part.get();
     Function<SolvedPairing, PagePairing> kept =
         solved -> PagePairing.of(Advisor.advise(shop.settings(), solved), solved);
     if (Foreseen.pairings(shop) > UNSEEN) {

@@ -12,7 +12,6 @@ import java.util.function.Function;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.advice.ToTape;
-import org.jawroom.app.choice.MachineRange;
 import org.jawroom.app.choice.ViseRange;
 import org.jawroom.app.input.Input;
 import org.jawroom.app.input.PeopleUnits;
@@ -85,12 +84,7 @@ final class TapeCommand implements Callable<Integer> {
               + " ${DEFAULT-VALUE})")
   private Path output;
 
-  @Option(
-      names = "--machines",
-      order = 2,
-      paramLabel = "A…B",
-      description = "only the machines from A to B, in the order of the tables, or one alone")
-  private String machines;
+  @Mixin private MachinesOption machines;
 
   @Option(
       names = "--vises",
@@ -124,10 +118,7 @@ final class TapeCommand implements Callable<Integer> {
   }
 
   private Optional<Shop> part(Shop shop, PrintWriter err) {
-    Optional<Shop> ofMachines =
-        machines == null
-            ? Optional.of(shop)
-            : MachineRange.of(shop, machines, err).map(MachineRange::shop);
+    Optional<Shop> ofMachines = machines.part(shop, err);
     return vises == null ? ofMachines : ofMachines.flatMap(part -> ViseRange.of(part, vises, err));
   }
 

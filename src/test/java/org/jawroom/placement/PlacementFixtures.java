@@ -62,6 +62,8 @@ public final class PlacementFixtures {
         Optional.empty(),
         false,
         MarginBounds.NONE,
-        List.of());
+        List.of(),
+        List.of(),
+        Optional.empty());
   }
 }

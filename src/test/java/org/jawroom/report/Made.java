@@ -252,6 +252,8 @@ public final class Made {
         load,
         tooShort,
         MarginBounds.NONE,
-        missing);
+        missing,
+        List.of(),
+        Optional.empty());
   }
 }

@@ -53,37 +53,6 @@ public record Outcome(
     List<Measurand> inDoubt,
     Optional<String> checked) {
 
-  /** A pairing that nobody checked on the machine. */
-  public Outcome(
-      Machine machine,
-      Vise vise,
-      Verdict verdict,
-      OptionalLong bestMargin,
-      Optional<Recommendation> recommended,
-      Optional<Interval> usableOpening,
-      List<Caveat> caveats,
-      OptionalLong roomOverJaws,
-      Optional<BigDecimal> loadLeft,
-      boolean shortestToolTooShort,
-      MarginBounds bounds,
-      List<Column> open) {
-    this(
-        machine,
-        vise,
-        verdict,
-        bestMargin,
-        recommended,
-        usableOpening,
-        caveats,
-        roomOverJaws,
-        loadLeft,
-        shortestToolTooShort,
-        bounds,
-        open,
-        List.of(),
-        Optional.empty());
-  }
-
   public Outcome {
     inDoubt = List.copyOf(inDoubt);
     caveats = List.copyOf(caveats);

@@ -178,6 +178,8 @@ class LimitsTest {
         loadLeft,
         false,
         MarginBounds.NONE,
-        List.of());
+        List.of(),
+        List.of(),
+        Optional.empty());
   }
 }
