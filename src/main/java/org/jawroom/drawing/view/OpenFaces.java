@@ -14,9 +14,6 @@ import org.jawroom.shop.machine.Guard;
  */
 final class OpenFaces {
 
-  /** Written into the first band of a view. */
-  static final String WORDS = "somewhere here";
-
   private final View view;
   private final List<Mark> marks = new ArrayList<>();
 
@@ -94,7 +91,7 @@ final class OpenFaces {
   }
 
   private void band(String id, Ink ink, Flat area, Flat edge) {
-    marks.add(new Mark(id + "-open", marks.isEmpty() ? WORDS : "", ink, area));
+    marks.add(new Mark(id + "-open", "", ink, area));
     marks.add(new Mark(id + "-edge", "", Ink.OPEN_EDGE, edge));
   }
 }
