@@ -2,6 +2,20 @@ package org.jawroom.cli;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jawroom.cli.command.AssessCommand;
+import org.jawroom.cli.command.CardCommand;
+import org.jawroom.cli.command.CheckCommand;
+import org.jawroom.cli.command.CompareCommand;
+import org.jawroom.cli.command.DrawCommand;
+import org.jawroom.cli.command.ExplainCommand;
+import org.jawroom.cli.command.FillCommand;
+import org.jawroom.cli.command.MatrixCommand;
+import org.jawroom.cli.command.PageCommand;
+import org.jawroom.cli.command.PlanCommand;
+import org.jawroom.cli.command.ReconcileCommand;
+import org.jawroom.cli.command.TapeCommand;
+import org.jawroom.cli.command.TemplateCommand;
+import org.jawroom.cli.option.VersionLine;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -72,7 +86,7 @@ public final class Jawroom implements Runnable {
   public static CommandLine of(String[] args) {
     CommandLine line = new CommandLine(new Jawroom());
     Class<?> asked = args.length == 0 ? null : COMMANDS.get(args[0]);
-    if (asked != null && asked.getPackage() == Jawroom.class.getPackage()) {
+    if (asked != null && asked.getPackage() == MatrixCommand.class.getPackage()) {
       add(args[0], asked, line);
     } else {
       COMMANDS.forEach((name, command) -> add(name, command, line));

@@ -12,7 +12,7 @@ import org.jawroom.app.output.ExitStatus;
 import org.jawroom.app.output.PlainWriter;
 import org.jawroom.app.output.PrintedData;
 import org.jawroom.cli.Jawroom;
-import org.jawroom.cli.PathArgument;
+import org.jawroom.cli.option.PathArgument;
 import org.jawroom.report.xlsx.WorkbookAhead;
 import org.jawroom.tables.source.grid.FileTrouble;
 import org.jawroom.tables.source.grid.UnreadableInput;

@@ -11,8 +11,8 @@ import org.jawroom.launch.Main;
  *
  * @param err what it said on standard error, lines ended as on Unix
  */
-record CommandRun(int status, String err) {
-  static final Path TABLES = Path.of("inputs/demo");
+public record CommandRun(int status, String err) {
+  public static final Path TABLES = Path.of("inputs/demo");
 
   static CommandRun of(String... args) {
     StringWriter err = new StringWriter();

@@ -1,7 +1,7 @@
 package org.jawroom.cli;
 
 /** Whether a text is one JSON value by the grammar of RFC 8259; reads it, makes nothing of it. */
-final class JsonCheck {
+public final class JsonCheck {
   private final String text;
   private int at;
 
@@ -9,7 +9,7 @@ final class JsonCheck {
     this.text = text;
   }
 
-  static boolean isValid(String text) {
+  public static boolean isValid(String text) {
     JsonCheck check = new JsonCheck(text);
     return check.value() && check.skipped() == text.length();
   }

@@ -1,0 +1,307 @@
+package org.jawroom.cli.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jawroom.app.choice.Pairs;
+import org.jawroom.app.input.Input;
+import org.jawroom.app.input.PeopleUnits;
+import org.jawroom.app.input.PrintedNames;
+import org.jawroom.app.output.ExitStatus;
+import org.jawroom.app.run.Facts;
+import org.jawroom.cli.option.Output;
+import org.jawroom.cli.option.SettingOptions;
+import org.jawroom.cli.option.VersionLine;
+import org.jawroom.placement.job.JobExplanation;
+import org.jawroom.placement.job.JobPairing;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.card.CardPaper;
+import org.jawroom.report.card.CheckSheet;
+import org.jawroom.report.card.SetupCards;
+import org.jawroom.report.card.statement.CardSubject;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.wording.JobWords;
+import org.jawroom.report.xlsx.RunFacts;
+import org.jawroom.shop.Job;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.source.grid.UnreadableInput;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code jawroom card}: a setup page for each pairing that has a place. */
+@Command(
+    name = "card",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
+    sortOptions = false,
+    description = {
+      "Writes a setup card as PDF, two pages for each vise.",
+      "The card shows the place of the vise and its range, bolts and torque, the gaps"
+          + " to check before the first run, and cautions. A vise without a place on the"
+          + " machine gets no card."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  jawroom card shop.xlsx \"knee mill\" \"plain 125\"",
+      "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" --paper letter",
+      "  jawroom card shop.xlsx \"knee mill\" \"plain 125\" --checks checks.csv",
+      "",
+      "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong"
+          + " use, no such"
+          + " machine or vise, or no card to write; 3 a file could not be read or written.",
+    })
+public final class CardCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "INPUT",
+      description = "a folder of CSV files or an XLSX workbook")
+  private Path input;
+
+  @Parameters(index = "1", paramLabel = "MACHINE", description = "its name in the tables")
+  private String machineName;
+
+  @Parameters(
+      index = "2..*",
+      arity = "1..*",
+      paramLabel = "VISE",
+      description = "its name in the tables; one card for each name")
+  private List<String> viseNames;
+
+  @Option(
+      names = {"-o", "--output"},
+      order = 1,
+      paramLabel = "FILE.pdf",
+      defaultValue = "card.pdf",
+      description = "the PDF to write (default: ${DEFAULT-VALUE})")
+  private Path output;
+
+  @Option(
+      names = "--paper",
+      order = 2,
+      paramLabel = "a4|letter",
+      description = "the paper size (default: a4; letter where people read inches)")
+  private String paper;
+
+  @Option(
+      names = "--job",
+      order = 3,
+      paramLabel = "NAME",
+      description =
+          "a job of the tables: the card shows its place, its opening and how the part sits")
+  private String jobName;
+
+  @Option(
+      names = "--checks",
+      order = 4,
+      paramLabel = "FILE.csv",
+      description =
+          "also write the gaps of the cards as rows of the table checks, to fill in what is found")
+  private Path checks;
+
+  @Option(
+      names = "--count",
+      order = 5,
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "so many vises of the kind side by side, all on one card (default: 1)")
+  private int count;
+
+  @Override
+  public Integer call() throws UnreadableInput, IOException {
+    Output.isFile(spec, output, ".pdf");
+    if (checks != null) {
+      Output.isFile(spec, checks, ".csv");
+    }
+    if (count < 1) {
+      throw new ParameterException(spec.commandLine(), "--count takes a whole number from 1 up.");
+    }
+    if (count > 1 && jobName != null) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--job shows where one vise holds the part: leave out --count or --job.");
+    }
+    PrintWriter err = spec.commandLine().getErr();
+    Reading reading = Input.read(input, SettingOptions.given(spec), err);
+    if (reading.shop().isEmpty()) {
+      return Input.refuse(reading, err);
+    }
+    Output.check(spec, SetupCards.destination(output), Input.files(input, reading));
+    if (checks != null) {
+      Output.check(spec, CheckSheet.destination(checks), Input.files(input, reading));
+    }
+    Shop shop = reading.shop().get();
+    Pairs pairs = new Pairs(shop, err);
+    Optional<Machine> machine = pairs.machine(machineName);
+    if (machine.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    CardPaper sheet = sheet(PeopleUnits.of(reading, machine.get()));
+    List<Optional<Vise>> vises = viseNames.stream().map(pairs::vise).distinct().toList();
+    return vises.contains(Optional.<Vise>empty())
+        ? ExitStatus.WRONG_USE
+        : write(reading, shop, machine.get(), vises.stream().map(Optional::get).toList(), sheet);
+  }
+
+  private CardPaper sheet(PeopleUnit unit) {
+    if (paper == null) {
+      return unit == PeopleUnit.INCH ? CardPaper.LETTER : CardPaper.A4;
+    }
+    return switch (paper.toLowerCase(Locale.ROOT)) {
+      case "a4" -> CardPaper.A4;
+      case "letter" -> CardPaper.LETTER;
+      default ->
+          throw new ParameterException(
+              spec.commandLine(), "--paper takes a4 or letter, not " + paper + ".");
+    };
+  }
+
+  private int write(Reading reading, Shop shop, Machine machine, List<Vise> vises, CardPaper sheet)
+      throws IOException {
+    PrintedNames printed = new PrintedNames(reading.origins(), spec.commandLine().getErr());
+    if (!PrintedNames.isReadable(machine.name())) {
+      spec.commandLine()
+          .getErr()
+          .println(
+              "No card for \"" + machine.name() + "\": " + PrintedNames.advice(machine.name()));
+      return ExitStatus.WRONG_USE;
+    }
+    Machine named = printed.of(machine);
+    Optional<Job> job = Optional.empty();
+    if (jobName != null) {
+      job = new Pairs(shop, spec.commandLine().getErr()).job(jobName);
+      if (job.isEmpty()) {
+        return ExitStatus.WRONG_USE;
+      }
+    }
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
+    List<CardSubject> cards = new ArrayList<>();
+    List<CardSubject> withOwnNames = new ArrayList<>();
+    for (Vise vise : vises) {
+      if (!PrintedNames.isReadable(vise.name())) {
+        noCard("\"" + vise.name() + "\"", PrintedNames.advice(vise.name()));
+        continue;
+      }
+      Vise printable = printed.of(vise);
+      Optional<CardSubject> card = subject(shop.settings(), named, printable, job, unit);
+      card.ifPresent(cards::add);
+      if (card.isPresent() && checks != null) {
+        subject(shop.settings(), machine, vise, job, unit).ifPresent(withOwnNames::add);
+      }
+    }
+    if (cards.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    List<Outcome> outcomes = cards.stream().map(CardSubject::outcome).toList();
+    RunFacts facts = Facts.ofPairings(reading, shop, outcomes).in(unit);
+    SetupCards.write(output, sheet, shop.settings(), cards, facts);
+    spec.commandLine()
+        .getOut()
+        .println(
+            "Written: "
+                + output
+                + " ("
+                + cards.size()
+                + (cards.size() == 1 ? " card of two pages)" : " cards of two pages)"));
+    if (checks != null) {
+      CheckSheet sheetToFill = CheckSheet.of(unit, withOwnNames);
+      sheetToFill.write(checks);
+      spec.commandLine()
+          .getOut()
+          .println(
+              "Written: "
+                  + checks
+                  + " ("
+                  + sheetToFill.rows().size()
+                  + " gaps in the order of the cards; fill in found and source, delete what was not"
+                  + " measured, correct from_left and from_front if the vise stands elsewhere)");
+    }
+    return ExitStatus.DONE;
+  }
+
+  private Optional<CardSubject> subject(
+      Settings settings, Machine machine, Vise vise, Optional<Job> job, PeopleUnit unit) {
+    return job.isPresent()
+        ? ofJob(settings, machine, vise, job.get(), unit)
+        : ofPairing(settings, machine, vise);
+  }
+
+  private Optional<CardSubject> ofPairing(Settings settings, Machine machine, Vise vise) {
+    List<String> warnings = Facts.warnings(settings, machine, vise);
+    if (count > 1) {
+      SolvedPairing solved = Pairing.solved(settings, machine, vise);
+      int most = solved.sideBySide().count();
+      if (count <= most) {
+        return Optional.of(CardSubject.ofRow(settings, solved, count, warnings));
+      }
+      noCard(
+          pair(machine, vise),
+          count
+              + " do not stand side by side there; at most "
+              + most
+              + (most == 1 ? " does" : " do")
+              + ".");
+      return Optional.empty();
+    }
+    Optional<CardSubject> card = CardSubject.of(settings, machine, vise, warnings);
+    if (card.isEmpty()) {
+      Verdict verdict = Pairing.solve(settings, machine, vise).verdict();
+      noCard(pair(machine, vise), reason(verdict) + ": see jawroom explain.");
+    }
+    return card;
+  }
+
+  private Optional<CardSubject> ofJob(
+      Settings settings, Machine machine, Vise vise, Job job, PeopleUnit unit) {
+    JobExplanation explanation = JobPairing.explain(settings, machine, vise, job);
+    if (explanation.outcome().isHeld()) {
+      SolvedPairing solved = Pairing.solved(settings, machine, vise);
+      return Optional.of(
+          CardSubject.of(solved, explanation, Facts.warnings(settings, machine, vise)));
+    }
+    String why =
+        explanation.outcome().shortfalls().isEmpty()
+            ? "a dimension that decides it is blank"
+            : String.join("; ", new JobWords(unit).failing(explanation.outcome()));
+    noCard(
+        pair(machine, vise),
+        "\"" + job.name() + "\" is not held: " + why + ": see jawroom explain --job.");
+    return Optional.empty();
+  }
+
+  private static String pair(Machine machine, Vise vise) {
+    return "\"" + vise.name() + "\" on \"" + machine.name() + "\"";
+  }
+
+  private void noCard(String of, String why) {
+    spec.commandLine().getErr().println("No card for " + of + ": " + why);
+  }
+
+  private static String reason(Verdict verdict) {
+    return switch (verdict) {
+      case NO_PLACE -> "there is no place for it";
+      case NO_MOUNT -> "neither bolts nor clamps hold it in any orientation allowed";
+      case UNKNOWN -> "a dimension that decides it is blank";
+      case FITS, AWKWARD, LIMITED, MEASURE ->
+          throw new IllegalArgumentException(verdict + " has a setup card; no reason to give");
+    };
+  }
+}

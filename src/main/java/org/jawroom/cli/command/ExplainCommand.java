@@ -1,0 +1,189 @@
+package org.jawroom.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.IntFunction;
+import java.util.function.Supplier;
+import org.jawroom.advice.Advisor;
+import org.jawroom.advice.Explanation;
+import org.jawroom.advice.merit.PairingMerit;
+import org.jawroom.app.choice.Pairs;
+import org.jawroom.app.input.Input;
+import org.jawroom.app.input.PeopleUnits;
+import org.jawroom.app.output.ExitStatus;
+import org.jawroom.app.run.Facts;
+import org.jawroom.cli.option.SettingOptions;
+import org.jawroom.cli.option.Terminal;
+import org.jawroom.cli.option.VersionLine;
+import org.jawroom.placement.job.JobExplanation;
+import org.jawroom.placement.job.JobPairing;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.explain.ExplainFacts;
+import org.jawroom.report.explain.ExplanationBrief;
+import org.jawroom.report.explain.ExplanationJson;
+import org.jawroom.report.explain.ExplanationText;
+import org.jawroom.report.explain.JobExplanationJson;
+import org.jawroom.report.explain.JobExplanationText;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.shop.Job;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.Shop;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
+import org.jawroom.tables.Reading;
+import org.jawroom.tables.source.grid.UnreadableInput;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/**
+ * {@code jawroom explain}: why one pairing, or a job on it, has its verdict, and what would make it
+ * fit.
+ */
+@Command(
+    name = "explain",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionLine.class,
+    modelTransformer = SettingOptions.class,
+    sortOptions = false,
+    description = {
+      "Explains one pairing, or how it holds a job.",
+      "Prints where the vise goes, in the measures of a tape; every clearance there,"
+          + " and where on the machine it is least; the other turns; and which single change"
+          + " would make it fit. With --job: whether the vise holds the part, and where; the"
+          + " height above it, the load, and everything that fails."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  jawroom explain shop.xlsx \"knee mill\" \"plain 125\"",
+      "  jawroom explain tables \"knee mill\" \"plain 125\" --json --clearance 8mm",
+      "  jawroom explain tables \"knee mill\" \"plain 125\" --job bracket",
+      "",
+      "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong"
+          + " use, or no such"
+          + " machine, vise or job; 3 a file could not be read.",
+    })
+public final class ExplainCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "INPUT",
+      description = "a folder of CSV files or an XLSX workbook")
+  private Path input;
+
+  @Parameters(index = "1", paramLabel = "MACHINE", description = "its name in the tables")
+  private String machineName;
+
+  @Parameters(index = "2", paramLabel = "VISE", description = "its name in the tables")
+  private String viseName;
+
+  @Option(
+      names = "--job",
+      order = 1,
+      paramLabel = "NAME",
+      description = "a job of the tables: explain whether and how the vise holds it")
+  private String jobName;
+
+  @Option(
+      names = "--all",
+      order = 2,
+      description = "every gap, mount and remedy, not what is read in a minute")
+  private boolean all;
+
+  @Option(names = "--json", order = 3, description = "print JSON for programs, lengths in mm")
+  private boolean json;
+
+  @Override
+  public Integer call() throws UnreadableInput {
+    Reading reading = Input.read(input, SettingOptions.given(spec), spec.commandLine().getErr());
+    if (reading.shop().isEmpty()) {
+      return Input.refuse(reading, spec.commandLine().getErr());
+    }
+    Shop shop = reading.shop().get();
+    Pairs pairs = new Pairs(shop, spec.commandLine().getErr());
+    Optional<Machine> machine = pairs.machine(machineName);
+    Optional<Vise> vise = machine.isPresent() ? pairs.vise(viseName) : Optional.empty();
+    if (vise.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    if (jobName != null) {
+      return explainJob(reading, pairs, machine.get(), vise.get());
+    }
+    explain(reading, machine.get(), vise.get());
+    return ExitStatus.DONE;
+  }
+
+  private int explainJob(Reading reading, Pairs pairs, Machine machine, Vise vise) {
+    Optional<Job> job = pairs.job(jobName);
+    if (job.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    Settings settings = reading.shop().orElseThrow().settings();
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
+    JobExplanation explanation = JobPairing.explain(settings, machine, vise, job.get());
+    print(
+        () -> JobExplanationJson.of(explanation),
+        columns -> JobExplanationText.lines(unit, settings, explanation, columns));
+    return ExitStatus.DONE;
+  }
+
+  private void explain(Reading reading, Machine machine, Vise vise) {
+    Shop shop = reading.shop().orElseThrow();
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
+    Settings settings = shop.settings();
+    Explanation explanation = Advisor.explain(settings, machine, vise);
+    // Alternatives in the house are listed only for a pairing that does not fit.
+    boolean fits = explanation.advice().outcome().verdict() == Verdict.FITS;
+    List<Outcome> onMachine =
+        fits
+            ? List.of()
+            : PairingMerit.bestFirst(
+                settings,
+                shop.vises().stream()
+                    .map(other -> Pairing.solve(settings, machine, other))
+                    .toList(),
+                PairingMerit.OF_VISES);
+    List<Outcome> ofVise =
+        fits
+            ? List.of()
+            : PairingMerit.bestFirst(
+                settings,
+                shop.machines().stream()
+                    .map(other -> Pairing.solve(settings, other, vise))
+                    .toList(),
+                PairingMerit.OF_MACHINES);
+    print(
+        () -> ExplanationJson.of(explanation, onMachine, ofVise),
+        columns -> {
+          ExplainFacts facts =
+              new ExplainFacts(
+                  unit,
+                  settings,
+                  explanation,
+                  onMachine,
+                  ofVise,
+                  Facts.warnings(settings, machine, vise));
+          return all
+              ? ExplanationText.lines(facts, columns)
+              : ExplanationBrief.lines(facts, columns);
+        });
+  }
+
+  private void print(Supplier<String> forPrograms, IntFunction<List<String>> forPeople) {
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      out.print(forPrograms.get());
+      out.flush();
+    } else {
+      forPeople.apply(Terminal.columns()).forEach(out::println);
+    }
+  }
+}

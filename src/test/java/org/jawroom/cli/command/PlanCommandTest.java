@@ -1,0 +1,401 @@
+package org.jawroom.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.jawroom.app.input.Input;
+import org.jawroom.app.output.Progress;
+import org.jawroom.app.run.Facts;
+import org.jawroom.app.search.Deadline;
+import org.jawroom.app.search.PlanSearch;
+import org.jawroom.cell.CellPairing;
+import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.ShopCell;
+import org.jawroom.launch.Main;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.plan.model.Wishes;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.plan.PlanReports;
+import org.jawroom.report.plan.PlanText;
+import org.jawroom.shop.Shop;
+import org.jawroom.tables.Reading;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The command on the golden shop <i>plan</i>, whose README works it by hand. */
+class PlanCommandTest {
+  private static final String BETTER = "o better plan exists";
+
+  @TempDir private Path folder;
+  private Path tables;
+  private Path reports;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @BeforeEach
+  void copyTables() throws Exception {
+    tables = Files.createDirectory(folder.resolve("tables"));
+    reports = folder.resolve("reports");
+    for (String name : List.of("machines.csv", "vises.csv", "jobs.csv", "settings.csv")) {
+      Files.copy(golden(name), tables.resolve(name));
+    }
+  }
+
+  @Test
+  void plan_withJobs_isAsWorkedByHand() throws Exception {
+    assertEquals(0, plan());
+
+    assertEquals(Files.readString(golden("expected-plan.csv")), written());
+    assertEquals(
+        List.of(
+            "A vise for 2 of 2 machines:",
+            "  roomier: long screw, 0.07 in to spare; keep open 3.63 to 6, or stand it where",
+            "      its job says",
+            "  tight: plain, 0.12 in to spare",
+            "Held: 2 of 3 jobs, 7 of 10 pieces",
+            "Not held:",
+            "  narrow, roomier: would be held with 1 x plain bought for 100; nothing cheaper",
+            "      does it",
+            "No better plan exists in this order: the most pieces held, then the most",
+            "machines equipped, then the most of them comfortable and settable, then the",
+            "widest openings in all, then the widest jaws in all, then the most vises set",
+            "out.",
+            "Written: " + reports.resolve("plan.csv"),
+            "Written: " + reports.resolve("plan.xlsx")),
+        out.toString().lines().toList());
+    assertEquals("", err.toString());
+  }
+
+  /** Held all the same, and marked: nothing else changes. */
+  @Test
+  void plan_jobThatRestsOnSomethingUnchecked_countsItAndNamesIt() throws Exception {
+    Path jobs = tables.resolve("jobs.csv");
+    Files.writeString(
+        jobs, Files.readString(jobs).replace("wide,4,5 1/2,2,,10 lb,8", "wide,4,5 1/2,2,,10 lb,"));
+
+    assertEquals(0, plan());
+
+    assertEquals(Files.readString(golden("expected-plan.csv")), written());
+    List<String> lines = out.toString().lines().toList();
+    int at = lines.indexOf("Held: 2 of 3 jobs, 7 of 10 pieces");
+    assertEquals(
+        List.of(
+            "Held as far as the tables say:",
+            "  wide: tool height not checked: tool_length is blank",
+            "Not held:"),
+        lines.subList(at + 1, at + 4));
+    XSSFSheet sheet = workbook().getSheet("Jobs");
+    assertEquals("○ roomier", sheet.getRow(5).getCell(2).getStringCellValue());
+    assertEquals(
+        "tool height not checked: tool_length is blank",
+        sheet.getRow(5).getCell(7).getStringCellValue());
+  }
+
+  @Test
+  void plan_thatMayBuy_isAsWorkedByHand() throws Exception {
+    assertEquals(0, plan("--buy"));
+
+    assertEquals(Files.readString(golden("expected-plan-buy.csv")), written());
+    assertTrue(out.toString().contains("To buy, 100 together:"), out.toString());
+    assertTrue(out.toString().contains("Held: 3 of 3 jobs, 10 of 10 pieces"), out.toString());
+  }
+
+  @Test
+  void plan_withoutJobs_isAsWorkedByHand() throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+
+    assertEquals(0, plan());
+
+    assertEquals(Files.readString(golden("expected-plan-without-jobs.csv")), written());
+    assertTrue(out.toString().contains("keep open 3.63 to 6"), out.toString());
+    assertFalse(out.toString().contains("Held"), out.toString());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"99.99, 0", "100, 1", "0, 0"})
+  void budget_decidesWhetherItIsBought(String budget, int bought) throws Exception {
+    assertEquals(0, plan("--buy", "--budget", budget));
+
+    assertEquals(bought, written().lines().filter(line -> line.endsWith(",vise,100")).count());
+    assertTrue(out.toString().contains("N" + BETTER), out.toString());
+  }
+
+  @Test
+  void keep_itsOwnPlan_changesNothing() throws Exception {
+    assertEquals(0, plan());
+    String before = written();
+    Path kept = Files.move(reports.resolve("plan.csv"), folder.resolve("kept.csv"));
+
+    assertEquals(0, plan("--keep", kept.toString()));
+
+    assertEquals(before, written());
+    assertEquals(2, out.toString().lines().filter(line -> line.contains("as it is")).count());
+    assertFalse(out.toString().contains("changed"), out.toString());
+  }
+
+  @Test
+  void keep_aPlanOfOtherTables_notesWhatIsGone() throws Exception {
+    Path kept =
+        Files.writeString(
+            folder.resolve("kept.csv"), "vise,note,machine\nsold,x,ROOMIER\n,,scrapped\n,,tight\n");
+
+    assertEquals(0, plan("--keep", kept.toString()));
+
+    assertEquals(
+        List.of(
+            "Note: \"sold\" of "
+                + kept
+                + " is no vise of these tables any more, so \"roomier\" changes in any"
+                + " case.",
+            "Note: \"scrapped\" of " + kept + " is not in this cell; left out."),
+        err.toString().lines().toList());
+    assertEquals(2, out.toString().lines().filter(line -> line.contains("changed, was")).count());
+  }
+
+  @Test
+  void keep_faultyPlan_isRefusedWithEveryFault() throws Exception {
+    Path kept =
+        Files.writeString(
+            folder.resolve("kept.csv"), "machine,vise\ntight,plain\ntight,\n,plain\nroomier\n");
+
+    assertEquals(1, plan("--keep", kept.toString()));
+
+    assertEquals(
+        List.of(
+            kept + ": row 3, column machine: \"tight\" stands in row 2 already",
+            kept + ": row 4, column machine: is blank; what belongs here is a name",
+            kept + ": row 5 has 1 cells, but the header has 2",
+            "Nothing was written; put the plan to keep right and run again."),
+        err.toString().lines().toList());
+    assertFalse(Files.exists(reports));
+  }
+
+  @Test
+  void keep_fileThatIsNotThere_isUnreadable() {
+    assertEquals(3, plan("--keep", folder.resolve("no.csv").toString()));
+    assertTrue(err.toString().contains("there is no such file"), err.toString());
+  }
+
+  @Test
+  void timeLimit_ofNothing_isStatus2AndWritesNothing() {
+    assertEquals(2, plan("--time-limit", "0"));
+
+    assertEquals("", out.toString());
+    assertEquals(
+        List.of(
+            "No plan was found within --time-limit 0. Nothing was written; give it more time, or"
+                + " fewer --machines."),
+        err.toString().lines().toList());
+    assertFalse(Files.exists(reports));
+  }
+
+  /** The solver gets no time at all, the rest as much as it needs. */
+  @Test
+  void timeLimit_overBeforeTheSolver_givesWhatIsThereAndClaimsNothing() throws Exception {
+    Reading reading = Input.read(tables, Map.of());
+    Shop read = reading.shop().orElseThrow();
+    Shop shop = ShopCell.planned(read, read.machines());
+    Deadline deadline = new Deadline(() -> 600_000, 600_000);
+    CellPlan plan =
+        new PlanSearch(Wishes.none(), Optional.empty(), 2, deadline)
+            .of(shop, Progress.on(new PrintWriter(err)))
+            .orElseThrow();
+    List<Outcome> outcomes = plan.of().pairings().stream().map(CellPairing::outcome).toList();
+    PlanReports.write(reports, plan, Facts.of(reading, shop, outcomes), Optional.empty());
+
+    assertFalse(plan.plan().machines().isEmpty());
+    String text = String.join("\n", PlanText.lines(plan, PeopleUnit.MM, List.of()));
+    assertFalse(text.contains(BETTER), text);
+    assertTrue(text.contains("A better plan may exist; not proven: the most pieces held"), text);
+    assertTrue(text.contains("--time-limit"), text);
+    XSSFSheet sheet = workbook().getSheet("Plan");
+    assertEquals("Plan: a better plan may exist", sheet.getRow(0).getCell(0).getStringCellValue());
+  }
+
+  @Test
+  void workbook_saysWhatIsPlannedAndWhatWouldHoldTheRest() throws Exception {
+    assertEquals(0, plan());
+
+    XSSFWorkbook book = workbook();
+    List<String> names = new ArrayList<>();
+    book.sheetIterator().forEachRemaining(sheet -> names.add(sheet.getSheetName()));
+    assertEquals(List.of("Plan", "Jobs", "Inputs", "Cautions"), names);
+    XSSFSheet sheet = book.getSheet("Plan");
+    assertEquals("Plan: no better plan exists", sheet.getRow(0).getCell(0).getStringCellValue());
+    assertEquals("↔ long screw", sheet.getRow(3).getCell(1).getStringCellValue());
+    assertEquals(0.07, sheet.getRow(3).getCell(3).getNumericCellValue());
+    assertEquals("wide", sheet.getRow(3).getCell(6).getStringCellValue());
+    XSSFSheet jobs = book.getSheet("Jobs");
+    assertEquals("narrow, roomier", jobs.getRow(3).getCell(0).getStringCellValue());
+    assertEquals(
+        "would be held with 1 × plain bought for 100; nothing cheaper does it",
+        jobs.getRow(3).getCell(7).getStringCellValue());
+  }
+
+  @Test
+  void cards_areOneForEachMachineOfThePlan() throws Exception {
+    assertEquals(0, plan("--cards"));
+
+    try (PDDocument cards = Loader.loadPDF(Files.readAllBytes(reports.resolve("cards.pdf")))) {
+      assertEquals(2 * 2, cards.getNumberOfPages(), "two pages a card");
+      String text = new PDFTextStripper().getText(cards);
+      assertTrue(text.contains("long screw") && text.contains("tight"), text);
+    }
+  }
+
+  @Test
+  void plan_whateverTheThreads_givesTheSameBytes() throws Exception {
+    assertEquals(0, plan("--threads", "1"));
+    byte[] csv = Files.readAllBytes(reports.resolve("plan.csv"));
+    byte[] book = Files.readAllBytes(reports.resolve("plan.xlsx"));
+
+    assertEquals(0, plan("--threads", "5"));
+
+    assertArrayEquals(csv, Files.readAllBytes(reports.resolve("plan.csv")));
+    assertArrayEquals(book, Files.readAllBytes(reports.resolve("plan.xlsx")));
+  }
+
+  @Test
+  void machines_named_aloneAreOfTheCell() throws Exception {
+    assertEquals(0, plan("--machines", " ROOMIER ;"));
+
+    assertEquals(2, written().lines().count());
+    assertTrue(written().contains("\r\nroomier,plain,1,9.525,"), written());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--machines=rommier | There is no machine \"rommier\" in these tables; did you mean \"roomier\"?",
+        "--machines=; | --machines names none; leave it out for all.",
+        "--budget=5 | --budget goes with --buy: without it nothing is bought.",
+        "--buy --budget=much | option --budget: \"much\" is not a number; write digits alone, as 25 or 12.5",
+        "--buy --budget=-1 | option --budget: \"-1\" is below 0",
+        "--buy --budget=1.005 | option --budget: \"1.005\" could be 1.005 or 1005; write 1005 or"
+            + " 1.01",
+        "--buy --budget=1.0055 | option --budget: \"1.0055\" has more than two decimals",
+        "--time-limit=-1 | --time-limit takes whole seconds from 0 up.",
+        "--threads=0 | --threads takes a whole number from 1 up.",
+      })
+  void wrongUse_isStatus2AndOneLineSaysWhy(String options, String line) {
+    assertEquals(2, plan(options.split(" ")));
+    assertEquals(line, err.toString().lines().findFirst().orElseThrow());
+    assertFalse(Files.exists(reports));
+  }
+
+  @Test
+  void candidate_isOfTheCellOnlyWhereItMayBeBought() throws Exception {
+    Path machines = tables.resolve("machines.csv");
+    List<String> rows = Files.readAllLines(machines);
+    Files.write(
+        machines,
+        List.of(
+            rows.get(0) + ",status,price",
+            rows.get(1) + ",candidate,",
+            rows.get(2) + ",candidate,9000"));
+
+    assertEquals(2, plan("--machines=tight"));
+    assertEquals("\"tight\" is a candidate: with --buy it can be bought.", err.toString().strip());
+    err.getBuffer().setLength(0);
+    assertEquals(2, plan("--machines=roomier", "--buy"));
+    assertEquals(
+        "\"roomier\" is a candidate: give it a price, so that it can be bought.",
+        err.toString().strip());
+    err.getBuffer().setLength(0);
+    assertEquals(0, plan("--buy"));
+    assertEquals(
+        "Note: the candidate \"roomier\" has no price, so it cannot be bought.",
+        err.toString().strip());
+    assertTrue(written().contains("\r\ntight,plain,1,3.175,"), written());
+    assertTrue(written().contains(",machine,9000\r\n"), written());
+  }
+
+  /** 75 lb each; on 30 in of table three stand side by side, which 150 lb would not carry. */
+  @ParameterizedTest
+  @CsvSource({"300 lb, 3", "150 lb, 2", "74 lb, 0"})
+  void count_isNoMoreThanTheTableCarries(String load, int count) throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    Path machines = tables.resolve("machines.csv");
+    Files.writeString(machines, Files.readString(machines).replace("300 lb", load));
+    Path vises = tables.resolve("vises.csv");
+    Files.writeString(vises, Files.readString(vises).replace(",1,100\n", ",5,100\n"));
+
+    assertEquals(0, plan("--machines=roomier"));
+
+    String row = written().lines().skip(1).findFirst().orElseThrow();
+    assertTrue(row.startsWith(count == 0 ? "roomier,,," : "roomier,plain," + count + ","), row);
+  }
+
+  /**
+   * One alone has all its work within the spindle's reach, 12 either way; so has each of several:
+   * jaws 6 wide reach no farther than that with their middle at 9. Bases of 7 1/2 then stand from
+   * 15 − 9 − 3 3/4 = 2 1/4 (57.15), 11 1/4 (285.75) and 20 1/4 (514.35) on.
+   */
+  @Test
+  void several_onOneTable_areListedWithAPlaceEach() throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    Path vises = tables.resolve("vises.csv");
+    Files.writeString(vises, Files.readString(vises).replace(",1,100\n", ",3,100\n"));
+
+    assertEquals(0, plan("--machines=roomier", "--cards", "--show=mm"));
+
+    List<String> where =
+        workbook().getSheet("Plan").getRow(3).getCell(5).getStringCellValue().lines().toList();
+    assertEquals("each handle to the front, base bolts", where.get(0));
+    assertEquals(
+        List.of(
+            "1: base's left side 57.2 from the table's left edge",
+            "2: base's left side 285.8 from the table's left edge",
+            "3: base's left side 514.4 from the table's left edge"),
+        where.stream().skip(1).map(line -> line.substring(0, line.indexOf(','))).toList());
+    try (PDDocument cards = Loader.loadPDF(Files.readAllBytes(reports.resolve("cards.pdf")))) {
+      assertEquals(2, cards.getNumberOfPages(), "two pages a card");
+      String text = new PDFTextStripper().getText(cards).replaceAll("\\s+", " ");
+      assertTrue(text.contains("3 side by side: 1: base's"), text);
+    }
+  }
+
+  private int plan(String... options) {
+    out.getBuffer().setLength(0);
+    List<String> args =
+        new ArrayList<>(List.of("plan", tables.toString(), "-o", reports.toString()));
+    args.addAll(Arrays.asList(options));
+    return Main.run(
+        args.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  private String written() throws Exception {
+    return Files.readString(reports.resolve("plan.csv"));
+  }
+
+  private XSSFWorkbook workbook() throws Exception {
+    return new XSSFWorkbook(
+        new ByteArrayInputStream(Files.readAllBytes(reports.resolve("plan.xlsx"))));
+  }
+
+  private static Path golden(String name) throws Exception {
+    return Path.of(PlanCommandTest.class.getResource("/org/jawroom/golden/plan/" + name).toURI());
+  }
+}
