@@ -108,7 +108,7 @@ class OpeningTwinTest {
       Box box = new Box(interval(random, 7), interval(random, 7), interval(random, 5));
       guards.add(ClearanceFixtures.guard("guard " + i, -i, false, Situation.CUTTING, box, 0, 0));
     }
-    Strips places = Strips.of(new Rectangle(interval(random, 3), interval(random, 3)));
+    Strips places = Strips.of(Axis.X, new Rectangle(interval(random, 3), interval(random, 3)));
     Orientation turn = Orientation.values()[random.nextInt(4)];
     return new Region(
         turn,

@@ -133,7 +133,9 @@ public final class Regions {
         fastening
             .anchors()
             .map(anchors -> machine.slotted().places(anchors, turn))
-            .orElseGet(() -> Optional.of(Strips.of(anywhere(turn))));
+            .orElseGet(
+                () ->
+                    Optional.of(Strips.of(machine.machine().slots().direction(), anywhere(turn))));
     Optional<Rectangle> allowed =
         machine.settings().maxOverhang().isPresent()
             ? Overhang.allowed(

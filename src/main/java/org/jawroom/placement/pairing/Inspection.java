@@ -64,6 +64,11 @@ public final class Inspection {
     return new Inspection(model, List.of(own), own, place, Optional.of(work));
   }
 
+  /** Details of a place of a region over the full opening range; no other region competes. */
+  public static Inspection at(Model model, Region own, Place place) {
+    return new Inspection(model, List.of(own), own, model.description().of(own, place));
+  }
+
   /** The placement that the details are of. */
   public Recommendation place() {
     return recommended;

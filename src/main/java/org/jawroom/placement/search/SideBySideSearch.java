@@ -3,12 +3,10 @@ package org.jawroom.placement.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
-import org.jawroom.clearance.gap.MarginField;
-import org.jawroom.clearance.gap.PairBounds;
 import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.bolting.Anchors;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -48,14 +46,14 @@ public final class SideBySideSearch {
     SideBySide most = SideBySide.NONE;
     Interval openings = vise.vise().opening();
     for (Region region : regions) {
-      MarginField field = region.field(openings);
       FreeSpace space = region.space(openings);
       Window reached = Candidate.of(region, machine, vise, openings).reaching(shortfall);
       long apart = apart(region);
       for (Rectangle held : bands(region)) {
         Optional<Rectangle> band = within(held, reached);
         if (band.isPresent()) {
-          List<Long> positions = spread(free(space, field, band.get()), apart);
+          IntervalSet free = space.along(0, window(band.get()));
+          List<Long> positions = spread(free, apart);
           if (positions.size() > most.count()) {
             most =
                 new SideBySide(
@@ -105,49 +103,6 @@ public final class SideBySideSearch {
     return apart;
   }
 
-  /**
-   * The positions along the slots for which some position across them within {@code band} is clear.
-   */
-  private List<Interval> free(FreeSpace space, MarginField field, Rectangle band) {
-    Interval reach = band.along(along);
-    TreeSet<Long> changes = new TreeSet<>(List.of(reach.lo(), reach.hi()));
-    for (PairBounds pair : field.bounds()) {
-      for (long edge :
-          new long[] {
-            along == Axis.X ? pair.a() : pair.c(), along == Axis.X ? pair.b() : pair.d()
-          }) {
-        if (reach.contains(edge)) {
-          changes.add(edge);
-        }
-      }
-    }
-    List<Interval> free = new ArrayList<>();
-    Long before = null;
-    for (long change : changes) {
-      // Clearness is constant between two changes, and the free set is closed.
-      if (before != null && change - before > 1 && isFree(space, band, before + 1)) {
-        add(free, Interval.of(before, change));
-      } else if (isFree(space, band, change)) {
-        add(free, Interval.of(change, change));
-      }
-      before = change;
-    }
-    return free;
-  }
-
-  private static void add(List<Interval> free, Interval next) {
-    int last = free.size() - 1;
-    if (last >= 0 && free.get(last).hi() == next.lo()) {
-      free.set(last, free.get(last).hull(next));
-    } else {
-      free.add(next);
-    }
-  }
-
-  private boolean isFree(FreeSpace space, Rectangle band, long at) {
-    return space.isClear(0, across(band, at));
-  }
-
   /** A place across the slots with as much margin as climbing from a clear one gives. */
   private Place place(FreeSpace space, Rectangle band, long at) {
     Window line = across(band, at);
@@ -162,35 +117,37 @@ public final class SideBySideSearch {
         : new Window(across.lo(), across.hi(), at, at);
   }
 
+  private static Window window(Rectangle band) {
+    return new Window(band.x().lo(), band.x().hi(), band.y().lo(), band.y().hi());
+  }
+
   /**
    * The largest number of positions at least {@code apart}; spread evenly if all evenly spaced
    * positions are free.
    */
-  private static List<Long> spread(List<Interval> free, long apart) {
+  private static List<Long> spread(IntervalSet free, long apart) {
     List<Long> first = packed(free, apart);
     if (first.isEmpty()) {
       return first;
     }
-    long lo = free.get(0).lo();
-    long hi = free.get(free.size() - 1).hi();
+    long lo = free.ends()[0];
+    long hi = free.ends()[free.ends().length - 1];
     List<Long> even = new ArrayList<>();
     for (int i = 0; i < first.size(); i++) {
       even.add(first.size() == 1 ? lo + (hi - lo) / 2 : lo + (hi - lo) / (first.size() - 1) * i);
     }
-    boolean allFree =
-        even.stream().allMatch(at -> free.stream().anyMatch(interval -> interval.contains(at)));
-    return allFree ? even : first;
+    return even.stream().allMatch(free::contains) ? even : first;
   }
 
-  private static List<Long> packed(List<Interval> free, long apart) {
+  private static List<Long> packed(IntervalSet free, long apart) {
     List<Long> positions = new ArrayList<>();
     long next = Long.MIN_VALUE;
-    for (Interval interval : free) {
-      long at = Math.max(next, interval.lo());
-      while (at <= interval.hi()) {
+    for (int i = 0; i < free.ends().length; i += 2) {
+      long at = Math.max(next, free.ends()[i]);
+      while (at <= free.ends()[i + 1]) {
         positions.add(at);
-        next = at + apart;
-        at = next;
+        at += apart;
+        next = at;
       }
     }
     return positions;

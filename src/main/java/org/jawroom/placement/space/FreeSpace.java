@@ -5,6 +5,7 @@ import org.jawroom.clearance.gap.Limit;
 import org.jawroom.clearance.obstacle.Obstacles;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.IntervalSet;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
 
@@ -206,6 +207,16 @@ public final class FreeSpace {
   /** How far off an obstacle must lie along p or q that is not at least {@code t} off in height. */
   private long off(long f, long t) {
     return f < 0 ? Math.max(t, tap) : t;
+  }
+
+  /**
+   * The positions along the strips for which some position across them has margin ≥ {@code margin},
+   * without tap room.
+   */
+  public IntervalSet along(long margin, Window window) {
+    return margin > bound
+        ? IntervalSet.of()
+        : new AlongStrips(strips, walls, near(), margin).within(window);
   }
 
   /** A position in {@code window} to start a search from; null if there is none. */

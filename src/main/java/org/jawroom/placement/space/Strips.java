@@ -45,9 +45,8 @@ public final class Strips {
     return new Strips(along == Axis.X, pLo, pHi, q);
   }
 
-  /** A single strip along the longer side. */
-  public static Strips of(Rectangle places) {
-    Axis along = places.x().length() >= places.y().length() ? Axis.X : Axis.Y;
+  /** A single strip that is a rectangle. */
+  public static Strips of(Axis along, Rectangle places) {
     Interval p = places.along(along);
     Interval q = places.along(along.across());
     return of(along, p.lo(), p.hi(), IntervalSet.of(q.lo(), q.hi()));

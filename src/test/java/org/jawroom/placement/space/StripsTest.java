@@ -26,10 +26,11 @@ class StripsTest {
   }
 
   @Test
-  void ofRectangle_longerInXOrInY_isThatRectangle() {
-    for (Rectangle places : List.of(rectangle(0, 9, 3, 5), rectangle(3, 5, 0, 9))) {
-      assertEquals(List.of(places), Strips.of(places).rectangles());
-      assertEquals(9, Strips.of(places).pHi);
+  void ofRectangle_alongXOrY_isThatRectangle() {
+    Rectangle places = rectangle(0, 9, 3, 5);
+    for (Axis along : List.of(Axis.X, Axis.Y)) {
+      assertEquals(List.of(places), Strips.of(along, places).rectangles());
+      assertEquals(places.along(along).hi(), Strips.of(along, places).pHi);
     }
   }
 
