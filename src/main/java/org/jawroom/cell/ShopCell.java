@@ -46,14 +46,11 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
    * The shop reduced to the given machines that can be part of a cell, and to jobs with a quantity.
    */
   public static Shop planned(Shop shop, List<Machine> machines) {
-    return new Shop(
-        shop.settings(),
-        machines.stream()
-            .filter(machine -> !machine.candidate() || machine.price().isPresent())
-            .toList(),
-        shop.vises(),
-        shop.jobs().stream().filter(job -> job.quantity() > 0).toList(),
-        shop.checks());
+    return shop.withMachines(
+            machines.stream()
+                .filter(machine -> !machine.candidate() || machine.price().isPresent())
+                .toList())
+        .withJobs(shop.jobs().stream().filter(job -> job.quantity() > 0).toList());
   }
 
   /**

@@ -12,6 +12,7 @@ import org.jawroom.shop.Check;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Measurand;
@@ -82,9 +83,10 @@ public final class ShopReader {
       JobReader.read(owner, machineRows).ifPresent(jobs::add);
     }
     List<Check> checks = new CheckReader(machineRows, viseRows, machines, vises, ledger).all();
+    List<ViseSet> sets = new SetReader(machineRows, viseRows, vises, ledger).all();
     Optional<Shop> shop =
         faults.isEmpty()
-            ? Optional.of(new Shop(settings, machines, vises, jobs, checks))
+            ? Optional.of(new Shop(settings, machines, vises, jobs, checks, sets))
             : Optional.empty();
     return new Reading(
         shop,

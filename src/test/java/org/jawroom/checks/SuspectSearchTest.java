@@ -103,9 +103,7 @@ class SuspectSearchTest {
     List<Check> checks = forms.stream().map(form -> found(form, terms, errors, random)).toList();
     String input =
         profile + " seed " + seed + " wrong " + wrong + "\n" + ShopCsv.text(shop) + checks;
-    Reconciliation said =
-        Reconciliation.of(
-            new Shop(shop.settings(), shop.machines(), shop.vises(), List.of(), checks));
+    Reconciliation said = Reconciliation.of(shop.withJobs(List.of()).withChecks(checks));
     if (wrongs == 0) {
       assertEquals(List.of(), said.suspicions(), input);
       nothingWrong++;

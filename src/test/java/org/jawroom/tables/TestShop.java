@@ -122,6 +122,10 @@ public final class TestShop {
   }
 
   /** A check of the mill and the vise of {@link #sound}. */
+  public TestShop set(String... cells) {
+    return row("sets", with(cells, "set", "pair", "vise", "vise"));
+  }
+
   public TestShop check(String... cells) {
     return row(
         "checks",

@@ -17,6 +17,9 @@ import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.set.SetOutcome;
+import org.jawroom.placement.set.SetPairing;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.shop.Shop;
 
 /**
@@ -122,6 +125,19 @@ public final class Solving {
         collected(
             shop, threads, progress, (machine, vise) -> pairings.jobs(machine, vise, shop.jobs())),
         shop.jobs().size());
+  }
+
+  /** What is worked out beside the pairings: jobs, and sets of vises. */
+  public static ShopOutcomes beside(Shop shop, int threads, Progress progress) {
+    List<SetOutcome> sets =
+        shop.sets().stream()
+            .flatMap(
+                set ->
+                    shop.machines().stream()
+                        .filter(set::isFor)
+                        .map(machine -> SetPairing.solve(shop.settings(), machine, set)))
+            .toList();
+    return new ShopOutcomes(jobs(shop, threads, progress), sets);
   }
 
   /** The planner's data of each pairing, machines then vises in input order. */

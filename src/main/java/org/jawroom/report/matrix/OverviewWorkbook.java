@@ -3,10 +3,10 @@ package org.jawroom.report.matrix;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.List;
-import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.set.SetsSheet;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.xlsx.CautionsSheet;
 import org.jawroom.report.xlsx.InputsSheet;
@@ -58,12 +58,15 @@ public final class OverviewWorkbook implements Closeable {
   }
 
   /** Writes the workbook after all pairings were added; does not close {@code out}. */
-  public void writeTo(OutputStream out, Totals totals, List<JobOutcome> jobs, RunFacts facts)
+  public void writeTo(OutputStream out, Totals totals, ShopOutcomes beside, RunFacts facts)
       throws IOException {
     workbook.fill(
         book -> {
-          if (!jobs.isEmpty()) {
-            JobsSheet.add(book, styles, shop, jobs, limits);
+          if (!beside.jobs().isEmpty()) {
+            JobsSheet.add(book, styles, shop, beside.jobs(), limits);
+          }
+          if (!shop.sets().isEmpty()) {
+            SetsSheet.add(book, styles, shop.settings(), beside.sets(), limits);
           }
           PairingsSheet.addChosen(book, styles, totals.chosen(), limits);
           TallySheet.addByMachine(book, styles, totals, remedies);

@@ -1,6 +1,5 @@
 package org.jawroom.report.wording;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -23,18 +22,23 @@ public record CaveatWords(PeopleUnit unit) {
 
   /** One phrase for each caveat, in order; empty for a plain fit. */
   public List<String> of(Outcome outcome) {
-    List<String> words = new ArrayList<>();
-    if (outcome.caveats().contains(Caveat.IN_DOUBT)) {
-      words.add(inDoubt(outcome.inDoubt()));
+    if (outcome.recommended().isPresent()) {
+      return of(outcome.caveats(), outcome.inDoubt(), outcome.recommended().get());
     }
-    outcome
-        .recommended()
-        .ifPresent(
-            place ->
-                outcome.caveats().stream()
-                    .filter(caveat -> caveat != Caveat.IN_DOUBT)
-                    .forEach(caveat -> words.add(words(caveat, place))));
-    return words;
+    return outcome.caveats().contains(Caveat.IN_DOUBT)
+        ? List.of(inDoubt(outcome.inDoubt()))
+        : List.of();
+  }
+
+  /**
+   * One phrase for each caveat of a place, in order.
+   *
+   * @param suspects the readings in doubt
+   */
+  public List<String> of(List<Caveat> caveats, List<Measurand> suspects, Recommendation place) {
+    return caveats.stream()
+        .map(caveat -> caveat == Caveat.IN_DOUBT ? inDoubt(suspects) : words(caveat, place))
+        .toList();
   }
 
   /** {@code in doubt: checks on the machine say that rear_gap of knee mill may be wrong}. */

@@ -31,10 +31,19 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   /** One line for each step. */
   public List<String> of(Recommendation place) {
+    return of(place, spare(place.limit()));
+  }
+
+  /**
+   * The same where neighbours limit it as well.
+   *
+   * @param spare by how much the vise may stand off either way
+   */
+  public List<String> of(Recommendation place, long spare) {
     List<String> lines = new ArrayList<>();
     lines.add("handle to the " + place.handleTo().word() + ", " + mount(place));
     lines.add(fastening(place));
-    lines.addAll(edges(place.handleTo(), place.x(), place.y(), spare(place.limit())));
+    lines.addAll(edges(place.handleTo(), place.x(), place.y(), spare));
     return lines;
   }
 

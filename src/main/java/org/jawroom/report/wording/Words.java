@@ -162,14 +162,16 @@ public record Words(PeopleUnit unit) {
     if (outcome.verdict() == Verdict.LIMITED) {
       addUnlessEmpty(marks, new CaveatWords(unit).hand(outcome));
     }
-    outcome.recommended().ifPresent(place -> addPlaceMarks(outcome.machine(), place, marks));
+    outcome.recommended().ifPresent(place -> marks.addAll(placeMarks(outcome.machine(), place)));
     if (!outcome.open().isEmpty()) {
       marks.add("holds " + new OpenWords(unit).whatever(outcome.openReadings()));
     }
     return marks;
   }
 
-  private void addPlaceMarks(Machine machine, Recommendation place, List<String> marks) {
+  /** The marks of a place that are no caveats: straps, smaller bolts, what the spindle misses. */
+  public List<String> placeMarks(Machine machine, Recommendation place) {
+    List<String> marks = new ArrayList<>();
     if (place.fastening().clamped()) {
       marks.add("held by strap clamps");
     }
@@ -180,6 +182,7 @@ public record Words(PeopleUnit unit) {
       marks.add(
           "spindle misses " + unit.brief(place.reachShortfall(), Rounding.UP) + " of the work");
     }
+    return marks;
   }
 
   /** The diameter of the bolt that goes with the machine's slots. */

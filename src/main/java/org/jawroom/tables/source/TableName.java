@@ -36,7 +36,7 @@ record TableName(Kind kind, Optional<TableSpec> table) {
   private static final TableName LATER = new TableName(Kind.LATER, Optional.empty());
   private static final TableName OTHER = new TableName(Kind.OTHER, Optional.empty());
 
-  private static final Set<String> PLANNED = Set.of("standing", "sets");
+  private static final Set<String> PLANNED = Set.of("standing");
 
   /** Formats of text and pictures: they have no cells. */
   private static final Set<String> DOCUMENTS =
@@ -95,7 +95,20 @@ record TableName(Kind kind, Optional<TableSpec> table) {
           "ods");
 
   /** Words that contain a table's name but mean something else. */
-  private static final Set<String> ORDINARY = Set.of("amounts", "advises", "devises", "revises");
+  private static final Set<String> ORDINARY =
+      Set.of(
+          "amounts",
+          "advises",
+          "devises",
+          "revises",
+          "offsets",
+          "assets",
+          "presets",
+          "subsets",
+          "insets",
+          "resets",
+          "toolsets",
+          "datasets");
 
   /** The longest name in file systems and spreadsheets. */
   private static final int LONGEST = 255;

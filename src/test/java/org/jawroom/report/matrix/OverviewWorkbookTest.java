@@ -25,6 +25,7 @@ import org.jawroom.report.SampleShop;
 import org.jawroom.report.csv.Batch;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Tally;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
@@ -172,7 +173,14 @@ class OverviewWorkbookTest {
   private XSSFWorkbook book(SheetLimits limits, ReportOptions wanted) throws IOException {
     try (Reports reports =
         new Reports(
-            folder, shop, List.of(), wanted, PeopleUnit.MM, Solving.layouts(shop), 100, limits)) {
+            folder,
+            shop,
+            ShopOutcomes.ofJobs(List.of()),
+            wanted,
+            PeopleUnit.MM,
+            Solving.layouts(shop),
+            100,
+            limits)) {
       // In runs that end within machines.
       for (int first = 0; first < sample.advice.size(); first += 9) {
         int end = Math.min(sample.advice.size(), first + 9);
