@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import org.jawroom.app.choice.Pairs;
 import org.jawroom.app.input.Input;
 import org.jawroom.app.input.PeopleUnits;
@@ -15,6 +16,7 @@ import org.jawroom.app.input.PrintedNames;
 import org.jawroom.app.output.ExitStatus;
 import org.jawroom.app.run.Facts;
 import org.jawroom.cli.option.Output;
+import org.jawroom.cli.option.SetOption;
 import org.jawroom.cli.option.SettingOptions;
 import org.jawroom.cli.option.VersionLine;
 import org.jawroom.placement.job.JobExplanation;
@@ -23,6 +25,8 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.set.SetOutcome;
+import org.jawroom.placement.set.SetPairing;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.CheckSheet;
 import org.jawroom.report.card.SetupCards;
@@ -33,6 +37,7 @@ import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.Reading;
@@ -62,10 +67,11 @@ import picocli.CommandLine.Spec;
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\"",
       "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" --paper letter",
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\" --checks checks.csv",
+      "  jawroom card shop.xlsx \"knee mill\" --set \"two at once\"",
       "",
       "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong"
           + " use, no such"
-          + " machine or vise, or no card to write; 3 a file could not be read or written.",
+          + " machine, vise or set, or no card to write; 3 a file could not be read or written.",
     })
 public final class CardCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -81,10 +87,10 @@ public final class CardCommand implements Callable<Integer> {
 
   @Parameters(
       index = "2..*",
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "VISE",
-      description = "its name in the tables; one card for each name")
-  private List<String> viseNames;
+      description = "its name in the tables; one card for each name; left out with --set")
+  private List<String> viseNames = List.of();
 
   @Option(
       names = {"-o", "--output"},
@@ -125,8 +131,21 @@ public final class CardCommand implements Callable<Integer> {
       description = "so many vises of the kind side by side, all on one card (default: 1)")
   private int count;
 
+  @Option(
+      names = "--set",
+      order = 6,
+      paramLabel = "NAME",
+      description =
+          "a set of the tables: a page of the whole table, then the cards of all its vises")
+  private String setName;
+
   @Override
   public Integer call() throws UnreadableInput, IOException {
+    SetOption.checkVise(spec, setName, viseNames.isEmpty() ? null : viseNames.get(0));
+    if (setName != null && (jobName != null || count > 1)) {
+      throw new ParameterException(
+          spec.commandLine(), "--set names how many of which vises: leave out --job and --count.");
+    }
     Output.isFile(spec, output, ".pdf");
     if (checks != null) {
       Output.isFile(spec, checks, ".csv");
@@ -155,6 +174,9 @@ public final class CardCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     CardPaper sheet = sheet(PeopleUnits.of(reading, machine.get()));
+    if (setName != null) {
+      return writeSet(reading, shop, machine.get(), sheet);
+    }
     List<Optional<Vise>> vises = viseNames.stream().map(pairs::vise).distinct().toList();
     return vises.contains(Optional.<Vise>empty())
         ? ExitStatus.WRONG_USE
@@ -210,17 +232,25 @@ public final class CardCommand implements Callable<Integer> {
     if (cards.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
-    List<Outcome> outcomes = cards.stream().map(CardSubject::outcome).toList();
-    RunFacts facts = Facts.ofPairings(reading, shop, outcomes).in(unit);
+    RunFacts facts = facts(reading, shop, cards, unit);
     SetupCards.write(output, sheet, shop.settings(), cards, facts);
-    spec.commandLine()
-        .getOut()
-        .println(
-            "Written: "
-                + output
-                + " ("
-                + cards.size()
-                + (cards.size() == 1 ? " card of two pages)" : " cards of two pages)"));
+    written(
+        unit,
+        cards.size() + (cards.size() == 1 ? " card" : " cards") + " of two pages",
+        withOwnNames);
+    return ExitStatus.DONE;
+  }
+
+  private static RunFacts facts(
+      Reading reading, Shop shop, List<CardSubject> cards, PeopleUnit unit) {
+    List<Outcome> outcomes = cards.stream().map(CardSubject::outcome).toList();
+    return Facts.ofPairings(reading, shop, outcomes).in(unit);
+  }
+
+  /** Writes the rows of checks, if they are asked for, and prints what was written. */
+  private void written(PeopleUnit unit, String pages, List<CardSubject> withOwnNames)
+      throws IOException {
+    spec.commandLine().getOut().println("Written: " + output + " (" + pages + ")");
     if (checks != null) {
       CheckSheet sheetToFill = CheckSheet.of(unit, withOwnNames);
       sheetToFill.write(checks);
@@ -234,7 +264,52 @@ public final class CardCommand implements Callable<Integer> {
                   + " gaps in the order of the cards; fill in found and source, delete what was not"
                   + " measured, correct from_left and from_front if the vise stands elsewhere)");
     }
+  }
+
+  private int writeSet(Reading reading, Shop shop, Machine machine, CardPaper sheet)
+      throws IOException {
+    PrintWriter err = spec.commandLine().getErr();
+    Optional<ViseSet> set = new Pairs(shop, err).set(setName);
+    if (set.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    PrintedNames printed = new PrintedNames(reading.origins(), err);
+    Machine named = printed.of(machine);
+    ViseSet printable = printed.of(set.get());
+    Settings settings =
+        PrintedNames.settings(shop.settings(), machine, named, set.get(), printable);
+    SetOutcome outcome = SetPairing.solve(settings, named, printable);
+    if (outcome.fits() != SetOutcome.Fits.YES) {
+      err.println(
+          "No card for set \""
+              + setName
+              + "\" on \""
+              + machine.name()
+              + "\": jawroom explain --set says why.");
+      return ExitStatus.WRONG_USE;
+    }
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
+    List<CardSubject> cards = subjects(settings, outcome);
+    SetupCards.write(output, sheet, settings, outcome, cards, facts(reading, shop, cards, unit));
+    written(
+        unit,
+        "a page of the table, then " + cards.size() + " cards of two pages",
+        checks == null
+            ? List.of()
+            : subjects(settings, SetPairing.solve(settings, machine, set.get())));
     return ExitStatus.DONE;
+  }
+
+  private static List<CardSubject> subjects(Settings settings, SetOutcome set) {
+    return IntStream.range(0, set.stands().size())
+        .mapToObj(
+            at ->
+                CardSubject.ofSet(
+                    settings,
+                    set,
+                    at,
+                    Facts.warnings(settings, set.machine(), set.stands().get(at).vise())))
+        .toList();
   }
 
   private Optional<CardSubject> subject(

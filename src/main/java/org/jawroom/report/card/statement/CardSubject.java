@@ -20,6 +20,7 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
+import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
 import org.jawroom.shop.Settings;
@@ -52,23 +53,8 @@ public record CardSubject(
     Optional<Play> range,
     Optional<Roomiest> roomiest,
     Optional<Sides<Long>> reachShort,
-    Optional<Row> row,
+    Optional<CardRow> row,
     List<String> warnings) {
-
-  /**
-   * Several vises side by side.
-   *
-   * @param places of all of them
-   * @param shown the index of the one that the card's figures are of
-   * @param beside the geometry of the others
-   * @param spacing the least distance between two of them
-   */
-  public record Row(List<Place> places, int shown, List<Layout> beside, long spacing) {
-    public Row {
-      places = List.copyOf(places);
-      beside = List.copyOf(beside);
-    }
-  }
 
   public CardSubject {
     caveats = List.copyOf(caveats);
@@ -128,8 +114,9 @@ public record CardSubject(
       }
     }
     Inspection shown = each.get(tightest);
-    List<Layout> beside =
-        each.stream().filter(other -> other != shown).map(Inspection::layout).toList();
+    Vise vise = solved.outcome().vise();
+    List<CardRow.Stand> stands =
+        each.stream().map(one -> new CardRow.Stand(vise, one.place(), one.layout())).toList();
     Sides<Long> reachShort = Sides.all(0L);
     for (Inspection one : each) {
       for (Side side : Side.values()) {
@@ -151,7 +138,34 @@ public record CardSubject(
         Optional.empty(),
         Optional.empty(),
         Optional.of(reachShort),
-        Optional.of(new Row(places, tightest, beside, settings.spacing())),
+        Optional.of(new CardRow(stands, tightest, settings.spacing(), false)),
+        warnings);
+  }
+
+  /**
+   * The card of one vise of a set that fits.
+   *
+   * @param index the vise, 0 the leftmost
+   */
+  public static CardSubject ofSet(
+      Settings settings, SetOutcome set, int index, List<String> warnings) {
+    SetOutcome.Stand stand = set.stands().get(index);
+    Inspection there = stand.there();
+    List<CardRow.Stand> stands =
+        set.stands().stream()
+            .map(one -> new CardRow.Stand(one.vise(), one.place(), one.there().layout()))
+            .toList();
+    return new CardSubject(
+        stand.pairing().outcome(),
+        Optional.empty(),
+        there.place(),
+        stand.pairing().caveatsAt(there.place()),
+        there.pairs(),
+        there.layout(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(there.reachShort()),
+        Optional.of(new CardRow(stands, index, settings.spacing(), true)),
         warnings);
   }
 
@@ -202,9 +216,9 @@ public record CardSubject(
         warnings);
   }
 
-  /** The number of vises that stand there. */
-  public int count() {
-    return row.map(several -> several.places().size()).orElse(1);
+  /** The other vises on the table. */
+  public List<Vise> others() {
+    return row.map(CardRow::others).orElse(List.of());
   }
 
   public Machine machine() {
