@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.drawing.file.Picture;
+import org.jawroom.drawing.paint.ViewPainter;
+import org.jawroom.drawing.paint.ViewProjection;
 import org.jawroom.drawing.text.Lettering;
 import org.jawroom.drawing.text.Typeface;
 import org.jawroom.drawing.view.Caption;
@@ -16,8 +18,6 @@ import org.jawroom.drawing.view.Scene;
 import org.jawroom.drawing.view.Tape;
 import org.jawroom.drawing.view.View;
 import org.jawroom.drawing.view.View.Flat;
-import org.jawroom.drawing.view.ViewPainter;
-import org.jawroom.drawing.view.ViewProjection;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.shop.machine.Machine;
 

@@ -1,6 +1,7 @@
-package org.jawroom.drawing.view;
+package org.jawroom.drawing.paint;
 
 import java.awt.geom.Rectangle2D;
+import org.jawroom.drawing.view.View;
 import org.jawroom.drawing.view.View.Flat;
 import org.jawroom.geometry.Interval;
 

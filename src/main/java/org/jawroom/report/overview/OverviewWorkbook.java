@@ -1,10 +1,14 @@
-package org.jawroom.report.matrix;
+package org.jawroom.report.overview;
 
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.matrix.JobsSheet;
+import org.jawroom.report.matrix.MatrixWorkbook;
+import org.jawroom.report.matrix.PairingsSheet;
+import org.jawroom.report.matrix.TallySheet;
 import org.jawroom.report.set.SetsSheet;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;

@@ -1,4 +1,4 @@
-package org.jawroom.tables.template;
+package org.jawroom.tables.template.sketch;
 
 import java.awt.BasicStroke;
 import java.awt.Color;

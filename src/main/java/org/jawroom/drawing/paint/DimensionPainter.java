@@ -1,4 +1,4 @@
-package org.jawroom.drawing.view;
+package org.jawroom.drawing.paint;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -9,6 +9,9 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jawroom.drawing.text.Lettering;
 import org.jawroom.drawing.text.Typeface;
+import org.jawroom.drawing.view.Caption;
+import org.jawroom.drawing.view.Measure;
+import org.jawroom.drawing.view.View;
 import org.jfree.svg.SVGHints;
 
 /**

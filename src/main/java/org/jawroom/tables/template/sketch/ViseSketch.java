@@ -1,25 +1,25 @@
-package org.jawroom.tables.template;
+package org.jawroom.tables.template.sketch;
 
-import static org.jawroom.tables.template.SketchPen.ACCENT;
-import static org.jawroom.tables.template.SketchPen.CASTING;
-import static org.jawroom.tables.template.SketchPen.INK;
-import static org.jawroom.tables.template.SketchPen.MEASURE;
-import static org.jawroom.tables.template.SketchPen.MOVING;
-import static org.jawroom.tables.template.SketchPen.STEEL;
+import static org.jawroom.tables.template.sketch.SketchPen.ACCENT;
+import static org.jawroom.tables.template.sketch.SketchPen.CASTING;
+import static org.jawroom.tables.template.sketch.SketchPen.INK;
+import static org.jawroom.tables.template.sketch.SketchPen.MEASURE;
+import static org.jawroom.tables.template.sketch.SketchPen.MOVING;
+import static org.jawroom.tables.template.sketch.SketchPen.STEEL;
 
 import java.awt.Color;
 import java.util.Set;
 
 /** A vise with one moving jaw, from the side and from above, each dimension named by its column. */
-final class ViseSketch {
-  static final int WIDTH = 900;
-  static final int SIDE_HEIGHT = 500;
-  static final int PLAN_HEIGHT = 490;
+public final class ViseSketch {
+  public static final int WIDTH = 900;
+  public static final int SIDE_HEIGHT = 500;
+  public static final int PLAN_HEIGHT = 490;
 
   private ViseSketch() {}
 
   /** From the side: the fixed jaw on the left, the handle on the right. */
-  static byte[] side(Set<String> marked) {
+  public static byte[] side(Set<String> marked) {
     SketchPen pen = new SketchPen(WIDTH, SIDE_HEIGHT, 1.3, -291, -125, marked);
     pen.title("A vise from the side");
     pen.wall(-250, 360, -14, 0);
@@ -80,7 +80,7 @@ final class ViseSketch {
   }
 
   /** From above: the handle on the right. */
-  static byte[] plan(Set<String> marked) {
+  public static byte[] plan(Set<String> marked) {
     SketchPen pen = new SketchPen(WIDTH, PLAN_HEIGHT, 1.3, -291, -180, marked);
     pen.title("The same vise from above");
     pen.body(STEEL, -115, 300, -14, 14);

@@ -1,16 +1,16 @@
-package org.jawroom.tables.template;
+package org.jawroom.tables.template.sketch;
 
-import static org.jawroom.tables.template.SketchPen.ACCENT;
-import static org.jawroom.tables.template.SketchPen.CASTING;
-import static org.jawroom.tables.template.SketchPen.FAINT;
-import static org.jawroom.tables.template.SketchPen.INK;
+import static org.jawroom.tables.template.sketch.SketchPen.ACCENT;
+import static org.jawroom.tables.template.sketch.SketchPen.CASTING;
+import static org.jawroom.tables.template.sketch.SketchPen.FAINT;
+import static org.jawroom.tables.template.sketch.SketchPen.INK;
 
 import java.util.Set;
 
 /** The four gaps, each with the table at the end of its travel where the gap is taped. */
-final class GapSketch {
-  static final int WIDTH = 900;
-  static final int HEIGHT = 590;
+public final class GapSketch {
+  public static final int WIDTH = 900;
+  public static final int HEIGHT = 590;
 
   private static final double ROOM_X = 180;
   private static final double ROOM_Y = 88;
@@ -26,7 +26,7 @@ final class GapSketch {
     pen = new SketchPen(WIDTH, HEIGHT, 1, 0, 0, marked);
   }
 
-  static byte[] plan(Set<String> marked) {
+  public static byte[] plan(Set<String> marked) {
     GapSketch sketch = new GapSketch(marked);
     sketch.pen.title("The four gaps, seen from above: run the table to the end, then tape");
     sketch.front(225, 412);

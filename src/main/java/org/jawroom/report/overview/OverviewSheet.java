@@ -1,4 +1,4 @@
-package org.jawroom.report.matrix;
+package org.jawroom.report.overview;
 
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -11,6 +11,8 @@ import org.jawroom.report.csv.RemediesCsv;
 import org.jawroom.report.csv.UnknownsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
+import org.jawroom.report.matrix.MatrixWorkbook;
+import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.Words;

@@ -1,4 +1,4 @@
-package org.jawroom.report.matrix;
+package org.jawroom.report.overview;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -25,6 +25,8 @@ import org.jawroom.report.SampleShop;
 import org.jawroom.report.csv.Batch;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.matrix.MatrixSheet;
+import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Tally;
 import org.jawroom.report.tally.Totals;

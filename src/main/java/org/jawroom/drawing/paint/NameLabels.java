@@ -1,4 +1,4 @@
-package org.jawroom.drawing.view;
+package org.jawroom.drawing.paint;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;

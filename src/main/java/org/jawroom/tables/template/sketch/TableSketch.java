@@ -1,22 +1,22 @@
-package org.jawroom.tables.template;
+package org.jawroom.tables.template.sketch;
 
-import static org.jawroom.tables.template.SketchPen.ACCENT;
-import static org.jawroom.tables.template.SketchPen.CASTING;
-import static org.jawroom.tables.template.SketchPen.FAINT;
-import static org.jawroom.tables.template.SketchPen.INK;
-import static org.jawroom.tables.template.SketchPen.MEASURE;
+import static org.jawroom.tables.template.sketch.SketchPen.ACCENT;
+import static org.jawroom.tables.template.sketch.SketchPen.CASTING;
+import static org.jawroom.tables.template.sketch.SketchPen.FAINT;
+import static org.jawroom.tables.template.sketch.SketchPen.INK;
+import static org.jawroom.tables.template.sketch.SketchPen.MEASURE;
 
 import java.awt.Color;
 import java.util.Set;
 
 /** A table from above, its slots, and the range of the spindle over it. */
-final class TableSketch {
-  static final int WIDTH = 900;
-  static final int HEIGHT = 430;
+public final class TableSketch {
+  public static final int WIDTH = 900;
+  public static final int HEIGHT = 430;
 
   private TableSketch() {}
 
-  static byte[] plan(Set<String> marked) {
+  public static byte[] plan(Set<String> marked) {
     SketchPen pen = new SketchPen(WIDTH, HEIGHT, 0.62, -720, -370, marked);
     pen.title("The table from above, you in front of it");
     pen.body(CASTING, -450, 450, -200, 200);

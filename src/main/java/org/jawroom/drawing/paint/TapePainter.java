@@ -1,4 +1,4 @@
-package org.jawroom.drawing.view;
+package org.jawroom.drawing.paint;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.drawing.text.Lettering;
 import org.jawroom.drawing.text.Typeface;
+import org.jawroom.drawing.view.Tape;
 import org.jawroom.geometry.Axis;
 import org.jfree.svg.SVGHints;
 

@@ -1,4 +1,4 @@
-package org.jawroom.report.matrix;
+package org.jawroom.report.overview;
 
 import java.util.EnumMap;
 import java.util.Map;
@@ -13,6 +13,9 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
+import org.jawroom.report.matrix.ExtraClearance;
+import org.jawroom.report.matrix.MatrixKey;
+import org.jawroom.report.matrix.MatrixSheet;
 import org.jawroom.report.tally.Tally;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;

@@ -1,4 +1,4 @@
-package org.jawroom.drawing.view;
+package org.jawroom.drawing.paint;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -11,6 +11,12 @@ import java.util.Optional;
 import java.util.Set;
 import org.jawroom.drawing.text.Lettering;
 import org.jawroom.drawing.text.Typeface;
+import org.jawroom.drawing.view.Caption;
+import org.jawroom.drawing.view.Ink;
+import org.jawroom.drawing.view.Mark;
+import org.jawroom.drawing.view.Measure;
+import org.jawroom.drawing.view.Tape;
+import org.jawroom.drawing.view.View;
 import org.jfree.svg.SVGHints;
 
 /** Draws one view: the marks from back to front, then the dimension, then the names. */

@@ -1,22 +1,22 @@
-package org.jawroom.tables.template;
+package org.jawroom.tables.template.sketch;
 
-import static org.jawroom.tables.template.SketchPen.ACCENT;
-import static org.jawroom.tables.template.SketchPen.CASTING;
-import static org.jawroom.tables.template.SketchPen.INK;
-import static org.jawroom.tables.template.SketchPen.MEASURE;
-import static org.jawroom.tables.template.SketchPen.MOVING;
-import static org.jawroom.tables.template.SketchPen.STEEL;
+import static org.jawroom.tables.template.sketch.SketchPen.ACCENT;
+import static org.jawroom.tables.template.sketch.SketchPen.CASTING;
+import static org.jawroom.tables.template.sketch.SketchPen.INK;
+import static org.jawroom.tables.template.sketch.SketchPen.MEASURE;
+import static org.jawroom.tables.template.sketch.SketchPen.MOVING;
+import static org.jawroom.tables.template.sketch.SketchPen.STEEL;
 
 import java.util.Set;
 
 /** A mill from its right side: the heights, the ledges, and the heights at which gaps are taped. */
-final class MillSketch {
-  static final int WIDTH = 900;
-  static final int HEIGHT = 590;
+public final class MillSketch {
+  public static final int WIDTH = 900;
+  public static final int HEIGHT = 590;
 
   private MillSketch() {}
 
-  static byte[] side(Set<String> marked) {
+  public static byte[] side(Set<String> marked) {
     SketchPen pen = new SketchPen(WIDTH, HEIGHT, 0.6, -790, -330, marked);
     pen.title("A mill from its right side: front on the left, column on the right");
     machine(pen);
