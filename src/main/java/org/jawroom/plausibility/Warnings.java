@@ -17,11 +17,13 @@ public final class Warnings {
   private Warnings() {}
 
   /**
-   * Every warning, in a fixed order: each machine with its slots and guards, then each vise. Pure;
-   * empty where nothing looks wrong.
+   * Every warning, in a fixed order: each machine with its slots and guards, then each vise, then
+   * each set. Pure; empty where nothing looks wrong.
    */
   public static List<Warning> of(Shop shop) {
-    return of(shop.settings(), shop.machines(), shop.vises());
+    List<Warning> warnings = new ArrayList<>(of(shop.settings(), shop.machines(), shop.vises()));
+    shop.sets().forEach(set -> warnings.addAll(SetWarnings.of(set)));
+    return List.copyOf(warnings);
   }
 
   /** The warnings that concern these machines and vises alone, in the same order. */

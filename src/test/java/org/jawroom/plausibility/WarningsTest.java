@@ -18,6 +18,7 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.SettingsDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Side;
@@ -27,6 +28,7 @@ import org.jawroom.shop.value.Provenance;
 import org.jawroom.shop.value.When;
 import org.jawroom.shop.vise.Handle;
 import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
 import org.junit.jupiter.api.Test;
 
@@ -472,5 +474,22 @@ class WarningsTest {
     assertEquals(List.of(), lines());
     machine.width = 149.999;
     assertEquals(1, lines().size());
+  }
+
+  @Test
+  void set_belowAtAndAboveTheQuantity_isNamedAbove() {
+    Vise two = vise.build().toBuilder().quantity(2).build();
+    for (int count : new int[] {1, 2, 3}) {
+      ViseSet set = new ViseSet("pair", List.of(new ViseSet.Member(two, count)), List.of());
+      Shop shop =
+          new Shop(
+              settings, List.of(machine.build()), List.of(two), List.of(), List.of(), List.of(set));
+      assertEquals(
+          count < 3
+              ? List.of()
+              : List.of(
+                  "sets, pair, count: 3 of vise, but its quantity is 2; set that right, or buy the rest"),
+          Warnings.of(shop).stream().map(Warning::line).toList());
+    }
   }
 }

@@ -72,6 +72,7 @@ public final class CheckCommand implements Callable<Integer> {
             + count(shop.vises().size(), "vise")
             + ", "
             + count(shop.jobs().size(), "job")
+            + (shop.sets().isEmpty() ? "" : ", " + count(shop.sets().size(), "set"))
             + ": no faults, "
             + count(warnings, "warning")
             + ".");
