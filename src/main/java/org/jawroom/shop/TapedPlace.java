@@ -33,6 +33,11 @@ public record TapedPlace(Orientation handleTo, long fromLeft, long fromFront) {
     return fromFront - machine.tableWidth() / 2 + half(vise, handleTo, Axis.Y);
   }
 
+  /** Whether a measure along a table lies less than a whole table off it, as every vise does. */
+  public static boolean isNearTable(long from, long table) {
+    return -table <= from && from <= 2 * table;
+  }
+
   /** From where the tape ends along an axis to the origin of the vise frame. */
   private static long half(Vise vise, Orientation turn, Axis axis) {
     return axis != turn.uAxis() && vise.isTapedFromBase() ? vise.base().width().length() / 2 : 0;
