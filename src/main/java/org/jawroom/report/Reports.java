@@ -26,6 +26,7 @@ import org.jawroom.report.matrix.MatrixWorkbook;
 import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.report.overview.OverviewWorkbook;
 import org.jawroom.report.set.SetsCsv;
+import org.jawroom.report.standing.StandingCsv;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.xlsx.RunFacts;
@@ -36,10 +37,11 @@ import org.jawroom.shop.Shop;
  * Writes all reports of a shop; the entry point of the package. Pairings are added one batch at a
  * time and written as they arrive.
  *
- * <p>Writes {@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv}, {@link JobsCsv} and
- * {@link SetsCsv} if the shop has jobs and sets, and {@link MatrixWorkbook} or, above {@link
- * ReportOptions#DETAILED} pairings, {@link OverviewWorkbook}. The files appear under their names
- * only when all are complete; on any failure the previous files stay unchanged.
+ * <p>Writes {@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv}, {@link JobsCsv}, {@link
+ * StandingCsv} and {@link SetsCsv} if the shop has jobs, standing vises and sets, and {@link
+ * MatrixWorkbook} or, above {@link ReportOptions#DETAILED} pairings, {@link OverviewWorkbook}. The
+ * files appear under their names only when all are complete; on any failure the previous files stay
+ * unchanged.
  */
 public final class Reports implements Closeable {
 
@@ -67,6 +69,9 @@ public final class Reports implements Closeable {
     if (shop.jobs().isEmpty()) {
       files.remove(JobsCsv.FILE);
     }
+    if (shop.standing().isEmpty()) {
+      files.remove(StandingCsv.FILE);
+    }
     if (shop.sets().isEmpty()) {
       files.remove(SetsCsv.FILE);
     }
@@ -82,6 +87,7 @@ public final class Reports implements Closeable {
     files.put(RemediesCsv.FILE, RemediesCsv.KIND);
     files.put(UnknownsCsv.FILE, UnknownsCsv.KIND);
     files.put(JobsCsv.FILE, JobsCsv.KIND);
+    files.put(StandingCsv.FILE, StandingCsv.KIND);
     files.put(SetsCsv.FILE, SetsCsv.KIND);
     files.put(MatrixWorkbook.FILE, ReportMarks.workbook(MatrixWorkbook.TITLE));
     return new Destination(directory, files);
@@ -187,6 +193,9 @@ public final class Reports implements Closeable {
     }
     if (!beside.jobs().isEmpty()) {
       JobsCsv.write(beside.jobs(), files.add(JobsCsv.FILE));
+    }
+    if (!shop.standing().isEmpty()) {
+      StandingCsv.write(beside.standing(), files.add(StandingCsv.FILE));
     }
     if (!shop.sets().isEmpty()) {
       SetsCsv.write(beside.sets(), files.add(SetsCsv.FILE));

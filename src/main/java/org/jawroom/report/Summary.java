@@ -3,9 +3,11 @@ package org.jawroom.report;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
 import org.jawroom.clearance.gap.Limit;
@@ -14,6 +16,7 @@ import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.set.SetOutcome;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.PlainText;
@@ -22,6 +25,8 @@ import org.jawroom.report.matrix.MatrixWorkbook;
 import org.jawroom.report.matrix.PairingsSheet;
 import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.report.matrix.TallySheet;
+import org.jawroom.report.standing.StandingSheet;
+import org.jawroom.report.standing.StandingWords;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.tally.Worst;
@@ -63,6 +68,7 @@ public final class Summary {
     Summary summary = new Summary(totals, unit, reports);
     summary.counts();
     summary.jobs(beside.jobs());
+    summary.standing(beside.standing());
     summary.sets(beside.sets());
     summary.worst();
     summary.best();
@@ -115,6 +121,32 @@ public final class Summary {
         "held, but in doubt: checks say that a reading may be wrong");
     job(best.get(JobVerdict.UNKNOWN), "unknown: not measured, and held by none that is");
     job(best.get(JobVerdict.NOT_HELD), "not held anywhere");
+  }
+
+  /** A line for each machine on which something stands. */
+  private void standing(List<StandingOutcome> standing) {
+    Map<String, List<StandingOutcome>> machines =
+        standing.stream()
+            .collect(
+                Collectors.groupingBy(
+                    one -> one.standing().machine().name(),
+                    LinkedHashMap::new,
+                    Collectors.toList()));
+    if (!machines.isEmpty()) {
+      add("Standing now:");
+    }
+    machines.entrySet().stream()
+        .limit(MACHINES_SHOWN)
+        .forEach(
+            machine ->
+                add(
+                    "  "
+                        + machine.getKey()
+                        + ": "
+                        + machine.getValue().stream()
+                            .map(new StandingWords(unit, shop.settings())::brief)
+                            .collect(Collectors.joining("; "))));
+    more(machines.size() - MACHINES_SHOWN, workbook ? StandingSheet.NAME : "");
   }
 
   private void sets(List<SetOutcome> sets) {

@@ -483,7 +483,13 @@ class WarningsTest {
       ViseSet set = new ViseSet("pair", List.of(new ViseSet.Member(two, count)), List.of());
       Shop shop =
           new Shop(
-              settings, List.of(machine.build()), List.of(two), List.of(), List.of(), List.of(set));
+              settings,
+              List.of(machine.build()),
+              List.of(two),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(set));
       assertEquals(
           count < 3
               ? List.of()

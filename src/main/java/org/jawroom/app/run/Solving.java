@@ -19,6 +19,8 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
+import org.jawroom.placement.standing.StandingOutcome;
+import org.jawroom.placement.standing.StandingPairing;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.shop.Shop;
 
@@ -127,7 +129,7 @@ public final class Solving {
         shop.jobs().size());
   }
 
-  /** What is worked out beside the pairings: jobs, and sets of vises. */
+  /** What is worked out beside the pairings: jobs, vises that stand there, and sets. */
   public static ShopOutcomes beside(Shop shop, int threads, Progress progress) {
     List<SetOutcome> sets =
         shop.sets().stream()
@@ -137,7 +139,14 @@ public final class Solving {
                         .filter(set::isFor)
                         .map(machine -> SetPairing.solve(shop.settings(), machine, set)))
             .toList();
-    return new ShopOutcomes(jobs(shop, threads, progress), sets);
+    return new ShopOutcomes(jobs(shop, threads, progress), standing(shop), sets);
+  }
+
+  /** Each vise where it stands, if its machine and its kind are part of the shop. */
+  private static List<StandingOutcome> standing(Shop shop) {
+    return shop.standing().stream()
+        .map(standing -> StandingPairing.solve(shop.settings(), standing))
+        .toList();
   }
 
   /** The planner's data of each pairing, machines then vises in input order. */

@@ -9,6 +9,7 @@ import org.jawroom.advice.Advice;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.set.SetsSheet;
+import org.jawroom.report.standing.StandingSheet;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.xlsx.CautionsSheet;
@@ -87,6 +88,9 @@ public final class MatrixWorkbook {
     MatrixSheet.add(book, styles, shop, outcomes, totals, drawn, remark, limits);
     if (!shop.jobs().isEmpty()) {
       JobsSheet.add(book, styles, shop, beside.jobs(), limits);
+    }
+    if (!shop.standing().isEmpty()) {
+      StandingSheet.add(book, styles, shop.settings(), beside.standing(), limits);
     }
     if (!shop.sets().isEmpty()) {
       SetsSheet.add(book, styles, shop.settings(), beside.sets(), limits);

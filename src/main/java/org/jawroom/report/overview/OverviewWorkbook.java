@@ -10,6 +10,7 @@ import org.jawroom.report.matrix.MatrixWorkbook;
 import org.jawroom.report.matrix.PairingsSheet;
 import org.jawroom.report.matrix.TallySheet;
 import org.jawroom.report.set.SetsSheet;
+import org.jawroom.report.standing.StandingSheet;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.xlsx.CautionsSheet;
@@ -68,6 +69,9 @@ public final class OverviewWorkbook implements Closeable {
         book -> {
           if (!beside.jobs().isEmpty()) {
             JobsSheet.add(book, styles, shop, beside.jobs(), limits);
+          }
+          if (!shop.standing().isEmpty()) {
+            StandingSheet.add(book, styles, shop.settings(), beside.standing(), limits);
           }
           if (!shop.sets().isEmpty()) {
             SetsSheet.add(book, styles, shop.settings(), beside.sets(), limits);

@@ -154,6 +154,34 @@ class PlanCommandTest {
     assertFalse(out.toString().contains("changed"), out.toString());
   }
 
+  /** Two kinds stand on one machine: that of which more stand is the one there is. */
+  @Test
+  void standing_isWhatIsThereNow() throws Exception {
+    assertEquals(0, plan());
+    assertFalse(out.toString().contains("as it is"), out.toString());
+    String without = written();
+    Files.writeString(
+        tables.resolve("standing.csv"),
+        "machine,vise,handle_to,from_left,from_front\n"
+            + "tight,long screw,front,10,5\ntight,plain,front,4,5\ntight,plain,front,16,5\n"
+            + "roomier,plain,front,10,5\n");
+
+    assertEquals(0, plan());
+
+    assertEquals(without, written());
+    assertEquals(
+        List.of(
+            "      its job says; changed, was plain", "  tight: plain, 0.12 in to spare; as it is"),
+        out.toString()
+            .lines()
+            .filter(line -> line.contains("as it is") || line.contains("changed"))
+            .toList());
+
+    Path kept = Files.writeString(folder.resolve("kept.csv"), "machine,vise\ntight,long screw\n");
+    assertEquals(0, plan("--keep", kept.toString()));
+    assertTrue(out.toString().contains("changed, was long screw"), out.toString());
+  }
+
   @Test
   void keep_aPlanOfOtherTables_notesWhatIsGone() throws Exception {
     Path kept =
