@@ -56,17 +56,39 @@ public record CardSubject(
     List<String> warnings) {
 
   /**
+   * One vise of the card.
+   *
+   * @param pairs in ascending order of margin
+   */
+  public record Standing(Recommendation place, List<Limit> pairs) {
+    public Standing {
+      pairs = List.copyOf(pairs);
+    }
+  }
+
+  /**
    * Several vises side by side.
    *
-   * @param places of all of them
+   * @param each the details of all of them
    * @param shown the index of the one that the card's figures are of
-   * @param beside the geometry of the others
    * @param spacing the least distance between two of them
    */
-  public record Row(List<Place> places, int shown, List<Layout> beside, long spacing) {
+  public record Row(List<Inspection> each, int shown, long spacing) {
     public Row {
-      places = List.copyOf(places);
-      beside = List.copyOf(beside);
+      each = List.copyOf(each);
+    }
+
+    /** The places of all of them. */
+    public List<Place> places() {
+      return each.stream().map(Inspection::place).map(at -> new Place(at.x(), at.y())).toList();
+    }
+
+    /** The geometry of those that are not shown. */
+    public List<Layout> beside() {
+      return each.stream()
+          .filter(other -> other != each.get(shown))
+          .map(Inspection::layout)
+          .toList();
     }
   }
 
@@ -128,8 +150,6 @@ public record CardSubject(
       }
     }
     Inspection shown = each.get(tightest);
-    List<Layout> beside =
-        each.stream().filter(other -> other != shown).map(Inspection::layout).toList();
     Sides<Long> reachShort = Sides.all(0L);
     for (Inspection one : each) {
       for (Side side : Side.values()) {
@@ -151,7 +171,7 @@ public record CardSubject(
         Optional.empty(),
         Optional.empty(),
         Optional.of(reachShort),
-        Optional.of(new Row(places, tightest, beside, settings.spacing())),
+        Optional.of(new Row(each, tightest, settings.spacing())),
         warnings);
   }
 
@@ -204,7 +224,15 @@ public record CardSubject(
 
   /** The number of vises that stand there. */
   public int count() {
-    return row.map(several -> several.places().size()).orElse(1);
+    return row.map(several -> several.each().size()).orElse(1);
+  }
+
+  /** The place and the pairs of each vise that stands there: of several, in their order. */
+  public List<Standing> standing() {
+    return row.map(
+            several ->
+                several.each().stream().map(one -> new Standing(one.place(), one.pairs())).toList())
+        .orElse(List.of(new Standing(place, pairs)));
   }
 
   public Machine machine() {
