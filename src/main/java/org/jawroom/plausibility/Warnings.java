@@ -54,6 +54,7 @@ public final class Warnings {
    */
   public static List<Warning> ofPairing(Settings settings, Machine machine, Vise vise) {
     return of(settings, List.of(machine), List.of(vise)).stream()
+        .filter(warning -> warning.seriousness() != Seriousness.OPEN)
         .filter(warning -> warning.seriousness() != Seriousness.BLANK)
         .filter(warning -> !STATED.contains(warning.column()))
         .sorted(Comparator.comparing(Warning::seriousness))

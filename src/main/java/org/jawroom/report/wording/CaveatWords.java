@@ -20,6 +20,8 @@ public record CaveatWords(PeopleUnit unit) {
 
   private static final int NAMED = 3;
 
+  private static final String NOTHING_LISTED = "nothing listed to hit";
+
   /** One phrase for each caveat, in order; empty for a plain fit. */
   public List<String> of(Outcome outcome) {
     if (outcome.recommended().isPresent()) {
@@ -95,9 +97,20 @@ public record CaveatWords(PeopleUnit unit) {
         : OptionalLong.empty();
   }
 
+  /** A caveat of one or more of several vises in a row. */
+  public static String ofRow(Caveat caveat) {
+    return switch (caveat) {
+      case NOTHING_LISTED -> NOTHING_LISTED;
+      case HEADS_LEFT_OUT -> "heads left out";
+      case OVERHANG -> "a base overhangs the table by more than a quarter of it";
+      case IN_DOUBT -> "in doubt";
+      case NOT_SETTABLE -> "no room to tap each square";
+    };
+  }
+
   private String words(Caveat caveat, Recommendation place) {
     return switch (caveat) {
-      case NOTHING_LISTED -> "nothing listed to hit";
+      case NOTHING_LISTED -> NOTHING_LISTED;
       case HEADS_LEFT_OUT ->
           "heads left out: "
               + (place.noseNotBelow().isPresent()

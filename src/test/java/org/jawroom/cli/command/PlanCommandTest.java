@@ -405,6 +405,40 @@ class PlanCommandTest {
     }
   }
 
+  /**
+   * With covers 2 inside either end of the table, two stand where three did: as far apart as the
+   * covers allow, so that no tap room is left.
+   */
+  @Test
+  void several_tooCloseToBeTappedSquare_areSaidToBe() throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    Path vises = tables.resolve("vises.csv");
+    Files.writeString(vises, Files.readString(vises).replace(",1,100\n", ",3,100\n"));
+    String said = "side by side: no room to tap each square";
+    assertEquals(0, plan("--machines=roomier"));
+    assertFalse(unwrapped().contains(said), out.toString());
+    assertFalse(row().contains(said), row());
+    Path machines = tables.resolve("machines.csv");
+    Files.writeString(machines, Files.readString(machines).replaceFirst("none,none", "-2,-2"));
+
+    assertEquals(0, plan("--machines=roomier"));
+
+    assertTrue(written().contains("roomier,plain,2,"), written());
+    assertTrue(unwrapped().contains(said), out.toString());
+    assertTrue(row().contains(said), row());
+  }
+
+  private String unwrapped() {
+    return out.toString().replaceAll("\\s+", " ");
+  }
+
+  /** The first machine's row of the sheet. */
+  private String row() throws Exception {
+    StringBuilder cells = new StringBuilder();
+    workbook().getSheet("Plan").getRow(3).forEach(cell -> cells.append(cell).append('|'));
+    return cells.toString();
+  }
+
   private int plan(String... options) {
     out.getBuffer().setLength(0);
     List<String> args =

@@ -3,7 +3,9 @@ package org.jawroom.report.card.statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.drawing.view.Neighbour;
+import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
@@ -23,8 +25,20 @@ import org.jawroom.shop.vise.Vise;
  */
 public record CardRow(List<Stand> all, int shown, long spacing, boolean ofSet) {
 
-  /** A vise of the row where it stands. */
-  public record Stand(Vise vise, Recommendation place, Layout layout) {}
+  /**
+   * A vise of the row where it stands.
+   *
+   * @param pairs every pair there, in ascending order of margin
+   */
+  public record Stand(Vise vise, Recommendation place, Layout layout, List<Limit> pairs) {
+    public Stand {
+      pairs = List.copyOf(pairs);
+    }
+
+    static Stand of(Vise vise, Inspection there) {
+      return new Stand(vise, there.place(), there.layout(), there.pairs());
+    }
+  }
 
   public CardRow {
     all = List.copyOf(all);

@@ -115,8 +115,7 @@ public record CardSubject(
     }
     Inspection shown = each.get(tightest);
     Vise vise = solved.outcome().vise();
-    List<CardRow.Stand> stands =
-        each.stream().map(one -> new CardRow.Stand(vise, one.place(), one.layout())).toList();
+    List<CardRow.Stand> stands = each.stream().map(one -> CardRow.Stand.of(vise, one)).toList();
     Sides<Long> reachShort = Sides.all(0L);
     for (Inspection one : each) {
       for (Side side : Side.values()) {
@@ -152,9 +151,7 @@ public record CardSubject(
     SetOutcome.Stand stand = set.stands().get(index);
     Inspection there = stand.there();
     List<CardRow.Stand> stands =
-        set.stands().stream()
-            .map(one -> new CardRow.Stand(one.vise(), one.place(), one.there().layout()))
-            .toList();
+        set.stands().stream().map(one -> CardRow.Stand.of(one.vise(), one.there())).toList();
     return new CardSubject(
         stand.pairing().outcome(),
         Optional.empty(),
@@ -214,6 +211,13 @@ public record CardSubject(
         Optional.empty(),
         Optional.empty(),
         warnings);
+  }
+
+  /** The vises whose gaps this card asks to check: all of a row of one kind, else its own. */
+  public List<CardRow.Stand> checked() {
+    return row.filter(several -> !several.ofSet())
+        .map(CardRow::all)
+        .orElse(List.of(new CardRow.Stand(vise(), place, layout, pairs)));
   }
 
   /** The other vises on the table. */
