@@ -144,7 +144,7 @@ public final class Summary {
                         + machine.getKey()
                         + ": "
                         + machine.getValue().stream()
-                            .map(new StandingWords(unit, shop.settings())::brief)
+                            .map(new StandingWords(unit)::brief)
                             .collect(Collectors.joining("; "))));
     more(machines.size() - MACHINES_SHOWN, workbook ? StandingSheet.NAME : "");
   }

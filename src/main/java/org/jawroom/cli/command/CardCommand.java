@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
@@ -15,6 +14,7 @@ import org.jawroom.app.input.PeopleUnits;
 import org.jawroom.app.input.PrintedNames;
 import org.jawroom.app.output.ExitStatus;
 import org.jawroom.app.run.Facts;
+import org.jawroom.cli.option.AtOption;
 import org.jawroom.cli.option.Output;
 import org.jawroom.cli.option.SetOption;
 import org.jawroom.cli.option.SettingOptions;
@@ -27,6 +27,7 @@ import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.CheckSheet;
 import org.jawroom.report.card.SetupCards;
@@ -43,6 +44,7 @@ import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -67,6 +69,7 @@ import picocli.CommandLine.Spec;
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\"",
       "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" --paper letter",
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\" --checks checks.csv",
+      "  jawroom card shop.xlsx \"knee mill\" \"plain 125\" --at \"front, left 242.5, front 245\"",
       "  jawroom card shop.xlsx \"knee mill\" --set \"two at once\"",
       "",
       "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong"
@@ -139,6 +142,8 @@ public final class CardCommand implements Callable<Integer> {
           "a set of the tables: a page of the whole table, then the cards of all its vises")
   private String setName;
 
+  @Mixin private AtOption at;
+
   @Override
   public Integer call() throws UnreadableInput, IOException {
     SetOption.checkVise(spec, setName, viseNames.isEmpty() ? null : viseNames.get(0));
@@ -146,6 +151,7 @@ public final class CardCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--set names how many of which vises: leave out --job and --count.");
     }
+    at.checkAlone(setName != null || jobName != null || count > 1 || viseNames.size() > 1);
     Output.isFile(spec, output, ".pdf");
     if (checks != null) {
       Output.isFile(spec, checks, ".csv");
@@ -184,16 +190,13 @@ public final class CardCommand implements Callable<Integer> {
   }
 
   private CardPaper sheet(PeopleUnit unit) {
-    if (paper == null) {
-      return unit == PeopleUnit.INCH ? CardPaper.LETTER : CardPaper.A4;
-    }
-    return switch (paper.toLowerCase(Locale.ROOT)) {
-      case "a4" -> CardPaper.A4;
-      case "letter" -> CardPaper.LETTER;
-      default ->
-          throw new ParameterException(
-              spec.commandLine(), "--paper takes a4 or letter, not " + paper + ".");
-    };
+    return paper == null
+        ? CardPaper.of(unit)
+        : CardPaper.named(paper)
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        spec.commandLine(), "--paper takes a4 or letter, not " + paper + "."));
   }
 
   private int write(Reading reading, Shop shop, Machine machine, List<Vise> vises, CardPaper sheet)
@@ -223,10 +226,10 @@ public final class CardCommand implements Callable<Integer> {
         continue;
       }
       Vise printable = printed.of(vise);
-      Optional<CardSubject> card = subject(shop.settings(), named, printable, job, unit);
+      Optional<CardSubject> card = subject(reading, named, printable, job, unit);
       card.ifPresent(cards::add);
       if (card.isPresent() && checks != null) {
-        subject(shop.settings(), machine, vise, job, unit).ifPresent(withOwnNames::add);
+        subject(reading, machine, vise, job, unit).ifPresent(withOwnNames::add);
       }
     }
     if (cards.isEmpty()) {
@@ -254,15 +257,7 @@ public final class CardCommand implements Callable<Integer> {
     if (checks != null) {
       CheckSheet sheetToFill = CheckSheet.of(unit, withOwnNames);
       sheetToFill.write(checks);
-      spec.commandLine()
-          .getOut()
-          .println(
-              "Written: "
-                  + checks
-                  + " ("
-                  + sheetToFill.rows().size()
-                  + " gaps in the order of the cards; fill in found and source, delete what was not"
-                  + " measured, correct from_left and from_front if the vise stands elsewhere)");
+      spec.commandLine().getOut().println(sheetToFill.written(checks));
     }
   }
 
@@ -313,10 +308,27 @@ public final class CardCommand implements Callable<Integer> {
   }
 
   private Optional<CardSubject> subject(
-      Settings settings, Machine machine, Vise vise, Optional<Job> job, PeopleUnit unit) {
-    return job.isPresent()
-        ? ofJob(settings, machine, vise, job.get(), unit)
-        : ofPairing(settings, machine, vise);
+      Reading reading, Machine machine, Vise vise, Optional<Job> job, PeopleUnit unit) {
+    Settings settings = reading.shop().orElseThrow().settings();
+    if (at.isGiven()) {
+      return ofStanding(reading, settings, machine, vise);
+    }
+    return job.isEmpty()
+        ? ofPairing(settings, machine, vise)
+        : ofJob(settings, machine, vise, job.get(), unit);
+  }
+
+  private Optional<CardSubject> ofStanding(
+      Reading reading, Settings settings, Machine machine, Vise vise) {
+    PrintWriter err = spec.commandLine().getErr();
+    Optional<StandingOutcome> there = at.outcome(reading, settings, machine, vise, err);
+    Optional<CardSubject> card =
+        there.flatMap(one -> CardSubject.of(one, Facts.warnings(settings, machine, vise)));
+    if (there.isPresent() && card.isEmpty()) {
+      String why = "it hits something there or stands off the slots";
+      noCard(pair(machine, vise), why + ": see jawroom explain --at.");
+    }
+    return card;
   }
 
   private Optional<CardSubject> ofPairing(Settings settings, Machine machine, Vise vise) {

@@ -10,6 +10,7 @@ import org.jawroom.app.input.Input;
 import org.jawroom.app.input.PeopleUnits;
 import org.jawroom.app.input.PrintedNames;
 import org.jawroom.app.output.ExitStatus;
+import org.jawroom.cli.option.AtOption;
 import org.jawroom.cli.option.Output;
 import org.jawroom.cli.option.SetOption;
 import org.jawroom.cli.option.SettingOptions;
@@ -18,8 +19,10 @@ import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.picture.DrawingFile;
+import org.jawroom.report.picture.PairingDrawing;
 import org.jawroom.report.set.SetPicture;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -29,6 +32,7 @@ import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -91,9 +95,12 @@ public final class DrawCommand implements Callable<Integer> {
       description = "a set of the tables: draw all its vises where they stand together")
   private String setName;
 
+  @Mixin private AtOption at;
+
   @Override
   public Integer call() throws UnreadableInput, IOException {
     SetOption.checkVise(spec, setName, viseName);
+    at.checkAlone(setName != null);
     Output.isFile(spec, output, ".svg", ".pdf", ".png");
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, SettingOptions.given(spec), err);
@@ -114,11 +121,12 @@ public final class DrawCommand implements Callable<Integer> {
     PrintedNames printed = new PrintedNames(reading.origins(), err);
     Machine named = printed.of(machine.get());
     Vise printable = printed.of(vise.get());
-    SolvedPairing solved =
-        Pairing.solved(
-            PrintedNames.settings(shop.settings(), machine.get(), named, vise.get(), printable),
-            named,
-            printable);
+    Settings settings =
+        PrintedNames.settings(shop.settings(), machine.get(), named, vise.get(), printable);
+    if (at.isGiven()) {
+      return drawStanding(reading, settings, named, printable);
+    }
+    SolvedPairing solved = Pairing.solved(settings, named, printable);
     PeopleUnit unit = PeopleUnits.of(reading, machine.get());
     if (!DrawingFile.write(output, unit, shop.settings(), solved)) {
       err.println(
@@ -127,6 +135,30 @@ public final class DrawCommand implements Callable<Integer> {
               + "): jawroom explain says why.");
       return ExitStatus.WRONG_USE;
     }
+    spec.commandLine().getOut().println("Written: " + output);
+    return ExitStatus.DONE;
+  }
+
+  private int drawStanding(Reading reading, Settings settings, Machine machine, Vise vise)
+      throws IOException {
+    PrintWriter err = spec.commandLine().getErr();
+    Optional<StandingOutcome> found = at.outcome(reading, settings, machine, vise, err);
+    if (found.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    StandingOutcome outcome = found.get();
+    if (outcome.placed().isEmpty()) {
+      err.println(
+          "There is nothing to draw: it stands off the slots; jawroom explain --at says more.");
+      return ExitStatus.WRONG_USE;
+    }
+    DrawingFile.write(
+        output,
+        PairingDrawing.of(
+            PeopleUnits.of(reading, machine),
+            settings,
+            outcome.placed().get(),
+            outcome.there().orElseThrow().layout()));
     spec.commandLine().getOut().println("Written: " + output);
     return ExitStatus.DONE;
   }

@@ -15,6 +15,7 @@ import org.jawroom.app.input.Input;
 import org.jawroom.app.input.PeopleUnits;
 import org.jawroom.app.output.ExitStatus;
 import org.jawroom.app.run.Facts;
+import org.jawroom.cli.option.AtOption;
 import org.jawroom.cli.option.SetOption;
 import org.jawroom.cli.option.SettingOptions;
 import org.jawroom.cli.option.Terminal;
@@ -26,6 +27,7 @@ import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.report.explain.ExplainFacts;
 import org.jawroom.report.explain.ExplanationBrief;
 import org.jawroom.report.explain.ExplanationJson;
@@ -34,6 +36,8 @@ import org.jawroom.report.explain.JobExplanationJson;
 import org.jawroom.report.explain.JobExplanationText;
 import org.jawroom.report.explain.SetExplanationJson;
 import org.jawroom.report.explain.SetExplanationText;
+import org.jawroom.report.explain.StandingExplanationJson;
+import org.jawroom.report.explain.StandingExplanationText;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
@@ -44,6 +48,7 @@ import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -61,18 +66,20 @@ import picocli.CommandLine.Spec;
     modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Explains one pairing, how it holds a job, or a set of vises on one table.",
+      "Explains one pairing, how it holds a job, where it stands, or a set of vises on one table.",
       "Prints where the vise goes, in the measures of a tape; every clearance there,"
           + " and where on the machine it is least; the other turns; and which single change"
           + " would make it fit. With --job: whether the vise holds the part, and where; the"
           + " height above it, the load, and everything that fails. With --set: whether the vises"
-          + " of a set stand on the machine together, where, and what limits each."
+          + " of a set stand on the machine together, where, and what limits each. With --at:"
+          + " whether the vise is safe where it stands, and which way to move it."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom explain shop.xlsx \"knee mill\" \"plain 125\"",
       "  jawroom explain tables \"knee mill\" \"plain 125\" --json --clearance 8mm",
       "  jawroom explain tables \"knee mill\" \"plain 125\" --job bracket",
+      "  jawroom explain tables \"knee mill\" \"plain 125\" --at \"front, left 242.5, front 245\"",
       "  jawroom explain tables \"knee mill\" --set \"two at once\"",
       "",
       "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong"
@@ -112,6 +119,8 @@ public final class ExplainCommand implements Callable<Integer> {
       description = "a set of the tables: explain whether and where its vises stand together")
   private String setName;
 
+  @Mixin private AtOption at;
+
   @Option(
       names = "--all",
       order = 3,
@@ -128,6 +137,7 @@ public final class ExplainCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--job asks about one vise: leave out --set or --job.");
     }
+    at.checkAlone(setName != null || jobName != null);
     Reading reading = Input.read(input, SettingOptions.given(spec), spec.commandLine().getErr());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, spec.commandLine().getErr());
@@ -145,6 +155,9 @@ public final class ExplainCommand implements Callable<Integer> {
     if (jobName != null) {
       return explainJob(reading, pairs, machine.get(), vise.get());
     }
+    if (at.isGiven()) {
+      return explainStanding(reading, machine.get(), vise.get());
+    }
     explain(reading, machine.get(), vise.get());
     return ExitStatus.DONE;
   }
@@ -160,6 +173,21 @@ public final class ExplainCommand implements Callable<Integer> {
     print(
         () -> SetExplanationJson.of(settings, outcome),
         columns -> SetExplanationText.lines(unit, settings, outcome, columns));
+    return ExitStatus.DONE;
+  }
+
+  private int explainStanding(Reading reading, Machine machine, Vise vise) {
+    Settings settings = reading.shop().orElseThrow().settings();
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
+    Optional<StandingOutcome> found =
+        at.outcome(reading, settings, machine, vise, spec.commandLine().getErr());
+    if (found.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    StandingOutcome outcome = found.get();
+    print(
+        () -> StandingExplanationJson.of(outcome),
+        columns -> StandingExplanationText.lines(unit, outcome, all, columns));
     return ExitStatus.DONE;
   }
 

@@ -34,7 +34,6 @@ import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.report.card.statement.CardSubject;
-import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.plan.PlanReports;
 import org.jawroom.report.plan.PlanText;
 import org.jawroom.report.xlsx.RunFacts;
@@ -250,7 +249,7 @@ public final class PlanCommand implements Callable<Integer> {
       }
     }
     // They are printed together, so all have the same paper; each has its machine's unit.
-    CardPaper paper = facts.unit() == PeopleUnit.INCH ? CardPaper.LETTER : CardPaper.A4;
+    CardPaper paper = CardPaper.of(facts.unit());
     return pages.isEmpty()
         ? Optional.empty()
         : Optional.of(

@@ -7,9 +7,10 @@ import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Inspection;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Standing;
 import org.jawroom.shop.value.Column;
@@ -25,6 +26,9 @@ import org.jawroom.shop.value.Column;
  * @param reachShortfall the largest within the tolerance; empty off the slots
  * @param there details of the place within the tolerance at which its mount holds, the nearest to
  *     that measured, over the usable opening, without one over the full; empty off the slots
+ * @param placed the pairing as if this were its place: with the verdict {@code awkward} instead of
+ *     {@code fits} if there is too little hand room, {@code no place} if it hits; empty off the
+ *     slots
  * @param nearest for {@code off the slots} the nearest place at which its mount holds in that turn,
  *     if any
  * @param open the open readings that may have decided against it; empty if it is so for all of
@@ -38,6 +42,7 @@ public record StandingOutcome(
     Optional<Interval> usable,
     OptionalLong reachShortfall,
     Optional<Inspection> there,
+    Optional<Outcome> placed,
     Optional<Place> nearest,
     List<Column> open) {
   public StandingOutcome {
@@ -73,27 +78,25 @@ public record StandingOutcome(
         : OptionalLong.empty();
   }
 
-  /**
-   * How it would have to move to stand where the pairing is recommended; empty if no place with
-   * margin ≥ 0 is, or if it stands there within the tolerance of its measures.
-   */
-  public Optional<Move> move() {
+  /** The recommended place of the pairing; empty if none has margin ≥ 0. */
+  public Optional<Recommendation> target() {
     return pairing
         .outcome()
         .recommended()
-        .filter(to -> to.limit().isEmpty() || to.limit().get().margin() >= 0)
+        .filter(to -> to.limit().isEmpty() || to.limit().get().margin() >= 0);
+  }
+
+  /**
+   * How it would have to move to stand at the {@link #target}; empty if there is none, or if it
+   * stands there within the tolerance of its measures.
+   */
+  public Optional<Move> move() {
+    return target()
         .map(to -> new Move(to.x() - standing.x(), to.y() - standing.y(), to.handleTo()))
         .filter(
             move ->
                 move.turnTo() != standing.place().handleTo()
                     || Math.abs(move.dx()) > standing.tolerance()
                     || Math.abs(move.dy()) > standing.tolerance());
-  }
-
-  /** Why it is not shown as plain, if it fits or is limited; that it is in doubt in any case. */
-  public List<Caveat> caveats() {
-    return usable.isPresent()
-        ? pairing.caveatsAt(there.orElseThrow().place())
-        : pairing.outcome().caveats().stream().filter(Caveat.IN_DOUBT::equals).toList();
   }
 }

@@ -13,10 +13,14 @@ import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.opening.OpeningRange;
 import org.jawroom.placement.opening.OpeningSearch;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Model;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Candidate;
+import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.standing.StandingOutcome.Says;
 import org.jawroom.shop.Settings;
@@ -48,7 +52,7 @@ public final class StandingPairing {
 
   private StandingOutcome solved() {
     Model model = pairing.model();
-    Optional<Region> mounted = mounted(model);
+    Optional<Region> mounted = mounted(model.regions());
     Optional<Place> held = mounted.flatMap(this::held);
     if (held.isEmpty()) {
       return outcome(
@@ -57,19 +61,52 @@ public final class StandingPairing {
           Optional.empty(),
           OptionalLong.empty(),
           Optional.empty(),
+          Optional.empty(),
           mounted.map(region -> nearest(region.places().rectangles())));
     }
     Region there = mounted.get().at(measured, standing.tolerance());
     Optional<Limit> limit = there.field(full).limit(measured.x(), measured.y());
     boolean fits = limit.isEmpty() || limit.get().margin() >= 0;
     Optional<Interval> usable = fits ? Optional.of(full) : usable(there);
+    Says says = fits ? Says.FITS : usable.isPresent() ? Says.LIMITED : Says.HITS;
+    Inspection closer = Inspection.at(model, mounted.get(), held.get(), usable.orElse(full));
     return outcome(
-        fits ? Says.FITS : usable.isPresent() ? Says.LIMITED : Says.HITS,
+        says,
         limit,
         usable,
         OptionalLong.of(shortfall(there)),
-        Optional.of(Inspection.at(model, mounted.get(), held.get(), usable.orElse(full))),
+        Optional.of(closer),
+        Optional.of(placed(says, usable, closer.place())),
         Optional.empty());
+  }
+
+  private Outcome placed(Says says, Optional<Interval> usable, Recommendation place) {
+    Outcome outcome = pairing.outcome();
+    return outcome.at(
+        switch (says) {
+          case FITS -> hasHandRoom() ? Verdict.FITS : Verdict.AWKWARD;
+          case LIMITED -> Verdict.LIMITED;
+          case HITS, OFF_SLOTS -> Verdict.NO_PLACE;
+        },
+        place,
+        usable,
+        usable.isPresent()
+            ? pairing.caveatsAt(place)
+            : outcome.caveats().stream().filter(Caveat.IN_DOUBT::equals).toList(),
+        machine
+            .settings()
+            .evidence()
+            .checked(
+                machine.settings().clearance(),
+                standing.machine(),
+                standing.vise(),
+                place.handleTo(),
+                place.x(),
+                place.y()));
+  }
+
+  private boolean hasHandRoom() {
+    return isClear(pairing.model().regionsWithHandRoom());
   }
 
   private StandingOutcome outcome(
@@ -78,9 +115,10 @@ public final class StandingPairing {
       Optional<Interval> usable,
       OptionalLong reachShortfall,
       Optional<Inspection> there,
+      Optional<Outcome> placed,
       Optional<Place> nearest) {
     Model model = pairing.model();
-    boolean isSure = says == Says.FITS || !model.isOpen() || !isClear(model.atBest());
+    boolean isSure = says == Says.FITS || !model.isOpen() || !isClear(model.atBest().regions());
     return new StandingOutcome(
         standing,
         pairing,
@@ -89,13 +127,14 @@ public final class StandingPairing {
         usable,
         reachShortfall,
         there,
+        placed,
         nearest,
         isSure ? List.of() : model.blanks());
   }
 
   /** The turn and mount in which it stands; empty if they hold nowhere on the table. */
-  private Optional<Region> mounted(Model model) {
-    return model.regions().stream()
+  private Optional<Region> mounted(List<Region> regions) {
+    return regions.stream()
         .filter(region -> region.turn() == standing.place().handleTo())
         .filter(region -> region.fastening().name().equals(standing.mount()))
         .findFirst();
@@ -143,8 +182,8 @@ public final class StandingPairing {
   }
 
   /** Whether it is held somewhere within the tolerance, with margin ≥ 0 over the full opening. */
-  private boolean isClear(Model model) {
-    return mounted(model)
+  private boolean isClear(List<Region> regions) {
+    return mounted(regions)
         .filter(region -> held(region).isPresent())
         .map(region -> region.at(measured, standing.tolerance()))
         .filter(there -> there.field(full).margin(measured.x(), measured.y()) >= 0)

@@ -135,6 +135,16 @@ public record CheckSheet(List<List<String>> rows) {
     return Destination.file(file, KIND);
   }
 
+  /** The line for the terminal once it is written. */
+  public String written(Path file) {
+    return "Written: "
+        + file
+        + " ("
+        + rows().size()
+        + " gaps in the order of the cards; fill in found and source, delete what was not measured,"
+        + " correct from_left and from_front if the vise stands elsewhere)";
+  }
+
   /** Writes {@code file} completely or not at all. */
   public void write(Path file) throws IOException {
     AtomicFiles.publish(

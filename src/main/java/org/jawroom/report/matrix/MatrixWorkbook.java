@@ -90,7 +90,7 @@ public final class MatrixWorkbook {
       JobsSheet.add(book, styles, shop, beside.jobs(), limits);
     }
     if (!shop.standing().isEmpty()) {
-      StandingSheet.add(book, styles, shop.settings(), beside.standing(), limits);
+      StandingSheet.add(book, styles, beside.standing(), limits);
     }
     if (!shop.sets().isEmpty()) {
       SetsSheet.add(book, styles, shop.settings(), beside.sets(), limits);

@@ -71,7 +71,7 @@ public final class OverviewWorkbook implements Closeable {
             JobsSheet.add(book, styles, shop, beside.jobs(), limits);
           }
           if (!shop.standing().isEmpty()) {
-            StandingSheet.add(book, styles, shop.settings(), beside.standing(), limits);
+            StandingSheet.add(book, styles, beside.standing(), limits);
           }
           if (!shop.sets().isEmpty()) {
             SetsSheet.add(book, styles, shop.settings(), beside.sets(), limits);

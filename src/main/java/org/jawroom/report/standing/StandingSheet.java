@@ -9,7 +9,6 @@ import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
-import org.jawroom.shop.Settings;
 
 /** The sheet <i>Standing</i>: whether each vise is safe where it stands now. */
 public final class StandingSheet {
@@ -21,9 +20,9 @@ public final class StandingSheet {
   private final Styles styles;
   private final StandingWords words;
 
-  private StandingSheet(SXSSFWorkbook book, Styles styles, Settings settings) {
+  private StandingSheet(SXSSFWorkbook book, Styles styles) {
     this.styles = styles;
-    this.words = new StandingWords(styles.unit(), settings);
+    this.words = new StandingWords(styles.unit());
     this.list =
         new ListSheet(
             book,
@@ -43,12 +42,8 @@ public final class StandingSheet {
 
   /** Adds the sheet, one entry for each outcome in the order given. */
   public static void add(
-      SXSSFWorkbook book,
-      Styles styles,
-      Settings settings,
-      List<StandingOutcome> standing,
-      SheetLimits limits) {
-    StandingSheet sheet = new StandingSheet(book, styles, settings);
+      SXSSFWorkbook book, Styles styles, List<StandingOutcome> standing, SheetLimits limits) {
+    StandingSheet sheet = new StandingSheet(book, styles);
     String remark =
         "Each vise where it stands now, over its full opening, without a part or a tool. Margin:"
             + " the least within the tolerance of its two measures, in "

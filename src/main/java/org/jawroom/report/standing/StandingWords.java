@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.placement.standing.StandingOutcome.Says;
@@ -17,11 +16,10 @@ import org.jawroom.report.wording.OpenWords;
 import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.Words;
 import org.jawroom.shop.OpenReading;
-import org.jawroom.shop.Settings;
 import org.jawroom.shop.Standing;
 
 /** A vise where it stands in words, lengths in the chosen unit. */
-public record StandingWords(PeopleUnit unit, Settings settings) {
+public record StandingWords(PeopleUnit unit) {
 
   /** How the outcome is marked; with a caveat if something must be minded. */
   public Finding finding(StandingOutcome outcome) {
@@ -110,6 +108,11 @@ public record StandingWords(PeopleUnit unit, Settings settings) {
             });
   }
 
+  /** Whether it stands where the pairing is recommended, within the tolerance. */
+  public boolean isRecommended(StandingOutcome outcome) {
+    return outcome.move().isEmpty() && outcome.target().isPresent();
+  }
+
   private Optional<String> way(long by, String ahead, String back) {
     return by == 0
         ? Optional.empty()
@@ -130,12 +133,12 @@ public record StandingWords(PeopleUnit unit, Settings settings) {
                   OpenReading.of(pairing.machine(), pairing.vise(), outcome.open())));
     }
     nearest(outcome).ifPresent(minds::add);
-    if (outcome.there().isPresent()) {
-      Recommendation place = outcome.there().get().place();
-      minds.addAll(new CaveatWords(unit).of(outcome.caveats(), pairing.inDoubt(), place));
-      hand(place).ifPresent(minds::add);
+    if (outcome.placed().isPresent()) {
+      Outcome there = outcome.placed().get();
+      minds.addAll(new CaveatWords(unit).of(there));
+      hand(there).ifPresent(minds::add);
     } else if (!pairing.inDoubt().isEmpty()) {
-      minds.add("in doubt: " + CaveatWords.suspects(pairing.inDoubt()) + " may be wrong");
+      minds.add(CaveatWords.inDoubt(pairing.inDoubt()));
     }
     minds.addAll(Words.placelessMarks(pairing));
     OptionalLong shortfall = outcome.reachShortfall();
@@ -164,12 +167,7 @@ public record StandingWords(PeopleUnit unit, Settings settings) {
             .orElse(standing.mount() + ": no place on this table in that orientation"));
   }
 
-  private Optional<String> hand(Recommendation place) {
-    return place.handGap().isPresent() && place.handGap().getAsLong() < settings.handRoom()
-        ? Optional.of(
-            CaveatWords.HANDLE_HAS
-                + unit.brief(place.handGap().getAsLong(), Rounding.DOWN)
-                + " of room")
-        : Optional.empty();
+  private Optional<String> hand(Outcome there) {
+    return Optional.of(new CaveatWords(unit).hand(there)).filter(words -> !words.isEmpty());
   }
 }

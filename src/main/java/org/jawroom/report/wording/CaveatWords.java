@@ -44,7 +44,7 @@ public record CaveatWords(PeopleUnit unit) {
   }
 
   /** {@code in doubt: checks on the machine say that rear_gap of knee mill may be wrong}. */
-  static String inDoubt(List<Measurand> suspects) {
+  public static String inDoubt(List<Measurand> suspects) {
     return "in doubt: checks on the machine say that " + suspects(suspects) + " may be wrong";
   }
 

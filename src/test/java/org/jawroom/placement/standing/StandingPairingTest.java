@@ -10,6 +10,8 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Caveat;
+import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.standing.StandingOutcome.Says;
@@ -152,7 +154,31 @@ class StandingPairingTest {
     StandingOutcome free = at(0, Y, 0);
     assertEquals(Says.FITS, free.says());
     assertEquals(Optional.empty(), free.limit());
-    assertTrue(free.caveats().contains(Caveat.NOTHING_LISTED));
+    assertTrue(free.placed().orElseThrow().caveats().contains(Caveat.NOTHING_LISTED));
+  }
+
+  /** A handle 40 to the side of the screw; a hand wants 25 mm round it, the clearance is 6 mm. */
+  @Test
+  void placed_handleWithLessRoomThanAHandWants_isAwkward() {
+    vise.handleRadius = Dimension.of(40 * MM);
+    vise.handleDepth = Dimension.of(20 * MM);
+    vise.screwHeight = Dimension.of(50 * MM);
+    vise.screwDiameter = Dimension.of(20 * MM);
+    vise.baseWidth = Dimension.of(80 * MM);
+    vise.jawWidth = 80 * MM;
+    mill.rightGap = Dimension.of(0);
+    // The table loads at its right end, where that guard is near.
+    mill.loadX = OptionalLong.of(-200 * MM);
+
+    assertEquals(Verdict.AWKWARD, there(300 * MM - 40 * MM - 25 * MM + 1).verdict());
+    assertEquals(Verdict.FITS, there(300 * MM - 40 * MM - 25 * MM).verdict());
+    assertEquals(Verdict.NO_PLACE, there(300 * MM - 40 * MM - 6 * MM + 1).verdict());
+  }
+
+  private Outcome there(long x) {
+    TapedPlace place = TapedPlace.of(mill.build(), vise.build(), Orientation.FRONT, x, Y);
+    Standing standing = new Standing(mill.build(), vise.build(), place, "base bolts", within(0));
+    return solve(standing).placed().orElseThrow();
   }
 
   private Optional<StandingOutcome.Move> moveFrom(Recommendation to, long off, long tolerance) {

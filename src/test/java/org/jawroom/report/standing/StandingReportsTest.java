@@ -92,7 +92,7 @@ class StandingReportsTest {
     Shop shop = shop();
     try (SXSSFWorkbook book = new SXSSFWorkbook()) {
       Styles styles = new Styles(book.getXSSFWorkbook(), PeopleUnit.MM);
-      StandingSheet.add(book, styles, shop.settings(), outcomes(shop), SheetLimits.XLSX);
+      StandingSheet.add(book, styles, outcomes(shop), SheetLimits.XLSX);
       assertEquals(
           List.of(
               "mill|odd, =1+1|● fits|23.0|rear cover · base|handle to the front, base bolts\n"
@@ -119,7 +119,7 @@ class StandingReportsTest {
   @Test
   void brief_isOfAsciiAndShort() throws Exception {
     Shop shop = shop();
-    StandingWords words = new StandingWords(PeopleUnit.MM, shop.settings());
+    StandingWords words = new StandingWords(PeopleUnit.MM);
     assertEquals(
         List.of(
             "odd, =1+1 fits, 23.0 mm to spare",

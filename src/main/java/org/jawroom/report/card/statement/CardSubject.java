@@ -23,6 +23,7 @@ import org.jawroom.placement.search.SideBySide;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
@@ -76,6 +77,14 @@ public record CardSubject(
         .inspection()
         .filter(closer -> isPossible(solved.outcome()))
         .map(closer -> of(solved.outcome(), closer, warnings));
+  }
+
+  /** The card of a vise where it stands; empty unless it may stay there. */
+  public static Optional<CardSubject> of(StandingOutcome standing, List<String> warnings) {
+    return standing
+        .placed()
+        .filter(CardSubject::isPossible)
+        .map(placed -> of(placed, standing.there().orElseThrow(), warnings));
   }
 
   private static CardSubject of(Outcome outcome, Inspection closer, List<String> warnings) {
@@ -239,20 +248,11 @@ public record CardSubject(
 
   /** The outcome with the place of the card and its caveats. */
   public Outcome placed() {
-    return new Outcome(
-        outcome.machine(),
-        outcome.vise(),
+    return outcome.at(
         outcome.verdict(),
-        outcome.bestMargin(),
-        Optional.of(place),
+        place,
         outcome.usableOpening(),
         caveats,
-        outcome.roomOverJaws(),
-        outcome.loadLeft(),
-        outcome.shortestToolTooShort(),
-        outcome.bounds(),
-        outcome.open(),
-        outcome.inDoubt(),
         job.isPresent() ? Optional.empty() : outcome.checked());
   }
 }
