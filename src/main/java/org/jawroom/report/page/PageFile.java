@@ -24,6 +24,7 @@ public final class PageFile {
   private static final List<String> SCRIPTS =
       List.of(
           "model.js",
+          "suppose.js",
           "words.js",
           "dom.js",
           "controls.js",
@@ -32,6 +33,7 @@ public final class PageFile {
           "drawing.js",
           "drag.js",
           "readout.js",
+          "openreadings.js",
           "pairing.js",
           "page.js");
 
