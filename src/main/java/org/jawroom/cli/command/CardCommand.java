@@ -7,33 +7,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.IntStream;
 import org.jawroom.app.choice.Pairs;
 import org.jawroom.app.input.Input;
 import org.jawroom.app.input.PeopleUnits;
 import org.jawroom.app.input.PrintedNames;
 import org.jawroom.app.output.ExitStatus;
+import org.jawroom.app.run.CardSubjects;
 import org.jawroom.app.run.Facts;
 import org.jawroom.cli.option.AtOption;
 import org.jawroom.cli.option.Output;
 import org.jawroom.cli.option.SetOption;
 import org.jawroom.cli.option.SettingOptions;
 import org.jawroom.cli.option.VersionLine;
-import org.jawroom.placement.job.JobExplanation;
-import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.placement.pairing.Pairing;
-import org.jawroom.placement.pairing.SolvedPairing;
-import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
-import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.CheckSheet;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
@@ -202,11 +195,7 @@ public final class CardCommand implements Callable<Integer> {
   private int write(Reading reading, Shop shop, Machine machine, List<Vise> vises, CardPaper sheet)
       throws IOException {
     PrintedNames printed = new PrintedNames(reading.origins(), spec.commandLine().getErr());
-    if (!PrintedNames.isReadable(machine.name())) {
-      spec.commandLine()
-          .getErr()
-          .println(
-              "No card for \"" + machine.name() + "\": " + PrintedNames.advice(machine.name()));
+    if (!isReadable(machine.name())) {
       return ExitStatus.WRONG_USE;
     }
     Machine named = printed.of(machine);
@@ -221,8 +210,7 @@ public final class CardCommand implements Callable<Integer> {
     List<CardSubject> cards = new ArrayList<>();
     List<CardSubject> withOwnNames = new ArrayList<>();
     for (Vise vise : vises) {
-      if (!PrintedNames.isReadable(vise.name())) {
-        noCard("\"" + vise.name() + "\"", PrintedNames.advice(vise.name()));
+      if (!isReadable(vise.name())) {
         continue;
       }
       Vise printable = printed.of(vise);
@@ -242,6 +230,15 @@ public final class CardCommand implements Callable<Integer> {
         cards.size() + (cards.size() == 1 ? " card" : " cards") + " of two pages",
         withOwnNames);
     return ExitStatus.DONE;
+  }
+
+  /** Whether a name can be printed; a line says so if not. */
+  private boolean isReadable(String name) {
+    if (!PrintedNames.isReadable(name)) {
+      noCard("\"" + name + "\"", PrintedNames.advice(name));
+      return false;
+    }
+    return true;
   }
 
   private static RunFacts facts(
@@ -265,7 +262,9 @@ public final class CardCommand implements Callable<Integer> {
       throws IOException {
     PrintWriter err = spec.commandLine().getErr();
     Optional<ViseSet> set = new Pairs(shop, err).set(setName);
-    if (set.isEmpty()) {
+    if (set.isEmpty()
+        || !isReadable(machine.name())
+        || !set.get().members().stream().allMatch(one -> isReadable(one.vise().name()))) {
       return ExitStatus.WRONG_USE;
     }
     PrintedNames printed = new PrintedNames(reading.origins(), err);
@@ -275,120 +274,38 @@ public final class CardCommand implements Callable<Integer> {
         PrintedNames.settings(shop.settings(), machine, named, set.get(), printable);
     SetOutcome outcome = SetPairing.solve(settings, named, printable);
     if (outcome.fits() != SetOutcome.Fits.YES) {
-      err.println(
-          "No card for set \""
-              + setName
-              + "\" on \""
-              + machine.name()
-              + "\": jawroom explain --set says why.");
+      noCard(
+          "set \"" + setName + "\" on \"" + machine.name() + "\"",
+          "jawroom explain --set says why.");
       return ExitStatus.WRONG_USE;
     }
     PeopleUnit unit = PeopleUnits.of(reading, machine);
-    List<CardSubject> cards = subjects(settings, outcome);
+    List<CardSubject> cards = CardSubjects.ofSet(settings, outcome);
     SetupCards.write(output, sheet, settings, outcome, cards, facts(reading, shop, cards, unit));
     written(
         unit,
         "a page of the table, then " + cards.size() + " cards of two pages",
         checks == null
             ? List.of()
-            : subjects(settings, SetPairing.solve(settings, machine, set.get())));
+            : CardSubjects.ofSet(settings, SetPairing.solve(settings, machine, set.get())));
     return ExitStatus.DONE;
-  }
-
-  private static List<CardSubject> subjects(Settings settings, SetOutcome set) {
-    return IntStream.range(0, set.stands().size())
-        .mapToObj(
-            at ->
-                CardSubject.ofSet(
-                    settings,
-                    set,
-                    at,
-                    Facts.warnings(settings, set.machine(), set.stands().get(at).vise())))
-        .toList();
   }
 
   private Optional<CardSubject> subject(
       Reading reading, Machine machine, Vise vise, Optional<Job> job, PeopleUnit unit) {
     Settings settings = reading.shop().orElseThrow().settings();
+    CardSubjects subjects = new CardSubjects(settings, machine, unit, this::noCard);
     if (at.isGiven()) {
-      return ofStanding(reading, settings, machine, vise);
+      PrintWriter err = spec.commandLine().getErr();
+      return at.outcome(reading, settings, machine, vise, err).flatMap(subjects::ofStanding);
     }
-    return job.isEmpty()
-        ? ofPairing(settings, machine, vise)
-        : ofJob(settings, machine, vise, job.get(), unit);
-  }
-
-  private Optional<CardSubject> ofStanding(
-      Reading reading, Settings settings, Machine machine, Vise vise) {
-    PrintWriter err = spec.commandLine().getErr();
-    Optional<StandingOutcome> there = at.outcome(reading, settings, machine, vise, err);
-    Optional<CardSubject> card =
-        there.flatMap(one -> CardSubject.of(one, Facts.warnings(settings, machine, vise)));
-    if (there.isPresent() && card.isEmpty()) {
-      String why = "it hits something there or stands off the slots";
-      noCard(pair(machine, vise), why + ": see jawroom explain --at.");
+    if (job.isPresent()) {
+      return subjects.ofJob(vise, job.get());
     }
-    return card;
-  }
-
-  private Optional<CardSubject> ofPairing(Settings settings, Machine machine, Vise vise) {
-    List<String> warnings = Facts.warnings(settings, machine, vise);
-    if (count > 1) {
-      SolvedPairing solved = Pairing.solved(settings, machine, vise);
-      int most = solved.sideBySide().count();
-      if (count <= most) {
-        return Optional.of(CardSubject.ofRow(settings, solved, count, warnings));
-      }
-      noCard(
-          pair(machine, vise),
-          count
-              + " do not stand side by side there; at most "
-              + most
-              + (most == 1 ? " does" : " do")
-              + ".");
-      return Optional.empty();
-    }
-    Optional<CardSubject> card = CardSubject.of(settings, machine, vise, warnings);
-    if (card.isEmpty()) {
-      Verdict verdict = Pairing.solve(settings, machine, vise).verdict();
-      noCard(pair(machine, vise), reason(verdict) + ": see jawroom explain.");
-    }
-    return card;
-  }
-
-  private Optional<CardSubject> ofJob(
-      Settings settings, Machine machine, Vise vise, Job job, PeopleUnit unit) {
-    JobExplanation explanation = JobPairing.explain(settings, machine, vise, job);
-    if (explanation.outcome().isHeld()) {
-      SolvedPairing solved = Pairing.solved(settings, machine, vise);
-      return Optional.of(
-          CardSubject.of(solved, explanation, Facts.warnings(settings, machine, vise)));
-    }
-    String why =
-        explanation.outcome().shortfalls().isEmpty()
-            ? "a dimension that decides it is blank"
-            : String.join("; ", new JobWords(unit).failing(explanation.outcome()));
-    noCard(
-        pair(machine, vise),
-        "\"" + job.name() + "\" is not held: " + why + ": see jawroom explain --job.");
-    return Optional.empty();
-  }
-
-  private static String pair(Machine machine, Vise vise) {
-    return "\"" + vise.name() + "\" on \"" + machine.name() + "\"";
+    return count > 1 ? subjects.ofRow(vise, count) : subjects.ofPairing(vise);
   }
 
   private void noCard(String of, String why) {
     spec.commandLine().getErr().println("No card for " + of + ": " + why);
-  }
-
-  private static String reason(Verdict verdict) {
-    return switch (verdict) {
-      case NO_PLACE -> "there is no place for it";
-      case NO_MOUNT -> "neither bolts nor clamps hold it in any orientation allowed";
-      case UNKNOWN -> "a dimension that decides it is blank";
-      case FITS, AWKWARD, LIMITED, MEASURE ->
-          throw new IllegalArgumentException(verdict + " has a setup card; no reason to give");
-    };
   }
 }
