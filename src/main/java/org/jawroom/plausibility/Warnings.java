@@ -18,10 +18,11 @@ public final class Warnings {
 
   /**
    * Every warning, in a fixed order: each machine with its slots and guards, then each vise, then
-   * each set. Pure; empty where nothing looks wrong.
+   * what stands there, then each set. Pure; empty where nothing looks wrong.
    */
   public static List<Warning> of(Shop shop) {
     List<Warning> warnings = new ArrayList<>(of(shop.settings(), shop.machines(), shop.vises()));
+    warnings.addAll(SetWarnings.of(shop.standing()));
     shop.sets().forEach(set -> warnings.addAll(SetWarnings.of(set)));
     return List.copyOf(warnings);
   }

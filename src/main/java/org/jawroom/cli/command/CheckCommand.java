@@ -75,6 +75,7 @@ public final class CheckCommand implements Callable<Integer> {
             + count(shop.vises().size(), "vise")
             + ", "
             + count(shop.jobs().size(), "job")
+            + (shop.standing().isEmpty() ? "" : ", " + shop.standing().size() + " standing")
             + (shop.sets().isEmpty() ? "" : ", " + count(shop.sets().size(), "set"))
             + ": no faults, "
             + count(warnings, "warning")
