@@ -28,7 +28,7 @@ final class MachineData {
   static Map<String, Object> of(Settings settings, Machine machine, List<PagePairing> pairings) {
     Facts facts =
         new Facts()
-            .with("name", machine.name())
+            .named(machine.name())
             .with("about", machine.description())
             .with("candidate", machine.candidate())
             .with("facts", PageValues.inBoth(words -> words.facts(machine)))
@@ -97,7 +97,7 @@ final class MachineData {
         (rank, stance) ->
             guards.add(
                 new Facts()
-                    .with("name", stance.swept().name())
+                    .named(stance.swept().name())
                     .with("when", when.get(rank))
                     .with("x", PageValues.ends(stance.middle().x()))
                     .with("y", PageValues.ends(stance.middle().y()))

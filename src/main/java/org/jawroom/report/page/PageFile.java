@@ -25,6 +25,7 @@ public final class PageFile {
       List.of(
           "model.js",
           "suppose.js",
+          "found.js",
           "words.js",
           "dom.js",
           "controls.js",
@@ -34,6 +35,7 @@ public final class PageFile {
           "drag.js",
           "readout.js",
           "openreadings.js",
+          "checks.js",
           "pairing.js",
           "page.js");
 

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.PlainText;
 import org.jawroom.report.wording.PairingWords;
 
 /** Converts single values to the form that they have in the page's data. */
@@ -61,6 +62,12 @@ final class PageValues {
         map.put(key, value);
       }
       return this;
+    }
+
+    /** A name; if a CSV must have it written otherwise, that as well. */
+    Facts named(String name) {
+      String csv = PlainText.harmless(name);
+      return with("name", name).with("csv", csv.equals(name) ? null : csv);
     }
 
     Map<String, Object> map() {

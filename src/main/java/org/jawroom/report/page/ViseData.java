@@ -29,7 +29,7 @@ final class ViseData {
   static Map<String, Object> of(Vise vise, List<PagePairing> pairings) {
     Facts facts =
         new Facts()
-            .with("name", vise.name())
+            .named(vise.name())
             .with("about", vise.description())
             .with("facts", PageValues.inBoth(words -> words.facts(vise)))
             .with("cautions", PairingWords.cautions(vise));
@@ -108,7 +108,7 @@ final class ViseData {
     Ends closed = part.u().closed();
     Ends open = part.u().open();
     return new Facts()
-        .with("name", part.name())
+        .named(part.name())
         .with("when", when)
         .with("handle", part.handle())
         .with("u", List.of(closed.lo(), closed.hi(), open.lo(), open.hi()))

@@ -146,7 +146,7 @@ const Pairing = (() => {
     return part('bench',
       part('column',
         part('plan-box', zoom(), parts.plan),
-        part('gaps-box', gapTable(), parts.travel),
+        part('gaps-box', gapTable(), parts.travel, Checks.box()),
         part('side-box', parts.side,
           Dom.make('p', { class: 'note' }, 'The same from the right; the operator stands on the left.'))),
       part('column',
@@ -375,6 +375,7 @@ const Pairing = (() => {
     parts.box.classList.toggle('amber', doubts !== '');
     parts.plan.classList.toggle('amber', doubts !== '');
     parts.where.textContent = Readout.tape(ctx, now);
+    Checks.update(ctx, now);
   }
 
   function start(all, opener, closer) {
