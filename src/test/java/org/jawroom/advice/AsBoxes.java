@@ -3,7 +3,7 @@ package org.jawroom.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -25,16 +25,14 @@ final class AsBoxes {
     for (Side side : Side.values()) {
       if (machine.gap(side).isKnown()) {
         Guard gap =
-            new Guard(
+            Guards.beside(
                 "gap " + side,
                 "",
                 Axes.NONE,
                 side == Side.FRONT ? When.CUTTING : When.ALWAYS,
-                Optional.of(side),
+                side,
                 machine.gap(side),
-                everywhere,
-                OptionalLong.empty(),
-                OptionalLong.empty());
+                everywhere);
         boxes.add(box(machine, gap));
       }
     }

@@ -8,6 +8,7 @@ import org.jawroom.clearance.gap.Limit;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.part.Part;
 import org.jawroom.clearance.part.PartRole;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -75,16 +76,7 @@ public final class ClearanceFixtures {
 
   /** A row of guards: a box carried by the frame. */
   public static Guard box(String name, Box box) {
-    return new Guard(
-        name,
-        "",
-        Axes.NONE,
-        When.ALWAYS,
-        Optional.empty(),
-        Dimension.NONE,
-        box,
-        OptionalLong.empty(),
-        OptionalLong.empty());
+    return Guards.box(name, box);
   }
 
   /** The same on a mill whose table moves along x and y. */

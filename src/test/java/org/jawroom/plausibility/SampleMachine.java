@@ -2,9 +2,9 @@ package org.jawroom.plausibility;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -59,29 +59,12 @@ final class SampleMachine {
   }
 
   static Guard box(String name, String kind, Axes carriedBy, Interval x, Interval y, Interval z) {
-    return new Guard(
-        name,
-        kind,
-        carriedBy,
-        When.ALWAYS,
-        Optional.empty(),
-        Dimension.NONE,
-        new Box(x, y, z),
-        OptionalLong.empty(),
-        OptionalLong.empty());
+    return Guards.box(name, kind, carriedBy, When.ALWAYS, new Box(x, y, z));
   }
 
   static Guard taped(String name, String kind, Side side, Dimension gap, Interval z) {
-    return new Guard(
-        name,
-        kind,
-        Axes.NONE,
-        When.ALWAYS,
-        Optional.of(side),
-        gap,
-        new Box(Interval.ALL, Interval.ALL, z),
-        OptionalLong.empty(),
-        OptionalLong.empty());
+    return Guards.beside(
+        name, kind, Axes.NONE, When.ALWAYS, side, gap, new Box(Interval.ALL, Interval.ALL, z));
   }
 
   Machine build() {

@@ -20,6 +20,7 @@ import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -30,13 +31,11 @@ import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.placement.space.Place;
 import org.jawroom.shop.OpenReading;
-import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.Measurand;
-import org.jawroom.shop.value.When;
 
 /** Advice in the making: lengths in millimetres as text, nothing advised that is not said. */
 public final class Advised {
@@ -172,16 +171,7 @@ public final class Advised {
         return taped;
       }
     }
-    return new Guard(
-        name,
-        "",
-        Axes.NONE,
-        When.ALWAYS,
-        Optional.of(Side.FRONT),
-        Dimension.of(0),
-        new Box(Interval.ALL, Interval.ALL, Interval.ALL),
-        OptionalLong.empty(),
-        OptionalLong.empty());
+    return Guards.beside(name, Side.FRONT, Dimension.of(0));
   }
 
   private static Limit limit(String margin, String guard) {

@@ -8,19 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
-import org.jawroom.geometry.Box;
-import org.jawroom.geometry.Interval;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Length;
 import org.jawroom.report.Invented;
-import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
-import org.jawroom.shop.value.When;
 import org.jawroom.shop.vise.Bolt;
 import org.jawroom.shop.vise.Mount;
 import org.jawroom.shop.vise.Vise;
@@ -30,16 +25,7 @@ class OpenReadingTest {
   private static final Dimension RANGE = Dimension.within(mm("10"), mm("40"));
 
   private static Guard beside(String name, Dimension gap) {
-    return new Guard(
-        name,
-        "",
-        Axes.NONE,
-        When.ALWAYS,
-        Optional.of(Side.LEFT),
-        gap,
-        new Box(Interval.ALL, Interval.ALL, Interval.ALL),
-        OptionalLong.empty(),
-        OptionalLong.empty());
+    return Guards.beside(name, Side.LEFT, gap);
   }
 
   private static List<OpenReading> of(Machine machine, Vise vise, Column... columns) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -81,26 +82,20 @@ class ExampleShopTest {
                     new Interval(90 * Length.MM, end)),
                 OptionalLong.of(10 * Length.MM),
                 OptionalLong.empty()),
-            new Guard(
+            Guards.box(
                 "head",
                 "head",
                 new Axes(false, false, true),
                 When.ALWAYS,
-                Optional.empty(),
-                Dimension.NONE,
-                new Box(mm(-90, 90), new Interval(-110 * Length.MM, end), new Interval(0, end)),
-                OptionalLong.empty(),
-                OptionalLong.empty()),
-            new Guard(
+                new Box(mm(-90, 90), new Interval(-110 * Length.MM, end), new Interval(0, end))),
+            Guards.beside(
                 "sill",
                 "sill",
                 Axes.NONE,
                 When.ALWAYS,
-                Optional.of(Side.FRONT),
+                Side.FRONT,
                 Dimension.of(40 * Length.MM),
-                new Box(Interval.ALL, Interval.ALL, new Interval(-end, -25 * Length.MM)),
-                OptionalLong.empty(),
-                OptionalLong.empty())),
+                new Box(Interval.ALL, Interval.ALL, new Interval(-end, -25 * Length.MM)))),
         guards);
     assertTrue(shop().machines().get(1).guardRows().isEmpty());
   }

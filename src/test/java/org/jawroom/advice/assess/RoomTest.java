@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.blank.Relation;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -135,16 +135,12 @@ class RoomTest {
 
   /** Over the whole table, from a height upward. */
   private static Guard arm(long from) {
-    return new Guard(
+    return Guards.box(
         "arm",
         "other",
         Axes.NONE,
         When.ALWAYS,
-        Optional.empty(),
-        Dimension.NONE,
-        new Box(Interval.ALL, Interval.ALL, new Interval(from, Length.ENDLESS)),
-        OptionalLong.empty(),
-        OptionalLong.empty());
+        new Box(Interval.ALL, Interval.ALL, new Interval(from, Length.ENDLESS)));
   }
 
   private static List<RoomLimit> rooms(RoomSearch search, long width) {

@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.Situation;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -107,16 +108,14 @@ class GuardSweepTest {
   @Test
   void sweep_sideGuardCarriedByTheSaddle_keepsItsGapAndItsEndsAlongTheEdge() {
     Guard guard =
-        new Guard(
+        Guards.beside(
             "cover",
             "",
             SADDLE,
             When.ALWAYS,
-            Optional.of(Side.REAR),
+            Side.REAR,
             Dimension.of(30 * MM),
-            new Box(Interval.of(-50 * MM, 50 * MM), Interval.ALL, Interval.of(0, ENDLESS)),
-            OptionalLong.empty(),
-            OptionalLong.empty());
+            new Box(Interval.of(-50 * MM, 50 * MM), Interval.ALL, Interval.of(0, ENDLESS)));
 
     Box swept = box(draft().build(), guard, Situation.CUTTING);
 
@@ -223,16 +222,14 @@ class GuardSweepTest {
   private static String missingFor(Axes carriedBy, When when, long zMin) {
     MachineDraft draft = draft();
     draft.guards.add(
-        new Guard(
+        Guards.beside(
             "cover",
             "",
             carriedBy,
             when,
-            Optional.of(Side.REAR),
+            Side.REAR,
             Dimension.BLANK,
-            new Box(Interval.ALL, Interval.ALL, Interval.of(zMin, ENDLESS)),
-            OptionalLong.empty(),
-            OptionalLong.empty()));
+            new Box(Interval.ALL, Interval.ALL, Interval.of(zMin, ENDLESS))));
     Blanks blanks = new Blanks();
     MachineGuards.of(settings(OptionalLong.of(MM)), draft.build(), Setup.PLAIN, 80 * MM, blanks);
     return blanks.columns().toString();
@@ -301,16 +298,7 @@ class GuardSweepTest {
   }
 
   private static Guard box(Axes carriedBy, When when, Interval x, Interval y, Interval z) {
-    return new Guard(
-        "guard",
-        "",
-        carriedBy,
-        when,
-        Optional.empty(),
-        Dimension.NONE,
-        new Box(x, y, z),
-        OptionalLong.empty(),
-        OptionalLong.empty());
+    return Guards.box("guard", "", carriedBy, when, new Box(x, y, z));
   }
 
   /** Table 800 × 300, travel 300 × 200, table carried by x and y. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.part.PartRole;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -509,16 +510,7 @@ class JobPairingTest {
   }
 
   private static Guard box(String name, When when, Axes carriedBy, Interval plan, Interval z) {
-    return new Guard(
-        name,
-        "other",
-        carriedBy,
-        when,
-        Optional.empty(),
-        Dimension.NONE,
-        new Box(plan, plan, z),
-        OptionalLong.empty(),
-        OptionalLong.empty());
+    return Guards.box(name, "other", carriedBy, when, new Box(plan, plan, z));
   }
 
   private JobOutcome solve() {

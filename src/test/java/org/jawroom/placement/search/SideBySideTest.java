@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Random;
 import java.util.stream.LongStream;
 import org.jawroom.clearance.Setup;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -24,7 +24,6 @@ import org.jawroom.reference.MachineDraft;
 import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Axes;
-import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.When;
@@ -155,17 +154,7 @@ class SideBySideTest {
       Interval across = Interval.of(-20 * MM, 20 * MM);
       Box box =
           new Box(Interval.of(x, x + random.nextInt(30) * MM), across, Interval.of(0, 90 * MM));
-      draft.guards.add(
-          new Guard(
-              "post " + i,
-              "",
-              new Axes(true, true, false),
-              When.ALWAYS,
-              Optional.empty(),
-              Dimension.NONE,
-              box,
-              OptionalLong.empty(),
-              OptionalLong.empty()));
+      draft.guards.add(Guards.box("post " + i, "", new Axes(true, true, false), When.ALWAYS, box));
     }
     return draft.build();
   }

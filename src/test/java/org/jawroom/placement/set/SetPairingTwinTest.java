@@ -9,12 +9,12 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Random;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.clearance.gap.MarginField;
 import org.jawroom.clearance.part.Part;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -29,7 +29,6 @@ import org.jawroom.reference.ViseDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Axes;
-import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.When;
@@ -296,17 +295,7 @@ class SetPairingTwinTest {
               Interval.of(x, x + random.nextInt(30) * MM),
               Interval.of(y, y + random.nextInt(30) * MM),
               Interval.of(0, (30 + random.nextInt(60)) * MM));
-      draft.guards.add(
-          new Guard(
-              "post " + i,
-              "",
-              new Axes(true, true, false),
-              When.ALWAYS,
-              Optional.empty(),
-              Dimension.NONE,
-              box,
-              OptionalLong.empty(),
-              OptionalLong.empty()));
+      draft.guards.add(Guards.box("post " + i, "", new Axes(true, true, false), When.ALWAYS, box));
     }
     return draft.build();
   }

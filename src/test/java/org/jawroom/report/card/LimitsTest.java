@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.PlacementFixtures;
@@ -23,7 +24,6 @@ import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.card.statement.Weight;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.machine.Axes;
-import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.When;
 import org.junit.jupiter.api.Test;
@@ -150,16 +150,12 @@ class LimitsTest {
 
   private void head() {
     machine.guards.add(
-        new Guard(
+        Guards.box(
             "head",
             "head",
             new Axes(false, false, true),
             When.ALWAYS,
-            Optional.empty(),
-            Dimension.NONE,
-            new Box(Interval.ALL, Interval.ALL, Interval.of(0, 1L << 60)),
-            OptionalLong.empty(),
-            OptionalLong.empty()));
+            new Box(Interval.ALL, Interval.ALL, Interval.of(0, 1L << 60))));
   }
 
   private String nose(OptionalLong notBelow) {

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.reference.MachineDraft;
@@ -13,7 +14,6 @@ import org.jawroom.reference.ViseDraft;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Axes;
-import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.When;
@@ -46,16 +46,14 @@ final class LongNames {
     machine.maxLoad = Optional.of(BigDecimal.ONE);
     for (Side side : Side.values()) {
       machine.guards.add(
-          new Guard(
+          Guards.beside(
               name("guard " + side.word()),
               "other",
               Axes.NONE,
               When.ALWAYS,
-              Optional.of(side),
+              side,
               Dimension.of(40 * MM),
-              EVERYWHERE,
-              OptionalLong.empty(),
-              OptionalLong.empty()));
+              Guards.EVERYWHERE));
     }
     ViseDraft vise = new ViseDraft();
     vise.name = name("vise");

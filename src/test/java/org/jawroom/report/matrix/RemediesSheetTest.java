@@ -23,6 +23,7 @@ import org.jawroom.advice.remedy.Direction;
 import org.jawroom.advice.remedy.RemedyKind;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -259,17 +260,7 @@ class RemediesSheetTest {
   @Test
   void change_others_areInWords() throws IOException {
     Guard bar = box("hose arm");
-    Guard sill =
-        new Guard(
-            "sill",
-            "",
-            Axes.NONE,
-            When.ALWAYS,
-            Optional.of(Side.FRONT),
-            known("30"),
-            new Box(Interval.ALL, Interval.ALL, Interval.ALL),
-            OptionalLong.empty(),
-            OptionalLong.empty());
+    Guard sill = Guards.beside("sill", Side.FRONT, known("30"));
     Machine m =
         with(
             machine("A"),

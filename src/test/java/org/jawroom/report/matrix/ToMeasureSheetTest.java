@@ -11,8 +11,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -21,9 +19,8 @@ import org.jawroom.advice.ToTape;
 import org.jawroom.advice.blank.Relation;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Box;
-import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.Advised;
@@ -36,13 +33,11 @@ import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
-import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
-import org.jawroom.shop.value.When;
 import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 
@@ -238,15 +233,6 @@ class ToMeasureSheetTest {
   }
 
   private static Guard guard(String name) {
-    return new Guard(
-        name,
-        "",
-        Axes.NONE,
-        When.ALWAYS,
-        Optional.of(Side.FRONT),
-        Dimension.BLANK,
-        new Box(Interval.ALL, Interval.ALL, Interval.ALL),
-        OptionalLong.empty(),
-        OptionalLong.empty());
+    return Guards.beside(name, Side.FRONT, Dimension.BLANK);
   }
 }

@@ -14,6 +14,7 @@ import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -21,7 +22,6 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.Made;
 import org.jawroom.shop.machine.Axes;
-import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Sides;
 import org.jawroom.shop.machine.Slots;
@@ -66,26 +66,14 @@ class ReadingsTest {
           List.of(),
           CALIPER,
           List.of(
-              new Guard(
-                  "hose arm",
-                  "",
-                  Axes.NONE,
-                  When.ALWAYS,
-                  Optional.empty(),
-                  Dimension.NONE,
-                  new Box(Interval.of(0, 2), Interval.of(0, 2), Interval.of(0, 2)),
-                  OptionalLong.empty(),
-                  OptionalLong.empty()),
-              new Guard(
+              Guards.box(
+                  "hose arm", new Box(Interval.of(0, 2), Interval.of(0, 2), Interval.of(0, 2))),
+              Guards.box(
                   "head",
                   "",
                   new Axes(true, true, true),
                   When.ALWAYS,
-                  Optional.empty(),
-                  Dimension.NONE,
-                  new Box(Interval.of(0, 2), Interval.of(0, 2), Interval.of(0, 2)),
-                  OptionalLong.empty(),
-                  OptionalLong.empty())));
+                  new Box(Interval.of(0, 2), Interval.of(0, 2), Interval.of(0, 2)))));
   private Vise vise = vise("v", "150", "0", "150.07", known("120"), CALIPER);
 
   /** The guard's face lies beyond the part along the axis (front guards: before it). */

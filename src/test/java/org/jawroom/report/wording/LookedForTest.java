@@ -4,15 +4,11 @@ import static org.jawroom.report.Invented.CALIPER;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
-import org.jawroom.geometry.Box;
-import org.jawroom.geometry.Interval;
+import org.jawroom.fixture.Guards;
 import org.jawroom.report.Invented;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
-import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.When;
 import org.junit.jupiter.api.Test;
 
@@ -41,17 +37,7 @@ class LookedForTest {
 
   @Test
   void words_aKindThatIsListed_wasLookedFor() {
-    Guard head =
-        new Guard(
-            "spindle head",
-            "head",
-            Axes.NONE,
-            When.ALWAYS,
-            Optional.empty(),
-            Dimension.NONE,
-            new Box(Interval.ALL, Interval.ALL, Interval.ALL),
-            OptionalLong.empty(),
-            OptionalLong.empty());
+    Guard head = Guards.box("spindle head", "head", Axes.NONE, When.ALWAYS, Guards.EVERYWHERE);
     assertEquals(
         "not looked for: tool changer, nozzle, sill, column",
         LookedFor.words(machine(List.of("cover"), List.of(head))));

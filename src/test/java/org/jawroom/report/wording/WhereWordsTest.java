@@ -3,12 +3,11 @@ package org.jawroom.report.wording;
 import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.Optional;
-import java.util.OptionalLong;
 import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.fixture.Guards;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -17,7 +16,6 @@ import org.jawroom.reference.ViseDraft;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
-import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.When;
 import org.junit.jupiter.api.Test;
 
@@ -126,15 +124,11 @@ class WhereWordsTest {
   }
 
   private static Guard guard(Axes carriedBy) {
-    return new Guard(
+    return Guards.box(
         "arm",
         "",
         carriedBy,
         When.ALWAYS,
-        Optional.empty(),
-        Dimension.NONE,
-        new Box(Interval.ALL, Interval.ALL, Interval.of(0, 10 * MM)),
-        OptionalLong.empty(),
-        OptionalLong.empty());
+        new Box(Interval.ALL, Interval.ALL, Interval.of(0, 10 * MM)));
   }
 }
