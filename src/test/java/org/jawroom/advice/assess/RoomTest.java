@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.advice.blank.Relation;
 import org.jawroom.fixture.Guards;
+import org.jawroom.fixture.Standard;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -28,31 +29,17 @@ import org.junit.jupiter.api.Test;
  * vise has its jaws' top at 100 and no handle.
  */
 class RoomTest {
-  private final MachineDraft mill = new MachineDraft();
-  private final ViseDraft vise = new ViseDraft();
+  private final MachineDraft mill = Standard.mill();
+  private final ViseDraft vise = Standard.vise();
 
   @BeforeEach
   void millAndVise() {
-    mill.tableLength = mm(600);
-    mill.tableWidth = mm(300);
-    mill.travelX = mm(400);
-    mill.travelY = mm(300);
-    mill.slotWidth = Dimension.of(mm(14));
-    mill.slotPitch = Dimension.of(mm(100));
     mill.frontGap = Dimension.of(mm(80));
     mill.rearGap = Dimension.of(mm(50));
     mill.leftGap = Dimension.of(mm(70));
     mill.rightGap = Dimension.of(mm(90));
     mill.turns = EnumSet.of(Orientation.FRONT, Orientation.REAR, Orientation.RIGHT);
     mill.tolerance = mm(1);
-    vise.jawHeight = mm(40);
-    vise.bedHeight = mm(60);
-    vise.openingMax = mm(150);
-    vise.baseWidth = Dimension.of(mm(170));
-    vise.rearReach = Dimension.of(mm(60));
-    vise.frontReach = Dimension.of(mm(200));
-    vise.fixedJaw = Dimension.of(mm(25));
-    vise.movingJaw = Dimension.of(mm(60));
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Setup;
+import org.jawroom.fixture.Standard;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.bolting.Miss.Cause;
 import org.jawroom.reference.MachineDraft;
@@ -20,15 +21,11 @@ import org.junit.jupiter.api.Test;
 
 /** Slots 14 wide, which take M12 (DIN 508), at y = −100, 0 and 100, each 600 long. */
 class MissSearchTest {
-  private final MachineDraft machine = new MachineDraft();
+  private final MachineDraft machine = Standard.mill();
   private final ViseDraft vise = new ViseDraft();
   private Settings settings = Settings.builder().smallerThreads(false).build();
 
   MissSearchTest() {
-    machine.tableLength = 600 * MM;
-    machine.tableWidth = 300 * MM;
-    machine.slotWidth = mm(14);
-    machine.slotPitch = mm(100);
     machine.turns = EnumSet.of(Orientation.RIGHT);
     vise.boltSpacing = Dimension.NONE;
     vise.baseWidth = mm(100);

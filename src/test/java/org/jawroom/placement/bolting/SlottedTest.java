@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.fixture.Standard;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
@@ -236,11 +237,6 @@ class SlottedTest {
 
   /** Table 600 × 300 with three slots along x, 100 apart about the middle. */
   private static MachineDraft draft() {
-    MachineDraft draft = new MachineDraft();
-    draft.tableLength = 600 * MM;
-    draft.tableWidth = 300 * MM;
-    draft.slotWidth = mm(14);
-    draft.slotPitch = mm(100);
-    return draft;
+    return Standard.mill();
   }
 }

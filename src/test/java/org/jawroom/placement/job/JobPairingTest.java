@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.part.PartRole;
 import org.jawroom.fixture.Guards;
+import org.jawroom.fixture.Standard;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -45,8 +46,8 @@ import org.junit.jupiter.api.Test;
  * 6 of clearance: y + 4.
  */
 class JobPairingTest {
-  private final MachineDraft mill = new MachineDraft();
-  private final ViseDraft vise = new ViseDraft();
+  private final MachineDraft mill = Standard.mill();
+  private final ViseDraft vise = Standard.vise();
   private final JobDraft job = new JobDraft();
   private OptionalLong shortestTool = OptionalLong.empty();
   private long loadRoom = mm(2);
@@ -54,35 +55,15 @@ class JobPairingTest {
 
   @BeforeEach
   void millAndVise() {
-    mill.tableLength = mm(600);
-    mill.tableWidth = mm(300);
-    mill.travelX = mm(400);
-    mill.travelY = mm(300);
-    mill.slotWidth = Dimension.of(mm(14));
-    mill.slotPitch = Dimension.of(mm(100));
     mill.frontGap = Dimension.of(mm(80));
     mill.noseMin = Dimension.of(mm(100));
     mill.noseMax = Dimension.of(mm(500));
     mill.maxLoad = Optional.of(BigDecimal.valueOf(300));
     vise.turns = EnumSet.of(Orientation.FRONT);
-    vise.jawWidth = mm(150);
-    vise.jawHeight = mm(40);
-    vise.bedHeight = mm(60);
-    vise.openingMin = mm(10);
-    vise.openingMax = mm(150);
-    vise.baseWidth = Dimension.of(mm(170));
-    vise.rearReach = Dimension.of(mm(60));
-    vise.frontReach = Dimension.of(mm(200));
-    vise.fixedJaw = Dimension.of(mm(25));
-    vise.movingJaw = Dimension.of(mm(60));
     vise.frontClosed = Dimension.of(mm(20));
     vise.frontOpen = Dimension.of(mm(20));
     vise.screwHeight = Dimension.of(mm(40));
     vise.screwDiameter = Dimension.of(mm(24));
-    vise.boltU = Dimension.of(mm(70));
-    vise.boltSpacing = Dimension.of(mm(180));
-    vise.holeU = Dimension.of(mm(52));
-    vise.holeV = Dimension.of(mm(18));
     vise.boltGrip = OptionalLong.of(mm(20));
     vise.mass = Optional.of(BigDecimal.valueOf(32));
     job.length = mm(100);
