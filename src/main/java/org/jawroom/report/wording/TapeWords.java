@@ -62,7 +62,9 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
   /** The same as data: along x first. */
   public List<TapeMeasure> measures(Orientation turn, long x, long y) {
     long half = vise.isTapedFromBase() ? vise.base().width().length() / 2 : 0;
-    String face = vise.jaws().both() ? "middle between the jaws" : "fixed-jaw face";
+    String face =
+        (vise.jaws().both() ? "middle between the jaws" : "fixed-jaw face")
+            + (vise.isTurned() ? ", jaws square," : "");
     if (turn.uAxis() == Axis.Y) {
       String side = vise.isTapedFromBase() ? "base's left side" : "middle of the jaws";
       return List.of(fromLeft(side, x - half), fromFront(face, y));

@@ -25,6 +25,7 @@ import org.jawroom.shop.value.Require;
  * @param mass kg; empty if blank
  * @param clampForce kN; empty if blank
  * @param price of one more; empty: none can be bought
+ * @param swivel how it stands turned on its swivel base; empty: its jaws stand square
  */
 public record Vise(
     String name,
@@ -44,7 +45,8 @@ public record Vise(
     Optional<BigDecimal> clampForce,
     Optional<BigDecimal> price,
     Provenance provenance,
-    List<VisePart> parts) {
+    List<VisePart> parts,
+    Optional<Swivel> swivel) {
   public Vise {
     Require.named("vise", name);
     turns = Set.copyOf(turns);
@@ -54,6 +56,21 @@ public record Vise(
     Require.notNegative("opening", opening.lo());
     boltGrip.ifPresent(length -> Require.notNegative("bolt grip", length));
     Require.price(price);
+  }
+
+  /** The name of its row, which it shares with the same vise turned on its swivel base. */
+  public String row() {
+    return swivel.map(Swivel::of).orElse(name);
+  }
+
+  /** Whether it stands turned on its swivel base. */
+  public boolean isTurned() {
+    return swivel.isPresent();
+  }
+
+  /** This vise as it stands turned on its swivel base. */
+  public Vise turned(Swivel by) {
+    return toBuilder().name(by.name()).swivel(Optional.of(by)).build();
   }
 
   /** Height of the jaw tops above the underside, with the tallest plates. */
@@ -113,8 +130,11 @@ public record Vise(
     return simple && base.width().isKnown();
   }
 
-  /** Whether strap clamps may hold it, which makes a mount beside its bolts. */
+  /**
+   * Whether strap clamps may hold it, which makes a mount beside its bolts. Turned, its body may
+   * stand over the flange, so that they may not.
+   */
   public boolean hasClampMount() {
-    return simple && strapFlange;
+    return simple && strapFlange && !isTurned();
   }
 }

@@ -64,6 +64,11 @@ public final class Owners {
     return Optional.ofNullable(owner);
   }
 
+  /** The row of that name; empty if there is none. */
+  public Optional<Owner> named(String name) {
+    return Optional.ofNullable(owners.get(Names.key(name)));
+  }
+
   private List<String> names() {
     return owners.values().stream().map(Owner::name).toList();
   }
