@@ -6,7 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.pairing.Caveat;
+import org.jawroom.placement.pairing.Inspection;
+import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.space.Place;
 import org.jawroom.plan.model.Assigned;
 import org.jawroom.plan.model.Plan;
@@ -105,6 +111,28 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
   public List<Place> sideBySide(Row row) {
     int count = row.given().orElseThrow().count();
     return count == 1 ? List.of() : pairing(row).sideBySide().middle(count);
+  }
+
+  /**
+   * What must be said of the vises of a machine side by side, beyond what is said of one alone.
+   * Empty for a single vise.
+   *
+   * @throws java.util.NoSuchElementException if it gets none
+   */
+  public Set<Caveat> besides(Row row) {
+    List<Place> places = sideBySide(row);
+    if (places.isEmpty()) {
+      return Set.of();
+    }
+    CellPairing pairing = pairing(row);
+    SolvedPairing solved =
+        Pairing.solved(of.shop().settings(), pairing.outcome().machine(), pairing.outcome().vise());
+    Set<Caveat> caveats = new TreeSet<>();
+    for (Inspection one : solved.inspections(pairing.sideBySide(), places)) {
+      caveats.addAll(solved.caveatsAt(one.place()));
+    }
+    caveats.removeAll(pairing.outcome().caveats());
+    return caveats;
   }
 
   /** Why a machine gets no vise; valid only if it gets none. */

@@ -48,14 +48,12 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
    * be counted twice, so it stays out.
    */
   public static Shop planned(Shop shop, List<Machine> machines) {
-    return new Shop(
-        shop.settings(),
-        machines.stream()
-            .filter(machine -> !machine.candidate() || machine.price().isPresent())
-            .toList(),
-        shop.vises().stream().filter(vise -> !vise.isTurned()).toList(),
-        shop.jobs().stream().filter(job -> job.quantity() > 0).toList(),
-        shop.checks());
+    return shop.withVises(shop.vises().stream().filter(vise -> !vise.isTurned()).toList())
+        .withMachines(
+            machines.stream()
+                .filter(machine -> !machine.candidate() || machine.price().isPresent())
+                .toList())
+        .withJobs(shop.jobs().stream().filter(job -> job.quantity() > 0).toList());
   }
 
   /**

@@ -43,7 +43,7 @@ final class CheckGroup {
     return unknowns;
   }
 
-  /** What explains the checks if some readings may have any value. */
+  /** What explains the checks if some readings may have any possible value. */
   Optional<Solution> with(List<Unknown> wrong) {
     return solution(wrong, wrong);
   }
@@ -62,7 +62,7 @@ final class CheckGroup {
     for (Unknown unknown : unknowns) {
       if (asked.contains(unknown) || isShared(unknown)) {
         places.put(unknown, bounds.size());
-        bounds.add(wrong.contains(unknown) ? ValueRange.ALL : terms.of(unknown));
+        bounds.add(wrong.contains(unknown) ? terms.possible(unknown) : terms.of(unknown));
       }
     }
     List<Polytope.Row> rows = new ArrayList<>();

@@ -178,8 +178,9 @@ final class SuspectSearch {
   }
 
   /**
-   * The factors of a reading in every check, over the first of them; an open reading is alone,
-   * since its own range no longer counts where it is a suspect.
+   * The factors of a reading in every check, over the first of them, and how far below its written
+   * value it may be, in terms of the first; an open reading is alone, since its own range no longer
+   * counts where it is a suspect.
    */
   private Object pattern(Unknown unknown) {
     if (!terms.of(unknown).isSingle()) {
@@ -194,7 +195,10 @@ final class SuspectSearch {
       }
       factors.add(first.isPresent() ? factor.over(first.get()) : factor);
     }
-    return factors;
+    Rational scale = first.orElse(Rational.ONE);
+    ValueRange possible = terms.possible(unknown);
+    Rational written = terms.of(unknown).lo().orElseThrow();
+    return List.of(factors, possible.plus(ValueRange.at(written.negated())).times(scale));
   }
 
   /**

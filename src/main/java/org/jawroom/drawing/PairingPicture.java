@@ -8,15 +8,16 @@ import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.drawing.file.Picture;
+import org.jawroom.drawing.paint.ViewPainter;
+import org.jawroom.drawing.paint.ViewProjection;
 import org.jawroom.drawing.text.Lettering;
 import org.jawroom.drawing.text.Typeface;
 import org.jawroom.drawing.view.Caption;
+import org.jawroom.drawing.view.Neighbour;
 import org.jawroom.drawing.view.Scene;
 import org.jawroom.drawing.view.Tape;
 import org.jawroom.drawing.view.View;
 import org.jawroom.drawing.view.View.Flat;
-import org.jawroom.drawing.view.ViewPainter;
-import org.jawroom.drawing.view.ViewProjection;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.shop.machine.Machine;
 
@@ -52,24 +53,29 @@ public final class PairingPicture implements Picture {
    * With title block.
    *
    * @param layout the positions of everything drawn
+   * @param beside further vises on the table
    * @param limit what limits the place; empty if no listed guard can be hit
    */
   public static PairingPicture titled(
-      Machine machine, Layout layout, Optional<Limit> limit, Caption caption) {
+      Machine machine,
+      Layout layout,
+      List<Neighbour> beside,
+      Optional<Limit> limit,
+      Caption caption) {
     return new PairingPicture(
-        caption, new Scene(machine, layout, List.of(), limit), List.of(), WIDTH, HEIGHT, true);
+        caption, new Scene(machine, layout, beside, limit), List.of(), WIDTH, HEIGHT, true);
   }
 
   /**
    * The views alone with the tape measures as dimension lines, for a card that prints the text
    * itself; the size is in points.
    *
-   * @param beside further vises on the table, drawn without their names
+   * @param beside further vises on the table
    */
   public static PairingPicture onCard(
       Machine machine,
       Layout layout,
-      List<Layout> beside,
+      List<Neighbour> beside,
       Optional<Limit> limit,
       Caption caption,
       List<Tape> tapes,

@@ -10,6 +10,11 @@ public record Ends(long lo, long hi) {
     return new Ends(interval.lo(), interval.hi());
   }
 
+  /** Both ends farther out. */
+  public Ends grown(long by) {
+    return new Ends(lo - by, hi + by);
+  }
+
   public boolean isReversed() {
     return lo > hi;
   }

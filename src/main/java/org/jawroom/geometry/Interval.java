@@ -57,6 +57,11 @@ public record Interval(long lo, long hi) {
     return lo <= point && point <= hi;
   }
 
+  /** Its point nearest to another. */
+  public long nearest(long point) {
+    return Math.max(lo, Math.min(hi, point));
+  }
+
   /** Whether the closed intervals intersect; touching counts. */
   public boolean meets(Interval other) {
     return lo <= other.hi && other.lo <= hi;

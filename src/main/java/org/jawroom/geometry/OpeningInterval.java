@@ -23,6 +23,11 @@ public record OpeningInterval(Ends closed, Ends open, Interval range) {
     return new OpeningInterval(interval, interval, range);
   }
 
+  /** A copy with both ends farther out by {@code by} at every opening. */
+  public OpeningInterval grown(long by) {
+    return new OpeningInterval(closed.grown(by), open.grown(by), range);
+  }
+
   public boolean isConstant() {
     return closed.equals(open);
   }

@@ -35,7 +35,7 @@ final class BlankWarnings {
     if (!deciding.isEmpty()) {
       warnings.add(
           Warning.machine(
-              Seriousness.BLANK,
+              Seriousness.OPEN,
               machine.name(),
               deciding.get(0),
               named(deciding) + OPEN + "on this machine" + UNTIL));
@@ -45,7 +45,7 @@ final class BlankWarnings {
       if (guard.gap().isOpen()) {
         warnings.add(
             Warning.guard(
-                Seriousness.BLANK,
+                Seriousness.OPEN,
                 machine.name(),
                 guard.name(),
                 "gap",
@@ -111,7 +111,7 @@ final class BlankWarnings {
     }
     return List.of(
         Warning.vise(
-            Seriousness.BLANK,
+            Seriousness.OPEN,
             vise.name(),
             deciding.iterator().next(),
             named(deciding) + OPEN + "of this vise" + UNTIL));

@@ -6,7 +6,9 @@ public enum Seriousness {
   WRONG,
   /** Something may be hit that the tables do not name, or that stands closer than they state. */
   UNSEEN,
-  /** A blank leaves verdicts or numbers open. */
+  /** An open reading may leave verdicts unknown; which ones, only solving them shows. */
+  OPEN,
+  /** A blank leaves numbers open, but no verdict. */
   BLANK,
   /** Unusual; harmless if true. */
   UNUSUAL

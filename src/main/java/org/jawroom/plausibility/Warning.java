@@ -3,8 +3,9 @@ package org.jawroom.plausibility;
 /**
  * Something in the tables that can be true but looks wrong. It never changes a verdict.
  *
- * @param table the table it stands in: {@code machines}, {@code guards} or {@code vises}
- * @param row the machine or vise; for a guard {@code machine / guard}
+ * @param table the table it stands in: {@code machines}, {@code guards}, {@code vises}, {@code
+ *     standing} or {@code sets}
+ * @param row the machine, vise or set; for a guard {@code machine / guard}
  * @param column the column that looks wrong, or the first of several
  * @param text what looks wrong and what to do, one line
  */

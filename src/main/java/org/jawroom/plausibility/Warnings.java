@@ -17,11 +17,14 @@ public final class Warnings {
   private Warnings() {}
 
   /**
-   * Every warning, in a fixed order: each machine with its slots and guards, then each vise. Pure;
-   * empty where nothing looks wrong.
+   * Every warning, in a fixed order: each machine with its slots and guards, then each vise, then
+   * what stands there, then each set. Pure; empty where nothing looks wrong.
    */
   public static List<Warning> of(Shop shop) {
-    return of(shop.settings(), shop.machines(), square(shop));
+    List<Warning> warnings = new ArrayList<>(of(shop.settings(), shop.machines(), square(shop)));
+    warnings.addAll(SetWarnings.of(shop.standing()));
+    shop.sets().forEach(set -> warnings.addAll(SetWarnings.of(set)));
+    return List.copyOf(warnings);
   }
 
   /** The warnings that concern these machines and vises alone, in the same order. */
@@ -52,6 +55,7 @@ public final class Warnings {
    */
   public static List<Warning> ofPairing(Settings settings, Machine machine, Vise vise) {
     return of(settings, List.of(machine), List.of(vise)).stream()
+        .filter(warning -> warning.seriousness() != Seriousness.OPEN)
         .filter(warning -> warning.seriousness() != Seriousness.BLANK)
         .filter(warning -> !STATED.contains(warning.column()))
         .sorted(Comparator.comparing(Warning::seriousness))

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import org.jawroom.advice.Advice;
-import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
@@ -24,8 +23,11 @@ import org.jawroom.report.csv.UnknownsCsv;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.matrix.MatrixWorkbook;
-import org.jawroom.report.matrix.OverviewWorkbook;
 import org.jawroom.report.matrix.ReportOptions;
+import org.jawroom.report.overview.OverviewWorkbook;
+import org.jawroom.report.set.SetsCsv;
+import org.jawroom.report.standing.StandingCsv;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.report.xlsx.SheetLimits;
@@ -35,16 +37,17 @@ import org.jawroom.shop.Shop;
  * Writes all reports of a shop; the entry point of the package. Pairings are added one batch at a
  * time and written as they arrive.
  *
- * <p>Writes {@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv}, {@link JobsCsv} if the
- * shop has jobs, and {@link MatrixWorkbook} or, above {@link ReportOptions#DETAILED} pairings,
- * {@link OverviewWorkbook}. The files appear under their names only when all are complete; on any
- * failure the previous files stay unchanged.
+ * <p>Writes {@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv}, {@link JobsCsv}, {@link
+ * StandingCsv} and {@link SetsCsv} if the shop has jobs, standing vises and sets, and {@link
+ * MatrixWorkbook} or, above {@link ReportOptions#DETAILED} pairings, {@link OverviewWorkbook}. The
+ * files appear under their names only when all are complete; on any failure the previous files stay
+ * unchanged.
  */
 public final class Reports implements Closeable {
 
   private final Destination all;
   private final Shop shop;
-  private final List<JobOutcome> jobs;
+  private final ShopOutcomes beside;
   private final ReportOptions wanted;
   private final IntFunction<Layout> layouts;
   private final SheetLimits limits;
@@ -66,6 +69,12 @@ public final class Reports implements Closeable {
     if (shop.jobs().isEmpty()) {
       files.remove(JobsCsv.FILE);
     }
+    if (shop.standing().isEmpty()) {
+      files.remove(StandingCsv.FILE);
+    }
+    if (shop.sets().isEmpty()) {
+      files.remove(SetsCsv.FILE);
+    }
     if (!wanted.workbook()) {
       files.remove(MatrixWorkbook.FILE);
     }
@@ -78,6 +87,8 @@ public final class Reports implements Closeable {
     files.put(RemediesCsv.FILE, RemediesCsv.KIND);
     files.put(UnknownsCsv.FILE, UnknownsCsv.KIND);
     files.put(JobsCsv.FILE, JobsCsv.KIND);
+    files.put(StandingCsv.FILE, StandingCsv.KIND);
+    files.put(SetsCsv.FILE, SetsCsv.KIND);
     files.put(MatrixWorkbook.FILE, ReportMarks.workbook(MatrixWorkbook.TITLE));
     return new Destination(directory, files);
   }
@@ -85,7 +96,7 @@ public final class Reports implements Closeable {
   /**
    * Opens the reports of {@code shop} in {@code directory}, which is created if missing.
    *
-   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
+   * @param beside what was worked out beside the pairings
    * @param layouts where things stand at the recommended place of the pairing with that index,
    *     machines then vises; asked only for those that are drawn
    * @throws IOException if a file could not be written
@@ -93,18 +104,18 @@ public final class Reports implements Closeable {
   public Reports(
       Path directory,
       Shop shop,
-      List<JobOutcome> jobs,
+      ShopOutcomes beside,
       ReportOptions wanted,
       PeopleUnit unit,
       IntFunction<Layout> layouts)
       throws IOException {
-    this(directory, shop, jobs, wanted, unit, layouts, ReportOptions.DETAILED, SheetLimits.XLSX);
+    this(directory, shop, beside, wanted, unit, layouts, ReportOptions.DETAILED, SheetLimits.XLSX);
   }
 
   public Reports(
       Path directory,
       Shop shop,
-      List<JobOutcome> jobs,
+      ShopOutcomes beside,
       ReportOptions wanted,
       PeopleUnit unit,
       IntFunction<Layout> layouts,
@@ -113,11 +124,11 @@ public final class Reports implements Closeable {
       throws IOException {
     this.all = all(directory);
     this.shop = shop;
-    this.jobs = List.copyOf(jobs);
+    this.beside = beside;
     this.wanted = wanted;
     this.layouts = layouts;
     this.limits = limits;
-    this.totals = new Totals(shop, jobs);
+    this.totals = new Totals(shop, beside.jobs());
     this.files = new AtomicFiles(all);
     boolean begun = false;
     try {
@@ -180,14 +191,20 @@ public final class Reports implements Closeable {
       remedies.get().finish();
       unknowns.orElseThrow().finish();
     }
-    if (!jobs.isEmpty()) {
-      JobsCsv.write(jobs, files.add(JobsCsv.FILE));
+    if (!beside.jobs().isEmpty()) {
+      JobsCsv.write(beside.jobs(), files.add(JobsCsv.FILE));
+    }
+    if (!shop.standing().isEmpty()) {
+      StandingCsv.write(beside.standing(), files.add(StandingCsv.FILE));
+    }
+    if (!shop.sets().isEmpty()) {
+      SetsCsv.write(beside.sets(), files.add(SetsCsv.FILE));
     }
     if (overview.isPresent()) {
-      overview.get().writeTo(files.add(MatrixWorkbook.FILE), totals, jobs, facts);
+      overview.get().writeTo(files.add(MatrixWorkbook.FILE), totals, beside, facts);
     } else if (wanted.workbook()) {
       MatrixWorkbook.write(
-          shop, kept, jobs, facts, wanted, limits, layouts, files.add(MatrixWorkbook.FILE));
+          shop, kept, beside, facts, wanted, limits, layouts, files.add(MatrixWorkbook.FILE));
     }
     return files.publish();
   }

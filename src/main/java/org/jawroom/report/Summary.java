@@ -3,9 +3,11 @@ package org.jawroom.report;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
 import org.jawroom.clearance.gap.Limit;
@@ -13,6 +15,8 @@ import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.set.SetOutcome;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.PlainText;
@@ -21,11 +25,15 @@ import org.jawroom.report.matrix.MatrixWorkbook;
 import org.jawroom.report.matrix.PairingsSheet;
 import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.report.matrix.TallySheet;
+import org.jawroom.report.standing.StandingSheet;
+import org.jawroom.report.standing.StandingWords;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.tally.Worst;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.ViseSet;
 
 /**
  * The closing lines for the terminal: counts, the worst pairings, the best vise of each machine and
@@ -52,14 +60,16 @@ public final class Summary {
   /**
    * Returns the lines, without line ends.
    *
-   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
+   * @param beside what was worked out beside the pairings
    * @param reports the files written
    */
   public static List<String> lines(
-      Totals totals, List<JobOutcome> jobs, PeopleUnit unit, List<Path> reports) {
+      Totals totals, ShopOutcomes beside, PeopleUnit unit, List<Path> reports) {
     Summary summary = new Summary(totals, unit, reports);
     summary.counts();
-    summary.jobs(jobs);
+    summary.jobs(beside.jobs());
+    summary.standing(beside.standing());
+    summary.sets(beside.sets());
     summary.worst();
     summary.best();
     for (Path report : reports) {
@@ -111,6 +121,51 @@ public final class Summary {
         "held, but in doubt: checks say that a reading may be wrong");
     job(best.get(JobVerdict.UNKNOWN), "unknown: not measured, and held by none that is");
     job(best.get(JobVerdict.NOT_HELD), "not held anywhere");
+  }
+
+  /** A line for each machine on which something stands. */
+  private void standing(List<StandingOutcome> standing) {
+    Map<String, List<StandingOutcome>> machines =
+        standing.stream()
+            .collect(
+                Collectors.groupingBy(
+                    one -> one.standing().machine().name(),
+                    LinkedHashMap::new,
+                    Collectors.toList()));
+    if (!machines.isEmpty()) {
+      add("Standing now:");
+    }
+    machines.entrySet().stream()
+        .limit(MACHINES_SHOWN)
+        .forEach(
+            machine ->
+                add(
+                    "  "
+                        + machine.getKey()
+                        + ": "
+                        + machine.getValue().stream()
+                            .map(new StandingWords(unit)::brief)
+                            .collect(Collectors.joining("; "))));
+    more(machines.size() - MACHINES_SHOWN, workbook ? StandingSheet.NAME : "");
+  }
+
+  private void sets(List<SetOutcome> sets) {
+    for (ViseSet set : shop.sets()) {
+      List<SetOutcome> its = sets.stream().filter(one -> one.set().equals(set)).toList();
+      List<String> fits =
+          its.stream()
+              .filter(one -> one.fits() == SetOutcome.Fits.YES)
+              .map(one -> PlainText.forTerminal(one.machine().name()))
+              .limit(MACHINES_SHOWN)
+              .toList();
+      long unknown = its.stream().filter(one -> one.fits() == SetOutcome.Fits.UNKNOWN).count();
+      add(
+          "set "
+              + PlainText.forTerminal(set.name())
+              + ": "
+              + (fits.isEmpty() ? "fits on no machine" : "fits on " + String.join(", ", fits))
+              + (unknown == 0 ? "" : "; unknown on " + unknown));
+    }
   }
 
   /** Whether it is held, but wherever it is a reading is in doubt. */

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Measurand;
@@ -84,14 +83,10 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
   }
 
   private static boolean isAt(Check check, Machine machine, Orientation turn, long x, long y) {
-    Vise vise = check.vise();
-    long half = vise.isTapedFromBase() ? vise.base().width().length() / 2 : 0;
-    boolean across = turn.uAxis() == Axis.Y;
-    long fromLeft = x + machine.tableLength() / 2 - (across ? half : 0);
-    long fromFront = y + machine.tableWidth() / 2 - (across ? 0 : half);
+    TapedPlace there = TapedPlace.of(machine, check.vise(), turn, x, y);
     long tolerance = check.provenance().tolerance();
     return check.handleTo() == turn
-        && Math.abs(check.fromLeft() - fromLeft) <= tolerance
-        && Math.abs(check.fromFront() - fromFront) <= tolerance;
+        && Math.abs(check.fromLeft() - there.fromLeft()) <= tolerance
+        && Math.abs(check.fromFront() - there.fromFront()) <= tolerance;
   }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.jawroom.geometry.Axis;
-import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Check;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
@@ -15,10 +14,8 @@ import org.jawroom.shop.value.Provenance;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
 import org.jawroom.tables.cell.CellText;
-import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.row.Ledger;
-import org.jawroom.tables.row.Owners;
 import org.jawroom.tables.row.ProvenanceCells;
 import org.jawroom.tables.row.Row;
 import org.jawroom.tables.row.Rows;
@@ -29,22 +26,11 @@ import org.jawroom.tables.vise.PartReader;
 final class CheckReader {
   private static final String TABLE = "table";
 
-  private final Owners machineRows;
-  private final Owners viseRows;
-  private final List<Machine> machines;
-  private final List<Vise> vises;
+  private final BoltedCells bolted;
   private final Ledger ledger;
 
-  CheckReader(
-      Owners machineRows,
-      Owners viseRows,
-      List<Machine> machines,
-      List<Vise> vises,
-      Ledger ledger) {
-    this.machineRows = machineRows;
-    this.viseRows = viseRows;
-    this.machines = machines;
-    this.vises = vises;
+  CheckReader(BoltedCells bolted, Ledger ledger) {
+    this.bolted = bolted;
     this.ledger = ledger;
   }
 
@@ -59,20 +45,9 @@ final class CheckReader {
 
   /** Empty, with faults, if the row is unsound or its machine or vise is. */
   private Optional<Check> read(Row row) {
-    Optional<String> machineName = machineRows.of(row).map(Owners.Owner::name);
-    Optional<String> viseName = viseRows.of(row).map(Owners.Owner::name);
-    Optional<Machine> machine =
-        machines.stream().filter(one -> isNamed(one.name(), machineName)).findFirst();
-    Optional<Vise> vise = vises.stream().filter(one -> isNamed(one.name(), viseName)).findFirst();
-    Optional<Orientation> turn =
-        row.word("handle_to").map(word -> Orientation.valueOf(word.toUpperCase(Locale.ROOT)));
-    OptionalLong fromLeft = row.length("from_left");
-    OptionalLong fromFront = row.length("from_front");
-    machine.ifPresent(
-        one -> {
-          refuseOffTable(row, "from_left", fromLeft, one.tableLength());
-          refuseOffTable(row, "from_front", fromFront, one.tableWidth());
-        });
+    BoltedCells.Bolted there = bolted.read(row);
+    Optional<Machine> machine = there.machine();
+    Optional<Vise> vise = there.vise();
     Optional<String> part = row.name("part").flatMap(name -> part(row, vise, name));
     Optional<Optional<Guard>> guard = row.name("guard").flatMap(name -> guard(row, machine, name));
     Optional<Check.Opening> opening = opening(row, vise);
@@ -88,9 +63,9 @@ final class CheckReader {
         new Check(
             machine.get(),
             vise.get(),
-            turn.orElseThrow(),
-            fromLeft.getAsLong(),
-            fromFront.getAsLong(),
+            there.place().orElseThrow().handleTo(),
+            there.place().orElseThrow().fromLeft(),
+            there.place().orElseThrow().fromFront(),
             part.orElseThrow(),
             guard.orElseThrow(),
             opening.orElseThrow(),
@@ -98,20 +73,6 @@ final class CheckReader {
             axis,
             found.getAsLong(),
             provenance));
-  }
-
-  /**
-   * Refuses a place a whole table away from the table, where no vise is bolted. What hangs over an
-   * edge is let pass: a base's side, or the jaw of a vise that is bolted at its handle's end.
-   */
-  private static void refuseOffTable(Row row, String column, OptionalLong from, long table) {
-    if (from.isPresent() && (from.getAsLong() < -table || from.getAsLong() > 2 * table)) {
-      row.fault(
-          column,
-          "is far off the table, which measures "
-              + Lengths.inMillimetres(table)
-              + " that way; measure again from the table's edge");
-    }
   }
 
   private Optional<String> part(Row row, Optional<Vise> vise, String name) {
@@ -177,9 +138,5 @@ final class CheckReader {
 
   private static Optional<String> named(List<String> known, String name) {
     return known.stream().filter(one -> Names.key(one).equals(Names.key(name))).findFirst();
-  }
-
-  private static boolean isNamed(String name, Optional<String> wanted) {
-    return wanted.isPresent() && Names.key(name).equals(Names.key(wanted.get()));
   }
 }

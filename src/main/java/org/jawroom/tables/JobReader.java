@@ -1,7 +1,6 @@
 package org.jawroom.tables;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -27,7 +26,7 @@ final class JobReader {
     Dimension tool = row.dimension("tool_length");
     Optional<Axis> jawsAlong =
         row.word("jaws_along").filter(word -> !word.equals("any")).map(JobReader::axis);
-    List<String> allowed = machines(row, machines);
+    List<String> allowed = machines.list(row, "machines");
     OptionalInt quantity = row.count("quantity");
     row.unit();
     if (!row.isSound()) {
@@ -49,16 +48,5 @@ final class JobReader {
 
   private static Axis axis(String letter) {
     return letter.equals("x") ? Axis.X : Axis.Y;
-  }
-
-  private static List<String> machines(Row row, Owners machines) {
-    List<String> names = new ArrayList<>();
-    for (String name : row.list("machines", ";")) {
-      machines.find(row, "machines", name).map(Owners.Owner::name).ifPresent(names::add);
-    }
-    if (names.isEmpty() && !row.isBlank("machines") && row.isSound()) {
-      row.fault("machines", "names no machine; leave it blank for all");
-    }
-    return names;
   }
 }

@@ -12,6 +12,8 @@ import org.jawroom.shop.Check;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Standing;
+import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Measurand;
@@ -81,10 +83,13 @@ public final class ShopReader {
     for (Owners.Owner owner : owners(TableSpec.JOBS, "job").all()) {
       JobReader.read(owner, machineRows).ifPresent(jobs::add);
     }
-    List<Check> checks = new CheckReader(machineRows, viseRows, machines, vises, ledger).all();
+    BoltedCells bolted = new BoltedCells(machineRows, viseRows, machines, vises);
+    List<Check> checks = new CheckReader(bolted, ledger).all();
+    List<Standing> standing = new StandingReader(bolted, ledger).all();
+    List<ViseSet> sets = new SetReader(machineRows, viseRows, vises, ledger).all();
     Optional<Shop> shop =
         faults.isEmpty()
-            ? Optional.of(new Shop(settings, machines, vises, jobs, checks))
+            ? Optional.of(new Shop(settings, machines, vises, jobs, checks, standing, sets))
             : Optional.empty();
     return new Reading(
         shop,

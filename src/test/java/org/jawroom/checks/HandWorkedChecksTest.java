@@ -94,8 +94,7 @@ class HandWorkedChecksTest {
             first.axis(),
             found.multiply(java.math.BigDecimal.valueOf(Length.MM)).longValueExact(),
             new Provenance(Length.MM / 4, false, "", ""));
-    Shop one =
-        new Shop(shop.settings(), shop.machines(), shop.vises(), shop.jobs(), List.of(changed));
+    Shop one = shop.withChecks(List.of(changed));
     Reconciliation said = Reconciliation.of(one);
     assertEquals(says, said.checks().get(0).expected().orElseThrow().says().code());
     assertEquals(says.equals("agrees"), said.suspicions().isEmpty());

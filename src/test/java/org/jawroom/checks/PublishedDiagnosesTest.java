@@ -87,6 +87,22 @@ class PublishedDiagnosesTest {
     assertEquals(Set.of(Set.of("M2")), diagnoses(suspicion(10, 10)));
   }
 
+  /** A size of 6 explains what is 5 and 6 too little, but not 7: it would be less than nothing. */
+  @Test
+  void size_belowAtAndAboveWhatItCanLose_isSuspectedUntilItWouldBeNegative() throws Exception {
+    LinearForm size = terms.known(new Measurand("machines", "polybox", "", "size"), 6);
+    for (int less : new int[] {5, 6, 7}) {
+      Suspicion suspicion =
+          SuspectSearch.of(
+                  new CheckGroup(List.of(output(12 - less, size.plus(component("M1", 6)))), terms),
+                  terms)
+              .orElseThrow();
+      assertEquals(
+          less > 6 ? Set.of(Set.of("M1")) : Set.of(Set.of("size"), Set.of("M1")),
+          diagnoses(suspicion));
+    }
+  }
+
   /** Worst case: the limits of a stack are the sums of all limits (common practice, no source). */
   @Test
   void range_ofAStack_isTheSumOfAllTolerances() {
@@ -135,7 +151,7 @@ class PublishedDiagnosesTest {
   }
 
   private LinearForm component(String name, long value) {
-    return terms.known(new Measurand("machines", "polybox", "", name), value);
+    return terms.placed(new Measurand("machines", "polybox", "", name), value);
   }
 
   private ExpectedGap output(long found, LinearForm form) throws Exception {

@@ -17,6 +17,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jawroom.checks.exact.Rational;
+import org.jawroom.checks.exact.ValueRange;
 import org.jawroom.checks.expected.Expectations;
 import org.jawroom.checks.expected.ExpectedGap;
 import org.jawroom.checks.expected.Terms;
@@ -97,15 +98,17 @@ class SuspectSearchTest {
     Map<Unknown, Rational> wrong = new LinkedHashMap<>();
     while (wrong.size() < wrongs) {
       long off = (10 + random.nextInt(20)) * Length.MM * (random.nextBoolean() ? 1 : -1);
-      wrong.put(readings.get(random.nextInt(readings.size())), Rational.of(off));
+      Unknown reading = readings.get(random.nextInt(readings.size()));
+      Rational written = terms.of(reading).lo().orElseThrow();
+      if (terms.possible(reading).contains(written.plus(Rational.of(off)))) {
+        wrong.put(reading, Rational.of(off));
+      }
     }
     errors.putAll(wrong);
     List<Check> checks = forms.stream().map(form -> found(form, terms, errors, random)).toList();
     String input =
         profile + " seed " + seed + " wrong " + wrong + "\n" + ShopCsv.text(shop) + checks;
-    Reconciliation said =
-        Reconciliation.of(
-            new Shop(shop.settings(), shop.machines(), shop.vises(), List.of(), checks));
+    Reconciliation said = Reconciliation.of(shop.withJobs(List.of()).withChecks(checks));
     if (wrongs == 0) {
       assertEquals(List.of(), said.suspicions(), input);
       nothingWrong++;
@@ -191,10 +194,9 @@ class SuspectSearchTest {
         if (!variables.containsKey(unknown)) {
           Variable variable = model.newVariable("v" + variables.size());
           variables.put(unknown, variable);
-          if (!set.contains(unknown)) {
-            terms.of(unknown).lo().ifPresent(end -> variable.lower(mm(end)));
-            terms.of(unknown).hi().ifPresent(end -> variable.upper(mm(end)));
-          }
+          ValueRange bounds = set.contains(unknown) ? terms.possible(unknown) : terms.of(unknown);
+          bounds.lo().ifPresent(end -> variable.lower(mm(end)));
+          bounds.hi().ifPresent(end -> variable.upper(mm(end)));
         }
       }
     }

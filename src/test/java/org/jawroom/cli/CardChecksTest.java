@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -49,6 +51,39 @@ class CardChecksTest {
     for (Check check : checks) {
       assertEquals(MILL, check.machine().name());
       assertEquals(VISE, check.vise().name());
+    }
+  }
+
+  /** Each gap of a card with several vises is asked for at each of them. */
+  @Test
+  void sheet_ofSeveralVises_hasTheGapsOfEachPlace() throws Exception {
+    Path file = folder.resolve("row.csv");
+    CommandRun run =
+        CommandRun.of(
+            "card",
+            CommandRun.TABLES.toString(),
+            "middle closed mill",
+            "six inch",
+            "--count",
+            "3",
+            "-o",
+            folder.resolve("row.pdf").toString(),
+            "--checks",
+            file.toString());
+    assertEquals(0, run.status(), run.err());
+    List<String> lines = Files.readAllLines(file);
+    // Worked by hand beside the test of the card, to 0.1 mm.
+    assertEquals(
+        List.of("97.8", "401.6", "705.4"),
+        lines.stream()
+            .skip(1)
+            .map(line -> line.split(",", -1)[CheckSheet.HEADER.indexOf("from_left")])
+            .map(left -> new BigDecimal(left).setScale(1, RoundingMode.HALF_UP).toPlainString())
+            .distinct()
+            .toList());
+    assertTrue((lines.size() - 1) % 3 == 0, lines.toString());
+    for (Check check : read(lines, "12.5").checks()) {
+      assertEquals("six inch", check.vise().name());
     }
   }
 

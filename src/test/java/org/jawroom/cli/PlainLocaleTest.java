@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.jawroom.fixture.PartOfDemo;
 import org.jawroom.launch.Main;
 import org.jawroom.tables.ToolRun;
 import org.junit.jupiter.api.BeforeEach;
@@ -37,11 +38,12 @@ class PlainLocaleTest {
         System.getProperty("os.name").equals("Linux")
             && "UTF-8".equals(System.getProperty("sun.jnu.encoding")),
         "needs a Linux, and names in UTF-8 to hand on");
-    tables = Files.createDirectory(folder.resolve("tables"));
-    try (Stream<Path> all = Files.list(Path.of("inputs/demo"))) {
+    tables = PartOfDemo.in(folder.resolve("tables"));
+    try (Stream<Path> all = Files.list(tables)) {
       for (Path table : all.toList()) {
-        String text = Files.readString(table).replace("plain 160", "\u00e9tau 160 \u2013 \u4e2d");
-        Files.writeString(tables.resolve(table.getFileName()), text);
+        String text =
+            Files.readString(table).replace(PartOfDemo.VISE, "\u00e9tau 160 \u2013 \u4e2d");
+        Files.writeString(table, text);
       }
     }
   }

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.jawroom.fixture.PartOfDemo;
 import org.jawroom.launch.Main;
 import org.jawroom.launch.StandardStream;
 import org.jawroom.tables.ToolRun;
@@ -32,8 +33,10 @@ class StandardOutputTest {
   @TempDir private static Path folder;
 
   /** Every command that prints, each with what it prints for programs and for people. */
-  static Stream<List<String>> printing() {
-    List<String> pairing = List.of("explain", DEMO, "small closed mill", "plain 160");
+  static Stream<List<String>> printing() throws IOException {
+    Path tables = folder.resolve("small");
+    String small = (Files.exists(tables) ? tables : PartOfDemo.in(tables)).toString();
+    List<String> pairing = List.of("explain", small, PartOfDemo.MILL, PartOfDemo.VISE);
     return Stream.of(
         List.of("--help"),
         List.of("--version"),
@@ -41,31 +44,31 @@ class StandardOutputTest {
         List.of("help", "card"),
         List.of("matrix", "--help"),
         List.of("generate-completion"),
-        List.of("check", DEMO),
+        List.of("check", small),
         pairing,
         with(pairing, "--json"),
         with(pairing, "--job", "clamp plate"),
         with(pairing, "--job", "clamp plate", "--json"),
         List.of("compare", DEMO, "inputs/demo.xlsx"),
         List.of("compare", DEMO, DEMO, "--csv"),
-        List.of("matrix", DEMO, "-o", "-"),
-        List.of("matrix", DEMO, "-o", folder.resolve("m").toString()),
-        List.of("assess", DEMO, "-o", folder.resolve("a").toString()),
-        List.of("plan", DEMO, "-o", folder.resolve("p").toString()),
-        List.of("tape", DEMO, "-o", folder.resolve("tape.pdf").toString()),
-        List.of("page", DEMO, "-o", folder.resolve("page.html").toString()),
+        List.of("matrix", small, "-o", "-"),
+        List.of("matrix", small, "-o", folder.resolve("m").toString()),
+        List.of("assess", small, "-o", folder.resolve("a").toString()),
+        List.of("plan", small, "-o", folder.resolve("p").toString()),
+        List.of("tape", small, "-o", folder.resolve("tape.pdf").toString()),
+        List.of("page", small, "-o", folder.resolve("page.html").toString()),
         List.of(
             "draw",
-            DEMO,
-            "small closed mill",
-            "plain 160",
+            small,
+            PartOfDemo.MILL,
+            PartOfDemo.VISE,
             "-o",
             folder.resolve("drawing.svg").toString()),
         List.of(
             "card",
-            DEMO,
-            "small closed mill",
-            "plain 160",
+            small,
+            PartOfDemo.MILL,
+            PartOfDemo.VISE,
             "-o",
             folder.resolve("card.pdf").toString()),
         List.of(

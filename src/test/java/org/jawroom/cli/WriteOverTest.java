@@ -17,7 +17,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jawroom.fixture.PartOfDemo;
 import org.jawroom.launch.Main;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,7 +29,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Whatever a command is asked to write, nothing is lost but reports of the same kind. */
 class WriteOverTest {
   private static final Path BOOK = Path.of("inputs/demo.xlsx");
-  private static final Path TABLES = CommandRun.TABLES;
 
   /** Each command and each file that it writes. */
   private static final String WRITTEN =
@@ -62,8 +63,16 @@ class WriteOverTest {
           reconcile, reconciliation.txt
           """;
 
+  @TempDir private static Path shared;
+  private static Path small;
+
   @TempDir private Path temporary;
   private Path folder;
+
+  @BeforeAll
+  static void makeTables() throws IOException {
+    small = PartOfDemo.in(shared.resolve("tables"));
+  }
 
   @BeforeEach
   void makeFolder() throws IOException {
@@ -121,7 +130,7 @@ class WriteOverTest {
   /** The report jobs.csv has the name of a table. */
   @Test
   void matrix_intoTheFolderOfItsTables_keepsJobs() throws Exception {
-    Path tables = copyOfTables();
+    Path tables = PartOfDemo.in(temporary.resolve("tables"));
     Map<String, String> before = files(tables);
     CommandRun run = CommandRun.of("matrix", tables.toString(), "-o", tables.toString());
     assertEquals(2, run.status(), run.err());
@@ -131,10 +140,10 @@ class WriteOverTest {
 
   @Test
   void plan_overThePlanToKeep_isRefused() throws Exception {
-    assertEquals(0, CommandRun.of("plan", TABLES.toString(), "-o", folder.toString()).status());
+    assertEquals(0, CommandRun.of("plan", small.toString(), "-o", folder.toString()).status());
     Map<String, String> before = files(folder);
     Path plan = folder.resolve("plan.csv");
-    String[] again = {"plan", TABLES.toString(), "--keep", plan.toString(), "-o"};
+    String[] again = {"plan", small.toString(), "--keep", plan.toString(), "-o"};
     CommandRun run = CommandRun.of(with(again, folder.toString()));
     assertEquals(2, run.status());
     assertTrue(run.err().startsWith(plan + " is read by this run"), run.err());
@@ -151,7 +160,7 @@ class WriteOverTest {
         List.of(
             "a day's work\n".getBytes(StandardCharsets.UTF_8),
             // Tables, one of which has the name of a report, and what is nearly a report.
-            Files.readAllBytes(TABLES.resolve("jobs.csv")),
+            Files.readAllBytes(small.resolve("jobs.csv")),
             "machine,vise\nmill,plain\n".getBytes(StandardCharsets.UTF_8),
             "machine,vise,\"verdict".getBytes(StandardCharsets.UTF_8),
             Files.readAllBytes(BOOK),
@@ -162,7 +171,7 @@ class WriteOverTest {
             new byte[] {(byte) 0x89, 'P', 'N', 'G'});
     for (byte[] other : others) {
       Files.write(file, other);
-      CommandRun run = CommandRun.of(args(command, TABLES, name));
+      CommandRun run = CommandRun.of(args(command, small, name));
       assertEquals(3, run.status(), new String(other, StandardCharsets.UTF_8));
       assertEquals(
           file
@@ -180,7 +189,7 @@ class WriteOverTest {
     Map<String, String> commands = new TreeMap<>();
     WRITTEN.lines().map(line -> line.split(", ")).forEach(one -> commands.put(one[1], one[0]));
     for (Map.Entry<String, String> one : commands.entrySet()) {
-      assertEquals(0, CommandRun.of(args(one.getValue(), TABLES, one.getKey())).status());
+      assertEquals(0, CommandRun.of(args(one.getValue(), small, one.getKey())).status());
     }
     Path all = Files.move(folder, temporary.resolve("all"));
     Files.createDirectory(folder);
@@ -190,7 +199,7 @@ class WriteOverTest {
       for (String other : commands.keySet()) {
         Files.copy(all.resolve(other), folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
         if (!name.equals(other) && !same.contains(Set.of(name, other))) {
-          CommandRun run = CommandRun.of(args(commands.get(name), TABLES, name));
+          CommandRun run = CommandRun.of(args(commands.get(name), small, name));
           assertEquals(3, run.status(), other + " in the place of " + name);
         }
       }
@@ -201,7 +210,7 @@ class WriteOverTest {
   /** What the first version wrote had two columns less. */
   @Test
   void matrix_overAReportOfTheFirstVersion_replacesIt() throws Exception {
-    String[] matrix = {"matrix", TABLES.toString(), "-o", folder.toString()};
+    String[] matrix = {"matrix", small.toString(), "-o", folder.toString()};
     assertEquals(0, CommandRun.of(matrix).status());
     Map<String, String> now = files(folder);
     Path pairings = folder.resolve("pairings.csv");
@@ -227,7 +236,7 @@ class WriteOverTest {
   }
 
   private void assertNotReplaced(String command, String name, String why) throws IOException {
-    CommandRun run = CommandRun.of(args(command, TABLES, name));
+    CommandRun run = CommandRun.of(args(command, small, name));
     assertEquals(3, run.status(), run.err());
     assertEquals(
         folder.resolve(name)
@@ -245,17 +254,17 @@ class WriteOverTest {
   @CsvSource(textBlock = WRITTEN)
   void ownReportOrEmptyFile_isReplaced(String command, String name) throws Exception {
     Path file = Files.createFile(folder.resolve(name));
-    assertEquals(new CommandRun(0, ""), CommandRun.of(args(command, TABLES, name)).without("Note"));
+    assertEquals(new CommandRun(0, ""), CommandRun.of(args(command, small, name)).without("Note"));
     byte[] first = Files.readAllBytes(file);
     assertTrue(first.length > 0);
-    assertEquals(new CommandRun(0, ""), CommandRun.of(args(command, TABLES, name)).without("Note"));
+    assertEquals(new CommandRun(0, ""), CommandRun.of(args(command, small, name)).without("Note"));
     assertArrayEquals(first, Files.readAllBytes(file));
   }
 
   /** As a spreadsheet saves it; then a part, which has no header. */
   @Test
   void matrix_overReportsSavedBySpreadsheetsAndOverParts_replacesThem() throws Exception {
-    String[] matrix = {"matrix", TABLES.toString(), "--no-workbook", "-o", folder.toString()};
+    String[] matrix = {"matrix", small.toString(), "--no-workbook", "-o", folder.toString()};
     assertEquals(0, CommandRun.of(matrix).status());
     Map<String, String> first = files(folder);
     for (String name : first.keySet()) {
@@ -264,14 +273,14 @@ class WriteOverTest {
     }
     assertEquals(0, CommandRun.of(matrix).status());
     assertEquals(first, files(folder));
-    assertEquals(0, CommandRun.of(with(matrix, "--machines", "knee mill")).status());
+    assertEquals(0, CommandRun.of(with(matrix, "--machines", PartOfDemo.MILL)).status());
     assertEquals(0, CommandRun.of(matrix).status());
     assertEquals(first, files(folder));
   }
 
   @Test
   void matrix_ofNoJobs_callsNoForeignFileAnEarlierReport() throws Exception {
-    Path tables = copyOfTables();
+    Path tables = PartOfDemo.in(temporary.resolve("tables"));
     Path jobs = Files.move(tables.resolve("jobs.csv"), folder.resolve("jobs.csv"));
     byte[] before = Files.readAllBytes(jobs);
     StringWriter out = new StringWriter();
@@ -291,8 +300,10 @@ class WriteOverTest {
       Files.copy(report, folder.resolve(report.getFileName()));
     }
     Map<String, String> before = files(folder);
-    assertEquals(0, CommandRun.of("matrix", TABLES.toString(), "-o", folder.toString()).status());
-    assertEquals(0, CommandRun.of("assess", TABLES.toString(), "-o", folder.toString()).status());
+    assertEquals(
+        0, CommandRun.of("matrix", CommandRun.TABLES.toString(), "-o", folder.toString()).status());
+    assertEquals(
+        0, CommandRun.of("assess", CommandRun.TABLES.toString(), "-o", folder.toString()).status());
     assertEquals(before.keySet(), files(folder).keySet());
   }
 
@@ -302,14 +313,6 @@ class WriteOverTest {
 
   private static String[] with(String[] args, String... more) {
     return Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new);
-  }
-
-  private Path copyOfTables() throws IOException {
-    Path tables = Files.createDirectory(temporary.resolve("tables"));
-    for (Path table : list(TABLES)) {
-      Files.copy(table, tables.resolve(table.getFileName()));
-    }
-    return tables;
   }
 
   private static List<Path> list(Path directory) throws IOException {

@@ -21,8 +21,10 @@ import org.apache.commons.csv.CSVRecord;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.placement.job.JobPairing;
+import org.jawroom.placement.standing.StandingPairing;
 import org.jawroom.report.csv.JobsCsv;
 import org.jawroom.report.csv.PairingsCsv;
+import org.jawroom.report.standing.StandingCsv;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.ShopReader;
@@ -32,11 +34,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Every folder beside this class's resources is a small shop with what its pairings must come to in
  * {@code expected.csv}: any columns of {@code pairings.csv}, compared to the letter; an empty cell
- * is not checked, {@code -} must be empty. Where there are jobs, {@code expected-jobs.csv} says the
- * same of them. Each says in its README where its numbers come from.
+ * is not checked, {@code -} must be empty. Where there are jobs or standing vises, {@code
+ * expected-jobs.csv} and {@code expected-standing.csv} say the same of them. Each says in its
+ * README where its numbers come from.
  */
 class GoldenShopsTest {
   private static final String EXPECTED_JOBS = "expected-jobs.csv";
+  private static final String EXPECTED_STANDING = "expected-standing.csv";
   private static final CSVFormat TABLE =
       CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
@@ -64,6 +68,19 @@ class GoldenShopsTest {
     List<String> key = List.of("job", "machine", "vise");
 
     assertEquals(List.of(), differences(folder.resolve(EXPECTED_JOBS), jobs(shop(folder)), key));
+  }
+
+  static Stream<Path> shopsWithStanding() throws IOException, URISyntaxException {
+    return shops().filter(folder -> Files.exists(folder.resolve(EXPECTED_STANDING)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("shopsWithStanding")
+  void standing_ofEachShopThatHasSome_areAsExpected(Path folder) throws Exception {
+    List<String> key = List.of("machine", "vise", "x_mm", "y_mm");
+
+    assertEquals(
+        List.of(), differences(folder.resolve(EXPECTED_STANDING), standing(shop(folder)), key));
   }
 
   private static Shop shop(Path folder) throws Exception {
@@ -116,6 +133,16 @@ class GoldenShopsTest {
   private static String jobs(Shop shop) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     JobsCsv.write(JobPairing.all(shop), out);
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private static String standing(Shop shop) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    StandingCsv.write(
+        shop.standing().stream()
+            .map(standing -> StandingPairing.solve(shop.settings(), standing))
+            .toList(),
+        out);
     return out.toString(StandardCharsets.UTF_8);
   }
 

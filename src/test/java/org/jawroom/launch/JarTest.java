@@ -16,9 +16,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.jawroom.app.output.ExitStatus;
@@ -112,26 +110,24 @@ class JarTest {
     assertTrue(!Files.exists(part) && beside().get(0).toString().endsWith(".jsa"));
   }
 
-  /** Java crashes on many archives in which a byte has changed. */
+  /**
+   * Java crashes on many archives in which a byte has changed; ClassArchiveTest changes them all.
+   */
   @Test
   void archive_withAByteChangedAnywhere_isNotUsed() throws Exception {
     assertQuiet(java(List.of(), "matrix", SMALL.toString(), "-o", out()));
     Path archive = beside().get(0);
     byte[] made = Files.readAllBytes(archive);
     Files.delete(archive);
-    Random random = new Random(11);
-    for (int change = 0; change < 12; change++) {
+    // Once in its header, on which everything else depends, and once far behind it.
+    for (int at : new int[] {100, made.length / 2}) {
       byte[] changed = made.clone();
-      // Its header, of which everything else depends, and then anywhere.
-      int at = random.nextInt(change < 6 ? 1_000 : made.length);
-      changed[at] ^= (byte) (1 << random.nextInt(8));
+      changed[at] ^= 1;
       Files.write(archive, changed);
       Ended ended = java(List.of(), "check", SMALL.toString());
       assertEquals(0, ended.status, at + ": " + ended.err);
       assertEquals("", ended.err, at + "");
     }
-    Files.write(archive, Arrays.copyOf(made, made.length / 2));
-    assertEquals(0, java(List.of(), "check", SMALL.toString()).status);
   }
 
   @Test

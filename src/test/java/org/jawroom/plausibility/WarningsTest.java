@@ -9,6 +9,7 @@ import static org.jawroom.plausibility.SampleMachine.taped;
 import static org.jawroom.plausibility.SampleMachine.upFrom;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
@@ -18,6 +19,9 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.SettingsDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Standing;
+import org.jawroom.shop.TapedPlace;
+import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Side;
@@ -27,6 +31,7 @@ import org.jawroom.shop.value.Provenance;
 import org.jawroom.shop.value.When;
 import org.jawroom.shop.vise.Handle;
 import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
 import org.junit.jupiter.api.Test;
 
@@ -472,5 +477,58 @@ class WarningsTest {
     assertEquals(List.of(), lines());
     machine.width = 149.999;
     assertEquals(1, lines().size());
+  }
+
+  @Test
+  void standing_belowAtAndAboveTheQuantity_isNamedAbove() {
+    Vise two = vise.build().toBuilder().quantity(2).build();
+    for (int count : new int[] {1, 2, 3}) {
+      Standing standing =
+          new Standing(
+              machine.build(),
+              two,
+              new TapedPlace(Orientation.FRONT, 0, 0),
+              "base bolts",
+              new Provenance(0, true, "", ""));
+      Shop shop =
+          new Shop(
+              settings,
+              List.of(machine.build()),
+              List.of(two),
+              List.of(),
+              List.of(),
+              Collections.nCopies(count, standing),
+              List.of());
+      assertEquals(
+          count < 3
+              ? List.of()
+              : List.of(
+                  "standing, vise, vise: 3 stand on the machines, but its quantity is 2; set one of"
+                      + " them right"),
+          Warnings.of(shop).stream().map(Warning::line).toList());
+    }
+  }
+
+  @Test
+  void set_belowAtAndAboveTheQuantity_isNamedAbove() {
+    Vise two = vise.build().toBuilder().quantity(2).build();
+    for (int count : new int[] {1, 2, 3}) {
+      ViseSet set = new ViseSet("pair", List.of(new ViseSet.Member(two, count)), List.of());
+      Shop shop =
+          new Shop(
+              settings,
+              List.of(machine.build()),
+              List.of(two),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(set));
+      assertEquals(
+          count < 3
+              ? List.of()
+              : List.of(
+                  "sets, pair, count: 3 of vise, but its quantity is 2; set that right, or buy the rest"),
+          Warnings.of(shop).stream().map(Warning::line).toList());
+    }
   }
 }

@@ -112,6 +112,15 @@ public final class ReferencePairing {
   }
 
   /**
+   * Whether the vise is clear somewhere at every opening, with the hand room of {@code settings},
+   * its open readings taken one way.
+   */
+  static boolean fits(RefLevel level, Settings settings, Machine machine, Vise vise) {
+    RefModel model = RefModel.at(level, settings, machine, vise, false);
+    return !model.regions.isEmpty() && isClear(model);
+  }
+
+  /**
    * The verdict on a model at worst or at best.
    *
    * @param model without hand room

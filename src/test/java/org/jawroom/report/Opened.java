@@ -20,6 +20,7 @@ import org.jawroom.report.csv.Batch;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.matrix.MatrixWorkbook;
 import org.jawroom.report.matrix.ReportOptions;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.report.xlsx.SheetLimits;
@@ -35,7 +36,7 @@ public final class Opened {
     MatrixWorkbook.write(
         shop,
         advice,
-        JobPairing.all(shop),
+        ShopOutcomes.ofJobs(JobPairing.all(shop)),
         facts,
         ReportOptions.ALL,
         limits,
@@ -49,7 +50,12 @@ public final class Opened {
       Path directory, Shop shop, List<Advice> advice, List<JobOutcome> jobs) throws IOException {
     try (Reports reports =
         new Reports(
-            directory, shop, jobs, ReportOptions.ALL, PeopleUnit.MM, Solving.layouts(shop))) {
+            directory,
+            shop,
+            ShopOutcomes.ofJobs(jobs),
+            ReportOptions.ALL,
+            PeopleUnit.MM,
+            Solving.layouts(shop))) {
       reports.add(new Batch(advice));
       return reports.publish(Invented.facts(PeopleUnit.MM));
     }

@@ -15,6 +15,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -62,7 +63,7 @@ class SummaryTest {
               "Written: " + Path.of("out", "pairings.csv")),
           Summary.lines(
               Totals.of(shop, Advised.bare(outcomes), List.of()),
-              List.of(),
+              ShopOutcomes.ofJobs(List.of()),
               PeopleUnit.MM,
               List.of(Path.of("out", "pairings.csv"))));
     } finally {
@@ -104,7 +105,7 @@ class SummaryTest {
   private static List<String> lines(Shop shop, List<Outcome> outcomes, String report) {
     return Summary.lines(
         Totals.of(shop, Advised.bare(outcomes), List.of()),
-        List.of(),
+        ShopOutcomes.ofJobs(List.of()),
         PeopleUnit.INCH,
         List.of(Path.of("out", report)));
   }

@@ -92,6 +92,8 @@ class AnyShopTest {
               .part("vise", "box", cells(TableSpec.VISE_PARTS, changes, random))
               .mount("vise", "wide", cells(TableSpec.MOUNTS, changes, random))
               .job("job", cells(TableSpec.JOBS, changes, random))
+              .standing(cells(TableSpec.STANDING, changes / 2, random))
+              .set(cells(TableSpec.SETS, changes / 2, random))
               .setting(any(SettingColumns.SETTINGS, random).name(), any(TEXTS, random));
       Reading reading = shop.read();
       assertEquals(reading.faults().isEmpty(), reading.shop().isPresent());

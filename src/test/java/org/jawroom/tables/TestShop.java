@@ -121,6 +121,29 @@ public final class TestShop {
         with(cells, "job", name, "part_length", "80", "part_width", "50", "part_height", "30"));
   }
 
+  /** The vise of {@link #sound} where it stands on its mill. */
+  public TestShop standing(String... cells) {
+    return row(
+        "standing",
+        with(
+            cells,
+            "machine",
+            "mill",
+            "vise",
+            "vise",
+            "handle_to",
+            "front",
+            "from_left",
+            "300",
+            "from_front",
+            "150"));
+  }
+
+  /** A set of the vise of {@link #sound}. */
+  public TestShop set(String... cells) {
+    return row("sets", with(cells, "set", "pair", "vise", "vise"));
+  }
+
   /** A check of the mill and the vise of {@link #sound}. */
   public TestShop check(String... cells) {
     return row(

@@ -7,29 +7,32 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.jawroom.launch.Main;
 
 /** The tool run in a Java of its own, as from a shell, with what makes a short run quick. */
 public record ToolRun(int status, String out, String err) {
 
   /** Far longer than any of it takes: what takes longer hangs. */
-  private static final int SECONDS = 120;
+  private static final int SECONDS = 300;
 
   /**
    * @param megabytes of memory for its objects
    */
   public static ToolRun of(int megabytes, String... arguments)
       throws IOException, InterruptedException {
+    return of(command(megabytes, arguments));
+  }
+
+  /** A command that is not yet started. */
+  static ToolRun of(ProcessBuilder command) throws IOException, InterruptedException {
     Path out = Files.createTempFile("out", ".txt");
     Path err = Files.createTempFile("err", ".txt");
     try {
-      Process process =
-          command(megabytes, arguments)
-              .redirectOutput(out.toFile())
-              .redirectError(err.toFile())
-              .start();
+      Process process = command.redirectOutput(out.toFile()).redirectError(err.toFile()).start();
       if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
         process.destroyForcibly().waitFor();
-        throw new AssertionError("hangs: " + String.join(" ", arguments) + "\n" + read(err));
+        throw new AssertionError(
+            "hangs: " + String.join(" ", command.command()) + "\n" + read(err));
       }
       return new ToolRun(process.exitValue(), read(out), read(err));
     } finally {
@@ -40,6 +43,11 @@ public record ToolRun(int status, String out, String err) {
 
   /** Not yet started. */
   public static ProcessBuilder command(int megabytes, String... arguments) {
+    return command(megabytes, Main.class, arguments);
+  }
+
+  /** The same with another main class. */
+  static ProcessBuilder command(int megabytes, Class<?> main, String... arguments) {
     List<String> command =
         new ArrayList<>(
             List.of(
@@ -50,7 +58,7 @@ public record ToolRun(int status, String out, String err) {
                 "-Djava.awt.headless=true",
                 "-cp",
                 System.getProperty("java.class.path"),
-                "org.jawroom.launch.Main"));
+                main.getName()));
     command.addAll(List.of(arguments));
     return new ProcessBuilder(command);
   }

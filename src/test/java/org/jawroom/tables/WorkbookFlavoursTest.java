@@ -7,7 +7,9 @@ import static org.jawroom.tables.HandMadeWorkbook.OFFICE;
 import static org.jawroom.tables.HandMadeWorkbook.RELATIONS;
 import static org.jawroom.tables.HandMadeWorkbook.VISES;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,6 +18,7 @@ import org.jawroom.geometry.Length;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.tables.row.Note;
+import org.jawroom.tables.source.WorkbookEdit;
 import org.jawroom.tables.source.grid.Fault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,6 +45,21 @@ class WorkbookFlavoursTest {
   /** ISO/IEC 29500-1, annex A: the strict form has names of its own for everything. */
   @Test
   void workbook_ofTheStrictForm_isRead() throws Exception {
+    makeStrict();
+    assertRead();
+  }
+
+  /** The library that writes the copies of {@code fill} does not know the strict form. */
+  @Test
+  void workbook_ofTheStrictForm_isNotFilledButRefused() throws Exception {
+    makeStrict();
+    byte[] bytes = workbook.bytes();
+    IOException refused = assertThrows(IOException.class, () -> WorkbookEdit.of(bytes).close());
+    assertEquals(
+        "it is written in an unusual way; save it as XLSX once more", refused.getMessage());
+  }
+
+  private void makeStrict() {
     String strict = "http://purl.oclc.org/ooxml/";
     for (String part : List.of(BOOK, MACHINES, VISES)) {
       workbook.replace(part, MAIN, strict + "spreadsheetml/main");
@@ -49,7 +67,6 @@ class WorkbookFlavoursTest {
     workbook.replace(BOOK, OFFICE, strict + "officeDocument/relationships");
     workbook.replace(RELATIONS, OFFICE, strict + "officeDocument/relationships");
     workbook.replace("_rels/.rels", OFFICE, strict + "officeDocument/relationships");
-    assertRead();
   }
 
   @Test

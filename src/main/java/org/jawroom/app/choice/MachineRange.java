@@ -28,7 +28,6 @@ public record MachineRange(Shop shop, boolean isFirst) {
         .map(
             machines ->
                 new MachineRange(
-                    new Shop(shop.settings(), machines, shop.vises(), shop.jobs(), shop.checks()),
-                    machines.get(0).equals(shop.machines().get(0))));
+                    shop.withMachines(machines), machines.get(0).equals(shop.machines().get(0))));
   }
 }

@@ -6,14 +6,15 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.cell.NearestName;
 
 /**
- * Finds the machines, vises and jobs that a command names; if no name matches exactly, it ignores
- * case and other equivalent spellings.
+ * Finds the machines, vises, jobs and sets that a command names; if no name matches exactly, it
+ * ignores case and other equivalent spellings.
  */
 public record Pairs(Shop shop, PrintWriter err) {
 
@@ -31,6 +32,12 @@ public record Pairs(Shop shop, PrintWriter err) {
   public Optional<Job> job(String name) {
     List<String> jobs = shop.jobs().stream().map(Job::name).toList();
     return found("job", name, jobs, List.of()).map(shop.jobs()::get);
+  }
+
+  /** Empty, with one line on {@code err}, if there is none. */
+  public Optional<ViseSet> set(String name) {
+    List<String> sets = shop.sets().stream().map(ViseSet::name).toList();
+    return found("set", name, sets, List.of()).map(shop.sets()::get);
   }
 
   private Optional<Integer> found(

@@ -13,7 +13,6 @@ public final class ViseRange {
   public static Optional<Shop> of(Shop shop, String range, PrintWriter err) {
     return new NamedRange<>(shop.vises(), Vise::name, new Pairs(shop, err)::vise)
         .of(range, new Pairs(shop, NamedRange.SILENT)::vise, err)
-        .map(
-            vises -> new Shop(shop.settings(), shop.machines(), vises, shop.jobs(), shop.checks()));
+        .map(shop::withVises);
   }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.jawroom.drawing.text.Typeface;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.row.Origins;
@@ -83,6 +84,32 @@ public record PrintedNames(Origins origins, PrintWriter err) {
                 .alsoCalled(machine.name(), printed.name())
                 .alsoCalled(vise.name(), itsPrinted.name()))
         .build();
+  }
+
+  /** A copy of the set whose vises have printable names. */
+  public ViseSet of(ViseSet set) {
+    return new ViseSet(
+        set.name(),
+        set.members().stream()
+            .map(member -> new ViseSet.Member(of(member.vise()), member.count()))
+            .toList(),
+        List.of());
+  }
+
+  /** The settings for the copies of a machine and of the vises of a set. */
+  public static Settings settings(
+      Settings settings, Machine machine, Machine printed, ViseSet set, ViseSet itsPrinted) {
+    Settings named = settings;
+    for (int i = 0; i < set.members().size(); i++) {
+      named =
+          settings(
+              named,
+              machine,
+              printed,
+              set.members().get(i).vise(),
+              itsPrinted.members().get(i).vise());
+    }
+    return named;
   }
 
   private String printed(TableSpec table, String... names) {

@@ -133,12 +133,12 @@ public final class Facts {
 
   /**
    * One line for each machine and vise with open readings, and the pairings that these leave
-   * unknown; none for a shop with too many pairings to solve them for this alone.
+   * unknown; empty for a shop with too many pairings to solve them for this alone.
    */
-  public static List<String> openRows(Reading reading, Shop shop) {
+  public static Optional<List<String>> openRows(Reading reading, Shop shop) {
     long pairings = (long) shop.machines().size() * shop.vises().size();
     if (pairings > ReportOptions.DETAILED) {
-      return List.of();
+      return Optional.empty();
     }
     ShopPairings solver = ShopPairings.of(shop);
     List<Outcome> outcomes = new ArrayList<>();
@@ -147,7 +147,7 @@ public final class Facts {
         outcomes.add(solver.solve(machine, vise));
       }
     }
-    return OpenRows.lines(PeopleUnits.ofShop(reading), outcomes);
+    return Optional.of(OpenRows.lines(PeopleUnits.ofShop(reading), outcomes));
   }
 
   /** Rows with bare numbers in another unit than their machine's or vise's, one line each. */

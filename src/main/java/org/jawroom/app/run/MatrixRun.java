@@ -7,13 +7,13 @@ import java.util.List;
 import org.jawroom.app.input.PeopleUnits;
 import org.jawroom.app.output.PrintedData;
 import org.jawroom.app.output.Progress;
-import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.report.Reports;
 import org.jawroom.report.Summary;
 import org.jawroom.report.csv.Batch;
 import org.jawroom.report.csv.PairingsStream;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.matrix.ReportOptions;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
@@ -34,19 +34,20 @@ public record MatrixRun(
   /** Prints {@code pairings.csv} to standard output and messages to standard error. */
   public void print() throws IOException {
     // Which vise is the best depends on the jobs.
-    List<JobOutcome> jobs = Solving.jobs(shop, threads, Progress.on(err));
-    PairingsStream stream = new PairingsStream(new PrintedData(out), shop, jobs, wanted.header());
+    ShopOutcomes beside = Solving.beside(shop, threads, Progress.on(err));
+    PairingsStream stream =
+        new PairingsStream(new PrintedData(out), shop, beside.jobs(), wanted.header());
     solve(stream::add);
-    Summary.lines(stream.totals(), jobs, unit(), List.of()).forEach(err::println);
+    Summary.lines(stream.totals(), beside, unit(), List.of()).forEach(err::println);
     noRemedies(err);
   }
 
   /** Writes all selected files into {@code directory}. */
   public void write(Path directory) throws IOException {
     ShortTools shortTools = new ShortTools();
-    List<JobOutcome> jobs = Solving.jobs(shop, threads, Progress.on(err));
+    ShopOutcomes beside = Solving.beside(shop, threads, Progress.on(err));
     try (Reports reports =
-        new Reports(directory, shop, jobs, wanted, unit(), Solving.layouts(shop))) {
+        new Reports(directory, shop, beside, wanted, unit(), Solving.layouts(shop))) {
       solve(
           batch -> {
             reports.add(batch);
@@ -54,7 +55,7 @@ public record MatrixRun(
           });
       RunFacts facts = Facts.of(reading, shop, shortTools);
       List<Path> written = reports.publish(facts);
-      Summary.lines(reports.totals(), jobs, unit(), written).forEach(out::println);
+      Summary.lines(reports.totals(), beside, unit(), written).forEach(out::println);
       noRemedies(out);
       reports
           .older(written)

@@ -17,6 +17,11 @@ import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.set.SetOutcome;
+import org.jawroom.placement.set.SetPairing;
+import org.jawroom.placement.standing.StandingOutcome;
+import org.jawroom.placement.standing.StandingPairing;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.shop.Shop;
 
 /**
@@ -122,6 +127,26 @@ public final class Solving {
         collected(
             shop, threads, progress, (machine, vise) -> pairings.jobs(machine, vise, shop.jobs())),
         shop.jobs().size());
+  }
+
+  /** What is worked out beside the pairings: jobs, vises that stand there, and sets. */
+  public static ShopOutcomes beside(Shop shop, int threads, Progress progress) {
+    List<SetOutcome> sets =
+        shop.sets().stream()
+            .flatMap(
+                set ->
+                    shop.machines().stream()
+                        .filter(set::isFor)
+                        .map(machine -> SetPairing.solve(shop.settings(), machine, set)))
+            .toList();
+    return new ShopOutcomes(jobs(shop, threads, progress), standing(shop), sets);
+  }
+
+  /** Each vise where it stands, if its machine and its kind are part of the shop. */
+  private static List<StandingOutcome> standing(Shop shop) {
+    return shop.standing().stream()
+        .map(standing -> StandingPairing.solve(shop.settings(), standing))
+        .toList();
   }
 
   /** The planner's data of each pairing, machines then vises in input order. */

@@ -3,21 +3,56 @@ package org.jawroom.app.search;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.plan.PlanRows;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Standing;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.cell.Names;
 import org.jawroom.tables.source.grid.FileRead;
 import org.jawroom.tables.source.grid.UnreadableInput;
 
-/** Reads the current assignments from a plan made earlier or written by hand. */
+/**
+ * The current assignments: from a plan made earlier or written by hand, or from what the tables say
+ * stands on the machines.
+ */
 public final class KeptPlan {
   private KeptPlan() {}
+
+  /**
+   * The kind of vise that stands on each machine now, both as indices in {@code shop}; of several
+   * kinds the one of which most stand there, then the first of the rows. Empty if nothing stands on
+   * any of its machines.
+   */
+  public static Optional<Map<Integer, Integer>> standing(Shop shop) {
+    Map<Integer, Integer> kinds = new HashMap<>();
+    for (int machine = 0; machine < shop.machines().size(); machine++) {
+      String name = shop.machines().get(machine).name();
+      Map<Integer, Integer> counts = new LinkedHashMap<>();
+      for (Standing standing : shop.standing()) {
+        if (standing.machine().name().equals(name)) {
+          counts.merge(kind(shop, standing.vise().name()), 1, Integer::sum);
+        }
+      }
+      int most = 0;
+      for (Map.Entry<Integer, Integer> kind : counts.entrySet()) {
+        if (kind.getValue() > most) {
+          most = kind.getValue();
+          kinds.put(machine, kind.getKey());
+        }
+      }
+    }
+    return kinds.isEmpty() ? Optional.empty() : Optional.of(kinds);
+  }
+
+  private static int kind(Shop shop, String name) {
+    return shop.vises().stream().map(Vise::name).toList().indexOf(name);
+  }
 
   /**
    * The kind of vise now on each machine, both as indices in {@code shop}. A machine that has left

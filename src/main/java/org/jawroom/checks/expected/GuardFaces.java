@@ -55,7 +55,7 @@ final class GuardFaces {
     }
     String letter = axis.name().toLowerCase(java.util.Locale.ROOT);
     LinearForm own =
-        terms.known(
+        terms.placed(
             new Measurand("guards", machine.name(), one.name(), letter + (high ? "_max" : "_min")),
             limit);
     return Optional.of(own.plus(shift(one, axis, high)));
@@ -115,14 +115,14 @@ final class GuardFaces {
   private LinearForm loadX() {
     return machine.loadX() == machine.spindleX()
         ? LinearForm.ZERO
-        : known("load_x", machine.loadX()).minus(known("spindle_x", machine.spindleX()));
+        : placed("load_x", machine.loadX()).minus(placed("spindle_x", machine.spindleX()));
   }
 
   /** Unless another load position is given, the table stands at the end nearest the operator. */
   private LinearForm loadY() {
     return machine.loadY() == machine.spindleY() + machine.reachY()
         ? travel(Axis.Y)
-        : known("load_y", machine.loadY()).minus(known("spindle_y", machine.spindleY()));
+        : placed("load_y", machine.loadY()).minus(placed("spindle_y", machine.spindleY()));
   }
 
   /** The height of the nose for the low or the high face of what follows it. */
@@ -155,6 +155,10 @@ final class GuardFaces {
 
   private LinearForm known(String column, long value) {
     return terms.known(measurand(column), value);
+  }
+
+  private LinearForm placed(String column, long value) {
+    return terms.placed(measurand(column), value);
   }
 
   private Measurand measurand(String column) {

@@ -167,7 +167,7 @@ final class PartEnds {
   }
 
   private LinearForm ofRow(VisePart row, String column, long value) {
-    return terms.known(new Measurand("vise_parts", vise.name(), row.name(), column), value);
+    return terms.placed(new Measurand("vise_parts", vise.name(), row.name(), column), value);
   }
 
   /**

@@ -1,10 +1,12 @@
 package org.jawroom.checks.expected;
 
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jawroom.checks.exact.Rational;
 import org.jawroom.checks.exact.ValueRange;
+import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.Measurand;
@@ -12,10 +14,16 @@ import org.jawroom.shop.value.Measurand;
 /** The quantities met so far, each with the values that the tables allow. */
 public final class Terms {
   private final Map<Unknown, ValueRange> values = new LinkedHashMap<>();
+  private final Map<Unknown, ValueRange> possible = new HashMap<>();
 
-  /** A reading that is a length as written. */
+  /** A reading of 0 or more, as written. */
   public LinearForm known(Measurand measurand, long length) {
     return reading(measurand, Dimension.of(length));
+  }
+
+  /** A reading that may be negative, as written. */
+  public LinearForm placed(Measurand measurand, long length) {
+    return position(measurand, Dimension.of(length));
   }
 
   /** A reading of 0 or more; {@code none} counts as 0. */
@@ -29,9 +37,12 @@ public final class Terms {
   }
 
   private LinearForm reading(Measurand measurand, Dimension dimension, long least) {
-    return dimension.isNone()
-        ? LinearForm.ZERO
-        : bounded(new Unknown.ReadingValue(measurand), ValueRange.of(dimension.values(least)));
+    if (dimension.isNone()) {
+      return LinearForm.ZERO;
+    }
+    Unknown reading = new Unknown.ReadingValue(measurand);
+    possible.putIfAbsent(reading, ValueRange.of(Interval.of(least, Length.ENDLESS)));
+    return bounded(reading, ValueRange.of(dimension.values(least)));
   }
 
   /** The error of an end or a face. */
@@ -47,6 +58,11 @@ public final class Terms {
   /** What the tables allow a quantity to be. */
   public ValueRange of(Unknown unknown) {
     return values.get(unknown);
+  }
+
+  /** What a reading may be if it is written wrong: nothing that no table could say. */
+  public ValueRange possible(Unknown reading) {
+    return possible.get(reading);
   }
 
   /** Every quantity, in the order met. */

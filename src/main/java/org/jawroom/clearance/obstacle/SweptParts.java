@@ -106,6 +106,12 @@ public final class SweptParts {
     return kept.size() == all.size() ? this : new SweptParts(kept, openings, tolerant, false);
   }
 
+  /** The same for a vise that may stand off by up to {@code off} along u and along v. */
+  public SweptParts grown(long off) {
+    return new SweptParts(
+        all.stream().map(part -> part.grown(off)).toList(), openings, tolerant, false);
+  }
+
   private static List<Part> withoutEmpty(List<Part> all, Interval openings) {
     boolean some = all.stream().anyMatch(part -> part.u().isEmpty(openings));
     return some ? all.stream().filter(part -> !part.u().isEmpty(openings)).toList() : all;

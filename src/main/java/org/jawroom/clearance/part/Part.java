@@ -113,6 +113,12 @@ public record Part(
     return new Part(role, row, rank, situation, u, v, w.plus(riser), tolerance, outline);
   }
 
+  /** A copy that covers this part wherever it stands, up to {@code off} along u and along v. */
+  public Part grown(long off) {
+    return new Part(
+        role, row, rank, situation, u.grown(off), v.grown(off, off), w, tolerance, outline);
+  }
+
   /**
    * The box swept over {@code openings} with the vise frame's origin at that of the table frame.
    */

@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jawroom.app.choice.Pairs;
@@ -13,31 +12,32 @@ import org.jawroom.app.input.Input;
 import org.jawroom.app.input.PeopleUnits;
 import org.jawroom.app.input.PrintedNames;
 import org.jawroom.app.output.ExitStatus;
+import org.jawroom.app.run.CardSubjects;
 import org.jawroom.app.run.Facts;
+import org.jawroom.cli.option.AtOption;
 import org.jawroom.cli.option.Output;
+import org.jawroom.cli.option.SetOption;
 import org.jawroom.cli.option.SettingOptions;
 import org.jawroom.cli.option.VersionLine;
-import org.jawroom.placement.job.JobExplanation;
-import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.placement.pairing.Pairing;
-import org.jawroom.placement.pairing.SolvedPairing;
-import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.set.SetOutcome;
+import org.jawroom.placement.set.SetPairing;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.CheckSheet;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.format.PeopleUnit;
-import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -62,10 +62,12 @@ import picocli.CommandLine.Spec;
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\"",
       "  jawroom card tables \"knee mill\" \"plain 125\" \"toolroom 80\" --paper letter",
       "  jawroom card shop.xlsx \"knee mill\" \"plain 125\" --checks checks.csv",
+      "  jawroom card shop.xlsx \"knee mill\" \"plain 125\" --at \"front, left 242.5, front 245\"",
+      "  jawroom card shop.xlsx \"knee mill\" --set \"two at once\"",
       "",
       "Exit status: 0 at least one card was written; 1 the tables were refused; 2 wrong"
           + " use, no such"
-          + " machine or vise, or no card to write; 3 a file could not be read or written.",
+          + " machine, vise or set, or no card to write; 3 a file could not be read or written.",
     })
 public final class CardCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -81,10 +83,10 @@ public final class CardCommand implements Callable<Integer> {
 
   @Parameters(
       index = "2..*",
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "VISE",
-      description = "its name in the tables; one card for each name")
-  private List<String> viseNames;
+      description = "its name in the tables; one card for each name; left out with --set")
+  private List<String> viseNames = List.of();
 
   @Option(
       names = {"-o", "--output"},
@@ -125,8 +127,24 @@ public final class CardCommand implements Callable<Integer> {
       description = "so many vises of the kind side by side, all on one card (default: 1)")
   private int count;
 
+  @Option(
+      names = "--set",
+      order = 6,
+      paramLabel = "NAME",
+      description =
+          "a set of the tables: a page of the whole table, then the cards of all its vises")
+  private String setName;
+
+  @Mixin private AtOption at;
+
   @Override
   public Integer call() throws UnreadableInput, IOException {
+    SetOption.checkVise(spec, setName, viseNames.isEmpty() ? null : viseNames.get(0));
+    if (setName != null && (jobName != null || count > 1)) {
+      throw new ParameterException(
+          spec.commandLine(), "--set names how many of which vises: leave out --job and --count.");
+    }
+    at.checkAlone(setName != null || jobName != null || count > 1 || viseNames.size() > 1);
     Output.isFile(spec, output, ".pdf");
     if (checks != null) {
       Output.isFile(spec, checks, ".csv");
@@ -155,6 +173,9 @@ public final class CardCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     CardPaper sheet = sheet(PeopleUnits.of(reading, machine.get()));
+    if (setName != null) {
+      return writeSet(reading, shop, machine.get(), sheet);
+    }
     List<Optional<Vise>> vises = viseNames.stream().map(pairs::vise).distinct().toList();
     return vises.contains(Optional.<Vise>empty())
         ? ExitStatus.WRONG_USE
@@ -162,26 +183,19 @@ public final class CardCommand implements Callable<Integer> {
   }
 
   private CardPaper sheet(PeopleUnit unit) {
-    if (paper == null) {
-      return unit == PeopleUnit.INCH ? CardPaper.LETTER : CardPaper.A4;
-    }
-    return switch (paper.toLowerCase(Locale.ROOT)) {
-      case "a4" -> CardPaper.A4;
-      case "letter" -> CardPaper.LETTER;
-      default ->
-          throw new ParameterException(
-              spec.commandLine(), "--paper takes a4 or letter, not " + paper + ".");
-    };
+    return paper == null
+        ? CardPaper.of(unit)
+        : CardPaper.named(paper)
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        spec.commandLine(), "--paper takes a4 or letter, not " + paper + "."));
   }
 
   private int write(Reading reading, Shop shop, Machine machine, List<Vise> vises, CardPaper sheet)
       throws IOException {
     PrintedNames printed = new PrintedNames(reading.origins(), spec.commandLine().getErr());
-    if (!PrintedNames.isReadable(machine.name())) {
-      spec.commandLine()
-          .getErr()
-          .println(
-              "No card for \"" + machine.name() + "\": " + PrintedNames.advice(machine.name()));
+    if (!isReadable(machine.name())) {
       return ExitStatus.WRONG_USE;
     }
     Machine named = printed.of(machine);
@@ -196,112 +210,108 @@ public final class CardCommand implements Callable<Integer> {
     List<CardSubject> cards = new ArrayList<>();
     List<CardSubject> withOwnNames = new ArrayList<>();
     for (Vise vise : vises) {
-      if (!PrintedNames.isReadable(vise.name())) {
-        noCard("\"" + vise.name() + "\"", PrintedNames.advice(vise.name()));
+      if (!isReadable(vise.name())) {
+        continue;
+      }
+      if (vise.isTurned()) {
+        noCard(
+            "\"" + vise.name() + "\"",
+            "turned on its swivel base it has none; take the card of \"" + vise.row() + "\".");
         continue;
       }
       Vise printable = printed.of(vise);
-      Optional<CardSubject> card = subject(shop.settings(), named, printable, job, unit);
+      Optional<CardSubject> card = subject(reading, named, printable, job, unit);
       card.ifPresent(cards::add);
       if (card.isPresent() && checks != null) {
-        subject(shop.settings(), machine, vise, job, unit).ifPresent(withOwnNames::add);
+        subject(reading, machine, vise, job, unit).ifPresent(withOwnNames::add);
       }
     }
     if (cards.isEmpty()) {
       return ExitStatus.WRONG_USE;
     }
-    List<Outcome> outcomes = cards.stream().map(CardSubject::outcome).toList();
-    RunFacts facts = Facts.ofPairings(reading, shop, outcomes).in(unit);
+    RunFacts facts = facts(reading, shop, cards, unit);
     SetupCards.write(output, sheet, shop.settings(), cards, facts);
-    spec.commandLine()
-        .getOut()
-        .println(
-            "Written: "
-                + output
-                + " ("
-                + cards.size()
-                + (cards.size() == 1 ? " card of two pages)" : " cards of two pages)"));
+    written(
+        unit,
+        cards.size() + (cards.size() == 1 ? " card" : " cards") + " of two pages",
+        withOwnNames);
+    return ExitStatus.DONE;
+  }
+
+  /** Whether a name can be printed; a line says so if not. */
+  private boolean isReadable(String name) {
+    if (!PrintedNames.isReadable(name)) {
+      noCard("\"" + name + "\"", PrintedNames.advice(name));
+      return false;
+    }
+    return true;
+  }
+
+  private static RunFacts facts(
+      Reading reading, Shop shop, List<CardSubject> cards, PeopleUnit unit) {
+    List<Outcome> outcomes = cards.stream().map(CardSubject::outcome).toList();
+    return Facts.ofPairings(reading, shop, outcomes).in(unit);
+  }
+
+  /** Writes the rows of checks, if they are asked for, and prints what was written. */
+  private void written(PeopleUnit unit, String pages, List<CardSubject> withOwnNames)
+      throws IOException {
+    spec.commandLine().getOut().println("Written: " + output + " (" + pages + ")");
     if (checks != null) {
       CheckSheet sheetToFill = CheckSheet.of(unit, withOwnNames);
       sheetToFill.write(checks);
-      spec.commandLine()
-          .getOut()
-          .println(
-              "Written: "
-                  + checks
-                  + " ("
-                  + sheetToFill.rows().size()
-                  + " gaps in the order of the cards; fill in found and source, delete what was not"
-                  + " measured, correct from_left and from_front if the vise stands elsewhere)");
+      spec.commandLine().getOut().println(sheetToFill.written(checks));
     }
+  }
+
+  private int writeSet(Reading reading, Shop shop, Machine machine, CardPaper sheet)
+      throws IOException {
+    PrintWriter err = spec.commandLine().getErr();
+    Optional<ViseSet> set = new Pairs(shop, err).set(setName);
+    if (set.isEmpty()
+        || !isReadable(machine.name())
+        || !set.get().members().stream().allMatch(one -> isReadable(one.vise().name()))) {
+      return ExitStatus.WRONG_USE;
+    }
+    PrintedNames printed = new PrintedNames(reading.origins(), err);
+    Machine named = printed.of(machine);
+    ViseSet printable = printed.of(set.get());
+    Settings settings =
+        PrintedNames.settings(shop.settings(), machine, named, set.get(), printable);
+    SetOutcome outcome = SetPairing.solve(settings, named, printable);
+    if (outcome.fits() != SetOutcome.Fits.YES) {
+      noCard(
+          "set \"" + setName + "\" on \"" + machine.name() + "\"",
+          "jawroom explain --set says why.");
+      return ExitStatus.WRONG_USE;
+    }
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
+    List<CardSubject> cards = CardSubjects.ofSet(settings, outcome);
+    SetupCards.write(output, sheet, settings, outcome, cards, facts(reading, shop, cards, unit));
+    written(
+        unit,
+        "a page of the table, then " + cards.size() + " cards of two pages",
+        checks == null
+            ? List.of()
+            : CardSubjects.ofSet(settings, SetPairing.solve(settings, machine, set.get())));
     return ExitStatus.DONE;
   }
 
   private Optional<CardSubject> subject(
-      Settings settings, Machine machine, Vise vise, Optional<Job> job, PeopleUnit unit) {
-    return job.isPresent()
-        ? ofJob(settings, machine, vise, job.get(), unit)
-        : ofPairing(settings, machine, vise);
-  }
-
-  private Optional<CardSubject> ofPairing(Settings settings, Machine machine, Vise vise) {
-    List<String> warnings = Facts.warnings(settings, machine, vise);
-    if (count > 1) {
-      SolvedPairing solved = Pairing.solved(settings, machine, vise);
-      int most = solved.sideBySide().count();
-      if (count <= most) {
-        return Optional.of(CardSubject.ofRow(settings, solved, count, warnings));
-      }
-      noCard(
-          pair(machine, vise),
-          count
-              + " do not stand side by side there; at most "
-              + most
-              + (most == 1 ? " does" : " do")
-              + ".");
-      return Optional.empty();
+      Reading reading, Machine machine, Vise vise, Optional<Job> job, PeopleUnit unit) {
+    Settings settings = reading.shop().orElseThrow().settings();
+    CardSubjects subjects = new CardSubjects(settings, machine, unit, this::noCard);
+    if (at.isGiven()) {
+      PrintWriter err = spec.commandLine().getErr();
+      return at.outcome(reading, settings, machine, vise, err).flatMap(subjects::ofStanding);
     }
-    Optional<CardSubject> card = CardSubject.of(settings, machine, vise, warnings);
-    if (card.isEmpty()) {
-      Verdict verdict = Pairing.solve(settings, machine, vise).verdict();
-      noCard(pair(machine, vise), reason(verdict) + ": see jawroom explain.");
+    if (job.isPresent()) {
+      return subjects.ofJob(vise, job.get());
     }
-    return card;
-  }
-
-  private Optional<CardSubject> ofJob(
-      Settings settings, Machine machine, Vise vise, Job job, PeopleUnit unit) {
-    JobExplanation explanation = JobPairing.explain(settings, machine, vise, job);
-    if (explanation.outcome().isHeld()) {
-      SolvedPairing solved = Pairing.solved(settings, machine, vise);
-      return Optional.of(
-          CardSubject.of(solved, explanation, Facts.warnings(settings, machine, vise)));
-    }
-    String why =
-        explanation.outcome().shortfalls().isEmpty()
-            ? "a dimension that decides it is blank"
-            : String.join("; ", new JobWords(unit).failing(explanation.outcome()));
-    noCard(
-        pair(machine, vise),
-        "\"" + job.name() + "\" is not held: " + why + ": see jawroom explain --job.");
-    return Optional.empty();
-  }
-
-  private static String pair(Machine machine, Vise vise) {
-    return "\"" + vise.name() + "\" on \"" + machine.name() + "\"";
+    return count > 1 ? subjects.ofRow(vise, count) : subjects.ofPairing(vise);
   }
 
   private void noCard(String of, String why) {
     spec.commandLine().getErr().println("No card for " + of + ": " + why);
-  }
-
-  private static String reason(Verdict verdict) {
-    return switch (verdict) {
-      case NO_PLACE -> "there is no place for it";
-      case NO_MOUNT -> "neither bolts nor clamps hold it in any orientation allowed";
-      case UNKNOWN -> "a dimension that decides it is blank";
-      case FITS, AWKWARD, LIMITED, MEASURE ->
-          throw new IllegalArgumentException(verdict + " has a setup card; no reason to give");
-    };
   }
 }

@@ -3,6 +3,7 @@ package org.jawroom.cli.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jawroom.app.input.Input;
 import org.jawroom.app.output.ExitStatus;
@@ -10,6 +11,7 @@ import org.jawroom.app.run.Facts;
 import org.jawroom.cli.option.SettingOptions;
 import org.jawroom.cli.option.Terminal;
 import org.jawroom.cli.option.VersionLine;
+import org.jawroom.plausibility.Seriousness;
 import org.jawroom.plausibility.WarningGroup;
 import org.jawroom.plausibility.Warnings;
 import org.jawroom.report.format.PlainText;
@@ -64,24 +66,35 @@ public final class CheckCommand implements Callable<Integer> {
     list("Left out:", Facts.skipped(reading), out);
     list("Not read:", Facts.leftAlone(reading), out);
     list("Defaults taken:", Facts.defaults(reading, shop), out);
-    int warnings = warnings(reading, shop, out);
-    list("Blank or a range, and what that leaves unknown:", Facts.openRows(reading, shop), out);
+    Optional<List<String>> open = Facts.openRows(reading, shop);
+    int warnings = warnings(reading, shop, open.isPresent(), out);
+    list("Blank or a range, and what that leaves unknown:", open.orElse(List.of()), out);
     out.println(
         count(shop.machines().size(), "machine")
             + ", "
             + count(shop.vises().size(), "vise")
             + ", "
             + count(shop.jobs().size(), "job")
+            + (shop.standing().isEmpty() ? "" : ", " + shop.standing().size() + " standing")
+            + (shop.sets().isEmpty() ? "" : ", " + count(shop.sets().size(), "set"))
             + ": no faults, "
             + count(warnings, "warning")
             + ".");
     return ExitStatus.DONE;
   }
 
-  /** Prints the warnings by the rows that they are about, and returns how many there are. */
-  private static int warnings(Reading reading, Shop shop, PrintWriter out) {
+  /**
+   * Prints the warnings by the rows that they are about, and returns how many there are.
+   *
+   * @param solved whether what open readings leave unknown is listed, which no warning repeats
+   */
+  private static int warnings(Reading reading, Shop shop, boolean solved, PrintWriter out) {
     List<String> bare = Facts.bareNumbers(reading);
-    List<WarningGroup> groups = WarningGroup.of(Warnings.of(shop));
+    List<WarningGroup> groups =
+        WarningGroup.of(
+            Warnings.of(shop).stream()
+                .filter(one -> !solved || one.seriousness() != Seriousness.OPEN)
+                .toList());
     if (bare.isEmpty() && groups.isEmpty()) {
       return 0;
     }

@@ -15,6 +15,8 @@ import org.jawroom.app.input.Input;
 import org.jawroom.app.input.PeopleUnits;
 import org.jawroom.app.output.ExitStatus;
 import org.jawroom.app.run.Facts;
+import org.jawroom.cli.option.AtOption;
+import org.jawroom.cli.option.SetOption;
 import org.jawroom.cli.option.SettingOptions;
 import org.jawroom.cli.option.Terminal;
 import org.jawroom.cli.option.VersionLine;
@@ -23,23 +25,33 @@ import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.placement.set.SetOutcome;
+import org.jawroom.placement.set.SetPairing;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.report.explain.ExplainFacts;
 import org.jawroom.report.explain.ExplanationBrief;
 import org.jawroom.report.explain.ExplanationJson;
 import org.jawroom.report.explain.ExplanationText;
 import org.jawroom.report.explain.JobExplanationJson;
 import org.jawroom.report.explain.JobExplanationText;
+import org.jawroom.report.explain.SetExplanationJson;
+import org.jawroom.report.explain.SetExplanationText;
+import org.jawroom.report.explain.StandingExplanationJson;
+import org.jawroom.report.explain.StandingExplanationText;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -54,21 +66,25 @@ import picocli.CommandLine.Spec;
     modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Explains one pairing, or how it holds a job.",
+      "Explains one pairing, how it holds a job, where it stands, or a set of vises on one table.",
       "Prints where the vise goes, in the measures of a tape; every clearance there,"
           + " and where on the machine it is least; the other turns; and which single change"
           + " would make it fit. With --job: whether the vise holds the part, and where; the"
-          + " height above it, the load, and everything that fails."
+          + " height above it, the load, and everything that fails. With --set: whether the vises"
+          + " of a set stand on the machine together, where, and what limits each. With --at:"
+          + " whether the vise is safe where it stands, and which way to move it."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  jawroom explain shop.xlsx \"knee mill\" \"plain 125\"",
       "  jawroom explain tables \"knee mill\" \"plain 125\" --json --clearance 8mm",
       "  jawroom explain tables \"knee mill\" \"plain 125\" --job bracket",
+      "  jawroom explain tables \"knee mill\" \"plain 125\" --at \"front, left 242.5, front 245\"",
+      "  jawroom explain tables \"knee mill\" --set \"two at once\"",
       "",
       "Exit status: 0 done, whatever the verdict; 1 the tables were refused; 2 wrong"
           + " use, or no such"
-          + " machine, vise or job; 3 a file could not be read.",
+          + " machine, vise, job or set; 3 a file could not be read.",
     })
 public final class ExplainCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -82,7 +98,11 @@ public final class ExplainCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "MACHINE", description = "its name in the tables")
   private String machineName;
 
-  @Parameters(index = "2", paramLabel = "VISE", description = "its name in the tables")
+  @Parameters(
+      index = "2",
+      arity = "0..1",
+      paramLabel = "VISE",
+      description = "its name in the tables; left out with --set")
   private String viseName;
 
   @Option(
@@ -93,16 +113,31 @@ public final class ExplainCommand implements Callable<Integer> {
   private String jobName;
 
   @Option(
-      names = "--all",
+      names = "--set",
       order = 2,
+      paramLabel = "NAME",
+      description = "a set of the tables: explain whether and where its vises stand together")
+  private String setName;
+
+  @Mixin private AtOption at;
+
+  @Option(
+      names = "--all",
+      order = 3,
       description = "every gap, mount and remedy, not what is read in a minute")
   private boolean all;
 
-  @Option(names = "--json", order = 3, description = "print JSON for programs, lengths in mm")
+  @Option(names = "--json", order = 4, description = "print JSON for programs, lengths in mm")
   private boolean json;
 
   @Override
   public Integer call() throws UnreadableInput {
+    SetOption.checkVise(spec, setName, viseName);
+    if (setName != null && jobName != null) {
+      throw new ParameterException(
+          spec.commandLine(), "--job asks about one vise: leave out --set or --job.");
+    }
+    at.checkAlone(setName != null || jobName != null);
     Reading reading = Input.read(input, SettingOptions.given(spec), spec.commandLine().getErr());
     if (reading.shop().isEmpty()) {
       return Input.refuse(reading, spec.commandLine().getErr());
@@ -110,6 +145,9 @@ public final class ExplainCommand implements Callable<Integer> {
     Shop shop = reading.shop().get();
     Pairs pairs = new Pairs(shop, spec.commandLine().getErr());
     Optional<Machine> machine = pairs.machine(machineName);
+    if (machine.isPresent() && setName != null) {
+      return explainSet(reading, pairs, machine.get());
+    }
     Optional<Vise> vise = machine.isPresent() ? pairs.vise(viseName) : Optional.empty();
     if (vise.isEmpty()) {
       return ExitStatus.WRONG_USE;
@@ -117,7 +155,39 @@ public final class ExplainCommand implements Callable<Integer> {
     if (jobName != null) {
       return explainJob(reading, pairs, machine.get(), vise.get());
     }
+    if (at.isGiven()) {
+      return explainStanding(reading, machine.get(), vise.get());
+    }
     explain(reading, machine.get(), vise.get());
+    return ExitStatus.DONE;
+  }
+
+  private int explainSet(Reading reading, Pairs pairs, Machine machine) {
+    Optional<ViseSet> set = pairs.set(setName);
+    if (set.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    Settings settings = reading.shop().orElseThrow().settings();
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
+    SetOutcome outcome = SetPairing.solve(settings, machine, set.get());
+    print(
+        () -> SetExplanationJson.of(settings, outcome),
+        columns -> SetExplanationText.lines(unit, settings, outcome, columns));
+    return ExitStatus.DONE;
+  }
+
+  private int explainStanding(Reading reading, Machine machine, Vise vise) {
+    Settings settings = reading.shop().orElseThrow().settings();
+    PeopleUnit unit = PeopleUnits.of(reading, machine);
+    Optional<StandingOutcome> found =
+        at.outcome(reading, settings, machine, vise, spec.commandLine().getErr());
+    if (found.isEmpty()) {
+      return ExitStatus.WRONG_USE;
+    }
+    StandingOutcome outcome = found.get();
+    print(
+        () -> StandingExplanationJson.of(outcome),
+        columns -> StandingExplanationText.lines(unit, outcome, all, columns));
     return ExitStatus.DONE;
   }
 

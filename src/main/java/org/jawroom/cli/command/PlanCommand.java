@@ -34,7 +34,6 @@ import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.card.CardPaper;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.report.card.statement.CardSubject;
-import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.plan.PlanReports;
 import org.jawroom.report.plan.PlanText;
 import org.jawroom.report.xlsx.RunFacts;
@@ -63,7 +62,8 @@ import picocli.CommandLine.Spec;
       "What counts, in this order: the most pieces of the jobs held; the most machines"
           + " equipped; the most of them with a comfortable margin and a place where the vise"
           + " can be tapped square; the widest openings, added up; the widest jaws, added up;"
-          + " with --keep the fewest changes. With --buy the lowest price comes second.",
+          + " the fewest changes from what stands there now (the table standing, or --keep). With"
+          + " --buy the lowest price comes second.",
       "Reports whether a better plan is possible, which jobs rest on something unchecked,"
           + " which no machine holds, and the cheapest remedy for each of those. Writes plan.csv and plan.xlsx."
     },
@@ -107,8 +107,8 @@ public final class PlanCommand implements Callable<Integer> {
       order = 3,
       paramLabel = "PLAN.csv",
       description =
-          "what stands where now: of equally good plans, choose the one with the fewest"
-              + " changes")
+          "what stands where now, instead of the table standing: of equally good plans, choose"
+              + " the one with the fewest changes")
   private Path keep;
 
   @Option(
@@ -170,7 +170,7 @@ public final class PlanCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     Shop shop = ShopCell.planned(choice.shop(), chosen.get());
-    Optional<Map<Integer, Integer>> before = Optional.empty();
+    Optional<Map<Integer, Integer>> before = KeptPlan.standing(shop);
     if (keep != null) {
       before = KeptPlan.read(keep, shop, err);
       if (before.isEmpty()) {
@@ -249,7 +249,7 @@ public final class PlanCommand implements Callable<Integer> {
       }
     }
     // They are printed together, so all have the same paper; each has its machine's unit.
-    CardPaper paper = facts.unit() == PeopleUnit.INCH ? CardPaper.LETTER : CardPaper.A4;
+    CardPaper paper = CardPaper.of(facts.unit());
     return pages.isEmpty()
         ? Optional.empty()
         : Optional.of(

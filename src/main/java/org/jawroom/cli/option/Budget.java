@@ -20,6 +20,8 @@ public record Budget(boolean buy, OptionalLong most) {
   private static final BigDecimal HIGHEST = new BigDecimal("10000000000");
 
   /**
+   * The amount that options give.
+   *
    * @param settings as given: they say how decimals are written
    */
   public static Budget of(

@@ -41,6 +41,8 @@ public final class MatrixOptions {
   }
 
   /**
+   * What to report of a part of a shop.
+   *
    * @param whole the shop that {@code part} belongs to: the facts of a pairing must not depend on
    *     how the shop is split
    */

@@ -8,4 +8,4 @@ import org.jawroom.drawing.view.View.Flat;
  * @param id an identifier of our own letters and digits: it names the group in an SVG
  * @param name the label; empty if none is drawn
  */
-record Mark(String id, String name, Ink ink, Flat flat) {}
+public record Mark(String id, String name, Ink ink, Flat flat) {}

@@ -13,7 +13,7 @@ import org.jawroom.geometry.Length;
  * @param to the higher
  * @param overlap whether the two faces overlap
  */
-record Measure(Axis axis, long from, long to, boolean overlap, Limit limit) {
+public record Measure(Axis axis, long from, long to, boolean overlap, Limit limit) {
 
   static Measure of(Limit limit) {
     Interval part = limit.partBox().along(limit.axis());
@@ -26,7 +26,7 @@ record Measure(Axis axis, long from, long to, boolean overlap, Limit limit) {
   }
 
   /** A position along another axis where the two stand side by side, or closest to that. */
-  long beside(Axis other) {
+  public long beside(Axis other) {
     Interval part = limit.partBox().along(other);
     Interval guard = limit.guardBox().along(other);
     long lo = Math.max(part.lo(), guard.lo());

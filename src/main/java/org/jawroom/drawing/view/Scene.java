@@ -34,12 +34,12 @@ public final class Scene {
 
   private final Machine machine;
   private final Layout layout;
-  private final List<Layout> beside;
+  private final List<Neighbour> beside;
   private final Optional<Limit> limit;
   private final Box vise;
 
   /** {@code beside}: further vises on the table. */
-  public Scene(Machine machine, Layout layout, List<Layout> beside, Optional<Limit> limit) {
+  public Scene(Machine machine, Layout layout, List<Neighbour> beside, Optional<Limit> limit) {
     this.machine = machine;
     this.layout = layout;
     this.beside = List.copyOf(beside);
@@ -86,8 +86,8 @@ public final class Scene {
   /** What must be visible: the table, the vise, the reach, and the limiting face. */
   public Flat extent(View view) {
     Box all = hull(tableTop(), vise);
-    for (Layout other : beside) {
-      for (PlacedPart part : other.parts()) {
+    for (Neighbour other : beside) {
+      for (PlacedPart part : other.layout().parts()) {
         all = hull(all, part.swept());
       }
     }
@@ -237,17 +237,19 @@ public final class Scene {
     marks.addAll(bodies);
   }
 
-  /** The vises beside it with the jaws closed, without names, since they have the same parts. */
+  /** The vises beside it with the jaws closed, at most the first part labelled. */
   private void beside(View view, List<Mark> marks) {
     int vise = 1;
-    for (Layout other : beside) {
+    for (Neighbour neighbour : beside) {
+      Layout other = neighbour.layout();
       vise++;
       Set<Flat> drawn = new LinkedHashSet<>();
       for (PlacedPart part : other.parts()) {
         boolean handle = part.part().handle() || part.part().situation() == Situation.LOADING;
         if (drawn.add(view.flat(part.closed()))) {
           String id = "vise-" + vise + "-part-" + drawn.size();
-          marks.add(new Mark(id, "", ink(part.part(), handle), view.flat(part.closed())));
+          String name = drawn.size() == 1 && view == View.PLAN ? neighbour.name() : "";
+          marks.add(new Mark(id, name, ink(part.part(), handle), view.flat(part.closed())));
         }
       }
       if (view == View.PLAN) {

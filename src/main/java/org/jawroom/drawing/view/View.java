@@ -21,16 +21,16 @@ public enum View {
   }
 
   /** The axis that points right. */
-  Axis right() {
+  public Axis right() {
     return right;
   }
 
   /** The axis that points up. */
-  Axis up() {
+  public Axis up() {
     return up;
   }
 
-  boolean shows(Axis axis) {
+  public boolean shows(Axis axis) {
     return axis == right || axis == up;
   }
 

@@ -1,6 +1,5 @@
 /**
- * What is drawn of a pairing and how: the views with their projection, the scene of boxes, slots
- * and travel, dimension lines and tapes, labels kept off each other, and the inks. In points, y
- * down.
+ * What is drawn of a pairing: the views, the scene of boxes, slots and travel as marks, the gap
+ * that limits it, tapes, and the inks. Lengths are those of the model.
  */
 package org.jawroom.drawing.view;

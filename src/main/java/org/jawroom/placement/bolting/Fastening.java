@@ -2,6 +2,7 @@ package org.jawroom.placement.bolting;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.shop.vise.Mount;
 
 /**
  * How a vise is fastened: by the bolts of a mount or by strap clamps.
@@ -16,5 +17,5 @@ public record Fastening(
     int index, String name, boolean clamped, OptionalLong thread, Optional<Anchors> anchors) {
 
   /** The name of the mount that strap clamps make. */
-  public static final String CLAMPS = "clamps";
+  public static final String CLAMPS = Mount.CLAMPS;
 }

@@ -8,10 +8,12 @@ import org.jawroom.clearance.obstacle.Obstacles;
 import org.jawroom.clearance.obstacle.SweptGuards;
 import org.jawroom.clearance.obstacle.SweptParts;
 import org.jawroom.clearance.part.Part;
+import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.FreeSpace;
+import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
 
 /**
@@ -43,6 +45,18 @@ public record Region(
   /** A copy with other guards. */
   public Region with(SweptGuards others) {
     return new Region(turn, fastening, places, onTable, allowed, swept, others);
+  }
+
+  /**
+   * The vise at one position, whether or not its mount holds there.
+   *
+   * @param off how far it may stand off along x and y: its parts cover all that they may cover
+   */
+  public Region at(Place place, long off) {
+    Rectangle point =
+        new Rectangle(Interval.of(place.x(), place.x()), Interval.of(place.y(), place.y()));
+    SweptParts parts = off == 0 ? swept : swept.grown(off);
+    return new Region(turn, fastening, Strips.of(Axis.X, point), onTable, allowed, parts, guards);
   }
 
   /**

@@ -66,7 +66,12 @@ public final class Inspection {
 
   /** Details of a place of a region over the full opening range; no other region competes. */
   public static Inspection at(Model model, Region own, Place place) {
-    return new Inspection(model, List.of(own), own, model.description().of(own, place));
+    return at(model, own, place, model.vise().vise().opening());
+  }
+
+  /** Details of a place of a region over some openings; no other region competes. */
+  public static Inspection at(Model model, Region own, Place place, Interval openings) {
+    return new Inspection(model, List.of(own), own, model.description().of(own, place, openings));
   }
 
   /** The placement that the details are of. */

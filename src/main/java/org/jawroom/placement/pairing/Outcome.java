@@ -59,6 +59,35 @@ public record Outcome(
     open = List.copyOf(open);
   }
 
+  /**
+   * The same pairing standing elsewhere.
+   *
+   * @param place over the openings of {@code verdict}
+   * @param usable likewise, see {@link #usableOpening}
+   */
+  public Outcome at(
+      Verdict there,
+      Recommendation place,
+      Optional<Interval> usable,
+      List<Caveat> mind,
+      Optional<String> checkedThere) {
+    return new Outcome(
+        machine,
+        vise,
+        there,
+        bestMargin,
+        Optional.of(place),
+        usable,
+        mind,
+        roomOverJaws,
+        loadLeft,
+        shortestToolTooShort,
+        bounds,
+        open,
+        inDoubt,
+        checkedThere);
+  }
+
   /** What keeps it {@code unknown}: the columns of its open readings; else none. */
   public List<Column> missing() {
     return verdict == Verdict.UNKNOWN ? open : List.of();

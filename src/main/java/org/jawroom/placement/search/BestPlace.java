@@ -101,8 +101,13 @@ public final class BestPlace {
       long shortfall = leastShortfall(margin, known, top.seats());
       return nearest(margin, shortfall, top.choice(), top.seats());
     }
-    BestPlace preferred = new BestPlace(preferred());
-    long shortfall = preferred.leastShortfall();
+    return recommended(0);
+  }
+
+  /** The recommended placement among those with a margin; some position must have it. */
+  public Choice recommended(long least) {
+    BestPlace preferred = new BestPlace(preferred(least));
+    long shortfall = leastShortfall(least, null, preferred.seats);
     Largest best = preferred.largest(shortfall);
     return nearest(best.choice().margin(), shortfall, best.choice(), best.seats());
   }
@@ -112,13 +117,14 @@ public final class BestPlace {
     return leastShortfall(0, null, seats);
   }
 
-  /** Those with a clear position: bolted before clamped, then settable before not. */
-  private List<Candidate> preferred() {
-    List<Candidate> held = clear(seats.stream().filter(seat -> !isClamped(seat)));
+  /** Those with a position of that margin: bolted before clamped, then settable before not. */
+  private List<Candidate> preferred(long least) {
+    List<Candidate> held = withMargin(least, seats.stream().filter(seat -> !isClamped(seat)));
     if (held.isEmpty()) {
-      held = clear(seats.stream().filter(BestPlace::isClamped));
+      held = withMargin(least, seats.stream().filter(BestPlace::isClamped));
     }
-    List<Candidate> settable = clear(held.stream().flatMap(seat -> seat.settable().stream()));
+    List<Candidate> settable =
+        withMargin(least, held.stream().flatMap(seat -> seat.settable().stream()));
     return settable.isEmpty() ? held : settable;
   }
 
@@ -126,8 +132,8 @@ public final class BestPlace {
     return seat.region().fastening().clamped();
   }
 
-  private static List<Candidate> clear(Stream<Candidate> of) {
-    return of.filter(seat -> seat.space().isClear(0, Window.EVERYWHERE)).toList();
+  private static List<Candidate> withMargin(long least, Stream<Candidate> of) {
+    return of.filter(seat -> seat.space().isClear(least, Window.EVERYWHERE)).toList();
   }
 
   /**

@@ -99,9 +99,14 @@ public record Candidate(
     Rectangle reached =
         new Rectangle(
             Interval.of(window.xLo(), window.xHi()), Interval.of(window.yLo(), window.yHi()));
+    return within(reached);
+  }
+
+  /** Its positions in a rectangle; empty if there are none. */
+  public Optional<Candidate> within(Rectangle only) {
     return region
-        .space(openings, reached)
-        .map(left -> new Candidate(region, machine, openings, reached, left, isSettable, reaching));
+        .space(openings, only)
+        .map(left -> new Candidate(region, machine, openings, only, left, isSettable, reaching));
   }
 
   /** The slot of each anchor at a position, 1 the first. */

@@ -25,7 +25,12 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
 
   /** Describes a place of a region over the full opening range, whatever else competes. */
   public Recommendation of(Region region, Place place) {
-    Candidate seat = Candidate.of(region, machine, vise, vise.vise().opening());
+    return of(region, place, vise.vise().opening());
+  }
+
+  /** Describes a place of a region over some openings, whatever else competes. */
+  public Recommendation of(Region region, Place place, Interval openings) {
+    Candidate seat = Candidate.of(region, machine, vise, openings);
     Window there = new Window(place.x(), place.x(), place.y(), place.y());
     long margin =
         region.field(seat.openings()).limits(place.x(), place.y()).stream()

@@ -1,5 +1,6 @@
 package org.jawroom.placement.set;
 
+import java.util.Optional;
 import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
@@ -16,7 +17,8 @@ import org.jawroom.placement.space.FreeSpace;
  */
 record Footing(int kind, Region region, FreeSpace space, Interval all, Interval body) {
 
-  static Footing of(int kind, Region region, Interval openings, Axis along) {
+  /** Empty if nothing but a handle is known of it, which only happens with readings at best. */
+  static Optional<Footing> of(int kind, Region region, Interval openings, Axis along) {
     Interval all = null;
     Interval body = null;
     for (Part part : region.parts()) {
@@ -26,10 +28,9 @@ record Footing(int kind, Region region, FreeSpace space, Interval all, Interval 
         body = body == null ? covered : body.hull(covered);
       }
     }
-    if (body == null) {
-      throw new IllegalArgumentException("a vise without any part but a handle");
-    }
-    return new Footing(kind, region, region.space(openings), all, body);
+    return body == null
+        ? Optional.empty()
+        : Optional.of(new Footing(kind, region, region.space(openings), all, body));
   }
 
   /**

@@ -64,7 +64,7 @@ final class RowsOfLeast {
 
   /** Whether there is one. */
   boolean exist() {
-    return Arrays.stream(greatest[all]).anyMatch(position -> position != NOWHERE);
+    return all == 0 || Arrays.stream(greatest[all]).anyMatch(position -> position != NOWHERE);
   }
 
   /**

@@ -7,14 +7,17 @@ import java.util.OptionalLong;
 import java.util.function.Predicate;
 import org.jawroom.clearance.Setup;
 import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
+import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.SolvedPairing;
-import org.jawroom.placement.space.FreeSpace;
+import org.jawroom.placement.search.BestPlace;
+import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Window;
 import org.jawroom.shop.Settings;
@@ -106,17 +109,22 @@ public final class SetPairing {
 
   private RowSearch search(List<Model> models) {
     List<Footing> footings = new ArrayList<>();
+    int[] counts = set.members().stream().mapToInt(ViseSet.Member::count).toArray();
     for (boolean clamped : new boolean[] {false, true}) {
       for (int kind = 0; kind < models.size(); kind++) {
         Vise vise = set.members().get(kind).vise();
         for (Region region : models.get(kind).regions()) {
           if (region.fastening().clamped() == clamped) {
-            footings.add(Footing.of(kind, region, vise.opening(), along));
+            Optional<Footing> footing = Footing.of(kind, region, vise.opening(), along);
+            footing.ifPresent(footings::add);
+            if (footing.isEmpty() && region.space(vise.opening()).isClear(0, Window.EVERYWHERE)) {
+              // At best, a vise of which nothing is known stands in nobody's way.
+              counts[kind] = 0;
+            }
           }
         }
       }
     }
-    int[] counts = set.members().stream().mapToInt(ViseSet.Member::count).toArray();
     return new RowSearch(footings, counts, machine.settings().spacing());
   }
 
@@ -126,7 +134,7 @@ public final class SetPairing {
     for (int i = 0; i < row.size(); i++) {
       Footing footing = row.get(i).footing();
       SolvedPairing pairing = pairings.get(footing.kind());
-      Place place = place(footing.space(), row.get(i).position(), found.least());
+      Place place = place(row.get(i), pairing.outcome().vise(), found.least());
       stands.add(
           new SetOutcome.Stand(
               pairing,
@@ -142,12 +150,13 @@ public final class SetPairing {
     return right.position() - left.position() - left.footing().touching(right.footing());
   }
 
-  /** Across the slots, a place with as much margin as climbing from one with the least gives. */
-  private Place place(FreeSpace space, long position, long least) {
-    Window line =
-        along == Axis.X
-            ? new Window(position, position, -Length.ENDLESS, Length.ENDLESS)
-            : new Window(-Length.ENDLESS, Length.ENDLESS, position, position);
-    return space.climbed(space.find(least, line), line).place();
+  /** The recommended place at a position along the slots among those with the least margin. */
+  private Place place(RowSearch.Stand stand, Vise vise, long least) {
+    Interval position = Interval.of(stand.position(), stand.position());
+    return Candidate.of(
+            stand.footing().region(), machine, PreparedVise.on(machine, vise), vise.opening())
+        .within(Rectangle.of(along, position, Interval.ALL))
+        .map(line -> new BestPlace(List.of(line)).recommended(least).place())
+        .orElseThrow();
   }
 }

@@ -21,7 +21,6 @@ import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.card.statement.Origin;
 import org.jawroom.report.card.statement.PartFacts;
-import org.jawroom.report.card.statement.Several;
 import org.jawroom.report.card.statement.ShortNames;
 import org.jawroom.report.card.statement.Steps;
 import org.jawroom.report.card.statement.StrapFacts;
@@ -132,7 +131,7 @@ public record CardFacts(
       alarms.add("For the job " + subject.job().get().job().name() + " only.");
     }
     alarms.addAll(placeAlarms(unit, subject.placed()));
-    new Weight(unit, outcome, subject.count()).tooHeavy().ifPresent(alarms::add);
+    new Weight(unit, outcome, subject.others()).tooHeavy().ifPresent(alarms::add);
     if (outcome.roomOverJaws().isPresent() && outcome.roomOverJaws().getAsLong() <= 0) {
       alarms.add("The jaws do not go under the spindle nose, even at its highest.");
     }
@@ -177,7 +176,7 @@ public record CardFacts(
     Recommendation place = subject.place();
     TapeWords tape = new TapeWords(unit, outcome.machine(), outcome.vise());
     List<Item> items = new ArrayList<>();
-    subject.row().ifPresent(row -> items.add(Several.item(unit, subject, row)));
+    subject.row().ifPresent(row -> items.add(row.item(unit, outcome.machine())));
     items.add(
         Item.of(
             subject.row().isPresent()
@@ -204,7 +203,7 @@ public record CardFacts(
         .ifPresent(
             roomiest -> items.add(new Item("Roomiest place:", roomiest(unit, roomiest, tape))));
     CaveatWords.checked(subject.placed()).ifPresent(who -> items.add(Item.of(who + ".")));
-    items.add(new Weight(unit, outcome, subject.count()).item());
+    items.add(new Weight(unit, outcome, subject.others()).item());
     return items;
   }
 

@@ -21,7 +21,7 @@ final class CardPage {
   private static final double GAP = 6;
 
   /** The first bound exceeds every permitted name, so it shortens nothing. */
-  private static final List<Integer> NAME_LENGTHS = List.of(100, 40, 20);
+  static final List<Integer> NAME_LENGTHS = List.of(100, 40, 20);
 
   private CardPage() {}
 
@@ -31,14 +31,30 @@ final class CardPage {
     double width = paper.width() - 2 * MARGIN;
     double room = paper.height() - 2 * MARGIN;
     for (List<Block> sections : fitted(letters, facts, picture, width, room)) {
-      PDPage page = new PDPage(paper.sheet());
-      document.addPage(page);
-      double used = sections.stream().mapToDouble(Block::height).sum();
-      // Spare height widens the gaps between the sections, up to a limit.
-      double gap = Math.min((room - used) / (sections.size() - 1), 3 * GAP);
-      try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
-        new Stack(sections, gap).draw(new Pen(stream, letters, paper.height()), MARGIN, MARGIN);
-      }
+      add(document, letters, paper, sections);
+    }
+  }
+
+  /** Adds the first page of the card of a set. */
+  static void add(
+      PDDocument document, Letters letters, CardPaper paper, SetPage set, PDFormXObject picture)
+      throws IOException {
+    double width = paper.width() - 2 * MARGIN;
+    double room = paper.height() - 2 * MARGIN;
+    add(document, letters, paper, set.sections(letters, picture, width, room, GAP));
+  }
+
+  private static void add(
+      PDDocument document, Letters letters, CardPaper paper, List<Block> sections)
+      throws IOException {
+    PDPage page = new PDPage(paper.sheet());
+    document.addPage(page);
+    double room = paper.height() - 2 * MARGIN;
+    double used = sections.stream().mapToDouble(Block::height).sum();
+    // Spare height widens the gaps between the sections, up to a limit.
+    double gap = Math.min((room - used) / (sections.size() - 1), 3 * GAP);
+    try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
+      new Stack(sections, gap).draw(new Pen(stream, letters, paper.height()), MARGIN, MARGIN);
     }
   }
 

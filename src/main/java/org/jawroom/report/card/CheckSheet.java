@@ -11,10 +11,12 @@ import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.clearance.part.PartRole;
 import org.jawroom.geometry.Interval;
+import org.jawroom.placement.search.Recommendation;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.publish.ReportKind;
 import org.jawroom.report.card.measure.Checkpoints;
+import org.jawroom.report.card.statement.CardRow;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.csv.CsvReport;
 import org.jawroom.report.format.Figures;
@@ -64,37 +66,39 @@ public record CheckSheet(List<List<String>> rows) {
   }
 
   /**
-   * The sheet of some cards. A gap of a part that is being worked on has no row: the part is no
-   * part of the vise.
+   * The sheet of some cards, of several vises on a card one after the other. A gap of a part that
+   * is being worked on has no row: the part is no part of the vise.
    *
    * @param unit of the places, and of what is to be filled in
    */
   public static CheckSheet of(PeopleUnit unit, List<CardSubject> cards) {
     List<List<String>> rows = new ArrayList<>();
     for (CardSubject card : cards) {
-      for (Limit limit : new Checkpoints(unit, card).limits()) {
-        if (limit.part().role() != PartRole.WORK) {
-          rows.add(row(unit, card, limit));
+      for (CardRow.Stand standing : card.checked()) {
+        for (Limit limit : Checkpoints.limits(standing.pairs())) {
+          if (limit.part().role() != PartRole.WORK) {
+            rows.add(row(unit, card, standing.place(), limit));
+          }
         }
       }
     }
     return new CheckSheet(rows);
   }
 
-  private static List<String> row(PeopleUnit unit, CardSubject card, Limit limit) {
+  private static List<String> row(
+      PeopleUnit unit, CardSubject card, Recommendation place, Limit limit) {
     Vise vise = card.outcome().vise();
     List<TapeMeasure> measures =
-        new TapeWords(unit, card.machine(), vise)
-            .measures(card.place().handleTo(), card.place().x(), card.place().y());
+        new TapeWords(unit, card.machine(), vise).measures(place.handleTo(), place.x(), place.y());
     return List.of(
         PlainText.harmless(card.machine().name()),
         PlainText.harmless(vise.name()),
-        card.place().handleTo().word(),
+        place.handleTo().word(),
         figure(unit, measures.get(0).distance()),
         figure(unit, measures.get(1).distance()),
         PlainText.harmless(limit.part().name()),
         PlainText.harmless(limit.guard().name()),
-        opening(vise, card.place().openings(), limit.opening()),
+        opening(vise, place.openings(), limit.opening()),
         lower(limit.situation()),
         lower(limit.axis()),
         "",
@@ -129,6 +133,16 @@ public record CheckSheet(List<List<String>> rows) {
   /** Returns the file that {@link #write} writes. */
   public static Destination destination(Path file) {
     return Destination.file(file, KIND);
+  }
+
+  /** The line for the terminal once it is written. */
+  public String written(Path file) {
+    return "Written: "
+        + file
+        + " ("
+        + rows().size()
+        + " gaps in the order of the cards; fill in found and source, delete what was not measured,"
+        + " correct from_left and from_front if the vise stands elsewhere)";
   }
 
   /** Writes {@code file} completely or not at all. */

@@ -13,7 +13,7 @@ final class Stamp {
   /** Too heavy takes precedence over every clearance, a doubt over a caveat. */
   static String words(CardSubject subject) {
     Outcome outcome = subject.outcome();
-    if (new Weight(PeopleUnit.MM, outcome, subject.count()).tooHeavy().isPresent()) {
+    if (new Weight(PeopleUnit.MM, outcome, subject.others()).tooHeavy().isPresent()) {
       return "too heavy";
     }
     if (!outcome.inDoubt().isEmpty()) {

@@ -30,8 +30,8 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTNumFmt;
  * margin keeps the sign of a verdict that is no plain {@code fits}, recognised by how the reason in
  * the cell below begins.
  */
-final class ExtraClearance {
-  static final String SHORT_SIGN = "▼";
+public final class ExtraClearance {
+  public static final String SHORT_SIGN = "▼";
   static final String CLOSE_SIGN = "▲";
 
   private static final String CLOSE_WORD = "close";
@@ -90,7 +90,7 @@ final class ExtraClearance {
   }
 
   /** As {@link #watch}, for one row per machine without reasons below; marks only short margins. */
-  static void watchRows(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
+  public static void watchRows(SXSSFSheet streamed, Styles styles, int lastRow, int columns) {
     ExtraClearance extra = new ExtraClearance(streamed, styles, 0);
     extra.validate(streamed);
     XSSFSheetConditionalFormatting formats = extra.sheet.getSheetConditionalFormatting();

@@ -29,7 +29,7 @@ import org.jawroom.shop.machine.Machine;
  * vises hold it, and below, in small type, its size and the best of those vises, or the one nearest
  * to holding it.
  */
-final class JobsSheet {
+public final class JobsSheet {
   static final String NAME = "Jobs";
 
   /** The row of the first job. */
@@ -71,7 +71,7 @@ final class JobsSheet {
   }
 
   /** {@code outcomes}: jobs, then machines, then vises in the order of {@code shop}. */
-  static void add(
+  public static void add(
       SXSSFWorkbook book, Styles styles, Shop shop, List<JobOutcome> outcomes, SheetLimits limits) {
     JobsSheet sheet = new JobsSheet(book, styles, shop, outcomes, limits);
     sheet.setUp();

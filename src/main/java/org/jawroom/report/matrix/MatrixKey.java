@@ -14,10 +14,10 @@ import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Settings;
 
 /** The key to words, signs and colours, above the matrix: two rows. */
-final class MatrixKey {
+public final class MatrixKey {
 
   /** Its number of columns after the first. */
-  static final int COLUMNS = 6;
+  public static final int COLUMNS = 6;
 
   private static final int POINTS = 8;
 
@@ -26,7 +26,7 @@ final class MatrixKey {
   private MatrixKey() {}
 
   /** Writes the key of a matrix without close margins, from row {@code first} on. */
-  static void write(Sheet sheet, int first, Styles styles, int width) {
+  public static void write(Sheet sheet, int first, Styles styles, int width) {
     write(sheet, first, styles, width, List.of());
   }
 
@@ -35,7 +35,7 @@ final class MatrixKey {
    *
    * @param width of a column, in characters
    */
-  static void write(Sheet sheet, int first, Styles styles, int width, Settings settings) {
+  public static void write(Sheet sheet, int first, Styles styles, int width, Settings settings) {
     String close =
         ExtraClearance.CLOSE_SIGN
             + " close: "

@@ -33,16 +33,16 @@ import org.jawroom.shop.vise.Vise;
  * The sheet <i>Matrix</i>: machines down, vises across. Each machine has two rows: its name and the
  * margins as numbers, and below, in small type, its facts and what limits each pairing.
  */
-final class MatrixSheet {
-  static final String NAME = "Matrix";
+public final class MatrixSheet {
+  public static final String NAME = "Matrix";
 
   /** The row of the input cell for the extra clearance, counted from 0. */
-  static final int EXTRA_ROW = 1;
+  public static final int EXTRA_ROW = 1;
 
-  static final int EXTRA_COLUMN = 1;
+  public static final int EXTRA_COLUMN = 1;
 
   /** The row of the first machine's margins. */
-  static final int FIRST_MARGIN = 7;
+  public static final int FIRST_MARGIN = 7;
 
   /** How the reason of a {@code fits} with a caveat begins. */
   static final String BUT = "but ";
@@ -314,7 +314,7 @@ final class MatrixSheet {
   }
 
   /** The address of the extra clearance, {@code $B$2}. */
-  static String extraAddress() {
+  public static String extraAddress() {
     return "$" + CellReference.convertNumToColString(EXTRA_COLUMN) + "$" + (EXTRA_ROW + 1);
   }
 }

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.function.IntFunction;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.advice.Advice;
-import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.set.SetsSheet;
+import org.jawroom.report.standing.StandingSheet;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.xlsx.CautionsSheet;
 import org.jawroom.report.xlsx.InputsSheet;
@@ -33,13 +35,13 @@ public final class MatrixWorkbook {
    * Writes the workbook; does not close {@code out}.
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
-   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
+   * @param beside what was worked out beside the pairings
    * @throws IllegalArgumentException if there are more or fewer
    */
   public static void write(
       Shop shop,
       List<Advice> advice,
-      List<JobOutcome> jobs,
+      ShopOutcomes beside,
       RunFacts facts,
       ReportOptions wanted,
       SheetLimits limits,
@@ -55,9 +57,9 @@ public final class MatrixWorkbook {
               + shop.vises().size()
               + " vises");
     }
-    if (jobs.size() != shop.jobs().size() * advice.size()) {
+    if (beside.jobs().size() != shop.jobs().size() * advice.size()) {
       throw new IllegalArgumentException(
-          jobs.size()
+          beside.jobs().size()
               + " outcomes for "
               + shop.jobs().size()
               + " jobs on "
@@ -65,14 +67,14 @@ public final class MatrixWorkbook {
               + " pairings");
     }
     StableWorkbook.write(
-        TITLE, book -> fill(book, shop, advice, jobs, facts, wanted, limits, layouts), out);
+        TITLE, book -> fill(book, shop, advice, beside, facts, wanted, limits, layouts), out);
   }
 
   private static void fill(
       SXSSFWorkbook book,
       Shop shop,
       List<Advice> advice,
-      List<JobOutcome> jobs,
+      ShopOutcomes beside,
       RunFacts facts,
       ReportOptions wanted,
       SheetLimits limits,
@@ -82,10 +84,16 @@ public final class MatrixWorkbook {
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     DrawnPairings drawn = new DrawnPairings(outcomes, wanted.drawings());
     String remark = wanted.remedies() ? "" : "; REMEDIES WERE NOT WORKED OUT";
-    Totals totals = Totals.of(shop, advice, jobs);
+    Totals totals = Totals.of(shop, advice, beside.jobs());
     MatrixSheet.add(book, styles, shop, outcomes, totals, drawn, remark, limits);
     if (!shop.jobs().isEmpty()) {
-      JobsSheet.add(book, styles, shop, jobs, limits);
+      JobsSheet.add(book, styles, shop, beside.jobs(), limits);
+    }
+    if (!shop.standing().isEmpty()) {
+      StandingSheet.add(book, styles, beside.standing(), limits);
+    }
+    if (!shop.sets().isEmpty()) {
+      SetsSheet.add(book, styles, shop.settings(), beside.sets(), limits);
     }
     PairingsSheet.add(book, styles, advice, limits);
     NoPlaceSheet.add(book, styles, outcomes, limits);

@@ -60,7 +60,7 @@ public final class PairingsSheet {
   }
 
   /** Adds the most important pairings of a shop too large to list them all. */
-  static void addChosen(
+  public static void addChosen(
       SXSSFWorkbook book, Styles styles, List<Advice> chosen, SheetLimits limits) {
     PairingsSheet sheet = new PairingsSheet(book, styles);
     int shown = Math.min(chosen.size(), ListSheet.room(limits));

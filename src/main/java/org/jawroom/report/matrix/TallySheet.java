@@ -41,9 +41,12 @@ public final class TallySheet {
   private TallySheet() {}
 
   /**
+   * Adds the sheet with a line for each machine.
+   *
    * @param perTable whether the number of vises on one table is known
    */
-  static void addByMachine(SXSSFWorkbook book, Styles styles, Totals totals, boolean perTable) {
+  public static void addByMachine(
+      SXSSFWorkbook book, Styles styles, Totals totals, boolean perTable) {
     Words words = new Words(styles.unit());
     List<Group> groups = new ArrayList<>();
     for (Machine machine : totals.shop().machines()) {
@@ -65,7 +68,7 @@ public final class TallySheet {
         perTable);
   }
 
-  static void addByVise(SXSSFWorkbook book, Styles styles, Totals totals) {
+  public static void addByVise(SXSSFWorkbook book, Styles styles, Totals totals) {
     Words words = new Words(styles.unit());
     List<Group> groups = new ArrayList<>();
     for (Vise vise : totals.shop().vises()) {

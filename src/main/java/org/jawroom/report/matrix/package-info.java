@@ -1,2 +1,2 @@
-/** The workbook of a shop, one class per sheet: every pairing or, for a large shop, an overview. */
+/** The workbook of a shop, one class per sheet, with every pairing. */
 package org.jawroom.report.matrix;

@@ -12,33 +12,39 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.SlotLines;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
+import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Vise;
 
 /** The page's data of one machine. */
 final class MachineData {
   private MachineData() {}
 
   /**
-   * @param drawn whether some pairing of the machine can be drawn; then none of its columns is
-   *     blank
+   * @param pairings of the machine; if one of them is drawn, its open readings are taken at worst
    */
-  static Map<String, Object> of(Settings settings, Machine machine, boolean drawn) {
+  static Map<String, Object> of(Settings settings, Machine machine, List<PagePairing> pairings) {
     Facts facts =
         new Facts()
-            .with("name", machine.name())
+            .named(machine.name())
             .with("about", machine.description())
             .with("candidate", machine.candidate())
             .with("facts", PageValues.inBoth(words -> words.facts(machine)))
             .with("cautions", PairingWords.cautions(machine));
-    if (drawn) {
-      draw(settings, machine, facts);
-    }
+    pairings.stream()
+        .filter(pairing -> !pairing.fastened().isEmpty())
+        .findFirst()
+        .ifPresent(
+            any -> {
+              draw(settings, machine, any.outcome().vise(), facts);
+              facts.with("open", OpenData.readings(pairings, OpenReading::isOfMachine));
+            });
     return facts.map();
   }
 
-  private static void draw(Settings settings, Machine machine, Facts facts) {
+  private static void draw(Settings settings, Machine machine, Vise vise, Facts facts) {
     SlotLines slots = SlotLines.of(machine);
     facts
         .with("table", List.of(machine.tableLength(), machine.tableWidth()))
@@ -51,7 +57,7 @@ final class MachineData {
         .with("slots", slots.centres())
         .with("slotWidth", known(machine.slots().width()))
         .with("slotReach", PageValues.ends(slots.reach()))
-        .with("guards", guards(settings, machine));
+        .with("guards", guards(settings, machine, vise));
   }
 
   private static String moves(Machine machine) {
@@ -76,7 +82,7 @@ final class MachineData {
   }
 
   /** The guards by rank; {@code when} is 1 for cutting, 2 for loading, 3 for both. */
-  private static List<Object> guards(Settings settings, Machine machine) {
+  private static List<Object> guards(Settings settings, Machine machine, Vise vise) {
     Map<Integer, Integer> when = new LinkedHashMap<>();
     Map<Integer, GuardStance> stances = new LinkedHashMap<>();
     // The bed's height affects only how low the nose comes, which the page computes itself; hence
@@ -91,7 +97,7 @@ final class MachineData {
         (rank, stance) ->
             guards.add(
                 new Facts()
-                    .with("name", stance.swept().name())
+                    .named(stance.swept().name())
                     .with("when", when.get(rank))
                     .with("x", PageValues.ends(stance.middle().x()))
                     .with("y", PageValues.ends(stance.middle().y()))
@@ -102,6 +108,13 @@ final class MachineData {
                     .with("table", stance.swept().table())
                     .with("clearance", stance.swept().clearance())
                     .with("tolerance", stance.swept().tolerance())
+                    .with(
+                        "moves",
+                        stance
+                            .swept()
+                            .guard()
+                            .map(guard -> OpenData.moves(settings, machine, vise, guard))
+                            .orElse(List.of()))
                     .map()));
     return guards;
   }

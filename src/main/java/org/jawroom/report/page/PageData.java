@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.Cautions;
 import org.jawroom.report.wording.PairingWords;
@@ -24,10 +25,8 @@ final class PageData {
     int across = shop.vises().size();
     List<Object> machines = new ArrayList<>();
     for (int i = 0; i < shop.machines().size(); i++) {
-      boolean drawn =
-          pairings.subList(i * across, (i + 1) * across).stream()
-              .anyMatch(pairing -> !pairing.fastened().isEmpty());
-      machines.add(MachineData.of(settings, shop.machines().get(i), drawn));
+      List<PagePairing> its = pairings.subList(i * across, (i + 1) * across);
+      machines.add(MachineData.of(settings, shop.machines().get(i), its));
     }
     List<Object> vises = new ArrayList<>();
     for (int i = 0; i < across; i++) {
@@ -44,6 +43,7 @@ final class PageData {
     data.put("handRoom", settings.handRoom());
     data.put("tapRoom", settings.tapRoom());
     data.put("comfort", settings.comfort());
+    data.put("far", Certainty.FAR);
     settings.shortestTool().ifPresent(tool -> data.put("shortestTool", tool));
     data.put("settings", facts.settings().stream().map(s -> s.label() + ": " + s.value()).toList());
     data.put("files", facts.files().stream().map(PageData::file).toList());
@@ -63,7 +63,7 @@ final class PageData {
    */
   static List<Object> parts(Settings settings, PagePairing pairing) {
     return List.of(
-        MachineData.of(settings, pairing.outcome().machine(), !pairing.fastened().isEmpty()),
+        MachineData.of(settings, pairing.outcome().machine(), List.of(pairing)),
         ViseData.of(pairing.outcome().vise(), List.of(pairing)),
         pairing.data());
   }

@@ -24,6 +24,8 @@ public final class PageFile {
   private static final List<String> SCRIPTS =
       List.of(
           "model.js",
+          "suppose.js",
+          "found.js",
           "words.js",
           "dom.js",
           "controls.js",
@@ -32,6 +34,8 @@ public final class PageFile {
           "drawing.js",
           "drag.js",
           "readout.js",
+          "openreadings.js",
+          "checks.js",
           "pairing.js",
           "page.js");
 

@@ -32,7 +32,7 @@ public final class PagePairing {
         outcome,
         PairingData.of(
             advice, solved.model(), held, solved.inspection().flatMap(Inspection::range)),
-        held.stream().map(ViseData::fastened).distinct().toList());
+        held.stream().map(seat -> ViseData.fastened(outcome.vise(), seat)).distinct().toList());
   }
 
   public Outcome outcome() {

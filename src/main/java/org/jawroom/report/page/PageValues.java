@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.PlainText;
 import org.jawroom.report.wording.PairingWords;
 
 /** Converts single values to the form that they have in the page's data. */
@@ -31,15 +32,18 @@ final class PageValues {
     return metric.equals(inches) ? metric : List.of(metric, inches);
   }
 
-  /** As {@link #inBoth}, for several lines. */
+  /**
+   * As {@link #inBoth}, for several lines. The two lists need not be equally long, since lines that
+   * round to the same words are listed once; the shorter one ends in empty lines.
+   */
   static List<Object> linesInBoth(Function<PairingWords, List<String>> words) {
     List<String> metric = words.apply(new PairingWords(PeopleUnit.MM));
     List<String> inches = words.apply(new PairingWords(PeopleUnit.INCH));
     List<Object> lines = new ArrayList<>();
-    for (int i = 0; i < metric.size(); i++) {
-      int line = i;
-      boolean same = metric.get(line).equals(inches.get(line));
-      lines.add(same ? metric.get(line) : List.of(metric.get(line), inches.get(line)));
+    for (int i = 0; i < Math.max(metric.size(), inches.size()); i++) {
+      String one = i < metric.size() ? metric.get(i) : "";
+      String other = i < inches.size() ? inches.get(i) : "";
+      lines.add(one.equals(other) ? one : List.of(one, other));
     }
     return lines;
   }
@@ -58,6 +62,12 @@ final class PageValues {
         map.put(key, value);
       }
       return this;
+    }
+
+    /** A name; if a CSV must have it written otherwise, that as well. */
+    Facts named(String name) {
+      String csv = PlainText.harmless(name);
+      return with("name", name).with("csv", csv.equals(name) ? null : csv);
     }
 
     Map<String, Object> map() {

@@ -29,7 +29,7 @@ final class ViseData {
   static Map<String, Object> of(Vise vise, List<PagePairing> pairings) {
     Facts facts =
         new Facts()
-            .with("name", vise.name())
+            .named(vise.name())
             .with("about", vise.description())
             .with("facts", PageValues.inBoth(words -> words.facts(vise)))
             .with("cautions", PairingWords.cautions(vise));
@@ -51,8 +51,9 @@ final class ViseData {
           .with("jaw", vise.jaws().width())
           .with("base", base ? vise.base().width().length() : null)
           .with("mounts", mounts(vise))
-          .with("parts", parts(ViseParts.of(vise, Certainty.AT_WORST, new Blanks())))
-          .with("bolts", fastened);
+          .with("parts", parts(vise, ViseParts.of(vise, Certainty.AT_WORST, new Blanks())))
+          .with("bolts", fastened)
+          .with("open", OpenData.readings(pairings, reading -> !reading.isOfMachine()));
     }
     return facts.map();
   }
@@ -63,25 +64,28 @@ final class ViseData {
   }
 
   /** The bolts or clamps of one mount. */
-  static PagePairing.Fastened fastened(Bolted seat) {
+  static PagePairing.Fastened fastened(Vise vise, Bolted seat) {
     List<Part> parts =
         seat.parts().stream()
             .filter(part -> part.role() == PartRole.BOLT || part.role() == PartRole.CLAMP)
             .toList();
     return new PagePairing.Fastened(
-        PairingData.thread(seat), seat.fastening().index(), parts(parts));
+        PairingData.thread(seat), seat.fastening().index(), parts(vise, parts));
   }
 
   /** The parts by rank; a part that is the same for cutting and loading appears once. */
-  private static List<Object> parts(List<Part> parts) {
+  private static List<Object> parts(Vise vise, List<Part> parts) {
     List<Object> data = new ArrayList<>();
     for (Part part : parts) {
-      if (part.situation() == Situation.CUTTING && parts.contains(in(Situation.LOADING, part))) {
-        data.add(part(part, 3));
-      } else if (part.situation() == Situation.CUTTING) {
-        data.add(part(part, 1));
-      } else if (!parts.contains(in(Situation.CUTTING, part))) {
-        data.add(part(part, 2));
+      Part other =
+          in(part.situation() == Situation.CUTTING ? Situation.LOADING : Situation.CUTTING, part);
+      // Equal boxes may depend on different readings.
+      boolean both =
+          parts.contains(other) && OpenData.moves(vise, part).equals(OpenData.moves(vise, other));
+      if (part.situation() == Situation.CUTTING) {
+        data.add(part(vise, part, both ? 3 : 1));
+      } else if (!both) {
+        data.add(part(vise, part, 2));
       }
     }
     return data;
@@ -101,17 +105,18 @@ final class ViseData {
   }
 
   /** {@code u} is [lo, hi, lo, hi]: jaws closed, then open; {@code when} as for a guard. */
-  private static Map<String, Object> part(Part part, int when) {
+  private static Map<String, Object> part(Vise vise, Part part, int when) {
     Ends closed = part.u().closed();
     Ends open = part.u().open();
     return new Facts()
-        .with("name", part.name())
+        .named(part.name())
         .with("when", when)
         .with("handle", part.handle())
         .with("u", List.of(closed.lo(), closed.hi(), open.lo(), open.hi()))
         .with("v", PageValues.ends(part.v()))
         .with("w", PageValues.ends(part.w()))
         .with("tolerance", part.tolerance())
+        .with("moves", OpenData.moves(vise, part))
         .map();
   }
 }

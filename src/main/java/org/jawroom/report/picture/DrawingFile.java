@@ -60,15 +60,22 @@ public final class DrawingFile {
    */
   public static boolean write(Path file, PeopleUnit unit, Settings settings, SolvedPairing solved)
       throws IOException {
-    Optional<byte[]> bytes =
-        solved
-            .layout()
-            .map(layout -> PairingDrawing.of(unit, settings, solved.outcome(), layout))
-            .map(KINDS.get(ending(file)));
-    if (bytes.isPresent()) {
-      AtomicFiles.publish(destination(file), out -> out.write(bytes.get()));
+    Optional<Picture> picture =
+        solved.layout().map(layout -> PairingDrawing.of(unit, settings, solved.outcome(), layout));
+    if (picture.isPresent()) {
+      write(file, picture.get());
     }
-    return bytes.isPresent();
+    return picture.isPresent();
+  }
+
+  /**
+   * Writes a picture; on failure the previous file stays unchanged.
+   *
+   * @throws IOException if the file could not be written
+   */
+  public static void write(Path file, Picture picture) throws IOException {
+    byte[] bytes = KINDS.get(ending(file)).apply(picture);
+    AtomicFiles.publish(destination(file), out -> out.write(bytes));
   }
 
   /**

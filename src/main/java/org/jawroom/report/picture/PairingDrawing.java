@@ -6,6 +6,7 @@ import org.jawroom.clearance.gap.Limit;
 import org.jawroom.drawing.PairingPicture;
 import org.jawroom.drawing.file.Picture;
 import org.jawroom.drawing.view.Caption;
+import org.jawroom.drawing.view.Neighbour;
 import org.jawroom.drawing.view.Tape;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.pairing.Layout;
@@ -26,7 +27,8 @@ import org.jawroom.shop.machine.Side;
 
 /** The picture of a pairing at its recommended place, with its captions. */
 public final class PairingDrawing {
-  private static final String CAUTION =
+  /** The caution that every drawing bears. */
+  public static final String CAUTION =
       "Does not replace the check on the machine. Lock out before reaching in. Local codes and the machine"
           + " maker's instructions come first.";
 
@@ -52,7 +54,7 @@ public final class PairingDrawing {
   public static Picture of(PeopleUnit unit, Settings settings, Outcome outcome, Layout layout) {
     Recommendation place = outcome.recommended().orElseThrow();
     Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
-    return PairingPicture.titled(outcome.machine(), layout, place.limit(), caption);
+    return PairingPicture.titled(outcome.machine(), layout, List.of(), place.limit(), caption);
   }
 
   /**
@@ -70,7 +72,7 @@ public final class PairingDrawing {
       Outcome outcome,
       Layout layout,
       List<String> figures,
-      List<Layout> beside,
+      List<Neighbour> beside,
       double width,
       double height) {
     Recommendation place = outcome.recommended().orElseThrow();

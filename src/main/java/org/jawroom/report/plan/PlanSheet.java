@@ -109,6 +109,7 @@ final class PlanSheet {
   private String mind(CellPlan.Row row, CellPairing pairing) {
     List<String> mind = new ArrayList<>();
     mind.add(words.several(row));
+    mind.add(words.besides(row));
     mind.add(words.keepTo(pairing));
     mind.addAll(new Words(styles.unit()).marks(pairing.outcome()));
     mind.add(change(row));

@@ -66,6 +66,7 @@ public final class PlanText {
       CellPairing pairing = plan.pairing(row);
       line.append(words.vise(row)).append(", ").append(words.margin(row));
       append(line, words.verdict(pairing));
+      append(line, words.besides(row));
       append(line, words.keepTo(pairing));
       append(line, words.bought(row).isEmpty() ? "" : "buy " + words.bought(row));
     }

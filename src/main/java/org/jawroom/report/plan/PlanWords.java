@@ -155,6 +155,14 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
         : "";
   }
 
+  /** What the row of vises asks for and one alone does not; empty for one. */
+  String besides(CellPlan.Row row) {
+    return plan.besides(row).stream()
+        .map(CaveatWords::ofRow)
+        .map(words -> "side by side: " + words)
+        .collect(Collectors.joining("; "));
+  }
+
   /** {@code changed, was plain 125}; empty if there is no earlier plan. */
   String change(CellPlan.Row row) {
     return plan.isChanged(row)

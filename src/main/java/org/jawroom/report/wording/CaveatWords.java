@@ -1,6 +1,5 @@
 package org.jawroom.report.wording;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -21,24 +20,31 @@ public record CaveatWords(PeopleUnit unit) {
 
   private static final int NAMED = 3;
 
+  private static final String NOTHING_LISTED = "nothing listed to hit";
+
   /** One phrase for each caveat, in order; empty for a plain fit. */
   public List<String> of(Outcome outcome) {
-    List<String> words = new ArrayList<>();
-    if (outcome.caveats().contains(Caveat.IN_DOUBT)) {
-      words.add(inDoubt(outcome.inDoubt()));
+    if (outcome.recommended().isPresent()) {
+      return of(outcome.caveats(), outcome.inDoubt(), outcome.recommended().get());
     }
-    outcome
-        .recommended()
-        .ifPresent(
-            place ->
-                outcome.caveats().stream()
-                    .filter(caveat -> caveat != Caveat.IN_DOUBT)
-                    .forEach(caveat -> words.add(words(caveat, place))));
-    return words;
+    return outcome.caveats().contains(Caveat.IN_DOUBT)
+        ? List.of(inDoubt(outcome.inDoubt()))
+        : List.of();
+  }
+
+  /**
+   * One phrase for each caveat of a place, in order.
+   *
+   * @param suspects the readings in doubt
+   */
+  public List<String> of(List<Caveat> caveats, List<Measurand> suspects, Recommendation place) {
+    return caveats.stream()
+        .map(caveat -> caveat == Caveat.IN_DOUBT ? inDoubt(suspects) : words(caveat, place))
+        .toList();
   }
 
   /** {@code in doubt: checks on the machine say that rear_gap of knee mill may be wrong}. */
-  static String inDoubt(List<Measurand> suspects) {
+  public static String inDoubt(List<Measurand> suspects) {
     return "in doubt: checks on the machine say that " + suspects(suspects) + " may be wrong";
   }
 
@@ -91,9 +97,20 @@ public record CaveatWords(PeopleUnit unit) {
         : OptionalLong.empty();
   }
 
+  /** A caveat of one or more of several vises in a row. */
+  public static String ofRow(Caveat caveat) {
+    return switch (caveat) {
+      case NOTHING_LISTED -> NOTHING_LISTED;
+      case HEADS_LEFT_OUT -> "heads left out";
+      case OVERHANG -> "a base overhangs the table by more than a quarter of it";
+      case IN_DOUBT -> "in doubt";
+      case NOT_SETTABLE -> "no room to tap each square";
+    };
+  }
+
   private String words(Caveat caveat, Recommendation place) {
     return switch (caveat) {
-      case NOTHING_LISTED -> "nothing listed to hit";
+      case NOTHING_LISTED -> NOTHING_LISTED;
       case HEADS_LEFT_OUT ->
           "heads left out: "
               + (place.noseNotBelow().isPresent()

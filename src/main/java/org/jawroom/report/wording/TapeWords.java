@@ -16,6 +16,7 @@ import org.jawroom.placement.search.Roomiest;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TapeFigure;
+import org.jawroom.shop.TapedPlace;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.vise.Vise;
@@ -31,10 +32,19 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   /** One line for each step. */
   public List<String> of(Recommendation place) {
+    return of(place, spare(place.limit()));
+  }
+
+  /**
+   * The same where neighbours limit it as well.
+   *
+   * @param spare by how much the vise may stand off either way
+   */
+  public List<String> of(Recommendation place, long spare) {
     List<String> lines = new ArrayList<>();
     lines.add("handle to the " + place.handleTo().word() + ", " + mount(place));
     lines.add(fastening(place));
-    lines.addAll(edges(place.handleTo(), place.x(), place.y(), spare(place.limit())));
+    lines.addAll(edges(place.handleTo(), place.x(), place.y(), spare));
     return lines;
   }
 
@@ -61,16 +71,16 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   /** The same as data: along x first. */
   public List<TapeMeasure> measures(Orientation turn, long x, long y) {
-    long half = vise.isTapedFromBase() ? vise.base().width().length() / 2 : 0;
+    TapedPlace there = TapedPlace.of(machine, vise, turn, x, y);
     String face =
         (vise.jaws().both() ? "middle between the jaws" : "fixed-jaw face")
             + (vise.isTurned() ? ", jaws square," : "");
-    if (turn.uAxis() == Axis.Y) {
-      String side = vise.isTapedFromBase() ? "base's left side" : "middle of the jaws";
-      return List.of(fromLeft(side, x - half), fromFront(face, y));
-    }
-    String side = vise.isTapedFromBase() ? "base's front side" : "middle of the jaws";
-    return List.of(fromLeft(face, x), fromFront(side, y - half));
+    boolean alongY = turn.uAxis() == Axis.Y;
+    String side = alongY ? "base's left side" : "base's front side";
+    String across = vise.isTapedFromBase() ? side : "middle of the jaws";
+    return List.of(
+        new TapeMeasure(alongY ? across : face, Side.LEFT, there.fromLeft()),
+        new TapeMeasure(alongY ? face : across, Side.FRONT, there.fromFront()));
   }
 
   /**
@@ -146,14 +156,6 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
     return Math.abs(tape.rounded(distance, Rounding.NEAREST) - distance) <= Math.max(0, spare)
         ? tape.text(distance, Rounding.NEAREST)
         : unit.fineText(distance, Rounding.NEAREST);
-  }
-
-  private TapeMeasure fromLeft(String what, long x) {
-    return new TapeMeasure(what, Side.LEFT, x + machine.tableLength() / 2);
-  }
-
-  private TapeMeasure fromFront(String what, long y) {
-    return new TapeMeasure(what, Side.FRONT, y + machine.tableWidth() / 2);
   }
 
   private String words(TapeMeasure measure, long spare) {

@@ -132,8 +132,8 @@ public record Words(PeopleUnit unit) {
     return outcome.usableOpening().map(open -> KEEP_OPEN + range(open)).orElse("");
   }
 
-  /** Both ends, rounded inward. */
-  private String range(Interval open) {
+  /** Both ends of an opening, rounded inward. */
+  public String range(Interval open) {
     return unit.brief(open.lo(), Rounding.UP) + " to " + unit.brief(open.hi(), Rounding.DOWN);
   }
 
@@ -146,13 +146,7 @@ public record Words(PeopleUnit unit) {
 
   /** The marks that are no caveats. */
   public List<String> otherMarks(Outcome outcome) {
-    List<String> marks = new ArrayList<>();
-    if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
-      marks.add("too heavy");
-    }
-    if (outcome.roomOverJaws().isPresent() && outcome.roomOverJaws().getAsLong() <= 0) {
-      marks.add("no room over the jaws");
-    }
+    List<String> marks = new ArrayList<>(placelessMarks(outcome));
     if (!Finding.hasPlace(outcome)) {
       return marks;
     }
@@ -162,14 +156,28 @@ public record Words(PeopleUnit unit) {
     if (outcome.verdict() == Verdict.LIMITED) {
       addUnlessEmpty(marks, new CaveatWords(unit).hand(outcome));
     }
-    outcome.recommended().ifPresent(place -> addPlaceMarks(outcome.machine(), place, marks));
+    outcome.recommended().ifPresent(place -> marks.addAll(placeMarks(outcome.machine(), place)));
     if (!outcome.open().isEmpty()) {
       marks.add("holds " + new OpenWords(unit).whatever(outcome.openReadings()));
     }
     return marks;
   }
 
-  private void addPlaceMarks(Machine machine, Recommendation place, List<String> marks) {
+  /** The marks that are the same wherever the vise stands: weight, and room over the jaws. */
+  public static List<String> placelessMarks(Outcome outcome) {
+    List<String> marks = new ArrayList<>();
+    if (outcome.loadLeft().filter(left -> left.signum() < 0).isPresent()) {
+      marks.add("too heavy");
+    }
+    if (outcome.roomOverJaws().isPresent() && outcome.roomOverJaws().getAsLong() <= 0) {
+      marks.add("no room over the jaws");
+    }
+    return marks;
+  }
+
+  /** The marks of a place that are no caveats: straps, smaller bolts, what the spindle misses. */
+  public List<String> placeMarks(Machine machine, Recommendation place) {
+    List<String> marks = new ArrayList<>();
     if (place.fastening().clamped()) {
       marks.add("held by strap clamps");
     }
@@ -180,6 +188,7 @@ public record Words(PeopleUnit unit) {
       marks.add(
           "spindle misses " + unit.brief(place.reachShortfall(), Rounding.UP) + " of the work");
     }
+    return marks;
   }
 
   /** The diameter of the bolt that goes with the machine's slots. */

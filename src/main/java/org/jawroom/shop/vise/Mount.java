@@ -16,6 +16,9 @@ public record Mount(String name, boolean own, List<Bolt> bolts) {
   /** The name of the mount built from a vise row's own columns. */
   public static final String BASE_BOLTS = "base bolts";
 
+  /** The name of the mount of strap clamps. */
+  public static final String CLAMPS = "clamps";
+
   public Mount {
     Require.named("mount", name);
     bolts = List.copyOf(bolts);

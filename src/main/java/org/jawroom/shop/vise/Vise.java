@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.value.Provenance;
@@ -128,6 +129,12 @@ public record Vise(
    */
   public boolean isTapedFromBase() {
     return simple && base.width().isKnown();
+  }
+
+  /** The names of its mounts, that of strap clamps last. */
+  public List<String> mountNames() {
+    Stream<String> clamps = hasClampMount() ? Stream.of(Mount.CLAMPS) : Stream.empty();
+    return Stream.concat(mounts.stream().map(Mount::name), clamps).toList();
   }
 
   /**

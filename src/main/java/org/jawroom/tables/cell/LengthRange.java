@@ -71,7 +71,9 @@ public record LengthRange(Optional<Lengths.Read> lo, Optional<Lengths.Read> hi) 
       throw new BadCell(
           "has a unit after its first number only; write it after the last, where it holds for both");
     }
-    return new Both(first, last);
+    // The unit after the last holds for both, so that neither is bare.
+    return new Both(
+        new Lengths.Read(first.value(), last.bare(), first.number(), first.unit()), last);
   }
 
   private static Lengths.Read one(String text, Unit unit, boolean comma) throws BadCell {

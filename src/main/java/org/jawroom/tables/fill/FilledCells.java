@@ -1,6 +1,5 @@
 package org.jawroom.tables.fill;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -178,42 +177,58 @@ record FilledCells(Source source, Notation notation) {
     if (now == null && none && column.noneAllowed()) {
       return "none";
     }
-    if (LengthRange.isRange(value)) {
+    boolean range = LengthRange.isRange(value);
+    if (range && !column.takesRanges()) {
       throw new Refused(
-          value,
-          "is a range, but one length is filled in; write the range into "
-              + where
-              + ", column "
-              + column.name());
+          value, "is a range, but " + column.name() + " takes one length; write that length");
     }
-    Lengths.Read read;
-    try {
-      read = Lengths.parse(value, Unit.MM, notation.decimalComma());
-    } catch (BadCell bad) {
-      throw new Refused(value, bad.getMessage());
-    }
+    LengthRange read = known(value, range);
     Unit unit = unit(grid, row);
-    if (read.bare() && read.value() != 0 && unit != Unit.MM) {
+    List<Lengths.Read> ends = Stream.of(read.lo(), read.hi()).flatMap(Optional::stream).toList();
+    if (unit != Unit.MM && ends.stream().anyMatch(end -> end.bare() && end.value() != 0)) {
       // A form shows the figures of such a row in its unit, so nobody can know which is meant.
+      String number = range ? CellText.trimmed(value) : ends.get(0).number();
       throw new Refused(
           value,
           "has no unit, but "
               + where
               + " is not in mm; write "
-              + read.number()
+              + number
               + " mm or "
-              + read.number()
+              + number
               + " "
               + unit.sign());
     }
     if (now != null) {
-      refuseContradiction(value, read.value(), now.text(), where, unit);
+      refuseContradiction(value, read, now.text(), where, unit);
     }
-    if (!read.bare()) {
+    if (ends.stream().noneMatch(Lengths.Read::bare)) {
       return CellText.trimmed(value);
     }
-    String written = Lengths.inMillimetres(read.value());
+    if (range) {
+      return CellText.trimmed(value) + " mm";
+    }
+    String written = Lengths.inMillimetres(ends.get(0).value());
     return notation.decimalComma() ? written.replace('.', ',') : written;
+  }
+
+  /** What a value says; one length is a range of its own. */
+  private LengthRange known(String value, boolean range) throws Refused {
+    try {
+      if (range) {
+        return LengthRange.parse(value, Unit.MM, notation.decimalComma());
+      }
+      Optional<Lengths.Read> one =
+          Optional.of(Lengths.parse(value, Unit.MM, notation.decimalComma()));
+      return new LengthRange(one, one);
+    } catch (BadCell bad) {
+      Optional<String> meant = range ? Optional.empty() : LengthRange.hyphenated(value);
+      throw new Refused(
+          value,
+          meant
+              .map(text -> "has a hyphen between two numbers; if it is a range, write " + text)
+              .orElse(bad.getMessage()));
+    }
   }
 
   private Unit unit(Grid grid, Grid.Row row) {
@@ -221,22 +236,17 @@ record FilledCells(Source source, Notation notation) {
     return Unit.named(raw(row, place)).orElse(notation.bare());
   }
 
-  private void refuseContradiction(String value, long length, String now, String where, Unit unit)
-      throws Refused {
+  private void refuseContradiction(
+      String value, LengthRange read, String now, String where, Unit unit) throws Refused {
     if (!LengthRange.isRange(now)) {
       throw new Refused(
           value,
           "is for a reading that is known: " + now + " in " + where + "; clear it there first");
     }
-    List<Lengths.Read> ends = new ArrayList<>();
     boolean within;
     try {
       LengthRange range = LengthRange.parse(now, unit, notation.decimalComma());
-      range.lo().ifPresent(ends::add);
-      range.hi().ifPresent(ends::add);
-      within =
-          range.lo().map(Lengths.Read::value).orElse(-Length.ENDLESS) <= length
-              && length <= range.hi().map(Lengths.Read::value).orElse(Length.ENDLESS);
+      within = low(range) <= low(read) && high(read) <= high(range);
     } catch (BadCell ours) {
       throw new IllegalStateException("was read without a fault: " + now, ours);
     }
@@ -249,5 +259,13 @@ record FilledCells(Source source, Notation notation) {
               + now
               + ": measure again, or correct it there first");
     }
+  }
+
+  private static long low(LengthRange range) {
+    return range.lo().map(Lengths.Read::value).orElse(-Length.ENDLESS);
+  }
+
+  private static long high(LengthRange range) {
+    return range.hi().map(Lengths.Read::value).orElse(Length.ENDLESS);
   }
 }

@@ -69,6 +69,18 @@ public final class Owners {
     return Optional.ofNullable(owners.get(Names.key(name)));
   }
 
+  /** The names listed in a cell, {@code ;} between; empty if it is blank: all. */
+  public List<String> list(Row row, String column) {
+    List<String> names = new ArrayList<>();
+    for (String name : row.list(column, ";")) {
+      find(row, column, name).map(Owner::name).ifPresent(names::add);
+    }
+    if (names.isEmpty() && !row.isBlank(column) && row.isSound()) {
+      row.fault(column, "names no " + thing + "; leave it blank for all");
+    }
+    return names;
+  }
+
   private List<String> names() {
     return owners.values().stream().map(Owner::name).toList();
   }

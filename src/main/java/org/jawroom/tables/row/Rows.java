@@ -91,12 +91,15 @@ public final class Rows {
     }
   }
 
-  /** The tables of jobs and checks and the reports on them have the same file names. */
+  /**
+   * The tables of jobs, checks, standing and sets and the reports on them have the same file names.
+   */
   private boolean isReport(Grid grid) {
     Optional<String> only =
         switch (table) {
           case JOBS -> Optional.of("shortfall_reason");
-          case CHECKS -> Optional.of("says");
+          case CHECKS, STANDING -> Optional.of("says");
+          case SETS -> Optional.of("least_mm");
           default -> Optional.empty();
         };
     return only.isPresent()

@@ -1,10 +1,7 @@
 package org.jawroom.tables.schema;
 
-import static org.jawroom.tables.schema.CellKind.LENGTH;
 import static org.jawroom.tables.schema.CellKind.NAME;
 import static org.jawroom.tables.schema.CellKind.SIZE;
-import static org.jawroom.tables.schema.CellKind.TEXT;
-import static org.jawroom.tables.schema.CellKind.UNIT;
 import static org.jawroom.tables.schema.CellKind.WORD;
 
 import java.util.List;
@@ -15,17 +12,11 @@ final class CheckColumns {
 
   static final List<ColumnSpec> ALL =
       List.of(
-          ColumnSpec.required("machine", NAME, "The mill, as named in machines."),
-          ColumnSpec.required("vise", NAME, "The vise bolted there, as named in vises."),
-          ColumnSpec.required("handle_to", WORD, "Where its handle points.")
-              .outOf(List.of("front", "right", "rear", "left")),
-          ColumnSpec.required(
-              "from_left",
-              LENGTH,
-              "The table's left edge to where the setup card measures the vise from: the base's"
-                  + " left side or the fixed-jaw face, as it stands now."),
-          ColumnSpec.required(
-              "from_front", LENGTH, "The table's front edge to the same, as it stands now."),
+          StandingColumns.MACHINE,
+          StandingColumns.VISE,
+          StandingColumns.HANDLE_TO,
+          StandingColumns.FROM_LEFT,
+          StandingColumns.FROM_FRONT,
           ColumnSpec.required(
               "part", NAME, "The part of the vise, as the reports name it: screw rear, handle ..."),
           ColumnSpec.required(
@@ -48,10 +39,7 @@ final class CheckColumns {
               SIZE,
               "from source, else 0",
               "How far each of the three measures may be off."),
-          ColumnSpec.optional("source", WORD, "not stated", SourceWord.HELP)
-              .outOf(SourceWord.WORDS),
-          ColumnSpec.optional("measured", TEXT, "empty", "Who measured, and when."),
-          ColumnSpec.optional(
-                  "unit", UNIT, "the setting unit", "The unit of this row's bare numbers.")
-              .forEveryone());
+          StandingColumns.SOURCE,
+          StandingColumns.MEASURED,
+          StandingColumns.ROW_UNIT);
 }

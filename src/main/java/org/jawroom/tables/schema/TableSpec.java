@@ -24,6 +24,14 @@ public enum TableSpec {
       false,
       CheckColumns.ALL,
       "Gaps measured on the machine, with a vise bolted there, one row for each gap."),
+  STANDING(
+      false,
+      StandingColumns.ALL,
+      "What stands on the machines now, one row for each vise bolted to a table."),
+  SETS(
+      false,
+      SetColumns.ALL,
+      "Vises that are to stand on one table together, one row for each kind in a set."),
   SETTINGS(
       false, SettingColumns.COLUMNS, "What holds for the whole shop, one row for each setting.");
 

@@ -77,7 +77,6 @@ final class CsvFolder {
         String right = (TableName.isText(name) ? "rename it to " : "save it as ") + file;
         doubtful.add(new Doubtful(name, meant, right));
       }
-      case LATER -> leftAlone.add(LeftAlone.later(name));
       default -> {
         if (!name.startsWith(".")) {
           leftAlone.add(LeftAlone.noTable(name));

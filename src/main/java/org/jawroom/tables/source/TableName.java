@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 
 /**
@@ -16,7 +15,7 @@ import org.jawroom.tables.schema.TableSpec;
  * that hits something, so a name that resembles a table's is neither accepted nor ignored but
  * refused.
  *
- * @param table the one meant; empty for {@link Kind#LATER} and {@link Kind#OTHER}
+ * @param table the one meant; empty for {@link Kind#OTHER}
  */
 record TableName(Kind kind, Optional<TableSpec> table) {
 
@@ -27,16 +26,11 @@ record TableName(Kind kind, Optional<TableSpec> table) {
     NEARLY,
     /** A file that may well lie beside a table: a backup, a lock file, {@code door guards}. */
     SPARE,
-    /** A table that is planned for a later version. */
-    LATER,
     /** Anything else. */
     OTHER
   }
 
-  private static final TableName LATER = new TableName(Kind.LATER, Optional.empty());
   private static final TableName OTHER = new TableName(Kind.OTHER, Optional.empty());
-
-  private static final Set<String> PLANNED = Set.of("standing", "sets");
 
   /** Formats of text and pictures: they have no cells. */
   private static final Set<String> DOCUMENTS =
@@ -95,7 +89,22 @@ record TableName(Kind kind, Optional<TableSpec> table) {
           "ods");
 
   /** Words that contain a table's name but mean something else. */
-  private static final Set<String> ORDINARY = Set.of("amounts", "advises", "devises", "revises");
+  private static final Set<String> ORDINARY =
+      Set.of(
+          "amounts",
+          "advises",
+          "devises",
+          "revises",
+          "offsets",
+          "assets",
+          "presets",
+          "subsets",
+          "insets",
+          "resets",
+          "toolsets",
+          "datasets",
+          "outstanding",
+          "understanding");
 
   /** The longest name in file systems and spreadsheets. */
   private static final int LONGEST = 255;
@@ -108,10 +117,7 @@ record TableName(Kind kind, Optional<TableSpec> table) {
 
   static TableName ofSheet(String title) {
     Optional<TableSpec> table = TableSpec.named(title);
-    if (table.isPresent()) {
-      return new TableName(Kind.TABLE, table);
-    }
-    return PLANNED.contains(ColumnSpec.normal(title)) ? LATER : nearest(title);
+    return table.isPresent() ? new TableName(Kind.TABLE, table) : nearest(title);
   }
 
   static TableName ofFile(String name) {
@@ -119,7 +125,7 @@ record TableName(Kind kind, Optional<TableSpec> table) {
     String title = dot > 0 ? name.substring(0, dot) : name;
     String ending = ending(name);
     TableName sheet = ofSheet(title);
-    if (ending.equals("csv") && (sheet.kind == Kind.TABLE || sheet.kind == Kind.LATER)) {
+    if (ending.equals("csv") && sheet.kind == Kind.TABLE) {
       return sheet;
     }
     if (DOCUMENTS.contains(ending)) {

@@ -99,7 +99,6 @@ final class Workbooks {
     TableName meant = TableName.ofSheet(sheet.name());
     switch (meant.kind()) {
       case TABLE -> readTable(meant.table().orElseThrow(), origin, part, shared);
-      case LATER -> leftAlone.add(LeftAlone.later(origin));
       default -> {
         if (meant.table().isPresent() && cells) {
           doubtful.put(origin, meant);

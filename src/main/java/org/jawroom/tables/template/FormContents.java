@@ -11,6 +11,10 @@ import java.util.Set;
 import javax.imageio.ImageIO;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.template.sketch.GapSketch;
+import org.jawroom.tables.template.sketch.MillSketch;
+import org.jawroom.tables.template.sketch.TableSketch;
+import org.jawroom.tables.template.sketch.ViseSketch;
 
 /**
  * What is asked on each page of the measuring form: the columns of machines and vises that are read

@@ -292,6 +292,23 @@ final class WorkedRows {
               entry("measured", "K. B., second shift"),
               entry("unit", "mm")));
 
+  private static final List<Map<String, String>> STANDING =
+      List.of(
+          Map.of(
+              "machine", MILL,
+              "vise", VISE,
+              "handle_to", "front",
+              "from_left", "395",
+              "from_front", "260",
+              "mount", "base bolts",
+              "source", "tape",
+              "unit", "mm"));
+
+  private static final List<Map<String, String>> SETS =
+      List.of(
+          Map.of("set", TableSpec.WORKED + "two at once", "vise", VISE, "count", "1"),
+          Map.of("set", TableSpec.WORKED + "two at once", "vise", INCH_VISE, "count", "1"));
+
   private WorkedRows() {}
 
   static List<Map<String, String>> of(TableSpec table) {
@@ -303,6 +320,8 @@ final class WorkedRows {
       case MOUNTS -> MOUNTS;
       case JOBS -> JOBS;
       case CHECKS -> CHECKS;
+      case STANDING -> STANDING;
+      case SETS -> SETS;
       case SETTINGS -> settings();
     };
   }

@@ -82,11 +82,52 @@ const Controls = (() => {
     };
   }
 
+  /* Digits with a decimal point, in the unit shown; whole nanometres. Null: no such number. */
+  function parsed(text) {
+    return /^-?(\d+\.?\d*|\.\d+)$/.test(text) && Math.abs(Number(text)) < 1e5
+      ? 2 * Math.round((Number(text) * (Words.unit() === 'mm' ? Model.MM : Model.INCH)) / 2)
+      : null;
+  }
+
+  /*
+   * A field for a length in the unit shown. taken(length): null if it was emptied; returns what is
+   * wrong with it, or ''.
+   */
+  function length(id, name, label, taken) {
+    const input = Dom.make('input', {
+      type: 'text', inputmode: 'decimal', id: id, autocomplete: 'off', 'aria-label': name + ', ' + Words.unit(),
+      'aria-describedby': id + '-fault',
+    });
+    const fault = Dom.make('p', { id: id + '-fault', class: 'fault', role: 'status' });
+    input.addEventListener('change', () => {
+      const text = input.value.trim().replace('−', '-');
+      const value = parsed(text);
+      const wrong = text !== '' && value === null
+        ? 'Write a number with a point, such as 25.5 (' + Words.unit() + ')'
+        : taken(text === '' ? null : value);
+      fault.textContent = wrong;
+      input.setAttribute('aria-invalid', String(wrong !== ''));
+    });
+    return {
+      element: Dom.make('div', { class: 'length' },
+        Dom.make('label', { for: id }, label), input, Dom.make('span', {}, Words.unit()), fault),
+      input: input,
+      set: (value) => {
+        const shown = value === null ? '' : Words.exact(value);
+        if (parsed(input.value.trim()) !== value || shown === '') {
+          input.value = shown;
+        }
+        fault.textContent = '';
+        input.setAttribute('aria-invalid', 'false');
+      },
+    };
+  }
+
   function button(words, pressed, attributes) {
     const made = Dom.make('button', Object.assign({ type: 'button' }, attributes || {}), words);
     made.addEventListener('click', pressed);
     return made;
   }
 
-  return { slider: slider, segments: segments, choice: choice, button: button };
+  return { slider: slider, segments: segments, choice: choice, length: length, button: button };
 })();

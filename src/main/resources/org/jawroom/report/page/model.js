@@ -131,6 +131,7 @@ const Model = (() => {
     return {
       part: part,
       guard: guard,
+      situation: state.situation,
       partBox: box,
       guardBox: other,
       gap: gap,

@@ -17,6 +17,7 @@ const Pairing = (() => {
       data: data,
       machine: data.machines[machine],
       vise: data.vises[vise],
+      tables: OpenReadings.begin(data.machines[machine], data.vises[vise]),
       pairing: pairing,
       indices: [machine, vise],
       zoom: near() ? 'near' : 'whole',
@@ -117,7 +118,7 @@ const Pairing = (() => {
     const list = (heading, lines) => {
       if (lines !== undefined && lines.length > 0) {
         section.append(Dom.make('h3', {}, heading), Dom.make('ul', { class: 'lines' },
-          ...lines.map((line) => Dom.make('li', {}, Words.pick(line)))));
+          ...lines.map(Words.pick).filter((line) => line !== '').map((line) => Dom.make('li', {}, line))));
       }
     };
     const minded = (ctx.pairing.marks || []).concat(ctx.machine.cautions || [], ctx.vise.cautions || []);
@@ -145,12 +146,12 @@ const Pairing = (() => {
     return part('bench',
       part('column',
         part('plan-box', zoom(), parts.plan),
-        part('gaps-box', gapTable(), parts.travel),
+        part('gaps-box', gapTable(), parts.travel, Checks.box()),
         part('side-box', parts.side,
           Dom.make('p', { class: 'note' }, 'The same from the right; the operator stands on the left.'))),
       part('column',
         parts.box = part('now-box', parts.now, parts.here, parts.doubts),
-        part('controls-box', controls()),
+        part('controls-box', controls(), OpenReadings.box(ctx, redraw)),
         part('words-box', parts.moment, parts.where, parts.range,
           Dom.make('p', { class: 'note' }, 'The plan is seen from above and from the table: what moves against'
             + ' the table moves in the picture. Hatched: guards where they stand now; tinted: what they sweep'
@@ -349,10 +350,11 @@ const Pairing = (() => {
   }
 
   function announce(gaps, now) {
-    const words = gaps.length === 0
+    const supposing = OpenReadings.words(ctx);
+    const words = (supposing === '' ? '' : supposing + ', no verdict. ') + (gaps.length === 0
       ? 'Nothing listed can be hit now.'
       : 'Now: ' + Words.state(gaps[0]).word + ', margin ' + Words.withUnit(Words.fineDown(gaps[0].margin))
-        + ', ' + Readout.pairWords(gaps[0]) + '.';
+        + ', ' + Readout.pairWords(gaps[0]) + '.');
     if (parts.now.textContent !== words) {
       parts.now.textContent = words;
     }
@@ -363,7 +365,8 @@ const Pairing = (() => {
     parts.travel.textContent = Readout.travel(ctx, now);
     parts.moment.textContent = Readout.moment(now);
     const swept = Model.sweptGaps(data, ctx.machine, ctx.vise, now, ctx.pairing.openings);
-    parts.here.textContent = Readout.here(ctx, swept);
+    parts.here.textContent = (supposing === '' ? '' : supposing + ': ') + Readout.here(ctx, swept);
+    parts.box.classList.toggle('supposing', supposing !== '');
     parts.here.className = swept.length === 0 ? '' : 's-' + Words.state(swept[0]).name;
     const doubts = Readout.doubts(ctx, seat(), now, swept);
     if (parts.doubts.textContent !== doubts) {
@@ -372,6 +375,7 @@ const Pairing = (() => {
     parts.box.classList.toggle('amber', doubts !== '');
     parts.plan.classList.toggle('amber', doubts !== '');
     parts.where.textContent = Readout.tape(ctx, now);
+    Checks.update(ctx, now);
   }
 
   function start(all, opener, closer) {

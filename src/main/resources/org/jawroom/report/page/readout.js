@@ -121,7 +121,7 @@ const Readout = (() => {
   }
 
   return {
-    pairWords: pairWords, row: row, here: here, moment: moment, travel: travel, inSlots: inSlots,
+    pairWords: pairWords, measures: measures, row: row, here: here, moment: moment, travel: travel, inSlots: inSlots,
     tape: tape, range: range, doubts: doubts, held: held,
   };
 })();

@@ -50,6 +50,10 @@ const Words = (() => {
       ? fromEdge(least, up) + ' to ' + fromEdge(most, down)
       : 'no play'),
     finePlace: (length) => nearest(length, FINE[unit]),
+    /* As a reader types it: whole nanometres, to 0.0001 in. */
+    exact: (length) => (unit === 'mm'
+      ? String(length / Model.MM)
+      : String(Number((length / Model.INCH).toFixed(6)))),
     upCoarse: (length) => up(length, COARSE[unit]),
     withUnit: (text) => text + ' ' + unit,
     /* The step of a step button, and of a slider. */

@@ -84,13 +84,13 @@ class FillCommandTest {
   @Test
   void fill_bareNumberInARowOfInches_isRefused() throws Exception {
     assertEquals(
-        1, fill(tables, to(), "machines,knee,left_gap,6.25", "machines,mill,rear_gap,60..70"));
+        1, fill(tables, to(), "machines,knee,left_gap,6.25", "machines,knee,rear_gap,1 to 2"));
     assertEquals(
         List.of(
             "tape-filled.csv row 2: \"6.25\" has no unit, but machines.csv row 4 is not in mm;"
                 + " write 6.25 mm or 6.25 in",
-            "tape-filled.csv row 3: \"60..70\" is a range, but one length is filled in; write the"
-                + " range into machines.csv row 2, column rear_gap"),
+            "tape-filled.csv row 3: \"1 to 2\" has no unit, but machines.csv row 4 is not in mm;"
+                + " write 1 to 2 mm or 1 to 2 in"),
         err.toString().lines().limit(2).toList());
     assertFalse(Files.exists(to()));
 
@@ -129,6 +129,62 @@ class FillCommandTest {
     assertEquals(0, run("compare", tables.toString(), to().toString()));
     List<String> compared = out.toString().lines().toList();
     assertEquals(compared.subList(2, compared.size()), printed.subList(3, printed.size()));
+  }
+
+  /** As the form says: known within bounds. */
+  @Test
+  void fill_ranges_narrowWhatWasKnown() throws Exception {
+    int status =
+        fill(
+            tables,
+            to(),
+            "machines,mill,rear_gap,60..90",
+            "machines,knee,rear_gap,at least 1 in",
+            "machines,knee,left_gap,\"4..6 1/2\"\"\"",
+            "guards,mill,gap (sill),40 ± 5",
+            "mounts,plain,hole_u (pair bolt 1),at most 45");
+    assertEquals(0, status, err.toString());
+    assertEquals(
+        "\ufeff"
+            + MACHINES
+                .replace("50..90", "60..90 mm")
+                .replace("none;;\"at most 6 1/2\"\"\"", "none;at least 1 in;\"4..6 1/2\"\"\""),
+        text("machines.csv"));
+    assertEquals(GUARDS.replace("30 to 80", "40 ± 5 mm"), text("guards.csv"));
+    assertEquals(MOUNTS.replace("-90,,18", "-90,at most 45 mm,18"), text("mounts.csv"));
+  }
+
+  @Test
+  void fill_rangesBeyondTheBoundsOrWhereNoneIsTaken_areRefused() throws Exception {
+    assertEquals(
+        1,
+        fill(
+            tables,
+            to(),
+            "machines,mill,rear_gap,49.999..60",
+            "machines,mill,rear_gap,60..90.001",
+            "machines,mill,rear_gap,at least 60",
+            "machines,mill,rear_gap,at most 60",
+            "machines,mill,slot_width,17..18",
+            "machines,mill,slot_pitch,90..100",
+            "guards,mill,gap (sill),60..50",
+            "guards,mill,gap (sill),50-60"));
+    String bounds =
+        " contradicts machines.csv row 2, which says 50..90: measure again, or correct it there"
+            + " first";
+    assertEquals(
+        List.of(
+            "row 2: \"49.999..60\"" + bounds,
+            "row 3: \"60..90.001\"" + bounds,
+            "row 4: \"at least 60\"" + bounds,
+            "row 5: \"at most 60\"" + bounds,
+            "row 6: \"17..18\" is a range, but slot_width takes one length; write that length",
+            "row 7: \"90..100\" is for a reading that is known: 100 in machines.csv row 2; clear it"
+                + " there first",
+            "row 8: \"60..50\" begins above its end; write the smaller number first",
+            "row 9: \"50-60\" has a hyphen between two numbers; if it is a range, write 50..60"),
+        err.toString().lines().limit(8).map(line -> line.replace("tape-filled.csv ", "")).toList());
+    assertFalse(Files.exists(to()));
   }
 
   private String text(String name) throws IOException {

@@ -154,6 +154,34 @@ class PlanCommandTest {
     assertFalse(out.toString().contains("changed"), out.toString());
   }
 
+  /** Two kinds stand on one machine: that of which more stand is the one there is. */
+  @Test
+  void standing_isWhatIsThereNow() throws Exception {
+    assertEquals(0, plan());
+    assertFalse(out.toString().contains("as it is"), out.toString());
+    String without = written();
+    Files.writeString(
+        tables.resolve("standing.csv"),
+        "machine,vise,handle_to,from_left,from_front\n"
+            + "tight,long screw,front,10,5\ntight,plain,front,4,5\ntight,plain,front,16,5\n"
+            + "roomier,plain,front,10,5\n");
+
+    assertEquals(0, plan());
+
+    assertEquals(without, written());
+    assertEquals(
+        List.of(
+            "      its job says; changed, was plain", "  tight: plain, 0.12 in to spare; as it is"),
+        out.toString()
+            .lines()
+            .filter(line -> line.contains("as it is") || line.contains("changed"))
+            .toList());
+
+    Path kept = Files.writeString(folder.resolve("kept.csv"), "machine,vise\ntight,long screw\n");
+    assertEquals(0, plan("--keep", kept.toString()));
+    assertTrue(out.toString().contains("changed, was long screw"), out.toString());
+  }
+
   @Test
   void keep_aPlanOfOtherTables_notesWhatIsGone() throws Exception {
     Path kept =
@@ -375,6 +403,40 @@ class PlanCommandTest {
       String text = new PDFTextStripper().getText(cards).replaceAll("\\s+", " ");
       assertTrue(text.contains("3 side by side: 1: base's"), text);
     }
+  }
+
+  /**
+   * With covers 2 inside either end of the table, two stand where three did: as far apart as the
+   * covers allow, so that no tap room is left.
+   */
+  @Test
+  void several_tooCloseToBeTappedSquare_areSaidToBe() throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    Path vises = tables.resolve("vises.csv");
+    Files.writeString(vises, Files.readString(vises).replace(",1,100\n", ",3,100\n"));
+    String said = "side by side: no room to tap each square";
+    assertEquals(0, plan("--machines=roomier"));
+    assertFalse(unwrapped().contains(said), out.toString());
+    assertFalse(row().contains(said), row());
+    Path machines = tables.resolve("machines.csv");
+    Files.writeString(machines, Files.readString(machines).replaceFirst("none,none", "-2,-2"));
+
+    assertEquals(0, plan("--machines=roomier"));
+
+    assertTrue(written().contains("roomier,plain,2,"), written());
+    assertTrue(unwrapped().contains(said), out.toString());
+    assertTrue(row().contains(said), row());
+  }
+
+  private String unwrapped() {
+    return out.toString().replaceAll("\\s+", " ");
+  }
+
+  /** The first machine's row of the sheet. */
+  private String row() throws Exception {
+    StringBuilder cells = new StringBuilder();
+    workbook().getSheet("Plan").getRow(3).forEach(cell -> cells.append(cell).append('|'));
+    return cells.toString();
   }
 
   private int plan(String... options) {

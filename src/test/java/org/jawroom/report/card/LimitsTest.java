@@ -116,7 +116,7 @@ class LimitsTest {
     vise.mass = Optional.empty();
     assertEquals(
         "not given. Weigh it, or take two people or a hoist.",
-        new Weight(PeopleUnit.MM, outcome(Verdict.FITS), 1).item().text());
+        new Weight(PeopleUnit.MM, outcome(Verdict.FITS), List.of()).item().text());
   }
 
   @Test
@@ -124,26 +124,28 @@ class LimitsTest {
     loadLeft = Optional.of(new BigDecimal("-3.01"));
     assertEquals(
         Optional.of("Too heavy for this table by 3.1 kg: do not set it down."),
-        new Weight(PeopleUnit.MM, outcome(Verdict.FITS), 1).tooHeavy());
+        new Weight(PeopleUnit.MM, outcome(Verdict.FITS), List.of()).tooHeavy());
     loadLeft = Optional.of(BigDecimal.ZERO);
-    assertEquals(Optional.empty(), new Weight(PeopleUnit.MM, outcome(Verdict.FITS), 1).tooHeavy());
+    assertEquals(
+        Optional.empty(), new Weight(PeopleUnit.MM, outcome(Verdict.FITS), List.of()).tooHeavy());
   }
 
   @Test
   void weight_ofSeveral_countsEach() {
     loadLeft = Optional.of(new BigDecimal("59.9"));
     vise.mass = Optional.of(new BigDecimal("30"));
-    Weight two = new Weight(PeopleUnit.MM, outcome(Verdict.FITS), 2);
+    Outcome one = outcome(Verdict.FITS);
+    Weight two = new Weight(PeopleUnit.MM, one, List.of(one.vise()));
     assertEquals(Optional.empty(), two.tooHeavy());
     assertEquals("30 kg each: two people or a hoist.", two.item().text());
     assertEquals(
         Optional.of("All 3 together are too heavy for this table by 0.1 kg: do not set them down."),
-        new Weight(PeopleUnit.MM, outcome(Verdict.FITS), 3).tooHeavy());
+        new Weight(PeopleUnit.MM, one, List.of(one.vise(), one.vise())).tooHeavy());
   }
 
   private String weight(String kilograms) {
     vise.mass = Optional.of(new BigDecimal(kilograms));
-    return new Weight(PeopleUnit.MM, outcome(Verdict.FITS), 1).item().text();
+    return new Weight(PeopleUnit.MM, outcome(Verdict.FITS), List.of()).item().text();
   }
 
   private void head() {

@@ -29,6 +29,7 @@ import org.jawroom.report.Drawn;
 import org.jawroom.report.Invented;
 import org.jawroom.report.Made;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
@@ -57,7 +58,7 @@ class DrawingsSheetTest {
     MatrixWorkbook.write(
         shop,
         advice,
-        List.of(),
+        ShopOutcomes.ofJobs(List.of()),
         Invented.facts(PeopleUnit.MM),
         wanted,
         SheetLimits.XLSX,

@@ -24,6 +24,7 @@ import org.jawroom.report.Opened;
 import org.jawroom.report.Summary;
 import org.jawroom.report.csv.JobsCsv;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.xlsx.SheetLimits;
@@ -143,7 +144,8 @@ class JobsReportTest {
   @Test
   void summary_jobs_countedByTheBestSaidOfThem() {
     List<String> lines =
-        Summary.lines(Totals.of(shop, advice(), jobs), jobs, PeopleUnit.MM, List.of());
+        Summary.lines(
+            Totals.of(shop, advice(), jobs), ShopOutcomes.ofJobs(jobs), PeopleUnit.MM, List.of());
 
     int at = lines.indexOf("11 jobs:");
     assertEquals(

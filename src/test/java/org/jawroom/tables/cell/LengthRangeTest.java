@@ -41,6 +41,16 @@ class LengthRangeTest {
   }
 
   @Test
+  void parse_unitAfterTheLast_leavesNeitherBare() throws BadCell {
+    for (String text : List.of("50..60 mm", "60 ± 2 mm", "at most 2 in", "1 to 2 in")) {
+      LengthRange range = LengthRange.parse(text, Unit.CM, false);
+      assertFalse(range.lo().filter(Lengths.Read::bare).isPresent(), text);
+      assertFalse(range.hi().filter(Lengths.Read::bare).isPresent(), text);
+    }
+    assertTrue(LengthRange.parse("60 ± 2", Unit.CM, false).lo().orElseThrow().bare());
+  }
+
+  @Test
   void parse_whatIsNoRange_isRefusedWithWhatIsWrong() {
     assertRefused("60..50", "begins above its end");
     assertRefused("50 in..60", "after its first number only");

@@ -168,6 +168,21 @@ class OtherCellsTest {
     assertEquals("; did you mean \"nose_min\"?", NearestName.hint("nosemin", known));
   }
 
+  @Test
+  void nearest_sameWordsOrBeginning_isFound() {
+    List<String> known =
+        List.of("VX 50", "VX 40 (used, plates)", "VX 40 (used)", "mill", "Fräse Nord");
+    assertEquals(Optional.of("VX 40 (used)"), NearestName.to("VX 40", known));
+    assertEquals(Optional.of("VX 40 (used)"), NearestName.to("vx-40", known));
+    assertEquals(Optional.of("mill"), NearestName.to("the old mill in the yard", known));
+    assertEquals(Optional.of("Fräse Nord"), NearestName.to("NORD", known));
+    assertEquals(Optional.of("Fräse Nord"), NearestName.to("fr", known));
+    assertEquals(Optional.of("VX 50"), NearestName.to("VX 5", known));
+    for (String none : List.of("", "?", "f", "40 VX of the night shift")) {
+      assertEquals(Optional.empty(), NearestName.to(none, known), none);
+    }
+  }
+
   private static String message(org.junit.jupiter.api.function.Executable reading) {
     return assertThrows(BadCell.class, reading).getMessage();
   }

@@ -30,11 +30,19 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
     return limits().stream().map(this::row).toList();
   }
 
-  /** The gap of each row. */
-  public List<Limit> limits() {
+  private List<Limit> limits() {
+    return limits(subject.pairs());
+  }
+
+  /**
+   * The gaps to check, in the order of the table.
+   *
+   * @param pairs in ascending order of margin
+   */
+  public static List<Limit> limits(List<Limit> pairs) {
     List<Limit> chosen = new ArrayList<>();
     Set<List<Object>> places = new HashSet<>();
-    for (Limit limit : subject.pairs()) {
+    for (Limit limit : pairs) {
       if (chosen.size() < MOST && places.add(placeOf(limit))) {
         chosen.add(limit);
       }

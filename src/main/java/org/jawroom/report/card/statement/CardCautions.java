@@ -49,7 +49,10 @@ public record CardCautions(PeopleUnit unit, CardSubject subject) {
     List<OpenReading> open =
         subject.job().map(job -> job.openReadings()).orElseGet(() -> outcome.openReadings());
     if (!open.isEmpty()) {
-      lines.add("This card holds " + new OpenWords(unit).whatever(open) + ".");
+      lines.add(
+          "This card holds "
+              + new OpenWords(unit).whatever(open)
+              + ". The drawing hatches the bands in which such faces stand; a solid edge is at worst.");
     }
     addPlace(subject.place(), lines);
     subject.warnings().forEach(lines::add);

@@ -20,8 +20,10 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
+import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
@@ -52,23 +54,8 @@ public record CardSubject(
     Optional<Play> range,
     Optional<Roomiest> roomiest,
     Optional<Sides<Long>> reachShort,
-    Optional<Row> row,
+    Optional<CardRow> row,
     List<String> warnings) {
-
-  /**
-   * Several vises side by side.
-   *
-   * @param places of all of them
-   * @param shown the index of the one that the card's figures are of
-   * @param beside the geometry of the others
-   * @param spacing the least distance between two of them
-   */
-  public record Row(List<Place> places, int shown, List<Layout> beside, long spacing) {
-    public Row {
-      places = List.copyOf(places);
-      beside = List.copyOf(beside);
-    }
-  }
 
   public CardSubject {
     caveats = List.copyOf(caveats);
@@ -90,6 +77,14 @@ public record CardSubject(
         .inspection()
         .filter(closer -> isPossible(solved.outcome()))
         .map(closer -> of(solved.outcome(), closer, warnings));
+  }
+
+  /** The card of a vise where it stands; empty unless it may stay there. */
+  public static Optional<CardSubject> of(StandingOutcome standing, List<String> warnings) {
+    return standing
+        .placed()
+        .filter(CardSubject::isPossible)
+        .map(placed -> of(placed, standing.there().orElseThrow(), warnings));
   }
 
   private static CardSubject of(Outcome outcome, Inspection closer, List<String> warnings) {
@@ -128,8 +123,8 @@ public record CardSubject(
       }
     }
     Inspection shown = each.get(tightest);
-    List<Layout> beside =
-        each.stream().filter(other -> other != shown).map(Inspection::layout).toList();
+    Vise vise = solved.outcome().vise();
+    List<CardRow.Stand> stands = each.stream().map(one -> CardRow.Stand.of(vise, one)).toList();
     Sides<Long> reachShort = Sides.all(0L);
     for (Inspection one : each) {
       for (Side side : Side.values()) {
@@ -151,7 +146,32 @@ public record CardSubject(
         Optional.empty(),
         Optional.empty(),
         Optional.of(reachShort),
-        Optional.of(new Row(places, tightest, beside, settings.spacing())),
+        Optional.of(new CardRow(stands, tightest, settings.spacing(), false)),
+        warnings);
+  }
+
+  /**
+   * The card of one vise of a set that fits.
+   *
+   * @param index the vise, 0 the leftmost
+   */
+  public static CardSubject ofSet(
+      Settings settings, SetOutcome set, int index, List<String> warnings) {
+    SetOutcome.Stand stand = set.stands().get(index);
+    Inspection there = stand.there();
+    List<CardRow.Stand> stands =
+        set.stands().stream().map(one -> CardRow.Stand.of(one.vise(), one.there())).toList();
+    return new CardSubject(
+        stand.pairing().outcome(),
+        Optional.empty(),
+        there.place(),
+        stand.pairing().caveatsAt(there.place()),
+        there.pairs(),
+        there.layout(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(there.reachShort()),
+        Optional.of(new CardRow(stands, index, settings.spacing(), true)),
         warnings);
   }
 
@@ -202,9 +222,16 @@ public record CardSubject(
         warnings);
   }
 
-  /** The number of vises that stand there. */
-  public int count() {
-    return row.map(several -> several.places().size()).orElse(1);
+  /** The vises whose gaps this card asks to check: all of a row of one kind, else its own. */
+  public List<CardRow.Stand> checked() {
+    return row.filter(several -> !several.ofSet())
+        .map(CardRow::all)
+        .orElse(List.of(new CardRow.Stand(vise(), place, layout, pairs)));
+  }
+
+  /** The other vises on the table. */
+  public List<Vise> others() {
+    return row.map(CardRow::others).orElse(List.of());
   }
 
   public Machine machine() {
@@ -221,20 +248,11 @@ public record CardSubject(
 
   /** The outcome with the place of the card and its caveats. */
   public Outcome placed() {
-    return new Outcome(
-        outcome.machine(),
-        outcome.vise(),
+    return outcome.at(
         outcome.verdict(),
-        outcome.bestMargin(),
-        Optional.of(place),
+        place,
         outcome.usableOpening(),
         caveats,
-        outcome.roomOverJaws(),
-        outcome.loadLeft(),
-        outcome.shortestToolTooShort(),
-        outcome.bounds(),
-        outcome.open(),
-        outcome.inDoubt(),
         job.isPresent() ? Optional.empty() : outcome.checked());
   }
 }

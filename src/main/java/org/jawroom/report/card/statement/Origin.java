@@ -21,19 +21,23 @@ public final class Origin {
     return List.of(
         new Item("Machine measured:", when(outcome.machine().provenance())),
         new Item("Vise measured:", when(outcome.vise().provenance())),
-        new Item(
-            "Tables (SHA-256):",
-            run.files().stream()
-                    .map(
-                        file ->
-                            file.name()
-                                + " "
-                                + file.fingerprint()
-                                    .substring(
-                                        0, Math.min(FINGERPRINT, file.fingerprint().length())))
-                    .collect(Collectors.joining(", "))
-                + "; jawroom "
-                + run.toolVersion()));
+        files(run));
+  }
+
+  /** The tables and their checksums. */
+  public static Item files(RunFacts run) {
+    return new Item(
+        "Tables (SHA-256):",
+        run.files().stream()
+                .map(
+                    file ->
+                        file.name()
+                            + " "
+                            + file.fingerprint()
+                                .substring(0, Math.min(FINGERPRINT, file.fingerprint().length())))
+                .collect(Collectors.joining(", "))
+            + "; jawroom "
+            + run.toolVersion());
   }
 
   private static String when(Provenance provenance) {

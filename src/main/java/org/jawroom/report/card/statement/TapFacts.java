@@ -53,7 +53,8 @@ public record TapFacts(PeopleUnit unit, CardSubject subject) {
             + far
             + " end may go "
             + unit.brief(tap.swing(), Rounding.DOWN)
-            + " either way before anything listed comes within its clearance.";
+            + " either way before anything listed comes within its clearance"
+            + (subject.row().isPresent() ? "; the vises beside it are not counted." : ".");
   }
 
   private String at(TapSquare tap) {

@@ -2,16 +2,18 @@ package org.jawroom.report.card.statement;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * The weight of the vise and how to lift it.
  *
- * @param count the number of vises on the table
+ * @param others the other vises on the table
  */
-public record Weight(PeopleUnit unit, Outcome outcome, int count) {
+public record Weight(PeopleUnit unit, Outcome outcome, List<Vise> others) {
 
   /** From this weight (kg) on nobody lifts it alone: common practice, no source. */
   static final BigDecimal ONE_PERSON = BigDecimal.valueOf(25);
@@ -28,29 +30,40 @@ public record Weight(PeopleUnit unit, Outcome outcome, int count) {
       return "not given. Weigh it, or take two people or a hoist.";
     }
     return figure(mass.get())
-        + (count > 1 ? " each" : "")
+        + (isOneOfMany() ? " each" : "")
         + (mass.get().compareTo(ONE_PERSON) >= 0
             ? ": two people or a hoist."
             : ": one person can lift it.");
   }
 
-  private Optional<BigDecimal> loadLeft() {
-    BigDecimal others = BigDecimal.valueOf(count - 1);
-    BigDecimal more =
-        outcome.vise().mass().map(mass -> mass.multiply(others)).orElse(BigDecimal.ZERO);
-    return outcome.loadLeft().map(left -> left.subtract(more));
+  private boolean isOneOfMany() {
+    return !others.isEmpty() && others.stream().allMatch(outcome.vise()::equals);
   }
 
-  /** By how much they exceed what the table carries. */
+  /** By how much the table carries more than the vises whose mass is known. */
+  private Optional<BigDecimal> loadLeft() {
+    BigDecimal beside =
+        others.stream()
+            .flatMap(vise -> vise.mass().stream())
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    return outcome
+        .loadLeft()
+        .or(() -> outcome.machine().maxLoad())
+        .map(left -> left.subtract(beside));
+  }
+
+  /** By how much they exceed what the table carries; a blank mass is left out. */
   public Optional<String> tooHeavy() {
     return loadLeft()
         .filter(left -> left.signum() < 0)
         .map(
             left ->
-                (count > 1 ? "All " + count + " together are too heavy" : "Too heavy")
+                (others.isEmpty()
+                        ? "Too heavy"
+                        : "All " + (others.size() + 1) + " together are too heavy")
                     + " for this table by "
                     + figure(left.negate())
-                    + (count > 1 ? ": do not set them down." : ": do not set it down."));
+                    + (others.isEmpty() ? ": do not set it down." : ": do not set them down."));
   }
 
   /** Rounded up. */

@@ -8,13 +8,8 @@ package org.jawroom.tables.source.grid;
  */
 public record LeftAlone(String name, String why) {
   private static final String NO_TABLE = "none of the tables";
-  private static final String LATER = "a table that this version does not read";
 
   public static LeftAlone noTable(String name) {
     return new LeftAlone(name, NO_TABLE);
-  }
-
-  public static LeftAlone later(String name) {
-    return new LeftAlone(name, LATER);
   }
 }

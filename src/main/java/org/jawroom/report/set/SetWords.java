@@ -1,0 +1,140 @@
+package org.jawroom.report.set;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.set.SetOutcome;
+import org.jawroom.report.format.Figures;
+import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.format.Rounding;
+import org.jawroom.report.wording.CaveatWords;
+import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.Words;
+import org.jawroom.shop.Settings;
+import org.jawroom.shop.ViseSet;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
+
+/** A set of vises on a machine in words, lengths in the chosen unit. */
+public record SetWords(PeopleUnit unit, Settings settings) {
+
+  /** How the outcome is marked; with a caveat if something must be minded. */
+  public Finding finding(SetOutcome outcome) {
+    return switch (outcome.fits()) {
+      case YES ->
+          outcome.least().isPresent() && minds(outcome).isEmpty() ? Finding.FITS : Finding.FITS_BUT;
+      case NO -> Finding.NO_PLACE;
+      case UNKNOWN -> Finding.UNKNOWN;
+    };
+  }
+
+  /** {@code ● fits}, {@code × does not fit}, {@code ? unknown}. */
+  public String signed(SetOutcome outcome) {
+    String word =
+        switch (outcome.fits()) {
+          case YES -> "fits";
+          case NO -> "does not fit";
+          case UNKNOWN -> "unknown";
+        };
+    return finding(outcome).sign() + " " + word;
+  }
+
+  /** {@code 2 × plain 100, wide 150}. */
+  public static String vises(ViseSet set) {
+    return set.members().stream()
+        .map(member -> (member.count() > 1 ? member.count() + " × " : "") + member.vise().name())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** A numbered line for each vise, or what keeps the set from standing there. */
+  public List<String> lines(SetOutcome outcome) {
+    return switch (outcome.fits()) {
+      case YES ->
+          IntStream.range(0, outcome.stands().size())
+              .mapToObj(at -> (at + 1) + ". " + stand(outcome, outcome.stands().get(at)))
+              .toList();
+      case NO -> outcome.hindrances().stream().map(SetWords::hindrance).toList();
+      case UNKNOWN -> List.of("readings that decide it are blank or known only within bounds");
+    };
+  }
+
+  /**
+   * {@code plain 100, handle to the front, base's left side 61.0 from the table's left edge, …}.
+   */
+  private String stand(SetOutcome outcome, SetOutcome.Stand stand) {
+    Recommendation place = stand.place();
+    // The tape's step must leave the least of the margins and the gaps.
+    long spare = outcome.least().orElse(Long.MAX_VALUE);
+    List<String> words =
+        new ArrayList<>(new TapeWords(unit, outcome.machine(), stand.vise()).of(place, spare));
+    stand.nextGap().ifPresent(gap -> words.add(unit.brief(gap, Rounding.DOWN) + " to the next"));
+    return stand.vise().name() + ": " + String.join(", ", words);
+  }
+
+  private static String hindrance(SetOutcome.Hindrance hindrance) {
+    String vises = hindrance.vises().stream().map(Vise::name).collect(Collectors.joining(", "));
+    return switch (hindrance.kind()) {
+      case NO_MOUNT -> "neither bolts nor clamps hold " + vises;
+      case NO_PLACE -> vises + ": no place over the full opening, even alone";
+      case SIDE_BY_SIDE -> "each stands there alone, but not all of them side by side";
+    };
+  }
+
+  /** What must be minded where the set fits: of each vise, and of all together. */
+  public List<String> minds(SetOutcome outcome) {
+    List<String> minds = new ArrayList<>();
+    tooHeavy(outcome).ifPresent(minds::add);
+    for (SetOutcome.Stand stand : outcome.stands()) {
+      String of = stand.vise().name() + ": ";
+      marks(outcome.machine(), stand).stream()
+          .map(of::concat)
+          .filter(mark -> !minds.contains(mark))
+          .forEach(minds::add);
+    }
+    return minds;
+  }
+
+  private List<String> marks(Machine machine, SetOutcome.Stand stand) {
+    Recommendation place = stand.place();
+    List<String> marks =
+        new ArrayList<>(
+            new CaveatWords(unit)
+                .of(stand.pairing().caveatsAt(place), stand.pairing().outcome().inDoubt(), place));
+    if (place.handGap().isPresent() && place.handGap().getAsLong() < settings.handRoom()) {
+      marks.add(
+          CaveatWords.HANDLE_HAS
+              + unit.brief(place.handGap().getAsLong(), Rounding.DOWN)
+              + " of room");
+    }
+    marks.addAll(new Words(unit).placeMarks(machine, place));
+    return marks;
+  }
+
+  private static Optional<String> tooHeavy(SetOutcome outcome) {
+    Optional<BigDecimal> load = outcome.machine().maxLoad();
+    BigDecimal together = BigDecimal.ZERO;
+    boolean allKnown = true;
+    for (ViseSet.Member member : outcome.set().members()) {
+      Optional<BigDecimal> mass = member.vise().mass();
+      allKnown &= mass.isPresent();
+      together =
+          together.add(mass.orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(member.count())));
+    }
+    if (load.isPresent() && load.get().compareTo(together) < 0) {
+      return Optional.of(
+          "too heavy: "
+              + Figures.kilograms(together)
+              + " kg or more on a table that bears "
+              + Figures.kilograms(load.get())
+              + " kg");
+    }
+    return load.isPresent() && !allKnown
+        ? Optional.of("not every mass is known: check the load on the table")
+        : Optional.empty();
+  }
+}
