@@ -57,7 +57,7 @@ public record ToTape(
   public static List<ToTape> of(Shop shop, List<Advice> advice) {
     Map<Measurand, List<Decided>> all = new LinkedHashMap<>();
     Map<String, Integer> machines = places(shop.machines(), Machine::name);
-    Map<String, Integer> vises = places(shop.vises(), Vise::name);
+    Map<String, Integer> vises = places(shop.vises(), Vise::row);
     for (Advice pairing : advice) {
       Outcome outcome = pairing.outcome();
       for (Deciding one : pairing.deciding()) {
@@ -79,7 +79,7 @@ public record ToTape(
 
   private static <T> Map<String, Integer> places(List<T> all, Function<T, String> name) {
     Map<String, Integer> places = new HashMap<>();
-    all.forEach(one -> places.put(name.apply(one), places.size()));
+    all.forEach(one -> places.putIfAbsent(name.apply(one), places.size()));
     return places;
   }
 

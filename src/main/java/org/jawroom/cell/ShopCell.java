@@ -44,9 +44,12 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
 
   /**
    * The shop reduced to the given machines that can be part of a cell, and to jobs with a quantity.
+   * A vise that stands turned on its swivel base is the same piece of iron as its row's, and would
+   * be counted twice, so it stays out.
    */
   public static Shop planned(Shop shop, List<Machine> machines) {
-    return shop.withMachines(
+    return shop.withVises(shop.vises().stream().filter(vise -> !vise.isTurned()).toList())
+        .withMachines(
             machines.stream()
                 .filter(machine -> !machine.candidate() || machine.price().isPresent())
                 .toList())

@@ -21,7 +21,7 @@ public final class Warnings {
    * what stands there, then each set. Pure; empty where nothing looks wrong.
    */
   public static List<Warning> of(Shop shop) {
-    List<Warning> warnings = new ArrayList<>(of(shop.settings(), shop.machines(), shop.vises()));
+    List<Warning> warnings = new ArrayList<>(of(shop.settings(), shop.machines(), square(shop)));
     warnings.addAll(SetWarnings.of(shop.standing()));
     shop.sets().forEach(set -> warnings.addAll(SetWarnings.of(set)));
     return List.copyOf(warnings);
@@ -66,7 +66,12 @@ public final class Warnings {
   public static List<Warning> ofBlanks(Shop shop) {
     List<Warning> warnings = new ArrayList<>();
     shop.machines().forEach(machine -> warnings.addAll(BlankWarnings.of(machine, shop.settings())));
-    shop.vises().forEach(vise -> warnings.addAll(BlankWarnings.of(vise)));
+    square(shop).forEach(vise -> warnings.addAll(BlankWarnings.of(vise)));
     return warnings;
+  }
+
+  /** Each row once: turned on its swivel base, a vise has the same readings. */
+  private static List<Vise> square(Shop shop) {
+    return shop.vises().stream().filter(vise -> !vise.isTurned()).toList();
   }
 }

@@ -33,7 +33,7 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
    * as needed: one too many only asks for another look.
    */
   public List<Measurand> suspects(Machine machine, Vise vise) {
-    return suspects.stream().filter(one -> one.isOf(machine.name(), vise.name())).toList();
+    return suspects.stream().filter(one -> one.isOf(machine.name(), vise.row())).toList();
   }
 
   /** The same with the suspects of one row under another name, too, by which it is printed. */

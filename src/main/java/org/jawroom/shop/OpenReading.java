@@ -82,7 +82,7 @@ public record OpenReading(Column column, Measurand measurand, Dimension value) {
           isOfMachine(column)
               ? Stream.of(of(machine, column))
               : Stream.of(
-                  new OpenReading(column, Measurand.of(column, vise.name()), ofVise(vise, column)));
+                  new OpenReading(column, Measurand.of(column, vise.row()), ofVise(vise, column)));
     };
   }
 
@@ -92,7 +92,7 @@ public record OpenReading(Column column, Measurand measurand, Dimension value) {
       for (Bolt bolt : mount.bolts()) {
         Dimension size = column == Column.HOLE_U ? bolt.holeU() : bolt.holeV();
         if (!mount.own() && size.isOpen()) {
-          holes.add(new OpenReading(column, Measurand.of(column, vise.name(), mount.name()), size));
+          holes.add(new OpenReading(column, Measurand.of(column, vise.row(), mount.name()), size));
         }
       }
     }

@@ -159,9 +159,9 @@ public final class ShopReader {
     List<Vise> vises = new ArrayList<>();
     for (Owners.Owner owner : owners.all()) {
       boolean partsKnown = allParts && !withParts.contains(owner.name());
-      new ViseReader(owner, ledger)
-          .read(parts.of(owner), mounts.of(owner), partsKnown)
-          .ifPresent(vises::add);
+      vises.addAll(
+          new ViseReader(owner, owners, ledger)
+              .read(parts.of(owner), mounts.of(owner), partsKnown));
     }
     return vises;
   }

@@ -52,7 +52,16 @@ public final class ClearanceFixtures {
                     v,
                     w,
                     OptionalLong.empty()));
-    return new Part(own.orElse(PartRole.ROW), row, rank, situation, u, v, w, tolerance);
+    return new Part(
+        own.orElse(PartRole.ROW),
+        row,
+        rank,
+        situation,
+        u,
+        v,
+        w,
+        tolerance,
+        java.util.Optional.empty());
   }
 
   /** A box carried by the frame, or the table. */

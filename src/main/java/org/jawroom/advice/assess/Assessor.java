@@ -228,7 +228,8 @@ public final class Assessor {
         .toList();
   }
 
+  /** A vise turned on its swivel base is none of its own. */
   private static boolean isOwned(Vise vise) {
-    return vise.quantity() > 0;
+    return vise.quantity() > 0 && !vise.isTurned();
   }
 }

@@ -49,7 +49,7 @@ final class OpenReadings {
           throw new IllegalArgumentException(column + " makes no pairing unknown");
       default ->
           ofVise(
-              Measurand.of(column, vise.name()),
+              Measurand.of(column, vise.row()),
               column,
               ViseReadings.of(vise, column),
               value -> ViseReadings.with(vise, column, Dimension.of(value)));
@@ -129,7 +129,7 @@ final class OpenReadings {
     Dimension bounds = reading.apply(mount);
     if (bounds.isOpen()) {
       ofVise(
-          Measurand.of(column, vise.name()),
+          Measurand.of(column, vise.row()),
           column,
           bounds,
           value -> with(mount, change.of(mount, Dimension.of(value))));
@@ -175,7 +175,7 @@ final class OpenReadings {
       if (bounds.isOpen()) {
         String item = mount.bolts().size() == 1 ? mount.name() : mount.name() + " bolt " + (at + 1);
         ofVise(
-            new Measurand(MOUNTS, vise.name(), item, word),
+            new Measurand(MOUNTS, vise.row(), item, word),
             column,
             bounds,
             value -> with(mount, withBolt(mount, at, column, Dimension.of(value))));

@@ -43,7 +43,7 @@ public record PrintedNames(Origins origins, PrintWriter err) {
   /** Prints a line for each name that will have dots; the reports themselves have it in full. */
   public void announce(Shop shop) {
     shop.machines().forEach(this::of);
-    shop.vises().forEach(this::of);
+    shop.vises().stream().filter(vise -> !vise.isTurned()).forEach(this::of);
   }
 
   /** A copy of the machine and its guards with printable names. */
@@ -60,9 +60,9 @@ public record PrintedNames(Origins origins, PrintWriter err) {
 
   /** A copy of the vise, its parts and mounts with printable names. */
   public Vise of(Vise vise) {
-    String name = vise.name();
+    String name = vise.row();
     return vise.toBuilder()
-        .name(printed(TableSpec.VISES, name))
+        .name(printed(TableSpec.VISES, name) + vise.name().substring(name.length()))
         .parts(
             vise.parts().stream()
                 .map(part -> part.withName(printed(TableSpec.VISE_PARTS, name, part.name())))

@@ -90,7 +90,7 @@ public final class CorrectedVerdicts {
         Machine machine = shop.machines().get(i);
         Vise vise = shop.vises().get(j);
         if (lengths.keySet().stream()
-            .anyMatch(reading -> reading.isOf(machine.name(), vise.name()))) {
+            .anyMatch(reading -> reading.isOf(machine.name(), vise.row()))) {
           List<String> names = List.of(machine.name(), vise.name());
           now.computeIfAbsent(
               names, none -> Pairing.solve(shop.settings(), machine, vise).verdict());

@@ -77,7 +77,7 @@ final class PartEnds {
       case HANDLE ->
           high ? knob(true).plus(reading("handle_depth", vise.handle().depth())) : knob(false);
       case BOLT -> bolt.orElseThrow().alongU(terms, vise.name(), high);
-      case ROW, WORK -> throw new IllegalArgumentException(part.name());
+      case BODY, ROW, WORK -> throw new IllegalArgumentException(part.name());
     };
   }
 
@@ -97,7 +97,7 @@ final class PartEnds {
             LinearForm end = bolt.orElseThrow().alongV(terms, vise.name(), high);
             yield high ? end : end.negated();
           }
-          case ROW, WORK -> throw new IllegalArgumentException(part.name());
+          case BODY, ROW, WORK -> throw new IllegalArgumentException(part.name());
         };
     return high ? half : half.negated();
   }
@@ -131,7 +131,7 @@ final class PartEnds {
             ? grip.plus(LinearForm.constant(2 * bolt.orElseThrow().thread()))
             : LinearForm.ZERO;
       }
-      case ROW, WORK -> throw new IllegalArgumentException(part.name());
+      case BODY, ROW, WORK -> throw new IllegalArgumentException(part.name());
     };
   }
 

@@ -33,7 +33,9 @@ public final class JobPart {
               heights(vise, job),
               vise.provenance().tolerance()));
     }
-    return parts;
+    return vise.swivel()
+        .map(swivel -> parts.stream().flatMap(part -> TurnedParts.strips(part, swivel)).toList())
+        .orElse(parts);
   }
 
   /** Its u limits: against the fixed jaw, or centred where both jaws move. */

@@ -6,6 +6,8 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.TurnedRectangle;
 import org.jawroom.shop.vise.VisePart;
 
 /**
@@ -14,6 +16,7 @@ import org.jawroom.shop.vise.VisePart;
  * @param row the row of {@code vise_parts} it comes from, if any; its role is then {@link
  *     PartRole#ROW} or {@link PartRole#HANDLE}
  * @param rank its position in the order of parts, which decides among equal margins
+ * @param outline of what it helps to cover, if it is one of the strips of a turned part
  */
 public record Part(
     PartRole role,
@@ -23,7 +26,8 @@ public record Part(
     OpeningInterval u,
     Interval v,
     Interval w,
-    long tolerance) {
+    long tolerance,
+    Optional<TurnedRectangle> outline) {
 
   /** A part that does not come from a row of {@code vise_parts}. */
   public static Part of(
@@ -33,7 +37,8 @@ public record Part(
       Interval v,
       Interval w,
       long tolerance) {
-    return new Part(role, Optional.empty(), rank(role, 0), situation, u, v, w, tolerance);
+    return new Part(
+        role, Optional.empty(), rank(role, 0), situation, u, v, w, tolerance, Optional.empty());
   }
 
   /**
@@ -44,7 +49,15 @@ public record Part(
   static Part of(VisePart row, int index, Situation situation, OpeningInterval u, long tolerance) {
     PartRole role = row.name().equals(VisePart.HANDLE) ? PartRole.HANDLE : PartRole.ROW;
     return new Part(
-        role, Optional.of(row), rank(role, index), situation, u, row.v(), row.w(), tolerance);
+        role,
+        Optional.of(row),
+        rank(role, index),
+        situation,
+        u,
+        row.v(),
+        row.w(),
+        tolerance,
+        Optional.empty());
   }
 
   /** Roles rank in their order; rows keep their own order, even if one of them is the handle. */
@@ -53,6 +66,7 @@ public record Part(
       case ROW -> PartRole.ROW.ordinal() + index;
       case WORK -> Integer.MAX_VALUE - 1;
       case BOLT, CLAMP -> Integer.MAX_VALUE;
+      case BODY -> PartRole.BASE.ordinal();
       default -> role.ordinal();
     };
   }
@@ -69,17 +83,40 @@ public record Part(
 
   /** Whether both are the same part of one vise in the same situation. */
   public boolean isSameAs(Part other) {
-    return role == other.role && row.equals(other.row) && situation == other.situation;
+    return role == other.role
+        && row.equals(other.row)
+        && situation == other.situation
+        && outline.isPresent() == other.outline.isPresent();
+  }
+
+  /** The same as another thing. */
+  Part as(PartRole other) {
+    return new Part(other, row, rank(other, 0), situation, u, v, w, tolerance, outline);
+  }
+
+  /** One of the strips that cover it turned, at every opening. */
+  Part strip(Rectangle strip, Optional<TurnedRectangle> of) {
+    return new Part(
+        role,
+        row,
+        rank,
+        situation,
+        OpeningInterval.constant(strip.x(), u.range()),
+        strip.y(),
+        w,
+        tolerance,
+        of);
   }
 
   /** A copy raised by {@code riser}. */
   public Part raised(long riser) {
-    return new Part(role, row, rank, situation, u, v, w.plus(riser), tolerance);
+    return new Part(role, row, rank, situation, u, v, w.plus(riser), tolerance, outline);
   }
 
   /** A copy that covers this part wherever it stands, up to {@code off} along u and along v. */
   public Part grown(long off) {
-    return new Part(role, row, rank, situation, u.grown(off), v.grown(off, off), w, tolerance);
+    return new Part(
+        role, row, rank, situation, u.grown(off), v.grown(off, off), w, tolerance, outline);
   }
 
   /**

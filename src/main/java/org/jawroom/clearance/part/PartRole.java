@@ -19,7 +19,12 @@ public enum PartRole {
   /** One of the bolts of the mount in use. */
   BOLT("bolts"),
   /** One of the strap clamps beside the base. */
-  CLAMP("clamps");
+  CLAMP("clamps"),
+  /**
+   * The base turned with all above it, of a vise that stands turned on its swivel base; it ranks as
+   * the base.
+   */
+  BODY("turned body");
 
   private final String word;
 

@@ -58,7 +58,9 @@ public final class ViseParts {
     }
     builder.rows();
     builder.parts.sort(Comparator.comparingInt(Part::rank));
-    return List.copyOf(builder.parts);
+    return vise.swivel()
+        .map(swivel -> TurnedParts.of(builder.parts, swivel))
+        .orElseGet(() -> List.copyOf(builder.parts));
   }
 
   private void base() {

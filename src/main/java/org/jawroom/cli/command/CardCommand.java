@@ -213,6 +213,12 @@ public final class CardCommand implements Callable<Integer> {
       if (!isReadable(vise.name())) {
         continue;
       }
+      if (vise.isTurned()) {
+        noCard(
+            "\"" + vise.name() + "\"",
+            "turned on its swivel base it has none; take the card of \"" + vise.row() + "\".");
+        continue;
+      }
       Vise printable = printed.of(vise);
       Optional<CardSubject> card = subject(reading, named, printable, job, unit);
       card.ifPresent(cards::add);

@@ -82,14 +82,19 @@ public final class Footprint {
   static Rectangle workArea(Vise vise, Orientation turn) {
     long widest = vise.opening().hi();
     Interval u = vise.jaws().both() ? Interval.around(0, widest / 2) : Interval.of(0, widest);
-    Interval v = Interval.around(0, vise.jaws().width() / 2);
-    return new Rectangle(turn.x(u, v), turn.y(u, v));
+    return work(vise, u, Interval.around(0, vise.jaws().width() / 2), turn);
   }
 
   /** The work area of a job: its workpiece between the jaws. */
   public static Rectangle part(Vise vise, Job job, Orientation turn) {
-    Interval u = JobPart.across(vise, job);
-    Interval v = JobPart.along(job);
-    return new Rectangle(turn.x(u, v), turn.y(u, v));
+    return work(vise, JobPart.across(vise, job), JobPart.along(job), turn);
+  }
+
+  /** What lies between the jaws; turned on a swivel base, the rectangle that holds it. */
+  private static Rectangle work(Vise vise, Interval u, Interval v, Orientation turn) {
+    return vise.swivel()
+        .map(swivel -> swivel.turned(new Rectangle(u, v)).hull())
+        .map(hull -> rectangle(hull.x(), hull.y(), turn))
+        .orElseGet(() -> rectangle(u, v, turn));
   }
 }

@@ -270,10 +270,16 @@ public final class JobPairing {
     return swept.with(JobPart.of(vise, job)).over(openings(job));
   }
 
-  /** The regions whose turn sets the jaws as the job requires. */
+  /**
+   * The regions whose turn sets the jaws as the job requires. Turned on a swivel base they lie
+   * along neither axis.
+   */
   private List<Region> regions(Job job) {
     return model.regions().stream()
-        .filter(region -> job.jawsAlong().isEmpty() || jaws(region) == job.jawsAlong().get())
+        .filter(
+            region ->
+                job.jawsAlong().isEmpty()
+                    || !vise.isTurned() && jaws(region) == job.jawsAlong().get())
         .toList();
   }
 

@@ -1,5 +1,6 @@
 package org.jawroom.report.explain;
 
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -91,17 +92,34 @@ record ExplainPairs(
                     line.figures, line.pair + ": " + line.where.replace(ANY_OPENING, "")));
   }
 
+  /** The strips of a turned part are one thing: the tightest of them stands for all. */
+  private List<Limit> tightest() {
+    Set<List<Object>> seen = new HashSet<>();
+    return pairs.stream()
+        .filter(
+            limit ->
+                limit.part().outline().isEmpty()
+                    || seen.add(
+                        List.of(
+                            limit.part().role(),
+                            limit.part().row(),
+                            limit.situation(),
+                            limit.guard().rank())))
+        .toList();
+  }
+
   /** The bolts of a mount are several boxes with one name; equal lines are printed once. */
   private Set<Line> distinct(Function<Limit, String> figures) {
     WhereWords where = new WhereWords(unit, machine, vise);
     Set<Line> distinct = new LinkedHashSet<>();
-    pairs.forEach(
-        limit ->
-            distinct.add(
-                new Line(
-                    figures.apply(limit),
-                    WhereWords.pair(limit),
-                    where.of(limit, openings.orElseThrow()))));
+    tightest()
+        .forEach(
+            limit ->
+                distinct.add(
+                    new Line(
+                        figures.apply(limit),
+                        WhereWords.pair(limit),
+                        where.of(limit, openings.orElseThrow()))));
     return distinct;
   }
 

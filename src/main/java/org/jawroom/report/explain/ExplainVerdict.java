@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.geometry.TurnedRectangle;
 import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
@@ -181,6 +182,21 @@ record ExplainVerdict(ExplainFacts facts) {
     if (outcome.shortestToolTooShort()) {
       cautions.add("the shortest tool does not clear the vise's bed");
     }
+    outcome
+        .vise()
+        .swivel()
+        .ifPresent(
+            swivel ->
+                cautions.add(
+                    "jaws at "
+                        + swivel.degrees()
+                        + " degrees: what turns is judged over the full opening, by strips that may"
+                        + " claim up to "
+                        + brief(TurnedRectangle.STRIP, Rounding.UP)
+                        + " "
+                        + unit().word()
+                        + " too much; where it is tapped square is judged as "
+                        + swivel.of()));
     outcome
         .recommended()
         .ifPresent(place -> outcome.caveats().forEach(caveat -> add(caveat, place, cautions)));

@@ -100,7 +100,8 @@ final class ViseData {
         part.u(),
         part.v(),
         part.w(),
-        part.tolerance());
+        part.tolerance(),
+        part.outline());
   }
 
   /** {@code u} is [lo, hi, lo, hi]: jaws closed, then open; {@code when} as for a guard. */

@@ -1,5 +1,7 @@
 package org.jawroom.report.readings;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
@@ -65,26 +67,47 @@ final class PartReadings {
 
   /** Adds the position of the part's end. */
   void addEdge() {
+    if (limit.part().outline().isPresent() && along != Along.W) {
+      addTurned();
+      return;
+    }
     if (limit.part().row().isPresent()) {
-      addRow(limit.part().row().get());
+      addRow(limit.part().row().get(), along, far);
       return;
     }
     switch (along) {
-      case U -> addAlong();
+      case U -> addAlong(far);
       case V -> addAcross();
       case W -> addHeight();
     }
   }
 
-  private void addRow(VisePart part) {
+  /** Turned on a swivel base, every end of a part may be the one that is near. */
+  private void addTurned() {
+    add("swivel_angles", "swivel_u");
+    Optional<VisePart> row = limit.part().row();
+    for (boolean end : List.of(false, true)) {
+      if (row.isPresent()) {
+        addRow(row.get(), Along.U, end);
+        addRow(row.get(), Along.V, end);
+      } else {
+        addAlong(end);
+      }
+    }
+    if (row.isEmpty()) {
+      addAcross();
+    }
+  }
+
+  private void addRow(VisePart part, Along along, boolean far) {
     String edge = along.name().toLowerCase(java.util.Locale.ROOT) + (far ? "_max" : "_min");
     String end = isOpen() ? "_open" : "_closed";
     add((along == Along.U ? edge + end : edge) + " of " + part.name());
   }
 
-  private void addAlong() {
+  private void addAlong(boolean far) {
     switch (limit.part().role()) {
-      case BASE -> add(far ? "front_reach" : "rear_reach");
+      case BASE, BODY -> add(far ? "front_reach" : "rear_reach");
       case FIXED_JAW -> {
         if (!far) {
           add("fixed_jaw_thickness");
@@ -124,7 +147,7 @@ final class PartReadings {
 
   private void addAcross() {
     switch (limit.part().role()) {
-      case BASE -> add("half of base_width");
+      case BASE, BODY -> add("half of base_width");
       case FIXED_JAW, MOVING_JAW, FRONT_JAW, REAR_JAW -> add("half of " + wider());
       case SCREW_REAR, SCREW_FRONT -> add("half of screw_diameter");
       case HANDLE -> add("handle_radius");
@@ -134,7 +157,7 @@ final class PartReadings {
 
   private void addHeight() {
     switch (limit.part().role()) {
-      case BASE -> {
+      case BASE, BODY -> {
         if (far) {
           add("bed_height");
         }
@@ -178,6 +201,6 @@ final class PartReadings {
   }
 
   private void add(String... names) {
-    readings.addAll(java.util.List.of(names));
+    readings.addAll(List.of(names));
   }
 }

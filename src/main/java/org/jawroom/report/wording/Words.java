@@ -250,8 +250,9 @@ public record Words(PeopleUnit unit) {
 
   /** Remarks that apply to all pairings of a vise. */
   public static String caution(Vise vise) {
-    return joined(
-        "; ", handleComesOff(vise) ? "handle off while cutting" : "", exact(vise.provenance()));
+    String turned = vise.isTurned() ? "jaws turned, claimed up to 5 mm (0.2 in) too large" : "";
+    String handle = handleComesOff(vise) ? "handle off while cutting" : "";
+    return joined("; ", joined("; ", turned, handle), exact(vise.provenance()));
   }
 
   private static String exact(Provenance provenance) {

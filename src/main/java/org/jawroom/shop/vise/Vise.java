@@ -26,6 +26,7 @@ import org.jawroom.shop.value.Require;
  * @param mass kg; empty if blank
  * @param clampForce kN; empty if blank
  * @param price of one more; empty: none can be bought
+ * @param swivel how it stands turned on its swivel base; empty: its jaws stand square
  */
 public record Vise(
     String name,
@@ -45,7 +46,8 @@ public record Vise(
     Optional<BigDecimal> clampForce,
     Optional<BigDecimal> price,
     Provenance provenance,
-    List<VisePart> parts) {
+    List<VisePart> parts,
+    Optional<Swivel> swivel) {
   public Vise {
     Require.named("vise", name);
     turns = Set.copyOf(turns);
@@ -55,6 +57,21 @@ public record Vise(
     Require.notNegative("opening", opening.lo());
     boltGrip.ifPresent(length -> Require.notNegative("bolt grip", length));
     Require.price(price);
+  }
+
+  /** The name of its row, which it shares with the same vise turned on its swivel base. */
+  public String row() {
+    return swivel.map(Swivel::of).orElse(name);
+  }
+
+  /** Whether it stands turned on its swivel base. */
+  public boolean isTurned() {
+    return swivel.isPresent();
+  }
+
+  /** This vise as it stands turned on its swivel base. */
+  public Vise turned(Swivel by) {
+    return toBuilder().name(by.name()).swivel(Optional.of(by)).build();
   }
 
   /** Height of the jaw tops above the underside, with the tallest plates. */
@@ -120,8 +137,11 @@ public record Vise(
     return Stream.concat(mounts.stream().map(Mount::name), clamps).toList();
   }
 
-  /** Whether strap clamps may hold it, which makes a mount beside its bolts. */
+  /**
+   * Whether strap clamps may hold it, which makes a mount beside its bolts. Turned, its body may
+   * stand over the flange, so that they may not.
+   */
   public boolean hasClampMount() {
-    return simple && strapFlange;
+    return simple && strapFlange && !isTurned();
   }
 }

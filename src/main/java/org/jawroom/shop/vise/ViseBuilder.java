@@ -35,6 +35,7 @@ public final class ViseBuilder {
   private Optional<BigDecimal> price = Optional.empty();
   private Provenance provenance = new Provenance(0, true, "", "");
   private List<VisePart> parts = List.of();
+  private Optional<Swivel> swivel = Optional.empty();
 
   ViseBuilder(String name) {
     this.name = name;
@@ -59,6 +60,7 @@ public final class ViseBuilder {
     this.price = vise.price();
     this.provenance = vise.provenance();
     this.parts = vise.parts();
+    this.swivel = vise.swivel();
   }
 
   public ViseBuilder name(String name) {
@@ -161,6 +163,12 @@ public final class ViseBuilder {
     return this;
   }
 
+  /** How it stands turned on its swivel base; square unless set. */
+  public ViseBuilder swivel(Optional<Swivel> swivel) {
+    this.swivel = swivel;
+    return this;
+  }
+
   /**
    * Builds the vise.
    *
@@ -185,6 +193,7 @@ public final class ViseBuilder {
         clampForce,
         price,
         provenance,
-        parts);
+        parts,
+        swivel);
   }
 }

@@ -64,6 +64,11 @@ public final class Owners {
     return Optional.ofNullable(owner);
   }
 
+  /** The row of that name; empty if there is none. */
+  public Optional<Owner> named(String name) {
+    return Optional.ofNullable(owners.get(Names.key(name)));
+  }
+
   /** The names listed in a cell, {@code ;} between; empty if it is blank: all. */
   public List<String> list(Row row, String column) {
     List<String> names = new ArrayList<>();

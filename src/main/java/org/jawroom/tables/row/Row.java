@@ -13,6 +13,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.value.Dimension;
+import org.jawroom.tables.cell.Angles;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.CellText;
 import org.jawroom.tables.cell.LengthRange;
@@ -176,6 +177,12 @@ public final class Row {
   public List<Long> lengths(String column) {
     ColumnSpec spec = spec(column);
     return read(column, cell -> lengths.lengths(spec, cell)).orElse(List.of());
+  }
+
+  /** Angles in degrees, each below 90 either way; see {@link Angles}. */
+  public Set<BigDecimal> angles(String column) {
+    return read(column, cell -> Angles.parse(cell.text(), ledger.sign().isCommaIn(cell)))
+        .orElse(Set.of());
   }
 
   public OptionalInt count(String column) {

@@ -14,6 +14,7 @@ public enum CellKind {
   SIZE("a length, 0 or more"),
   POSITIVE_SIZE("a length above 0"),
   LENGTHS("lengths, ; between, rising"),
+  ANGLES("angles in degrees below 90, ; between"),
   COUNT("a whole number, 0 or more"),
   MASS("a mass in kg or lb"),
   NUMBER("a number, 0 or more"),

@@ -1,5 +1,6 @@
 package org.jawroom.tables.schema;
 
+import static org.jawroom.tables.schema.CellKind.ANGLES;
 import static org.jawroom.tables.schema.CellKind.COUNT;
 import static org.jawroom.tables.schema.CellKind.LENGTH;
 import static org.jawroom.tables.schema.CellKind.MASS;
@@ -173,6 +174,25 @@ final class ViseColumns {
               "strap_flange",
               List.of("no", "yes"),
               "Whether strap clamps can hold it by a flange along its sides."),
+          ColumnSpec.optional(
+              "swivel_angles",
+              ANGLES,
+              "0",
+              "Of a vise on a swivel base: the angles at which it is used, in degrees from the jaws'"
+                  + " square position, as 30; 45. Each counts both ways; with a sign one way: + turns it"
+                  + " counterclockwise seen from above."),
+          ColumnSpec.optional(
+              "swivel_u",
+              LENGTH,
+              "needed only with swivel_angles",
+              "Fixed-jaw face (jaws = both: the middle) to the pivot of the swivel base, toward the"
+                  + " handle; below 0 if it lies behind the face."),
+          ColumnSpec.optional(
+              "swivel_radius",
+              SIZE,
+              "within base_width and the reaches",
+              "Of the round flange of the swivel base, for drawings; base_width and the two reaches"
+                  + " take in the flange."),
           ColumnSpec.unknown("mass", MASS, "Mass as it stands on the table, swivel plate included.")
               .notForEveryone(),
           ColumnSpec.optional(

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.value.Provenance;
@@ -15,6 +16,7 @@ import org.jawroom.shop.vise.Jaws;
 import org.jawroom.shop.vise.Mount;
 import org.jawroom.shop.vise.Projection;
 import org.jawroom.shop.vise.Screw;
+import org.jawroom.shop.vise.Swivel;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
 import org.jawroom.tables.row.Ledger;
@@ -25,22 +27,29 @@ import org.jawroom.tables.row.Row;
 /** Parses one row of {@code vises}. */
 public final class ViseReader {
   private final Owners.Owner owner;
+  private final Owners vises;
   private final Row row;
   private final Ledger ledger;
 
-  public ViseReader(Owners.Owner owner, Ledger ledger) {
+  /**
+   * A reader of one row.
+   *
+   * @param vises all rows of the table
+   */
+  public ViseReader(Owners.Owner owner, Owners vises, Ledger ledger) {
     this.owner = owner;
+    this.vises = vises;
     this.row = owner.row();
     this.ledger = ledger;
   }
 
   /**
-   * Empty, with faults, if the row is unsound.
+   * The vise, then the same at each angle of its swivel base. Empty, with faults, if the row is
+   * unsound.
    *
    * @param partsKnown whether all of its rows of vise_parts could be read
    */
-  public Optional<Vise> read(
-      List<VisePart> parts, List<MountReader.Named> bolts, boolean partsKnown) {
+  public List<Vise> read(List<VisePart> parts, List<MountReader.Named> bolts, boolean partsKnown) {
     String thing = "vise " + owner.name();
     OptionalInt quantity = row.count("quantity");
     boolean simple = !row.says("shape", "parts");
@@ -71,16 +80,18 @@ public final class ViseReader {
     Provenance provenance = ProvenanceCells.read(row, thing, ledger);
     String description = row.text("description");
     row.unit();
+    List<Swivel> swivels =
+        SwivelCells.read(owner, simple ? Optional.of(base) : Optional.empty(), vises);
     if (!simple && parts.isEmpty() && partsKnown) {
       row.fault("shape", "asks for rows of vise_parts, but this vise has none there");
     }
     if (!row.isSound()) {
-      return Optional.empty();
+      return List.of();
     }
     if (grip.isEmpty()) {
       ledger.tookDefault(row, thing + ": bolt_grip blank, so its bolts taken as bed_height high");
     }
-    return Optional.of(
+    Vise vise =
         Vise.builder(owner.name())
             .description(description)
             .quantity(quantity.getAsInt())
@@ -99,7 +110,8 @@ public final class ViseReader {
             .price(price)
             .provenance(provenance)
             .parts(parts)
-            .build());
+            .build();
+    return Stream.concat(Stream.of(vise), swivels.stream().map(vise::turned)).toList();
   }
 
   private Jaws jaws(String thing) {
