@@ -216,7 +216,7 @@ public final class CardCommand implements Callable<Integer> {
       if (vise.isTurned()) {
         noCard(
             "\"" + vise.name() + "\"",
-            "turned on its swivel base it has none; take the card of \"" + vise.row() + "\".");
+            "turned on its swivel base it has none; jawroom explain says where it stands.");
         continue;
       }
       Vise printable = printed.of(vise);
