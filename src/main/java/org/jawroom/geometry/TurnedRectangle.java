@@ -89,24 +89,24 @@ public record TurnedRectangle(Rectangle square, long pivot, double degrees) {
     return hull;
   }
 
-  /** For display alone: the u of a corner, see {@link #cornerV}. */
-  public double cornerU(boolean farU, boolean farV) {
+  /**
+   * The corners in order around it, for display alone: u as x and v as y, to the nearest
+   * half-nanometre.
+   */
+  public List<Corner> corners() {
+    long lo = square.x().lo() - pivot;
+    long hi = square.x().hi() - pivot;
+    Interval v = square.y();
+    return List.of(corner(lo, v.lo()), corner(hi, v.lo()), corner(hi, v.hi()), corner(lo, v.hi()));
+  }
+
+  /** A corner in the vise frame. */
+  public record Corner(long u, long v) {}
+
+  private Corner corner(long u, long v) {
     double signed = degrees < 0 ? -sine() : sine();
-    return pivot + localU(farU) * cosine() - localV(farV) * signed;
-  }
-
-  /** For display alone: the v of the corner that was at the far or near end along u and v. */
-  public double cornerV(boolean farU, boolean farV) {
-    double signed = degrees < 0 ? -sine() : sine();
-    return localU(farU) * signed + localV(farV) * cosine();
-  }
-
-  private long localU(boolean far) {
-    return (far ? square.x().hi() : square.x().lo()) - pivot;
-  }
-
-  private long localV(boolean far) {
-    return far ? square.y().hi() : square.y().lo();
+    return new Corner(
+        pivot + Math.round(u * cosine() - v * signed), Math.round(u * signed + v * cosine()));
   }
 
   /** Of the angle without its sign. */

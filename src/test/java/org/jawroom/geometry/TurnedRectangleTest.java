@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -46,6 +48,21 @@ class TurnedRectangleTest {
             assertTrue(polygon.intersects(JTS.toGeometry(near)), turned::toString);
           }
         }
+      }
+    }
+  }
+
+  @Test
+  void corners_randomRectangles_areThoseOfThePolygon() {
+    Random dice = new Random(7);
+    for (int i = 0; i < 200; i++) {
+      TurnedRectangle turned = random(dice);
+      Geometry polygon = polygon(turned);
+      for (TurnedRectangle.Corner corner : turned.corners()) {
+        Coordinate at = new Coordinate(corner.u(), corner.v());
+        assertTrue(
+            Arrays.stream(polygon.getCoordinates()).anyMatch(one -> one.distance(at) < 1),
+            () -> corner + " of " + turned);
       }
     }
   }

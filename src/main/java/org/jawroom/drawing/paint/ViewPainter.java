@@ -3,6 +3,7 @@ package org.jawroom.drawing.paint;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.EnumSet;
@@ -107,16 +108,17 @@ public final class ViewPainter {
     if (mark.ink() == Ink.BOLT) {
       bolt(area);
     } else {
+      Shape shape = mark.outline().isEmpty() ? thick(area) : projection.polygon(mark.outline());
       if (mark.ink().fill() != null) {
         pen.setColor(mark.ink().fill());
-        pen.fill(thick(area));
+        pen.fill(shape);
       }
       if (mark.ink().hatch() != null) {
         mark.ink().hatch().draw(pen, area);
       }
       pen.setStroke(mark.ink().stroke());
       pen.setColor(Color.BLACK);
-      pen.draw(area);
+      pen.draw(mark.outline().isEmpty() ? area : shape);
     }
     pen.setRenderingHint(SVGHints.KEY_END_GROUP, id);
   }

@@ -1,9 +1,12 @@
 package org.jawroom.drawing.paint;
 
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import org.jawroom.drawing.view.View;
 import org.jawroom.drawing.view.View.Flat;
 import org.jawroom.geometry.Interval;
+import org.jawroom.placement.space.Place;
 
 /** Maps half-nanometres of a view to points of the sheet, clipped at the frame. */
 public record ViewProjection(View view, Flat extent, Rectangle2D frame, double scale) {
@@ -25,6 +28,20 @@ public record ViewProjection(View view, Flat extent, Rectangle2D frame, double s
   boolean fills(Flat flat) {
     return flat.right().hull(extent.right()).equals(flat.right())
         && flat.up().hull(extent.up()).equals(flat.up());
+  }
+
+  /** A polygon of a plan. */
+  Path2D polygon(List<Place> corners) {
+    Path2D path = new Path2D.Double();
+    for (Place corner : corners) {
+      if (path.getCurrentPoint() == null) {
+        path.moveTo(right(corner.x()), up(corner.y()));
+      } else {
+        path.lineTo(right(corner.x()), up(corner.y()));
+      }
+    }
+    path.closePath();
+    return path;
   }
 
   Rectangle2D rectangle(Flat flat) {

@@ -222,6 +222,12 @@ public final class Scene {
         continue; // the same in both situations
       }
       String id = "part-" + number;
+      if (!part.outline().isEmpty()) {
+        if (drawn.add(part.part().name() + part.outline())) {
+          bodies.add(turned(view, id, part));
+        }
+        continue;
+      }
       boolean handle = part.part().handle() || part.part().situation() == Situation.LOADING;
       if (!part.closed().equals(part.swept()) && swept.add(view.flat(part.swept()))) {
         marks.add(
@@ -235,6 +241,24 @@ public final class Scene {
       open.part(id, view.flat(atLimit(part)), surelyAtLimit(part).map(view::flat));
     }
     marks.addAll(bodies);
+  }
+
+  /** A part turned on a swivel base, as it is rather than as the strips that cover it. */
+  private Mark turned(View view, String id, PlacedPart strip) {
+    Box hull =
+        layout.parts().stream()
+            .filter(part -> part.outline().equals(strip.outline()))
+            .filter(part -> part.part().isSameAs(strip.part()))
+            .map(PlacedPart::swept)
+            .reduce(Scene::hull)
+            .orElseThrow();
+    boolean handle = strip.part().handle() || strip.part().situation() == Situation.LOADING;
+    return new Mark(
+        id,
+        strip.part().name(),
+        ink(strip.part(), handle),
+        view.flat(hull),
+        view == View.PLAN ? strip.outline() : List.of());
   }
 
   /** The vises beside it with the jaws closed, at most the first part labelled. */

@@ -11,6 +11,7 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.geometry.TurnedRectangle;
 import org.jawroom.placement.bolting.Anchors;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
@@ -194,7 +195,17 @@ public final class Inspection {
         placed(part, greatest, turn, place),
         placed(part, openings, turn, place),
         surely(part, least, turn, place),
-        surely(part, greatest, turn, place));
+        surely(part, greatest, turn, place),
+        part.outline().stream()
+            .flatMap(outline -> outline.corners().stream())
+            .map(corner -> placed(corner, turn, place))
+            .toList());
+  }
+
+  private static Place placed(TurnedRectangle.Corner corner, Orientation turn, Place place) {
+    Interval u = Interval.of(corner.u(), corner.u());
+    Interval v = Interval.of(corner.v(), corner.v());
+    return new Place(turn.x(u, v).lo() + place.x(), turn.y(u, v).lo() + place.y());
   }
 
   /** What all values of a part's open readings share; clamps and work are taken as they are. */

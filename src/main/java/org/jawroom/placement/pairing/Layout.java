@@ -42,6 +42,8 @@ public record Layout(
    * @param surelyClosed what it covers at the least opening whatever its open readings are, the
    *     same as {@code closed} if it has none; empty if that is nothing
    * @param surelyOpen likewise at the greatest
+   * @param outline the corners seen from above, in order, of the turned part that it is a strip of;
+   *     empty for any other
    */
   public record PlacedPart(
       Part part,
@@ -49,7 +51,12 @@ public record Layout(
       Box open,
       Box swept,
       Optional<Box> surelyClosed,
-      Optional<Box> surelyOpen) {}
+      Optional<Box> surelyOpen,
+      List<Place> outline) {
+    public PlacedPart {
+      outline = List.copyOf(outline);
+    }
+  }
 
   public Layout {
     parts = List.copyOf(parts);

@@ -66,6 +66,10 @@ final class OpenData {
   }
 
   private static boolean isFixed(Vise vise, OpenReading reading) {
+    if (vise.isTurned() && !reading.isOfMachine()) {
+      // Strips cover what turns; they are worked out, not moved.
+      return true;
+    }
     return switch (reading.column()) {
       case SLOT_WIDTH, SLOT_PITCH, BOLT_SPACING, BOLT_U, BOLT_HOLE_U, BOLT_HOLE_V, HOLE_U, HOLE_V ->
           true;
@@ -82,7 +86,7 @@ final class OpenData {
   /** The moves of a part: its ends closed, then open, along u, then along v and w. */
   static List<Object> moves(Vise vise, Part part) {
     List<Object> moves = new ArrayList<>();
-    if (part.role() != PartRole.BOLT && part.row().isEmpty()) {
+    if (!vise.isTurned() && part.role() != PartRole.BOLT && part.row().isEmpty()) {
       for (int end = 0; end < 8; end++) {
         Axis axis = end < 4 ? Axis.X : end < 6 ? Axis.Y : Axis.Z;
         boolean open = end == 2 || end == 3;

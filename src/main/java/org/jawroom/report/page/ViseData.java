@@ -50,6 +50,7 @@ final class ViseData {
           .with("both", vise.jaws().both())
           .with("jaw", vise.jaws().width())
           .with("base", base ? vise.base().width().length() : null)
+          .with("turned", vise.isTurned())
           .with("mounts", mounts(vise))
           .with("parts", parts(vise, ViseParts.of(vise, Certainty.AT_WORST, new Blanks())))
           .with("bolts", fastened)
@@ -117,6 +118,7 @@ final class ViseData {
         .with("w", PageValues.ends(part.w()))
         .with("tolerance", part.tolerance())
         .with("moves", OpenData.moves(vise, part))
+        .with("strip", part.outline().isPresent())
         .map();
   }
 }

@@ -157,7 +157,9 @@ const Checks = (() => {
 
   /* Lists the gaps at the moment shown; fields stay as they are while these are the same. */
   function update(ctx, now) {
-    const all = rows(ctx, now);
+    // The rows of checks name no turned vise.
+    made.box.hidden = ctx.vise.turned === true;
+    const all = made.box.hidden ? [] : rows(ctx, now);
     const keys = all.map((row) => row.key).join('\n\n');
     if (keys !== listed) {
       listed = keys;

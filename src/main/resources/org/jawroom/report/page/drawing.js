@@ -43,7 +43,7 @@ const Drawing = (() => {
 
   function partClass(part) {
     const name = slug(part);
-    return 'part ' + (own.includes(name) ? 'p-' + name : 'p-other');
+    return 'part ' + (part.strip === true ? 'strip ' : '') + (own.includes(name) ? 'p-' + name : 'p-other');
   }
 
   /*

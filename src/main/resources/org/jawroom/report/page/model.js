@@ -168,7 +168,18 @@ const Model = (() => {
     const found = [];
     pairs(machine, vise, state, (part, guard) => found.push(pair(
       part, guard, partBox(vise, part, state), guardBox(data, machine, vise, guard, state), state)));
-    return found.sort(tightestFirst);
+    return found.sort(tightestFirst).filter(tightestStrip());
+  }
+
+  /* Of the strips that cover one turned part the tightest alone, at each guard. */
+  function tightestStrip() {
+    const seen = new Set();
+    return (gap) => {
+      const pair = gap.part.name + '\n' + gap.guard.name;
+      const again = gap.part.strip === true && seen.has(pair);
+      seen.add(pair);
+      return !again;
+    };
   }
 
   /*

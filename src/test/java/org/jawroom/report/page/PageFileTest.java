@@ -4,20 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jawroom.geometry.Length;
 import org.jawroom.reference.RandomShops;
 import org.jawroom.reference.RandomShops.Profile;
 import org.jawroom.report.wording.Cautions;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.value.Dimension;
+import org.jawroom.shop.vise.Base;
+import org.jawroom.shop.vise.Swivel;
 import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 
@@ -101,5 +107,30 @@ class PageFileTest {
     byte[] digest =
         MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
     return "sha256-" + Base64.getEncoder().encodeToString(digest);
+  }
+
+  /** Turned on a swivel base, parts are strips; no value is supposed of what they cover. */
+  @Test
+  void html_ofATurnedVise_marksItsStripsAndFixesItsReadings() throws Exception {
+    Shop shop = ShopPage.example().shop();
+    Vise plain = shop.vises().get(0);
+    Base base = plain.base();
+    Vise open =
+        plain.withBase(
+            new Base(
+                base.bedHeight(),
+                Dimension.within(base.width().length() - 2, base.width().length()),
+                base.rearReach(),
+                base.frontReach()));
+    Swivel swivel =
+        new Swivel(plain.name(), BigDecimal.valueOf(30), 40 * Length.MM, OptionalLong.empty());
+    String html = ShopPage.of(shop.withVises(List.of(open.turned(swivel)))).html();
+    assertTrue(html.contains("\"strip\":true"));
+    assertTrue(html.contains("\"turned\":true"));
+    assertTrue(
+        Pattern.compile("\"name\":\"base_width\",\"range\":[^}]*\"fixed\":true")
+            .matcher(html)
+            .find());
+    assertFalse(html.contains("[\"base_width\","), "no end moves with it");
   }
 }
