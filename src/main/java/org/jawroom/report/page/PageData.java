@@ -12,6 +12,7 @@ import org.jawroom.report.wording.PairingWords;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Standing;
 
 /** All data that the page shows and computes with; lengths in half-nanometres. */
 final class PageData {
@@ -53,8 +54,28 @@ final class PageData {
     data.put("cautions", Cautions.ALL);
     data.put("machines", machines);
     data.put("vises", vises);
-    data.put("pairings", pairings.stream().map(PagePairing::data).toList());
+    data.put("pairings", pairings.stream().map(pairing -> pairing(shop, pairing)).toList());
     return data;
+  }
+
+  /** The data of a pairing, and where the vise stands on the machine now. */
+  private static Map<String, Object> pairing(Shop shop, PagePairing pairing) {
+    List<Object> stands =
+        shop.standing().stream()
+            .filter(one -> one.machine().name().equals(pairing.outcome().machine().name()))
+            .filter(one -> one.vise().name().equals(pairing.outcome().vise().name()))
+            .map(PageData::stand)
+            .toList();
+    return new Facts().withAll(pairing.data()).with("stands", stands).map();
+  }
+
+  /** [turn, mount, x, y]. */
+  private static Object stand(Standing standing) {
+    return List.of(
+        standing.place().handleTo().word(),
+        standing.vise().mountNames().indexOf(standing.mount()),
+        standing.x(),
+        standing.y());
   }
 
   /**

@@ -33,6 +33,7 @@ public final class PageFile {
           "scene.js",
           "drawing.js",
           "drag.js",
+          "standing.js",
           "readout.js",
           "openreadings.js",
           "checks.js",

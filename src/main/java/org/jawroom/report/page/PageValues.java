@@ -52,6 +52,11 @@ final class PageValues {
   static final class Facts {
     private final Map<String, Object> map = new LinkedHashMap<>();
 
+    Facts withAll(Map<String, Object> others) {
+      map.putAll(others);
+      return this;
+    }
+
     Facts with(String key, Object value) {
       boolean idle =
           value == null

@@ -24,7 +24,8 @@ const Pairing = (() => {
     };
     if (pairing.seats !== undefined) {
       ctx.seats = pairing.seats.map(Model.seat);
-      ctx.state = tightest(recommended());
+      ctx.standing = Standing.states(ctx, recommended());
+      ctx.state = tightest(ctx.standing.length > 0 ? ctx.standing[0] : recommended());
     }
     build();
   }
@@ -205,7 +206,11 @@ const Pairing = (() => {
         Controls.button('Recommended place', () => {
           ctx.state = tightest(recommended());
           sync();
-        }, { id: 'to-recommended' })));
+        }, { id: 'to-recommended' }),
+        ...Standing.buttons(ctx, (state) => {
+          ctx.state = tightest(state);
+          sync();
+        })));
     return box;
   }
 

@@ -42,7 +42,8 @@ const Readout = (() => {
     }
     if (now.turn !== pairing.turn || now.mount !== pairing.mount || now.x !== pairing.at[0]
         || now.y !== pairing.at[1]) {
-      words.push('The vise has been moved: it no longer stands where it is recommended.');
+      words.push(Standing.words(ctx, now)
+        || 'The vise has been moved: it no longer stands where it is recommended.');
     }
     return words.join(' ');
   }

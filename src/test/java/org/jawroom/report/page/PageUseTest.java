@@ -18,6 +18,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.PairingWords;
+import org.jawroom.shop.Standing;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.AfterAll;
@@ -481,5 +482,25 @@ class PageUseTest {
       assertTrue(text.contains(title), text);
       assertTrue(text.contains("Lock out before reaching in"), text);
     }
+  }
+
+  /** A vise that stands there now is shown where it stands; the recommended place is a button. */
+  @Test
+  void pairing_thatStandsThereNow_opensWhereItStands() throws Exception {
+    Standing standing =
+        page.shop().standing().stream()
+            .filter(one -> one.vise().name().equals("centring 80"))
+            .findFirst()
+            .orElseThrow();
+    go(standing.machine().name(), standing.vise().name());
+    assertEquals(List.of(standing.x(), standing.y()), List.of(shown().get("x"), shown().get("y")));
+    assertTrue(browser.byId("pairing").getText().contains("Here it stands now."));
+    browser.byId("to-recommended").click();
+    browser.settled();
+    assertFalse(browser.byId("pairing").getText().contains("Here it stands now."));
+    browser.byId("to-standing-1").click();
+    browser.settled();
+    assertEquals(List.of(standing.x(), standing.y()), List.of(shown().get("x"), shown().get("y")));
+    quiet();
   }
 }
