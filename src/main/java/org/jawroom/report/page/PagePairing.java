@@ -6,6 +6,7 @@ import org.jawroom.advice.Advice;
 import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Bolted;
 
 /** What the page keeps of a solved pairing. */
@@ -27,7 +28,8 @@ public final class PagePairing {
   /** {@code advice}: that on the pairing. */
   public static PagePairing of(Advice advice, SolvedPairing solved) {
     Outcome outcome = solved.outcome();
-    List<Bolted> held = outcome.recommended().isPresent() ? solved.model().bolted() : List.of();
+    boolean isDrawn = outcome.recommended().isPresent() || outcome.verdict() == Verdict.UNKNOWN;
+    List<Bolted> held = isDrawn ? solved.model().bolted() : List.of();
     return new PagePairing(
         outcome,
         PairingData.of(

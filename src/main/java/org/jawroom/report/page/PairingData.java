@@ -14,6 +14,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Bolted;
 import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.space.Play;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.CaveatWords;
@@ -46,7 +47,15 @@ final class PairingData {
     if (outcome.verdict() == Verdict.NO_MOUNT) {
       facts.with("misses", PageValues.linesInBoth(words -> words.misses(outcome, model.misses())));
     }
-    outcome.recommended().ifPresent(place -> draw(outcome, place, held, facts));
+    outcome
+        .recommended()
+        .ifPresentOrElse(
+            place -> draw(outcome, place, held, facts),
+            () -> {
+              if (!held.isEmpty()) {
+                start(outcome, model, held, facts);
+              }
+            });
     range.ifPresent(
         by -> facts.with("range", List.of(by.left(), by.right(), by.front(), by.rear())));
     return facts.map();
@@ -64,6 +73,37 @@ final class PairingData {
         .with("noseNotBelow", boxed(place.noseNotBelow()))
         .with("limit", place.limit().map(limit -> limit(outcome, place, limit)).orElse(null))
         .with("seats", bolted.stream().map(PairingData::seat).toList());
+  }
+
+  /**
+   * Where supposing begins for a pairing that open readings leave unknown: with the most margin at
+   * best, as near as its mount holds for sure.
+   */
+  private static void start(Outcome outcome, Model model, List<Bolted> held, Facts facts) {
+    Optional<Roomiest> best = model.atBest().roomiest();
+    Bolted seat =
+        held.stream()
+            .filter(
+                one ->
+                    best.filter(
+                            place ->
+                                place.handleTo() == one.turn()
+                                    && place.mount().equals(one.fastening().name()))
+                        .isPresent())
+            .findFirst()
+            .orElse(held.get(0));
+    Rectangle places = seat.places().get(0);
+    facts
+        .with("start", true)
+        .with("turn", seat.turn().word())
+        .with("mount", seat.fastening().index())
+        .with(
+            "at",
+            List.of(
+                places.x().nearest(best.map(Roomiest::x).orElse(0L)),
+                places.y().nearest(best.map(Roomiest::y).orElse(0L))))
+        .with("openings", PageValues.ends(outcome.vise().opening()))
+        .with("seats", held.stream().map(PairingData::seat).toList());
   }
 
   private static int mount(Recommendation place, List<Bolted> bolted) {

@@ -152,7 +152,7 @@ const Drawing = (() => {
   /* The nearest gaps as dimension lines with their numbers; `axes` names the axes across and up. */
   function dimensions(ctx, frame, axes, marker, into, room) {
     ctx.gaps.slice(0, 3).forEach((gap, index) => {
-      if (!axes.includes(gap.axis)) {
+      if (!axes.includes(gap.axis) || Words.endless(gap.gap)) {
         return;
       }
       const state = Words.state(gap);

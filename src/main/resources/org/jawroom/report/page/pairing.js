@@ -203,7 +203,7 @@ const Pairing = (() => {
           ctx.state = tightest(ctx.state);
           sync();
         }, { id: 'to-tightest' }),
-        Controls.button('Recommended place', () => {
+        Controls.button(ctx.pairing.start === true ? 'Starting place' : 'Recommended place', () => {
           ctx.state = tightest(recommended());
           sync();
         }, { id: 'to-recommended' }),
@@ -358,8 +358,7 @@ const Pairing = (() => {
     const supposing = OpenReadings.words(ctx);
     const words = (supposing === '' ? '' : supposing + ', no verdict. ') + (gaps.length === 0
       ? 'Nothing listed can be hit now.'
-      : 'Now: ' + Words.state(gaps[0]).word + ', margin ' + Words.withUnit(Words.fineDown(gaps[0].margin))
-        + ', ' + Readout.pairWords(gaps[0]) + '.');
+      : 'Now: ' + Readout.stateWords(gaps[0]));
     if (parts.now.textContent !== words) {
       parts.now.textContent = words;
     }

@@ -2,6 +2,13 @@
 const Readout = (() => {
   const pairWords = (gap) => gap.part.name + ' – ' + gap.guard.name;
 
+  /* The state of a gap, its margin and its pair. */
+  function stateWords(gap) {
+    const state = Words.state(gap);
+    return state.word + (state.name === 'open' ? '' : ', margin ' + Words.withUnit(Words.fineDown(gap.margin)))
+      + ', ' + pairWords(gap) + '.';
+  }
+
   function row(gap, index) {
     const state = Words.state(gap);
     const number = index < 3 ? Drawing.NUMBERS[index] + ' ' : '';
@@ -21,8 +28,7 @@ const Readout = (() => {
       + Words.withUnit(Words.fineDown(most)) + ', here: ';
     return swept.length === 0
       ? over + 'nothing listed can be hit.'
-      : over + Words.state(swept[0]).word + ', margin ' + Words.withUnit(Words.fineDown(swept[0].margin))
-        + ', ' + pairWords(swept[0]) + '.';
+      : over + stateWords(swept[0]);
   }
 
   function moment(now) {
@@ -43,7 +49,7 @@ const Readout = (() => {
     if (now.turn !== pairing.turn || now.mount !== pairing.mount || now.x !== pairing.at[0]
         || now.y !== pairing.at[1]) {
       words.push(Standing.words(ctx, now)
-        || 'The vise has been moved: it no longer stands where it is recommended.');
+        || (pairing.start === true ? '' : 'The vise has been moved: it no longer stands where it is recommended.'));
     }
     return words.join(' ');
   }
@@ -122,7 +128,7 @@ const Readout = (() => {
   }
 
   return {
-    pairWords: pairWords, measures: measures, row: row, here: here, moment: moment, travel: travel, inSlots: inSlots,
+    stateWords: stateWords, measures: measures, row: row, here: here, moment: moment, travel: travel, inSlots: inSlots,
     tape: tape, range: range, doubts: doubts, held: held,
   };
 })();

@@ -16,8 +16,8 @@ const Standing = (() => {
   function words(ctx, now) {
     const here = ctx.standing.some((one) => one.turn === now.turn && one.mount === now.mount
       && one.x === now.x && one.y === now.y);
-    if (!here) {
-      return '';
+    if (!here || ctx.pairing.start === true) {
+      return here ? 'Here it stands now.' : '';
     }
     const ways = [
       ...way(ctx.pairing.at[0] - now.x, 'right', 'left'),

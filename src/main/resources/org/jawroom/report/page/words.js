@@ -7,14 +7,18 @@ const Words = (() => {
   const BEYOND = ' beyond';
   let unit = 'mm';
 
+  /* Whether a length rests on a reading without end: nobody knows it. */
+  const endless = (length) => Math.abs(length) >= 25e6 * Model.MM;
+
   function digits(count, decimals) {
     const text = String(Math.abs(count)).padStart(decimals + 1, '0');
     const cut = text.length - decimals;
     return (count < 0 ? '−' : '') + text.slice(0, cut) + '.' + text.slice(cut);
   }
 
-  const down = (length, grain) => digits(Math.floor(length / grain[0]), grain[1]);
-  const up = (length, grain) => digits(Math.ceil(length / grain[0]), grain[1]);
+  const known = (length, words) => (endless(length) ? '?' : words());
+  const down = (length, grain) => known(length, () => digits(Math.floor(length / grain[0]), grain[1]));
+  const up = (length, grain) => known(length, () => digits(Math.ceil(length / grain[0]), grain[1]));
   /* A distance from a table edge, its sign in words. */
   const fromEdge = (length, rounded) => (length < 0
     ? rounded(length, COARSE[unit]).replace('−', '') + BEYOND
@@ -23,6 +27,9 @@ const Words = (() => {
 
   /* Hit, too close, just clear or clear: a name for the style, a word for people. */
   function state(pair) {
+    if (pair.gap < 0 && endless(pair.gap)) {
+      return { name: 'open', word: 'not measured' };
+    }
     if (pair.gap < 0) {
       return { name: 'hit', word: 'hit' };
     }
@@ -34,6 +41,7 @@ const Words = (() => {
 
   return {
     state: state,
+    endless: endless,
     unit: () => unit,
     use: (word) => {
       unit = word;

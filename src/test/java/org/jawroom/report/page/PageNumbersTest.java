@@ -67,7 +67,7 @@ class PageNumbersTest {
 
   private static final String RECOMMENDED =
       "const data = JSON.parse(document.getElementById('data').textContent);"
-          + "return data.pairings.map((pairing, i) => { if (pairing.at === undefined) { return ''; }"
+          + "return data.pairings.map((pairing, i) => { if (pairing.at === undefined || pairing.start === true) { return ''; }"
           + "const machine = data.machines[Math.floor(i / data.vises.length)];"
           + "const vise = data.vises[i % data.vises.length];"
           + "const seat = pairing.seats.map(Model.seat)"
@@ -363,7 +363,7 @@ class PageNumbersTest {
           (List<?>)
               browser.run(
                   "const data = JSON.parse(document.getElementById('data').textContent);"
-                      + "return data.pairings.map((pairing, i) => { if (pairing.at === undefined) { return ''; }"
+                      + "return data.pairings.map((pairing, i) => { if (pairing.at === undefined || pairing.start === true) { return ''; }"
                       + "const machine = data.machines[Math.floor(i / data.vises.length)];"
                       + "const seat = pairing.seats.map(Model.seat)"
                       + ".find((one) => one.turn === pairing.turn && one.mount === pairing.mount);"

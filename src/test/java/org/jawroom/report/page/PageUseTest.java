@@ -421,7 +421,6 @@ class PageUseTest {
     assertEquals(0, count("#plan"));
     assertTrue(browser.text("pairing").contains("Why nothing holds it"));
     go("long knee mill", "swivelling old vise");
-    assertEquals(0, count("#plan"));
     assertTrue(browser.text("pairing").contains("Not measured"));
     assertTrue(
         browser.text("pairing").contains("vises.rear_projection_closed"), browser.text("pairing"));
@@ -482,6 +481,25 @@ class PageUseTest {
       assertTrue(text.contains(title), text);
       assertTrue(text.contains("Lock out before reaching in"), text);
     }
+  }
+
+  /** Nothing is known of the rear cover until a value is supposed; the verdict stays unknown. */
+  @Test
+  void pairing_unknown_showsGapsOnceAValueIsSupposed() throws Exception {
+    go("offered mill", "plain 125");
+    assertTrue(
+        browser.byId("now").getText().contains("not measured"), browser.byId("now")::getText);
+    browser.run("document.getElementById('suppose').open = true");
+    browser.byId("suppose-0-value").sendKeys("45", Keys.TAB);
+    browser.settled();
+    String now = browser.byId("now").getText();
+    assertTrue(now.startsWith("Supposing rear_gap is 45.00 mm, no verdict. Now: clear"), now);
+    assertEquals("? unknown", browser.find(By.cssSelector("#pairing .badge")).getText());
+    browser.byId("suppose-nothing").click();
+    browser.settled();
+    assertTrue(
+        browser.byId("now").getText().contains("not measured"), browser.byId("now")::getText);
+    quiet();
   }
 
   /** A vise that stands there now is shown where it stands; the recommended place is a button. */
