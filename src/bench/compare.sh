@@ -6,7 +6,7 @@ set -eu
 cd "$(dirname "$0")/../.."
 folder=$1
 size=${2:-1000}
-java -cp target/jawroom.jar:target/test-classes org.jawroom.reference.BigShop "$size" "$size" "$folder/shop" 1
+java -cp target/jawroom.jar:target/test-classes org.jawroom.reference.random.BigShop "$size" "$size" "$folder/shop" 1
 for clearance in 6 8; do
   java -Xmx512m -jar target/jawroom.jar matrix "$folder/shop" -o "$folder/$clearance" --no-workbook \
     --clearance "${clearance}mm" >/dev/null

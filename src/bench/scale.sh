@@ -10,7 +10,7 @@ test $# -gt 0 || set -- 100 300 1000 3000
 mvn -q dependency:build-classpath -Dmdep.outputFile="$folder/classpath" -Dmdep.includeScope=test
 for size in "$@"; do
   java -cp "target/classes:target/test-classes:$(cat "$folder/classpath")" \
-    org.jawroom.reference.BigShop "$size" "$size" "$folder/$size" 1
+    org.jawroom.reference.random.BigShop "$size" "$size" "$folder/$size" 1
   command time -o "$folder/took" -f '%e %U %S %M' \
     java -Xmx512m -jar target/jawroom.jar matrix "$folder/$size" -o - --threads 2 >/dev/null 2>&1
   awk -v n="$size" '{

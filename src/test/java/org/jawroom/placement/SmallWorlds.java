@@ -27,7 +27,7 @@ import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.draft.MachineDraft;
 import org.jawroom.shop.Settings;
 
 /**

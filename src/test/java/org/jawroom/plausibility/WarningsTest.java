@@ -16,7 +16,7 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.reference.SettingsDraft;
+import org.jawroom.reference.draft.SettingsDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.Standing;

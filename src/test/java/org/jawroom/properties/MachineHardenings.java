@@ -7,7 +7,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.draft.MachineDraft;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;

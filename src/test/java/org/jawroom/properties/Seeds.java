@@ -1,8 +1,8 @@
 package org.jawroom.properties;
 
-import org.jawroom.reference.RandomShops;
-import org.jawroom.reference.RandomShops.Profile;
-import org.jawroom.reference.ShopCsv;
+import org.jawroom.reference.random.RandomShops;
+import org.jawroom.reference.random.RandomShops.Profile;
+import org.jawroom.reference.random.ShopCsv;
 import org.jawroom.shop.Shop;
 
 /** The random shops that the properties are tried on. */

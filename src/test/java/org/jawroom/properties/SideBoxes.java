@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
-import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.draft.MachineDraft;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Dimension;

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
-import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.random.RandomShops;
+import org.jawroom.reference.random.RandomShops.Profile;
+import org.jawroom.reference.random.ShopCsv;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
 

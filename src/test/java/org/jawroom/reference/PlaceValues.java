@@ -10,11 +10,11 @@ import org.jawroom.reference.ReferenceOutcome.Limiting;
 import org.jawroom.reference.ReferenceOutcome.Place;
 
 /** Puts the values that each solver reports of a placement and its limit under common names. */
-final class PlaceValues {
+public final class PlaceValues {
   private PlaceValues() {}
 
   /** The values of the reference. */
-  static void put(Map<String, Object> values, Place place) {
+  public static void put(Map<String, Object> values, Place place) {
     values.put("turn", place.turn());
     values.put("mount", place.mount());
     values.put("x", place.x());
@@ -44,7 +44,7 @@ final class PlaceValues {
    *
    * @param edge whether the model determines the edge that faces the guard; on a tie it does not
    */
-  static void put(Map<String, Object> values, Recommendation place, boolean edge) {
+  public static void put(Map<String, Object> values, Recommendation place, boolean edge) {
     values.put("turn", place.handleTo());
     values.put("mount", place.mount());
     values.put("x", place.x());

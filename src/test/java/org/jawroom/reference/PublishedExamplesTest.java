@@ -15,6 +15,8 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.reference.RefGuard.Block;
+import org.jawroom.reference.draft.MachineDraft;
+import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;

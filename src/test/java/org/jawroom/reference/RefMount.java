@@ -24,7 +24,7 @@ import org.jawroom.shop.vise.Vise;
  * @param parts the boxes of its bolts or clamps; empty likewise
  * @param overTable the box that must lie wholly over the table top; {@code null} for bolts
  */
-record RefMount(
+public record RefMount(
     RefSlots slots,
     RefLevel level,
     String name,
@@ -38,7 +38,7 @@ record RefMount(
     Stud overTable) {
 
   /** The name of the mount of strap clamps. */
-  static final String CLAMPS = "clamps";
+  public static final String CLAMPS = "clamps";
 
   /** A rectangle in the vise frame. */
   record Stud(Span u, Span v) {}

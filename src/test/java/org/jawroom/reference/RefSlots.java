@@ -8,7 +8,7 @@ import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;
 
 /** The T-slots of a table: their centre lines and the threads that go with them. */
-record RefSlots(Machine machine) {
+public record RefSlots(Machine machine) {
   /** DIN 508 (transcribed): slot width and the thread that goes with it, mm. */
   private static final long[][] THREADS = {
     {5, 4}, {6, 5}, {8, 6}, {10, 8}, {12, 10}, {14, 12}, {18, 16}, {22, 20}, {28, 24}, {36, 30},
@@ -18,7 +18,7 @@ record RefSlots(Machine machine) {
   private static final int STEPS_DOWN = 2;
 
   /** The thread for a slot's width, or 0 if no bolt fits. */
-  static long thread(long slotWidth) {
+  public static long thread(long slotWidth) {
     List<Long> threads = threads(slotWidth, false);
     return threads.isEmpty() ? 0 : threads.get(0);
   }

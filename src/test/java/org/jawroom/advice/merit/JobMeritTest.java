@@ -17,7 +17,7 @@ import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.job.Unchecked;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.reference.JobDraft;
+import org.jawroom.reference.draft.JobDraft;
 import org.jawroom.report.Made;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;

@@ -12,7 +12,7 @@ import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.draft.MachineDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;

@@ -11,7 +11,7 @@ import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.OpeningInterval;
-import org.jawroom.reference.ViseDraft;
+import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;

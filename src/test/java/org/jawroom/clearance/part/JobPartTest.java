@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Interval;
-import org.jawroom.reference.ViseDraft;
+import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;

@@ -17,7 +17,7 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.TurnedRectangle;
-import org.jawroom.reference.ViseDraft;
+import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.When;

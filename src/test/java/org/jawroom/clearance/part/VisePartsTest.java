@@ -14,7 +14,7 @@ import org.jawroom.clearance.gap.Pair;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.reference.ViseDraft;
+import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;

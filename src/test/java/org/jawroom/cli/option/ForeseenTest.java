@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.jawroom.advice.Advisor;
 import org.jawroom.app.run.Solving;
 import org.jawroom.launch.Main;
-import org.jawroom.reference.BigShop;
+import org.jawroom.reference.random.BigShop;
 import org.jawroom.report.page.PageFile;
 import org.jawroom.report.page.PagePairing;
 import org.jawroom.shop.Shop;

@@ -13,7 +13,7 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.draft.MachineDraft;
 import org.jawroom.shop.machine.Machine;
 import org.junit.jupiter.api.Test;
 

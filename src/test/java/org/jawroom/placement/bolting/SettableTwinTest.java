@@ -14,7 +14,7 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.reference.MachineDraft;
+import org.jawroom.reference.draft.MachineDraft;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;
 import org.junit.jupiter.api.Test;

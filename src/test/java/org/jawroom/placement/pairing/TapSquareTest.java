@@ -12,9 +12,9 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Place;
-import org.jawroom.reference.RandomShops;
-import org.jawroom.reference.RandomShops.Profile;
-import org.jawroom.reference.ShopCsv;
+import org.jawroom.reference.random.RandomShops;
+import org.jawroom.reference.random.RandomShops.Profile;
+import org.jawroom.reference.random.ShopCsv;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
 

@@ -26,7 +26,7 @@ import org.jawroom.clearance.part.PartRole;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.random.RandomShops.Profile;
 import org.jawroom.report.card.CheckSheet;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;

@@ -23,7 +23,7 @@ import org.jawroom.clearance.gap.Pair;
 import org.jawroom.clearance.guard.MachineGuards;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.random.RandomShops.Profile;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.OpenReading;

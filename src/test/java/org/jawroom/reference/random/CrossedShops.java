@@ -1,11 +1,13 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jawroom.geometry.Length;
-import org.jawroom.reference.RandomShops.Feature;
+import org.jawroom.reference.draft.MachineDraft;
+import org.jawroom.reference.draft.ViseDraft;
+import org.jawroom.reference.random.RandomShops.Feature;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;

@@ -1,11 +1,14 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
-import org.jawroom.reference.RandomShops.Feature;
+import org.jawroom.reference.RefSlots;
+import org.jawroom.reference.draft.MachineDraft;
+import org.jawroom.reference.draft.ViseDraft;
+import org.jawroom.reference.random.RandomShops.Feature;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.value.Dimension;
 

@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -7,6 +7,8 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.reference.draft.MachineDraft;
+import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
@@ -133,7 +135,7 @@ public final class RandomShops {
     }
 
     /** Whether a shop has so many guards that solving takes several times as long. */
-    boolean isCrowded() {
+    public boolean isCrowded() {
       return features.contains(Feature.CLUTTER) || features.contains(Feature.SIXTEEN_BOXES);
     }
 
@@ -157,7 +159,7 @@ public final class RandomShops {
    * A shop of {@code each} machines and as many vises, the first vise generated for the first
    * machine and so on, to be solved in all pairings.
    */
-  static Shop shop(Profile profile, long seed, int each) {
+  public static Shop shop(Profile profile, long seed, int each) {
     Set<Feature> features = features(profile, seed);
     Dice dice = dice(features, seed * 1_000_003 + profile.ordinal());
     // Apart from the other dice, so that shops without these features stay as they are.

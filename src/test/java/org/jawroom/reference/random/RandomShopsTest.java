@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,8 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.RefMount;
+import org.jawroom.reference.RefSlots;
+import org.jawroom.reference.ReferenceOutcome;
 import org.jawroom.reference.ReferenceOutcome.Place;
+import org.jawroom.reference.ReferencePairing;
+import org.jawroom.reference.random.RandomShops.Profile;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;

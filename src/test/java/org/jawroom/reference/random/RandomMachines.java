@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -12,7 +12,8 @@ import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.reference.RandomShops.Feature;
+import org.jawroom.reference.draft.MachineDraft;
+import org.jawroom.reference.random.RandomShops.Feature;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Side;

@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.draft;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -10,7 +10,10 @@ import java.util.Set;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.reference.RandomShops.Feature;
+import org.jawroom.reference.RefSlots;
+import org.jawroom.reference.draft.MachineDraft;
+import org.jawroom.reference.draft.ViseDraft;
+import org.jawroom.reference.random.RandomShops.Feature;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.When;
 import org.jawroom.shop.vise.Bolt;

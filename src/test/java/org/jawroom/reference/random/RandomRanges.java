@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -23,10 +23,10 @@ import org.jawroom.shop.vise.Screw;
 import org.jawroom.shop.vise.Vise;
 
 /** Opens a few readings of a machine and a vise, as if they were known within bounds only. */
-final class RandomRanges {
+public final class RandomRanges {
 
   /** The forms of a reading within bounds. */
-  enum Form {
+  public enum Form {
     TWO_SIDED,
     AT_MOST,
     AT_LEAST,
@@ -50,14 +50,14 @@ final class RandomRanges {
   }
 
   /** A pairing with open readings, and the forms that these have. */
-  record Opened(Machine machine, Vise vise, Set<Form> forms) {}
+  public record Opened(Machine machine, Vise vise, Set<Form> forms) {}
 
   /**
    * Opens one to four readings.
    *
    * @param margin of the pairing as it is, half-nanometres
    */
-  static Opened open(Machine machine, Vise vise, long seed, long margin) {
+  public static Opened open(Machine machine, Vise vise, long seed, long margin) {
     RandomRanges ranges = new RandomRanges(seed, margin);
     ranges.machine(machine);
     ranges.vise(vise);

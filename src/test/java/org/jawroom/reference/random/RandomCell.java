@@ -1,24 +1,24 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.random.RandomShops.Profile;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 
 /** Random shops of a few machines, vises and jobs, some of them for sale. */
-final class RandomCell {
+public final class RandomCell {
   private static final int PAIRS = 3;
 
   private RandomCell() {}
 
   /** Deterministic for a seed. */
-  static Shop shop(Profile profile, long seed) {
+  public static Shop shop(Profile profile, long seed) {
     Random random = new Random(seed * 31 + profile.ordinal());
     List<Machine> machines = new ArrayList<>();
     List<Vise> vises = new ArrayList<>();
@@ -48,11 +48,12 @@ final class RandomCell {
     return BigDecimal.valueOf(1 + random.nextInt(60_000), random.nextBoolean() ? 2 : 0);
   }
 
-  static Machine machine(Machine m, String name, boolean candidate, Optional<BigDecimal> price) {
+  public static Machine machine(
+      Machine m, String name, boolean candidate, Optional<BigDecimal> price) {
     return m.toBuilder().name(name).candidate(candidate).price(price).build();
   }
 
-  static Vise vise(Vise v, String name, int quantity, Optional<BigDecimal> price) {
+  public static Vise vise(Vise v, String name, int quantity, Optional<BigDecimal> price) {
     return v.toBuilder().name(name).quantity(quantity).price(price).build();
   }
 

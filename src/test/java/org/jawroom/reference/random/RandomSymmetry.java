@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -7,6 +7,8 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.reference.draft.MachineDraft;
+import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Sides;
 import org.jawroom.shop.value.Dimension;

@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.draft;
 
 import java.util.OptionalLong;
 import org.jawroom.shop.Settings;

@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -6,20 +6,21 @@ import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
-import org.jawroom.reference.RandomShops.Profile;
+import org.jawroom.reference.draft.JobDraft;
+import org.jawroom.reference.random.RandomShops.Profile;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.vise.Vise;
 
 /** Random shops with a few jobs, most of them near the limits of vise and machine. */
-final class RandomJobs {
+public final class RandomJobs {
   private static final int JOBS = 3;
 
   private RandomJobs() {}
 
   /** The shop of that profile and seed with jobs and a jaw play. Deterministic. */
-  static Shop shop(Profile profile, long seed) {
+  public static Shop shop(Profile profile, long seed) {
     Shop bare = RandomShops.shop(profile, seed);
     // Many widths end on the same grid as the openings, so that edges touch.
     Dice dice = new Dice(seed * 7919 + profile.ordinal(), profile.isInch());

@@ -1,7 +1,9 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.reference.draft.MachineDraft;
+import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Bolt;

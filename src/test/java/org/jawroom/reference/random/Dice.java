@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.util.List;
 import java.util.OptionalLong;

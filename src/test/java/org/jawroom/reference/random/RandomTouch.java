@@ -1,10 +1,13 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.reference.ReferenceOutcome;
 import org.jawroom.reference.ReferenceOutcome.Usable;
+import org.jawroom.reference.ReferencePairing;
+import org.jawroom.reference.draft.SettingsDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;

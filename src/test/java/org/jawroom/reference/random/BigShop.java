@@ -1,4 +1,4 @@
-package org.jawroom.reference;
+package org.jawroom.reference.random;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,7 +11,9 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Length;
-import org.jawroom.reference.RandomShops.Feature;
+import org.jawroom.reference.draft.MachineDraft;
+import org.jawroom.reference.draft.ViseDraft;
+import org.jawroom.reference.random.RandomShops.Feature;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
