@@ -146,7 +146,8 @@ public final class Advised {
                     Arrays.stream(positions).map(Invented::mm).toList(),
                     Arrays.stream(positions).map(x -> new Place(Invented.mm(x), 0)).toList(),
                     Optional.of(Orientation.FRONT),
-                    "base bolts"));
+                    "base bolts",
+                    0));
     return this;
   }
 

@@ -64,14 +64,11 @@ public final class SolvedPairing {
   /**
    * Details of each of several vises that stand side by side, over the full opening range; they
    * share turn and mount.
+   *
+   * @param row that of {@link #sideBySide}, or equal to it
    */
   public List<Inspection> inspections(SideBySide row, List<Place> places) {
-    Region region =
-        rule.regions().stream()
-            .filter(own -> row.handleTo().filter(turn -> turn == own.turn()).isPresent())
-            .filter(own -> own.fastening().name().equals(row.mount()))
-            .findFirst()
-            .orElseThrow();
+    Region region = rule.regions().get(row.region());
     return places.stream()
         .map(
             place ->

@@ -14,15 +14,21 @@ import org.jawroom.placement.space.Place;
  *     across them one with margin ≥ 0
  * @param handleTo their turn; empty if not even one fits
  * @param mount the name of their mount, or empty
+ * @param region the index of the region they stand in, of those searched; −1 if not even one fits
  */
 public record SideBySide(
-    List<Long> positions, List<Place> places, Optional<Orientation> handleTo, String mount) {
+    List<Long> positions,
+    List<Place> places,
+    Optional<Orientation> handleTo,
+    String mount,
+    int region) {
   public SideBySide {
     positions = List.copyOf(positions);
     places = List.copyOf(places);
   }
 
-  public static final SideBySide NONE = new SideBySide(List.of(), List.of(), Optional.empty(), "");
+  public static final SideBySide NONE =
+      new SideBySide(List.of(), List.of(), Optional.empty(), "", -1);
 
   public int count() {
     return positions.size();

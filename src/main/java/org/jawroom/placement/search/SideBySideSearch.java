@@ -45,7 +45,8 @@ public final class SideBySideSearch {
   public SideBySide most(List<Region> regions, long shortfall) {
     SideBySide most = SideBySide.NONE;
     Interval openings = vise.vise().opening();
-    for (Region region : regions) {
+    for (int index = 0; index < regions.size(); index++) {
+      Region region = regions.get(index);
       FreeSpace space = region.space(openings);
       Window reached = Candidate.of(region, machine, vise, openings).reaching(shortfall);
       long apart = apart(region);
@@ -60,7 +61,8 @@ public final class SideBySideSearch {
                     positions,
                     positions.stream().map(at -> place(space, band.get(), at)).toList(),
                     Optional.of(region.turn()),
-                    region.fastening().name());
+                    region.fastening().name(),
+                    index);
           }
         }
       }

@@ -126,7 +126,7 @@ class SideBySideTest {
     List<Place> five = LongStream.range(0, 5).mapToObj(x -> new Place(x, 7)).toList();
     SideBySide row =
         new SideBySide(
-            five.stream().map(Place::x).toList(), five, Optional.of(Orientation.FRONT), "m");
+            five.stream().map(Place::x).toList(), five, Optional.of(Orientation.FRONT), "m", 0);
     assertEquals(five.subList(1, 4), row.middle(3));
     assertEquals(five.subList(1, 3), row.middle(2));
     assertEquals(five.subList(0, 4), row.middle(4));
