@@ -29,14 +29,14 @@ public final class StandingSheet {
             styles,
             NAME,
             List.of(
-                new Heading("Machine", 24),
+                new Heading("Machine", 22),
                 new Heading("Vise", 20),
                 new Heading("There", 16),
                 new Heading("Margin", 9),
-                new Heading("Limited by", 34),
-                new Heading("Stands", 52),
-                new Heading("To the recommended place", 40),
-                new Heading("Mind", 40)),
+                new Heading("Limited by", 28),
+                new Heading("Stands", 48),
+                new Heading("To the recommended place", 34),
+                new Heading("Mind", 38)),
             2);
   }
 
