@@ -15,6 +15,11 @@ final class TitleBlock {
   private static final BasicStroke THIN = new BasicStroke(0.6f);
   private static final int MAX_TITLE_LINES = 3;
 
+  /** The sizes of the lines, the first that goes; a place must not lose one of its measures. */
+  private static final double[] SIZES = {Lettering.PLAIN, Key.SIZE, 5.5, 4.75, 4};
+
+  private static final String MORE = "… more than goes here: jawroom explain has all of it";
+
   private final Graphics2D pen;
   private final Rectangle2D frame;
   private final double scale;
@@ -39,13 +44,7 @@ final class TitleBlock {
     title(caption.title());
     rule();
     double bottom = frame.getMaxY() - captionHeight(caption) - 13.5 - Key.height(open);
-    double size = goes(caption.lines(), Lettering.PLAIN, bottom) ? Lettering.PLAIN : Key.SIZE;
-    for (String line : caption.lines()) {
-      List<String> wrapped = lines(Typeface.PLAIN, size, line);
-      if (y + wrapped.size() * (size + 1.5) <= bottom) {
-        write(Typeface.PLAIN, size, wrapped);
-      }
-    }
+    lines(caption.lines(), bottom);
     y = bottom;
     rule();
     new Key(pen, frame.getMinX() + 4, y, frame.getWidth() - 8, open).paint();
@@ -55,6 +54,25 @@ final class TitleBlock {
     y += 15;
     rule();
     write(Typeface.BOLD, Lettering.SMALL, lines(Typeface.BOLD, Lettering.SMALL, caption.caution()));
+  }
+
+  private void lines(List<String> all, double bottom) {
+    double size = SIZES[0];
+    for (int i = 1; i < SIZES.length && !goes(all, size, bottom); i++) {
+      size = SIZES[i];
+    }
+    boolean whole = goes(all, size, bottom);
+    double room = whole ? bottom : bottom - (size + 1.5);
+    for (String line : all) {
+      List<String> wrapped = lines(Typeface.PLAIN, size, line);
+      if (y + wrapped.size() * (size + 1.5) > room) {
+        break;
+      }
+      write(Typeface.PLAIN, size, wrapped);
+    }
+    if (!whole) {
+      write(Typeface.PLAIN, size, List.of(MORE));
+    }
   }
 
   /**

@@ -137,4 +137,38 @@ class SetCommandsTest {
     assertTrue(err.toString().contains("jawroom explain --set"), err.toString());
     assertFalse(Files.exists(file));
   }
+
+  /** However many there are, the place of each stands beside the views. */
+  @Test
+  void draw_eightVises_losesNoMeasure() throws Exception {
+    Path tables = Files.createDirectory(folder.resolve("tables"));
+    for (String table :
+        List.of("machines", "vises", "guards", "mounts", "vise_parts", "settings")) {
+      Files.copy(Path.of("inputs/demo", table + ".csv"), tables.resolve(table + ".csv"));
+    }
+    List<String> rows = new ArrayList<>(List.of("set,vise"));
+    for (String vise :
+        List.of(
+            "toolroom 80",
+            "plain 125",
+            "plain 160",
+            "six inch",
+            "six inch swivel",
+            "long stroke 160",
+            "centring 80",
+            "centring 125")) {
+      rows.add("eight," + vise);
+    }
+    Files.write(tables.resolve("sets.csv"), rows);
+    Path file = folder.resolve("eight.svg");
+    String[] draw = {
+      "draw", tables.toString(), "bridge mill", "--set", "eight", "-o", file.toString()
+    };
+    assertEquals(0, Main.run(draw, new PrintWriter(out, true), new PrintWriter(err, true)));
+    String svg = Files.readString(file);
+    for (int number = 1; number <= 8; number++) {
+      assertTrue(svg.contains(">" + number + ". "), "no. " + number);
+    }
+    assertTrue(svg.contains("Drawn in full: no. "), "the last line");
+  }
 }
