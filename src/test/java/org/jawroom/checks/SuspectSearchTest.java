@@ -52,10 +52,14 @@ class SuspectSearchTest {
       List.of(Profile.PLAIN, Profile.TOLERANCES, Profile.BOTH_JAWS, Profile.CLUTTERED);
   private static final long TOLERANCE = Length.MM / 2;
 
+  /** Readings of which every set of three is tried. */
+  private static final int FEW = 12;
+
   private int nothingWrong;
   private int oneWrong;
   private int twoWrong;
   private int threeWrong;
+  private int everyThree;
   private int severalChoices;
   private int toldApart;
 
@@ -70,6 +74,7 @@ class SuspectSearchTest {
     assertTrue(oneWrong >= 30, "one wrong " + oneWrong);
     assertTrue(twoWrong >= 10, "two wrong " + twoWrong);
     assertTrue(threeWrong >= 5, "three wrong " + threeWrong);
+    assertTrue(everyThree >= 3, "every set of three " + everyThree);
     assertTrue(severalChoices >= 20, "several choices " + severalChoices);
     assertTrue(toldApart >= 20, "told apart " + toldApart);
   }
@@ -159,9 +164,9 @@ class SuspectSearchTest {
 
   /**
    * Every set of one reading; if none explains the checks, every set of two; if none of these does,
-   * only the sets of three that are listed, since there are too many others.
+   * every set of three of few readings, and of many only the sets that are listed.
    */
-  private static void agreeWithAllSets(Suspicion suspicion, Terms terms, String input) {
+  private void agreeWithAllSets(Suspicion suspicion, Terms terms, String input) {
     List<Unknown> readings =
         suspicion.checks().stream()
             .flatMap(check -> check.form().terms().keySet().stream())
@@ -180,7 +185,17 @@ class SuspectSearchTest {
         }
       }
     }
-    if (sets.isEmpty()) {
+    if (sets.isEmpty() && readings.size() <= FEW) {
+      for (int i = 0; i < readings.size(); i++) {
+        for (int j = 0; j < i; j++) {
+          for (int k = 0; k < j; k++) {
+            Set<Unknown> three = Set.of(readings.get(i), readings.get(j), readings.get(k));
+            addIfItExplains(three, suspicion.checks(), terms, sets);
+          }
+        }
+      }
+      everyThree++;
+    } else if (sets.isEmpty()) {
       for (List<Suspect> choice : suspicion.choices()) {
         Set<Unknown> three =
             choice.stream()

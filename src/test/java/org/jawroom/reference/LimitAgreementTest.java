@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.stream.Collectors;
 import org.jawroom.advice.blank.BlankGaps;
 import org.jawroom.advice.blank.BlankLimit;
 import org.jawroom.advice.blank.BlankLimits;
@@ -76,8 +77,19 @@ class LimitAgreementTest {
             + "\n"
             + ShopCsv.text(
                 shop.withMachines(List.of(opened.machine())).withVises(List.of(opened.vise())));
-    for (BlankLimit limit :
-        BlankLimits.of(settings, opened.machine(), opened.vise(), outcome.missing())) {
+    List<BlankLimit> limits =
+        BlankLimits.of(settings, opened.machine(), opened.vise(), outcome.missing());
+    // Section 8: the gaps, and what only helps where it is smaller.
+    assertEquals(
+        OpenReading.of(opened.machine(), opened.vise(), outcome.missing()).stream()
+            .filter(
+                reading ->
+                    BlankGaps.isGap(reading.column())
+                        || ViseReadings.SMALLER_HELPS.contains(reading.column()))
+            .collect(Collectors.toSet()),
+        limits.stream().map(BlankLimit::reading).collect(Collectors.toSet()),
+        paste);
+    for (BlankLimit limit : limits) {
       relations.merge(limit.relation(), 1, Integer::sum);
       Filled at = new Filled(settings, opened.machine(), opened.vise(), limit.reading());
       String why = limit + "\n" + paste;
