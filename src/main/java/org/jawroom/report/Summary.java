@@ -25,6 +25,7 @@ import org.jawroom.report.matrix.MatrixWorkbook;
 import org.jawroom.report.matrix.PairingsSheet;
 import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.report.matrix.TallySheet;
+import org.jawroom.report.set.SetWords;
 import org.jawroom.report.standing.StandingSheet;
 import org.jawroom.report.standing.StandingWords;
 import org.jawroom.report.tally.ShopOutcomes;
@@ -150,12 +151,16 @@ public final class Summary {
   }
 
   private void sets(List<SetOutcome> sets) {
+    SetWords words = new SetWords(unit, shop.settings());
     for (ViseSet set : shop.sets()) {
       List<SetOutcome> its = sets.stream().filter(one -> one.set().equals(set)).toList();
       List<String> fits =
           its.stream()
               .filter(one -> one.fits() == SetOutcome.Fits.YES)
-              .map(one -> PlainText.forTerminal(one.machine().name()))
+              .map(
+                  one ->
+                      PlainText.forTerminal(one.machine().name())
+                          + (words.finding(one) == Finding.FITS ? "" : " (with a caveat)"))
               .limit(MACHINES_SHOWN)
               .toList();
       long unknown = its.stream().filter(one -> one.fits() == SetOutcome.Fits.UNKNOWN).count();

@@ -1,9 +1,12 @@
 package org.jawroom.placement.set;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.placement.pairing.Inspection;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Machine;
@@ -48,8 +51,10 @@ public record SetOutcome(
    * @param pairing the vise alone on the machine
    * @param there details of the place, over the full opening range and without hand room
    * @param nextGap along the slots to the next vise; empty for the last
+   * @param handRoom whether its handle has hand room there
    */
-  public record Stand(SolvedPairing pairing, Inspection there, OptionalLong nextGap) {
+  public record Stand(
+      SolvedPairing pairing, Inspection there, OptionalLong nextGap, boolean handRoom) {
 
     public Vise vise() {
       return pairing.outcome().vise();
@@ -57,6 +62,18 @@ public record SetOutcome(
 
     public Recommendation place() {
       return there.place();
+    }
+
+    /** The pairing as if this were its place, {@code awkward} without hand room. */
+    public Outcome placed() {
+      return pairing
+          .outcome()
+          .at(
+              handRoom ? Verdict.FITS : Verdict.AWKWARD,
+              place(),
+              Optional.of(vise().opening()),
+              pairing.caveatsAt(place()),
+              Optional.empty());
     }
   }
 

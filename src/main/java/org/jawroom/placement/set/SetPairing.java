@@ -141,9 +141,16 @@ public final class SetPairing {
               Inspection.at(pairing.model(), footing.region(), place),
               i + 1 < row.size()
                   ? OptionalLong.of(gap(row.get(i), row.get(i + 1)))
-                  : OptionalLong.empty()));
+                  : OptionalLong.empty(),
+              hasHandRoom(
+                  pairing.model(), footing.region(), pairing.outcome().vise().opening(), place)));
     }
     return stands;
+  }
+
+  private static boolean hasHandRoom(Model model, Region region, Interval opening, Place place) {
+    Region withHandRoom = model.regionsWithHandRoom().get(model.regions().indexOf(region));
+    return withHandRoom.field(opening).margin(place.x(), place.y()) >= 0;
   }
 
   private static long gap(RowSearch.Stand left, RowSearch.Stand right) {

@@ -80,11 +80,18 @@ record SetPage(SetOutcome set, SetWords words, RunFacts run, long spacing) {
             + ShortNames.cut(set.set().name(), longest)
             + " on "
             + ShortNames.cut(set.machine().name(), longest),
-        words.signed(set).substring(2));
+        words.stamp(set));
   }
 
   private List<String> alarms() {
-    return words.minds(set).stream().map(mind -> "Mind: " + mind + ".").toList();
+    List<String> alarms = new ArrayList<>();
+    if (SetWords.isInDoubt(set)) {
+      alarms.add(
+          "NOT A GO: gaps found on the machine say that a reading may be wrong. Put the tables"
+              + " right, make a new card. Do not run on this one.");
+    }
+    words.minds(set).forEach(mind -> alarms.add("Mind: " + mind + "."));
+    return alarms;
   }
 
   private Block grid(CardBlocks blocks, int longest) {

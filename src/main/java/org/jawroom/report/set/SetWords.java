@@ -44,6 +44,22 @@ public record SetWords(PeopleUnit unit, Settings settings) {
     return finding(outcome).sign() + " " + word;
   }
 
+  /** The verdict at the head of a card: what is wrong before any clearance. */
+  public String stamp(SetOutcome outcome) {
+    if (isTooHeavy(outcome)) {
+      return "too heavy";
+    }
+    if (isInDoubt(outcome)) {
+      return "fits, in doubt";
+    }
+    return minds(outcome).isEmpty() ? "fits" : "fits, with a caveat";
+  }
+
+  /** Whether a pairing of it needs a reading that checks say may be wrong. */
+  public static boolean isInDoubt(SetOutcome outcome) {
+    return outcome.stands().stream().anyMatch(stand -> !stand.placed().inDoubt().isEmpty());
+  }
+
   /** {@code 2 × plain 100, wide 150}. */
   public static String vises(ViseSet set) {
     return set.members().stream()
@@ -101,34 +117,41 @@ public record SetWords(PeopleUnit unit, Settings settings) {
 
   private List<String> marks(Machine machine, SetOutcome.Stand stand) {
     Recommendation place = stand.place();
-    List<String> marks =
-        new ArrayList<>(
-            new CaveatWords(unit)
-                .of(stand.pairing().caveatsAt(place), stand.pairing().outcome().inDoubt(), place));
-    if (place.handGap().isPresent() && place.handGap().getAsLong() < settings.handRoom()) {
-      marks.add(
-          CaveatWords.HANDLE_HAS
-              + unit.brief(place.handGap().getAsLong(), Rounding.DOWN)
-              + " of room");
+    CaveatWords caveats = new CaveatWords(unit);
+    List<String> marks = new ArrayList<>(caveats.of(stand.placed()));
+    if (!stand.handRoom()) {
+      marks.add("awkward: " + caveats.hand(stand.placed()));
     }
     marks.addAll(new Words(unit).placeMarks(machine, place));
     return marks;
   }
 
+  /** What the vises weigh, as far as that is known. */
+  private static BigDecimal together(ViseSet set) {
+    return set.members().stream()
+        .flatMap(
+            member ->
+                member.vise().mass().stream()
+                    .map(mass -> mass.multiply(BigDecimal.valueOf(member.count()))))
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private static boolean isTooHeavy(SetOutcome outcome) {
+    return outcome
+        .machine()
+        .maxLoad()
+        .filter(load -> load.compareTo(together(outcome.set())) < 0)
+        .isPresent();
+  }
+
   private static Optional<String> tooHeavy(SetOutcome outcome) {
     Optional<BigDecimal> load = outcome.machine().maxLoad();
-    BigDecimal together = BigDecimal.ZERO;
-    boolean allKnown = true;
-    for (ViseSet.Member member : outcome.set().members()) {
-      Optional<BigDecimal> mass = member.vise().mass();
-      allKnown &= mass.isPresent();
-      together =
-          together.add(mass.orElse(BigDecimal.ZERO).multiply(BigDecimal.valueOf(member.count())));
-    }
-    if (load.isPresent() && load.get().compareTo(together) < 0) {
+    boolean allKnown =
+        outcome.set().members().stream().allMatch(one -> one.vise().mass().isPresent());
+    if (isTooHeavy(outcome)) {
       return Optional.of(
           "too heavy: "
-              + Figures.kilograms(together)
+              + Figures.kilograms(together(outcome.set()))
               + " kg or more on a table that bears "
               + Figures.kilograms(load.get())
               + " kg");

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.reference.draft.MachineDraft;
 import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.Settings;
@@ -114,6 +115,25 @@ class SetPairingTest {
     long needed = (6 + 70 + 70 + 6 + 50 + 70 + 6) * MM;
     assertEquals(SetOutcome.Fits.NO, solve(table(needed - 2), with.build(), other.build()).fits());
     assertEquals(OptionalLong.of(0), solve(table(needed), with.build(), other.build()).least());
+  }
+
+  /** In the middle of the table, the handle has what is left of the half beside its 70. */
+  @Test
+  void handle_belowAtAndAboveHandRoom_isAwkwardThenFits() {
+    ViseDraft with = vise("with", 100 * MM);
+    with.screwHeight = Dimension.of(40 * MM);
+    with.screwDiameter = Dimension.of(10 * MM);
+    with.handleRadius = Dimension.of(70 * MM);
+    with.handleDepth = Dimension.of(20 * MM);
+    long needed = 2 * (70 * MM + Settings.DEFAULTS.handRoom());
+    assertEquals(Verdict.AWKWARD, placed(solve(table(needed - 2), with.build())));
+    assertEquals(Verdict.FITS, placed(solve(table(needed), with.build())));
+    assertEquals(Verdict.FITS, placed(solve(table(needed + 2), with.build())));
+  }
+
+  private static Verdict placed(SetOutcome outcome) {
+    assertEquals(SetOutcome.Fits.YES, outcome.fits());
+    return outcome.stands().get(0).placed().verdict();
   }
 
   @Test

@@ -162,10 +162,10 @@ public record CardSubject(
     List<CardRow.Stand> stands =
         set.stands().stream().map(one -> CardRow.Stand.of(one.vise(), one.there())).toList();
     return new CardSubject(
-        stand.pairing().outcome(),
+        stand.placed(),
         Optional.empty(),
         there.place(),
-        stand.pairing().caveatsAt(there.place()),
+        stand.placed().caveats(),
         there.pairs(),
         there.layout(),
         Optional.empty(),
