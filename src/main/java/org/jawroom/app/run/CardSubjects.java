@@ -1,5 +1,6 @@
 package org.jawroom.app.run;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -13,6 +14,7 @@ import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.standing.StandingWords;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
@@ -74,7 +76,9 @@ public record CardSubjects(
   /** A vise where it stands. */
   public Optional<CardSubject> ofStanding(StandingOutcome there) {
     Vise vise = there.pairing().outcome().vise();
-    Optional<CardSubject> card = CardSubject.of(there, warnings(vise));
+    List<String> warnings = new ArrayList<>(new StandingWords(unit).close(there));
+    warnings.addAll(warnings(vise));
+    Optional<CardSubject> card = CardSubject.of(there, warnings);
     if (card.isEmpty()) {
       refused.accept(
           pair(vise), "it hits something there or stands off the slots: see jawroom explain --at.");

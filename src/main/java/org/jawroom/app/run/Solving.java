@@ -19,8 +19,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
-import org.jawroom.placement.standing.StandingOutcome;
-import org.jawroom.placement.standing.StandingPairing;
+import org.jawroom.placement.standing.StandingTable;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.shop.Shop;
 
@@ -139,14 +138,8 @@ public final class Solving {
                         .filter(set::isFor)
                         .map(machine -> SetPairing.solve(shop.settings(), machine, set)))
             .toList();
-    return new ShopOutcomes(jobs(shop, threads, progress), standing(shop), sets);
-  }
-
-  /** Each vise where it stands, if its machine and its kind are part of the shop. */
-  private static List<StandingOutcome> standing(Shop shop) {
-    return shop.standing().stream()
-        .map(standing -> StandingPairing.solve(shop.settings(), standing))
-        .toList();
+    return new ShopOutcomes(
+        jobs(shop, threads, progress), StandingTable.solve(shop.settings(), shop.standing()), sets);
   }
 
   /** The planner's data of each pairing, machines then vises in input order. */

@@ -21,6 +21,7 @@ import org.jawroom.cli.option.Threads;
 import org.jawroom.cli.option.VersionLine;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.standing.StandingTable;
 import org.jawroom.report.page.PageFile;
 import org.jawroom.report.page.PagePairing;
 import org.jawroom.shop.Shop;
@@ -107,7 +108,13 @@ public final class PageCommand implements Callable<Integer> {
     }
     List<PagePairing> pairings = Solving.all(shop, workers, Progress.on(err), kept);
     List<Outcome> outcomes = pairings.stream().map(PagePairing::outcome).toList();
-    Path written = PageFile.write(output, shop, pairings, Facts.of(reading, shop, outcomes));
+    Path written =
+        PageFile.write(
+            output,
+            shop,
+            pairings,
+            StandingTable.solve(shop.settings(), shop.standing()),
+            Facts.of(reading, shop, outcomes));
     spec.commandLine().getOut().println("Written: " + written);
     return ExitStatus.DONE;
   }

@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import org.jawroom.app.choice.PlaceText;
 import org.jawroom.placement.standing.StandingOutcome;
-import org.jawroom.placement.standing.StandingPairing;
+import org.jawroom.placement.standing.StandingTable;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
@@ -46,11 +46,21 @@ public final class AtOption {
     }
   }
 
-  /** The vise where it stands; empty, with one line on {@code err}, if that is no place of it. */
+  /**
+   * The vise where it stands, beside the others of the table {@code standing}; empty, with one line
+   * on {@code err}, if that is no place of it. A row of the same kind is taken for this very vise.
+   */
   public Optional<StandingOutcome> outcome(
       Reading reading, Settings settings, Machine machine, Vise vise, PrintWriter err) {
     return new PlaceText(reading.notation(), err)
         .read(at, machine, vise)
-        .map(standing -> StandingPairing.solve(settings, standing));
+        .map(
+            standing ->
+                StandingTable.solve(
+                    settings,
+                    standing,
+                    reading.shop().orElseThrow().standing().stream()
+                        .filter(other -> !other.vise().name().equals(vise.name()))
+                        .toList()));
   }
 }

@@ -13,5 +13,7 @@ public enum Caveat {
    */
   OVERHANG,
   /** The vise cannot be tapped square there. */
-  NOT_SETTABLE
+  NOT_SETTABLE,
+  /** Another vise that stands on the table is closer than the spacing. */
+  NEIGHBOUR
 }

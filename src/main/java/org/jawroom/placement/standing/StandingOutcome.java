@@ -1,5 +1,6 @@
 package org.jawroom.placement.standing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -7,6 +8,7 @@ import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
@@ -33,6 +35,7 @@ import org.jawroom.shop.value.Column;
  *     if any
  * @param open the open readings that may have decided against it; empty if it is so for all of
  *     their values
+ * @param close the vises on the same table that stand closer than the spacing, in input order
  */
 public record StandingOutcome(
     Standing standing,
@@ -44,9 +47,47 @@ public record StandingOutcome(
     Optional<Inspection> there,
     Optional<Outcome> placed,
     Optional<Place> nearest,
-    List<Column> open) {
+    List<Column> open,
+    List<Neighbour> close) {
   public StandingOutcome {
     open = List.copyOf(open);
+    close = List.copyOf(close);
+  }
+
+  /**
+   * A vise that stands closer than the spacing.
+   *
+   * @param gap the least within the tolerances of the measures, over both full openings; below 0
+   *     where the two overlap; empty if it has no end
+   * @param sure whether it is so for every value of the open readings of both
+   */
+  public record Neighbour(Standing standing, OptionalLong gap, boolean sure) {}
+
+  /** The same beside others; a vise too close to one of them has a caveat. */
+  StandingOutcome beside(List<Neighbour> neighbours) {
+    return new StandingOutcome(
+        standing,
+        pairing,
+        says,
+        limit,
+        usable,
+        reachShortfall,
+        there,
+        neighbours.isEmpty() ? placed : placed.map(StandingOutcome::crowded),
+        nearest,
+        open,
+        neighbours);
+  }
+
+  private static Outcome crowded(Outcome there) {
+    List<Caveat> caveats = new ArrayList<>(there.caveats());
+    caveats.add(Caveat.NEIGHBOUR);
+    return there.at(
+        there.verdict(),
+        there.recommended().orElseThrow(),
+        there.usableOpening(),
+        caveats,
+        there.checked());
   }
 
   /** What is said of a vise where it stands. */

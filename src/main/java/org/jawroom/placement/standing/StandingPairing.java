@@ -44,7 +44,7 @@ public final class StandingPairing {
     this.full = standing.vise().opening();
   }
 
-  /** What is said of a vise where it stands. */
+  /** What is said of a vise where it stands, whatever else stands on the table. */
   public static StandingOutcome solve(Settings settings, Standing standing) {
     PreparedMachine machine = PreparedMachine.of(settings, standing.machine(), Setup.PLAIN);
     return new StandingPairing(machine, standing).solved();
@@ -129,11 +129,16 @@ public final class StandingPairing {
         there,
         placed,
         nearest,
-        isSure ? List.of() : model.blanks());
+        isSure ? List.of() : model.blanks(),
+        List.of());
   }
 
   /** The turn and mount in which it stands; empty if they hold nowhere on the table. */
   private Optional<Region> mounted(List<Region> regions) {
+    return mounted(standing, regions);
+  }
+
+  static Optional<Region> mounted(Standing standing, List<Region> regions) {
     return regions.stream()
         .filter(region -> region.turn() == standing.place().handleTo())
         .filter(region -> region.fastening().name().equals(standing.mount()))

@@ -230,6 +230,7 @@ record ExplainVerdict(ExplainFacts facts) {
               "no room to tap it square there: it needs "
                   + brief(facts.settings().tapRoom(), Rounding.UP)
                   + " of play each way");
+      case NEIGHBOUR -> cautions.add("too close to another vise that stands on the table now");
     }
   }
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.jawroom.clearance.Certainty;
+import org.jawroom.placement.standing.StandingOutcome;
+import org.jawroom.placement.standing.StandingOutcome.Neighbour;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.Cautions;
 import org.jawroom.report.wording.PairingWords;
@@ -20,8 +22,10 @@ final class PageData {
 
   /**
    * @param pairings machines then vises in the order of {@code shop}
+   * @param standing what stands on its machines now
    */
-  static Map<String, Object> of(Shop shop, List<PagePairing> pairings, RunFacts facts) {
+  static Map<String, Object> of(
+      Shop shop, List<PagePairing> pairings, List<StandingOutcome> standing, RunFacts facts) {
     Settings settings = shop.settings();
     int across = shop.vises().size();
     List<Object> machines = new ArrayList<>();
@@ -54,28 +58,40 @@ final class PageData {
     data.put("cautions", Cautions.ALL);
     data.put("machines", machines);
     data.put("vises", vises);
-    data.put("pairings", pairings.stream().map(pairing -> pairing(shop, pairing)).toList());
+    data.put("pairings", pairings.stream().map(pairing -> pairing(standing, pairing)).toList());
     return data;
   }
 
   /** The data of a pairing, and where the vise stands on the machine now. */
-  private static Map<String, Object> pairing(Shop shop, PagePairing pairing) {
+  private static Map<String, Object> pairing(List<StandingOutcome> standing, PagePairing pairing) {
+    String machine = pairing.outcome().machine().name();
+    String vise = pairing.outcome().vise().name();
     List<Object> stands =
-        shop.standing().stream()
-            .filter(one -> one.machine().name().equals(pairing.outcome().machine().name()))
-            .filter(one -> one.vise().name().equals(pairing.outcome().vise().name()))
+        standing.stream()
+            .filter(one -> one.standing().machine().name().equals(machine))
+            .filter(one -> one.standing().vise().name().equals(vise))
             .map(PageData::stand)
             .toList();
     return new Facts().withAll(pairing.data()).with("stands", stands).map();
   }
 
-  /** [turn, mount, x, y]. */
-  private static Object stand(Standing standing) {
+  /** [turn, mount, x, y, vises too close]. */
+  private static Object stand(StandingOutcome outcome) {
+    Standing standing = outcome.standing();
     return List.of(
         standing.place().handleTo().word(),
         standing.vise().mountNames().indexOf(standing.mount()),
         standing.x(),
-        standing.y());
+        standing.y(),
+        outcome.close().stream().map(PageData::close).toList());
+  }
+
+  /** [name, whether it is sure, gap]; no gap if it has no end. */
+  private static Object close(Neighbour neighbour) {
+    String name = neighbour.standing().vise().name();
+    return neighbour.gap().isPresent()
+        ? List.of(name, neighbour.sure(), neighbour.gap().getAsLong())
+        : List.of(name, neighbour.sure());
   }
 
   /**

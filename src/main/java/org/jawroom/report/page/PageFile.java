@@ -11,6 +11,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.report.format.ReportMarks;
@@ -82,16 +83,23 @@ public final class PageFile {
    * when it is complete; on any failure the previous file stays unchanged.
    *
    * @param pairings machines then vises in the order of {@code shop}
+   * @param standing what stands on its machines now
    * @throws IOException if the file could not be written
    */
-  public static Path write(Path file, Shop shop, List<PagePairing> pairings, RunFacts facts)
+  public static Path write(
+      Path file,
+      Shop shop,
+      List<PagePairing> pairings,
+      List<StandingOutcome> standing,
+      RunFacts facts)
       throws IOException {
-    byte[] page = html(shop, pairings, facts).getBytes(StandardCharsets.UTF_8);
+    byte[] page = html(shop, pairings, standing, facts).getBytes(StandardCharsets.UTF_8);
     AtomicFiles.publish(destination(file), out -> out.write(page));
     return file;
   }
 
-  static String html(Shop shop, List<PagePairing> pairings, RunFacts facts) {
+  static String html(
+      Shop shop, List<PagePairing> pairings, List<StandingOutcome> standing, RunFacts facts) {
     String style = resource("page.css");
     String script =
         SCRIPTS.stream()
@@ -103,7 +111,7 @@ public final class PageFile {
         .replace("{style}", style)
         .replace("{script}", script)
         // The data come last, so that a placeholder within a name is not replaced.
-        .replace("{data}", DataText.of(PageData.of(shop, pairings, facts)));
+        .replace("{data}", DataText.of(PageData.of(shop, pairings, standing, facts)));
   }
 
   /** Line ends become LF, because browsers normalise them before they check the hash. */

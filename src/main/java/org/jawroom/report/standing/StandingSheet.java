@@ -48,7 +48,7 @@ public final class StandingSheet {
         "Each vise where it stands now, over its full opening, without a part or a tool. Margin:"
             + " the least within the tolerance of its two measures, in "
             + styles.unit().plural()
-            + ". Other vises on the same table are not looked at.";
+            + ". Under Mind: other vises on the same table that are closer than the spacing.";
     sheet
         .list
         .head("Is it safe where it stands?", standing, limits, StandingCsv.FILE, remark)

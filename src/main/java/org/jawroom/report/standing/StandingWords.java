@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.standing.StandingOutcome;
+import org.jawroom.placement.standing.StandingOutcome.Neighbour;
 import org.jawroom.placement.standing.StandingOutcome.Says;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
@@ -67,8 +69,11 @@ public record StandingWords(PeopleUnit unit) {
                 .map(limit -> ": " + Words.limit(limit).replace(" · ", " - "))
                 .orElse("")
             : "";
+    List<String> close = close(outcome);
     String mind =
-        outcome.says() == Says.FITS && !minds(outcome).isEmpty() ? " (with a caveat)" : "";
+        !close.isEmpty()
+            ? "; " + close.get(0)
+            : outcome.says() == Says.FITS && !minds(outcome).isEmpty() ? " (with a caveat)" : "";
     return outcome.standing().vise().name() + " " + says(outcome) + margin + opening + by + mind;
   }
 
@@ -133,9 +138,16 @@ public record StandingWords(PeopleUnit unit) {
                   OpenReading.of(pairing.machine(), pairing.vise(), outcome.open())));
     }
     nearest(outcome).ifPresent(minds::add);
+    minds.addAll(close(outcome));
     if (outcome.placed().isPresent()) {
       Outcome there = outcome.placed().get();
-      minds.addAll(new CaveatWords(unit).of(there));
+      // Which vise is too close, and by how much, is listed above.
+      minds.addAll(
+          new CaveatWords(unit)
+              .of(
+                  there.caveats().stream().filter(caveat -> caveat != Caveat.NEIGHBOUR).toList(),
+                  there.inDoubt(),
+                  there.recommended().orElseThrow()));
       hand(there).ifPresent(minds::add);
     } else if (!pairing.inDoubt().isEmpty()) {
       minds.add(CaveatWords.inDoubt(pairing.inDoubt()));
@@ -165,6 +177,23 @@ public record StandingWords(PeopleUnit unit) {
                             tape(standing)
                                 .edges(standing.place().handleTo(), place.x(), place.y(), 0)))
             .orElse(standing.mount() + ": no place on this table in that orientation"));
+  }
+
+  /** {@code only 2.3 from plain 160}, {@code overlaps plain 160 by 4.1}; for each too close. */
+  public List<String> close(StandingOutcome outcome) {
+    return outcome.close().stream().map(this::close).toList();
+  }
+
+  private String close(Neighbour neighbour) {
+    String name = neighbour.standing().vise().name();
+    if (neighbour.gap().isEmpty()) {
+      return "how close " + name + " is rests on what is not measured";
+    }
+    long gap = neighbour.gap().getAsLong();
+    return (neighbour.sure() ? "" : "perhaps ")
+        + (gap < 0
+            ? "overlaps " + name + " by " + unit.brief(-gap, Rounding.UP) + ", jaws at some opening"
+            : "only " + unit.brief(gap, Rounding.DOWN) + " from " + name);
   }
 
   private Optional<String> hand(Outcome there) {

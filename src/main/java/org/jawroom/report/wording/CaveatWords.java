@@ -22,6 +22,8 @@ public record CaveatWords(PeopleUnit unit) {
 
   private static final String NOTHING_LISTED = "nothing listed to hit";
 
+  private static final String NEIGHBOUR = "too close to a vise that stands there now";
+
   /** One phrase for each caveat, in order; empty for a plain fit. */
   public List<String> of(Outcome outcome) {
     if (outcome.recommended().isPresent()) {
@@ -105,6 +107,7 @@ public record CaveatWords(PeopleUnit unit) {
       case OVERHANG -> "a base overhangs the table by more than a quarter of it";
       case IN_DOUBT -> "in doubt";
       case NOT_SETTABLE -> "no room to tap each square";
+      case NEIGHBOUR -> NEIGHBOUR;
     };
   }
 
@@ -124,6 +127,7 @@ public record CaveatWords(PeopleUnit unit) {
               : "how far the base overhangs the table is not known";
       case IN_DOUBT -> throw new IllegalArgumentException(caveat + " is no matter of a place");
       case NOT_SETTABLE -> "no room to tap it square";
+      case NEIGHBOUR -> NEIGHBOUR;
     };
   }
 }

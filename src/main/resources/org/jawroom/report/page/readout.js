@@ -71,6 +71,7 @@ const Readout = (() => {
     if (clear && !Model.settable(ctx.data, seat, now, swept)) {
       words.push('no room to tap it square');
     }
+    words.push(...Standing.crowd(ctx, now));
     return words.map((line) => '! ' + line[0].toUpperCase() + line.slice(1) + '.').join(' ');
   }
 

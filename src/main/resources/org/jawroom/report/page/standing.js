@@ -1,10 +1,10 @@
 /* Where the vise shown stands on the machine now, by the table standing, and the way from there. */
 const Standing = (() => {
   /* The states in which it stands, like one given; none where its mount does not hold. */
-  const states = (ctx, like) => (ctx.pairing.stands || []).flatMap(([turn, mount, x, y]) => {
+  const states = (ctx, like) => (ctx.pairing.stands || []).flatMap(([turn, mount, x, y, close]) => {
     const seat = ctx.seats.find((one) => one.turn === turn && one.mount === mount);
     return seat !== undefined && Model.nearestPlace(seat.places, x, y).off === 0
-      ? [Object.assign({}, like, { turn: turn, mount: mount, thread: seat.thread, x: x, y: y })]
+      ? [Object.assign({}, like, { turn: turn, mount: mount, thread: seat.thread, x: x, y: y, close: close })]
       : [];
   });
 
@@ -12,10 +12,25 @@ const Standing = (() => {
     ? []
     : [Words.withUnit(Words.place(Math.abs(by))) + ' to the ' + (by < 0 ? less : more)]);
 
+  const standingAt = (ctx, now) => ctx.standing.find((one) => one.turn === now.turn
+    && one.mount === now.mount && one.x === now.x && one.y === now.y);
+
+  /* The other vises on the table that are closer than the spacing, if it is shown where it stands. */
+  function crowd(ctx, now) {
+    const here = standingAt(ctx, now);
+    return here === undefined ? [] : here.close.map(([name, sure, gap]) => {
+      if (gap === undefined) {
+        return 'how close ' + name + ' is rests on what is not measured';
+      }
+      return (sure ? '' : 'perhaps ') + (gap < 0
+        ? 'overlaps ' + name + ' by ' + Words.withUnit(Words.upCoarse(-gap)) + ', jaws at some opening'
+        : 'only ' + Words.withUnit(Words.coarseDown(gap)) + ' from ' + name);
+    });
+  }
+
   /* How far the recommended place is, if the vise is shown where it stands; else empty. */
   function words(ctx, now) {
-    const here = ctx.standing.some((one) => one.turn === now.turn && one.mount === now.mount
-      && one.x === now.x && one.y === now.y);
+    const here = standingAt(ctx, now) !== undefined;
     if (!here || ctx.pairing.start === true) {
       return here ? 'Here it stands now.' : '';
     }
@@ -31,5 +46,5 @@ const Standing = (() => {
     ctx.standing.length > 1 ? 'Where no. ' + (index + 1) + ' stands now' : 'Where it stands now',
     () => show(state), { id: 'to-standing-' + (index + 1) }));
 
-  return { states: states, words: words, buttons: buttons };
+  return { states: states, crowd: crowd, words: words, buttons: buttons };
 })();

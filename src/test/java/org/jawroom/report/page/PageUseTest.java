@@ -15,10 +15,13 @@ import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.jawroom.geometry.Length;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.PairingWords;
+import org.jawroom.shop.Shop;
 import org.jawroom.shop.Standing;
+import org.jawroom.shop.TapedPlace;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.AfterAll;
@@ -519,6 +522,42 @@ class PageUseTest {
     browser.byId("to-standing-1").click();
     browser.settled();
     assertEquals(List.of(standing.x(), standing.y()), List.of(shown().get("x"), shown().get("y")));
+    quiet();
+  }
+
+  /** The same vise once more, 1 mm to the right of itself. */
+  @Test
+  void pairing_thatStandsTooCloseToAnother_saysSoThereAlone() throws Exception {
+    Shop shop = page.shop();
+    Standing one =
+        shop.standing().stream()
+            .filter(other -> other.vise().name().equals("centring 80"))
+            .findFirst()
+            .orElseThrow();
+    Machine machine = one.machine();
+    Vise vise = one.vise();
+    TapedPlace beside =
+        TapedPlace.of(machine, vise, one.place().handleTo(), one.x() + Length.MM, one.y());
+    Standing other = new Standing(machine, vise, beside, one.mount(), one.provenance());
+    Shop crowded =
+        new Shop(
+            shop.settings(),
+            List.of(machine),
+            List.of(vise),
+            List.of(),
+            List.of(),
+            List.of(one, other),
+            List.of());
+    browser.open(ShopPage.of(crowded).write(folder.resolve("crowded")));
+    browser.run("location.hash = '#1/1'");
+    browser.until("the pairing open", "!document.getElementById('pairing').hidden");
+    browser.settled();
+    String there = browser.byId("pairing").getText();
+    assertTrue(there.contains("! Overlaps centring 80 by "), there);
+    browser.byId("to-recommended").click();
+    browser.settled();
+    String recommended = browser.byId("pairing").getText();
+    assertFalse(recommended.contains("verlaps centring 80"), recommended);
     quiet();
   }
 }

@@ -13,6 +13,7 @@ import org.jawroom.advice.Advisor;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.standing.StandingTable;
 import org.jawroom.reference.random.RandomShops;
 import org.jawroom.reference.random.RandomShops.Profile;
 import org.jawroom.report.format.PeopleUnit;
@@ -115,10 +116,16 @@ record ShopPage(Shop shop, List<PagePairing> pairings, PeopleUnit unit) {
   }
 
   String html() {
-    return PageFile.html(shop, pairings, facts());
+    return PageFile.html(
+        shop, pairings, StandingTable.solve(shop.settings(), shop.standing()), facts());
   }
 
   Path write(Path folder) throws IOException {
-    return PageFile.write(folder.resolve("page.html"), shop, pairings, facts());
+    return PageFile.write(
+        folder.resolve("page.html"),
+        shop,
+        pairings,
+        StandingTable.solve(shop.settings(), shop.standing()),
+        facts());
   }
 }

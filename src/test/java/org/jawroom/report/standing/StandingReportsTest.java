@@ -9,6 +9,7 @@ import java.util.List;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.placement.standing.StandingPairing;
+import org.jawroom.placement.standing.StandingTable;
 import org.jawroom.report.Opened;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.xlsx.SheetLimits;
@@ -26,28 +27,29 @@ import org.junit.jupiter.api.io.TempDir;
 class StandingReportsTest {
   @TempDir Path folder;
 
+  private static final String[] SIZES = {
+    "base_width", "140",
+    "rear_reach", "50",
+    "front_reach", "90",
+    "fixed_jaw_thickness", "20",
+    "moving_jaw_thickness", "20",
+    "rear_projection_closed", "none",
+    "rear_projection_open", "none",
+    "front_projection_closed", "none",
+    "front_projection_open", "none",
+    "handle_radius", "none",
+    "bolt_spacing", "60",
+    "bolt_u", "20",
+    "bolt_hole_u", "14",
+    "bolt_hole_v", "14",
+    "jaw_width", "120",
+    "opening_max", "150"
+  };
+
   private Shop shop() throws Exception {
-    String[] sizes = {
-      "base_width", "140",
-      "rear_reach", "50",
-      "front_reach", "90",
-      "fixed_jaw_thickness", "20",
-      "moving_jaw_thickness", "20",
-      "rear_projection_closed", "none",
-      "rear_projection_open", "none",
-      "front_projection_closed", "none",
-      "front_projection_open", "none",
-      "handle_radius", "none",
-      "bolt_spacing", "60",
-      "bolt_u", "20",
-      "bolt_hole_u", "14",
-      "bolt_hole_v", "14",
-      "jaw_width", "120",
-      "opening_max", "150"
-    };
     return TestShop.in(folder)
         .machine("mill")
-        .vise("odd, =1+1", sizes)
+        .vise("odd, =1+1", SIZES)
         .vise("blank")
         // The jaw's face at y = 120, the base's rear end at 170, the cover at 200: 24 to spare.
         .standing("vise", "odd, =1+1", "from_left", "230", "from_front", "270", "tolerance", "1")
@@ -128,5 +130,34 @@ class StandingReportsTest {
             "odd, =1+1 fits, 54.0 mm to spare",
             "blank perhaps off the slots"),
         outcomes(shop).stream().map(words::brief).toList());
+  }
+
+  /** Bases 140 wide, 230 and 372.3 from the left edge, so 2.3 apart; and another 368 from it. */
+  @Test
+  void words_visesCloserThanTheSpacing_nameThem() throws Exception {
+    Shop shop =
+        TestShop.in(folder)
+            .machine("mill")
+            .vise("left", SIZES)
+            .vise("right", SIZES)
+            .vise("into it", SIZES)
+            .standing("vise", "left", "from_left", "230", "from_front", "270")
+            .standing("vise", "right", "from_left", "372.3", "from_front", "270")
+            .standing("vise", "into it", "from_left", "368", "from_front", "270")
+            .read()
+            .shop()
+            .orElseThrow();
+    StandingWords words = new StandingWords(PeopleUnit.MM);
+
+    List<StandingOutcome> both =
+        StandingTable.solve(shop.settings(), shop.standing().subList(0, 2));
+    assertEquals("left fits, 24.0 mm to spare; only 2.3 from right", words.brief(both.get(0)));
+    assertEquals("○ fits", words.signed(both.get(0)));
+    assertEquals(List.of("only 2.3 from right"), words.minds(both.get(0)));
+
+    StandingOutcome left = StandingTable.solve(shop.settings(), shop.standing()).get(0);
+    assertEquals(
+        List.of("only 2.3 from right", "overlaps into it by 2, jaws at some opening"),
+        words.minds(left));
   }
 }
