@@ -48,6 +48,7 @@ final class CheckReader {
     BoltedCells.Bolted there = bolted.read(row);
     Optional<Machine> machine = there.machine();
     Optional<Vise> vise = there.vise();
+    vise.filter(Vise::isTurned).ifPresent(turned -> refuseTurned(row, turned));
     Optional<String> part = row.name("part").flatMap(name -> part(row, vise, name));
     Optional<Optional<Guard>> guard = row.name("guard").flatMap(name -> guard(row, machine, name));
     Optional<Check.Opening> opening = opening(row, vise);
@@ -73,6 +74,18 @@ final class CheckReader {
             axis,
             found.getAsLong(),
             provenance));
+  }
+
+  /**
+   * An expected gap is a sum of readings with fixed signs. That of a turned part is none, and the
+   * strips that stand for it bound it on one side alone.
+   */
+  private static void refuseTurned(Row row, Vise vise) {
+    row.fault(
+        "vise",
+        "is turned on its swivel base, where a gap says nothing about single readings; measure"
+            + " with the jaws square and write "
+            + vise.row());
   }
 
   private Optional<String> part(Row row, Optional<Vise> vise, String name) {

@@ -9,6 +9,7 @@ import static org.jawroom.plausibility.SampleMachine.taped;
 import static org.jawroom.plausibility.SampleMachine.upFrom;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
@@ -31,6 +32,7 @@ import org.jawroom.shop.value.Provenance;
 import org.jawroom.shop.value.When;
 import org.jawroom.shop.vise.Handle;
 import org.jawroom.shop.vise.Projection;
+import org.jawroom.shop.vise.Swivel;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
 import org.junit.jupiter.api.Test;
@@ -530,5 +532,42 @@ class WarningsTest {
                   "sets, pair, count: 3 of vise, but its quantity is 2; set that right, or buy the rest"),
           Warnings.of(shop).stream().map(Warning::line).toList());
     }
+  }
+
+  /** Square and turned it is the same iron. */
+  @Test
+  void quantity_ofAViseSquareAndTurned_countsBoth() {
+    Vise square = vise.build().toBuilder().quantity(1).build();
+    Vise turned =
+        square.turned(new Swivel(square.name(), BigDecimal.valueOf(30), 40, OptionalLong.empty()));
+    List<Vise> both = List.of(square, turned);
+    Shop shop =
+        new Shop(
+            settings,
+            List.of(machine.build()),
+            both,
+            List.of(),
+            List.of(),
+            both.stream()
+                .map(
+                    one ->
+                        new Standing(
+                            machine.build(),
+                            one,
+                            new TapedPlace(Orientation.FRONT, 0, 0),
+                            "base bolts",
+                            new Provenance(0, true, "", "")))
+                .toList(),
+            List.of(
+                new ViseSet(
+                    "pair",
+                    both.stream().map(one -> new ViseSet.Member(one, 1)).toList(),
+                    List.of())));
+    assertEquals(
+        List.of(
+            "sets, pair, count: 2 of vise, but its quantity is 1; set that right, or buy the rest",
+            "standing, vise, vise: 2 stand on the machines, but its quantity is 1; set one of them"
+                + " right"),
+        Warnings.of(shop).stream().map(Warning::line).sorted().toList());
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.jawroom.shop.Shop;
 import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -147,5 +148,95 @@ class SwivelTest {
             .vise("vise", "swivel_angles", "90", "swivel_u", "40", "jaws", "three")
             .faults()
             .size());
+  }
+
+  @Test
+  void nameOfATurnedVise_inStandingAndSets_isThatVise() throws Exception {
+    Shop shop =
+        TestShop.in(folder)
+            .machine("mill")
+            .vise("vise", "swivel_angles", "30", "swivel_u", "40", "base_width", "200")
+            .standing("vise", "Vise  @30")
+            .set()
+            .set("vise", "vise @-30")
+            .read()
+            .shop()
+            .orElseThrow();
+    assertEquals(
+        List.of("vise @30"), shop.standing().stream().map(one -> one.vise().name()).toList());
+    assertEquals(
+        List.of("vise", "vise @-30"),
+        shop.sets().get(0).members().stream().map(one -> one.vise().name()).toList());
+  }
+
+  @Test
+  void angleThatTheViseHasNot_isNoViseOfTheShop() throws Exception {
+    assertEquals(
+        List.of(
+            "sets.csv row 2, column vise: \"vise @45\" is no vise of this shop; write vise, or"
+                + " list that angle in its swivel_angles",
+            "standing.csv row 2, column vise: \"vise @31\" is no vise of this shop; write vise, or"
+                + " list that angle in its swivel_angles"),
+        TestShop.in(folder)
+            .machine("mill")
+            .vise("vise", "swivel_angles", "+35", "swivel_u", "40")
+            .standing("vise", "vise @31")
+            .set("vise", "vise @45")
+            .faults()
+            .stream()
+            .sorted()
+            .toList());
+  }
+
+  /** Mounts and parts are those of the row. */
+  @Test
+  void nameOfATurnedVise_inRowsOfTheRow_isRefused() throws Exception {
+    assertEquals(
+        List.of(
+            "vise_parts.csv row 2, column vise: \"vise @30\" is no vise of this shop; write vise, or"
+                + " list that angle in its swivel_angles"),
+        TestShop.in(folder)
+            .machine("mill")
+            .vise("vise", "swivel_angles", "30", "swivel_u", "40")
+            .part("vise @30", "stop")
+            .faults());
+  }
+
+  @Test
+  void unsoundRow_hasItsNamesAllTheSame() throws Exception {
+    assertEquals(
+        1,
+        TestShop.in(folder)
+            .machine("mill")
+            .vise("vise", "swivel_angles", "30", "swivel_u", "40", "jaws", "three")
+            .standing("vise", "vise @30")
+            .set("vise", "vise @-30")
+            .faults()
+            .size());
+  }
+
+  @Test
+  void twoRowsOfOneName_areRefusedOnce() throws Exception {
+    assertEquals(
+        1,
+        TestShop.in(folder)
+            .machine("mill")
+            .vise("vise", "swivel_angles", "30", "swivel_u", "40")
+            .vise("vise", "swivel_angles", "30", "swivel_u", "40")
+            .faults()
+            .size());
+  }
+
+  @Test
+  void checkOfATurnedVise_isRefused() throws Exception {
+    assertEquals(
+        List.of(
+            "checks.csv row 2, column vise: \"vise @30\" is turned on its swivel base, where a gap"
+                + " says nothing about single readings; measure with the jaws square and write vise"),
+        TestShop.in(folder)
+            .machine("mill")
+            .vise("vise", "swivel_angles", "30", "swivel_u", "40")
+            .check("vise", "vise @30")
+            .faults());
   }
 }

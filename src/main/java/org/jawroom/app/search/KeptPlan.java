@@ -26,8 +26,8 @@ public final class KeptPlan {
 
   /**
    * The kind of vise that stands on each machine now, both as indices in {@code shop}; of several
-   * kinds the one of which most stand there, then the first of the rows. Empty if nothing stands on
-   * any of its machines.
+   * kinds the one of which most stand there, then the first of the rows; turned on its swivel base
+   * it is still the vise of its row. Empty if nothing stands on any of its machines.
    */
   public static Optional<Map<Integer, Integer>> standing(Shop shop) {
     Map<Integer, Integer> kinds = new HashMap<>();
@@ -36,7 +36,7 @@ public final class KeptPlan {
       Map<Integer, Integer> counts = new LinkedHashMap<>();
       for (Standing standing : shop.standing()) {
         if (standing.machine().name().equals(name)) {
-          counts.merge(kind(shop, standing.vise().name()), 1, Integer::sum);
+          counts.merge(kind(shop, standing.vise().row()), 1, Integer::sum);
         }
       }
       int most = 0;

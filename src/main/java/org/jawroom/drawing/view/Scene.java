@@ -245,20 +245,23 @@ public final class Scene {
 
   /** A part turned on a swivel base, as it is rather than as the strips that cover it. */
   private Mark turned(View view, String id, PlacedPart strip) {
-    Box hull =
-        layout.parts().stream()
-            .filter(part -> part.outline().equals(strip.outline()))
-            .filter(part -> part.part().isSameAs(strip.part()))
-            .map(PlacedPart::swept)
-            .reduce(Scene::hull)
-            .orElseThrow();
     boolean handle = strip.part().handle() || strip.part().situation() == Situation.LOADING;
     return new Mark(
         id,
         strip.part().name(),
         ink(strip.part(), handle),
-        view.flat(hull),
+        view.flat(hull(layout, strip)),
         view == View.PLAN ? strip.outline() : List.of());
+  }
+
+  /** What all strips of the turned part cover together. */
+  private static Box hull(Layout of, PlacedPart strip) {
+    return of.parts().stream()
+        .filter(part -> part.outline().equals(strip.outline()))
+        .filter(part -> part.part().isSameAs(strip.part()))
+        .map(PlacedPart::swept)
+        .reduce(Scene::hull)
+        .orElseThrow();
   }
 
   /** The vises beside it with the jaws closed, at most the first part labelled. */
@@ -270,10 +273,12 @@ public final class Scene {
       Set<Flat> drawn = new LinkedHashSet<>();
       for (PlacedPart part : other.parts()) {
         boolean handle = part.part().handle() || part.part().situation() == Situation.LOADING;
-        if (drawn.add(view.flat(part.closed()))) {
+        Flat flat = view.flat(part.outline().isEmpty() ? part.closed() : hull(other, part));
+        if (drawn.add(flat)) {
           String id = "vise-" + vise + "-part-" + drawn.size();
           String name = drawn.size() == 1 && view == View.PLAN ? neighbour.name() : "";
-          marks.add(new Mark(id, name, ink(part.part(), handle), view.flat(part.closed())));
+          List<Place> outline = view == View.PLAN ? part.outline() : List.of();
+          marks.add(new Mark(id, name, ink(part.part(), handle), flat, outline));
         }
       }
       if (view == View.PLAN) {

@@ -10,6 +10,8 @@ import org.jawroom.report.wording.Cautions;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.report.wording.Words;
 import org.jawroom.shop.Settings;
+import org.jawroom.shop.ViseSet;
+import org.jawroom.shop.vise.Vise;
 
 /** A set of vises on one machine, for the terminal. */
 public final class SetExplanationText {
@@ -47,6 +49,10 @@ public final class SetExplanationText {
       }
       lines.blank();
       words.minds(outcome).forEach(mind -> lines.add("! " + mind));
+      outcome.set().members().stream()
+          .map(ViseSet.Member::vise)
+          .filter(Vise::isTurned)
+          .forEach(vise -> lines.add("! " + vise.name() + ": " + Words.turned(vise)));
       lines.add("Each vise counts over its full opening. Parts, tools and jobs are not looked at.");
     } else {
       words.lines(outcome).forEach(lines::item);

@@ -250,9 +250,14 @@ public record Words(PeopleUnit unit) {
 
   /** Remarks that apply to all pairings of a vise. */
   public static String caution(Vise vise) {
-    String turned = vise.isTurned() ? "jaws turned, claimed up to 5 mm (0.2 in) too large" : "";
+    String turned = turned(vise);
     String handle = handleComesOff(vise) ? "handle off while cutting" : "";
     return joined("; ", joined("; ", turned, handle), exact(vise.provenance()));
+  }
+
+  /** How far a vise that stands turned on its swivel base is overclaimed; empty for any other. */
+  public static String turned(Vise vise) {
+    return vise.isTurned() ? "jaws turned, claimed up to 5 mm (0.2 in) too large" : "";
   }
 
   private static String exact(Provenance provenance) {

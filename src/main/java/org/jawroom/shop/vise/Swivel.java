@@ -31,11 +31,20 @@ public record Swivel(String of, BigDecimal angle, long pivot, OptionalLong radiu
    * The name under which the turned vise is judged: {@code six inch @30}, {@code six inch @-30}.
    */
   public String name() {
-    return of + " @" + degrees();
+    return name(of, angle);
+  }
+
+  /** The name of a vise turned by an angle. */
+  public static String name(String of, BigDecimal angle) {
+    return of + " @" + degrees(angle);
   }
 
   /** The angle as people write it, without idle zeros. */
   public String degrees() {
+    return degrees(angle);
+  }
+
+  private static String degrees(BigDecimal angle) {
     return angle.stripTrailingZeros().toPlainString();
   }
 

@@ -18,6 +18,7 @@ public final class Owners {
 
   private final List<Owner> all = new ArrayList<>();
   private final Map<String, Owner> owners = new LinkedHashMap<>();
+  private final Map<String, Owner> further = new LinkedHashMap<>();
   private final boolean complete;
   private final String thing;
   private final Ledger ledger;
@@ -56,15 +57,29 @@ public final class Owners {
    * is none.
    */
   public Optional<Owner> find(Row row, String column, String name) {
-    Owner owner = owners.get(Names.key(name));
+    Owner owner = owners.getOrDefault(Names.key(name), further.get(Names.key(name)));
     if (owner == null && complete) {
       String item = name.equals(row.raw(column)) ? "" : WordCells.inside(name);
-      row.fault(column, item + "is no " + thing + " of this shop" + ledger.hint(name, this::names));
+      row.fault(column, item + "is no " + thing + " of this shop" + advice(name));
     }
     return Optional.ofNullable(owner);
   }
 
-  /** The row of that name; empty if there is none. */
+  /** A vise at an angle that its row does not list, or else the nearest name. */
+  private String advice(String name) {
+    int at = name.lastIndexOf(" @");
+    Owner square = at < 0 ? null : owners.get(Names.key(name.substring(0, at)));
+    return square == null
+        ? ledger.hint(name, this::names)
+        : "; write " + square.name() + ", or list that angle in its swivel_angles";
+  }
+
+  /** Gives a row a further name, by which rows of other tables may refer to it. */
+  public void alsoCalled(Owner owner, String name) {
+    further.putIfAbsent(Names.key(name), new Owner(name, owner.row()));
+  }
+
+  /** The row whose own name it is; empty if there is none. */
   public Optional<Owner> named(String name) {
     return Optional.ofNullable(owners.get(Names.key(name)));
   }
@@ -82,7 +97,9 @@ public final class Owners {
   }
 
   private List<String> names() {
-    return owners.values().stream().map(Owner::name).toList();
+    return Stream.concat(owners.values().stream(), further.values().stream())
+        .map(Owner::name)
+        .toList();
   }
 
   /** The machine or vise that a row belongs to. */

@@ -1,7 +1,6 @@
 package org.jawroom.tables.vise;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -33,26 +32,31 @@ final class SwivelCells {
     if (radius.isPresent()) {
       base.ifPresent(own -> refuseBeyondBase(row, own, pivot, radius.getAsLong()));
     }
+    // An unsound row has its names, too, so that no row that refers to one has a fault for it.
+    angles.forEach(angle -> call(owner, Swivel.name(owner.name(), angle), vises));
     if (!row.isSound() || pivot.isEmpty()) {
       return List.of();
     }
-    List<Swivel> swivels = new ArrayList<>();
-    for (BigDecimal angle : angles) {
-      Swivel swivel = new Swivel(owner.name(), angle, pivot.getAsLong(), radius);
-      vises
-          .named(swivel.name())
-          .ifPresent(
-              other ->
-                  other
-                      .row()
-                      .fault(
-                          "vise",
-                          "is what "
-                              + owner.name()
-                              + " is called when it is turned; give it another name"));
-      swivels.add(swivel);
+    return angles.stream()
+        .map(angle -> new Swivel(owner.name(), angle, pivot.getAsLong(), radius))
+        .toList();
+  }
+
+  private static void call(Owners.Owner owner, String turned, Owners vises) {
+    vises
+        .named(turned)
+        .ifPresent(
+            other ->
+                other
+                    .row()
+                    .fault(
+                        "vise",
+                        "is what "
+                            + owner.name()
+                            + " is called when it is turned; give it another name"));
+    if (!owner.name().isEmpty()) {
+      vises.alsoCalled(owner, turned);
     }
-    return swivels;
   }
 
   /** The base is measured over the flange, so that what is bolted stands within it. */

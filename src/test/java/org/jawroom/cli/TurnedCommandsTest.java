@@ -1,0 +1,149 @@
+package org.jawroom.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jawroom.launch.Main;
+import org.jawroom.tables.TestShop;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A vise turned on its swivel base: where it stands, in sets, on cards, in plans. */
+class TurnedCommandsTest {
+  @TempDir Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @BeforeEach
+  void writeTables() throws Exception {
+    Path tables = Files.createDirectory(folder.resolve("tables"));
+    TestShop.in(tables)
+        .machine("mill", "table_length", "1200")
+        .vise(
+            "swivel",
+            "quantity",
+            "2",
+            "swivel_angles",
+            "30",
+            "swivel_u",
+            "50",
+            "opening_max",
+            "100",
+            "base_width",
+            "160",
+            "rear_reach",
+            "60",
+            "front_reach",
+            "140",
+            "fixed_jaw_thickness",
+            "30",
+            "moving_jaw_thickness",
+            "30",
+            "rear_projection_closed",
+            "none",
+            "rear_projection_open",
+            "none",
+            "front_projection_closed",
+            "20",
+            "front_projection_open",
+            "60",
+            "screw_height",
+            "50",
+            "screw_diameter",
+            "24",
+            "handle_radius",
+            "none",
+            "bolt_spacing",
+            "100",
+            "bolt_u",
+            "50",
+            "bolt_hole_u",
+            "16",
+            "bolt_hole_v",
+            "16")
+        .standing("vise", "swivel @30", "from_left", "400", "from_front", "100")
+        .set("vise", "swivel")
+        .set("vise", "swivel @-30")
+        .read()
+        .shop()
+        .orElseThrow();
+  }
+
+  private int run(String command, String... more) {
+    out.getBuffer().setLength(0);
+    err.getBuffer().setLength(0);
+    List<String> words = new ArrayList<>(List.of(command, folder.resolve("tables").toString()));
+    words.addAll(List.of(more));
+    return Main.run(
+        words.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  private void has(String... words) {
+    for (String one : words) {
+      assertTrue(out.toString().contains(one), one + " in " + out);
+    }
+  }
+
+  @Test
+  void matrix_standingTurned_isJudgedAndReportedByItsName() throws Exception {
+    assertEquals(0, run("matrix", "-o", folder.resolve("reports").toString(), "--no-workbook"));
+    has("  mill: swivel @30 ");
+    List<String> rows = Files.readAllLines(folder.resolve("reports/standing.csv"));
+    assertTrue(rows.get(1).contains(",swivel @30,"), rows.get(1));
+    assertTrue(
+        Files.readString(folder.resolve("reports/sets.csv")).contains("swivel @-30"), "its name");
+  }
+
+  @Test
+  void explain_atAPlace_measuresWithTheJawsSquare() {
+    assertEquals(0, run("explain", "mill", "swivel @30", "--at", "front, left 400, front 100"));
+    has(
+        "swivel @30 on mill, where it stands:",
+        "fixed-jaw face, jaws square, 100.0 from the table's front edge",
+        "jaws turned, claimed up to 5 mm");
+  }
+
+  @Test
+  void explain_set_listsTheTurnedOneAndItsCaution() {
+    assertEquals(0, run("explain", "mill", "--set", "pair"));
+    has(
+        "pair (swivel, swivel @-30) on mill: ",
+        ". swivel @-30: handle to the ",
+        "! swivel @-30: jaws turned, claimed up to 5 mm");
+  }
+
+  @Test
+  void draw_atAPlaceAndASet_showsTheTrueOutline() throws Exception {
+    for (List<String> words :
+        List.of(
+            List.of("mill", "swivel @30", "--at", "front, left 400, front 100"),
+            List.of("mill", "--set", "pair"))) {
+      List<String> more = new ArrayList<>(words);
+      Path file = folder.resolve("a.svg");
+      more.addAll(List.of("-o", file.toString()));
+      assertEquals(0, run("draw", more.toArray(String[]::new)), err.toString());
+      Matcher part =
+          Pattern.compile("<g id=.plan-(vise-2-)?part-\\d+.*?</g>", Pattern.DOTALL)
+              .matcher(Files.readString(file));
+      assertTrue(
+          part.results().map(MatchResult::group).anyMatch(group -> group.contains("<path")),
+          words.toString());
+    }
+  }
+
+  @Test
+  void plan_withATurnedViseStanding_countsItAsTheViseOfItsRow() {
+    assertEquals(0, run("plan", "-o", folder.resolve("plan").toString()), err.toString());
+  }
+}
