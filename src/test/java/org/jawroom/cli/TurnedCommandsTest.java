@@ -1,6 +1,7 @@
 package org.jawroom.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
@@ -12,6 +13,9 @@ import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.jawroom.launch.Main;
 import org.jawroom.tables.TestShop;
 import org.junit.jupiter.api.BeforeEach;
@@ -72,6 +76,7 @@ class TurnedCommandsTest {
             "16",
             "bolt_hole_v",
             "16")
+        .job("block")
         .standing("vise", "swivel @30", "from_left", "400", "from_front", "100")
         .set("vise", "swivel")
         .set("vise", "swivel @-30")
@@ -110,7 +115,7 @@ class TurnedCommandsTest {
     assertEquals(0, run("explain", "mill", "swivel @30", "--at", "front, left 400, front 100"));
     has(
         "swivel @30 on mill, where it stands:",
-        "fixed-jaw face, jaws square, 100.0 from the table's front edge",
+        "fixed-jaw face (jaws square) 100.0 from the table's front edge",
         "jaws turned, claimed up to 5 mm");
   }
 
@@ -145,5 +150,65 @@ class TurnedCommandsTest {
   @Test
   void plan_withATurnedViseStanding_countsItAsTheViseOfItsRow() {
     assertEquals(0, run("plan", "-o", folder.resolve("plan").toString()), err.toString());
+  }
+
+  private String cardText(String... more) throws Exception {
+    Path file = folder.resolve("card.pdf");
+    List<String> words = new ArrayList<>(List.of(more));
+    words.addAll(List.of("-o", file.toString()));
+    assertEquals(0, run("card", words.toArray(String[]::new)), err.toString());
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
+  /** Everything is measured with the jaws square; a gap is a bound where something turns. */
+  @Test
+  void card_turned_isSetUpSquareAndCheckedAtTheAngle() throws Exception {
+    Path checks = folder.resolve("checks.csv");
+    String text = cardText("mill", "swivel @30", "--checks", checks.toString());
+    for (String words :
+        List.of(
+            "swivel @30 on mill",
+            "fixed-jaw face (jaws square)",
+            "Angle: 30 degrees counterclockwise, seen from above, set last",
+            "Set the swivel to 0, jaws square; lock it.",
+            "Swing it to 30 degrees counterclockwise, seen from above; lock the bolts of the swivel.",
+            "Swing: not computed with the jaws square: see swivel,",
+            "jaws closed, then fully open",
+            "no row of checks is made of it",
+            "What turns is judged up to 5 mm too large.",
+            "one degree off moves an end by 1.8 % of its distance")) {
+      assertTrue(text.contains(words), words + " in " + text);
+    }
+    assertEquals(1, Files.readAllLines(checks).size());
+    assertEquals(
+        "No rows of checks for \"swivel @30\": checks are made with the jaws square.\n",
+        err.toString());
+  }
+
+  @Test
+  void card_turnedTheOtherWay_saysClockwise() throws Exception {
+    assertTrue(
+        cardText("mill", "swivel @-30", "--at", "front, left 520, front 200")
+            .contains("Swing it to 30 degrees clockwise, seen from above"));
+  }
+
+  /** A jaw at an angle has no one X and Y to type in. */
+  @Test
+  void card_jobOfATurnedVise_leavesOutTheFaceOfItsJaw() throws Exception {
+    String text = cardText("mill", "swivel @30", "--job", "block");
+    assertTrue(text.contains("no X and Y of it here; pick up the part"), text);
+    assertFalse(text.contains("from the spindle's mid-travel"), text);
+  }
+
+  @Test
+  void card_setWithATurnedVise_hasRowsOfChecksOfTheOtherAlone() throws Exception {
+    Path checks = folder.resolve("checks.csv");
+    String text = cardText("mill", "--set", "pair", "--checks", checks.toString());
+    assertTrue(text.contains("Swing one at an angle last;"), text);
+    List<String> rows = Files.readAllLines(checks);
+    assertTrue(rows.size() > 1);
+    assertTrue(rows.stream().skip(1).allMatch(row -> row.contains(",swivel,")), rows.toString());
   }
 }

@@ -213,12 +213,6 @@ public final class CardCommand implements Callable<Integer> {
       if (!isReadable(vise.name())) {
         continue;
       }
-      if (vise.isTurned()) {
-        noCard(
-            "\"" + vise.name() + "\"",
-            "turned on its swivel base it has none; jawroom explain says where it stands.");
-        continue;
-      }
       Vise printable = printed.of(vise);
       Optional<CardSubject> card = subject(reading, named, printable, job, unit);
       card.ifPresent(cards::add);
@@ -258,6 +252,19 @@ public final class CardCommand implements Callable<Integer> {
       throws IOException {
     spec.commandLine().getOut().println("Written: " + output + " (" + pages + ")");
     if (checks != null) {
+      withOwnNames.stream()
+          .map(card -> card.outcome().vise())
+          .filter(Vise::isTurned)
+          .map(Vise::name)
+          .distinct()
+          .forEach(
+              name ->
+                  spec.commandLine()
+                      .getErr()
+                      .println(
+                          "No rows of checks for \""
+                              + name
+                              + "\": checks are made with the jaws square."));
       CheckSheet sheetToFill = CheckSheet.of(unit, withOwnNames);
       sheetToFill.write(checks);
       spec.commandLine().getOut().println(sheetToFill.written(checks));

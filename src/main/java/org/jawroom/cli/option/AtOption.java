@@ -60,7 +60,7 @@ public final class AtOption {
                     settings,
                     standing,
                     reading.shop().orElseThrow().standing().stream()
-                        .filter(other -> !other.vise().name().equals(vise.name()))
+                        .filter(other -> !other.vise().row().equals(vise.row()))
                         .toList()));
   }
 }

@@ -31,6 +31,7 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.readings.Readings;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.RunFacts;
 
 /**
@@ -46,6 +47,7 @@ import org.jawroom.report.xlsx.RunFacts;
  * @param part the part of a job; empty without a job
  * @param limits the limits to observe
  * @param checkpoints the verification table
+ * @param checkable whether what is found can go into the table {@code checks}
  * @param origin the source tables and their age
  * @param names names from tables, which may be long
  */
@@ -62,6 +64,7 @@ public record CardFacts(
     List<Item> part,
     List<Item> limits,
     List<Checkpoint> checkpoints,
+    boolean checkable,
     List<String> steps,
     List<String> cautions,
     List<Item> origin,
@@ -110,6 +113,7 @@ public record CardFacts(
         subject.job().map(job -> new PartFacts(unit, job).items()).orElse(List.of()),
         limits,
         new Checkpoints(unit, subject).rows(),
+        !outcome.vise().isTurned(),
         new Steps(outcome.vise(), place).lines(),
         new CardCautions(unit, subject).lines(),
         Origin.items(outcome, run),
@@ -184,11 +188,23 @@ public record CardFacts(
                 : subject.range().isPresent()
                     ? "A range holds only while the other measure is at its best."
                     : "No range: nothing is to spare there."));
+    outcome
+        .vise()
+        .swivel()
+        .ifPresent(
+            swivel ->
+                items.add(
+                    new Item(
+                        "Angle:",
+                        Words.angle(swivel)
+                            + ", set last: bolts, both measures and tapping are with the jaws"
+                            + " square, at 0.")));
     items.add(
         new Item(
             "Handle:",
             "to the "
                 + place.handleTo().word()
+                + (outcome.vise().isTurned() ? " with the jaws square" : "")
                 + new Steps(outcome.vise(), place).handle().map(how -> ", " + how).orElse("")
                 + "."));
     items.add(
@@ -248,6 +264,7 @@ public record CardFacts(
         Item.all(part, cut),
         Item.all(limits, cut),
         checkpoints.stream().map(row -> row.with(cut)).toList(),
+        checkable,
         steps,
         cautions.stream().map(cut).toList(),
         Item.all(origin, text -> ShortNames.cut(text, 10 * longest)),

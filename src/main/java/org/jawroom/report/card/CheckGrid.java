@@ -52,8 +52,10 @@ final class CheckGrid {
         prose(
             "Spindle off, nose up, handle off, rapids low. Go with care: something was measured"
                 + " wrong or it stands elsewhere; tape it again, rapids low, a hand on the stop. Far"
-                + " more than expected: it stands elsewhere. What was found goes into the table"
-                + " checks, gap by gap.",
+                + " more than expected: it stands elsewhere. "
+                + (facts.checkable()
+                    ? "What was found goes into the table checks, gap by gap."
+                    : "At an angle more may be found, never less; no row of checks is made of it."),
             width));
     blocks.add(new CardGrid(widths, rows(), PADDING));
     return new Stack(blocks, type.gap());

@@ -67,7 +67,8 @@ public record CheckSheet(List<List<String>> rows) {
 
   /**
    * The sheet of some cards, of several vises on a card one after the other. A gap of a part that
-   * is being worked on has no row: the part is no part of the vise.
+   * is being worked on has no row: the part is no part of the vise. Nor has any of a vise that
+   * stands turned on its swivel base: checks are made with the jaws square.
    *
    * @param unit of the places, and of what is to be filled in
    */
@@ -76,7 +77,7 @@ public record CheckSheet(List<List<String>> rows) {
     for (CardSubject card : cards) {
       for (CardRow.Stand standing : card.checked()) {
         for (Limit limit : Checkpoints.limits(standing.pairs())) {
-          if (limit.part().role() != PartRole.WORK) {
+          if (limit.part().role() != PartRole.WORK && !standing.vise().isTurned()) {
             rows.add(row(unit, card, standing.place(), limit));
           }
         }
@@ -140,7 +141,7 @@ public record CheckSheet(List<List<String>> rows) {
     return "Written: "
         + file
         + " ("
-        + rows().size()
+        + rows.size()
         + " gaps in the order of the cards; fill in found and source, delete what was not measured,"
         + " correct from_left and from_front if the vise stands elsewhere)";
   }

@@ -154,7 +154,11 @@ record SetPage(SetOutcome set, SetWords words, RunFacts run, long spacing) {
     return List.of(
         "Lock the machine out. Clean the table and the undersides of the vises.",
         "Set each vise down as its own card says, no. 1 first; do not tighten yet.",
-        "Tape each from the table's edges, tap it square, tighten, tape it again.",
+        "Tape each from the table's edges, tap it square, tighten, tape it again."
+            + (set.set().members().stream().anyMatch(member -> member.vise().isTurned())
+                ? " Swing one at an angle last; with its jaws square it may not clear its"
+                    + " neighbours: set those down after."
+                : ""),
         "Open all jaws fully: leave "
             + run.unit().brief(spacing, Rounding.UP)
             + " or more between any two vises and what sticks out of them.",

@@ -74,7 +74,7 @@ public record TapeWords(PeopleUnit unit, Machine machine, Vise vise) {
     TapedPlace there = TapedPlace.of(machine, vise, turn, x, y);
     String face =
         (vise.jaws().both() ? "middle between the jaws" : "fixed-jaw face")
-            + (vise.isTurned() ? ", jaws square," : "");
+            + (vise.isTurned() ? " (jaws square)" : "");
     boolean alongY = turn.uAxis() == Axis.Y;
     String side = alongY ? "base's left side" : "base's front side";
     String across = vise.isTapedFromBase() ? side : "middle of the jaws";

@@ -20,21 +20,27 @@ public record WhereWords(PeopleUnit unit, Machine machine, Vise vise) {
 
   /** {@code jaws closed, table all the way back}; {@code openings} is the range considered. */
   public String of(Limit limit, Interval openings) {
-    return jaws(limit.opening(), openings) + ", " + axes(limit);
+    // The strips of a turned part are the same at every opening, the part itself is not.
+    String jaws =
+        limit.part().outline().isPresent()
+            ? "jaws " + at(JawEnd.CLOSED, openings) + ", then " + at(JawEnd.OPEN, openings)
+            : jaws(limit.opening(), openings);
+    return jaws + ", " + axes(limit);
   }
 
   private String jaws(JawEnd end, Interval openings) {
-    return switch (end) {
-      case ANY -> "at any opening";
-      case CLOSED ->
-          openings.lo() == vise.opening().lo()
-              ? "jaws closed"
-              : "jaws at " + unit.brief(openings.lo(), Rounding.UP);
-      case OPEN ->
-          openings.hi() == vise.opening().hi()
-              ? "jaws fully open"
-              : "jaws at " + unit.brief(openings.hi(), Rounding.DOWN);
-    };
+    return end == JawEnd.ANY ? "at any opening" : "jaws " + at(end, openings);
+  }
+
+  private String at(JawEnd end, Interval openings) {
+    if (end == JawEnd.CLOSED) {
+      return openings.lo() == vise.opening().lo()
+          ? "closed"
+          : "at " + unit.brief(openings.lo(), Rounding.UP);
+    }
+    return openings.hi() == vise.opening().hi()
+        ? "fully open"
+        : "at " + unit.brief(openings.hi(), Rounding.DOWN);
   }
 
   /** The part and the guard: {@code screw rear to rear cover}. */

@@ -16,6 +16,7 @@ import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Provenance;
 import org.jawroom.shop.value.When;
+import org.jawroom.shop.vise.Swivel;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
 import org.jawroom.standards.TNut;
@@ -258,6 +259,14 @@ public record Words(PeopleUnit unit) {
   /** How far a vise that stands turned on its swivel base is overclaimed; empty for any other. */
   public static String turned(Vise vise) {
     return vise.isTurned() ? "jaws turned, claimed up to 5 mm (0.2 in) too large" : "";
+  }
+
+  /** {@code 30 degrees counterclockwise, seen from above}. */
+  public static String angle(Swivel swivel) {
+    return swivel.angle().abs().stripTrailingZeros().toPlainString()
+        + " degrees "
+        + (swivel.angle().signum() > 0 ? "counterclockwise" : "clockwise")
+        + ", seen from above";
   }
 
   private static String exact(Provenance provenance) {

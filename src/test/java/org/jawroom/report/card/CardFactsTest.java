@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.drawing.file.SvgFile;
@@ -24,6 +26,9 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.picture.PairingDrawing;
 import org.jawroom.report.wording.WhereWords;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Swivel;
+import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -53,6 +58,31 @@ class CardFactsTest {
     assertEquals(
         Files.readString(folder.resolve("card.txt")),
         text(CardFacts.of(subject, Explained.run(PeopleUnit.INCH))));
+  }
+
+  /** The strips of what turns bound its gap on one side alone; the base stands as bolted. */
+  @Test
+  void checkpoints_ofATurnedVise_areRangesOfTheBaseAlone() throws Exception {
+    Shop shop = shop();
+    int bounds = 0;
+    int ranges = 0;
+    for (Machine machine : shop.machines()) {
+      for (Vise square : shop.vises()) {
+        Vise turned =
+            square.turned(
+                new Swivel(square.name(), BigDecimal.valueOf(30), 0, OptionalLong.empty()));
+        Optional<CardSubject> card = CardSubject.of(shop.settings(), machine, turned, List.of());
+        for (Checkpoint row :
+            card.map(one -> CardFacts.of(one, Explained.run(PeopleUnit.MM)).checkpoints())
+                .orElse(List.of())) {
+          boolean stands = row.pair().startsWith("base ") || row.pair().startsWith("bolts ");
+          assertEquals(!stands, row.expected().label().endsWith(" or more"), row.toString());
+          bounds += stands ? 0 : 1;
+          ranges += stands ? 1 : 0;
+        }
+      }
+    }
+    assertTrue(bounds > 10 && ranges > 0, bounds + ", " + ranges);
   }
 
   @Test

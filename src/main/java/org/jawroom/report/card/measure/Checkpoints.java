@@ -9,6 +9,7 @@ import org.jawroom.advice.blank.BlankGaps;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.clearance.part.Part;
 import org.jawroom.clearance.part.PartRole;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
@@ -126,12 +127,20 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
   }
 
   /**
-   * Whether an open reading may leave more than the gap at worst: that of the guard itself, or any
-   * that is no gap.
+   * Whether more may be left than the gap computed: by the strips of a turned part, or by an open
+   * reading, that of the guard itself or any that is no gap.
    */
   private boolean mayBeMore(Limit limit) {
-    return limit.guard().guard().filter(guard -> guard.gap().isOpen()).isPresent()
+    return isTurned(limit.part())
+        || limit.guard().guard().filter(guard -> guard.gap().isOpen()).isPresent()
         || subject.outcome().open().stream().anyMatch(column -> !BlankGaps.isGap(column));
+  }
+
+  /** Whether a part turns, or may turn, on the swivel base that the vise stands turned on. */
+  private boolean isTurned(Part part) {
+    return subject.outcome().vise().isTurned()
+        && part.role() != PartRole.BASE
+        && part.role() != PartRole.BOLT;
   }
 
   /** To 0.1 mm; in inches to 1/32 where a rule reads it, to 0.001 where a gauge is put in. */

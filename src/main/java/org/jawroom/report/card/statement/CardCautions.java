@@ -2,6 +2,7 @@ package org.jawroom.report.card.statement;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.geometry.TurnedRectangle;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
@@ -10,6 +11,7 @@ import org.jawroom.report.wording.LookedFor;
 import org.jawroom.report.wording.OpenWords;
 import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.machine.Side;
+import org.jawroom.shop.vise.Swivel;
 
 /** The cautions of a card: the general ones, then those of this pairing. */
 public record CardCautions(PeopleUnit unit, CardSubject subject) {
@@ -29,8 +31,24 @@ public record CardCautions(PeopleUnit unit, CardSubject subject) {
               + String.join("; ", pinches)
               + ". Hands out while an axis moves.");
     }
+    subject.outcome().vise().swivel().ifPresent(swivel -> addTurned(swivel, lines));
     addDoubts(lines);
     return lines;
+  }
+
+  /** One degree off moves a point by tan 1° = 0.0175 of its distance from the pivot. */
+  private void addTurned(Swivel swivel, List<String> lines) {
+    lines.add(
+        "The angle counts as exact: one degree off moves an end by 1.8 % of its distance from the"
+            + " pivot.");
+    lines.add(
+        "What turns is judged up to "
+            + unit.brief(TurnedRectangle.STRIP, Rounding.UP)
+            + " "
+            + unit.word()
+            + " too large. With its jaws square it may hit what it clears at the angle: see "
+            + swivel.of()
+            + ".");
   }
 
   private void addDoubts(List<String> lines) {

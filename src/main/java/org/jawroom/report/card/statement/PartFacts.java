@@ -10,7 +10,9 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.JobWords;
+import org.jawroom.report.wording.Words;
 import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Swivel;
 import org.jawroom.shop.vise.Vise;
 
 /** The part of a job in the vise. */
@@ -44,9 +46,19 @@ public record PartFacts(PeopleUnit unit, JobOutcome job) {
             above >= 0
                 ? unit.brief(above, Rounding.UP) + " above the jaws."
                 : unit.brief(-above, Rounding.DOWN) + " below the jaws' top: mind the jaws."));
-    items.add(new Item(vise.jaws().both() ? "Middle of the jaws:" : "Fixed jaw's face:", face()));
+    items.add(
+        new Item(
+            vise.jaws().both() ? "Middle of the jaws:" : "Fixed jaw's face:",
+            vise.swivel().map(PartFacts::turned).orElseGet(this::face)));
     items.add(new Item("Tools:", tools()));
     return items;
+  }
+
+  /** It lies along neither axis, so that no X or Y of it is one to type in. */
+  private static String turned(Swivel swivel) {
+    return "at "
+        + Words.angle(swivel)
+        + ": no X and Y of it here; pick up the part with the edge finder.";
   }
 
   /** From where the spindle stands at mid-travel, the tool taken to move (ISO 841). */

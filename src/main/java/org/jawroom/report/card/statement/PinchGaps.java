@@ -1,7 +1,8 @@
 package org.jawroom.report.card.statement;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.report.format.PeopleUnit;
@@ -22,9 +23,10 @@ record PinchGaps(PeopleUnit unit, List<Limit> pairs) {
             .filter(limit -> least(limit) < MinimumGap.HAND)
             .sorted((one, other) -> Long.compare(least(one), least(other)))
             .toList();
-    List<String> words = new ArrayList<>();
-    closing.stream().map(this::words).distinct().forEach(words::add);
-    return words.size() <= MOST ? words : words.subList(0, MOST);
+    // Of the strips of a turned part the nearest.
+    Map<String, Limit> least = new LinkedHashMap<>();
+    closing.forEach(limit -> least.putIfAbsent(WhereWords.pair(limit), limit));
+    return least.values().stream().limit(MOST).map(this::words).toList();
   }
 
   private static long least(Limit limit) {
@@ -34,7 +36,7 @@ record PinchGaps(PeopleUnit unit, List<Limit> pairs) {
   private String words(Limit limit) {
     long least = Math.max(0, least(limit));
     return WhereWords.pair(limit)
-        + " closes to "
+        + (limit.part().outline().isPresent() ? " may close to " : " closes to ")
         + unit.brief(least, Rounding.DOWN)
         + " "
         + (least < MinimumGap.FINGER ? "(less than a finger)" : "(less than a hand)");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.search.Recommendation;
+import org.jawroom.report.wording.Words;
 import org.jawroom.shop.vise.Vise;
 
 /**
@@ -20,6 +21,7 @@ public record Steps(Vise vise, Recommendation place) {
         "Lock out. Clean table top, slots and the vise's underside; stone off burrs only, never the"
             + " surface; wipe dry.");
     lines.add("Slide the T-nuts in: they run free, and each bolt turns in by hand.");
+    vise.swivel().ifPresent(swivel -> lines.add("Set the swivel to 0, jaws square; lock it."));
     lines.add("Set the vise down as taped above, handle to the " + place.handleTo().word() + ".");
     lines.add("Snug the pivot named above; leave the others loose.");
     lines.add(
@@ -32,6 +34,13 @@ public record Steps(Vise vise, Recommendation place) {
     lines.add(
         "Tighten in turn, in two or three rounds, to the torque above. Sweep again: 0.025 mm (0.001 in)"
             + " over the jaw is ordinary, 0.013 mm (0.0005 in) precision work.");
+    vise.swivel()
+        .ifPresent(
+            swivel ->
+                lines.add(
+                    "Swing it to "
+                        + Words.angle(swivel)
+                        + "; lock the bolts of the swivel. Every gap overleaf is at that angle."));
     lines.add(
         vise.handle().onWhileCutting() || handle().isEmpty()
             ? "Check every gap overleaf."

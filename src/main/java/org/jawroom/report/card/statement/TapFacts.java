@@ -39,7 +39,19 @@ public record TapFacts(PeopleUnit unit, CardSubject subject) {
                 + " end back "
                 + unit.fine(reading * tap.lever() / tap.jawWidth(), Rounding.NEAREST)
                 + "; set zero again and sweep."));
-    items.add(new Item("Swing:", swing(tap, far)));
+    items.add(
+        new Item(
+            "Swing:",
+            subject
+                .outcome()
+                .vise()
+                .swivel()
+                .map(
+                    swivel ->
+                        "not computed with the jaws square: see "
+                            + swivel.of()
+                            + ", and tap it where nothing is near.")
+                .orElseGet(() -> swing(tap, far))));
     return items;
   }
 
