@@ -18,7 +18,8 @@ import org.jawroom.shop.vise.Vise;
  * One machine compared with what the shop owns: other machines of status owned, and vises of
  * quantity 1 or more. Everything in input order.
  *
- * @param vises one per kind of vise owned
+ * @param vises one per kind of vise owned, turned on its swivel base only where it has no place
+ *     with its jaws square
  * @param best the best of them on it; see {@link PairingMerit}
  * @param held the jobs that it holds with some owned vise; {@code unknown}: held with none, but a
  *     blank leaves it open with at least one; {@code barred}: jobs that the tables do not allow on
@@ -96,6 +97,11 @@ public record Assessed(
         .filter(outcome -> outcome.verdict().isClear())
         .map(outcome -> outcome.vise())
         .toList();
+  }
+
+  /** Whether a kind of vise does, square or turned. */
+  public boolean isClear(Vise kind) {
+    return clear().stream().anyMatch(vise -> vise.row().equals(kind.row()));
   }
 
   /** The pieces of the jobs that no owned machine holds. */

@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToLongFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.blank.BlankGaps;
@@ -20,6 +21,7 @@ import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobReason;
 import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
@@ -44,10 +46,11 @@ public final class Assessor {
       this.jobs.put(machine, ofMachine);
     }
     for (Advice pairing : advice) {
-      if (isOwned(pairing.outcome().vise())) {
+      if (pairing.outcome().vise().quantity() > 0) {
         this.advice.get(pairing.outcome().machine()).add(pairing);
       }
     }
+    this.advice.replaceAll((machine, all) -> onePerKind(all));
     for (JobOutcome job : jobs) {
       if (isOwned(job.vise())) {
         this.jobs.get(job.machine()).get(job.job()).add(job);
@@ -62,9 +65,33 @@ public final class Assessor {
   }
 
   /**
+   * A vise on a swivel base is one kind, judged with its jaws square or, where it has no place so,
+   * at the first angle at which it stands over its whole opening.
+   */
+  private static List<Advice> onePerKind(List<Advice> all) {
+    Map<String, List<Advice>> kinds =
+        all.stream()
+            .collect(
+                Collectors.groupingBy(
+                    one -> one.outcome().vise().row(), LinkedHashMap::new, Collectors.toList()));
+    return kinds.values().stream().map(Assessor::best).toList();
+  }
+
+  private static Advice best(List<Advice> angles) {
+    Advice square = angles.get(0);
+    return square.outcome().verdict() == Verdict.NO_PLACE
+        ? angles.stream()
+            .filter(one -> one.outcome().verdict().isClear())
+            .findFirst()
+            .orElse(square)
+        : square;
+  }
+
+  /**
    * Assesses the candidates; pure.
    *
-   * @param advice one per pairing of the shop, in any order; {@code jobs} one per job and pairing
+   * @param advice one per pairing of the shop, a turned vise after that of its row; {@code jobs}
+   *     one per job and pairing
    * @param candidates at least one of the shop's machines; an owned one is compared with the others
    * @param tool the longest tool, nose to tip; empty: the longest of the jobs'
    */
@@ -205,7 +232,8 @@ public final class Assessor {
   private boolean fits(Machine machine, Vise vise) {
     return advice.get(machine).stream()
         .map(Advice::outcome)
-        .anyMatch(outcome -> outcome.vise().equals(vise) && outcome.verdict().isClear());
+        .anyMatch(
+            outcome -> outcome.vise().row().equals(vise.row()) && outcome.verdict().isClear());
   }
 
   private Optional<ViseSize> pattern() {
@@ -228,7 +256,10 @@ public final class Assessor {
         .toList();
   }
 
-  /** A vise turned on its swivel base is none of its own. */
+  /**
+   * A vise turned on its swivel base is none of its own, and the jobs that it holds at an angle do
+   * not speak for a machine.
+   */
   private static boolean isOwned(Vise vise) {
     return vise.quantity() > 0 && !vise.isTurned();
   }

@@ -99,10 +99,9 @@ final class AssessCsv {
             .map(outcome -> outcome.vise().name())
             .toList());
     best(one);
-    List<Vise> fit = one.clear();
     List<Vise> homeless = assessment.homeless();
     names("homeless", "all", AssessWords.vises(homeless));
-    names("homeless", "fits", AssessWords.vises(homeless.stream().filter(fit::contains).toList()));
+    names("homeless", "fits", AssessWords.vises(homeless.stream().filter(one::isClear).toList()));
     names("jobs", "held", AssessWords.jobs(one.held()));
     names("jobs", "unchecked", AssessWords.jobs(one.unchecked()));
     names("jobs", AssessWords.IN_DOUBT, AssessWords.jobs(one.inDoubt()));

@@ -166,8 +166,7 @@ record AssessWords(PeopleUnit unit, Assessment assessment, int named) {
   }
 
   String homeless(Assessed assessed) {
-    List<Vise> fit = assessed.clear();
-    return counted(vises(assessment.homeless().stream().filter(fit::contains).toList()), true);
+    return counted(vises(assessment.homeless().stream().filter(assessed::isClear).toList()), true);
   }
 
   String nuts(Assessed assessed, NutFit.Fit fit, boolean withNames) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +29,10 @@ import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;
+import org.jawroom.tables.TestShop;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class AssessorTest {
   private static final long LESS = Length.MM / 20;
@@ -75,6 +78,82 @@ class AssessorTest {
     assertEquals(3, assessment.kinds());
     assertEquals(3, candidate("known offer").vises().size());
   }
+
+  /** Its screw, 300 long, meets the door; swung by 80 degrees it lies along the table. */
+  @Test
+  void viseOnASwivelBase_isOneKindAndTurnedOnlyWhereItHasNoPlaceSquare(@TempDir Path folder)
+      throws Exception {
+    Shop swivels =
+        TestShop.in(folder)
+            .machine("tight", "status", "candidate")
+            .machine("roomy", "status", "candidate", "front_gap", "300")
+            .machine("owned", "front_gap", "-200")
+            .vise("long", LONG)
+            .job("block")
+            .read()
+            .shop()
+            .orElseThrow();
+    assertEquals(3, swivels.vises().size());
+
+    Assessment found = AssessShop.assess(swivels);
+
+    assertEquals(1, found.kinds());
+    assertEquals(List.of("long"), found.homeless().stream().map(Vise::name).toList());
+    Assessed tight = found.candidates().get(0);
+    assertEquals(List.of("long @80"), tight.clear().stream().map(Vise::name).toList());
+    assertEquals(1, tight.vises().size());
+    assertTrue(tight.isClear(swivels.vises().get(0)));
+    // What it holds at an angle does not speak for the machine.
+    assertEquals(List.of(), tight.held());
+    Assessed roomy = found.candidates().get(1);
+    assertEquals(List.of("long"), roomy.clear().stream().map(Vise::name).toList());
+    assertEquals(List.of("roomy"), names(found.better().best()));
+  }
+
+  private static final String[] LONG = {
+    "turns",
+    "front",
+    "swivel_angles",
+    "80",
+    "swivel_u",
+    "0",
+    "jaw_width",
+    "80",
+    "opening_max",
+    "60",
+    "base_width",
+    "100",
+    "rear_reach",
+    "60",
+    "front_reach",
+    "90",
+    "fixed_jaw_thickness",
+    "20",
+    "moving_jaw_thickness",
+    "20",
+    "rear_projection_closed",
+    "none",
+    "rear_projection_open",
+    "none",
+    "front_projection_closed",
+    "300",
+    "front_projection_open",
+    "300",
+    "screw_height",
+    "40",
+    "screw_diameter",
+    "24",
+    "handle_radius",
+    "none",
+    "bolt_u",
+    "0",
+    "bolt_spacing",
+    "60",
+    "bolt_hole_u",
+    "16",
+    "bolt_hole_v",
+    "16"
+  };
 
   @Test
   void vises_verdicts_areTheSolvers() {
