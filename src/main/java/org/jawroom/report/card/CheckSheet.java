@@ -24,8 +24,8 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.report.wording.TapeMeasure;
-import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.place.TapeMeasure;
+import org.jawroom.report.wording.place.TapeWords;
 import org.jawroom.shop.vise.Vise;
 
 /**

@@ -21,7 +21,7 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.set.SetWords;
 import org.jawroom.report.wording.Cautions;
 import org.jawroom.report.wording.LookedFor;
-import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.place.TapeWords;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Settings;
 

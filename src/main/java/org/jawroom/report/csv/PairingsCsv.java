@@ -21,9 +21,9 @@ import org.jawroom.publish.ReportKind;
 import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.ReportMarks;
+import org.jawroom.report.format.ThreadWords;
 import org.jawroom.report.tally.PerTable;
 import org.jawroom.report.wording.CaveatWords;
-import org.jawroom.report.wording.ThreadWords;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Measurand;
 

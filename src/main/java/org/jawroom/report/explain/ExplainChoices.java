@@ -15,7 +15,7 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.MissWords;
-import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.place.WhereWords;
 
 /**
  * The section on the orientations and mounts not chosen: the best that each can do, or why it holds

@@ -14,7 +14,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.place.WhereWords;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 

@@ -10,8 +10,8 @@ import org.jawroom.placement.search.SideBySide;
 import org.jawroom.placement.space.Play;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.report.wording.TapeWords;
-import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.place.TapeWords;
+import org.jawroom.report.wording.place.WhereWords;
 
 /** The section that describes where the vise stands and what the place offers. */
 record ExplainPlace(ExplainFacts facts) {

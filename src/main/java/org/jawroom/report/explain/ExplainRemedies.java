@@ -10,9 +10,9 @@ import org.jawroom.advice.remedy.RemedyKind;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.report.wording.Elsewhere;
 import org.jawroom.report.wording.OpenWords;
-import org.jawroom.report.wording.RemedyWords;
+import org.jawroom.report.wording.remedy.Elsewhere;
+import org.jawroom.report.wording.remedy.RemedyWords;
 import org.jawroom.shop.value.Column;
 
 /** The sections on what would make the vise fit, and what the shop has instead. */

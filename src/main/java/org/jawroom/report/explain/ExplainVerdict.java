@@ -17,7 +17,7 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.OpenWords;
-import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.place.WhereWords;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.machine.Sides;
 

@@ -24,11 +24,11 @@ import org.jawroom.report.format.JsonText;
 import org.jawroom.report.format.JsonText.Figure;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.report.wording.Elsewhere;
+import org.jawroom.report.format.ThreadWords;
 import org.jawroom.report.wording.LookedFor;
-import org.jawroom.report.wording.TapeWords;
-import org.jawroom.report.wording.ThreadWords;
-import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.place.TapeWords;
+import org.jawroom.report.wording.place.WhereWords;
+import org.jawroom.report.wording.remedy.Elsewhere;
 import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Column;
@@ -41,8 +41,8 @@ import org.jawroom.shop.value.Measurand;
  */
 public final class ExplanationJson {
   static final String CAUTION =
-      "does not replace the check on the machine; lock out before reaching in; local codes and the machine"
-          + " maker's instructions come first";
+      "does not replace the check on the machine; lock out before reaching in; local codes and the"
+          + " machine maker's instructions come first";
 
   private final Explanation explanation;
   private final Outcome outcome;

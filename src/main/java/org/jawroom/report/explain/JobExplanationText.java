@@ -15,8 +15,8 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.wording.OpenWords;
-import org.jawroom.report.wording.TapeWords;
-import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.place.TapeWords;
+import org.jawroom.report.wording.place.WhereWords;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.value.Dimension;
 
@@ -70,10 +70,10 @@ public final class JobExplanationText {
         switch (outcome.verdict()) {
           case HELD ->
               !outcome.inDoubt().isEmpty() || !outcome.unchecked().isEmpty()
-                  ? "Held as far as the tables say: there is a place where nothing listed is hit and the"
-                      + " spindle reaches the whole part. Check before it runs:"
-                  : "Held: there is a place where nothing listed is hit, the spindle reaches the whole part,"
-                      + " and the longest tool and the load have room.";
+                  ? "Held as far as the tables say: there is a place where nothing listed is hit"
+                        + " and the spindle reaches the whole part. Check before it runs:"
+                  : "Held: there is a place where nothing listed is hit, the spindle reaches the"
+                        + " whole part, and the longest tool and the load have room.";
           case NOT_HELD -> "Not held. What fails, the first first:";
           case UNKNOWN ->
               "Unknown: " + open.undecided(outcome.missing(), outcome.openReadings()) + ".";

@@ -11,7 +11,7 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.set.SetWords;
 import org.jawroom.report.wording.LookedFor;
-import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.place.TapeWords;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.vise.Vise;
 

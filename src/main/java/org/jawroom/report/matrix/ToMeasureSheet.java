@@ -13,7 +13,7 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.SheetNames;
 import org.jawroom.report.readings.Readings;
 import org.jawroom.report.tape.ToTapeWords;
-import org.jawroom.report.wording.RemedyWords;
+import org.jawroom.report.wording.remedy.RemedyWords;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
 import org.jawroom.report.xlsx.SheetLimits;
@@ -105,8 +105,8 @@ final class ToMeasureSheet {
         : ListSheet.cut(shown, all, "")
             + "In "
             + unit.plural()
-            + ". A tolerance stands for all the readings named, each off the wrong way: together they may"
-            + " be off by no more.";
+            + ". A tolerance stands for all the readings named, each off the wrong way: together"
+            + " they may be off by no more.";
   }
 
   private void reading(ToTape one) {

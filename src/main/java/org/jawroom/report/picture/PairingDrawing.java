@@ -17,10 +17,10 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.report.wording.TapeMeasure;
-import org.jawroom.report.wording.TapeWords;
-import org.jawroom.report.wording.WhereWords;
 import org.jawroom.report.wording.Words;
+import org.jawroom.report.wording.place.TapeMeasure;
+import org.jawroom.report.wording.place.TapeWords;
+import org.jawroom.report.wording.place.WhereWords;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
@@ -29,8 +29,8 @@ import org.jawroom.shop.machine.Side;
 public final class PairingDrawing {
   /** The caution that every drawing bears. */
   public static final String CAUTION =
-      "Does not replace the check on the machine. Lock out before reaching in. Local codes and the machine"
-          + " maker's instructions come first.";
+      "Does not replace the check on the machine. Lock out before reaching in. Local codes and the"
+          + " machine maker's instructions come first.";
 
   private final PeopleUnit unit;
   private final Settings settings;

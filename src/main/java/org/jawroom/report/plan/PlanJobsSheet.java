@@ -12,7 +12,7 @@ import org.jawroom.plan.model.Unheld;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.JobWords;
-import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.place.TapeWords;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.ListSheet.Heading;
 import org.jawroom.report.xlsx.SheetLimits;

@@ -22,8 +22,8 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.JobWords;
-import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.Words;
+import org.jawroom.report.wording.place.TapeWords;
 
 /**
  * A plan in words, lengths in the chosen unit.
@@ -214,7 +214,8 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
           unheld.proven()
               ? "something holds it, but not beside all that is held already, whatever is bought"
                   + unknown(unheld.job())
-              : "something holds it; nothing was found to buy that does so beside all that is held already";
+              : "something holds it; nothing was found to buy that does so beside all that is held"
+                    + " already";
       case NOT_SOUGHT -> "what would hold it was not looked for: time ran out";
     };
   }

@@ -13,7 +13,7 @@ import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.picture.PairingDrawing;
-import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.place.WhereWords;
 import org.jawroom.shop.Settings;
 
 /**

@@ -15,8 +15,8 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.OpenWords;
-import org.jawroom.report.wording.TapeWords;
 import org.jawroom.report.wording.Words;
+import org.jawroom.report.wording.place.TapeWords;
 import org.jawroom.shop.OpenReading;
 import org.jawroom.shop.Standing;
 

@@ -11,6 +11,9 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.Miss;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.wording.place.WhereWords;
+import org.jawroom.report.wording.remedy.RemedyLine;
+import org.jawroom.report.wording.remedy.RemedyWords;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 

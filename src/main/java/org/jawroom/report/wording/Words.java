@@ -12,6 +12,7 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.format.ThreadWords;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Provenance;
@@ -50,7 +51,8 @@ public record Words(PeopleUnit unit) {
     return switch (outcome.verdict()) {
       case FITS ->
           caveats.isEmpty()
-              ? "Fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or part)."
+              ? "Fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or"
+                    + " part)."
               : "Fits, but mind: " + caveats + ".";
       case AWKWARD ->
           "Awkward: nothing listed is hit, but the "

@@ -1,5 +1,2 @@
-/**
- * The words for outcomes, the same in every report: verdicts, limits, places by tape, changes,
- * cautions.
- */
+/** The words for outcomes, the same in every report: verdicts, open readings, jobs, cautions. */
 package org.jawroom.report.wording;

@@ -24,7 +24,7 @@ import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.picture.PairingDrawing;
-import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.place.WhereWords;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Swivel;

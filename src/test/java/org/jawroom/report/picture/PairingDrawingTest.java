@@ -24,7 +24,7 @@ import org.jawroom.reference.random.RandomShops;
 import org.jawroom.reference.random.ShopCsv;
 import org.jawroom.report.Drawn;
 import org.jawroom.report.Drawn.Area;
-import org.jawroom.report.wording.ThreadWords;
+import org.jawroom.report.format.ThreadWords;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;

@@ -19,7 +19,7 @@ import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TapeFigure;
-import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.place.WhereWords;
 import org.jawroom.shop.value.Column;
 
 /** The verification table: the tightest gaps, in the order in which a setter jogs to them. */

@@ -10,7 +10,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.report.wording.ThreadWords;
+import org.jawroom.report.format.ThreadWords;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.standards.TNut;
 import org.jawroom.standards.TSlot;
@@ -169,9 +169,8 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
     return newtonMetres
         + " N m"
         + feet
-        + " at most, to start with: K F d, K 0.15 (thread oiled), F 75 % of"
-        + " the proof load of class 8.8 (ISO 898-1). A slot's lip may bear less: the machine maker's limit"
-        + " comes first.";
+        + " at most, to start with: K F d, K 0.15 (thread oiled), F 75 % of the proof load of class"
+        + " 8.8 (ISO 898-1). A slot's lip may bear less: the machine maker's limit comes first.";
   }
 
   private Vise vise() {

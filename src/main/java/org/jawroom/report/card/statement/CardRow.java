@@ -10,7 +10,7 @@ import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.report.wording.TapeWords;
+import org.jawroom.report.wording.place.TapeWords;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 

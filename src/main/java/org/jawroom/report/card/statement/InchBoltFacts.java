@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TapeFigure;
-import org.jawroom.report.wording.ThreadWords;
+import org.jawroom.report.format.ThreadWords;
 import org.jawroom.standards.InchStock;
 import org.jawroom.standards.InchThread;
 

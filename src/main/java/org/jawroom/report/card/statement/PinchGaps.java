@@ -7,7 +7,7 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
-import org.jawroom.report.wording.WhereWords;
+import org.jawroom.report.wording.place.WhereWords;
 import org.jawroom.standards.MinimumGap;
 
 /** Gaps that close to less than a hand's width while the table moves. */

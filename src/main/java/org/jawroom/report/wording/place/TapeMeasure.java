@@ -1,4 +1,4 @@
-package org.jawroom.report.wording;
+package org.jawroom.report.wording.place;
 
 import org.jawroom.shop.machine.Side;
 

@@ -1,4 +1,4 @@
-package org.jawroom.report.wording;
+package org.jawroom.report.wording.remedy;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.jawroom.report.wording;
+package org.jawroom.report.wording.place;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -16,6 +16,7 @@ import org.jawroom.placement.search.Roomiest;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TapeFigure;
+import org.jawroom.report.format.ThreadWords;
 import org.jawroom.shop.TapedPlace;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;

@@ -1,4 +1,4 @@
-package org.jawroom.report.wording;
+package org.jawroom.report.wording.place;
 
 import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;

@@ -1,4 +1,4 @@
-package org.jawroom.report.wording;
+package org.jawroom.report.format;
 
 import java.util.OptionalLong;
 import org.jawroom.geometry.Length;
