@@ -7,8 +7,8 @@ import org.jawroom.report.xlsx.CautionsSheet;
 import org.jawroom.report.xlsx.InputsSheet;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.report.xlsx.SheetLimits;
-import org.jawroom.report.xlsx.StableWorkbook;
 import org.jawroom.report.xlsx.Styles;
+import org.jawroom.report.xlsx.book.StableWorkbook;
 
 /** {@code assess.xlsx}: the candidates for people. */
 final class AssessWorkbook {

@@ -1,2 +1,5 @@
-/** The full explanation of one pairing, as text for a terminal, brief or whole, or as JSON. */
+/**
+ * The full explanation of one pairing, of a job on it, of a set, or of a vise where it stands, as
+ * text for a terminal, brief or whole.
+ */
 package org.jawroom.report.explain;

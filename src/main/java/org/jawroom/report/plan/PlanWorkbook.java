@@ -9,8 +9,8 @@ import org.jawroom.report.xlsx.CautionsSheet;
 import org.jawroom.report.xlsx.InputsSheet;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.report.xlsx.SheetLimits;
-import org.jawroom.report.xlsx.StableWorkbook;
 import org.jawroom.report.xlsx.Styles;
+import org.jawroom.report.xlsx.book.StableWorkbook;
 
 /** {@code plan.xlsx}: the plan for people. */
 public final class PlanWorkbook {
@@ -22,15 +22,15 @@ public final class PlanWorkbook {
 
   private static final List<String> CAUTIONS =
       List.of(
-          "The plan counts a job as held where its part can be gripped and reached in some place of that vise"
-              + " on that machine. Each job has a place of its own, on the sheet Jobs; one bolted place need"
-              + " not serve them all.",
-          "A job counts as held where a blank leaves tool height or weight unchecked; the sheet Jobs says which."
-              + " Check them before the job runs.",
-          "The plan asks neither for machine hours nor for how long a set-up takes. A job held by one machine only"
-              + " waits for that machine.",
-          "A purchase serves as planned only if the thing bought is as its row says: measure it when it comes,"
-              + " and plan again.");
+          "The plan counts a job as held where its part can be gripped and reached in some place of"
+              + " that vise on that machine. Each job has a place of its own, on the sheet Jobs;"
+              + " one bolted place need not serve them all.",
+          "A job counts as held where a blank leaves tool height or weight unchecked; the sheet"
+              + " Jobs says which. Check them before the job runs.",
+          "The plan asks neither for machine hours nor for how long a set-up takes. A job held by"
+              + " one machine only waits for that machine.",
+          "A purchase serves as planned only if the thing bought is as its row says: measure it"
+              + " when it comes, and plan again.");
 
   private PlanWorkbook() {}
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.xlsx.book.StableWorkbook;
 
 /**
  * Preloads the workbook library's classes while the tables are still being read and solved; loading

@@ -238,7 +238,7 @@ public record CardSubject(
     return outcome.machine();
   }
 
-  Vise vise() {
+  public Vise vise() {
     return outcome.vise();
   }
 

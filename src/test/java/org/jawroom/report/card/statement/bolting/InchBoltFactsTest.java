@@ -1,4 +1,4 @@
-package org.jawroom.report.card.statement;
+package org.jawroom.report.card.statement.bolting;
 
 import static org.jawroom.geometry.Length.INCH;
 import static org.jawroom.geometry.Length.MM;
@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.report.card.statement.Item;
 import org.junit.jupiter.api.Test;
 
 class InchBoltFactsTest {

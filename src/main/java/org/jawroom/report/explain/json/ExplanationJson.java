@@ -1,4 +1,4 @@
-package org.jawroom.report.explain;
+package org.jawroom.report.explain.json;
 
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.jawroom.report.xlsx;
+package org.jawroom.report.xlsx.book;
 
 import java.io.Closeable;
 import java.io.FileNotFoundException;

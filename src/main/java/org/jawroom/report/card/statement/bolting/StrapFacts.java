@@ -1,9 +1,11 @@
-package org.jawroom.report.card.statement;
+package org.jawroom.report.card.statement.bolting;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.space.Place;
+import org.jawroom.report.card.statement.CardSubject;
+import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TapeFigure;

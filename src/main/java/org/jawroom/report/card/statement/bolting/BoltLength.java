@@ -1,4 +1,4 @@
-package org.jawroom.report.card.statement;
+package org.jawroom.report.card.statement.bolting;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.jawroom.report.card.statement;
+package org.jawroom.report.card.statement.bolting;
 
 import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;

@@ -1,10 +1,11 @@
-package org.jawroom.report.card.statement;
+package org.jawroom.report.card.statement.bolting;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
+import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TapeFigure;
