@@ -10,6 +10,8 @@ import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.guard.MachineGuards;
 import org.jawroom.clearance.part.ViseParts;
 import org.jawroom.placement.bolting.BoltingBlanks;
+import org.jawroom.plausibility.warning.Seriousness;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;

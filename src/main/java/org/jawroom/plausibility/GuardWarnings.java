@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.jawroom.clearance.guard.GuardStance;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.plausibility.warning.Seriousness;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
@@ -22,7 +24,8 @@ import org.jawroom.shop.machine.Machine;
 final class GuardWarnings {
   private static final String UP_AND_DOWN = "Does the table or the knee go up and down here?";
   private static final String IN_THE_TABLE =
-      "it stands in the table with the axes at mid-travel. Check the sign and from where it was measured";
+      "it stands in the table with the axes at mid-travel. Check the sign and from where it was"
+          + " measured";
 
   private GuardWarnings() {}
 
@@ -113,10 +116,11 @@ final class GuardWarnings {
             "table_moves",
             "without z, so the heights of "
                 + String.join(", ", names)
-                + " count from a table top that stays at one height, and no guard moves with the head. "
+                + " count from a table top that stays at one height, and no guard moves with the"
+                + " head. "
                 + UP_AND_DOWN
-                + " Then table_moves needs z, and they must be measured from the spindle nose. If it is"
-                + " the head, give it a row with carried_by head"));
+                + " Then table_moves needs z, and they must be measured from the spindle nose. If"
+                + " it is the head, give it a row with carried_by head"));
   }
 
   /**
@@ -142,7 +146,7 @@ final class GuardWarnings {
             guard.name(),
             "z_min",
             SpokenLength.of(bottom)
-                + " above the spindle nose, from which heights count where the table goes up and down."
-                + " Was it measured from the table top?"));
+                + " above the spindle nose, from which heights count where the table goes up and"
+                + " down. Was it measured from the table top?"));
   }
 }

@@ -6,6 +6,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.plausibility.warning.Seriousness;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.vise.Handle;
@@ -52,8 +54,8 @@ final class HandleWarnings {
                   + (ledges.size() == 1 ? " is 0" : " are 0")
                   + ", though "
                   + hanging(bare)
-                  + " below the table top there. Measure what sticks out of the table's side: rails,"
-                  + " scales, feed boxes; if nothing does, leave it"));
+                  + " below the table top there. Measure what sticks out of the table's side:"
+                  + " rails, scales, feed boxes; if nothing does, leave it"));
     }
     return warnings;
   }

@@ -2,6 +2,8 @@ package org.jawroom.plausibility;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.plausibility.warning.Seriousness;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.shop.machine.GuardKinds;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
@@ -21,8 +23,8 @@ final class MachineWarnings {
               Seriousness.UNSEEN,
               machine.name(),
               "rear_gap",
-              "none, though the table moves in y: is there really no column or cover behind it? Tape"
-                  + " the gap with the table all the way back"));
+              "none, though the table moves in y: is there really no column or cover behind it?"
+                  + " Tape the gap with the table all the way back"));
     }
     if (machine.provenance().assumedExact()) {
       warnings.add(Warning.machine(Seriousness.UNSEEN, machine.name(), TOLERANCE, TAKEN_AS_0));
@@ -43,6 +45,6 @@ final class MachineWarnings {
   static final String TOLERANCE = "tolerance";
   static final String LOOKED_FOR = "looked_for";
   static final String TAKEN_AS_0 =
-      "and source are blank, so every number counts as exact. Give what it was measured with, or how"
-          + " far it may be off";
+      "and source are blank, so every number counts as exact. Give what it was measured with, or"
+          + " how far it may be off";
 }

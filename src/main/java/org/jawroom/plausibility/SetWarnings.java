@@ -7,6 +7,8 @@ import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jawroom.plausibility.warning.Seriousness;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.shop.Standing;
 import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.vise.Vise;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Length;
+import org.jawroom.plausibility.warning.Seriousness;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
 import org.jawroom.shop.value.Dimension;

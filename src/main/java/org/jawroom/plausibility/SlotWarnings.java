@@ -3,6 +3,8 @@ package org.jawroom.plausibility;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.geometry.Length;
+import org.jawroom.plausibility.warning.Seriousness;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Slots;
 import org.jawroom.standards.TSlot;
@@ -51,9 +53,9 @@ final class SlotWarnings {
               machine.name(),
               "slot_pitch",
               SpokenLength.of(slots.pitch().length())
-                  + " is not in the published series (BS 2485), nor a whole number of quarter inches."
-                  + " Measure from one edge of a slot to the same edge of the next; if that is what it"
-                  + " is, leave it"));
+                  + " is not in the published series (BS 2485), nor a whole number of quarter"
+                  + " inches. Measure from one edge of a slot to the same edge of the next; if that"
+                  + " is what it is, leave it"));
     }
     return warnings;
   }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.plausibility.warning.Seriousness;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Base;
@@ -31,8 +33,8 @@ final class ViseWarnings {
               Seriousness.UNUSUAL,
               vise.name(),
               "turns",
-              "allows the handle to the rear, and so does a machine. If nobody can work it from there,"
-                  + " name in turns the sides from which somebody can"));
+              "allows the handle to the rear, and so does a machine. If nobody can work it from"
+                  + " there, name in turns the sides from which somebody can"));
     }
     if (vise.provenance().assumedExact()) {
       warnings.add(
@@ -64,8 +66,8 @@ final class ViseWarnings {
             vise.name(),
             column,
             SpokenLength.of(thickness.length())
-                + ", the same as jaw_width: is it a brochure's jaw length? Measure from the jaw's face"
-                + " to its back"));
+                + ", the same as jaw_width: is it a brochure's jaw length? Measure from the jaw's"
+                + " face to its back"));
   }
 
   /** A bolt whose centre lies outside the base seen from above; on its edge is inside. */

@@ -2,10 +2,11 @@
  * What looks wrong in a shop that was read without a fault.
  *
  * <p><b>In:</b> a {@link org.jawroom.shop.Shop}, or one machine and one vise. <b>Out:</b> {@link
- * org.jawroom.plausibility.Warning}s in the order of the tables, from {@link
+ * org.jawroom.plausibility.warning.Warning}s in the order of the tables, from {@link
  * org.jawroom.plausibility.Warnings}: each with its table, row and column, what looks wrong and
- * what to do about it, in one line, and its {@link org.jawroom.plausibility.Seriousness}. {@link
- * org.jawroom.plausibility.WarningGroup} merges equal ones and sorts them for people.
+ * what to do about it, in one line, and its {@link org.jawroom.plausibility.warning.Seriousness}.
+ * {@link org.jawroom.plausibility.warning.WarningGroup} merges equal ones and sorts them for
+ * people.
  *
  * <p><b>A warning is not a fault.</b> Whatever gets a warning is accepted, since it can be true,
  * and no warning changes a verdict. Every warning can be acted on: by measuring, or by filling a

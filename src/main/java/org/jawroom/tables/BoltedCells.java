@@ -9,7 +9,7 @@ import org.jawroom.shop.TapedPlace;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.cell.Lengths;
-import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.name.Names;
 import org.jawroom.tables.row.Owners;
 import org.jawroom.tables.row.Row;
 

@@ -14,7 +14,7 @@ import org.jawroom.shop.value.Provenance;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
 import org.jawroom.tables.cell.CellText;
-import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.name.Names;
 import org.jawroom.tables.row.Ledger;
 import org.jawroom.tables.row.ProvenanceCells;
 import org.jawroom.tables.row.Row;

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.vise.Vise;
-import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.name.Names;
 import org.jawroom.tables.row.Ledger;
 import org.jawroom.tables.row.Owners;
 import org.jawroom.tables.row.Row;

@@ -10,7 +10,7 @@ import org.jawroom.shop.Standing;
 import org.jawroom.shop.value.Provenance;
 import org.jawroom.shop.vise.Mount;
 import org.jawroom.shop.vise.Vise;
-import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.name.Names;
 import org.jawroom.tables.row.Ledger;
 import org.jawroom.tables.row.ProvenanceCells;
 import org.jawroom.tables.row.Row;

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.reference.ReferenceOutcome;
 import org.jawroom.reference.ReferencePairing;
 import org.jawroom.reference.random.RandomShops;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.reference.random.BigShop;
 import org.jawroom.reference.random.RandomShops;
 import org.jawroom.reference.random.ShopCsv;

@@ -9,6 +9,8 @@ import java.util.stream.LongStream;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.plausibility.warning.Seriousness;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Slots;
 import org.jawroom.shop.value.Dimension;
@@ -39,8 +41,8 @@ final class SimpleOverhangs {
                     Seriousness.WRONG,
                     vise.name(),
                     "bolt_u",
-                    "more than a quarter of its base hangs over the table's edge wherever it is bolted on"
-                        + " any machine, at least "
+                    "more than a quarter of its base hangs over the table's edge wherever it is"
+                        + " bolted on any machine, at least "
                         + SpokenLength.of(least(machine, vise).getAsLong())
                         + ", on "
                         + machine.name()

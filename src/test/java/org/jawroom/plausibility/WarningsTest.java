@@ -17,6 +17,7 @@ import java.util.OptionalLong;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.reference.draft.SettingsDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -63,8 +64,9 @@ class WarningsTest {
   void slotWidth_offTheSeries_isNamed() {
     machine.slotWidth = mm(17);
     assertLine(
-        "machines, mill, slot_width: 17 mm (0.669 in) is in no published series (ISO 299, ASME B5.1M)."
-            + " Measure the slot's throat at the table top, not the bolt; if that is what it is, leave it");
+        "machines, mill, slot_width: 17 mm (0.669 in) is in no published series (ISO 299, ASME"
+            + " B5.1M). Measure the slot's throat at the table top, not the bolt; if that is what"
+            + " it is, leave it");
   }
 
   /** T-nuts for these throats are sold, though no series has them; common practice, no source. */
@@ -82,9 +84,9 @@ class WarningsTest {
       machine.slotWidth = width;
       machine.slotPitch = mm(90);
       assertLine(
-          "machines, mill, slot_pitch: 90 mm (3.543 in) is not in the published series (BS 2485), nor a"
-              + " whole number of quarter inches. Measure from one edge of a slot to the same edge of the"
-              + " next; if that is what it is, leave it");
+          "machines, mill, slot_pitch: 90 mm (3.543 in) is not in the published series (BS 2485),"
+              + " nor a whole number of quarter inches. Measure from one edge of a slot to the same"
+              + " edge of the next; if that is what it is, leave it");
     }
   }
 
@@ -111,8 +113,8 @@ class WarningsTest {
     machine.lookedFor = List.of("head", "tool changer", "nozzle", "sill", "cover");
     machine.guards = List.of();
     assertEquals(
-        "machines, mill, rear_gap: none, though the table moves in y: is there really no column or cover"
-            + " behind it? Tape the gap with the table all the way back",
+        "machines, mill, rear_gap: none, though the table moves in y: is there really no column or"
+            + " cover behind it? Tape the gap with the table all the way back",
         lines().get(0));
   }
 
@@ -127,8 +129,8 @@ class WarningsTest {
   void lookedFor_withKindsLeftOut_namesThem() {
     machine.lookedFor = List.of("head", "sill", "cover", "column");
     assertLine(
-        "machines, mill, looked_for: does not name tool changer, nozzle. Look for each, give what could be"
-            + " hit a row in guards, then name it here");
+        "machines, mill, looked_for: does not name tool changer, nozzle. Look for each, give what"
+            + " could be hit a row in guards, then name it here");
   }
 
   @Test
@@ -136,8 +138,8 @@ class WarningsTest {
     machine.provenance = new Provenance(0, true, "", "");
     vise.provenance = new Provenance(0, true, "", "");
     String rest =
-        "tolerance: and source are blank, so every number counts as exact. Give what it was measured with,"
-            + " or how far it may be off";
+        "tolerance: and source are blank, so every number counts as exact. Give what it was"
+            + " measured with, or how far it may be off";
     assertEquals(List.of("machines, mill, " + rest, "vises, vise, " + rest), lines());
   }
 
@@ -155,10 +157,10 @@ class WarningsTest {
             box("clear above", "other", Axes.NONE, span(-50, 50), upFrom(199), Interval.ALL));
     assertEquals(
         List.of(
-            "guards, mill / arm, z_min: it stands in the table with the axes at mid-travel. Check the sign"
-                + " and from where it was measured",
-            "guards, mill / clear above, z_min: it stands in the table with the axes at mid-travel. Check"
-                + " the sign and from where it was measured"),
+            "guards, mill / arm, z_min: it stands in the table with the axes at mid-travel. Check"
+                + " the sign and from where it was measured",
+            "guards, mill / clear above, z_min: it stands in the table with the axes at mid-travel."
+                + " Check the sign and from where it was measured"),
         lines());
   }
 
@@ -183,8 +185,8 @@ class WarningsTest {
     assertEquals(List.of(), lines());
     machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(-101)));
     assertLine(
-        "guards, mill / head, z_min: it stands in the table with the axes at mid-travel. Check the sign and"
-            + " from where it was measured");
+        "guards, mill / head, z_min: it stands in the table with the axes at mid-travel. Check the"
+            + " sign and from where it was measured");
   }
 
   @Test
@@ -201,8 +203,8 @@ class WarningsTest {
   void tapedGuard_soNegativeThatItStandsInTheTable_isNamed() {
     machine.guards = List.of(taped("cover", "cover", Side.LEFT, mm(-301), Interval.ALL));
     assertLine(
-        "guards, mill / cover, gap: it stands in the table with the axes at mid-travel. Check the sign and"
-            + " from where it was measured");
+        "guards, mill / cover, gap: it stands in the table with the axes at mid-travel. Check the"
+            + " sign and from where it was measured");
   }
 
   /** Travel is 600 × 400, so that a guard that moves stands half of that farther off mid-way. */
@@ -250,10 +252,10 @@ class WarningsTest {
     Guard sill = taped("sill", "sill", Side.FRONT, mm(40), downFrom(-25));
     machine.guards = List.of(sill);
     assertLine(
-        "machines, mill, table_moves: without z, so the heights of sill count from a table top that stays"
-            + " at one height, and no guard moves with the head. Does the table or the knee go up and"
-            + " down here? Then table_moves needs z, and they must be measured from the spindle nose. If"
-            + " it is the head, give it a row with carried_by head");
+        "machines, mill, table_moves: without z, so the heights of sill count from a table top that"
+            + " stays at one height, and no guard moves with the head. Does the table or the knee"
+            + " go up and down here? Then table_moves needs z, and they must be measured from the"
+            + " spindle nose. If it is the head, give it a row with carried_by head");
     Guard head = box("head", "head", HEAD, span(-90, 90), upFrom(210), upFrom(0));
     machine.guards = List.of(sill, head);
     assertEquals(List.of(), lines());
@@ -271,8 +273,8 @@ class WarningsTest {
     machine.guards =
         List.of(box("head", "head", Axes.NONE, span(-90, 90), upFrom(210), upFrom(100)));
     assertLine(
-        "guards, mill / head, z_min: 100 mm (3.937 in) above the spindle nose, from which heights count"
-            + " where the table goes up and down. Was it measured from the table top?");
+        "guards, mill / head, z_min: 100 mm (3.937 in) above the spindle nose, from which heights"
+            + " count where the table goes up and down. Was it measured from the table top?");
   }
 
   @Test
@@ -280,9 +282,9 @@ class WarningsTest {
     machine.guards =
         List.of(box("ram", "Head", Axes.NONE, span(-90, 90), upFrom(210), Interval.ALL));
     assertLine(
-        "guards, mill / ram, carried_by: a head that never moves up or down against the table. Does the"
-            + " table or the knee go up and down here? If it is the head, write carried_by head; if the"
-            + " knee, table_moves needs z");
+        "guards, mill / ram, carried_by: a head that never moves up or down against the table. Does"
+            + " the table or the knee go up and down here? If it is the head, write carried_by"
+            + " head; if the knee, table_moves needs z");
   }
 
   @Test
@@ -290,9 +292,9 @@ class WarningsTest {
     vise.handle = new Handle(mm(46), mm(40), false, true);
     machine.ledges = new Sides<>(0L, half(10), 0L, half(10));
     assertLine(
-        "machines, mill, front_ledge: front_ledge is 0, though the handle or a part of vise hangs below"
-            + " the table top there. Measure what sticks out of the table's side: rails, scales, feed"
-            + " boxes; if nothing does, leave it");
+        "machines, mill, front_ledge: front_ledge is 0, though the handle or a part of vise hangs"
+            + " below the table top there. Measure what sticks out of the table's side: rails,"
+            + " scales, feed boxes; if nothing does, leave it");
   }
 
   @Test
@@ -324,9 +326,9 @@ class WarningsTest {
     vise.turns = EnumSet.of(Orientation.LEFT, Orientation.RIGHT);
     machine.ledges = new Sides<>(0L, 0L, 0L, 0L);
     assertLine(
-        "machines, mill, right_ledge: right_ledge, left_ledge are 0, though the handle or a part of vise"
-            + " hangs below the table top there. Measure what sticks out of the table's side: rails,"
-            + " scales, feed boxes; if nothing does, leave it");
+        "machines, mill, right_ledge: right_ledge, left_ledge are 0, though the handle or a part of"
+            + " vise hangs below the table top there. Measure what sticks out of the table's side:"
+            + " rails, scales, feed boxes; if nothing does, leave it");
   }
 
   @Test
@@ -335,32 +337,32 @@ class WarningsTest {
     assertEquals(List.of(), lines());
     vise.spacing = mm(200.002);
     assertLine(
-        "vises, vise, base_width: the bolts of base bolts stand outside base_width. Measure it over flange,"
-            + " ears or swivel plate, whichever reaches farthest");
+        "vises, vise, base_width: the bolts of base bolts stand outside base_width. Measure it over"
+            + " flange, ears or swivel plate, whichever reaches farthest");
   }
 
   @Test
   void bolts_beyondAnEndOfTheBase_areNamed() {
     vise.boltU = mm(-60.001);
     assertLine(
-        "vises, vise, front_reach: the bolts of base bolts stand outside front_reach or rear_reach. Measure"
-            + " it over flange, ears or swivel plate, whichever reaches farthest");
+        "vises, vise, front_reach: the bolts of base bolts stand outside front_reach or rear_reach."
+            + " Measure it over flange, ears or swivel plate, whichever reaches farthest");
   }
 
   @Test
   void jawThickness_equalToJawWidth_isDoubted() {
     vise.fixedThickness = mm(150);
     assertLine(
-        "vises, vise, fixed_jaw_thickness: 150 mm (5.906 in), the same as jaw_width: is it a brochure's jaw"
-            + " length? Measure from the jaw's face to its back");
+        "vises, vise, fixed_jaw_thickness: 150 mm (5.906 in), the same as jaw_width: is it a"
+            + " brochure's jaw length? Measure from the jaw's face to its back");
   }
 
   @Test
   void turns_toTheRearOnBothSides_isNamedForTheVise() {
     vise.turns = EnumSet.allOf(Orientation.class);
     assertLine(
-        "vises, vise, turns: allows the handle to the rear, and so does a machine. If nobody can work it"
-            + " from there, name in turns the sides from which somebody can");
+        "vises, vise, turns: allows the handle to the rear, and so does a machine. If nobody can"
+            + " work it from there, name in turns the sides from which somebody can");
     machine.turns = EnumSet.of(Orientation.FRONT, Orientation.LEFT);
     assertEquals(List.of(), lines());
   }
@@ -371,10 +373,10 @@ class WarningsTest {
     machine.length = 22_860;
     assertEquals(
         List.of(
-            "machines, mill, table_length: 22860 mm (900 in) looks like the wrong unit, being over 20000"
-                + " mm. Check the row's unit",
-            "vises, vise, jaw_width: 6 mm (0.236 in) looks like the wrong unit, being under 20 mm. Check the"
-                + " row's unit"),
+            "machines, mill, table_length: 22860 mm (900 in) looks like the wrong unit, being over"
+                + " 20000 mm. Check the row's unit",
+            "vises, vise, jaw_width: 6 mm (0.236 in) looks like the wrong unit, being under 20 mm."
+                + " Check the row's unit"),
         lines());
   }
 
@@ -392,8 +394,9 @@ class WarningsTest {
   void blanks_ofAMachine_sayWhatStaysUnknown() {
     machine.gaps = new Sides<>(mm(150), Dimension.BLANK, Dimension.BLANK, mm(100));
     assertLine(
-        "machines, mill, rear_gap: rear_gap, left_gap open (blank or a range): every pairing on this machine stays unknown until it is"
-            + " measured, unless all its values give the same verdict");
+        "machines, mill, rear_gap: rear_gap, left_gap open (blank or a range): every pairing on"
+            + " this machine stays unknown until it is measured, unless all its values give the"
+            + " same verdict");
   }
 
   @Test
@@ -401,8 +404,8 @@ class WarningsTest {
     machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(0)));
     machine.noseMax = Dimension.BLANK;
     assertLine(
-        "machines, mill, nose_max: nose_max open (blank or a range): every pairing on this machine stays unknown until it is"
-            + " measured, unless all its values give the same verdict");
+        "machines, mill, nose_max: nose_max open (blank or a range): every pairing on this machine"
+            + " stays unknown until it is measured, unless all its values give the same verdict");
   }
 
   @Test
@@ -410,22 +413,22 @@ class WarningsTest {
     machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(0)));
     machine.noseMin = Dimension.BLANK;
     assertLine(
-        "machines, mill, nose_min: nose_min blank: no verdict needs it, but how low the nose may come is"
-            + " not computed");
+        "machines, mill, nose_min: nose_min blank: no verdict needs it, but how low the nose may"
+            + " come is not computed");
     SettingsDraft draft = SettingsDraft.of(Settings.DEFAULTS);
     draft.shortestTool = OptionalLong.of(half(100));
     settings = draft.build();
     assertLine(
-        "machines, mill, nose_min: nose_min open (blank or a range): every pairing on this machine stays unknown until it is"
-            + " measured, unless all its values give the same verdict");
+        "machines, mill, nose_min: nose_min open (blank or a range): every pairing on this machine"
+            + " stays unknown until it is measured, unless all its values give the same verdict");
   }
 
   @Test
   void gap_blankOfAGuard_saysWhatStaysUnknown() {
     machine.guards = List.of(taped("cover", "cover", Side.REAR, Dimension.BLANK, Interval.ALL));
     assertLine(
-        "guards, mill / cover, gap: gap open (blank or a range): every pairing on this machine stays unknown until it is"
-            + " measured, unless all its values give the same verdict");
+        "guards, mill / cover, gap: gap open (blank or a range): every pairing on this machine"
+            + " stays unknown until it is measured, unless all its values give the same verdict");
   }
 
   @Test
@@ -433,9 +436,9 @@ class WarningsTest {
     vise.rear = new Projection(Dimension.BLANK, Dimension.BLANK);
     vise.hole = Dimension.BLANK;
     assertLine(
-        "vises, vise, rear_projection_closed: rear_projection_closed, rear_projection_open, bolt_hole_u,"
-            + " bolt_hole_v open (blank or a range): every pairing of this vise stays unknown until it is"
-            + " measured, unless all its values give the same verdict");
+        "vises, vise, rear_projection_closed: rear_projection_closed, rear_projection_open,"
+            + " bolt_hole_u, bolt_hole_v open (blank or a range): every pairing of this vise stays"
+            + " unknown until it is measured, unless all its values give the same verdict");
   }
 
   @Test
@@ -448,8 +451,9 @@ class WarningsTest {
     assertEquals(List.of(), lines());
     vise.handle = new Handle(mm(40), mm(40), false, true);
     assertLine(
-        "vises, vise, screw_height: screw_height open (blank or a range): every pairing of this vise stays unknown until it is"
-            + " measured, unless all its values give the same verdict");
+        "vises, vise, screw_height: screw_height open (blank or a range): every pairing of this"
+            + " vise stays unknown until it is measured, unless all its values give the same"
+            + " verdict");
   }
 
   @Test
@@ -462,9 +466,9 @@ class WarningsTest {
     // The bolts may stand 10 off the slot at y = 0, so that the base ends at −290, 225 past the
     // edge.
     assertLine(
-        "vises, vise, bolt_u: more than a quarter of its base hangs over the table's edge wherever it is"
-            + " bolted on any machine, at least 225 mm (8.858 in), on mill. Check bolt_u, the reaches and"
-            + " the slots");
+        "vises, vise, bolt_u: more than a quarter of its base hangs over the table's edge wherever"
+            + " it is bolted on any machine, at least 225 mm (8.858 in), on mill. Check bolt_u, the"
+            + " reaches and the slots");
   }
 
   @Test
@@ -529,7 +533,8 @@ class WarningsTest {
           count < 3
               ? List.of()
               : List.of(
-                  "sets, pair, count: 3 of vise, but its quantity is 2; set that right, or buy the rest"),
+                  "sets, pair, count: 3 of vise, but its quantity is 2; set that right, or buy the"
+                      + " rest"),
           Warnings.of(shop).stream().map(Warning::line).toList());
     }
   }

@@ -9,8 +9,8 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
-import org.jawroom.tables.cell.Names;
-import org.jawroom.tables.cell.NearestName;
+import org.jawroom.tables.cell.name.Names;
+import org.jawroom.tables.cell.name.NearestName;
 
 /**
  * Finds the machines, vises, jobs and sets that a command names; if no name matches exactly, it

@@ -15,8 +15,8 @@ import org.jawroom.shop.vise.Mount;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.Lengths;
-import org.jawroom.tables.cell.Names;
-import org.jawroom.tables.cell.NearestName;
+import org.jawroom.tables.cell.name.Names;
+import org.jawroom.tables.cell.name.NearestName;
 import org.jawroom.tables.row.Notation;
 
 /**

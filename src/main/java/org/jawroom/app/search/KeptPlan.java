@@ -13,7 +13,7 @@ import org.jawroom.shop.Shop;
 import org.jawroom.shop.Standing;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;
-import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.name.Names;
 import org.jawroom.tables.source.grid.FileRead;
 import org.jawroom.tables.source.grid.UnreadableInput;
 

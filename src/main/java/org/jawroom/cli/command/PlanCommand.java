@@ -23,11 +23,11 @@ import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.cli.option.Budget;
 import org.jawroom.cli.option.CellChoice;
-import org.jawroom.cli.option.Foreseen;
-import org.jawroom.cli.option.Output;
 import org.jawroom.cli.option.SettingOptions;
 import org.jawroom.cli.option.Threads;
 import org.jawroom.cli.option.VersionLine;
+import org.jawroom.cli.refusal.Foreseen;
+import org.jawroom.cli.refusal.Output;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.plan.model.Wishes;
@@ -64,8 +64,9 @@ import picocli.CommandLine.Spec;
           + " can be tapped square; the widest openings, added up; the widest jaws, added up;"
           + " the fewest changes from what stands there now (the table standing, or --keep). With"
           + " --buy the lowest price comes second.",
-      "Reports whether a better plan is possible, which jobs rest on something unchecked,"
-          + " which no machine holds, and the cheapest remedy for each of those. Writes plan.csv and plan.xlsx."
+      "Reports whether a better plan is possible, which jobs rest on something unchecked, which no"
+          + " machine holds, and the cheapest remedy for each of those. Writes plan.csv and"
+          + " plan.xlsx."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -244,7 +245,8 @@ public final class PlanCommand implements Callable<Integer> {
                   + outcome.vise().name()
                   + "\" on \""
                   + outcome.machine().name()
-                  + "\": it stands there for its jobs only, each in its own place; see the sheet Jobs.");
+                  + "\": it stands there for its jobs only, each in its own place; see the sheet"
+                  + " Jobs.");
         }
       }
     }

@@ -1,5 +1,2 @@
-/**
- * What several commands share: options for settings, machines, threads and the time limit, checks
- * of destinations, and how large a result may become ({@link org.jawroom.cli.option.Foreseen}).
- */
+/** What several commands share: options for settings, machines, sets, threads and paths. */
 package org.jawroom.cli.option;

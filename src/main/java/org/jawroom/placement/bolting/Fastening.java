@@ -2,6 +2,7 @@ package org.jawroom.placement.bolting;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.placement.bolting.slot.Anchors;
 import org.jawroom.shop.vise.Mount;
 
 /**

@@ -11,6 +11,7 @@ import org.jawroom.clearance.obstacle.SweptGuards;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.bolting.slot.Slotted;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;

@@ -13,6 +13,8 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.bolting.slot.Anchors;
+import org.jawroom.placement.bolting.slot.Slotted;
 import org.jawroom.placement.space.Strips;
 import org.jawroom.shop.machine.Slots;
 import org.jawroom.shop.vise.Bolt;

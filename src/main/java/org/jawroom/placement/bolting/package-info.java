@@ -1,5 +1,6 @@
 /**
- * Where a vise can be bolted or clamped: slots, mounts and overhang, per orientation.
+ * Where a vise can be bolted or clamped: mounts over {@link org.jawroom.placement.bolting.slot
+ * slots}, and overhang, per orientation.
  *
  * <p><b>Result:</b> regions, each of one orientation and one mount ({@link
  * org.jawroom.placement.bolting.Region}). Whatever depends on a machine or a vise alone is computed

@@ -9,7 +9,7 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.guard.GuardStance;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
-import org.jawroom.placement.bolting.SlotLines;
+import org.jawroom.placement.bolting.slot.SlotLines;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
 import org.jawroom.shop.OpenReading;

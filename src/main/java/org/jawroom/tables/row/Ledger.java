@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
-import org.jawroom.tables.cell.NearestName;
 import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.cell.name.NearestName;
 import org.jawroom.tables.source.Source;
 import org.jawroom.tables.source.grid.FaultList;
 

@@ -13,6 +13,8 @@ import org.jawroom.tables.cell.LengthRange;
 import org.jawroom.tables.cell.Lengths;
 import org.jawroom.tables.cell.ListedLengths;
 import org.jawroom.tables.cell.Unit;
+import org.jawroom.tables.row.size.KnownSizes;
+import org.jawroom.tables.row.size.SizeCheck;
 import org.jawroom.tables.schema.CellKind;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;

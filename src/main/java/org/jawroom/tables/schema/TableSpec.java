@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.name.Names;
 
 /** The tables, in the order in which their faults are listed. */
 public enum TableSpec {

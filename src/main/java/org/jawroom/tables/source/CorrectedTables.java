@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.value.Measurand;
-import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.name.Names;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.grid.Cell;

@@ -3,7 +3,7 @@ package org.jawroom.tables.vise;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jawroom.tables.cell.Names;
+import org.jawroom.tables.cell.name.Names;
 import org.jawroom.tables.row.Owners;
 import org.jawroom.tables.row.Row;
 

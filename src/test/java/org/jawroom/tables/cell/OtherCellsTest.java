@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.jawroom.tables.cell.name.Names;
+import org.jawroom.tables.cell.name.NearestName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -60,7 +62,8 @@ class OtherCellsTest {
         "three | is not a whole number; write digits alone, as 3",
         "3 mm | is not a whole number; write digits alone, as 3",
         "2147483648 | is too large",
-        "3-Jan | is a date, as spreadsheets make of fractions; type 0.25, or '1/4 to keep it as text",
+        "3-Jan | is a date, as spreadsheets make of fractions; type 0.25, or '1/4 to keep it as"
+            + " text",
       })
   void count_doubtful_isRefused(String text, String message) {
     assertEquals(message, message(() -> Numerals.count(text, false)));

@@ -1,4 +1,4 @@
-package org.jawroom.plausibility;
+package org.jawroom.plausibility.warning;
 
 /**
  * Something in the tables that can be true but looks wrong. It never changes a verdict.
@@ -22,16 +22,17 @@ public record Warning(
     return text.startsWith(column) ? text : column + ": " + text;
   }
 
-  static Warning machine(Seriousness seriousness, String machine, String column, String text) {
+  public static Warning machine(
+      Seriousness seriousness, String machine, String column, String text) {
     return new Warning(seriousness, "machines", machine, column, text);
   }
 
-  static Warning guard(
+  public static Warning guard(
       Seriousness seriousness, String machine, String guard, String column, String text) {
     return new Warning(seriousness, "guards", machine + " / " + guard, column, text);
   }
 
-  static Warning vise(Seriousness seriousness, String vise, String column, String text) {
+  public static Warning vise(Seriousness seriousness, String vise, String column, String text) {
     return new Warning(seriousness, "vises", vise, column, text);
   }
 }

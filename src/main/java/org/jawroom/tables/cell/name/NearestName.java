@@ -1,4 +1,4 @@
-package org.jawroom.tables.cell;
+package org.jawroom.tables.cell.name;
 
 import java.util.Collection;
 import java.util.Comparator;

@@ -1,4 +1,4 @@
-package org.jawroom.tables.row;
+package org.jawroom.tables.row.size;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -12,7 +12,7 @@ import org.jawroom.tables.schema.TableSpec;
  * Refuses implausible masses and forces: they come from a wrong unit or a misread thousands
  * separator. The limits are common practice, no source, and wide.
  */
-final class KnownAmounts {
+public final class KnownAmounts {
   private KnownAmounts() {}
 
   /** From {@code least} to {@code most}, both included. */
@@ -36,7 +36,8 @@ final class KnownAmounts {
           TableSpec.JOBS, Map.of("mass", new Range("job", "kg", "0", "20000")));
 
   /** Returns {@code amount}, in kg or kN, if it is plausible in this column. */
-  static BigDecimal checked(TableSpec table, String column, BigDecimal amount) throws BadCell {
+  public static BigDecimal checked(TableSpec table, String column, BigDecimal amount)
+      throws BadCell {
     Range range = RANGES.getOrDefault(table, Map.of()).get(column);
     if (range == null || range.holds(amount)) {
       return amount;

@@ -1,4 +1,4 @@
-package org.jawroom.cli.option;
+package org.jawroom.cli.refusal;
 
 /**
  * The heap of this JVM, in bytes.

@@ -1,4 +1,4 @@
-package org.jawroom.tables.row;
+package org.jawroom.tables.row.size;
 
 import java.util.Map;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package org.jawroom.tables.row;
+package org.jawroom.tables.row.size;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package org.jawroom.placement.bolting;
+package org.jawroom.placement.bolting.slot;
 
 import java.util.List;
 import org.jawroom.geometry.Axis;

@@ -1,4 +1,4 @@
-package org.jawroom.tables.row;
+package org.jawroom.tables.row.size;
 
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.schema.CellKind;

@@ -1,4 +1,4 @@
-package org.jawroom.placement.bolting;
+package org.jawroom.placement.bolting.slot;
 
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Ends;
@@ -10,7 +10,7 @@ import org.jawroom.geometry.Orientation;
  * half-nanometres. The ends of a side are reversed if open readings leave no such place for all of
  * their values.
  */
-record Anchor(Ends u, Ends v) {
+public record Anchor(Ends u, Ends v) {
 
   /** The rectangle of a vise in one orientation, along and across the slots. */
   Turned turned(Orientation turn, Axis slots) {

@@ -1,4 +1,4 @@
-package org.jawroom.cli.option;
+package org.jawroom.cli.refusal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

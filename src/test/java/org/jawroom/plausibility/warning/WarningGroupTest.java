@@ -1,4 +1,4 @@
-package org.jawroom.plausibility;
+package org.jawroom.plausibility.warning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package org.jawroom.plausibility;
+package org.jawroom.plausibility.warning;
 
 /** How much a warning matters, the most serious first. */
 public enum Seriousness {

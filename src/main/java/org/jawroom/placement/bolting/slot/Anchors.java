@@ -1,4 +1,4 @@
-package org.jawroom.placement.bolting;
+package org.jawroom.placement.bolting.slot;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +40,7 @@ public record Anchors(List<Anchor> all, long nutRoom) {
    * @param certainty at worst the places that all values of its readings allow, at best those that
    *     some value allows
    */
-  static Anchors ofBolts(Mount mount, long thread, Certainty certainty) {
+  public static Anchors ofBolts(Mount mount, long thread, Certainty certainty) {
     List<Anchor> anchors = new ArrayList<>(mount.bolts().size());
     for (Bolt bolt : mount.bolts()) {
       anchors.add(
@@ -67,7 +67,7 @@ public record Anchors(List<Anchor> all, long nutRoom) {
    * @param room width of a strap beside the base
    * @param thread d, that of the slot
    */
-  static Anchors ofClamps(Vise vise, long room, long thread, Certainty certainty) {
+  public static Anchors ofClamps(Vise vise, long room, long thread, Certainty certainty) {
     // A nut may stand where every value (at best: some value) of the readings has the strap.
     Certainty opposite = certainty == Certainty.AT_WORST ? Certainty.AT_BEST : Certainty.AT_WORST;
     Ends u = inside(ClampParts.alongU(vise, opposite), thread);

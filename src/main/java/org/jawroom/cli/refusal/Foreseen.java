@@ -1,4 +1,4 @@
-package org.jawroom.cli.option;
+package org.jawroom.cli.refusal;
 
 import java.io.PrintWriter;
 import java.util.Optional;

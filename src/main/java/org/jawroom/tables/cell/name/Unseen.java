@@ -1,4 +1,6 @@
-package org.jawroom.tables.cell;
+package org.jawroom.tables.cell.name;
+
+import org.jawroom.tables.cell.BadCell;
 
 /**
  * Invisible characters: they make two texts look alike, or reverse adjacent text.
@@ -39,7 +41,8 @@ final class Unseen {
       if (isUnseen(letter) && !joins && allowed.indexOf(letter) < 0) {
         throw new BadCell(
             String.format(
-                "holds a line break, a tab or another character that nobody sees (U+%04X); retype it",
+                "holds a line break, a tab or another character that nobody sees (U+%04X); retype"
+                    + " it",
                 letter));
       }
       marks = isMark(letter) ? marks + 1 : 0;

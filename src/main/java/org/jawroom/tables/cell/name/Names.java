@@ -1,9 +1,11 @@
-package org.jawroom.tables.cell;
+package org.jawroom.tables.cell.name;
 
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jawroom.tables.cell.BadCell;
+import org.jawroom.tables.cell.CellText;
 
 /** Names of machines, guards, vises, parts, mounts and jobs. */
 public final class Names {

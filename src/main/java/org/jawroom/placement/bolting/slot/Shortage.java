@@ -1,4 +1,4 @@
-package org.jawroom.placement.bolting;
+package org.jawroom.placement.bolting.slot;
 
 import java.util.List;
 import java.util.Optional;
@@ -12,10 +12,10 @@ import org.jawroom.geometry.Orientation;
  * @param anchor index of the anchor that fails
  * @param by the additional play it needs, half-nanometres
  */
-record Shortage(boolean along, int anchor, long by) {
+public record Shortage(boolean along, int anchor, long by) {
 
   /** The least shortage over all combinations of slots; empty if the anchors line up. */
-  static Optional<Shortage> of(Slotted slotted, Anchors anchors, Orientation turn) {
+  public static Optional<Shortage> of(Slotted slotted, Anchors anchors, Orientation turn) {
     Shortage along = along(slotted, anchors, turn);
     if (along.by > 0) {
       return Optional.of(along);

@@ -1,4 +1,4 @@
-package org.jawroom.tables.row;
+package org.jawroom.tables.row.size;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -80,12 +80,12 @@ class KnownSizesTest {
   void machine_inTheOtherUnit_isRefusedWithAGuessForEachSize() throws Exception {
     assertEquals(
         List.of(
-            "machines.csv row 2, column table_length: \"1600\" as table_length 1600 in (40640 mm) is no"
-                + " machine's: is it 1600 mm?",
-            "machines.csv row 2, column travel_x: \"1580\" as travel_x 1580 in (40132 mm) is no machine's:"
-                + " is it 1580 mm?",
-            "machines.csv row 2, column slot_width: \"14\" as slot_width 14 in (355.6 mm) is no machine's:"
-                + " is it 14 mm?"),
+            "machines.csv row 2, column table_length: \"1600\" as table_length 1600 in (40640 mm)"
+                + " is no machine's: is it 1600 mm?",
+            "machines.csv row 2, column travel_x: \"1580\" as travel_x 1580 in (40132 mm) is no"
+                + " machine's: is it 1580 mm?",
+            "machines.csv row 2, column slot_width: \"14\" as slot_width 14 in (355.6 mm) is no"
+                + " machine's: is it 14 mm?"),
         TestShop.in(folder)
             .machine(
                 "mill",
@@ -101,10 +101,10 @@ class KnownSizesTest {
             .faults());
     assertEquals(
         List.of(
-            "machines.csv row 2, column table_length: \"30\" as table_length 30 mm is no machine's: is it"
-                + " 30 in?",
-            "machines.csv row 2, column table_width: \"10.25\" as table_width 10.25 mm is no machine's: is"
-                + " it 10.25 in?"),
+            "machines.csv row 2, column table_length: \"30\" as table_length 30 mm is no machine's:"
+                + " is it 30 in?",
+            "machines.csv row 2, column table_width: \"10.25\" as table_width 10.25 mm is no"
+                + " machine's: is it 10.25 in?"),
         TestShop.in(folder)
             .machine("mill", "table_length", "30", "table_width", "10.25", "slot_count", "0")
             .vise("vise")

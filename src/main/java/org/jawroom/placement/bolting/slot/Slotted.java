@@ -1,4 +1,4 @@
-package org.jawroom.placement.bolting;
+package org.jawroom.placement.bolting.slot;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -49,7 +49,7 @@ public final class Slotted {
    *
    * @param certainty whether a slot must serve for all values of the open readings or for some
    */
-  static Slotted of(Machine machine, Certainty certainty) {
+  public static Slotted of(Machine machine, Certainty certainty) {
     Slots slots = machine.slots();
     boolean alongX = slots.direction() == Axis.X;
     long tableAcross = alongX ? machine.tableWidth() : machine.tableLength();
@@ -61,7 +61,7 @@ public final class Slotted {
   }
 
   /** The length of a machine's slots. */
-  static long length(Machine machine) {
+  public static long length(Machine machine) {
     boolean alongX = machine.slots().direction() == Axis.X;
     return machine.slots().length().orElse(alongX ? machine.tableLength() : machine.tableWidth());
   }
@@ -140,7 +140,7 @@ public final class Slotted {
    *
    * @param within what else holds the vise, such as the table top for strap clamps
    */
-  Optional<Strips> settable(Anchors anchors, Orientation turn, long tap, Rectangle within) {
+  public Optional<Strips> settable(Anchors anchors, Orientation turn, long tap, Rectangle within) {
     Optional<Interval> alongPlaces =
         alongPlaces(anchors, turn)
             .flatMap(places -> places.meet(within.along(along)))

@@ -1,4 +1,4 @@
-package org.jawroom.plausibility;
+package org.jawroom.plausibility.warning;
 
 import java.util.ArrayList;
 import java.util.Comparator;
