@@ -37,6 +37,11 @@ public record Advice(
     deciding = List.copyOf(deciding);
   }
 
+  /** An outcome alone, as of a shop too large to work out more. */
+  public static Advice bare(Outcome outcome) {
+    return new Advice(outcome, List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
+  }
+
   /**
    * The remedies as people see them: in order of effort, and within a kind the least amount first.
    */

@@ -60,8 +60,12 @@ public final class ShopPairings {
     return Model.of(machines.get(machine), vises.get(vise));
   }
 
-  /** Equivalent to {@link JobPairing#solve}. */
-  public List<JobOutcome> jobs(int machine, int vise, List<Job> jobs) {
-    return JobPairing.solve(machines.get(machine), vises.get(vise), jobs);
+  /**
+   * Equivalent to {@link JobPairing#solve}.
+   *
+   * @param model that of the pairing
+   */
+  public List<JobOutcome> jobs(int machine, int vise, Model model, List<Job> jobs) {
+    return JobPairing.solve(machines.get(machine), vises.get(vise), model, jobs);
   }
 }

@@ -16,6 +16,7 @@ import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.publish.ReportKind;
 import org.jawroom.report.csv.Batch;
+import org.jawroom.report.csv.JobRows;
 import org.jawroom.report.csv.JobsCsv;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.csv.RemediesCsv;
@@ -56,6 +57,7 @@ public final class Reports implements Closeable {
   private final Optional<RemediesCsv> remedies;
   private final Optional<UnknownsCsv> unknowns;
   private final Totals totals;
+  private final JobRows jobs;
   private final List<Advice> kept = new ArrayList<>();
   private final Optional<OverviewWorkbook> overview;
 
@@ -128,7 +130,9 @@ public final class Reports implements Closeable {
     this.wanted = wanted;
     this.layouts = layouts;
     this.limits = limits;
-    this.totals = new Totals(shop, beside.jobs());
+    long count = (long) shop.machines().size() * shop.vises().size();
+    this.totals = new Totals(shop, wanted.workbook() && count <= detailed);
+    this.jobs = new JobRows(shop.jobs().size());
     this.files = new AtomicFiles(all);
     boolean begun = false;
     try {
@@ -145,7 +149,6 @@ public final class Reports implements Closeable {
           withRemedies
               ? Optional.of(new UnknownsCsv(files.add(UnknownsCsv.FILE), wanted.header()))
               : Optional.empty();
-      long count = (long) shop.machines().size() * shop.vises().size();
       overview =
           wanted.workbook() && count > detailed
               ? Optional.of(new OverviewWorkbook(shop, unit, wanted.remedies(), limits))
@@ -161,8 +164,9 @@ public final class Reports implements Closeable {
   /** Adds the next batch of pairings, in shop order: machines, then vises. */
   public void add(Batch batch) throws IOException {
     pairings.write(batch.pairings());
+    jobs.add(batch.jobs());
+    batch.addTo(totals);
     for (Advice pairing : batch.advice()) {
-      totals.add(pairing);
       if (remedies.isPresent()) {
         remedies.get().add(pairing);
         unknowns.orElseThrow().add(pairing);
@@ -191,8 +195,8 @@ public final class Reports implements Closeable {
       remedies.get().finish();
       unknowns.orElseThrow().finish();
     }
-    if (!beside.jobs().isEmpty()) {
-      JobsCsv.write(beside.jobs(), files.add(JobsCsv.FILE));
+    if (!shop.jobs().isEmpty()) {
+      jobs.writeTo(files.add(JobsCsv.FILE));
     }
     if (!shop.standing().isEmpty()) {
       StandingCsv.write(beside.standing(), files.add(StandingCsv.FILE));
@@ -204,7 +208,15 @@ public final class Reports implements Closeable {
       overview.get().writeTo(files.add(MatrixWorkbook.FILE), totals, beside, facts);
     } else if (wanted.workbook()) {
       MatrixWorkbook.write(
-          shop, kept, beside, facts, wanted, limits, layouts, files.add(MatrixWorkbook.FILE));
+          shop,
+          kept,
+          totals,
+          beside,
+          facts,
+          wanted,
+          limits,
+          layouts,
+          files.add(MatrixWorkbook.FILE));
     }
     return files.publish();
   }
@@ -234,7 +246,11 @@ public final class Reports implements Closeable {
         overview.get().close();
       }
     } finally {
-      files.close();
+      try {
+        jobs.close();
+      } finally {
+        files.close();
+      }
     }
   }
 }

@@ -8,10 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
 import org.jawroom.clearance.gap.Limit;
-import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
@@ -28,6 +26,7 @@ import org.jawroom.report.matrix.TallySheet;
 import org.jawroom.report.set.SetWords;
 import org.jawroom.report.standing.StandingSheet;
 import org.jawroom.report.standing.StandingWords;
+import org.jawroom.report.tally.JobTally;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.tally.Worst;
@@ -68,7 +67,7 @@ public final class Summary {
       Totals totals, ShopOutcomes beside, PeopleUnit unit, List<Path> reports) {
     Summary summary = new Summary(totals, unit, reports);
     summary.counts();
-    summary.jobs(beside.jobs());
+    summary.jobs();
     summary.standing(beside.standing());
     summary.sets(beside.sets());
     summary.worst();
@@ -96,19 +95,18 @@ public final class Summary {
   }
 
   /** Prints for each job its best outcome over all pairings. */
-  private void jobs(List<JobOutcome> jobs) {
-    if (jobs.isEmpty()) {
+  private void jobs() {
+    if (shop.jobs().isEmpty() || totals.pairings() == 0) {
       return;
     }
     long unchecked = 0;
     long inDoubt = 0;
     Map<JobVerdict, Long> best = new EnumMap<>(JobVerdict.class);
-    int pairings = jobs.size() / shop.jobs().size();
     for (int job = 0; job < shop.jobs().size(); job++) {
-      List<JobOutcome> its = jobs.subList(job * pairings, (job + 1) * pairings);
-      if (isHeldInDoubt(its)) {
+      JobTally its = totals.jobs().of(job);
+      if (its.isHeldInDoubt()) {
         inDoubt++;
-      } else if (isHeldUnchecked(its)) {
+      } else if (its.isHeldUnchecked()) {
         unchecked++;
       } else {
         best.merge(best(its), 1L, Long::sum);
@@ -173,26 +171,11 @@ public final class Summary {
     }
   }
 
-  /** Whether it is held, but wherever it is a reading is in doubt. */
-  private static boolean isHeldInDoubt(List<JobOutcome> outcomes) {
-    List<JobOutcome> held = outcomes.stream().filter(JobOutcome::isHeld).toList();
-    return !held.isEmpty() && held.stream().noneMatch(one -> one.inDoubt().isEmpty());
-  }
-
-  /**
-   * Whether it is held, but a blank, or else a doubt, leaves something unchecked wherever it is.
-   */
-  private static boolean isHeldUnchecked(List<JobOutcome> outcomes) {
-    List<JobOutcome> held = outcomes.stream().filter(JobOutcome::isHeld).toList();
-    return !held.isEmpty()
-        && held.stream().noneMatch(one -> one.unchecked().isEmpty() && one.inDoubt().isEmpty());
-  }
-
-  private static JobVerdict best(List<JobOutcome> outcomes) {
-    return Stream.of(JobVerdict.HELD, JobVerdict.UNKNOWN)
-        .filter(verdict -> outcomes.stream().anyMatch(outcome -> outcome.verdict() == verdict))
-        .findFirst()
-        .orElse(JobVerdict.NOT_HELD);
+  private static JobVerdict best(JobTally its) {
+    if (its.held() > 0) {
+      return JobVerdict.HELD;
+    }
+    return its.unknown() > 0 ? JobVerdict.UNKNOWN : JobVerdict.NOT_HELD;
   }
 
   private void job(Long count, String words) {

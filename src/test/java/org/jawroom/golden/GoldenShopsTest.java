@@ -20,9 +20,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
-import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.standing.StandingPairing;
-import org.jawroom.report.csv.JobsCsv;
+import org.jawroom.report.Opened;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.standing.StandingCsv;
 import org.jawroom.shop.Shop;
@@ -131,9 +130,7 @@ class GoldenShopsTest {
   }
 
   private static String jobs(Shop shop) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    JobsCsv.write(JobPairing.all(shop), out);
-    return out.toString(StandardCharsets.UTF_8);
+    return Opened.jobsCsv(shop);
   }
 
   private static String standing(Shop shop) throws IOException {

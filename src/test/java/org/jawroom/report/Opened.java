@@ -3,10 +3,12 @@ package org.jawroom.report;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -16,11 +18,14 @@ import org.jawroom.advice.Advice;
 import org.jawroom.app.run.Solving;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.report.csv.Batch;
+import org.jawroom.report.csv.JobRows;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.matrix.MatrixWorkbook;
 import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.report.tally.ShopOutcomes;
+import org.jawroom.report.tally.Totals;
 import org.jawroom.report.xlsx.ListSheet;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.report.xlsx.SheetLimits;
@@ -36,7 +41,8 @@ public final class Opened {
     MatrixWorkbook.write(
         shop,
         advice,
-        ShopOutcomes.ofJobs(JobPairing.all(shop)),
+        Totals.of(shop, advice, JobPairing.all(shop)),
+        ShopOutcomes.NONE,
         facts,
         ReportOptions.ALL,
         limits,
@@ -52,13 +58,43 @@ public final class Opened {
         new Reports(
             directory,
             shop,
-            ShopOutcomes.ofJobs(jobs),
+            ShopOutcomes.NONE,
             ReportOptions.ALL,
             PeopleUnit.MM,
             Solving.layouts(shop))) {
-      reports.add(new Batch(advice));
+      reports.add(new Batch(advice, ofPairings(jobs, advice.size())));
       return reports.publish(Invented.facts(PeopleUnit.MM));
     }
+  }
+
+  /** {@code jobs.csv} of a shop. */
+  public static String jobsCsv(Shop shop) throws IOException {
+    List<Advice> bare =
+        shop.machines().stream()
+            .flatMap(
+                machine ->
+                    shop.vises().stream()
+                        .map(vise -> Pairing.solve(shop.settings(), machine, vise))
+                        .map(Advice::bare))
+            .toList();
+    Batch batch = new Batch(bare, ofPairings(JobPairing.all(shop), bare.size()));
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (JobRows rows = new JobRows(shop.jobs().size())) {
+      rows.add(batch.jobs());
+      rows.writeTo(out);
+    }
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  /** For each pairing the outcome of each job. */
+  public static List<List<JobOutcome>> ofPairings(List<JobOutcome> jobsFirst, int pairings) {
+    return IntStream.range(0, pairings)
+        .mapToObj(
+            pairing ->
+                IntStream.range(0, jobsFirst.size() / pairings)
+                    .mapToObj(job -> jobsFirst.get(job * pairings + pairing))
+                    .toList())
+        .toList();
   }
 
   public static XSSFWorkbook open(Shop shop, List<Advice> advice, PeopleUnit unit)

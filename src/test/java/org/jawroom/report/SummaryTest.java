@@ -63,7 +63,7 @@ class SummaryTest {
               "Written: " + Path.of("out", "pairings.csv")),
           Summary.lines(
               Totals.of(shop, Advised.bare(outcomes), List.of()),
-              ShopOutcomes.ofJobs(List.of()),
+              ShopOutcomes.NONE,
               PeopleUnit.MM,
               List.of(Path.of("out", "pairings.csv"))));
     } finally {
@@ -105,7 +105,7 @@ class SummaryTest {
   private static List<String> lines(Shop shop, List<Outcome> outcomes, String report) {
     return Summary.lines(
         Totals.of(shop, Advised.bare(outcomes), List.of()),
-        ShopOutcomes.ofJobs(List.of()),
+        ShopOutcomes.NONE,
         PeopleUnit.INCH,
         List.of(Path.of("out", report)));
   }

@@ -23,6 +23,15 @@ public final class JobMerit {
         .reduce((best, next) -> order.compare(next, best) > 0 ? next : best);
   }
 
+  /** How many pieces a pairing holds: the quantities of the jobs held, added up. */
+  public static long pieces(List<JobOutcome> ofPairing) {
+    long pieces = 0;
+    for (JobOutcome outcome : ofPairing) {
+      pieces += outcome.isHeld() ? outcome.job().quantity() : 0;
+    }
+    return pieces;
+  }
+
   /** The better is the greater. */
   private static Comparator<JobOutcome> order(Settings settings) {
     return Comparator.comparing((JobOutcome held) -> held.unchecked().isEmpty())

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jawroom.advice.Advice;
 import org.jawroom.app.input.Input;
 import org.jawroom.app.input.PeopleUnits;
 import org.jawroom.app.output.Progress;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.compare.ComparedSide;
 import org.jawroom.report.compare.PairingRows;
 import org.jawroom.report.compare.UnreadablePairings;
@@ -91,20 +91,16 @@ public record CompareSide(Path path, ComparedSide pairings, Optional<Reading> re
   public ComparedSide pairings(int threads, Progress progress) throws UnreadableInput, IOException {
     if (reading.isPresent()) {
       long[] row = {1};
-      Solving.stream(
-          shop().orElseThrow(),
-          false,
-          threads,
-          progress,
-          Function.identity(),
-          some -> add(some, row));
+      Solving.stream(shop().orElseThrow(), threads, progress, some -> add(some, row));
     }
     return pairings;
   }
 
-  private void add(List<Advice> some, long[] row) throws IOException {
+  private void add(List<Outcome> some, long[] row) throws IOException {
     try {
-      PairingRows.of(some, (pairing, number) -> pairings.add(pairing, ++row[0]));
+      PairingRows.of(
+          some.stream().map(Advice::bare).toList(),
+          (pairing, number) -> pairings.add(pairing, ++row[0]));
     } catch (UnreadablePairings ours) {
       throw new IllegalStateException("our own CSV could not be parsed", ours);
     }

@@ -33,10 +33,8 @@ public record MatrixRun(
 
   /** Prints {@code pairings.csv} to standard output and messages to standard error. */
   public void print() throws IOException {
-    // Which vise is the best depends on the jobs.
-    ShopOutcomes beside = Solving.beside(shop, threads, Progress.on(err));
-    PairingsStream stream =
-        new PairingsStream(new PrintedData(out), shop, beside.jobs(), wanted.header());
+    ShopOutcomes beside = Solving.beside(shop);
+    PairingsStream stream = new PairingsStream(new PrintedData(out), shop, wanted.header());
     solve(stream::add);
     Summary.lines(stream.totals(), beside, unit(), List.of()).forEach(err::println);
     noRemedies(err);
@@ -45,7 +43,7 @@ public record MatrixRun(
   /** Writes all selected files into {@code directory}. */
   public void write(Path directory) throws IOException {
     ShortTools shortTools = new ShortTools();
-    ShopOutcomes beside = Solving.beside(shop, threads, Progress.on(err));
+    ShopOutcomes beside = Solving.beside(shop);
     try (Reports reports =
         new Reports(directory, shop, beside, wanted, unit(), Solving.layouts(shop))) {
       solve(
@@ -70,7 +68,7 @@ public record MatrixRun(
   }
 
   private void solve(Pipeline.Taker<Batch> taker) throws IOException {
-    Solving.stream(shop, wanted.remedies(), threads, Progress.on(err), Batch::new, taker);
+    Solving.batches(shop, wanted.remedies(), threads, Progress.on(err), taker);
   }
 
   private PeopleUnit unit() {

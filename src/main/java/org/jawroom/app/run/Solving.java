@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import org.jawroom.advice.Advice;
@@ -20,6 +19,7 @@ import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
 import org.jawroom.placement.standing.StandingTable;
+import org.jawroom.report.csv.Batch;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.shop.Shop;
 
@@ -41,6 +41,9 @@ public final class Solving {
   private interface Question<A> {
     A of(int machine, int vise);
   }
+
+  /** A pairing with the outcome of each job. */
+  private record Answer(Advice advice, List<JobOutcome> jobs) {}
 
   /** The result of a run of pairings. */
   private record Solved<T>(int pairings, T what) {}
@@ -78,31 +81,44 @@ public final class Solving {
     return sample;
   }
 
-  /**
-   * Solves all pairings and passes runs of them on in input order.
-   *
-   * @param remedies whether to compute remedies; without, each advice has none
-   * @param prepared applied to each run on the solving threads
-   */
-  static <T> void stream(
-      Shop shop,
-      boolean remedies,
-      int threads,
-      Progress progress,
-      Function<List<Advice>, T> prepared,
-      Pipeline.Taker<T> taker)
+  /** Solves all pairings without remedies and jobs and passes runs of them on in input order. */
+  static void stream(Shop shop, int threads, Progress progress, Pipeline.Taker<List<Outcome>> taker)
       throws IOException {
     ShopPairings pairings = ShopPairings.of(shop);
-    Question<Advice> question =
-        remedies
-            ? (machine, vise) -> Advisor.advise(shop.settings(), pairings, machine, vise)
-            : (machine, vise) -> bare(pairings.solve(machine, vise));
     stream(
-        new PairingRuns(shop, remedies ? SLOW : QUICK),
+        new PairingRuns(shop, QUICK),
         threads,
         progress,
-        question,
-        prepared,
+        pairings::solve,
+        Function.identity(),
+        taker);
+  }
+
+  /**
+   * Solves all pairings with their jobs and passes batches of them on in input order.
+   *
+   * @param remedies whether to compute remedies; without, each advice has none
+   */
+  static void batches(
+      Shop shop, boolean remedies, int threads, Progress progress, Pipeline.Taker<Batch> taker)
+      throws IOException {
+    ShopPairings pairings = ShopPairings.of(shop);
+    // Short runs of many jobs: what is under way stays in memory.
+    int length = remedies ? SLOW : Math.max(SLOW, QUICK / (1 + shop.jobs().size()));
+    stream(
+        new PairingRuns(shop, length),
+        threads,
+        progress,
+        (machine, vise) -> {
+          SolvedPairing solved = pairings.solved(machine, vise);
+          return new Answer(
+              remedies ? Advisor.advise(shop.settings(), solved) : Advice.bare(solved.outcome()),
+              pairings.jobs(machine, vise, solved.model(), shop.jobs()));
+        },
+        answers ->
+            new Batch(
+                answers.stream().map(Answer::advice).toList(),
+                answers.stream().map(Answer::jobs).toList()),
         taker);
   }
 
@@ -116,7 +132,7 @@ public final class Solving {
     return index -> pairings.solved(index / vises, index % vises).layout().orElseThrow();
   }
 
-  /** Every job on every pairing: jobs, then machines, then vises in input order. */
+  /** Every job on every pairing, all held at once: jobs, then machines, then vises. */
   public static List<JobOutcome> jobs(Shop shop, int threads, Progress progress) {
     if (shop.jobs().isEmpty()) {
       return List.of();
@@ -124,12 +140,16 @@ public final class Solving {
     ShopPairings pairings = ShopPairings.of(shop);
     return JobPairing.jobsFirst(
         collected(
-            shop, threads, progress, (machine, vise) -> pairings.jobs(machine, vise, shop.jobs())),
+            shop,
+            threads,
+            progress,
+            (machine, vise) ->
+                pairings.jobs(machine, vise, pairings.model(machine, vise), shop.jobs())),
         shop.jobs().size());
   }
 
-  /** What is worked out beside the pairings: jobs, vises that stand there, and sets. */
-  public static ShopOutcomes beside(Shop shop, int threads, Progress progress) {
+  /** What is worked out beside the pairings: vises that stand there, and sets. */
+  public static ShopOutcomes beside(Shop shop) {
     List<SetOutcome> sets =
         shop.sets().stream()
             .flatMap(
@@ -138,8 +158,7 @@ public final class Solving {
                         .filter(set::isFor)
                         .map(machine -> SetPairing.solve(shop.settings(), machine, set)))
             .toList();
-    return new ShopOutcomes(
-        jobs(shop, threads, progress), StandingTable.solve(shop.settings(), shop.standing()), sets);
+    return new ShopOutcomes(StandingTable.solve(shop.settings(), shop.standing()), sets);
   }
 
   /** The planner's data of each pairing, machines then vises in input order. */
@@ -202,9 +221,5 @@ public final class Solving {
     } finally {
       progress.clear();
     }
-  }
-
-  private static Advice bare(Outcome outcome) {
-    return new Advice(outcome, List.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
   }
 }

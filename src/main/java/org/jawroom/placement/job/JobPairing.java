@@ -52,20 +52,22 @@ public final class JobPairing {
   private final PreparedVise preparedVise;
   private final Certainty certainty;
   private final Model model;
+  private JobPairing best;
 
-  private JobPairing(PreparedMachine machine, PreparedVise vise, Certainty certainty) {
+  private JobPairing(PreparedMachine machine, PreparedVise vise, Model model, Certainty certainty) {
     this.settings = machine.settings();
     this.machine = machine.machine();
     this.vise = vise.vise();
     this.prepared = machine;
     this.preparedVise = vise;
     this.certainty = certainty;
-    this.model = Model.of(machine, vise);
+    this.model = model;
   }
 
   private static JobPairing of(Settings settings, Machine machine, Vise vise) {
     PreparedMachine prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
-    return new JobPairing(prepared, PreparedVise.on(prepared, vise), Certainty.AT_WORST);
+    PreparedVise on = PreparedVise.on(prepared, vise);
+    return new JobPairing(prepared, on, Model.of(prepared, on), Certainty.AT_WORST);
   }
 
   /** The outcome of {@code job} held by {@code vise} on {@code machine}; pure. */
@@ -80,8 +82,14 @@ public final class JobPairing {
     return jobs.stream().map(pairing::solve).toList();
   }
 
-  public static List<JobOutcome> solve(PreparedMachine machine, PreparedVise vise, List<Job> jobs) {
-    JobPairing pairing = new JobPairing(machine, vise, Certainty.AT_WORST);
+  /**
+   * The same.
+   *
+   * @param model of machine and vise
+   */
+  public static List<JobOutcome> solve(
+      PreparedMachine machine, PreparedVise vise, Model model, List<Job> jobs) {
+    JobPairing pairing = new JobPairing(machine, vise, model, Certainty.AT_WORST);
     return jobs.stream().map(pairing::solve).toList();
   }
 
@@ -134,8 +142,7 @@ public final class JobPairing {
       return outcome(
           job, worst, worst.shortfalls.isEmpty() ? JobVerdict.HELD : JobVerdict.NOT_HELD);
     }
-    JobPairing best = new JobPairing(prepared.atBest(), preparedVise.atBest(), Certainty.AT_BEST);
-    Attempt atBest = best.attempt(job);
+    Attempt atBest = atBest().attempt(job);
     if (!atBest.shortfalls.isEmpty()) {
       // It fails for every value of the open readings; how far is a guess.
       return outcome(job, atBest.withoutPlace(), JobVerdict.NOT_HELD);
@@ -209,6 +216,16 @@ public final class JobPairing {
     missing.addAll(model.blanks());
     missing.addAll(checks.open());
     return new Attempt(checks, place, shortfalls, !missing.isEmpty(), List.copyOf(missing));
+  }
+
+  /** The same with open readings at best; made when the first job asks for it. */
+  private JobPairing atBest() {
+    if (best == null) {
+      best =
+          new JobPairing(
+              prepared.atBest(), preparedVise.atBest(), model.atBest(), Certainty.AT_BEST);
+    }
+    return best;
   }
 
   private JobOutcome outcome(Job job, Attempt attempt, JobVerdict verdict) {

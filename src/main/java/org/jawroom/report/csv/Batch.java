@@ -1,17 +1,31 @@
 package org.jawroom.report.csv;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.advice.Advice;
+import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.report.tally.Totals;
 
 /** A batch of pairings with those parts of their reports that can be formatted independently. */
 public final class Batch {
   private final List<Advice> advice;
+  private final List<List<JobOutcome>> ofJobs;
   private final byte[] pairings;
+  private final List<byte[]> jobs = new ArrayList<>();
 
-  /** May be called on any thread. */
-  public Batch(List<Advice> advice) {
+  /**
+   * May be called on any thread.
+   *
+   * @param ofJobs for each pairing the outcome of each job, in order
+   */
+  public Batch(List<Advice> advice, List<List<JobOutcome>> ofJobs) {
     this.advice = List.copyOf(advice);
+    this.ofJobs = List.copyOf(ofJobs);
     this.pairings = PairingsCsv.rows(advice);
+    int count = ofJobs.isEmpty() ? 0 : ofJobs.get(0).size();
+    for (int job = 0; job < count; job++) {
+      jobs.add(JobsCsv.rows(ofJobs, job));
+    }
   }
 
   /** The pairings, in order. */
@@ -22,5 +36,17 @@ public final class Batch {
   /** Their rows of {@code pairings.csv}. */
   public byte[] pairings() {
     return pairings;
+  }
+
+  /** For each job their rows of {@code jobs.csv}. */
+  public List<byte[]> jobs() {
+    return jobs;
+  }
+
+  /** Adds the pairings to totals over those before. */
+  public void addTo(Totals totals) {
+    for (int i = 0; i < advice.size(); i++) {
+      totals.add(advice.get(i), ofJobs.get(i));
+    }
   }
 }

@@ -1,7 +1,5 @@
 package org.jawroom.report.csv;
 
-import java.io.IOException;
-import java.io.OutputStream;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -59,15 +57,26 @@ public final class JobsCsv {
 
   private JobsCsv() {}
 
-  /** Writes all rows in the order given; does not close {@code out}. */
-  public static void write(List<JobOutcome> jobs, OutputStream out) throws IOException {
+  /** The header row. */
+  public static byte[] header() {
     CsvRows rows = new CsvRows();
     HEADER.forEach(rows::text);
     rows.end();
-    for (JobOutcome job : jobs) {
-      row(rows, job);
+    return rows.bytes();
+  }
+
+  /**
+   * The rows of one job.
+   *
+   * @param ofPairings for each pairing the outcome of each job, in order
+   * @param job index of the job
+   */
+  static byte[] rows(List<List<JobOutcome>> ofPairings, int job) {
+    CsvRows rows = new CsvRows();
+    for (List<JobOutcome> ofPairing : ofPairings) {
+      row(rows, ofPairing.get(job));
     }
-    out.write(rows.bytes());
+    return rows.bytes();
   }
 
   private static void row(CsvRows row, JobOutcome outcome) {

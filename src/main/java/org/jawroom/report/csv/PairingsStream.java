@@ -2,9 +2,6 @@ package org.jawroom.report.csv;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.List;
-import org.jawroom.advice.Advice;
-import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.shop.Shop;
 
@@ -16,13 +13,11 @@ public final class PairingsStream {
   /**
    * Starts the output; does not close {@code out}.
    *
-   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
    * @param header whether to write the header row
    */
-  public PairingsStream(OutputStream out, Shop shop, List<JobOutcome> jobs, boolean header)
-      throws IOException {
+  public PairingsStream(OutputStream out, Shop shop, boolean header) throws IOException {
     this.out = out;
-    this.totals = new Totals(shop, jobs);
+    this.totals = new Totals(shop, false);
     if (header) {
       out.write(PairingsCsv.header());
     }
@@ -31,9 +26,7 @@ public final class PairingsStream {
   /** Writes the next pairings: machines, then vises, in shop order. */
   public void add(Batch batch) throws IOException {
     out.write(batch.pairings());
-    for (Advice pairing : batch.advice()) {
-      totals.add(pairing);
-    }
+    batch.addTo(totals);
   }
 
   /** Returns the totals over the pairings written so far. */

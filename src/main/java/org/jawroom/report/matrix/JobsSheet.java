@@ -2,16 +2,15 @@ package org.jawroom.report.matrix;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import org.jawroom.advice.merit.JobMerit;
 import org.jawroom.placement.job.JobOutcome;
-import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.report.csv.JobsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
+import org.jawroom.report.tally.JobTally;
+import org.jawroom.report.tally.JobTotals;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.xlsx.Cells;
@@ -27,7 +26,7 @@ import org.jawroom.shop.machine.Machine;
 /**
  * The sheet <i>Jobs</i>: jobs down, machines across. Each job has two rows: its name and how many
  * vises hold it, and below, in small type, its size and the best of those vises, or the one nearest
- * to holding it.
+ * to holding it; in a shop too large to list each pairing the counts alone.
  */
 public final class JobsSheet {
   static final String NAME = "Jobs";
@@ -51,29 +50,35 @@ public final class JobsSheet {
               + " reach, tools, load, and there by the least.",
           "How hard a vise holds a part, and what a tool may hit beside it, are yours to judge.");
 
+  /** The remark that says which vise is named. */
+  private static final int RANKING = 1;
+
+  private static final String COUNTED =
+      "Of so many pairings the vises are only counted: each stands in " + JobsCsv.FILE + ".";
+
   private final SXSSFSheet sheet;
   private final Styles styles;
   private final JobWords words;
   private final Shop shop;
-  private final List<JobOutcome> outcomes;
+  private final JobTotals totals;
   private final int jobs;
   private final int machines;
 
   private JobsSheet(
-      SXSSFWorkbook book, Styles styles, Shop shop, List<JobOutcome> outcomes, SheetLimits limits) {
+      SXSSFWorkbook book, Styles styles, Shop shop, JobTotals totals, SheetLimits limits) {
     this.sheet = book.createSheet(NAME);
     this.styles = styles;
     this.words = new JobWords(styles.unit());
     this.shop = shop;
-    this.outcomes = outcomes;
+    this.totals = totals;
     this.jobs = Math.min(shop.jobs().size(), (limits.rows() - FIRST_JOB) / ROWS_EACH);
     this.machines = Math.min(shop.machines().size(), limits.columns() - 1);
   }
 
-  /** {@code outcomes}: jobs, then machines, then vises in the order of {@code shop}. */
+  /** Adds the sheet; without details the counts alone. */
   public static void add(
-      SXSSFWorkbook book, Styles styles, Shop shop, List<JobOutcome> outcomes, SheetLimits limits) {
-    JobsSheet sheet = new JobsSheet(book, styles, shop, outcomes, limits);
+      SXSSFWorkbook book, Styles styles, Shop shop, JobTotals totals, SheetLimits limits) {
+    JobsSheet sheet = new JobsSheet(book, styles, shop, totals, limits);
     sheet.setUp();
     sheet.head();
     PageBreaks pages = sheet.pages();
@@ -117,7 +122,8 @@ public final class JobsSheet {
     for (int remark = 0; remark < REMARKS.size(); remark++) {
       Row row = sheet.createRow(1 + remark);
       row.setHeightInPoints(15);
-      Cells.text(row, 0, REMARKS.get(remark), styles.note());
+      boolean ranked = remark == RANKING && !totals.isDetailed();
+      Cells.text(row, 0, ranked ? COUNTED : REMARKS.get(remark), styles.note());
     }
     Row unit = sheet.createRow(1 + REMARKS.size());
     unit.setHeightInPoints(15);
@@ -164,8 +170,8 @@ public final class JobsSheet {
     Cells.text(reasons, 0, words.size(job), styles.matrixHeading(true, false));
     int lines = smallLines(words.size(job), HEAD_WIDTH);
     for (int machine = 0; machine < machines; machine++) {
-      List<JobOutcome> ofVises = ofVises(index, machine);
-      Finding finding = finding(ofVises);
+      JobTally ofVises = totals.on(machine, index);
+      Finding finding = ofVises.finding();
       String reason = reason(ofVises);
       Cells.text(counts, machine + 1, count(ofVises, finding), styles.margin(finding, false));
       Cells.text(reasons, machine + 1, reason, styles.reason(finding, false));
@@ -177,56 +183,31 @@ public final class JobsSheet {
     pages.add(counts.getRowNum(), counts.getHeightInPoints() + reasons.getHeightInPoints());
   }
 
-  private List<JobOutcome> ofVises(int job, int machine) {
-    int vises = shop.vises().size();
-    int first = (job * shop.machines().size() + machine) * vises;
-    return outcomes.subList(first, first + vises);
-  }
-
-  private Finding finding(List<JobOutcome> ofVises) {
-    Optional<JobOutcome> best = best(ofVises);
-    if (best.isPresent()) {
-      return Finding.ofHeld(best.get());
-    }
-    if (JobWords.areBarred(ofVises)) {
-      return Finding.NO_MOUNT;
-    }
-    return count(ofVises, JobVerdict.UNKNOWN) > 0 ? Finding.UNKNOWN : Finding.NO_PLACE;
-  }
-
-  private Optional<JobOutcome> best(List<JobOutcome> ofVises) {
-    return JobMerit.best(shop.settings(), ofVises);
-  }
-
-  private static String count(List<JobOutcome> ofVises, Finding finding) {
+  private static String count(JobTally ofVises, Finding finding) {
     return switch (finding) {
       case UNKNOWN -> finding.sign() + " unknown";
       case NO_PLACE -> finding.sign() + " not held";
       // Grey, as all that needs no attention; without a sign, since the pairing was not checked.
       case NO_MOUNT -> "not run here";
-      default ->
-          finding.sign()
-              + " "
-              + count(ofVises, JobVerdict.HELD)
-              + " of "
-              + ofVises.size()
-              + " vises";
+      default -> finding.sign() + " " + ofVises.held() + " of " + ofVises.total() + " vises";
     };
   }
 
-  private String reason(List<JobOutcome> ofVises) {
-    if (JobWords.areBarred(ofVises)) {
+  private String reason(JobTally ofVises) {
+    if (ofVises.isBarred()) {
       return "";
     }
     List<String> lines = new ArrayList<>();
-    best(ofVises)
+    ofVises
+        .best()
         .ifPresentOrElse(
             best -> {
               lines.add("best: " + best.vise().name() + margin(best));
               JobWords.marks(best).forEach(mark -> lines.add("! " + mark));
             },
             () ->
-                JobWords.nearest(ofVises)
+                ofVises
+                    .nearest()
                     .ifPresent(
                         nearest -> {
                           lines.add(
@@ -236,9 +217,8 @@ public final class JobsSheet {
                                   + words.failing(nearest).get(0));
                           JobWords.inDoubt(nearest).ifPresent(doubt -> lines.add("! " + doubt));
                         }));
-    long unknown = count(ofVises, JobVerdict.UNKNOWN);
-    if (unknown > 0) {
-      lines.add("unknown: " + unknown + " of " + ofVises.size());
+    if (ofVises.unknown() > 0) {
+      lines.add("unknown: " + ofVises.unknown() + " of " + ofVises.total());
     }
     return String.join("\n", lines);
   }
@@ -247,10 +227,6 @@ public final class JobsSheet {
     return best.margin().isPresent()
         ? " (" + styles.unit().brief(best.margin().getAsLong(), Rounding.DOWN) + ")"
         : " (nothing listed to hit)";
-  }
-
-  private static long count(List<JobOutcome> ofVises, JobVerdict verdict) {
-    return ofVises.stream().filter(outcome -> outcome.verdict() == verdict).count();
   }
 
   private static int smallLines(String text, int width) {

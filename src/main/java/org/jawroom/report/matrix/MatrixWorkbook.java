@@ -35,12 +35,14 @@ public final class MatrixWorkbook {
    * Writes the workbook; does not close {@code out}.
    *
    * @param advice one for each pairing, machines then vises in the order of {@code shop}
+   * @param totals over all of them, those of jobs detailed
    * @param beside what was worked out beside the pairings
    * @throws IllegalArgumentException if there are more or fewer
    */
   public static void write(
       Shop shop,
       List<Advice> advice,
+      Totals totals,
       ShopOutcomes beside,
       RunFacts facts,
       ReportOptions wanted,
@@ -57,23 +59,17 @@ public final class MatrixWorkbook {
               + shop.vises().size()
               + " vises");
     }
-    if (beside.jobs().size() != shop.jobs().size() * advice.size()) {
-      throw new IllegalArgumentException(
-          beside.jobs().size()
-              + " outcomes for "
-              + shop.jobs().size()
-              + " jobs on "
-              + advice.size()
-              + " pairings");
-    }
     StableWorkbook.write(
-        TITLE, book -> fill(book, shop, advice, beside, facts, wanted, limits, layouts), out);
+        TITLE,
+        book -> fill(book, shop, advice, totals, beside, facts, wanted, limits, layouts),
+        out);
   }
 
   private static void fill(
       SXSSFWorkbook book,
       Shop shop,
       List<Advice> advice,
+      Totals totals,
       ShopOutcomes beside,
       RunFacts facts,
       ReportOptions wanted,
@@ -84,10 +80,9 @@ public final class MatrixWorkbook {
     List<Outcome> outcomes = advice.stream().map(Advice::outcome).toList();
     DrawnPairings drawn = new DrawnPairings(outcomes, wanted.drawings());
     String remark = wanted.remedies() ? "" : "; REMEDIES WERE NOT WORKED OUT";
-    Totals totals = Totals.of(shop, advice, beside.jobs());
     MatrixSheet.add(book, styles, shop, outcomes, totals, drawn, remark, limits);
     if (!shop.jobs().isEmpty()) {
-      JobsSheet.add(book, styles, shop, beside.jobs(), limits);
+      JobsSheet.add(book, styles, shop, totals.jobs(), limits);
     }
     if (!shop.standing().isEmpty()) {
       StandingSheet.add(book, styles, beside.standing(), limits);

@@ -67,8 +67,8 @@ public final class OverviewWorkbook implements Closeable {
       throws IOException {
     workbook.fill(
         book -> {
-          if (!beside.jobs().isEmpty()) {
-            JobsSheet.add(book, styles, shop, beside.jobs(), limits);
+          if (!shop.jobs().isEmpty()) {
+            JobsSheet.add(book, styles, shop, totals.jobs(), limits);
           }
           if (!shop.standing().isEmpty()) {
             StandingSheet.add(book, styles, beside.standing(), limits);

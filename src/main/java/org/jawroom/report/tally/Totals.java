@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jawroom.advice.Advice;
+import org.jawroom.advice.merit.JobMerit;
 import org.jawroom.advice.merit.PairingMerit;
-import org.jawroom.advice.merit.PiecesHeld;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.shop.Shop;
@@ -17,7 +17,7 @@ import org.jawroom.shop.Shop;
  */
 public final class Totals {
   private final Shop shop;
-  private final PiecesHeld pieces;
+  private final JobTotals jobs;
   private final Tally all;
   private final List<Tally> machines = new ArrayList<>();
   private final List<Tally> vises = new ArrayList<>();
@@ -27,11 +27,11 @@ public final class Totals {
   /**
    * Starts without any pairing.
    *
-   * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
+   * @param detailed whether to keep the best outcome of each job on each machine
    */
-  public Totals(Shop shop, List<JobOutcome> jobs) {
+  public Totals(Shop shop, boolean detailed) {
     this.shop = shop;
-    this.pieces = PiecesHeld.of(shop, jobs);
+    this.jobs = new JobTotals(shop, detailed);
     this.all = new Tally(shop.settings(), PairingMerit.OF_VISES);
     shop.machines()
         .forEach(machine -> machines.add(new Tally(shop.settings(), PairingMerit.OF_VISES)));
@@ -44,17 +44,25 @@ public final class Totals {
    * @param jobs one outcome for each job and pairing: jobs, then machines, then vises
    */
   public static Totals of(Shop shop, List<Advice> advice, List<JobOutcome> jobs) {
-    Totals totals = new Totals(shop, jobs);
-    advice.forEach(totals::add);
+    Totals totals = new Totals(shop, true);
+    int pairings = advice.size();
+    for (int i = 0; i < pairings; i++) {
+      List<JobOutcome> ofPairing = new ArrayList<>();
+      for (int job = i; job < jobs.size(); job += pairings) {
+        ofPairing.add(jobs.get(job));
+      }
+      totals.add(advice.get(i), ofPairing);
+    }
     return totals;
   }
 
   /**
    * Adds the next pairing.
    *
+   * @param ofJobs the outcome of each job of the shop on it, in order
    * @throws IllegalArgumentException if it is not the next pairing in shop order
    */
-  public void add(Advice pairing) {
+  public void add(Advice pairing, List<JobOutcome> ofJobs) {
     Outcome outcome = pairing.outcome();
     int across = shop.vises().size();
     int machine = across == 0 ? 0 : (int) (pairings / across);
@@ -64,7 +72,8 @@ public final class Totals {
         || !outcome.vise().name().equals(shop.vises().get(vise).name())) {
       throw new IllegalArgumentException("unexpected pairing at index " + pairings);
     }
-    long held = pieces.by(pairings);
+    jobs.add(machine, ofJobs);
+    long held = JobMerit.pieces(ofJobs);
     all.add(pairings, pairing, held);
     machines.get(machine).add(pairings, pairing, held);
     vises.get(vise).add(pairings, pairing, held);
@@ -74,6 +83,10 @@ public final class Totals {
 
   public Shop shop() {
     return shop;
+  }
+
+  public JobTotals jobs() {
+    return jobs;
   }
 
   /** The number of pairings added. */

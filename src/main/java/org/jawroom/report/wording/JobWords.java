@@ -10,7 +10,6 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.job.JobOutcome;
-import org.jawroom.placement.job.JobReason;
 import org.jawroom.placement.job.Shortfall;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
@@ -189,15 +188,5 @@ public record JobWords(PeopleUnit unit) {
   public static String kilograms(BigDecimal mass, RoundingMode rounding) {
     BigDecimal stripped = mass.setScale(KILOGRAM_DECIMALS, rounding).stripTrailingZeros();
     return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
-  }
-
-  /** Whether the planner has barred the job from all of these pairings. */
-  public static boolean areBarred(List<JobOutcome> outcomes) {
-    return !outcomes.isEmpty()
-        && outcomes.stream()
-            .allMatch(
-                outcome ->
-                    !outcome.shortfalls().isEmpty()
-                        && first(outcome).reason() == JobReason.MACHINE);
   }
 }

@@ -22,6 +22,7 @@ import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.app.run.Solving;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.Verdict;
@@ -30,6 +31,7 @@ import org.jawroom.report.Invented;
 import org.jawroom.report.Made;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.tally.ShopOutcomes;
+import org.jawroom.report.tally.Totals;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
@@ -58,7 +60,8 @@ class DrawingsSheetTest {
     MatrixWorkbook.write(
         shop,
         advice,
-        ShopOutcomes.ofJobs(List.of()),
+        Totals.of(shop, advice, JobPairing.all(shop)),
+        ShopOutcomes.NONE,
         Invented.facts(PeopleUnit.MM),
         wanted,
         SheetLimits.XLSX,

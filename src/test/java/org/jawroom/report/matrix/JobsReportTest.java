@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,14 +13,16 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
+import org.jawroom.app.run.Solving;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.report.Invented;
 import org.jawroom.report.Opened;
+import org.jawroom.report.Reports;
 import org.jawroom.report.Summary;
-import org.jawroom.report.csv.JobsCsv;
+import org.jawroom.report.csv.Batch;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
@@ -124,6 +124,41 @@ class JobsReportTest {
     assertEquals(csv(), Files.readString(directory.resolve("jobs.csv")));
   }
 
+  /** The limit of what is listed in full is lowered to no pairing at all. */
+  @Test
+  void sheet_ofALargeShop_countsAlone(@TempDir Path directory) throws IOException {
+    try (Reports reports =
+        new Reports(
+            directory,
+            shop,
+            ShopOutcomes.NONE,
+            ReportOptions.ALL,
+            PeopleUnit.INCH,
+            Solving.layouts(shop),
+            0,
+            SheetLimits.XLSX)) {
+      reports.add(new Batch(advice(), Opened.ofPairings(jobs, outcomes.size())));
+      reports.publish(Invented.facts(PeopleUnit.INCH));
+    }
+
+    assertEquals(csv(), Files.readString(directory.resolve("jobs.csv")));
+    try (XSSFWorkbook book =
+        new XSSFWorkbook(Files.newInputStream(directory.resolve("matrix.xlsx")))) {
+      Sheet sheet = book.getSheet(JobsSheet.NAME);
+      assertEquals(
+          "Of so many pairings the vises are only counted: each stands in jobs.csv.",
+          cell(sheet, 2, 0));
+      assertEquals("● 2 of 2 vises", row(sheet, 0, 0, 1));
+      assertEquals("", row(sheet, 0, 1, 1));
+      assertEquals("× not held", row(sheet, 0, 0, 2));
+      assertEquals("", row(sheet, 0, 1, 2));
+      assertEquals("? unknown", row(sheet, 0, 0, 3));
+      assertEquals("unknown: 2 of 2", row(sheet, 0, 1, 3));
+      assertEquals("○ 2 of 2 vises", row(sheet, 10, 0, 1));
+      assertEquals("not run here", row(sheet, 9, 0, 1));
+    }
+  }
+
   @Test
   void reports_withoutJobs_haveNeitherFileNorSheet(@TempDir Path directory) throws IOException {
     Shop idle = new Shop(shop.settings(), shop.machines(), shop.vises(), List.of());
@@ -144,8 +179,7 @@ class JobsReportTest {
   @Test
   void summary_jobs_countedByTheBestSaidOfThem() {
     List<String> lines =
-        Summary.lines(
-            Totals.of(shop, advice(), jobs), ShopOutcomes.ofJobs(jobs), PeopleUnit.MM, List.of());
+        Summary.lines(Totals.of(shop, advice(), jobs), ShopOutcomes.NONE, PeopleUnit.MM, List.of());
 
     int at = lines.indexOf("11 jobs:");
     assertEquals(
@@ -173,9 +207,7 @@ class JobsReportTest {
   }
 
   private String csv() throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    JobsCsv.write(jobs, out);
-    return out.toString(StandardCharsets.UTF_8);
+    return Opened.jobsCsv(shop);
   }
 
   private static String row(Sheet sheet, int job, int lower, int column) {

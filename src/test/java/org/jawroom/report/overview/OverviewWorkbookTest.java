@@ -17,6 +17,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
 import org.jawroom.app.run.Solving;
+import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.Invented;
 import org.jawroom.report.Opened;
@@ -177,7 +178,7 @@ class OverviewWorkbookTest {
         new Reports(
             folder,
             shop,
-            ShopOutcomes.ofJobs(List.of()),
+            ShopOutcomes.NONE,
             wanted,
             PeopleUnit.MM,
             Solving.layouts(shop),
@@ -186,11 +187,17 @@ class OverviewWorkbookTest {
       // In runs that end within machines.
       for (int first = 0; first < sample.advice.size(); first += 9) {
         int end = Math.min(sample.advice.size(), first + 9);
-        reports.add(new Batch(sample.advice.subList(first, end)));
+        reports.add(batch(first, end));
       }
       reports.publish(Invented.facts(PeopleUnit.MM));
     }
     return new XSSFWorkbook(Files.newInputStream(folder.resolve("matrix.xlsx")));
+  }
+
+  private Batch batch(int first, int end) {
+    return new Batch(
+        sample.advice.subList(first, end),
+        Opened.ofPairings(JobPairing.all(shop), sample.advice.size()).subList(first, end));
   }
 
   private static String words(Sheet sheet) {
