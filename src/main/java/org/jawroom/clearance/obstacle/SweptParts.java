@@ -75,9 +75,14 @@ public final class SweptParts {
 
   /** These parts plus {@code more}. */
   public SweptParts with(List<Part> more) {
+    return with(more, openings);
+  }
+
+  /** The same over another opening range. */
+  public SweptParts with(List<Part> more, Interval range) {
     List<Part> both = new ArrayList<>(all);
     both.addAll(more);
-    return of(both, openings);
+    return of(both, range);
   }
 
   /** The same parts over another opening range. */

@@ -197,12 +197,13 @@ public final class JobPairing {
     }
     Optional<Recommendation> place = Optional.empty();
     if (shortfalls.stream().noneMatch(shortfall -> shortfall.reason().barsPlaces())) {
-      BestPlace places = new BestPlace(candidates(job, regions));
+      List<Candidate> candidates = candidates(job, regions);
+      BestPlace places = new BestPlace(candidates);
       boolean isClear = places.isClear();
       long shortfall = isClear ? places.leastShortfall() : 0;
       if (certainty == Certainty.AT_WORST) {
         BestPlace.Choice choice =
-            isClear ? recommendedWithin(shortfall, job, regions) : places.recommended();
+            isClear ? recommendedWithin(shortfall, candidates) : places.recommended();
         place = Optional.of(model.description().of(choice));
       }
       if (!isClear) {
@@ -254,11 +255,9 @@ public final class JobPairing {
   }
 
   /** The preferred placement among those with margin ≥ 0 and at most that reach shortfall. */
-  private BestPlace.Choice recommendedWithin(long shortfall, Job job, List<Region> regions) {
+  private static BestPlace.Choice recommendedWithin(long shortfall, List<Candidate> candidates) {
     return new BestPlace(
-            candidates(job, regions).stream()
-                .flatMap(candidate -> candidate.within(shortfall).stream())
-                .toList())
+            candidates.stream().flatMap(candidate -> candidate.within(shortfall).stream()).toList())
         .recommended();
   }
 
@@ -284,7 +283,7 @@ public final class JobPairing {
   }
 
   private SweptParts withPart(SweptParts swept, Job job) {
-    return swept.with(JobPart.of(vise, job)).over(openings(job));
+    return swept.with(JobPart.of(vise, job), openings(job));
   }
 
   /**
