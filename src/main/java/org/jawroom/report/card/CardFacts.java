@@ -30,8 +30,8 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.readings.Readings;
 import org.jawroom.report.wording.CaveatWords;
-import org.jawroom.report.wording.place.TapeWords;
 import org.jawroom.report.wording.Words;
+import org.jawroom.report.wording.place.TapeWords;
 import org.jawroom.report.xlsx.RunFacts;
 
 /**

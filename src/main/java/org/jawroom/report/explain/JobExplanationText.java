@@ -71,9 +71,9 @@ public final class JobExplanationText {
           case HELD ->
               !outcome.inDoubt().isEmpty() || !outcome.unchecked().isEmpty()
                   ? "Held as far as the tables say: there is a place where nothing listed is hit"
-                        + " and the spindle reaches the whole part. Check before it runs:"
+                      + " and the spindle reaches the whole part. Check before it runs:"
                   : "Held: there is a place where nothing listed is hit, the spindle reaches the"
-                        + " whole part, and the longest tool and the load have room.";
+                      + " whole part, and the longest tool and the load have room.";
           case NOT_HELD -> "Not held. What fails, the first first:";
           case UNKNOWN ->
               "Unknown: " + open.undecided(outcome.missing(), outcome.openReadings()) + ".";

@@ -215,7 +215,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
               ? "something holds it, but not beside all that is held already, whatever is bought"
                   + unknown(unheld.job())
               : "something holds it; nothing was found to buy that does so beside all that is held"
-                    + " already";
+                  + " already";
       case NOT_SOUGHT -> "what would hold it was not looked for: time ran out";
     };
   }

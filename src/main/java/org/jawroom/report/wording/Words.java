@@ -52,7 +52,7 @@ public record Words(PeopleUnit unit) {
       case FITS ->
           caveats.isEmpty()
               ? "Fits: nothing listed is hit, jaws closed to fully open (bare vise, no tool or"
-                    + " part)."
+                  + " part)."
               : "Fits, but mind: " + caveats + ".";
       case AWKWARD ->
           "Awkward: nothing listed is hit, but the "
