@@ -6,6 +6,7 @@
  * org.jawroom.reference.random.RandomShops} (seeded inputs), {@link
  * org.jawroom.reference.random.ShopCsv} (inputs as text), {@link
  * org.jawroom.reference.ReferenceJob} (solves a job on a pairing), {@link
+ * org.jawroom.reference.RefSet} (different vises on one table), {@link
  * org.jawroom.reference.MovingTwin} (simulates all motion), {@link
  * org.jawroom.reference.OverlayFreeSpace} (free space by polygon overlay).
  *

@@ -14,6 +14,8 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
+import org.jawroom.shop.Standing;
+import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
@@ -54,7 +56,16 @@ public final class ShopCsv {
   public static Map<String, String> files(Shop shop) {
     Map<String, Table> tables = new LinkedHashMap<>();
     for (String name :
-        List.of("settings", "machines", "guards", "vises", "vise_parts", "mounts", "jobs")) {
+        List.of(
+            "settings",
+            "machines",
+            "guards",
+            "vises",
+            "vise_parts",
+            "mounts",
+            "jobs",
+            "standing",
+            "sets")) {
       tables.put(name, new Table());
     }
     settings(shop.settings(), tables.get("settings"));
@@ -70,6 +81,8 @@ public final class ShopCsv {
           .forEach(mount -> mount(vise, mount, tables.get("mounts")));
     }
     shop.jobs().forEach(job -> job(job, tables.get("jobs")));
+    shop.standing().forEach(one -> standing(one, tables.get("standing")));
+    shop.sets().forEach(set -> set(set, tables.get("sets")));
     Map<String, String> files = new LinkedHashMap<>();
     tables.forEach(
         (name, table) -> {
@@ -299,5 +312,26 @@ public final class ShopCsv {
     table.put("jaws_along", job.jawsAlong().map(axis -> axis.letter()).orElse(""));
     table.put("machines", String.join(";", job.machines()));
     table.put("quantity", "" + job.quantity());
+  }
+
+  private static void standing(Standing standing, Table table) {
+    table.row();
+    table.put("machine", standing.machine().name());
+    table.put("vise", standing.vise().name());
+    table.put("handle_to", standing.place().handleTo().word());
+    table.put("from_left", mm(standing.place().fromLeft()));
+    table.put("from_front", mm(standing.place().fromFront()));
+    table.put("mount", standing.mount());
+    table.put("tolerance", mm(standing.tolerance()));
+  }
+
+  private static void set(ViseSet set, Table table) {
+    for (ViseSet.Member member : set.members()) {
+      table.row();
+      table.put("set", set.name());
+      table.put("vise", member.vise().name());
+      table.put("count", "" + member.count());
+      table.put("machines", String.join(";", set.machines()));
+    }
   }
 }

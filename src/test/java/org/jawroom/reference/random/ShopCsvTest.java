@@ -57,6 +57,35 @@ class ShopCsvTest {
     assertTrue(read > 0 || profile.isOfImpossibleSize(), "only " + read);
   }
 
+  @ParameterizedTest
+  @EnumSource(
+      value = Profile.class,
+      names = {"PLAIN", "INCH", "STRAPPED", "EXTRA_MOUNTS", "SLOTS_ALONG_Y"})
+  void files_ofSets_areTheSameSets(Profile profile) throws Exception {
+    int read = 0;
+    for (long seed = 0; seed < 20; seed++) {
+      Shop shop = RandomSets.shop(profile, seed);
+      Path input = Files.createDirectory(folder.resolve("" + seed));
+      for (Map.Entry<String, String> file : ShopCsv.files(shop).entrySet()) {
+        write(input.resolve(file.getKey()), file.getValue());
+      }
+      Reading reading = ShopReader.read(input, Map.of());
+      if (reading.shop().isPresent()) {
+        read++;
+        String text = profile + " seed " + seed + "\n" + ShopCsv.text(shop);
+        assertEquals(names(shop), names(reading.shop().get()), () -> text);
+      }
+    }
+    assertTrue(read > 5, "only " + read);
+  }
+
+  private static List<String> names(Shop shop) {
+    return shop.sets().stream()
+        .flatMap(set -> set.members().stream())
+        .map(member -> member.count() + " " + member.vise().name())
+        .toList();
+  }
+
   private static void write(Path file, String text) throws IOException {
     Files.writeString(file, text);
   }
