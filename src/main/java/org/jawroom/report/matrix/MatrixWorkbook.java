@@ -8,6 +8,9 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.search.Recommendation;
+import org.jawroom.report.limits.LimitTally;
+import org.jawroom.report.limits.WhatLimitsSheet;
 import org.jawroom.report.set.SetsSheet;
 import org.jawroom.report.standing.StandingSheet;
 import org.jawroom.report.tally.ShopOutcomes;
@@ -98,11 +101,23 @@ public final class MatrixWorkbook {
     }
     TallySheet.addByMachine(book, styles, totals, wanted.remedies());
     TallySheet.addByVise(book, styles, totals);
+    WhatLimitsSheet.add(book, styles, limiting(outcomes), limits);
     if (wanted.drawings() > 0) {
       DrawingsSheet.add(
           book, styles, shop.settings(), outcomes, shop.vises().size(), drawn, layouts);
     }
     CautionsSheet.add(book, styles);
     InputsSheet.add(book, styles, facts, limits);
+  }
+
+  private static LimitTally limiting(List<Outcome> outcomes) {
+    LimitTally tally = new LimitTally();
+    for (Outcome outcome : outcomes) {
+      outcome
+          .recommended()
+          .flatMap(Recommendation::limit)
+          .ifPresent(limit -> tally.add(limit.guard().name(), limit.part().name(), limit.margin()));
+    }
+    return tally;
   }
 }

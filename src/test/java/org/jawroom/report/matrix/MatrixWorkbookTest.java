@@ -74,6 +74,7 @@ class MatrixWorkbookTest {
               "To measure",
               "By machine",
               "By vise",
+              "What limits",
               "Cautions",
               "Inputs"),
           sheets(book));
@@ -256,7 +257,7 @@ class MatrixWorkbookTest {
   void write_emptyShop_stillHasEverySheet() throws IOException {
     Shop nothing = new Shop(Settings.DEFAULTS, List.of(), List.of(), List.of());
     try (XSSFWorkbook book = Opened.open(nothing, List.of(), PeopleUnit.MM)) {
-      assertEquals(9, sheets(book).size());
+      assertEquals(10, sheets(book).size());
     }
   }
 
@@ -299,7 +300,7 @@ class MatrixWorkbookTest {
         written);
     assertEquals(113, Files.readAllLines(written.get(0)).size());
     try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(written.get(3)))) {
-      assertEquals(9, sheets(book).size());
+      assertEquals(10, sheets(book).size());
     }
   }
 }
