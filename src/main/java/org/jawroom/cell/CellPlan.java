@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -25,7 +24,7 @@ import org.jawroom.shop.machine.Machine;
  * @param before the kinds of vise on each machine that the plan was asked to keep, if any; see
  *     {@link Wishes#keep}
  */
-public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> before) {
+public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, List<Integer>>> before) {
 
   /**
    * The assignment of one machine.
@@ -72,7 +71,7 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
         cost += of.cell().machines().get(machine).price().getAsLong();
       }
       if (given.isPresent()) {
-        int vise = given.get().fit().pick().vise();
+        int vise = of.cell().kind(given.get().fit().vises().get(0));
         left[vise] -= given.get().count();
         boughtVise = left[vise] < 0;
         cost += boughtVise ? of.cell().vises().get(vise).price().getAsLong() : 0;
@@ -183,8 +182,8 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
   public Optional<Boolean> isChanged(Row row) {
     return before.map(
         kinds -> {
-          Integer now = row.given().map(one -> one.fit().pick().vise()).orElse(null);
-          return !Objects.equals(now, kinds.get(row.machine()));
+          List<Integer> now = row.given().map(one -> one.fit().vises()).orElse(List.of());
+          return !now.equals(kinds.getOrDefault(row.machine(), List.of()));
         });
   }
 
@@ -192,7 +191,7 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, Integer>> b
   public Optional<String> wasThere(Row row) {
     return before
         .map(kinds -> kinds.get(row.machine()))
-        .filter(vise -> vise != Wishes.GONE)
-        .map(vise -> of.shop().vises().get(vise).name());
+        .filter(vises -> vises.get(0) != Wishes.GONE)
+        .map(vises -> of.shop().vises().get(vises.get(0)).name());
   }
 }

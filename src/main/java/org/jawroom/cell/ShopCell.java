@@ -104,7 +104,7 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
                       .filter(
                           pick ->
                               pairings
-                                  .get(pick.machine() * across + pick.vise())
+                                  .get(pick.machine() * across + pick.vises().get(0))
                                   .jobs()
                                   .get(index)
                                   .isHeld())
@@ -116,7 +116,7 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
 
   /** The pairing that a pick refers to. */
   public CellPairing at(Pick pick) {
-    return pairings.get(pick.machine() * shop.vises().size() + pick.vise());
+    return pairings.get(pick.machine() * shop.vises().size() + pick.vises().get(0));
   }
 
   /** The blank columns to measure to decide a job that no pairing is known to hold. */

@@ -53,12 +53,11 @@ final class Cheapest {
   }
 
   private void ask(Formulation formulation, ToLongFunction<Choice> value) {
-    long millis = remainingMillis.getAsLong();
-    if (millis <= 0) {
+    if (remainingMillis.getAsLong() <= 0) {
       proven = false;
       return;
     }
-    Solver.Answer answer = Solver.maximise(formulation.program(), millis);
+    Solver.Answer answer = Solver.maximise(formulation.program(), remainingMillis);
     formulation
         .read(answer.values())
         .filter(

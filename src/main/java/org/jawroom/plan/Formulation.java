@@ -108,9 +108,12 @@ final class Formulation {
 
   private void stock() {
     for (int vise = 0; vise < boughtOf.length; vise++) {
-      Sum used = ones(task.ofVise(vise));
-      long beyond = used.size() - task.stock(vise);
+      int beyond = mostUsed(vise) - task.stock(vise);
       if (beyond > 0) {
+        Sum used = new Sum();
+        for (int fit : task.ofVise(vise)) {
+          add(used, fit, task.uses(fit, vise));
+        }
         if (task.sells(vise)) {
           boughtOf[vise] = program.column(false, beyond);
           used.add(boughtOf[vise], -1);
@@ -170,22 +173,13 @@ final class Formulation {
     return boughtOf[item] == NONE ? new Sum() : new Sum().add(boughtOf[item], 1);
   }
 
-  /**
-   * A machine that is bare now changes with any vise; an equipped one changes unless it gets the
-   * same kind.
-   */
+  /** What a machine changes if it stays bare, and what each fit makes of that. */
   private void changes(Sum sum) {
     for (int machine = 0; machine < task.cell().machines().size(); machine++) {
-      Integer now = task.keep().get(machine);
-      if (now != null) {
-        sum.add(-1);
-      }
+      int bare = task.changes(machine, Choice.BARE);
+      sum.add(-bare);
       for (int fit : task.ofMachine(machine)) {
-        if (now == null) {
-          add(sum, fit, -1);
-        } else if (task.fits().get(fit).vise() == now) {
-          add(sum, fit, 1);
-        }
+        add(sum, fit, bare - task.changes(machine, fit));
       }
     }
   }
@@ -194,7 +188,7 @@ final class Formulation {
     for (int vise = 0; vise < boughtOf.length; vise++) {
       Sum stand = new Sum();
       for (int fit : task.ofVise(vise)) {
-        add(stand, fit, Math.min(task.fits().get(fit).most(), limit(vise)));
+        add(stand, fit, Math.min(task.mostOut(fit, vise), limit(vise)));
       }
       if (stand.isConstant()) {
         continue;
@@ -215,9 +209,12 @@ final class Formulation {
    * if more is for sale.
    */
   private long limit(int vise) {
-    return boughtOf[vise] == NONE
-        ? task.stock(vise)
-        : Math.max(task.stock(vise), ones(task.ofVise(vise)).size());
+    return boughtOf[vise] == NONE ? task.stock(vise) : Math.max(task.stock(vise), mostUsed(vise));
+  }
+
+  private int mostUsed(int vise) {
+    return task.mostUsed(
+        vise, task.ofVise(vise).stream().filter(fit -> columnOf[fit] != NONE).toList());
   }
 
   private Sum ones(List<Integer> fits) {

@@ -73,12 +73,11 @@ final class Stages {
    * optimal.
    */
   private boolean ask(Formulation formulation, ToLongFunction<Choice> value) {
-    long millis = wishes.remainingMillis().getAsLong();
-    if (millis <= 0) {
+    if (wishes.remainingMillis().getAsLong() <= 0) {
       return false;
     }
     Program program = formulation.program();
-    Solver.Answer answer = Solver.maximise(program, millis);
+    Solver.Answer answer = Solver.maximise(program, wishes.remainingMillis());
     formulation
         .read(answer.values())
         .filter(choice -> value.applyAsLong(choice) > value.applyAsLong(best))

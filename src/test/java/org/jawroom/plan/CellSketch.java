@@ -1,11 +1,13 @@
 package org.jawroom.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -21,9 +23,10 @@ import org.jawroom.plan.model.Work;
  * A cell and its wishes in one line, for tests and their failure messages.
  *
  * <p>{@code M - 500 | V 2 1@300 | F 0/0=+,2,30,9 0/1=-,1,20,8 | J 3:0/0,1/1 1: | buy 300 | keep
- * 0/1}: machines owned, or with their price; vises as stock, with their price if for sale; fits as
- * machine/vise=+ (comfortable and settable) or -, most, opening, jaw; jobs as quantity and the fits
- * that hold them; {@code buy} alone has no budget; {@code keep} as machine/vise.
+ * 0/1}: machines owned, or with their price; vises as stock, with their price if for sale, or
+ * {@code =} and the vise of which they are another form; fits as machine/vise=+ (comfortable and
+ * settable) or -, most, opening, jaw, several vises as {@code 0/1+2}; jobs as quantity and the fits
+ * that hold them; {@code buy} alone has no budget; {@code keep} as machine/vises.
  */
 record CellSketch(CellModel cell, Wishes wishes) {
 
@@ -39,13 +42,15 @@ record CellSketch(CellModel cell, Wishes wishes) {
     List<ViseType> vises = new ArrayList<>();
     for (String word : words(parts[1])) {
       String[] fields = word.split("@");
+      boolean isForm = word.startsWith("=");
       vises.add(
           new ViseType(
               "v" + vises.size(),
-              Integer.parseInt(fields[0]),
+              isForm ? 0 : Integer.parseInt(fields[0]),
               fields.length == 1
                   ? OptionalLong.empty()
-                  : OptionalLong.of(Long.parseLong(fields[1]))));
+                  : OptionalLong.of(Long.parseLong(fields[1])),
+              isForm ? OptionalInt.of(Integer.parseInt(word.substring(1))) : OptionalInt.empty()));
     }
     List<Fit> fits = new ArrayList<>();
     for (String word : words(parts[2])) {
@@ -77,8 +82,9 @@ record CellSketch(CellModel cell, Wishes wishes) {
                     ? OptionalLong.empty()
                     : OptionalLong.of(Long.parseLong(words.get(0))));
       } else {
-        Map<Integer, Integer> keep = new HashMap<>();
-        words.forEach(word -> keep.put(pick(word).machine(), pick(word).vise()));
+        Map<Integer, List<Integer>> keep = new HashMap<>();
+        words.forEach(
+            word -> keep.put(Integer.parseInt(word.split("/")[0]), numbers(word.split("/")[1])));
         wishes = wishes.keeping(keep);
       }
     }
@@ -94,7 +100,15 @@ record CellSketch(CellModel cell, Wishes wishes) {
 
   private static Pick pick(String text) {
     String[] fields = text.split("/");
-    return new Pick(Integer.parseInt(fields[0]), Integer.parseInt(fields[1]));
+    return new Pick(Integer.parseInt(fields[0]), numbers(fields[1]));
+  }
+
+  private static List<Integer> numbers(String text) {
+    return Arrays.stream(text.split("\\+")).map(Integer::valueOf).toList();
+  }
+
+  private static String text(List<Integer> numbers) {
+    return numbers.stream().map(String::valueOf).collect(Collectors.joining("+"));
   }
 
   @Override
@@ -104,7 +118,12 @@ record CellSketch(CellModel cell, Wishes wishes) {
     text.append(" | V");
     cell.vises()
         .forEach(
-            vise -> text.append(' ').append(vise.stock()).append(price(vise.price(), "", "@")));
+            vise ->
+                text.append(' ')
+                    .append(
+                        vise.formOf().isPresent()
+                            ? "=" + vise.formOf().getAsInt()
+                            : vise.stock() + price(vise.price(), "", "@")));
     text.append(" | F");
     cell.fits()
         .forEach(
@@ -134,18 +153,18 @@ record CellSketch(CellModel cell, Wishes wishes) {
     if (wishes.buy()) {
       text.append(" | buy").append(price(wishes.budget(), "", " "));
     }
-    Optional<Map<Integer, Integer>> keep = wishes.keep();
+    Optional<Map<Integer, List<Integer>>> keep = wishes.keep();
     keep.ifPresent(
         kept -> {
           text.append(" | keep");
           kept.forEach(
-              (machine, vise) -> text.append(' ').append(machine).append('/').append(vise));
+              (machine, vises) -> text.append(' ').append(machine).append('/').append(text(vises)));
         });
     return text.toString();
   }
 
   private static String text(Pick pick) {
-    return pick.machine() + "/" + pick.vise();
+    return pick.machine() + "/" + text(pick.vises());
   }
 
   private static String price(OptionalLong price, String none, String before) {

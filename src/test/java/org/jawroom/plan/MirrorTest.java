@@ -71,15 +71,24 @@ class MirrorTest {
         }
       }
     }
+    for (int machine = 0; machine < MACHINES; machine++) {
+      for (int vise = 1; vise < VISES; vise++) {
+        if (random.nextInt(4) == 0) {
+          Pick two = new Pick(machine, List.of(random.nextInt(vise), vise));
+          fits.add(
+              new Fit(two, random.nextInt(3) > 0, 1, 200 + random.nextInt(80), 200 + 2L * vise));
+        }
+      }
+    }
     List<Work> jobs = new ArrayList<>();
     for (int job = 0; job < 20; job++) {
       Set<Pick> heldBy = new HashSet<>();
       fits.stream().filter(fit -> random.nextInt(12) == 0).forEach(fit -> heldBy.add(fit.pick()));
       jobs.add(new Work("j" + job, 1 + random.nextInt(9), heldBy));
     }
-    Map<Integer, Integer> keep = new HashMap<>();
+    Map<Integer, List<Integer>> keep = new HashMap<>();
     for (int machine = 0; machine < MACHINES; machine++) {
-      keep.put(machine, random.nextInt(VISES));
+      keep.put(machine, List.of(random.nextInt(VISES)));
     }
     Wishes wishes = Wishes.none().keeping(keep);
     return new CellSketch(
@@ -104,16 +113,20 @@ class MirrorTest {
       job.heldBy().forEach(pick -> heldBy.add(mirrored(pick)));
       jobs.add(new Work(job.name(), job.quantity(), heldBy));
     }
-    Map<Integer, Integer> keep = new HashMap<>();
+    Map<Integer, List<Integer>> keep = new HashMap<>();
     asked
         .wishes()
         .keep()
         .orElseThrow()
-        .forEach((machine, vise) -> keep.put(MACHINES - 1 - machine, VISES - 1 - vise));
+        .forEach((machine, now) -> keep.put(MACHINES - 1 - machine, mirrored(now)));
     return new CellSketch(new CellModel(machines, vises, fits, jobs), asked.wishes().keeping(keep));
   }
 
   private static Pick mirrored(Pick pick) {
-    return new Pick(MACHINES - 1 - pick.machine(), VISES - 1 - pick.vise());
+    return new Pick(MACHINES - 1 - pick.machine(), mirrored(pick.vises()));
+  }
+
+  private static List<Integer> mirrored(List<Integer> vises) {
+    return vises.stream().map(vise -> VISES - 1 - vise).sorted().toList();
   }
 }

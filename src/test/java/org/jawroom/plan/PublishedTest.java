@@ -93,6 +93,6 @@ class PublishedTest {
   }
 
   private static List<Integer> vises(Plan plan) {
-    return plan.machines().stream().map(one -> one.fit().vise()).toList();
+    return plan.machines().stream().map(one -> one.fit().vises().get(0)).toList();
   }
 }

@@ -3,8 +3,10 @@ package org.jawroom.plan;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
@@ -29,7 +31,11 @@ final class RandomCells {
     }
     List<ViseType> vises = new ArrayList<>();
     for (int vise = 2 + random.nextInt(4); vise > 0; vise--) {
-      vises.add(new ViseType("v" + vises.size(), random.nextInt(4), price(random, 0.5)));
+      vises.add(
+          !vises.isEmpty() && random.nextInt(6) == 0
+              ? new ViseType(
+                  "v" + vises.size(), 0, OptionalLong.empty(), OptionalInt.of(firstKind(vises)))
+              : new ViseType("v" + vises.size(), random.nextInt(4), price(random, 0.5)));
     }
     double density = 0.3 + 0.6 * random.nextDouble();
     List<Fit> fits = new ArrayList<>();
@@ -45,6 +51,9 @@ final class RandomCells {
                   25L * random.nextInt(4)));
         }
       }
+    }
+    if (random.nextBoolean()) {
+      addSets(random, fits);
     }
     List<Work> jobs = new ArrayList<>();
     double holding = 0.15 + 0.4 * random.nextDouble();
@@ -64,15 +73,52 @@ final class RandomCells {
                   : OptionalLong.of(random.nextInt(9) * 100));
     }
     if (random.nextBoolean()) {
-      Map<Integer, Integer> keep = new HashMap<>();
+      Map<Integer, List<Integer>> keep = new HashMap<>();
       for (int machine = 0; machine < machines.size(); machine++) {
         if (random.nextInt(4) > 0) {
-          keep.put(machine, random.nextInt(vises.size() + 1) - 1);
+          int first = random.nextInt(vises.size() + 1) - 1;
+          int second = random.nextInt(vises.size());
+          keep.put(
+              machine,
+              random.nextInt(3) > 0 || first == second ? List.of(first) : List.of(first, second));
         }
       }
       wishes = wishes.keeping(keep);
     }
     return new CellSketch(new CellModel(machines, vises, fits, jobs), wishes);
+  }
+
+  private static int firstKind(List<ViseType> vises) {
+    return vises.get(vises.size() - 1).formOf().orElse(vises.size() - 1);
+  }
+
+  /** Some sets of two or three kinds that stand there alone, with amounts of their own. */
+  private static void addSets(Random random, List<Fit> fits) {
+    Set<Pick> sets = new LinkedHashSet<>();
+    for (Fit one : fits) {
+      for (Fit other : fits) {
+        if (one.machine() == other.machine()
+            && one.vises().get(0) < other.vises().get(0)
+            && random.nextInt(3) == 0) {
+          sets.add(new Pick(one.machine(), List.of(one.vises().get(0), other.vises().get(0))));
+        }
+      }
+    }
+    for (Pick two : List.copyOf(sets)) {
+      for (Fit third : fits) {
+        if (two.machine() == third.machine()
+            && two.vises().get(1) < third.vises().get(0)
+            && random.nextInt(4) == 0) {
+          List<Integer> three = new ArrayList<>(two.vises());
+          three.addAll(third.vises());
+          sets.add(new Pick(two.machine(), three));
+        }
+      }
+    }
+    for (Pick set : sets) {
+      fits.add(
+          new Fit(set, random.nextInt(3) > 0, 1, 50L * random.nextInt(6), 25L * random.nextInt(6)));
+    }
   }
 
   private static OptionalLong price(Random random, double often) {

@@ -91,14 +91,21 @@ final class SimplePlanner {
   }
 
   private long used(Trial trial, int vise) {
-    return trial.fits().stream().filter(fit -> fit != null && fit.vise() == vise).count();
+    return trial.fits().stream().mapToLong(fit -> fit == null ? 0 : of(fit, vise)).sum();
+  }
+
+  /** Vises of a kind in a fit, turned or not. */
+  private long of(Fit fit, int kind) {
+    return fit.vises().stream()
+        .filter(vise -> cell.vises().get(vise).formOf().orElse(vise) == kind)
+        .count();
   }
 
   private long out(Trial trial, int vise) {
     long out = 0;
     for (int machine = 0; machine < trial.fits().size(); machine++) {
       Fit fit = trial.fits().get(machine);
-      out += fit != null && fit.vise() == vise ? trial.counts().get(machine) : 0;
+      out += fit == null ? 0 : of(fit, vise) * trial.counts().get(machine);
     }
     return out;
   }
@@ -131,9 +138,15 @@ final class SimplePlanner {
   private long changes(Trial trial) {
     long changes = 0;
     for (int machine = 0; machine < trial.fits().size(); machine++) {
-      int now = wishes.keep().orElseThrow().getOrDefault(machine, -7);
+      List<Integer> off =
+          new ArrayList<>(wishes.keep().orElseThrow().getOrDefault(machine, List.of()));
       Fit fit = trial.fits().get(machine);
-      changes += now == (fit == null ? -7 : fit.vise()) ? 0 : 1;
+      List<Integer> on = new ArrayList<>(fit == null ? List.of() : fit.vises());
+      on.removeAll(off);
+      off.removeAll(fit == null ? List.of() : fit.vises());
+      // One for each exchange, and one for each that is put on or taken off besides.
+      int exchanged = Math.min(on.size(), off.size());
+      changes += exchanged + (on.size() - exchanged) + (off.size() - exchanged);
     }
     return changes;
   }
@@ -159,7 +172,12 @@ final class SimplePlanner {
     if (wishes.keep().isPresent()) {
       aims.add(-changes(trial));
     }
-    aims.add(trial.counts().stream().mapToLong(count -> count).sum());
+    long out = 0;
+    for (int machine = 0; machine < trial.fits().size(); machine++) {
+      Fit fit = trial.fits().get(machine);
+      out += fit == null ? 0 : (long) trial.counts().get(machine) * fit.vises().size();
+    }
+    aims.add(out);
     return aims;
   }
 
@@ -169,9 +187,20 @@ final class SimplePlanner {
    */
   private List<Long> numbers(Trial trial) {
     List<Long> numbers = aims(trial);
-    trial.fits().forEach(fit -> numbers.add(fit == null ? -1000L : -fit.vise()));
+    trial.fits().forEach(fit -> numbers.add(order(fit)));
     trial.counts().forEach(count -> numbers.add((long) count));
     return numbers;
+  }
+
+  /** Greater for earlier vises; a word in an alphabet with a blank before the first letter. */
+  private static long order(Fit fit) {
+    long order = 0;
+    for (int place = 0; place < 4; place++) {
+      order =
+          order * 100
+              - (fit == null ? 99 : place < fit.vises().size() ? 1 + fit.vises().get(place) : 0);
+    }
+    return order;
   }
 
   private static int compare(List<Long> one, List<Long> other) {
@@ -192,7 +221,7 @@ final class SimplePlanner {
         text.append(' ')
             .append(trial.counts().get(machine))
             .append("x")
-            .append(fit.vise())
+            .append(fit.vises())
             .append("@")
             .append(machine);
       }
@@ -260,7 +289,7 @@ final class SimplePlanner {
                 text.append(' ')
                     .append(one.count())
                     .append("x")
-                    .append(one.fit().vise())
+                    .append(one.fit().vises())
                     .append("@")
                     .append(one.fit().machine()));
     return text.toString();

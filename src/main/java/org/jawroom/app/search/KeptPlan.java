@@ -29,8 +29,8 @@ public final class KeptPlan {
    * kinds the one of which most stand there, then the first of the rows; turned on its swivel base
    * it is still the vise of its row. Empty if nothing stands on any of its machines.
    */
-  public static Optional<Map<Integer, Integer>> standing(Shop shop) {
-    Map<Integer, Integer> kinds = new HashMap<>();
+  public static Optional<Map<Integer, List<Integer>>> standing(Shop shop) {
+    Map<Integer, List<Integer>> kinds = new HashMap<>();
     for (int machine = 0; machine < shop.machines().size(); machine++) {
       String name = shop.machines().get(machine).name();
       Map<Integer, Integer> counts = new LinkedHashMap<>();
@@ -43,7 +43,7 @@ public final class KeptPlan {
       for (Map.Entry<Integer, Integer> kind : counts.entrySet()) {
         if (kind.getValue() > most) {
           most = kind.getValue();
-          kinds.put(machine, kind.getKey());
+          kinds.put(machine, List.of(kind.getKey()));
         }
       }
     }
@@ -60,7 +60,7 @@ public final class KeptPlan {
    *
    * @return empty, with every fault listed, if the file cannot be used
    */
-  public static Optional<Map<Integer, Integer>> read(Path file, Shop shop, PrintWriter err)
+  public static Optional<Map<Integer, List<Integer>>> read(Path file, Shop shop, PrintWriter err)
       throws UnreadableInput {
     PlanRows rows = PlanRows.read(FileRead.bytes(file));
     if (!rows.faults().isEmpty()) {
@@ -70,7 +70,7 @@ public final class KeptPlan {
     }
     List<String> machines = shop.machines().stream().map(Machine::name).map(Names::key).toList();
     List<String> vises = shop.vises().stream().map(Vise::name).map(Names::key).toList();
-    Map<Integer, Integer> kinds = new HashMap<>();
+    Map<Integer, List<Integer>> kinds = new HashMap<>();
     for (PlanRows.Row row : rows.rows()) {
       int machine = machines.indexOf(Names.key(row.machine()));
       int vise = vises.indexOf(Names.key(row.vise()));
@@ -88,7 +88,7 @@ public final class KeptPlan {
                   + shop.machines().get(machine).name()
                   + "\" changes in any case.");
         }
-        kinds.put(machine, vise < 0 ? Wishes.GONE : vise);
+        kinds.put(machine, List.of(vise < 0 ? Wishes.GONE : vise));
       }
     }
     return Optional.of(kinds);

@@ -1,5 +1,6 @@
 package org.jawroom.app.search;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -19,7 +20,7 @@ import org.jawroom.shop.Shop;
  * @param before the current assignments
  */
 public record PlanSearch(
-    Wishes wishes, Optional<Map<Integer, Integer>> before, int threads, Deadline deadline) {
+    Wishes wishes, Optional<Map<Integer, List<Integer>>> before, int threads, Deadline deadline) {
 
   /** The best plan, or the best so far when time runs out; empty if there is none by then. */
   public Optional<CellPlan> of(Shop shop, Progress progress) {

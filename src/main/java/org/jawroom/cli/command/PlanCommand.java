@@ -171,7 +171,7 @@ public final class PlanCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     Shop shop = ShopCell.planned(choice.shop(), chosen.get());
-    Optional<Map<Integer, Integer>> before = KeptPlan.standing(shop);
+    Optional<Map<Integer, List<Integer>>> before = KeptPlan.standing(shop);
     if (keep != null) {
       before = KeptPlan.read(keep, shop, err);
       if (before.isEmpty()) {

@@ -30,13 +30,12 @@ public final class Choice {
     return new Choice(fitOf);
   }
 
-  /** The kinds now on the machines, as far as they may stay. */
+  /** The vises now on the machines, as far as they may stay. */
   public static Choice kept(Task task) {
     int[] fitOf = bare(task).fitOf;
     for (int fit = 0; fit < task.fits().size(); fit++) {
       Fit candidate = task.fits().get(fit);
-      Integer now = task.keep().get(candidate.machine());
-      if (now != null && now == candidate.vise()) {
+      if (task.changes(candidate.machine(), fit) == 0) {
         fitOf[candidate.machine()] = fit;
       }
     }

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * A greedy choice, machine by machine, without backtracking and without purchases. It serves as the
@@ -41,13 +42,15 @@ public final class FirstChoice {
       if (task.cell().machines().get(machine).isOwned()) {
         int best = Choice.BARE;
         for (int fit : task.ofMachine(machine)) {
-          if (left[vise(fit)] > 0 && (best == Choice.BARE || gain(fit) > gain(best))) {
+          if (isLeft(left, fit) && (best == Choice.BARE || gain(fit) > gain(best))) {
             best = fit;
           }
         }
         if (best != Choice.BARE) {
           taken.add(best);
-          left[vise(best)]--;
+          for (int vise = 0; vise < left.length; vise++) {
+            left[vise] -= task.uses(best, vise);
+          }
           held.addAll(groupsOf.get(best));
         }
       }
@@ -55,8 +58,8 @@ public final class FirstChoice {
     return Choice.of(task, taken).orElseThrow();
   }
 
-  private int vise(int fit) {
-    return task.fits().get(fit).vise();
+  private boolean isLeft(int[] left, int fit) {
+    return IntStream.range(0, left.length).allMatch(vise -> task.uses(fit, vise) <= left[vise]);
   }
 
   /** The number of additional pieces held with this fit. */

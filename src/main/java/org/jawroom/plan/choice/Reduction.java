@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Removes dominated fits. Valid while only held jobs and money count and a machine may stay bare.
@@ -17,8 +18,8 @@ public final class Reduction {
   /**
    * The fits that are not dominated. A fit that holds no job is dominated by a bare machine. A fit
    * is dominated by another on the same machine that holds at least the same jobs, if the stock of
-   * the other's kind suffices for all machines that could use it: the other is then available at no
-   * cost.
+   * the other's kinds suffices for all machines that could use them: the other is then available at
+   * no cost.
    */
   public static Set<Integer> worthHaving(Task task) {
     Map<Integer, Set<Integer>> holds = new HashMap<>();
@@ -47,7 +48,8 @@ public final class Reduction {
   }
 
   private static boolean abounds(Task task, int fit) {
-    int vise = task.fits().get(fit).vise();
-    return task.stock(vise) >= task.ofVise(vise).size();
+    return IntStream.range(0, task.cell().vises().size())
+        .filter(kind -> task.uses(fit, kind) > 0)
+        .allMatch(kind -> task.stock(kind) >= task.mostUsed(kind, task.ofVise(kind)));
   }
 }

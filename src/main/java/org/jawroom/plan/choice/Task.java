@@ -1,11 +1,11 @@
 package org.jawroom.plan.choice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -27,7 +27,7 @@ public final class Task {
   private final CellModel cell;
   private final boolean buy;
   private final OptionalLong budget;
-  private final Optional<Map<Integer, Integer>> keep;
+  private final Optional<Map<Integer, List<Integer>>> keep;
   private final List<Fit> fits;
   private final List<List<Integer>> ofMachine = new ArrayList<>();
   private final List<List<Integer>> ofVise = new ArrayList<>();
@@ -35,7 +35,10 @@ public final class Task {
 
   /** Candidate machines are eligible only if jobs exist that can justify their purchase. */
   public Task(
-      CellModel cell, boolean buy, OptionalLong budget, Optional<Map<Integer, Integer>> keep) {
+      CellModel cell,
+      boolean buy,
+      OptionalLong budget,
+      Optional<Map<Integer, List<Integer>>> keep) {
     this.cell = cell;
     this.buy = buy;
     this.budget = budget;
@@ -44,16 +47,34 @@ public final class Task {
     fits =
         cell.fits().stream()
             .filter(fit -> candidates || cell.machines().get(fit.machine()).isOwned())
-            .filter(fit -> stock(fit.vise()) > 0 || sells(fit.vise()))
-            .sorted(Comparator.comparingInt(Fit::machine).thenComparingInt(Fit::vise))
+            .filter(this::isToBeHad)
+            .sorted(
+                Comparator.comparingInt(Fit::machine).thenComparing(Fit::vises, Task::inTableOrder))
             .toList();
     cell.machines().forEach(machine -> ofMachine.add(new ArrayList<>()));
     cell.vises().forEach(vise -> ofVise.add(new ArrayList<>()));
     for (int fit = 0; fit < fits.size(); fit++) {
       ofMachine.get(fits.get(fit).machine()).add(fit);
-      ofVise.get(fits.get(fit).vise()).add(fit);
+      for (int vise = 0; vise < ofVise.size(); vise++) {
+        if (uses(fit, vise) > 0) {
+          ofVise.get(vise).add(fit);
+        }
+      }
     }
     group();
+  }
+
+  private boolean isToBeHad(Fit fit) {
+    return fit.vises().stream()
+        .map(cell::kind)
+        .allMatch(kind -> uses(fit, kind) <= stock(kind) || sells(kind));
+  }
+
+  /** By their first vises, then by their second, and so on; fewer before more. */
+  private static int inTableOrder(List<Integer> one, List<Integer> other) {
+    return Arrays.compare(
+        one.stream().mapToInt(vise -> vise).toArray(),
+        other.stream().mapToInt(vise -> vise).toArray());
   }
 
   private void group() {
@@ -170,18 +191,29 @@ public final class Task {
   private long changes(Choice choice) {
     long changes = 0;
     for (int machine = 0; machine < cell.machines().size(); machine++) {
-      int fit = choice.fitOf(machine);
-      Integer now = fit == Choice.BARE ? null : (Integer) fits.get(fit).vise();
-      if (!Objects.equals(now, keep.orElseThrow().get(machine))) {
-        changes++;
-      }
+      changes += changes(machine, choice.fitOf(machine));
     }
     return changes;
   }
 
+  /**
+   * How many changes a fit, or {@link Choice#BARE}, is on a machine: a vise put on, one taken off,
+   * or one exchanged for another is one change.
+   */
+  public int changes(int machine, int fit) {
+    List<Integer> before = keep().getOrDefault(machine, List.of());
+    List<Integer> after = fit == Choice.BARE ? List.of() : fits.get(fit).vises();
+    int stay = (int) before.stream().filter(after::contains).count();
+    return Math.max(before.size(), after.size()) - stay;
+  }
+
   private long setOut(Choice choice) {
     long[] stand = new long[cell.vises().size()];
-    choice.fits().forEach(fit -> stand[fits.get(fit).vise()] += fits.get(fit).most());
+    for (int fit : choice.fits()) {
+      for (int vise = 0; vise < stand.length; vise++) {
+        stand[vise] += mostOut(fit, vise);
+      }
+    }
     long total = 0;
     for (int vise = 0; vise < stand.length; vise++) {
       total += Math.min(stand[vise], stock(vise) + bought(choice, vise));
@@ -207,9 +239,33 @@ public final class Task {
   private int boughtVises(Choice choice, int vise) {
     int used = 0;
     for (int fit : choice.fits()) {
-      used += fits.get(fit).vise() == vise ? 1 : 0;
+      used += uses(fit, vise);
     }
     return Math.max(0, used - stock(vise));
+  }
+
+  /** How many vises of a kind, in whatever form, a fit needs at least. */
+  public int uses(int fit, int kind) {
+    return uses(fits.get(fit), kind);
+  }
+
+  private int uses(Fit fit, int kind) {
+    return (int) fit.vises().stream().filter(vise -> cell.kind(vise) == kind).count();
+  }
+
+  /** How many vises of a kind stand on the table at most. */
+  public int mostOut(int fit, int kind) {
+    return uses(fit, kind) * fits.get(fit).most();
+  }
+
+  /** How many vises of a kind all machines together need at most, if they have some of these. */
+  public int mostUsed(int kind, List<Integer> among) {
+    int[] most = new int[cell.machines().size()];
+    for (int fit : among) {
+      int machine = fits.get(fit).machine();
+      most[machine] = Math.max(most[machine], uses(fit, kind));
+    }
+    return Arrays.stream(most).sum();
   }
 
   public int stock(int vise) {
@@ -228,7 +284,7 @@ public final class Task {
     return budget;
   }
 
-  public Map<Integer, Integer> keep() {
+  public Map<Integer, List<Integer>> keep() {
     return keep.orElseThrow();
   }
 

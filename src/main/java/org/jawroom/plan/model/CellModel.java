@@ -7,7 +7,7 @@ import java.util.Set;
 /**
  * The input of a plan. The order of the lists decides ties.
  *
- * @param fits one per pairing that may be chosen, in any order
+ * @param fits one for each that may be chosen, in any order
  * @param jobs empty: there is no jobs table
  */
 public record CellModel(
@@ -17,12 +17,18 @@ public record CellModel(
     vises = List.copyOf(vises);
     fits = List.copyOf(fits);
     jobs = List.copyOf(jobs);
+    for (ViseType vise : vises) {
+      int kind = vise.formOf().orElse(0);
+      if (vise.formOf().isPresent()
+          && (!isIndex(kind, vises) || vises.get(kind).formOf().isPresent())) {
+        throw new IllegalArgumentException("another form of no kind: " + vise.name());
+      }
+    }
     Set<Pick> picks = new HashSet<>();
     for (Fit fit : fits) {
-      if (fit.machine() < 0
-          || fit.machine() >= machines.size()
-          || fit.vise() < 0
-          || fit.vise() >= vises.size()) {
+      List<ViseType> known = vises;
+      if (!isIndex(fit.machine(), machines)
+          || !fit.vises().stream().allMatch(vise -> isIndex(vise, known))) {
         throw new IllegalArgumentException("machine or vise out of range: " + fit.pick());
       }
       if (!picks.add(fit.pick())) {
@@ -35,5 +41,14 @@ public record CellModel(
             "job is held by a pairing that may not be chosen: " + job.name());
       }
     }
+  }
+
+  private static boolean isIndex(int index, List<?> list) {
+    return index >= 0 && index < list.size();
+  }
+
+  /** The kind whose stock and price a vise shares; itself unless it is another form. */
+  public int kind(int vise) {
+    return vises.get(vise).formOf().orElse(vise);
   }
 }

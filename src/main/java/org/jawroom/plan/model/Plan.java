@@ -68,9 +68,9 @@ public record Plan(
     return reached.map(stage -> OptionalLong.of(stage.value())).orElseGet(OptionalLong::empty);
   }
 
-  /** The kind of vise on each machine, as cell indices; a later plan may keep it. */
-  public Map<Integer, Integer> kinds() {
+  /** The vises on each machine, as cell indices; a later plan may keep them. */
+  public Map<Integer, List<Integer>> kinds() {
     return machines.stream()
-        .collect(Collectors.toMap(one -> one.fit().machine(), one -> one.fit().vise()));
+        .collect(Collectors.toMap(one -> one.fit().machine(), one -> one.fit().vises()));
   }
 }

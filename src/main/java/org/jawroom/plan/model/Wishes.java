@@ -1,5 +1,6 @@
 package org.jawroom.plan.model;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -11,8 +12,8 @@ import java.util.function.LongSupplier;
  *
  * @param buy whether the plan may buy; remedies for jobs not held consider purchases in any case
  * @param budget the most that may be spent, in the smallest coin; only with {@code buy}
- * @param keep the kind of vise now on each machine, as cell indices; a machine without an entry is
- *     bare; {@link #GONE} stands for a kind that is no longer in the cell
+ * @param keep the vises now on each machine, as cell indices, no kind twice; a machine without an
+ *     entry is bare; {@link #GONE} stands for each kind that is no longer in the cell
  * @param remainingMillis time left, queried before each call of the solver; 0 or less: none
  * @param listener receives each step as it begins
  * @param found receives each new incumbent plan; its unproven aims are marked, and remedies not
@@ -21,7 +22,7 @@ import java.util.function.LongSupplier;
 public record Wishes(
     boolean buy,
     OptionalLong budget,
-    Optional<Map<Integer, Integer>> keep,
+    Optional<Map<Integer, List<Integer>>> keep,
     LongSupplier remainingMillis,
     Consumer<PlanProgress> listener,
     Consumer<Plan> found) {
@@ -51,7 +52,7 @@ public record Wishes(
     return new Wishes(true, most, keep, remainingMillis, listener, found);
   }
 
-  public Wishes keeping(Map<Integer, Integer> kept) {
+  public Wishes keeping(Map<Integer, List<Integer>> kept) {
     return new Wishes(buy, budget, Optional.of(kept), remainingMillis, listener, found);
   }
 

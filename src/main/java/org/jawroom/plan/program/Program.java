@@ -34,6 +34,22 @@ public final class Program {
     return columns.size() - 1;
   }
 
+  /**
+   * The same program with every column whole. It has the same optimum if some optimal point of this
+   * one is whole.
+   */
+  Program whole() {
+    Program whole = new Program();
+    columns.forEach(column -> whole.column(true, column.upper()));
+    whole.rows.addAll(rows);
+    whole.objective = objective;
+    whole.constant = constant;
+    whole.unit = unit;
+    whole.certain = certain;
+    whole.possible = possible;
+    return whole;
+  }
+
   public void atMost(Sum sum, long upper) {
     long divisor = sum.divisor();
     add(sum, divisor, Long.MIN_VALUE, Math.floorDiv(upper - sum.constant(), divisor));
