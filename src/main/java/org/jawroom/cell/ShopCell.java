@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,6 +19,7 @@ import org.jawroom.plan.model.Work;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * A shop and its planning cell; machines, vises and jobs have the same indices in both.
@@ -44,12 +46,9 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
 
   /**
    * The shop reduced to the given machines that can be part of a cell, and to jobs with a quantity.
-   * A vise that stands turned on its swivel base is the same piece of iron as its row's, and would
-   * be counted twice, so it stays out.
    */
   public static Shop planned(Shop shop, List<Machine> machines) {
-    return shop.withVises(shop.vises().stream().filter(vise -> !vise.isTurned()).toList())
-        .withMachines(
+    return shop.withMachines(
             machines.stream()
                 .filter(machine -> !machine.candidate() || machine.price().isPresent())
                 .toList())
@@ -70,10 +69,7 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
                         machine.name(),
                         machine.candidate() ? coins(machine.price()) : OptionalLong.empty()))
             .toList();
-    List<ViseType> vises =
-        shop.vises().stream()
-            .map(vise -> new ViseType(vise.name(), vise.quantity(), coins(vise.price())))
-            .toList();
+    List<ViseType> vises = shop.vises().stream().map(vise -> type(shop.vises(), vise)).toList();
     int across = vises.size();
     List<Fit> fits = new ArrayList<>();
     for (int index = 0; index < pairings.size(); index++) {
@@ -90,6 +86,17 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
     }
     return new ShopCell(
         shop, pairings, new CellModel(machines, vises, fits, works(shop, pairings, fits)));
+  }
+
+  /**
+   * A vise turned on its swivel base is the same piece of iron as the first of its row, which alone
+   * has stock and price.
+   */
+  private static ViseType type(List<Vise> vises, Vise vise) {
+    int first = vises.stream().map(Vise::row).toList().indexOf(vise.row());
+    return vises.get(first).equals(vise)
+        ? new ViseType(vise.name(), vise.quantity(), coins(vise.price()))
+        : new ViseType(vise.name(), 0, OptionalLong.empty(), OptionalInt.of(first));
   }
 
   private static List<Work> works(Shop shop, List<CellPairing> pairings, List<Fit> fits) {

@@ -16,6 +16,9 @@
  *   <li>holds at least one job.
  * </ul>
  *
+ * <p>A vise turned on its swivel base is a pairing of its own, but the same piece of iron as its
+ * row's: both take from one stock, and one more costs the price of the row.
+ *
  * <p>No other verdict qualifies: {@code measure} is no fit until it is measured, and {@code
  * unknown} is undecided.
  *

@@ -292,6 +292,45 @@ class PlanCommandTest {
     }
   }
 
+  /** Both machines can carry it, square or turned; there is one of it, and two with one bought. */
+  @Test
+  void plan_viseOnASwivelBase_isOneVise() throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    Files.writeString(tables.resolve("settings.csv"), "setting,value\n");
+    Files.writeString(
+        tables.resolve("machines.csv"),
+        "machine,table_moves,table_length,table_width,travel_x,travel_y,slot_count,slot_width,"
+            + "slot_pitch,front_gap,rear_gap,left_gap,right_gap,nose_min,nose_max\n"
+            + "one,xy,1000,400,600,400,3,14,80,500,500,none,none,100,600\n"
+            + "two,xy,1000,400,600,400,3,14,80,500,500,none,none,100,600\n");
+    Files.writeString(
+        tables.resolve("vises.csv"),
+        "vise,quantity,price,jaw_width,jaw_height,bed_height,opening_max,base_width,rear_reach,"
+            + "front_reach,fixed_jaw_thickness,moving_jaw_thickness,rear_projection_closed,"
+            + "rear_projection_open,front_projection_closed,front_projection_open,screw_height,"
+            + "screw_diameter,handle_radius,bolt_spacing,bolt_u,bolt_hole_u,bolt_hole_v,"
+            + "swivel_angles,swivel_u,swivel_radius\n"
+            + "swivel,1,300,160,50,80,150,200,60,240,30,40,none,none,30,30,40,20,none,160,90,30,"
+            + "16,30,90,\n");
+
+    assertEquals(0, plan());
+    assertEquals(
+        List.of("one,swivel,1", "two,,"),
+        written().lines().skip(1).map(PlanCommandTest::firstThree).toList());
+
+    Path kept = Files.writeString(folder.resolve("kept.csv"), "machine,vise\ntwo,swivel @30\n");
+    assertEquals(0, plan("--keep", kept.toString(), "--cards"));
+    assertEquals(
+        List.of("one,,", "two,swivel @30,1"),
+        written().lines().skip(1).map(PlanCommandTest::firstThree).toList());
+    assertEquals("", err.toString());
+    assertTrue(Files.exists(reports.resolve("cards.pdf")));
+  }
+
+  private static String firstThree(String line) {
+    return String.join(",", List.of(line.split(",", -1)).subList(0, 3));
+  }
+
   @Test
   void plan_whateverTheThreads_givesTheSameBytes() throws Exception {
     assertEquals(0, plan("--threads", "1"));
