@@ -26,8 +26,8 @@ import org.jawroom.report.SampleShop;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.xlsx.SheetLimits;
-import org.jawroom.report.xlsx.StableWorkbook;
 import org.jawroom.report.xlsx.Styles;
+import org.jawroom.report.xlsx.book.StableWorkbook;
 import org.junit.jupiter.api.Test;
 
 class WhatLimitsSheetTest {
