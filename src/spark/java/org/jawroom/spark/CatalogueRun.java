@@ -125,26 +125,27 @@ public final class CatalogueRun {
             pairings,
             advised,
             spark.defaultParallelism());
+    List<String> reports =
+        advised ? List.of(PairingsCsv.FILE, RemediesCsv.FILE) : List.of(PairingsCsv.FILE);
     try {
       spark
           .parallelize(IntStream.range(0, slices.count()).boxed().toList(), slices.count())
           .flatMapToPair(slices)
           .saveAsHadoopFile(options.out(), String.class, Text.class, CsvParts.class);
+      if (options.parquet()) {
+        for (String report : reports) {
+          ParquetCopy.write(session, options.out(), report);
+        }
+      }
     } catch (Exception failure) {
-      // Without its parts the folder would only be in the way of the next run; tasks that still run
-      // would make it again.
+      // An unfinished folder would be in the way of the next run; tasks that still run would make
+      // it
+      // again.
       for (int second = 0; second < PATIENCE && isBusy(spark); second++) {
         Thread.sleep(1000);
       }
       files.delete(folder, true);
       throw failure;
-    }
-    List<String> reports =
-        advised ? List.of(PairingsCsv.FILE, RemediesCsv.FILE) : List.of(PairingsCsv.FILE);
-    if (options.parquet()) {
-      for (String report : reports) {
-        ParquetCopy.write(session, options.out(), report);
-      }
     }
     print(pairings, counts, reports);
     return ExitStatus.DONE;

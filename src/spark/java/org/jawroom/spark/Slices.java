@@ -17,7 +17,6 @@ import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.pairing.SolvedPairing;
-import org.jawroom.report.csv.Batch;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.csv.RemediesCsv;
 import org.jawroom.report.wording.Finding;
@@ -139,7 +138,7 @@ final class Slices implements PairFlatMapFunction<Integer, String, Text> {
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
-    return rows(new Batch(solved, List.of()).pairings(), remedies.toByteArray());
+    return rows(PairingsCsv.rows(solved), remedies.toByteArray());
   }
 
   private Stream<Tuple2<String, Text>> rows(byte[] pairingRows, byte[] remedyRows) {

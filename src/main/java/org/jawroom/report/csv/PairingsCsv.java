@@ -98,7 +98,7 @@ public final class PairingsCsv {
   }
 
   /** The rows of pairings in the order given, without header row; UTF-8. */
-  static byte[] rows(List<Advice> advice) {
+  public static byte[] rows(List<Advice> advice) {
     CsvRows rows = new CsvRows();
     for (Advice pairing : advice) {
       row(rows, pairing);

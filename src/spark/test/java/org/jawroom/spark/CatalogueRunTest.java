@@ -13,6 +13,8 @@ import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.csv.RemediesCsv;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The joined parts are the reports of one machine, also where tasks fail. */
 class CatalogueRunTest {
@@ -76,7 +78,8 @@ class CatalogueRunTest {
     Path one = SparkRun.oneMachine(DEMO, folder.resolve("one"));
     Path out = folder.resolve("out");
     FailingDisk.FAILED.set(0);
-    SparkRun run = failing(3, () -> SparkRun.local(DEMO, out, "--master", "local[2,4]"));
+    SparkRun run =
+        failing(PairingsCsv.FILE, 3, () -> SparkRun.local(DEMO, out, "--master", "local[2,4]"));
     assertEquals(0, run.status(), run.err());
     List<Path> parts = SparkRun.assertSame(one, out, PairingsCsv.FILE);
     SparkRun.assertSame(one, out, RemediesCsv.FILE);
@@ -85,10 +88,15 @@ class CatalogueRunTest {
     assertEquals(Integer.parseInt(run.out().substring(0, run.out().indexOf(' '))), counted(run));
   }
 
-  @Test
-  void alwaysFailingTasks_leaveNothing() {
+  @ParameterizedTest
+  @ValueSource(strings = {"pairings.csv", "pairings.parquet"})
+  void alwaysFailingTasks_leaveNothing(String report) {
     Path out = folder.resolve("out");
-    SparkRun run = failing(9, () -> SparkRun.local(DEMO, out, "--master", "local[2,4]"));
+    SparkRun run =
+        failing(
+            report,
+            Integer.MAX_VALUE,
+            () -> SparkRun.local(DEMO, out, "--parquet", "--master", "local[2,4]"));
     assertEquals("A file could not be read or written: the disk is full\n", run.err());
     assertEquals(3, run.status());
     assertFalse(Files.exists(out));
@@ -98,10 +106,11 @@ class CatalogueRunTest {
     SparkRun run();
   }
 
-  private static SparkRun failing(int times, Run run) {
+  private static SparkRun failing(String report, int times, Run run) {
     // Spark takes these properties into its configuration.
     String disk = "spark.hadoop.fs.file.impl";
     String noCache = "spark.hadoop.fs.file.impl.disable.cache";
+    FailingDisk.report = report;
     FailingDisk.times = times;
     System.setProperty(disk, FailingDisk.class.getName());
     System.setProperty(noCache, "true");

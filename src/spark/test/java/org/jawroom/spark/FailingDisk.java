@@ -11,10 +11,13 @@ import org.apache.hadoop.fs.permission.FsPermission;
 import org.apache.hadoop.util.Progressable;
 
 /**
- * The local disk, on which writing a part fails in its middle: each part of pairings as often as
- * {@link #times} says.
+ * The local disk, on which writing a part fails in its middle: each part of the report {@link
+ * #report} as often as {@link #times} says.
  */
 public final class FailingDisk extends LocalFileSystem {
+
+  /** The folder of the parts. */
+  static volatile String report;
 
   /** How often each attempt number fails: those below this one. */
   static volatile int times;
@@ -37,10 +40,13 @@ public final class FailingDisk extends LocalFileSystem {
     return fails(file.toString()) ? new FSDataOutputStream(new Broken(out), null) : out;
   }
 
-  /** The folder of an attempt is named {@code attempt_TIME_JOB_m_TASK_ATTEMPT}. */
+  /**
+   * The folder of an attempt is named {@code attempt_TIME_JOB_m_TASK_ATTEMPT}; Parquet counts the
+   * attempts of all tasks together.
+   */
   private static boolean fails(String file) {
     int folder = file.indexOf("/attempt_");
-    if (folder < 0 || !file.contains("/pairings.csv/")) {
+    if (folder < 0 || !file.contains("/" + report + "/")) {
       return false;
     }
     String attempt = file.substring(folder + 1, file.indexOf('/', folder + 1));
