@@ -38,6 +38,7 @@ public final class PageFile {
           "readout.js",
           "openreadings.js",
           "checks.js",
+          "bench.js",
           "pairing.js",
           "page.js");
 

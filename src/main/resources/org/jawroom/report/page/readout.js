@@ -21,6 +21,16 @@ const Readout = (() => {
       Dom.make('td', {}, state.word));
   }
 
+  /* The table of the nearest gaps, around its body of rows. */
+  function table(rows) {
+    const heading = (words) => Dom.make('th', { scope: 'col' }, words);
+    return Dom.make('table', { id: 'gaps' },
+      Dom.make('caption', {}, 'Nearest gaps, the tightest first'),
+      Dom.make('thead', {}, Dom.make('tr', {}, heading('from – to'), heading('gap'), heading('required'),
+        heading('tolerance'), heading('margin'), heading(''))),
+      rows);
+  }
+
   /* The solver's result for the vise's present place, over the openings that count. */
   function here(ctx, swept) {
     const [least, most] = ctx.pairing.openings;
@@ -129,7 +139,7 @@ const Readout = (() => {
   }
 
   return {
-    stateWords: stateWords, measures: measures, row: row, here: here, moment: moment, travel: travel, inSlots: inSlots,
-    tape: tape, range: range, doubts: doubts, held: held,
+    stateWords: stateWords, measures: measures, table: table, row: row, here: here, moment: moment, travel: travel,
+    inSlots: inSlots, tape: tape, range: range, doubts: doubts, held: held,
   };
 })();
