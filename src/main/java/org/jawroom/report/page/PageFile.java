@@ -32,6 +32,7 @@ public final class PageFile {
           "controls.js",
           "matrix.js",
           "scene.js",
+          "turned.js",
           "drawing.js",
           "drag.js",
           "standing.js",

@@ -12,6 +12,7 @@ import org.jawroom.clearance.part.Part;
 import org.jawroom.clearance.part.PartRole;
 import org.jawroom.clearance.part.ViseParts;
 import org.jawroom.geometry.Ends;
+import org.jawroom.geometry.TurnedRectangle;
 import org.jawroom.placement.bolting.Fastening;
 import org.jawroom.placement.search.Bolted;
 import org.jawroom.report.page.PageValues.Facts;
@@ -43,6 +44,9 @@ final class ViseData {
     }
     if (!fastened.isEmpty()) {
       boolean base = vise.simple() && vise.base().width().isKnown();
+      List<Part> parts = ViseParts.of(vise, Certainty.AT_WORST, new Blanks());
+      List<TurnedRectangle> outlines =
+          parts.stream().flatMap(part -> part.outline().stream()).distinct().toList();
       facts
           .with("opening", PageValues.ends(vise.opening()))
           .with("bed", vise.base().bedHeight())
@@ -52,7 +56,8 @@ final class ViseData {
           .with("base", base ? vise.base().width().length() : null)
           .with("turned", vise.isTurned())
           .with("mounts", mounts(vise))
-          .with("parts", parts(vise, ViseParts.of(vise, Certainty.AT_WORST, new Blanks())))
+          .with("outlines", outlines.stream().map(ViseData::corners).toList())
+          .with("parts", parts(vise, parts, outlines))
           .with("bolts", fastened)
           .with("open", OpenData.readings(pairings, reading -> !reading.isOfMachine()));
     }
@@ -71,11 +76,11 @@ final class ViseData {
             .filter(part -> part.role() == PartRole.BOLT || part.role() == PartRole.CLAMP)
             .toList();
     return new PagePairing.Fastened(
-        PairingData.thread(seat), seat.fastening().index(), parts(vise, parts));
+        PairingData.thread(seat), seat.fastening().index(), parts(vise, parts, List.of()));
   }
 
   /** The parts by rank; a part that is the same for cutting and loading appears once. */
-  private static List<Object> parts(Vise vise, List<Part> parts) {
+  private static List<Object> parts(Vise vise, List<Part> parts, List<TurnedRectangle> outlines) {
     List<Object> data = new ArrayList<>();
     for (Part part : parts) {
       Part other =
@@ -84,9 +89,9 @@ final class ViseData {
       boolean both =
           parts.contains(other) && OpenData.moves(vise, part).equals(OpenData.moves(vise, other));
       if (part.situation() == Situation.CUTTING) {
-        data.add(part(vise, part, both ? 3 : 1));
+        data.add(part(vise, part, both ? 3 : 1, outlines));
       } else if (!both) {
-        data.add(part(vise, part, 2));
+        data.add(part(vise, part, 2, outlines));
       }
     }
     return data;
@@ -105,8 +110,17 @@ final class ViseData {
         part.outline());
   }
 
-  /** {@code u} is [lo, hi, lo, hi]: jaws closed, then open; {@code when} as for a guard. */
-  private static Map<String, Object> part(Vise vise, Part part, int when) {
+  /** Its corners in order, [u, v] each. */
+  private static List<List<Long>> corners(TurnedRectangle outline) {
+    return outline.corners().stream().map(corner -> List.of(corner.u(), corner.v())).toList();
+  }
+
+  /**
+   * {@code u} is [lo, hi, lo, hi]: jaws closed, then open; {@code when} as for a guard; {@code
+   * strip} which of the outlines a strip helps to cover, from 0.
+   */
+  private static Map<String, Object> part(
+      Vise vise, Part part, int when, List<TurnedRectangle> outlines) {
     Ends closed = part.u().closed();
     Ends open = part.u().open();
     return new Facts()
@@ -118,7 +132,7 @@ final class ViseData {
         .with("w", PageValues.ends(part.w()))
         .with("tolerance", part.tolerance())
         .with("moves", OpenData.moves(vise, part))
-        .with("strip", part.outline().isPresent())
+        .with("strip", part.outline().map(outlines::indexOf).orElse(null))
         .map();
   }
 }

@@ -38,12 +38,12 @@ const Drawing = (() => {
   }
 
   const slug = (part) => part.name.replace(/[^a-z]+/g, '-');
-  const own = ['base', 'fixed-jaw', 'moving-jaw', 'rear-jaw', 'front-jaw', 'screw-rear', 'screw-front',
+  const own = ['base', 'turned-body', 'fixed-jaw', 'moving-jaw', 'rear-jaw', 'front-jaw', 'screw-rear', 'screw-front',
     'handle', 'bolts', 'clamps'];
 
   function partClass(part) {
     const name = slug(part);
-    return 'part ' + (part.strip === true ? 'strip ' : '') + (own.includes(name) ? 'p-' + name : 'p-other');
+    return 'part ' + (own.includes(name) ? 'p-' + name : 'p-other');
   }
 
   /*
@@ -53,10 +53,13 @@ const Drawing = (() => {
   const height = (one) => (one.part.name === 'bolts' ? Infinity : one.box.z[1]);
 
   function standingParts(ctx) {
-    return Model.partsOf(ctx.vise, ctx.state)
-      .filter((part) => Model.counts(part, ctx.state.situation))
-      .map((part) => ({ part: part, box: Model.partBox(ctx.vise, part, ctx.state) }))
-      .sort((one, next) => height(one) - height(next));
+    const parts = Model.partsOf(ctx.vise, ctx.state)
+      .filter((part) => Model.counts(part, ctx.state.situation));
+    return Turned.bodies(ctx.vise, ctx.state, parts)
+      .sort((one, next) => height(one) - height(next))
+      .map((one) => Object.assign(one, {
+        name: partClass(one.part), title: one.part.name, label: 'part-name',
+      }));
   }
 
   function standingGuards(ctx) {
@@ -93,24 +96,32 @@ const Drawing = (() => {
     });
   }
 
-  function label(into, room, words, rectangle, others, name) {
-    const free = Scene.spread(rectangle).filter((point) => others.every((other) => !Scene.meet(
-      { x: point[0] - 4, y: point[1] - 6, width: 8, height: 12 }, other)));
+  /* Whether what is drawn at a body, a rectangle or a polygon in pixels, meets a rectangle. */
+  const covers = (body, area) => (body.polygon === null
+    ? Scene.meet(area, body.rectangle)
+    : Turned.touches(body.polygon, area));
+
+  /* The name of a body, where none of the others covers it. */
+  function label(into, room, words, body, others, name) {
+    const rectangle = body.rectangle;
+    const width = words.length * 6.4 + 6;
+    const free = Scene.spread(rectangle)
+      .filter((point) => others.every((other) => !covers(
+        other, { x: point[0] - 4, y: point[1] - 6, width: 8, height: 12 })))
+      .filter((point) => body.polygon === null || Turned.holds(
+        body.polygon, { x: point[0] - width / 2, y: point[1] - 7, width: width, height: 14 }));
     const middle = room.find(words, free, rectangle);
     if (middle !== null) {
       into.append(text(middle, words, name));
       return;
     }
     /* A tall narrow rectangle may have space for vertical text. */
-    const upright = { x: rectangle.y, y: rectangle.x, width: rectangle.height, height: rectangle.width };
-    if (upright.height < 14 || words.length * 6.4 + 6 > upright.width) {
+    if (body.polygon !== null || rectangle.width < 14 || width > rectangle.height) {
       return;
     }
     const at = [rectangle.x + rectangle.width / 2, rectangle.y + rectangle.height / 2];
-    const area = {
-      x: at[0] - 7, y: at[1] - words.length * 3.2 - 3, width: 14, height: words.length * 6.4 + 6,
-    };
-    if (others.every((other) => !Scene.meet(area, other)) && room.find('', [at], null) !== null) {
+    const area = { x: at[0] - 7, y: at[1] - width / 2, width: 14, height: width };
+    if (others.every((other) => !covers(other, area)) && room.find('', [at], null) !== null) {
       room.keep(area);
       into.append(Dom.draw('text', {
         class: name, 'text-anchor': 'middle',
@@ -119,17 +130,32 @@ const Drawing = (() => {
     }
   }
 
-  /* Boxes with their names, higher ones drawn later; a name stands where nothing covers it. */
+  /* What is drawn of one body: of a turned part its outline over its strips. */
+  function drawn(one, frame, across) {
+    const thing = one.thing;
+    if (one.polygon === null) {
+      return [shape(one.rectangle, { class: thing.name }, thing.title)];
+    }
+    const strips = thing.strips.map((box) => Scene.rectangle(frame, box[across[0]], box[across[1]]));
+    return [
+      Dom.draw('path', { d: Turned.path(strips.filter((strip) => strip !== null)), class: thing.name + ' strips' }),
+      Dom.draw('polygon', { points: Turned.points(one.polygon), class: thing.name },
+        Dom.draw('title', {}, thing.title)),
+    ];
+  }
+
+  /* Bodies with their names, higher ones drawn later; a name stands where nothing covers it. */
   function bodies(things, frame, across, into, room) {
     const seen = things
       .map((thing) => ({
         thing: thing,
         rectangle: Scene.rectangle(frame, thing.box[across[0]], thing.box[across[1]]),
+        polygon: thing.outline ? Turned.corners(frame, thing.outline) : null,
       }))
       .filter((one) => one.rectangle !== null);
-    seen.forEach((one) => into.append(shape(one.rectangle, { class: one.thing.name }, one.thing.title)));
-    seen.forEach((one, index) => label(into, room, one.thing.title, one.rectangle,
-      seen.slice(index + 1).map((other) => other.rectangle), one.thing.label));
+    seen.forEach((one) => into.append(...drawn(one, frame, across)));
+    seen.forEach((one, index) => label(
+      into, room, one.thing.title, one, seen.slice(index + 1), one.thing.label));
   }
 
   /* The gap between two intervals, from face to face. */
@@ -244,9 +270,7 @@ const Drawing = (() => {
     }
     const vise = Dom.draw('g', { class: 'vise', 'data-drag': 'vise' });
     svg.append(vise);
-    bodies(standingParts(ctx).map((one) => ({
-      box: one.box, name: partClass(one.part), title: one.part.name, label: 'part-name',
-    })), frame, ['x', 'y'], vise, room);
+    bodies(standingParts(ctx), frame, ['x', 'y'], vise, room);
     const hatched = Dom.draw('g', { class: 'guards' });
     svg.append(hatched);
     bodies(guards.map((one) => ({
@@ -270,13 +294,13 @@ const Drawing = (() => {
     const table = Scene.rectangle(frame, Scene.table(ctx.machine).y, [-Infinity, 0]);
     if (table !== null) {
       svg.append(shape(table, { class: 'table' }, 'table'));
-      label(svg, room, 'table', table, [], 'slot-number');
+      label(svg, room, 'table', { rectangle: table, polygon: null }, [], 'slot-number');
     }
     dimensions(ctx, frame, ['y', 'z'], 'side', dims, room);
     const parts = Dom.draw('g', {});
-    bodies(standingParts(ctx).map((one) => ({
-      box: one.box, name: partClass(one.part), title: one.part.name, label: 'part-name',
-    })), frame, ['y', 'z'], parts, room);
+    // From the side a turned part is what all its strips cover together.
+    bodies(standingParts(ctx).map((one) => Object.assign(one, { outline: null })),
+      frame, ['y', 'z'], parts, room);
     const guards = Dom.draw('g', { class: 'guards' });
     const beside = Scene.grown(vise.x, 40 * Model.MM);
     bodies(standingGuards(ctx)

@@ -63,6 +63,15 @@ const Model = (() => {
     return { x: plus(box.x, state.x), y: plus(box.y, state.y), z: box.z };
   }
 
+  /* A point of the vise frame, [u, v], in the table frame. */
+  function placed(point, state) {
+    const turn = TURNS[state.turn];
+    const at = {};
+    at[turn.u[0]] = turn.u[1] * point[0] + state[turn.u[0]];
+    at[turn.v[0]] = turn.v[1] * point[1] + state[turn.v[0]];
+    return at;
+  }
+
   /* The range of the nose's height over the table, at worst of what its readings allow. */
   function nose(data, machine, vise, situation) {
     if (situation === LOADING) {
@@ -176,7 +185,7 @@ const Model = (() => {
     const seen = new Set();
     return (gap) => {
       const pair = gap.part.name + '\n' + gap.guard.name;
-      const again = gap.part.strip === true && seen.has(pair);
+      const again = gap.part.strip !== undefined && seen.has(pair);
       seen.add(pair);
       return !again;
     };
@@ -365,6 +374,8 @@ const Model = (() => {
     shortfall: shortfall,
     guardSwept: guardSwept,
     hull: hull,
+    joined: joined,
+    placed: placed,
     guardBox: guardBox,
     partBox: partBox,
     partsOf: partsOf,

@@ -125,7 +125,8 @@ class PageFileTest {
     Swivel swivel =
         new Swivel(plain.name(), BigDecimal.valueOf(30), 40 * Length.MM, OptionalLong.empty());
     String html = ShopPage.of(shop.withVises(List.of(open.turned(swivel)))).html();
-    assertTrue(html.contains("\"strip\":true"));
+    assertTrue(html.contains("\"outlines\":[[["));
+    assertTrue(html.contains("\"strip\":0"));
     assertTrue(html.contains("\"turned\":true"));
     assertTrue(
         Pattern.compile("\"name\":\"base_width\",\"range\":[^}]*\"fixed\":true")
