@@ -3,8 +3,8 @@ package org.jawroom.bench;
 import java.util.List;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.reference.Rect;
-import org.jawroom.reference.SweptBoxes;
+import org.jawroom.reference.proof.SweptBoxes;
+import org.jawroom.reference.space.Rect;
 
 /**
  * The plain way to do it: set the vise down at every place of a 1 mm grid, ends of the slots' play

@@ -14,20 +14,20 @@ import org.jawroom.launch.Main;
 public record CommandRun(int status, String err) {
   public static final Path TABLES = Path.of("inputs/demo");
 
-  static CommandRun of(String... args) {
+  public static CommandRun of(String... args) {
     StringWriter err = new StringWriter();
     int status = Main.run(args, new PrintWriter(Writer.nullWriter()), new PrintWriter(err, true));
     return new CommandRun(status, err.toString().replace("\r\n", "\n"));
   }
 
   /** Without the lines that begin with {@code start}. */
-  CommandRun without(String start) {
+  public CommandRun without(String start) {
     return new CommandRun(
         status, String.join("", err.lines().filter(line -> !line.startsWith(start)).toList()));
   }
 
   /** The command line by which {@code command} writes {@code name} into {@code folder}. */
-  static String[] args(String command, Path input, Path folder, String name) {
+  public static String[] args(String command, Path input, Path folder, String name) {
     String file = folder.resolve(name).toString();
     String in = input.toString();
     return switch (command) {

@@ -4,11 +4,11 @@ import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.OptionalLong;
+import org.jawroom.fixture.MachineDraft;
+import org.jawroom.fixture.SettingsDraft;
+import org.jawroom.fixture.ViseDraft;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Pairing;
-import org.jawroom.reference.draft.MachineDraft;
-import org.jawroom.reference.draft.SettingsDraft;
-import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.value.Dimension;
 import org.junit.jupiter.api.Test;

@@ -13,6 +13,7 @@ import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.obstacle.SweptGuards;
 import org.jawroom.clearance.obstacle.SweptParts;
 import org.jawroom.clearance.part.Part;
+import org.jawroom.fixture.MachineDraft;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -27,7 +28,6 @@ import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.reference.draft.MachineDraft;
 import org.jawroom.shop.Settings;
 
 /**

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.jawroom.fixture.ShopCsv;
 import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.reference.random.BigShop;
 import org.jawroom.reference.random.RandomShops;
-import org.jawroom.reference.random.ShopCsv;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;

@@ -8,7 +8,7 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.shop.Settings;
 
 /** Whether the outcome of a harder pairing is no better than that of an easier one. */
-final class NeverBetter {
+public final class NeverBetter {
 
   /** Below the margin of any placement. */
   private static final long NOWHERE = -2 * Length.ENDLESS;
@@ -18,7 +18,7 @@ final class NeverBetter {
   private NeverBetter() {}
 
   /** Whether a blank leaves its margins out. */
-  static boolean blank(Outcome outcome) {
+  public static boolean blank(Outcome outcome) {
     return outcome.verdict() == Verdict.UNKNOWN
         || outcome.verdict() == Verdict.NO_PLACE && outcome.bestMargin().isEmpty();
   }
@@ -31,12 +31,12 @@ final class NeverBetter {
   }
 
   /** Whether both best margins include hand room, or neither: only those of a fits do. */
-  static boolean isOfOneKind(Outcome one, Outcome other) {
+  public static boolean isOfOneKind(Outcome one, Outcome other) {
     return (one.verdict() == Verdict.FITS) == (other.verdict() == Verdict.FITS);
   }
 
   /** What is better in {@code harder} than in {@code easier}; empty if, as must be, nothing is. */
-  static Optional<String> complaint(Outcome easier, Outcome harder) {
+  public static Optional<String> complaint(Outcome easier, Outcome harder) {
     Verdict before = easier.verdict();
     Verdict after = harder.verdict();
     if (!mayBecome(before, after, blank(easier) || blank(harder))) {

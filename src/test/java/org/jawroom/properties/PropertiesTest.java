@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalLong;
+import org.jawroom.fixture.ShopCsv;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.reference.random.RandomShops;
 import org.jawroom.reference.random.RandomShops.Profile;
-import org.jawroom.reference.random.ShopCsv;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;

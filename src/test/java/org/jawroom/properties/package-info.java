@@ -6,8 +6,6 @@
  * <p>Unlike agreement with a second solver, these need no other opinion of what the answer is: they
  * follow from the model itself.
  *
- * <p>{@link org.jawroom.properties.ShopDraft} is a shop to be changed; each change is a class or a
- * {@link org.jawroom.properties.Hardening}; {@link org.jawroom.properties.Seeds} walks the shops.
- * {@code -Dproperties.seeds=500} tries more of them, {@code -Dproperties.first=1000} others.
+ * <p>{@code -Dproperties.seeds=500} tries more shops, {@code -Dproperties.first=1000} others.
  */
 package org.jawroom.properties;

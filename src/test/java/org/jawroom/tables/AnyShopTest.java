@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.jawroom.fixture.TestShop;
 import org.jawroom.tables.schema.ColumnSpec;
 import org.jawroom.tables.schema.SettingColumns;
 import org.jawroom.tables.schema.TableSpec;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.jawroom.fixture.TestShop;
 import org.jawroom.shop.ViseSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jawroom.fixture.TestShop;
 import org.jawroom.plausibility.Warnings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

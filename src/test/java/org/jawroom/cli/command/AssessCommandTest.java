@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.advice.assess.AssessShop;
-import org.jawroom.cli.GoldenTables;
+import org.jawroom.fixture.GoldenTables;
 import org.jawroom.launch.Main;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
-import org.jawroom.cli.GoldenTables;
+import org.jawroom.fixture.GoldenTables;
 import org.jawroom.launch.Main;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

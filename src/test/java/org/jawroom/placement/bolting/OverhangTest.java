@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Certainty;
+import org.jawroom.fixture.MachineDraft;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.IntervalSet;
@@ -13,7 +14,6 @@ import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Strips;
-import org.jawroom.reference.draft.MachineDraft;
 import org.jawroom.shop.machine.Machine;
 import org.junit.jupiter.api.Test;
 

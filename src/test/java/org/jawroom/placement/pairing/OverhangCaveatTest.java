@@ -3,8 +3,8 @@ package org.jawroom.placement.pairing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
+import org.jawroom.fixture.TestShop;
 import org.jawroom.shop.Shop;
-import org.jawroom.tables.TestShop;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

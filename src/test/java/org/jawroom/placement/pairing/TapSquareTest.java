@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.fixture.ShopCsv;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -14,7 +15,6 @@ import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Place;
 import org.jawroom.reference.random.RandomShops;
 import org.jawroom.reference.random.RandomShops.Profile;
-import org.jawroom.reference.random.ShopCsv;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
 

@@ -7,13 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.fixture.MachineDraft;
+import org.jawroom.fixture.ViseDraft;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.standing.StandingOutcome.Neighbour;
 import org.jawroom.placement.standing.StandingOutcome.Says;
-import org.jawroom.reference.draft.MachineDraft;
-import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Standing;
 import org.jawroom.shop.TapedPlace;

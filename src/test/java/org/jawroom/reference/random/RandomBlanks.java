@@ -2,8 +2,8 @@ package org.jawroom.reference.random;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jawroom.reference.draft.MachineDraft;
-import org.jawroom.reference.draft.ViseDraft;
+import org.jawroom.fixture.MachineDraft;
+import org.jawroom.fixture.ViseDraft;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Bolt;

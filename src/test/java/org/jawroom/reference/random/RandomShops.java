@@ -5,10 +5,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.jawroom.fixture.MachineDraft;
+import org.jawroom.fixture.ViseDraft;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.reference.draft.MachineDraft;
-import org.jawroom.reference.draft.ViseDraft;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
@@ -140,7 +140,7 @@ public final class RandomShops {
     }
 
     /** Whether its sizes are refused by the reader although the solvers accept them. */
-    boolean isOfImpossibleSize() {
+    public boolean isOfImpossibleSize() {
       return features.contains(Feature.TINY) || features.contains(Feature.HUGE);
     }
 

@@ -2,12 +2,12 @@ package org.jawroom.reference.random;
 
 import java.util.List;
 import java.util.Optional;
+import org.jawroom.fixture.SettingsDraft;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.reference.ReferenceOutcome;
-import org.jawroom.reference.ReferenceOutcome.Usable;
-import org.jawroom.reference.ReferencePairing;
-import org.jawroom.reference.draft.SettingsDraft;
+import org.jawroom.reference.solve.ReferenceOutcome;
+import org.jawroom.reference.solve.ReferenceOutcome.Usable;
+import org.jawroom.reference.solve.ReferencePairing;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.vise.Vise;

@@ -1,6 +1,5 @@
 /**
  * Seeded random shops of many kinds ({@link org.jawroom.reference.random.RandomShops}), with
- * readings blanked or known within bounds, and shops as text to paste ({@link
- * org.jawroom.reference.random.ShopCsv}).
+ * readings blanked or known within bounds.
  */
 package org.jawroom.reference.random;

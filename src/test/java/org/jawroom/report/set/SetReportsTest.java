@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.fixture.TestShop;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
 import org.jawroom.report.Opened;
@@ -15,7 +16,6 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Shop;
-import org.jawroom.tables.TestShop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.jawroom.fixture.TestShop;
 import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.placement.standing.StandingPairing;
 import org.jawroom.placement.standing.StandingTable;
@@ -15,7 +16,6 @@ import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
 import org.jawroom.shop.Shop;
-import org.jawroom.tables.TestShop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
