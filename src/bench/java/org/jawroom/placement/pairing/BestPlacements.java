@@ -1,9 +1,9 @@
-package org.jawroom.placement;
+package org.jawroom.placement.pairing;
 
 import java.util.Optional;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.placement.ShopPairings;
 import org.jawroom.placement.bolting.Region;
-import org.jawroom.placement.pairing.VerdictRule;
 import org.jawroom.placement.search.BestPlace;
 import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Shop;
@@ -32,7 +32,7 @@ public final class BestPlacements {
     Optional<Limit> limit = choice.seat().space().limit(place, choice.margin());
     return judgement.bestMargin().orElse(0)
         + region.turn().ordinal()
-        + region.mountIndex()
+        + region.fastening().index()
         + place.x()
         + place.y()
         + limit.map(Limit::gap).orElse(0L);
