@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.part.JobPart;
 import org.jawroom.geometry.Interval;
@@ -27,6 +28,7 @@ final class JobChecks {
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
+  private final List<Vise> others;
   private final Job job;
   private final Interval heights;
   private final List<Shortfall> shortfalls = new ArrayList<>();
@@ -35,8 +37,15 @@ final class JobChecks {
   private OptionalLong toolRoom = OptionalLong.empty();
   private Optional<BigDecimal> loadRoom = Optional.empty();
 
-  private JobChecks(Settings settings, Machine machine, Vise vise, Job job, Certainty certainty) {
+  private JobChecks(
+      Settings settings,
+      Machine machine,
+      Vise vise,
+      List<Vise> others,
+      Job job,
+      Certainty certainty) {
     this.certainty = certainty;
+    this.others = others;
     this.settings = settings;
     this.machine = machine;
     this.vise = vise;
@@ -44,8 +53,19 @@ final class JobChecks {
     this.heights = JobPart.heights(vise, job);
   }
 
-  static JobChecks of(Settings settings, Machine machine, Vise vise, Job job, Certainty certainty) {
-    JobChecks checks = new JobChecks(settings, machine, vise, job, certainty);
+  /**
+   * Checks a job.
+   *
+   * @param others other vises on the table, which it bears, too
+   */
+  static JobChecks of(
+      Settings settings,
+      Machine machine,
+      Vise vise,
+      List<Vise> others,
+      Job job,
+      Certainty certainty) {
+    JobChecks checks = new JobChecks(settings, machine, vise, others, job, certainty);
     if (!job.machines().isEmpty() && !job.machines().contains(machine.name())) {
       checks.shortfalls.add(Shortfall.of(JobReason.MACHINE));
     }
@@ -128,16 +148,20 @@ final class JobChecks {
       unchecked.add(Unchecked.LOAD);
       return;
     }
+    List<BigDecimal> masses =
+        Stream.concat(Stream.of(vise), others.stream())
+            .flatMap(one -> one.mass().stream())
+            .toList();
     BigDecimal atBest =
         machine
             .maxLoad()
             .get()
-            .subtract(vise.mass().orElse(BigDecimal.ZERO))
+            .subtract(masses.stream().reduce(BigDecimal.ZERO, BigDecimal::add))
             .subtract(job.mass().orElse(BigDecimal.ZERO));
     if (atBest.signum() < 0) {
       shortfalls.add(Shortfall.ofLoad(atBest.negate()));
     }
-    if (vise.mass().isEmpty()) {
+    if (masses.size() < 1 + others.size()) {
       unchecked.add(Unchecked.LOAD);
       return;
     }

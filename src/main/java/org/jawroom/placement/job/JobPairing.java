@@ -24,6 +24,7 @@ import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.search.BestPlace;
 import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.space.Place;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -91,6 +92,18 @@ public final class JobPairing {
       PreparedMachine machine, PreparedVise vise, Model model, List<Job> jobs) {
     JobPairing pairing = new JobPairing(machine, vise, model, Certainty.AT_WORST);
     return jobs.stream().map(pairing::solve).toList();
+  }
+
+  /**
+   * The jobs that a vise holds where it stands in a row, and nowhere else, in the given order. Open
+   * readings are taken at worst: what is not certain is not held.
+   *
+   * @param model of machine and vise
+   */
+  public static List<JobOutcome> heldInRow(
+      PreparedMachine machine, PreparedVise vise, Model model, Beside row, List<Job> jobs) {
+    JobPairing pairing = new JobPairing(machine, vise, model, Certainty.AT_WORST);
+    return jobs.stream().flatMap(job -> pairing.heldInRow(job, row).stream()).toList();
   }
 
   /** Every job of a shop on every pairing: jobs, then machines, then vises in input order. */
@@ -189,7 +202,7 @@ public final class JobPairing {
   }
 
   private Attempt attempt(Job job) {
-    JobChecks checks = JobChecks.of(settings, machine, vise, job, certainty);
+    JobChecks checks = JobChecks.of(settings, machine, vise, List.of(), job, certainty);
     List<Shortfall> shortfalls = new ArrayList<>(checks.shortfalls());
     List<Region> regions = regions(job);
     if (regions.isEmpty()) {
@@ -213,10 +226,31 @@ public final class JobPairing {
       }
     }
     shortfalls.sort(Comparator.comparing(Shortfall::reason));
+    return attempt(checks, place, shortfalls);
+  }
+
+  private Attempt attempt(
+      JobChecks checks, Optional<Recommendation> place, List<Shortfall> shortfalls) {
     Set<Column> missing = EnumSet.noneOf(Column.class);
     missing.addAll(model.blanks());
     missing.addAll(checks.open());
     return new Attempt(checks, place, shortfalls, !missing.isEmpty(), List.copyOf(missing));
+  }
+
+  private Optional<JobOutcome> heldInRow(Job job, Beside row) {
+    JobChecks checks = JobChecks.of(settings, machine, vise, row.others(), job, certainty);
+    if (!checks.shortfalls().isEmpty() || !row.leavesRoom(vise, job)) {
+      return Optional.empty();
+    }
+    List<Region> own =
+        regions(job).stream().filter(region -> isRegion(row.stand(), region)).toList();
+    Place place = row.place();
+    return candidates(job, own).stream()
+        .filter(seat -> seat.space().isClear(0, row.window()) && seat.shortfall(place) == 0)
+        .findFirst()
+        .map(seat -> Optional.of(model.description().of(seat, place)))
+        .map(found -> attempt(checks, found, List.of()))
+        .map(attempt -> outcome(job, attempt, JobVerdict.HELD));
   }
 
   /** The same with open readings at best; made when the first job asks for it. */
@@ -307,10 +341,13 @@ public final class JobPairing {
   /** The region of a placement, the workpiece among its parts. */
   private Region region(Job job, Recommendation place) {
     return regions(job).stream()
-        .filter(region -> region.turn() == place.handleTo())
-        .filter(region -> region.fastening().equals(place.fastening()))
+        .filter(region -> isRegion(place, region))
         .map(region -> region.with(withPart(region.swept(), job)))
         .findFirst()
         .orElseThrow();
+  }
+
+  private static boolean isRegion(Recommendation place, Region region) {
+    return region.turn() == place.handleTo() && region.fastening().equals(place.fastening());
   }
 }

@@ -30,10 +30,14 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
 
   /** Describes a place of a region over some openings, whatever else competes. */
   public Recommendation of(Region region, Place place, Interval openings) {
-    Candidate seat = Candidate.of(region, machine, vise, openings);
+    return of(Candidate.of(region, machine, vise, openings), place);
+  }
+
+  /** Describes a position of a candidate, whatever else competes. */
+  public Recommendation of(Candidate seat, Place place) {
     Window there = new Window(place.x(), place.x(), place.y(), place.y());
     long margin =
-        region.field(seat.openings()).limits(place.x(), place.y()).stream()
+        seat.region().field(seat.openings()).limits(place.x(), place.y()).stream()
             .mapToLong(Limit::margin)
             .min()
             .orElse(Length.ENDLESS);

@@ -3,6 +3,7 @@ package org.jawroom.placement.set;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.geometry.Interval;
 import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
@@ -49,12 +50,18 @@ public record SetOutcome(
    * A vise of the set where it stands.
    *
    * @param pairing the vise alone on the machine
+   * @param extent what its parts sweep along the slots where it stands, over the full opening range
+   *     and in both situations
    * @param there details of the place, over the full opening range and without hand room
    * @param nextGap along the slots to the next vise; empty for the last
    * @param handRoom whether its handle has hand room there
    */
   public record Stand(
-      SolvedPairing pairing, Inspection there, OptionalLong nextGap, boolean handRoom) {
+      SolvedPairing pairing,
+      Interval extent,
+      Inspection there,
+      OptionalLong nextGap,
+      boolean handRoom) {
 
     public Vise vise() {
       return pairing.outcome().vise();

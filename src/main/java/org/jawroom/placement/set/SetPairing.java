@@ -32,20 +32,33 @@ public final class SetPairing {
   private final ViseSet set;
   private final List<SolvedPairing> pairings;
 
-  private SetPairing(PreparedMachine machine, ViseSet set) {
+  private SetPairing(PreparedMachine machine, ViseSet set, List<SolvedPairing> pairings) {
     this.machine = machine;
     this.along = machine.machine().slots().direction();
     this.set = set;
-    this.pairings =
-        set.members().stream()
-            .map(ViseSet.Member::vise)
-            .map(vise -> SolvedPairing.of(machine, PreparedVise.on(machine, vise)))
-            .toList();
+    this.pairings = List.copyOf(pairings);
   }
 
   /** The outcome of {@code set} on {@code machine}. */
   public static SetOutcome solve(Settings settings, Machine machine, ViseSet set) {
-    return new SetPairing(PreparedMachine.of(settings, machine, Setup.PLAIN), set).solved();
+    PreparedMachine prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
+    return solve(
+        prepared,
+        set,
+        set.members().stream()
+            .map(ViseSet.Member::vise)
+            .map(vise -> SolvedPairing.of(prepared, PreparedVise.on(prepared, vise)))
+            .toList());
+  }
+
+  /**
+   * The same for pairings solved already.
+   *
+   * @param pairings of each kind alone on the machine, in the order of the members
+   */
+  public static SetOutcome solve(
+      PreparedMachine machine, ViseSet set, List<SolvedPairing> pairings) {
+    return new SetPairing(machine, set, pairings).solved();
   }
 
   private SetOutcome solved() {
@@ -138,6 +151,7 @@ public final class SetPairing {
       stands.add(
           new SetOutcome.Stand(
               pairing,
+              footing.all().plus(row.get(i).position()),
               Inspection.at(pairing.model(), footing.region(), place),
               i + 1 < row.size()
                   ? OptionalLong.of(gap(row.get(i), row.get(i + 1)))

@@ -7,6 +7,9 @@
  * with the largest least margin or gap; or what keeps them from it. The entry point is {@link
  * org.jawroom.placement.set.SetPairing}.
  *
+ * <p>{@link org.jawroom.placement.set.SetJobs} says which jobs the vises of such a row hold, each
+ * in its place there.
+ *
  * <p>Reach, settable places and the masses together are not part of the answer; the outcome has the
  * first two beside each place.
  */

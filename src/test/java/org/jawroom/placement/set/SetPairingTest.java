@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class SetPairingTest {
   private static final long NEEDED = (6 + 100 + 6 + 60 + 6) * MM;
 
-  private static MachineDraft table(long length) {
+  static MachineDraft table(long length) {
     MachineDraft draft = new MachineDraft();
     draft.tableLength = length;
     draft.tableWidth = 300 * MM;
@@ -38,7 +38,7 @@ class SetPairingTest {
     return draft;
   }
 
-  private static ViseDraft vise(String name, long width) {
+  static ViseDraft vise(String name, long width) {
     ViseDraft draft = new ViseDraft();
     draft.name = name;
     draft.turns = EnumSet.of(Orientation.FRONT);

@@ -30,7 +30,7 @@ public record RefJob(Vise vise, Job job) {
     return underside() + job.height();
   }
 
-  RefPart box() {
+  public RefPart box() {
     long lo = vise.jaws().both() ? -job.width() / 2 : 0;
     long hi = lo + job.width();
     Span v = new Span(-job.length() / 2, job.length() / 2);
@@ -39,7 +39,7 @@ public record RefJob(Vise vise, Job job) {
   }
 
   /** The jaws run along x where the handle points to the front or the rear. */
-  boolean allows(Orientation turn) {
+  public boolean allows(Orientation turn) {
     boolean alongX = turn == Orientation.FRONT || turn == Orientation.REAR;
     return job.jawsAlong().isEmpty() || (job.jawsAlong().get() == Axis.X) == alongX;
   }

@@ -74,6 +74,15 @@ public final class ReferenceJob {
         : new ReferenceJob(settings, machine, vise, job, RefLevel.BEST).answer();
   }
 
+  /** What fails wherever the vise stands, open readings at worst. */
+  static List<String> failsAnywhere(Settings settings, Machine machine, Vise vise, Job job) {
+    ReferenceJob worst = new ReferenceJob(settings, machine, vise, job, RefLevel.WORST);
+    worst.withoutAPlace();
+    worst.tools();
+    worst.load();
+    return worst.fails;
+  }
+
   private Answer answer() {
     withoutAPlace();
     Optional<Place> place = nowhereToLook ? Optional.empty() : place();
