@@ -117,6 +117,11 @@ class TurnedCommandsTest {
         "swivel @30 on mill, where it stands:",
         "fixed-jaw face (jaws square) 100.0 from the table's front edge",
         "jaws turned, claimed up to 5 mm");
+    assertTrue(
+        out.toString()
+            .replaceAll("\\s+", " ")
+            .contains("room to tap it square is computed at that angle"),
+        out.toString());
   }
 
   @Test
@@ -177,7 +182,7 @@ class TurnedCommandsTest {
             "Swing: not computed with the jaws square: see swivel,",
             "jaws closed, then fully open",
             "no row of checks is made of it",
-            "What turns is judged up to 5 mm too large.",
+            "What turns is judged up to 5 mm too large, also where room to tap it square is computed.",
             "one degree off moves an end by 1.8 % of its distance")) {
       assertTrue(text.contains(words), words + " in " + text);
     }

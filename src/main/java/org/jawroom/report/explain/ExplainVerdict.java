@@ -195,7 +195,8 @@ record ExplainVerdict(ExplainFacts facts) {
                         + brief(TurnedRectangle.STRIP, Rounding.UP)
                         + " "
                         + unit().word()
-                        + " too much; where it is tapped square is judged as "
+                        + " too much; room to tap it square is computed at that angle, too: how it"
+                        + " clears with its jaws square is judged as "
                         + swivel.of()));
     outcome
         .recommended()

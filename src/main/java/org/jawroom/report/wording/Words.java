@@ -258,9 +258,15 @@ public record Words(PeopleUnit unit) {
     return joined("; ", joined("; ", turned, handle), exact(vise.provenance()));
   }
 
-  /** How far a vise that stands turned on its swivel base is overclaimed; empty for any other. */
+  /**
+   * How far a vise that stands turned on its swivel base is overclaimed, and that room to tap it
+   * square is computed with it turned; empty for any other.
+   */
   public static String turned(Vise vise) {
-    return vise.isTurned() ? "jaws turned, claimed up to 5 mm (0.2 in) too large" : "";
+    return vise.isTurned()
+        ? "jaws turned, claimed up to 5 mm (0.2 in) too large; room to tap it square is computed at"
+            + " that angle"
+        : "";
   }
 
   /** {@code 30 degrees counterclockwise, seen from above}. */

@@ -70,6 +70,9 @@ const Readout = (() => {
     return slots.filter((slot, index) => slots.indexOf(slot) === index).join(' and ');
   }
 
+  /* Room to tap a turned vise is that at its angle, though it is tapped with its jaws square. */
+  const turned = (ctx) => (ctx.vise.turned === true ? ' (computed at its angle)' : '');
+
   /* What keeps the present place from being a good one; empty if nothing does. */
   function doubts(ctx, seat, now, swept) {
     const words = [];
@@ -79,7 +82,7 @@ const Readout = (() => {
     }
     const clear = swept.length === 0 || swept[0].margin >= 0;
     if (clear && !Model.settable(ctx.data, seat, now, swept)) {
-      words.push('no room to tap it square');
+      words.push('no room to tap it square' + turned(ctx));
     }
     words.push(...Standing.crowd(ctx, now));
     return words.map((line) => '! ' + line[0].toUpperCase() + line.slice(1) + '.').join(' ');
@@ -113,7 +116,7 @@ const Readout = (() => {
     return 'It may stand: ' + measures(ctx, place).map((one) => one.what + ' '
       + Words.edgeRange(one.at - off[one.edge][0], one.at + off[one.edge][1]) + ' from the table’s '
       + one.edge + ' edge').join('; ') + ' (' + Words.unit() + '). Within that it stays clear'
-      + (ctx.pairing.settable ? ', can be tapped square' : '') + ' and is reached as well.';
+      + (ctx.pairing.settable ? ', can be tapped square' + turned(ctx) : '') + ' and is reached as well.';
   }
 
   /* The two distances from the table's edges, along x first. */

@@ -185,6 +185,8 @@ class PageTurnedTest {
     browser.until("the pairing open", "!document.getElementById('pairing').hidden");
     Vise vise = shop.vises().get(0);
     assertEquals("six inch swivel @30", vise.name());
+    String range = browser.text("range");
+    assertTrue(range.contains("can be tapped square (computed at its angle)"), range);
     compare(
         Pairing.solved(shop.settings(), shop.machines().get(0), vise).inspection().orElseThrow(),
         Situation.CUTTING,

@@ -46,7 +46,8 @@ public record CardCautions(PeopleUnit unit, CardSubject subject) {
             + unit.brief(TurnedRectangle.STRIP, Rounding.UP)
             + " "
             + unit.word()
-            + " too large. With its jaws square it may hit what it clears at the angle: see "
+            + " too large, also where room to tap it square is computed. With its jaws square it may"
+            + " hit what it clears at the angle: see "
             + swivel.of()
             + ".");
   }
