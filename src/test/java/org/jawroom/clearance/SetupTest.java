@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.jawroom.clearance.part.Part;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.geometry.Orientation;
@@ -38,10 +39,10 @@ class SetupTest {
     Interval range = Interval.of(0, 10);
     OpeningInterval u = new OpeningInterval(Interval.of(0, 5), Interval.of(3, 9), range);
     Part part =
-        ClearanceFixtures.part(
+        NamedPieces.part(
             "swivel", 9, true, Situation.LOADING, u, Interval.of(-1, 1), Interval.of(-4, 6), 2);
     assertEquals(
-        ClearanceFixtures.part(
+        NamedPieces.part(
             "swivel", 9, true, Situation.LOADING, u, Interval.of(-1, 1), Interval.of(16, 26), 2),
         part.raised(20));
     assertEquals(Interval.of(16, 26), part.raised(20).over(range, Orientation.REAR).z());

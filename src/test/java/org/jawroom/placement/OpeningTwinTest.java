@@ -5,12 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.obstacle.SweptGuards;
 import org.jawroom.clearance.obstacle.SweptParts;
 import org.jawroom.clearance.part.Part;
+import org.jawroom.fixture.outcome.MadePlaces;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Fraction;
@@ -93,7 +94,7 @@ class OpeningTwinTest {
         open = closed.plus(open.lo() - closed.lo());
       }
       parts.add(
-          ClearanceFixtures.part(
+          NamedPieces.part(
               "part " + i,
               i,
               false,
@@ -106,13 +107,13 @@ class OpeningTwinTest {
     List<SweptGuard> guards = new ArrayList<>();
     for (int i = random.nextInt(4) + 1; i > 0; i--) {
       Box box = new Box(interval(random, 7), interval(random, 7), interval(random, 5));
-      guards.add(ClearanceFixtures.guard("guard " + i, -i, false, Situation.CUTTING, box, 0, 0));
+      guards.add(NamedPieces.guard("guard " + i, -i, false, Situation.CUTTING, box, 0, 0));
     }
     Strips places = Strips.of(Axis.X, new Rectangle(interval(random, 3), interval(random, 3)));
     Orientation turn = Orientation.values()[random.nextInt(4)];
     return new Region(
         turn,
-        PlacementFixtures.bolted("mount"),
+        MadePlaces.bolted("mount"),
         places,
         Region.EVERYWHERE,
         Region.EVERYWHERE,

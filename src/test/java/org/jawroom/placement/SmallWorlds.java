@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.Pair;
@@ -14,6 +13,7 @@ import org.jawroom.clearance.obstacle.SweptGuards;
 import org.jawroom.clearance.obstacle.SweptParts;
 import org.jawroom.clearance.part.Part;
 import org.jawroom.fixture.MachineDraft;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -62,7 +62,7 @@ public final class SmallWorlds {
       Interval open =
           thin ? u : Interval.of(u.lo() + random.nextInt(4), u.hi() + 3 + random.nextInt(4));
       parts.add(
-          ClearanceFixtures.part(
+          NamedPieces.part(
               "part " + i,
               i,
               false,
@@ -76,7 +76,7 @@ public final class SmallWorlds {
     for (int i = random.nextInt(5); i > 0; i--) {
       Box box = new Box(side(), side(), random.nextInt(4) == 0 ? Interval.ALL : thick(8));
       guards.add(
-          ClearanceFixtures.guard(
+          NamedPieces.guard(
               "guard " + i, guards.size(), false, Situation.CUTTING, box, demand(3), demand(2)));
     }
     return new Region(

@@ -1,12 +1,12 @@
 package org.jawroom.plausibility;
 
-import static org.jawroom.plausibility.SampleMachine.box;
-import static org.jawroom.plausibility.SampleMachine.downFrom;
-import static org.jawroom.plausibility.SampleMachine.half;
-import static org.jawroom.plausibility.SampleMachine.mm;
-import static org.jawroom.plausibility.SampleMachine.span;
-import static org.jawroom.plausibility.SampleMachine.taped;
-import static org.jawroom.plausibility.SampleMachine.upFrom;
+import static org.jawroom.plausibility.Sound.box;
+import static org.jawroom.plausibility.Sound.downFrom;
+import static org.jawroom.plausibility.Sound.half;
+import static org.jawroom.plausibility.Sound.mm;
+import static org.jawroom.plausibility.Sound.span;
+import static org.jawroom.plausibility.Sound.taped;
+import static org.jawroom.plausibility.Sound.upFrom;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
@@ -14,7 +14,10 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
+import org.jawroom.fixture.GuardDraft;
+import org.jawroom.fixture.MachineDraft;
 import org.jawroom.fixture.SettingsDraft;
+import org.jawroom.fixture.ViseDraft;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
@@ -31,8 +34,6 @@ import org.jawroom.shop.machine.Sides;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.Provenance;
 import org.jawroom.shop.value.When;
-import org.jawroom.shop.vise.Handle;
-import org.jawroom.shop.vise.Projection;
 import org.jawroom.shop.vise.Swivel;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.shop.vise.VisePart;
@@ -42,13 +43,25 @@ class WarningsTest {
   private static final Axes HEAD = new Axes(false, false, true);
   private static final Axes KNEE = new Axes(true, true, true);
 
-  private final SampleMachine machine = new SampleMachine();
-  private final SampleVise vise = new SampleVise();
+  private final MachineDraft machine = Sound.mill();
+  private final ViseDraft vise = Sound.vise();
   private Settings settings = Settings.DEFAULTS;
 
   private List<String> lines() {
     Shop shop = new Shop(settings, List.of(machine.build()), List.of(vise.build()), List.of());
     return Warnings.of(shop).stream().map(Warning::line).toList();
+  }
+
+  private void guards(Guard... rows) {
+    machine.guards.clear();
+    machine.guards.addAll(List.of(rows));
+  }
+
+  private void handle(Dimension radius, Dimension depth, boolean on, boolean fullSwing) {
+    vise.handleRadius = radius;
+    vise.handleDepth = depth;
+    vise.handleOn = on;
+    vise.fullSwing = fullSwing;
   }
 
   private void assertLine(String line) {
@@ -108,10 +121,9 @@ class WarningsTest {
 
   @Test
   void rearGap_noneWhereNobodyLookedForAColumn_isDoubted() {
-    machine.gaps = new Sides<>(mm(150), Dimension.NONE, mm(100), mm(100));
+    machine.rearGap = Dimension.NONE;
     assertEquals(List.of(), lines());
     machine.lookedFor = List.of("head", "tool changer", "nozzle", "sill", "cover");
-    machine.guards = List.of();
     assertEquals(
         "machines, mill, rear_gap: none, though the table moves in y: is there really no column or"
             + " cover behind it? Tape the gap with the table all the way back",
@@ -120,8 +132,8 @@ class WarningsTest {
 
   @Test
   void rearGap_noneWhereTheTableStandsStill_isAccepted() {
-    machine.moves = Axes.NONE;
-    machine.gaps = new Sides<>(mm(150), Dimension.NONE, mm(100), mm(100));
+    machine.tableMoves = Axes.NONE;
+    machine.rearGap = Dimension.NONE;
     assertEquals(List.of(), lines());
   }
 
@@ -135,8 +147,10 @@ class WarningsTest {
 
   @Test
   void tolerance_takenAs0_isNamedForMachineAndVise() {
-    machine.provenance = new Provenance(0, true, "", "");
-    vise.provenance = new Provenance(0, true, "", "");
+    machine.tolerance = 0;
+    machine.assumedExact = true;
+    vise.tolerance = 0;
+    vise.assumedExact = true;
     String rest =
         "tolerance: and source are blank, so every number counts as exact. Give what it was"
             + " measured with, or how far it may be off";
@@ -145,16 +159,9 @@ class WarningsTest {
 
   @Test
   void guard_reachingIntoTheTable_isNamed() {
-    machine.guards =
-        List.of(
-            box(
-                "arm",
-                "other",
-                new Axes(false, true, false),
-                span(-50, 50),
-                upFrom(199),
-                upFrom(-1)),
-            box("clear above", "other", Axes.NONE, span(-50, 50), upFrom(199), Interval.ALL));
+    guards(
+        box("arm", "other", new Axes(false, true, false), span(-50, 50), upFrom(199), upFrom(-1)),
+        box("clear above", "other", Axes.NONE, span(-50, 50), upFrom(199), Interval.ALL));
     assertEquals(
         List.of(
             "guards, mill / arm, z_min: it stands in the table with the axes at mid-travel. Check"
@@ -166,24 +173,17 @@ class WarningsTest {
 
   @Test
   void guard_touchingTheTableTopOrEdge_isAccepted() {
-    machine.guards =
-        List.of(
-            box(
-                "on top",
-                "other",
-                new Axes(true, true, false),
-                span(-50, 50),
-                upFrom(0),
-                upFrom(0)),
-            box("behind", "other", Axes.NONE, span(-50, 50), upFrom(200), Interval.ALL));
+    guards(
+        box("on top", "other", new Axes(true, true, false), span(-50, 50), upFrom(0), upFrom(0)),
+        box("behind", "other", Axes.NONE, span(-50, 50), upFrom(200), Interval.ALL));
     assertEquals(List.of(), lines());
   }
 
   @Test
   void head_thatGoesBelowTheTableTopAtTheLowestNose_isNamed() {
-    machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(-100)));
+    guards(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(-100)));
     assertEquals(List.of(), lines());
-    machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(-101)));
+    guards(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(-101)));
     assertLine(
         "guards, mill / head, z_min: it stands in the table with the axes at mid-travel. Check the"
             + " sign and from where it was measured");
@@ -191,9 +191,9 @@ class WarningsTest {
 
   @Test
   void gap_soNegativeThatItStandsInTheTable_isNamed() {
-    machine.gaps = new Sides<>(mm(150), mm(-200), mm(100), mm(100));
+    machine.rearGap = mm(-200);
     assertEquals(List.of(), lines());
-    machine.gaps = new Sides<>(mm(150), mm(-201), mm(100), mm(100));
+    machine.rearGap = mm(-201);
     assertLine(
         "machines, mill, rear_gap: is so far below 0 that it stands in the table with the axes at"
             + " mid-travel. Check the sign and from where it was measured");
@@ -201,7 +201,7 @@ class WarningsTest {
 
   @Test
   void tapedGuard_soNegativeThatItStandsInTheTable_isNamed() {
-    machine.guards = List.of(taped("cover", "cover", Side.LEFT, mm(-301), Interval.ALL));
+    guards(taped("cover", "cover", Side.LEFT, mm(-301), Interval.ALL));
     assertLine(
         "guards, mill / cover, gap: it stands in the table with the axes at mid-travel. Check the"
             + " sign and from where it was measured");
@@ -221,19 +221,9 @@ class WarningsTest {
   }
 
   private int standingIn(Side side, Axes carriedBy, double gap) {
-    Guard frame = taped("rail", "other", side, mm(gap), Interval.ALL);
-    machine.guards =
-        List.of(
-            new Guard(
-                frame.name(),
-                frame.kind(),
-                carriedBy,
-                frame.when(),
-                frame.side(),
-                frame.gap(),
-                frame.limits(),
-                frame.clearance(),
-                frame.tolerance()));
+    GuardDraft rail = GuardDraft.of(taped("rail", "other", side, mm(gap), Interval.ALL));
+    rail.carriedBy = carriedBy;
+    guards(rail.build());
     return lines().size();
   }
 
@@ -241,37 +231,35 @@ class WarningsTest {
   void tapedGuard_besideTheTable_doesNotStandInIt() {
     Box beside = new Box(upFrom(450), Interval.ALL, Interval.ALL);
     Guard rail = taped("rail", "other", Side.REAR, mm(-300), Interval.ALL);
-    machine.guards = List.of(rail.withLimits(beside));
+    guards(rail.withLimits(beside));
     assertEquals(List.of(), lines());
-    machine.guards = List.of(rail.withLimits(new Box(upFrom(449.999), Interval.ALL, Interval.ALL)));
+    guards(rail.withLimits(new Box(upFrom(449.999), Interval.ALL, Interval.ALL)));
     assertEquals(1, lines().size());
   }
 
   @Test
   void heights_whereNothingMovesAlongZ_askForTheKnee() {
     Guard sill = taped("sill", "sill", Side.FRONT, mm(40), downFrom(-25));
-    machine.guards = List.of(sill);
+    guards(sill);
     assertLine(
         "machines, mill, table_moves: without z, so the heights of sill count from a table top that"
             + " stays at one height, and no guard moves with the head. Does the table or the knee"
             + " go up and down here? Then table_moves needs z, and they must be measured from the"
             + " spindle nose. If it is the head, give it a row with carried_by head");
     Guard head = box("head", "head", HEAD, span(-90, 90), upFrom(210), upFrom(0));
-    machine.guards = List.of(sill, head);
+    guards(sill, head);
     assertEquals(List.of(), lines());
   }
 
   /** The nose stands at least 100 above the table. */
   @Test
   void height_onAKneeAsFarAboveTheNoseAsTheNoseAboveTheTable_isDoubted() {
-    machine.moves = KNEE;
-    machine.guards =
-        List.of(
-            taped("sill", "sill", Side.FRONT, mm(40), downFrom(-625)),
-            box("head", "head", Axes.NONE, span(-90, 90), upFrom(210), upFrom(99.999)));
+    machine.tableMoves = KNEE;
+    guards(
+        taped("sill", "sill", Side.FRONT, mm(40), downFrom(-625)),
+        box("head", "head", Axes.NONE, span(-90, 90), upFrom(210), upFrom(99.999)));
     assertEquals(List.of(), lines());
-    machine.guards =
-        List.of(box("head", "head", Axes.NONE, span(-90, 90), upFrom(210), upFrom(100)));
+    guards(box("head", "head", Axes.NONE, span(-90, 90), upFrom(210), upFrom(100)));
     assertLine(
         "guards, mill / head, z_min: 100 mm (3.937 in) above the spindle nose, from which heights"
             + " count where the table goes up and down. Was it measured from the table top?");
@@ -279,8 +267,7 @@ class WarningsTest {
 
   @Test
   void head_thatNeverMovesUpOrDown_asksForTheKnee() {
-    machine.guards =
-        List.of(box("ram", "Head", Axes.NONE, span(-90, 90), upFrom(210), Interval.ALL));
+    guards(box("ram", "Head", Axes.NONE, span(-90, 90), upFrom(210), Interval.ALL));
     assertLine(
         "guards, mill / ram, carried_by: a head that never moves up or down against the table. Does"
             + " the table or the knee go up and down here? If it is the head, write carried_by"
@@ -289,7 +276,7 @@ class WarningsTest {
 
   @Test
   void handle_hangingDown_asksForLedges() {
-    vise.handle = new Handle(mm(46), mm(40), false, true);
+    handle(mm(46), mm(40), false, true);
     machine.ledges = new Sides<>(0L, half(10), 0L, half(10));
     assertLine(
         "machines, mill, front_ledge: front_ledge is 0, though the handle or a part of vise hangs"
@@ -299,30 +286,29 @@ class WarningsTest {
 
   @Test
   void handle_hangingDownWithASillAndLedges_isAccepted() {
-    vise.handle = new Handle(mm(46), mm(40), true, false);
-    machine.guards = List.of(taped("apron", "sill", Side.FRONT, mm(40), Interval.ALL));
+    handle(mm(46), mm(40), true, false);
+    guards(taped("apron", "sill", Side.FRONT, mm(40), Interval.ALL));
     assertEquals(List.of(), lines());
   }
 
   @Test
   void handle_thatJustReachesTheTableTop_doesNotHang() {
-    vise.handle = new Handle(mm(45), mm(40), true, true);
+    handle(mm(45), mm(40), true, true);
     machine.ledges = new Sides<>(0L, 0L, 0L, 0L);
     assertEquals(List.of(), lines());
   }
 
   @Test
   void part_hangingDown_asksForLedgesOnTheSidesItCanTurnTo() {
-    vise.parts =
-        List.of(
-            new VisePart(
-                "chute",
-                When.ALWAYS,
-                span(0, 10),
-                span(0, 10),
-                span(0, 10),
-                span(-1, 10),
-                OptionalLong.empty()));
+    vise.parts.add(
+        new VisePart(
+            "chute",
+            When.ALWAYS,
+            span(0, 10),
+            span(0, 10),
+            span(0, 10),
+            span(-1, 10),
+            OptionalLong.empty()));
     vise.turns = EnumSet.of(Orientation.LEFT, Orientation.RIGHT);
     machine.ledges = new Sides<>(0L, 0L, 0L, 0L);
     assertLine(
@@ -333,9 +319,9 @@ class WarningsTest {
 
   @Test
   void bolts_outsideTheBase_areNamed() {
-    vise.spacing = mm(200);
+    vise.boltSpacing = mm(200);
     assertEquals(List.of(), lines());
-    vise.spacing = mm(200.002);
+    vise.boltSpacing = mm(200.002);
     assertLine(
         "vises, vise, base_width: the bolts of base bolts stand outside base_width. Measure it over"
             + " flange, ears or swivel plate, whichever reaches farthest");
@@ -351,7 +337,7 @@ class WarningsTest {
 
   @Test
   void jawThickness_equalToJawWidth_isDoubted() {
-    vise.fixedThickness = mm(150);
+    vise.fixedJaw = mm(150);
     assertLine(
         "vises, vise, fixed_jaw_thickness: 150 mm (5.906 in), the same as jaw_width: is it a"
             + " brochure's jaw length? Measure from the jaw's face to its back");
@@ -369,8 +355,8 @@ class WarningsTest {
 
   @Test
   void size_inAnotherUnit_isDoubted() {
-    vise.jawWidth = 6;
-    machine.length = 22_860;
+    vise.jawWidth = half(6);
+    machine.tableLength = half(22_860);
     assertEquals(
         List.of(
             "machines, mill, table_length: 22860 mm (900 in) looks like the wrong unit, being over"
@@ -382,17 +368,18 @@ class WarningsTest {
 
   @Test
   void size_atTheEndsOfTheBelievable_isAccepted() {
-    vise.jawWidth = 20;
-    machine.length = 20_000;
+    vise.jawWidth = half(20);
+    machine.tableLength = half(20_000);
     assertEquals(List.of(), lines());
-    vise.jawWidth = 1_000;
-    machine.length = 900;
+    vise.jawWidth = half(1_000);
+    machine.tableLength = half(900);
     assertEquals(List.of(), lines());
   }
 
   @Test
   void blanks_ofAMachine_sayWhatStaysUnknown() {
-    machine.gaps = new Sides<>(mm(150), Dimension.BLANK, Dimension.BLANK, mm(100));
+    machine.rearGap = Dimension.BLANK;
+    machine.leftGap = Dimension.BLANK;
     assertLine(
         "machines, mill, rear_gap: rear_gap, left_gap open (blank or a range): every pairing on"
             + " this machine stays unknown until it is measured, unless all its values give the"
@@ -401,7 +388,7 @@ class WarningsTest {
 
   @Test
   void noseMax_blankUnderAHead_decides() {
-    machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(0)));
+    guards(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(0)));
     machine.noseMax = Dimension.BLANK;
     assertLine(
         "machines, mill, nose_max: nose_max open (blank or a range): every pairing on this machine"
@@ -410,7 +397,7 @@ class WarningsTest {
 
   @Test
   void noseMin_blankUnderAHead_decidesOnlyWithAShortestTool() {
-    machine.guards = List.of(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(0)));
+    guards(box("head", "head", HEAD, span(-90, 90), upFrom(-100), upFrom(0)));
     machine.noseMin = Dimension.BLANK;
     assertLine(
         "machines, mill, nose_min: nose_min blank: no verdict needs it, but how low the nose may"
@@ -425,7 +412,7 @@ class WarningsTest {
 
   @Test
   void gap_blankOfAGuard_saysWhatStaysUnknown() {
-    machine.guards = List.of(taped("cover", "cover", Side.REAR, Dimension.BLANK, Interval.ALL));
+    guards(taped("cover", "cover", Side.REAR, Dimension.BLANK, Interval.ALL));
     assertLine(
         "guards, mill / cover, gap: gap open (blank or a range): every pairing on this machine"
             + " stays unknown until it is measured, unless all its values give the same verdict");
@@ -433,8 +420,10 @@ class WarningsTest {
 
   @Test
   void blanks_ofAVise_sayWhatStaysUnknown() {
-    vise.rear = new Projection(Dimension.BLANK, Dimension.BLANK);
-    vise.hole = Dimension.BLANK;
+    vise.rearClosed = Dimension.BLANK;
+    vise.rearOpen = Dimension.BLANK;
+    vise.holeU = Dimension.BLANK;
+    vise.holeV = Dimension.BLANK;
     assertLine(
         "vises, vise, rear_projection_closed: rear_projection_closed, rear_projection_open,"
             + " bolt_hole_u, bolt_hole_v open (blank or a range): every pairing of this vise stays"
@@ -445,11 +434,13 @@ class WarningsTest {
   void screwColumns_blankWhereNoScrewAndNoHandleNeedThem_makeNothingUnknown() {
     vise.screwDiameter = Dimension.BLANK;
     vise.screwHeight = Dimension.BLANK;
-    vise.rear = new Projection(Dimension.NONE, Dimension.NONE);
-    vise.front = new Projection(Dimension.NONE, Dimension.NONE);
-    vise.handle = new Handle(Dimension.NONE, Dimension.BLANK, false, false);
+    vise.rearClosed = Dimension.NONE;
+    vise.rearOpen = Dimension.NONE;
+    vise.frontClosed = Dimension.NONE;
+    vise.frontOpen = Dimension.NONE;
+    handle(Dimension.NONE, Dimension.BLANK, false, false);
     assertEquals(List.of(), lines());
-    vise.handle = new Handle(mm(40), mm(40), false, true);
+    handle(mm(40), mm(40), false, true);
     assertLine(
         "vises, vise, screw_height: screw_height open (blank or a range): every pairing of this"
             + " vise stays unknown until it is measured, unless all its values give the same"
@@ -461,7 +452,7 @@ class WarningsTest {
     vise.rearReach = mm(0);
     vise.frontReach = mm(300);
     vise.boltU = mm(0);
-    machine.width = 130;
+    machine.tableWidth = half(130);
     machine.slotCount = 1;
     // The bolts may stand 10 off the slot at y = 0, so that the base ends at −290, 225 past the
     // edge.
@@ -479,9 +470,9 @@ class WarningsTest {
     vise.frontReach = mm(150);
     vise.boltU = mm(0);
     machine.slotCount = 1;
-    machine.width = 150;
+    machine.tableWidth = half(150);
     assertEquals(List.of(), lines());
-    machine.width = 149.999;
+    machine.tableWidth = half(149.999);
     assertEquals(1, lines().size());
   }
 

@@ -1,10 +1,10 @@
 package org.jawroom.report;
 
-import static org.jawroom.report.Invented.CALIPER;
-import static org.jawroom.report.Invented.UNRECORDED;
-import static org.jawroom.report.Invented.known;
-import static org.jawroom.report.Invented.machine;
-import static org.jawroom.report.Invented.vise;
+import static org.jawroom.fixture.outcome.Invented.CALIPER;
+import static org.jawroom.fixture.outcome.Invented.UNRECORDED;
+import static org.jawroom.fixture.outcome.Invented.known;
+import static org.jawroom.fixture.outcome.Invented.machine;
+import static org.jawroom.fixture.outcome.Invented.vise;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -16,6 +16,8 @@ import org.jawroom.advice.remedy.Direction;
 import org.jawroom.advice.remedy.RemedyKind;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.fixture.outcome.Advised;
+import org.jawroom.fixture.outcome.Made;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;

@@ -1,7 +1,7 @@
 package org.jawroom.report;
 
-import static org.jawroom.report.Invented.machine;
-import static org.jawroom.report.Invented.vise;
+import static org.jawroom.fixture.outcome.Invented.machine;
+import static org.jawroom.fixture.outcome.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.fixture.outcome.Advised;
+import org.jawroom.fixture.outcome.Made;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;

@@ -1,7 +1,7 @@
 package org.jawroom.shop;
 
-import static org.jawroom.report.Invented.known;
-import static org.jawroom.report.Invented.mm;
+import static org.jawroom.fixture.outcome.Invented.known;
+import static org.jawroom.fixture.outcome.Invented.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -9,8 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.jawroom.fixture.Guards;
+import org.jawroom.fixture.outcome.Invented;
 import org.jawroom.geometry.Length;
-import org.jawroom.report.Invented;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;

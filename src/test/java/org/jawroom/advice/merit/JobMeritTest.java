@@ -1,8 +1,8 @@
 package org.jawroom.advice.merit;
 
-import static org.jawroom.report.Invented.CALIPER;
-import static org.jawroom.report.Invented.machine;
-import static org.jawroom.report.Invented.vise;
+import static org.jawroom.fixture.outcome.Invented.CALIPER;
+import static org.jawroom.fixture.outcome.Invented.machine;
+import static org.jawroom.fixture.outcome.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
@@ -11,6 +11,7 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.fixture.JobDraft;
+import org.jawroom.fixture.outcome.Made;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
@@ -18,7 +19,6 @@ import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobVerdict;
 import org.jawroom.placement.job.Unchecked;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.Made;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.value.Dimension;

@@ -1,9 +1,9 @@
 package org.jawroom.advice.merit;
 
-import static org.jawroom.report.Invented.CALIPER;
-import static org.jawroom.report.Invented.machine;
-import static org.jawroom.report.Invented.mm;
-import static org.jawroom.report.Invented.vise;
+import static org.jawroom.fixture.outcome.Invented.CALIPER;
+import static org.jawroom.fixture.outcome.Invented.machine;
+import static org.jawroom.fixture.outcome.Invented.mm;
+import static org.jawroom.fixture.outcome.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,12 +16,12 @@ import java.util.Random;
 import java.util.function.ToLongFunction;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.fixture.outcome.Made;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.Made;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;

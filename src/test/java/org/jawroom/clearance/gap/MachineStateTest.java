@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.OptionalLong;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.part.Part;
 import org.jawroom.fixture.MachineDraft;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.geometry.Orientation;
@@ -52,10 +52,8 @@ class MachineStateTest {
     Interval side = Interval.of(-50 * MM, 50 * MM);
     List<Part> parts =
         List.of(
-            ClearanceFixtures.part(
-                "block", 0, false, Situation.CUTTING, u, side, Interval.of(0, MM), 0),
-            ClearanceFixtures.part(
-                "block", 0, false, Situation.LOADING, u, side, Interval.of(0, MM), 0));
+            NamedPieces.part("block", 0, false, Situation.CUTTING, u, side, Interval.of(0, MM), 0),
+            NamedPieces.part("block", 0, false, Situation.LOADING, u, side, Interval.of(0, MM), 0));
     List<Limit> limits =
         MomentGaps.of(Settings.DEFAULTS, machine, 0, parts).at(moment, Orientation.FRONT, 0, 0);
     assertEquals(

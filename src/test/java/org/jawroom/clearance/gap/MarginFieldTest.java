@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.part.Part;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -136,7 +136,7 @@ class MarginFieldTest {
   }
 
   private static Part part(Interval closed, Interval open) {
-    return ClearanceFixtures.part(
+    return NamedPieces.part(
         "jaw",
         2,
         false,
@@ -149,17 +149,16 @@ class MarginFieldTest {
 
   private static Part part(String name, int rank, Situation situation) {
     OpeningInterval u = OpeningInterval.constant(Interval.of(0, 10), RANGE);
-    return ClearanceFixtures.part(
+    return NamedPieces.part(
         name, rank, false, situation, u, Interval.of(0, 1), Interval.of(0, 1), 0);
   }
 
   private static SweptGuard guard(String name, int rank, Situation situation) {
-    return ClearanceFixtures.guard(
-        name, rank, false, situation, beyond(Orientation.RIGHT, 20), 5, 0);
+    return NamedPieces.guard(name, rank, false, situation, beyond(Orientation.RIGHT, 20), 5, 0);
   }
 
   private static SweptGuard swept(Box box, int rank) {
-    return ClearanceFixtures.guard("guard", rank, false, Situation.CUTTING, box, 5, 2);
+    return NamedPieces.guard("guard", rank, false, Situation.CUTTING, box, 5, 2);
   }
 
   private static Interval interval(Random random) {

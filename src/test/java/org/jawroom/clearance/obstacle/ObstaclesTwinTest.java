@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.clearance.gap.MarginField;
@@ -15,6 +14,7 @@ import org.jawroom.clearance.gap.Pair;
 import org.jawroom.clearance.gap.PairBounds;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.part.Part;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -184,7 +184,7 @@ class ObstaclesTwinTest {
         if (both != situation.ordinal()) {
           boolean changed = situation == Situation.LOADING;
           parts.add(
-              ClearanceFixtures.part(
+              NamedPieces.part(
                   "part " + rank,
                   rank,
                   handle ^ (changed && change == 0),
@@ -218,7 +218,7 @@ class ObstaclesTwinTest {
           boolean again = !guards.isEmpty() && random.nextInt(4) == 0;
           SweptGuard last = again ? guards.get(guards.size() - 1) : null;
           guards.add(
-              ClearanceFixtures.guard(
+              NamedPieces.guard(
                   "guard " + rank,
                   rank,
                   table,
@@ -258,13 +258,13 @@ class ObstaclesTwinTest {
           parts.stream()
               .map(
                   p ->
-                      ClearanceFixtures.part(
+                      NamedPieces.part(
                           p.name(), p.rank(), p.handle(), p.situation(), p.u(), p.v(), p.w(), 0))
               .toList(),
           guards.stream()
               .map(
                   g ->
-                      ClearanceFixtures.guard(
+                      NamedPieces.guard(
                           g.name(), g.rank(), g.table(), g.situation(), g.box(), g.clearance(), 0))
               .toList());
     }

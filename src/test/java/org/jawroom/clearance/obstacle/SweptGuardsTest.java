@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.guard.SweptGuard;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
@@ -18,11 +18,11 @@ class SweptGuardsTest {
   private static final Box BOX =
       new Box(Interval.of(-30, 40), Interval.of(5, 25), Interval.of(-2, 90));
   private static final SweptGuard CUTTING =
-      ClearanceFixtures.guard("door", 3, false, Situation.CUTTING, BOX, 7, 1);
+      NamedPieces.guard("door", 3, false, Situation.CUTTING, BOX, 7, 1);
 
   @Test
   void repeats_sameWhileLoading_doesAndNeedNotBeAskedAgain() {
-    SweptGuard loading = ClearanceFixtures.guard("door", 3, false, Situation.LOADING, BOX, 7, 1);
+    SweptGuard loading = NamedPieces.guard("door", 3, false, Situation.LOADING, BOX, 7, 1);
 
     assertEquals(true, SweptGuards.of(List.of(CUTTING, loading), 0).repeats(1));
   }
@@ -30,11 +30,11 @@ class SweptGuardsTest {
   static Stream<SweptGuard> others() {
     Box wider = new Box(Interval.of(-30, 41), BOX.y(), BOX.z());
     return Stream.of(
-        ClearanceFixtures.guard("door", 3, false, Situation.CUTTING, BOX, 7, 1),
-        ClearanceFixtures.guard("door", 3, true, Situation.LOADING, BOX, 7, 1),
-        ClearanceFixtures.guard("door", 3, false, Situation.LOADING, wider, 7, 1),
-        ClearanceFixtures.guard("door", 3, false, Situation.LOADING, BOX, 8, 1),
-        ClearanceFixtures.guard("door", 3, false, Situation.LOADING, BOX, 7, 2));
+        NamedPieces.guard("door", 3, false, Situation.CUTTING, BOX, 7, 1),
+        NamedPieces.guard("door", 3, true, Situation.LOADING, BOX, 7, 1),
+        NamedPieces.guard("door", 3, false, Situation.LOADING, wider, 7, 1),
+        NamedPieces.guard("door", 3, false, Situation.LOADING, BOX, 8, 1),
+        NamedPieces.guard("door", 3, false, Situation.LOADING, BOX, 7, 2));
   }
 
   @ParameterizedTest
@@ -45,7 +45,7 @@ class SweptGuardsTest {
 
   @Test
   void repeats_afterOneThatIsWhileLoadingToo_doesNot() {
-    SweptGuard loading = ClearanceFixtures.guard("door", 3, false, Situation.LOADING, BOX, 7, 1);
+    SweptGuard loading = NamedPieces.guard("door", 3, false, Situation.LOADING, BOX, 7, 1);
 
     assertEquals(false, SweptGuards.of(List.of(loading, loading), 0).repeats(1));
   }

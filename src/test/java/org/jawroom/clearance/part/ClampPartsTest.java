@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.fixture.ViseDraft;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.OpeningInterval;
 import org.jawroom.shop.value.Dimension;
@@ -25,7 +25,7 @@ class ClampPartsTest {
     for (Interval v : List.of(mm(-145, -85), mm(85, 145))) {
       for (Situation situation : Situation.values()) {
         expected.add(
-            ClearanceFixtures.part(
+            NamedPieces.part(
                 "clamps",
                 Integer.MAX_VALUE,
                 false,
@@ -44,7 +44,7 @@ class ClampPartsTest {
     Vise vise = vise();
     Part bolt = BoltParts.of(vise, vise.mounts().get(0), 12 * MM).get(0);
     assertEquals(
-        ClearanceFixtures.part(
+        NamedPieces.part(
             "bolts",
             Integer.MAX_VALUE,
             false,

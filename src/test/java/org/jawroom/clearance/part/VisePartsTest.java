@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import org.jawroom.clearance.Blanks;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.Pair;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.fixture.ViseDraft;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.shop.Settings;
@@ -251,7 +251,7 @@ class VisePartsTest {
 
   private static SweptGuard table(Situation situation) {
     Box everywhere = new Box(Interval.ALL, Interval.ALL, Interval.ALL);
-    return ClearanceFixtures.guard("table", 0, true, situation, everywhere, 6 * MM, 0);
+    return NamedPieces.guard("table", 0, true, situation, everywhere, 6 * MM, 0);
   }
 
   private static VisePart row(String name, When when) {

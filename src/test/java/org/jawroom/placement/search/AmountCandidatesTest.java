@@ -5,10 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.gap.Pair;
 import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.obstacle.SweptGuards;
+import org.jawroom.fixture.Guards;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -75,7 +76,7 @@ class AmountCandidatesTest {
         .flatMap(guard -> guard.guard().stream())
         .filter(guard -> guard.name().equals(name))
         .findFirst()
-        .orElseGet(() -> ClearanceFixtures.box(name, NOWHERE));
+        .orElseGet(() -> Guards.box(name, NOWHERE));
   }
 
   private enum Change {
@@ -171,7 +172,7 @@ class AmountCandidatesTest {
     List<SweptGuard> guards = new ArrayList<>();
     for (SweptGuard guard : region.guards().all()) {
       guards.add(
-          ClearanceFixtures.guard(
+          NamedPieces.guard(
               guard.name(),
               guard.rank(),
               guard.rank() == 0,

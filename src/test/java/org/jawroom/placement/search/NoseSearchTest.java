@@ -5,10 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Certainty;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.guard.NoseGuard;
 import org.jawroom.clearance.part.Part;
+import org.jawroom.fixture.Guards;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.Test;
 
 class NoseSearchTest {
   private static final Guard SHEET =
-      ClearanceFixtures.box("sheet", new Box(Interval.ALL, Interval.ALL, Interval.ALL));
+      Guards.box("sheet", new Box(Interval.ALL, Interval.ALL, Interval.ALL));
   private static final Interval OPENINGS = Interval.of(0, 1);
   private static final Interval HEAD = Interval.of(0, Length.ENDLESS);
 
@@ -77,7 +78,7 @@ class NoseSearchTest {
     NoseGuard sheet = new NoseGuard(SHEET, plan, Interval.of(-90, -90), clearance, 0);
     OpeningInterval u = OpeningInterval.constant(Interval.of(0, 10), OPENINGS);
     Part screw =
-        ClearanceFixtures.part(
+        NamedPieces.part(
             "screw", 0, false, Situation.CUTTING, u, Interval.of(0, 10), Interval.of(lo, hi), 0);
     return NoseSearch.lowest(
         List.of(sheet),
@@ -103,10 +104,10 @@ class NoseSearchTest {
     NoseGuard guard = new NoseGuard(SHEET, plan, fromNose, 6, 2);
     OpeningInterval u = OpeningInterval.constant(Interval.of(0, 10), OPENINGS);
     Part cutting =
-        ClearanceFixtures.part(
+        NamedPieces.part(
             "base", 0, false, Situation.CUTTING, u, Interval.of(0, 10), Interval.of(0, 100), 1);
     Part loading =
-        ClearanceFixtures.part(
+        NamedPieces.part(
             "handle", 7, true, Situation.LOADING, u, Interval.of(0, 10), Interval.of(0, 900), 1);
     return NoseSearch.lowest(
         List.of(guard),

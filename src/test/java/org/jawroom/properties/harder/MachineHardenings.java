@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.jawroom.fixture.GuardDraft;
 import org.jawroom.fixture.MachineDraft;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;

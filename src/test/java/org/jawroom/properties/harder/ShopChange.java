@@ -3,6 +3,7 @@ package org.jawroom.properties.harder;
 import java.util.function.Consumer;
 import java.util.function.LongUnaryOperator;
 import java.util.function.UnaryOperator;
+import org.jawroom.fixture.GuardDraft;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.shop.machine.Guard;

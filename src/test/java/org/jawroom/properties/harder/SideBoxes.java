@@ -3,6 +3,7 @@ package org.jawroom.properties.harder;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.jawroom.fixture.GuardDraft;
 import org.jawroom.fixture.MachineDraft;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;

@@ -16,6 +16,7 @@ import org.jawroom.shop.vise.VisePart;
 final class ViseHardenings {
   private ViseHardenings() {}
 
+  /** Straps are as long as the base and stand beside it, so that a larger base moves them. */
   static List<Hardening> all() {
     return List.of(
         Hardening.of(
@@ -35,8 +36,9 @@ final class ViseHardenings {
                 shop.vise.platesHeight = OptionalLong.of(shop.vise.platesHeight.getAsLong() + by)),
         Hardening.of("wider jaws", (shop, by, pick) -> shop.vise.jawWidth += 2 * by),
         Hardening.of("taller jaws", (shop, by, pick) -> shop.vise.jawHeight += by),
-        Hardening.of(
-            "wider base",
+        Hardening.prepared(
+            "wider base, no straps beside it",
+            (shop, by, pick) -> shop.vise.strapFlange = false,
             (shop, by, pick) -> {
               // Of a vise whose bolts are open, a wider base may stand farther out.
               if (!NeverBetter.blank(shop.solve())) {
@@ -44,8 +46,9 @@ final class ViseHardenings {
               }
             }),
         Hardening.prepared(
-            "longer base at the rear, no screw there",
+            "longer base at the rear, no screw there and no straps beside it",
             (shop, by, pick) -> {
+              shop.vise.strapFlange = false;
               shop.vise.rearClosed = Dimension.NONE;
               shop.vise.rearOpen = Dimension.NONE;
             },
@@ -55,8 +58,9 @@ final class ViseHardenings {
               }
             }),
         Hardening.prepared(
-            "longer base at the front, no screw nor handle there",
+            "longer base at the front, no screw nor handle there and no straps beside it",
             (shop, by, pick) -> {
+              shop.vise.strapFlange = false;
               shop.vise.frontClosed = Dimension.NONE;
               shop.vise.frontOpen = Dimension.NONE;
               shop.vise.handleRadius = Dimension.NONE;
@@ -129,6 +133,7 @@ final class ViseHardenings {
         Hardening.of(
             "a turn less",
             (shop, by, pick) -> shop.vise.turns = MachineHardenings.without(shop.vise.turns, pick)),
+        Hardening.of("no straps", (shop, by, pick) -> shop.vise.strapFlange = false),
         Hardening.of(
             "a mount less",
             (shop, by, pick) -> {

@@ -10,9 +10,9 @@ import java.util.OptionalLong;
 import org.jawroom.fixture.Guards;
 import org.jawroom.fixture.MachineDraft;
 import org.jawroom.fixture.ViseDraft;
+import org.jawroom.fixture.outcome.MadePlaces;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
-import org.jawroom.placement.PlacementFixtures;
 import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
@@ -159,7 +159,7 @@ class LimitsTest {
   }
 
   private String nose(OptionalLong notBelow) {
-    Recommendation place = PlacementFixtures.place(0, 0, List.of(1, 1), Optional.empty(), notBelow);
+    Recommendation place = MadePlaces.place(0, 0, List.of(1, 1), Optional.empty(), notBelow);
     return new NoseLimits(PeopleUnit.MM, outcome(Verdict.FITS), place).item().text();
   }
 

@@ -1,6 +1,6 @@
 package org.jawroom.report.compare;
 
-import static org.jawroom.report.Invented.mm;
+import static org.jawroom.fixture.outcome.Invented.mm;
 
 import java.io.IOException;
 import java.util.ArrayList;

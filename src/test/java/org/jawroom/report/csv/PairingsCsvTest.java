@@ -1,8 +1,8 @@
 package org.jawroom.report.csv;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
-import static org.jawroom.report.Invented.machine;
-import static org.jawroom.report.Invented.vise;
+import static org.jawroom.fixture.outcome.Invented.machine;
+import static org.jawroom.fixture.outcome.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,13 +17,13 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.fixture.outcome.Advised;
+import org.jawroom.fixture.outcome.Made;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.Advised;
-import org.jawroom.report.Made;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.vise.Vise;

@@ -1,8 +1,8 @@
 package org.jawroom.report.csv;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
-import static org.jawroom.report.Invented.machine;
-import static org.jawroom.report.Invented.vise;
+import static org.jawroom.fixture.outcome.Invented.machine;
+import static org.jawroom.fixture.outcome.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.ByteArrayOutputStream;
@@ -11,10 +11,10 @@ import java.util.List;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.remedy.Direction;
 import org.jawroom.advice.remedy.RemedyKind;
+import org.jawroom.fixture.outcome.Advised;
+import org.jawroom.fixture.outcome.Made;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.Advised;
-import org.jawroom.report.Made;
 import org.junit.jupiter.api.Test;
 
 class RemediesCsvTest {

@@ -1,8 +1,8 @@
 package org.jawroom.report.csv;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
-import static org.jawroom.report.Invented.machine;
-import static org.jawroom.report.Invented.vise;
+import static org.jawroom.fixture.outcome.Invented.machine;
+import static org.jawroom.fixture.outcome.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.ByteArrayOutputStream;
@@ -10,9 +10,9 @@ import java.io.IOException;
 import java.util.List;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.blank.Relation;
+import org.jawroom.fixture.outcome.Advised;
+import org.jawroom.fixture.outcome.Made;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.Advised;
-import org.jawroom.report.Made;
 import org.jawroom.shop.value.Column;
 import org.junit.jupiter.api.Test;
 

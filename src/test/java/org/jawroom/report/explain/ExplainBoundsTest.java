@@ -1,7 +1,7 @@
 package org.jawroom.report.explain;
 
-import static org.jawroom.report.Invented.known;
-import static org.jawroom.report.Invented.mm;
+import static org.jawroom.fixture.outcome.Invented.known;
+import static org.jawroom.fixture.outcome.Invented.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

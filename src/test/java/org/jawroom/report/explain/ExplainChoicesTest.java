@@ -1,16 +1,19 @@
 package org.jawroom.report.explain;
 
-import static org.jawroom.report.Invented.mm;
+import static org.jawroom.fixture.outcome.Invented.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.Explanation;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.fixture.outcome.Advised;
+import org.jawroom.fixture.outcome.Invented;
+import org.jawroom.fixture.outcome.Made;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -20,9 +23,6 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Alternative;
 import org.jawroom.placement.search.Roomiest;
-import org.jawroom.report.Advised;
-import org.jawroom.report.Invented;
-import org.jawroom.report.Made;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Settings;
 import org.junit.jupiter.api.Test;
@@ -87,7 +87,7 @@ class ExplainChoicesTest {
   private static Alternative other(String margin, String shortfall) {
     Box box = new Box(Interval.of(0, 0), Interval.of(0, 0), Interval.of(0, 0));
     Limit limit =
-        ClearanceFixtures.limit(
+        NamedPieces.limit(
             mm(margin) + mm("6"),
             mm("6"),
             0,

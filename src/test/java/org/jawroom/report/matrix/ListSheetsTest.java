@@ -1,7 +1,7 @@
 package org.jawroom.report.matrix;
 
-import static org.jawroom.report.Invented.machine;
-import static org.jawroom.report.Invented.vise;
+import static org.jawroom.fixture.outcome.Invented.machine;
+import static org.jawroom.fixture.outcome.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
@@ -11,11 +11,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.advice.Advice;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.fixture.outcome.Advised;
+import org.jawroom.fixture.outcome.Made;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.Advised;
-import org.jawroom.report.Made;
 import org.jawroom.report.Opened;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.Settings;

@@ -1,26 +1,26 @@
 package org.jawroom.report.readings;
 
-import static org.jawroom.report.Invented.CALIPER;
-import static org.jawroom.report.Invented.known;
-import static org.jawroom.report.Invented.machine;
-import static org.jawroom.report.Invented.mm;
-import static org.jawroom.report.Invented.vise;
+import static org.jawroom.fixture.outcome.Invented.CALIPER;
+import static org.jawroom.fixture.outcome.Invented.known;
+import static org.jawroom.fixture.outcome.Invented.machine;
+import static org.jawroom.fixture.outcome.Invented.mm;
+import static org.jawroom.fixture.outcome.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.fixture.Guards;
+import org.jawroom.fixture.outcome.Made;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.Made;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Sides;
@@ -89,7 +89,7 @@ class ReadingsTest {
     Interval face = beyond ? Interval.of(10, 10) : Interval.of(-10, -10);
     Interval end = Interval.of(0, 0);
     Limit limit =
-        ClearanceFixtures.limit(
+        NamedPieces.limit(
             machine,
             10,
             0,

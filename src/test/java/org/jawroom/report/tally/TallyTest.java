@@ -1,6 +1,6 @@
 package org.jawroom.report.tally;
 
-import static org.jawroom.report.Invented.mm;
+import static org.jawroom.fixture.outcome.Invented.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
@@ -10,9 +10,9 @@ import org.jawroom.advice.Advice;
 import org.jawroom.advice.merit.PairingMerit;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
+import org.jawroom.fixture.outcome.Made;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.Made;
 import org.jawroom.report.SampleShop;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;

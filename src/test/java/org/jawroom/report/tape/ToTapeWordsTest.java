@@ -1,8 +1,8 @@
 package org.jawroom.report.tape;
 
-import static org.jawroom.report.Invented.machine;
-import static org.jawroom.report.Invented.mm;
-import static org.jawroom.report.Invented.vise;
+import static org.jawroom.fixture.outcome.Invented.machine;
+import static org.jawroom.fixture.outcome.Invented.mm;
+import static org.jawroom.fixture.outcome.Invented.vise;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
@@ -12,9 +12,9 @@ import org.jawroom.advice.ToTape;
 import org.jawroom.advice.ToTape.Decided;
 import org.jawroom.advice.tape.Decides;
 import org.jawroom.advice.tape.Deciding;
+import org.jawroom.fixture.outcome.Made;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.report.Made;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.value.Column;
 import org.jawroom.shop.value.Dimension;

@@ -1,11 +1,11 @@
 package org.jawroom.report.wording;
 
-import static org.jawroom.report.Invented.CALIPER;
+import static org.jawroom.fixture.outcome.Invented.CALIPER;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.jawroom.fixture.Guards;
-import org.jawroom.report.Invented;
+import org.jawroom.fixture.outcome.Invented;
 import org.jawroom.shop.machine.Axes;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;

@@ -1,6 +1,6 @@
 package org.jawroom.report.wording;
 
-import static org.jawroom.report.Invented.mm;
+import static org.jawroom.fixture.outcome.Invented.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;

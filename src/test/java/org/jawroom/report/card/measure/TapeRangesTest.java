@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.fixture.MachineDraft;
 import org.jawroom.fixture.ViseDraft;
-import org.jawroom.placement.PlacementFixtures;
+import org.jawroom.fixture.outcome.MadePlaces;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.space.Play;
 import org.jawroom.report.format.PeopleUnit;
@@ -88,7 +88,7 @@ class TapeRangesTest {
     ViseDraft vise = new ViseDraft();
     vise.baseWidth = Dimension.of(100 * MM);
     Recommendation place =
-        PlacementFixtures.place(x, y, List.of(1, 1), Optional.of(play), OptionalLong.empty());
+        MadePlaces.place(x, y, List.of(1, 1), Optional.of(play), OptionalLong.empty());
     return new TapeRanges(unit, machine.build(), vise.build()).of(place, Optional.of(play));
   }
 }

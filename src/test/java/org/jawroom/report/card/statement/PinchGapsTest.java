@@ -4,10 +4,10 @@ import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -67,7 +67,7 @@ class PinchGapsTest {
 
   private static Limit limit(
       String part, String guard, long gap, long tolerance, Situation situation) {
-    return ClearanceFixtures.limit(
+    return NamedPieces.limit(
         gap, 6 * MM, tolerance, guard, part, Axis.Y, situation, JawEnd.ANY, BOX, BOX);
   }
 

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.fixture.MachineDraft;
 import org.jawroom.fixture.ViseDraft;
+import org.jawroom.fixture.outcome.MadePlaces;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Orientation;
-import org.jawroom.placement.PlacementFixtures;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.shop.value.Dimension;
@@ -113,7 +113,7 @@ class TapeWordsTest {
 
   private String bolts(Integer... slots) {
     Recommendation place =
-        PlacementFixtures.place(0, 0, List.of(slots), Optional.empty(), OptionalLong.empty());
+        MadePlaces.place(0, 0, List.of(slots), Optional.empty(), OptionalLong.empty());
     List<String> lines = tape().of(place);
     assertEquals("handle to the front, base bolts, M12", lines.get(0));
     return lines.get(1);

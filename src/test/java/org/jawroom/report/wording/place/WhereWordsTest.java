@@ -3,13 +3,13 @@ package org.jawroom.report.wording.place;
 import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.jawroom.clearance.ClearanceFixtures;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.fixture.Guards;
 import org.jawroom.fixture.MachineDraft;
 import org.jawroom.fixture.ViseDraft;
+import org.jawroom.fixture.outcome.NamedPieces;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -119,7 +119,7 @@ class WhereWordsTest {
           case Y -> new Box(NEAR, place, NEAR);
           case Z -> new Box(NEAR, NEAR, place);
         };
-    return ClearanceFixtures.limit(
+    return NamedPieces.limit(
         draft.build(), 10, 0, 0, guard, "base", axis, situation, opening, part, box);
   }
 
