@@ -327,42 +327,6 @@ public final class FreeSpace {
    *     overhang is within its limit
    */
   public Play play(Place place, Rectangle allowed) {
-    long[] near = near();
-    long p = strips.alongX ? place.x() : place.y();
-    long q = strips.alongX ? place.y() : place.x();
-    Interval alongP = strips.alongX ? allowed.x() : allowed.y();
-    Interval alongQ = strips.alongX ? allowed.y() : allowed.x();
-    long off = Math.max(0, tap);
-    long pLo = Math.max(alongP.lo(), walls.pLeast + off);
-    long pHi = Math.min(alongP.hi(), walls.pMost - off);
-    long qLo = Math.max(alongQ.lo(), walls.qLeast + off);
-    long qHi = Math.min(alongQ.hi(), walls.qMost - off);
-    for (int i = 0; i < near.length; i += STRIDE) {
-      // The obstacle forbids the open rectangle (a, b) × (c, d), if that is not empty.
-      long a = near[i] - off;
-      long b = near[i + 1] + off;
-      long c = near[i + 2] - off;
-      long d = near[i + 3] + off;
-      if (near[i + 4] >= 0 || a >= b || c >= d) {
-        continue;
-      }
-      if (c < q && q < d) {
-        if (b <= p) {
-          pLo = Math.max(pLo, b);
-        } else {
-          pHi = Math.min(pHi, a);
-        }
-      }
-      if (a < p && p < b) {
-        if (d <= q) {
-          qLo = Math.max(qLo, d);
-        } else {
-          qHi = Math.min(qHi, c);
-        }
-      }
-    }
-    return strips.alongX
-        ? new Play(p - pLo, pHi - p, q - qLo, qHi - q)
-        : new Play(q - qLo, qHi - q, p - pLo, pHi - p);
+    return Play.straight(strips, walls, near(), Math.max(0, tap), place, allowed);
   }
 }
