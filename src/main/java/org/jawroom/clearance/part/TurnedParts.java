@@ -13,10 +13,11 @@ import org.jawroom.shop.vise.Swivel;
  * The parts of a vise that stands turned on its swivel base, each as the strips that cover it (see
  * {@link TurnedRectangle}).
  *
- * <p>What a part sweeps over the whole opening range is turned, so that a strip is the same at
- * every opening. The base stands as bolted; since the casting on it turns, the same box turned
- * counts as {@link PartRole#BODY}, too. No table says on which side of the pivot plate a row of
- * {@code vise_parts} sits, so that it counts both as it is and turned; the handle turns.
+ * <p>What a part sweeps over the whole opening range, or over the openings to which the jaws are
+ * kept, is turned, so that a strip is the same at every one of them. The base stands as bolted;
+ * since the casting on it turns, the same box turned counts as {@link PartRole#BODY}, too. No table
+ * says on which side of the pivot plate a row of {@code vise_parts} sits, so that it counts both as
+ * it is and turned; the handle turns.
  */
 final class TurnedParts {
   private TurnedParts() {}
@@ -37,12 +38,13 @@ final class TurnedParts {
     };
   }
 
-  /** The strips of one part; none if nothing of it is there at any opening. */
+  /** The strips of one part; none if nothing of it is there at any of the openings. */
   static Stream<Part> strips(Part part, Swivel swivel) {
-    if (part.u().isEmpty(part.u().range())) {
+    Interval openings = swivel.within().orElse(part.u().range());
+    if (part.u().isEmpty(openings)) {
       return Stream.empty();
     }
-    Interval u = part.u().over(part.u().range());
+    Interval u = part.u().over(openings);
     // Part of it is known to have no end, and then the turned part has none either way.
     if (Stream.of(u, part.v())
         .anyMatch(ends -> !Certainty.hasEnd(ends.lo()) || !Certainty.hasEnd(ends.hi()))) {

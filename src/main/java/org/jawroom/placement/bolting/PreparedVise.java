@@ -30,6 +30,7 @@ public final class PreparedVise {
   private final PreparedVise atBest;
   private final Vise vise;
   private final long riser;
+  private final long clampRoom;
   private final Blanks blanks = new Blanks();
   private final SweptParts body;
   private final boolean hasHandle;
@@ -48,6 +49,7 @@ public final class PreparedVise {
     this.certainty = certainty;
     this.vise = vise;
     this.riser = riser;
+    this.clampRoom = clampRoom;
     this.body = SweptParts.of(raised(ViseParts.of(vise, certainty, blanks)), vise.opening());
     this.hasHandle =
         body.parts().stream()
@@ -116,6 +118,11 @@ public final class PreparedVise {
   /** The same vise with its open readings at best; itself if it has none. */
   public PreparedVise atBest() {
     return atBest;
+  }
+
+  /** The same turned vise with its jaws kept to some openings; see {@link Vise#within}. */
+  public PreparedVise within(Interval openings) {
+    return new PreparedVise(vise.within(openings), riser, clampRoom, threads, certainty);
   }
 
   /** Height of the bed above the table, riser included. */

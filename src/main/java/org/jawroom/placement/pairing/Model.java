@@ -6,6 +6,7 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.guard.MachineGuards;
+import org.jawroom.geometry.Interval;
 import org.jawroom.placement.bolting.Miss;
 import org.jawroom.placement.bolting.MissSearch;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -19,6 +20,7 @@ import org.jawroom.placement.search.Roomiest;
 import org.jawroom.placement.search.SideBySide;
 import org.jawroom.placement.search.SideBySideSearch;
 import org.jawroom.placement.space.Strips;
+import org.jawroom.placement.space.Window;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
@@ -85,6 +87,11 @@ public final class Model {
     return of(best, vise.atBest());
   }
 
+  /** The same turned vise with its jaws kept to some openings; see {@link Vise#within}. */
+  public Model within(Interval openings) {
+    return of(machine, vise.within(openings));
+  }
+
   /** Whether it needs an open reading. */
   public boolean isOpen() {
     return !blanks.isEmpty();
@@ -108,6 +115,18 @@ public final class Model {
   /** Whether some position has margin ≥ 0 over the full opening range, with hand room. */
   public boolean isClearWithHandRoom() {
     return isClear(regionsWithHandRoom());
+  }
+
+  /** Whether some position has margin ≥ 0 over some openings, without hand room. */
+  boolean isClear(Interval openings) {
+    return BestPlace.belowZero(regions, machine, vise, openings).isClear();
+  }
+
+  /** Whether some settable position has. */
+  boolean isSettable(Interval openings) {
+    return regions.stream()
+        .flatMap(region -> region.settableSpace(machine, openings, Region.EVERYWHERE).stream())
+        .anyMatch(space -> space.isClear(0, Window.EVERYWHERE));
   }
 
   private boolean isClear(List<Region> held) {
@@ -203,7 +222,8 @@ public final class Model {
 
   /** The verdict if it is hopeless: neither clear, nor to be measured, nor limited. */
   Optional<Verdict> hopeless() {
-    return VerdictRule.hopeless(machine, vise, regions);
+    return VerdictRule.hopeless(machine, vise, regions)
+        .filter(word -> word == Verdict.NO_MOUNT || TurnedOpening.of(this).isEmpty());
   }
 
   VerdictRule judgement() {

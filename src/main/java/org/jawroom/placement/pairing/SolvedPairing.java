@@ -33,12 +33,21 @@ public final class SolvedPairing {
   /** Solves a pairing; pure. */
   public static SolvedPairing of(PreparedMachine machine, PreparedVise vise) {
     Model model = Model.of(machine, vise);
-    VerdictRule rule = model.judgement();
+    VerdictRule rule = judgement(model);
     return new SolvedPairing(model, rule, outcome(machine, vise, model, rule));
   }
 
   public Outcome outcome() {
     return outcome;
+  }
+
+  private static VerdictRule judgement(Model model) {
+    VerdictRule rule = model.judgement();
+    return Optional.of(rule)
+        .filter(found -> found.verdict() == Verdict.NO_PLACE)
+        .flatMap(found -> TurnedOpening.of(model))
+        .map(usable -> rule.limited(usable, model.within(usable)))
+        .orElse(rule);
   }
 
   /** The pairing as it is, ready for more queries. */

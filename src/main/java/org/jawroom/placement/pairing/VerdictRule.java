@@ -24,7 +24,8 @@ import org.jawroom.shop.Settings;
  *     hit
  * @param choice empty if the vise mounts nowhere
  * @param usable the usable opening as printed, if any
- * @param regions those that the numbers refer to: for {@code fits} with hand room
+ * @param regions those that the numbers refer to: for {@code fits} with hand room, for a turned
+ *     vise that is {@code limited} with what turns over the usable opening alone
  */
 record VerdictRule(
     Verdict verdict,
@@ -63,7 +64,7 @@ record VerdictRule(
     if (places.bestMargin() >= 0) {
       return of(handMatters ? Verdict.AWKWARD : Verdict.FITS, places, Optional.of(full), regions);
     }
-    Optional<Interval> usable = usable(machine, regions, full);
+    Optional<Interval> usable = usable(machine, vise, regions);
     if (clearWithoutTolerance(regions, full)) {
       return of(Verdict.MEASURE, places, usable, regions);
     }
@@ -76,7 +77,10 @@ record VerdictRule(
         : of(Verdict.NO_PLACE, places, usable, regions);
   }
 
-  /** {@code no place} or {@code no mount}, if that is the verdict over the regions. */
+  /**
+   * {@code no place} or {@code no mount}, if that is the verdict over the regions; a turned vise
+   * may have a {@link TurnedOpening} for all that.
+   */
   static Optional<Verdict> hopeless(
       PreparedMachine machine, PreparedVise vise, List<Region> regions) {
     Interval full = vise.vise().opening();
@@ -85,7 +89,7 @@ record VerdictRule(
     }
     boolean hopes =
         BestPlace.belowZero(regions, machine, vise, full).isClear()
-            || usable(machine, regions, full).isPresent()
+            || usable(machine, vise, regions).isPresent()
             || clearWithoutTolerance(regions, full);
     return hopes ? Optional.empty() : Optional.of(Verdict.NO_PLACE);
   }
@@ -119,6 +123,19 @@ record VerdictRule(
     return places.isClear() ? places.aboveZero() : places;
   }
 
+  /**
+   * This of a turned vise that has no place over its full opening.
+   *
+   * @param within the model with the jaws kept to {@code usable}, over which some position is clear
+   */
+  VerdictRule limited(Interval usable, Model within) {
+    return limited(
+        usable,
+        BestPlace.over(within.regions(), within.machine(), within.vise(), usable),
+        bestMargin.orElseThrow(),
+        within.regions());
+  }
+
   boolean isHopeless() {
     return verdict == Verdict.NO_PLACE || verdict == Verdict.NO_MOUNT;
   }
@@ -146,12 +163,14 @@ record VerdictRule(
 
   /**
    * The widest part of the opening range with a clear settable position, as printed; if that is
-   * narrower than {@code least_opening}, the widest with a clear position; empty if that is, too.
+   * narrower than {@code least_opening}, the widest with a clear position; empty if that is, too,
+   * and for a turned vise, which {@link TurnedOpening} is for.
    */
   private static Optional<Interval> usable(
-      PreparedMachine machine, List<Region> regions, Interval full) {
+      PreparedMachine machine, PreparedVise vise, List<Region> regions) {
+    Interval full = vise.vise().opening();
     long least = machine.settings().leastOpening();
-    if (full.length() < least) {
+    if (full.length() < least || vise.vise().isTurned()) {
       return Optional.empty();
     }
     OpeningRange any = OpeningSearch.widest(regions, full);

@@ -18,6 +18,7 @@ import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Model;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.pairing.TurnedOpening;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.search.Recommendation;
@@ -69,7 +70,11 @@ public final class StandingPairing {
     boolean fits = limit.isEmpty() || limit.get().margin() >= 0;
     Optional<Interval> usable = fits ? Optional.of(full) : usable(there);
     Says says = fits ? Says.FITS : usable.isPresent() ? Says.LIMITED : Says.HITS;
-    Inspection closer = Inspection.at(model, mounted.get(), held.get(), usable.orElse(full));
+    Region shown =
+        says == Says.LIMITED && standing.vise().isTurned()
+            ? mounted(model.within(usable.get()).regions()).orElseThrow()
+            : mounted.get();
+    Inspection closer = Inspection.at(model, shown, held.get(), usable.orElse(full));
     return outcome(
         says,
         limit,
@@ -173,10 +178,21 @@ public final class StandingPairing {
     if (full.length() < least) {
       return Optional.empty();
     }
+    if (standing.vise().isTurned()) {
+      return TurnedOpening.widest(full, least, this::isClearTurned);
+    }
     OpeningRange widest = OpeningSearch.widest(List.of(there), full);
     return widest.isAtLeast(least, full)
         ? Optional.of(widest.printed(full, Settings.OPENING_GRAIN))
         : Optional.empty();
+  }
+
+  /** Whether it is clear turned, with its jaws kept to some openings. */
+  private boolean isClearTurned(Interval openings) {
+    return mounted(pairing.model().within(openings).regions())
+        .map(region -> region.at(measured, standing.tolerance()))
+        .filter(there -> there.field(openings).margin(measured.x(), measured.y()) >= 0)
+        .isPresent();
   }
 
   private long shortfall(Region there) {

@@ -190,7 +190,9 @@ record ExplainVerdict(ExplainFacts facts) {
                 cautions.add(
                     "jaws at "
                         + swivel.degrees()
-                        + " degrees: what turns is judged over the full opening, by strips that may"
+                        + " degrees: what turns is judged over the "
+                        + (outcome.verdict() == Verdict.LIMITED ? "opening shown" : "full opening")
+                        + ", by strips that may"
                         + " claim up to "
                         + brief(TurnedRectangle.STRIP, Rounding.UP)
                         + " "

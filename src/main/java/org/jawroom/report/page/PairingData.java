@@ -71,8 +71,16 @@ final class PairingData {
         .with("openings", PageValues.ends(place.openings()))
         .with("short", place.reachShortfall() > 0 ? place.reachShortfall() : null)
         .with("noseNotBelow", boxed(place.noseNotBelow()))
+        .with("narrowed", narrowed(outcome))
         .with("limit", place.limit().map(limit -> limit(outcome, place, limit)).orElse(null))
         .with("seats", bolted.stream().map(PairingData::seat).toList());
+  }
+
+  /** The parts of a turned vise that counts with its jaws kept to the usable opening alone. */
+  private static Map<String, Object> narrowed(Outcome outcome) {
+    return outcome.verdict() == Verdict.LIMITED && outcome.vise().isTurned()
+        ? ViseData.parts(outcome.vise().within(outcome.usableOpening().orElseThrow()))
+        : null;
   }
 
   /**

@@ -44,9 +44,6 @@ final class ViseData {
     }
     if (!fastened.isEmpty()) {
       boolean base = vise.simple() && vise.base().width().isKnown();
-      List<Part> parts = ViseParts.of(vise, Certainty.AT_WORST, new Blanks());
-      List<TurnedRectangle> outlines =
-          parts.stream().flatMap(part -> part.outline().stream()).distinct().toList();
       facts
           .with("opening", PageValues.ends(vise.opening()))
           .with("bed", vise.base().bedHeight())
@@ -56,12 +53,22 @@ final class ViseData {
           .with("base", base ? vise.base().width().length() : null)
           .with("turned", vise.isTurned())
           .with("mounts", mounts(vise))
-          .with("outlines", outlines.stream().map(ViseData::corners).toList())
-          .with("parts", parts(vise, parts, outlines))
+          .withAll(parts(vise))
           .with("bolts", fastened)
           .with("open", OpenData.readings(pairings, reading -> !reading.isOfMachine()));
     }
     return facts.map();
+  }
+
+  /** The parts at worst, bolts excluded, and the outlines of those that are turned. */
+  static Map<String, Object> parts(Vise vise) {
+    List<Part> parts = ViseParts.of(vise, Certainty.AT_WORST, new Blanks());
+    List<TurnedRectangle> outlines =
+        parts.stream().flatMap(part -> part.outline().stream()).distinct().toList();
+    return new Facts()
+        .with("outlines", outlines.stream().map(ViseData::corners).toList())
+        .with("parts", parts(vise, parts, outlines))
+        .map();
   }
 
   private static List<String> mounts(Vise vise) {

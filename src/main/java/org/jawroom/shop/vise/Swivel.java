@@ -1,7 +1,9 @@
 package org.jawroom.shop.vise;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.OptionalLong;
+import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.TurnedRectangle;
 import org.jawroom.shop.value.Require;
@@ -15,8 +17,11 @@ import org.jawroom.shop.value.Require;
  *     other way
  * @param pivot its u; it lies in the middle of the jaw width
  * @param radius of the round flange, for drawings; the reaches and the width of the base hold it
+ * @param within the openings to which the jaws are kept, over which what turns is judged; empty:
+ *     all
  */
-public record Swivel(String of, BigDecimal angle, long pivot, OptionalLong radius) {
+public record Swivel(
+    String of, BigDecimal angle, long pivot, OptionalLong radius, Optional<Interval> within) {
 
   public Swivel {
     Require.named("vise", of);
@@ -25,6 +30,11 @@ public record Swivel(String of, BigDecimal angle, long pivot, OptionalLong radiu
       throw new IllegalArgumentException("a vise cannot be turned by " + angle + " degrees");
     }
     radius.ifPresent(length -> Require.notNegative("swivel radius", length));
+  }
+
+  /** At every opening. */
+  public Swivel(String of, BigDecimal angle, long pivot, OptionalLong radius) {
+    this(of, angle, pivot, radius, Optional.empty());
   }
 
   /**
@@ -46,6 +56,11 @@ public record Swivel(String of, BigDecimal angle, long pivot, OptionalLong radiu
 
   private static String degrees(BigDecimal angle) {
     return angle.stripTrailingZeros().toPlainString();
+  }
+
+  /** The same with the jaws kept to some openings. */
+  public Swivel within(Interval openings) {
+    return new Swivel(of, angle, pivot, radius, Optional.of(openings));
   }
 
   /** Turned by the swivel: a rectangle of the vise frame, u as x and v as y. */

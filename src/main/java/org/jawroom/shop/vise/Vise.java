@@ -74,6 +74,13 @@ public record Vise(
     return toBuilder().name(by.name()).swivel(Optional.of(by)).build();
   }
 
+  /**
+   * This vise, turned, with its jaws kept to some openings: what turns is judged over these alone.
+   */
+  public Vise within(Interval openings) {
+    return toBuilder().swivel(swivel.map(by -> by.within(openings))).build();
+  }
+
   /** Height of the jaw tops above the underside, with the tallest plates. */
   public long top() {
     return base.bedHeight() + jaws.tallestHeight();

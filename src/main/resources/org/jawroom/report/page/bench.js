@@ -94,7 +94,7 @@ const Bench = (() => {
         ctx.state.situation = Number(value);
         sync();
       });
-    parts.opening = jog('opening', 'Jaws open', ctx.vise.opening, (length) => {
+    parts.opening = jog('opening', 'Jaws open', ctx.jaws, (length) => {
       ctx.state.opening = length;
     });
     parts.spindleX = jog('spindle-x', 'Spindle over the table, x', range(0), (length) => {

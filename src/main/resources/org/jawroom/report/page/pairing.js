@@ -9,11 +9,14 @@ const Pairing = (() => {
 
   function show(machine, vise) {
     const pairing = pairingOf(machine, vise);
+    /* A turned vise that fits with its jaws kept to some openings is shown with these alone. */
+    const kept = Object.assign({}, data.vises[vise], pairing.narrowed);
     ctx = {
       data: data,
       machine: data.machines[machine],
-      vise: data.vises[vise],
-      tables: OpenReadings.begin(data.machines[machine], data.vises[vise]),
+      vise: kept,
+      jaws: pairing.narrowed === undefined ? kept.opening : pairing.openings,
+      tables: OpenReadings.begin(data.machines[machine], kept),
       pairing: pairing,
       indices: [machine, vise],
     };

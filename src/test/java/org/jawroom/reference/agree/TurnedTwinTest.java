@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Random;
 import org.jawroom.geometry.Axis;
+import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Outcome;
@@ -91,11 +92,69 @@ class TurnedTwinTest {
         clear++;
         Recommendation place = outcome.recommended().orElseThrow();
         Stand there = new Stand(place.handleTo(), place.x(), place.y());
-        look(shop, machine, square, turned, there, profile + " " + seed);
+        look(shop, machine, square, turned, there, square.opening(), profile + " " + seed);
         around(shop, machine, square, turned, place, dice, profile + " " + seed);
       }
     }
     assertTrue(clear > 5, () -> profile + ": too little compared");
+  }
+
+  /** Limited to some openings, no polygon hits at any of them, at that place or standing there. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Profile.class,
+      names = {"PLAIN", "FEW_GUARDS", "BOTH_JAWS", "CLUTTERED", "SHAPE_PARTS", "TOLERANCES"})
+  void solve_limitedTurnedVise_neverHitsAtAUsableOpening(Profile profile) {
+    int limited = 0;
+    int stand = 0;
+    for (long seed = 0; seed < 4 * SEEDS; seed++) {
+      Shop shop = RandomShops.shop(profile, seed);
+      Machine machine = RandomShops.machine(shop);
+      Vise square = RandomShops.vise(shop);
+      Random dice = new Random(seed);
+      BigDecimal angle = BigDecimal.valueOf(dice.nextInt(1, 90) * (dice.nextBoolean() ? 1L : -1));
+      Vise turned =
+          square.turned(new Swivel(square.name(), angle, 40 * Length.MM, OptionalLong.empty()));
+      Outcome outcome = Pairing.solve(shop.settings(), machine, turned);
+      String which = profile + " " + seed;
+      if (outcome.verdict() == Verdict.LIMITED) {
+        limited++;
+        Recommendation place = outcome.recommended().orElseThrow();
+        Stand there = new Stand(place.handleTo(), place.x(), place.y());
+        Interval usable = outcome.usableOpening().orElseThrow();
+        assertTrue(usable.length() >= shop.settings().leastOpening(), which);
+        assertEquals(usable, place.openings(), which);
+        look(shop, machine, square, turned, there, usable, which);
+      }
+      if (outcome.recommended().isPresent()) {
+        stand += stands(shop, machine, square, turned, outcome.recommended().get(), which);
+      }
+    }
+    int all = limited;
+    int there = stand;
+    assertTrue(all > 3 && there > 3, () -> profile + ": too little compared: " + all + " " + there);
+  }
+
+  /** The same of a vise that stands at a place; 1 if it is limited there. */
+  private static int stands(
+      Shop shop, Machine machine, Vise square, Vise turned, Recommendation place, String which) {
+    StandingOutcome found =
+        StandingPairing.solve(
+            shop.settings(),
+            new Standing(
+                machine,
+                turned,
+                TapedPlace.of(machine, turned, place.handleTo(), place.x(), place.y()),
+                place.mount(),
+                new Provenance(0, true, "", "")));
+    if (found.says() != StandingOutcome.Says.LIMITED) {
+      return 0;
+    }
+    Stand there = new Stand(place.handleTo(), place.x(), place.y());
+    Interval usable = found.usable().orElseThrow();
+    assertTrue(usable.length() >= shop.settings().leastOpening(), which);
+    look(shop, machine, square, turned, there, usable, which + " at");
+    return 1;
   }
 
   /** Standing near the recommended place it fits only where no true polygon hits, either. */
@@ -122,7 +181,8 @@ class TurnedTwinTest {
         assertEquals(StandingOutcome.Says.FITS, found.says(), which);
       }
       if (found.says() == StandingOutcome.Says.FITS) {
-        look(shop, machine, square, turned, new Stand(place.handleTo(), x, y), which + " at");
+        Stand there = new Stand(place.handleTo(), x, y);
+        look(shop, machine, square, turned, there, square.opening(), which + " at");
       }
     }
   }
@@ -165,7 +225,7 @@ class TurnedTwinTest {
       if (stand.vise().isTurned()) {
         Recommendation place = stand.place();
         Stand there = new Stand(place.handleTo(), place.x(), place.y());
-        look(shop, machine, square, stand.vise(), there, which);
+        look(shop, machine, square, stand.vise(), there, square.opening(), which);
       }
     }
     boolean alongX = machine.slots().direction() == Axis.X;
@@ -212,7 +272,13 @@ class TurnedTwinTest {
   }
 
   private static void look(
-      Shop shop, Machine machine, Vise square, Vise turned, Stand place, String which) {
+      Shop shop,
+      Machine machine,
+      Vise square,
+      Vise turned,
+      Stand place,
+      Interval openings,
+      String which) {
     Swivel swivel = turned.swivel().orElseThrow();
     EnumSet<Column> missing = EnumSet.noneOf(Column.class);
     List<RefGuard> guards = RefMachine.guards(shop.settings(), machine, square, missing);
@@ -220,7 +286,7 @@ class TurnedTwinTest {
     long max = square.opening().hi();
     for (RefPart part : RefVise.body(square, RefLevel.WORST, missing)) {
       for (int i = 0; i <= OPENINGS; i++) {
-        long s = min + (max - min) / OPENINGS * i;
+        long s = openings.lo() + openings.length() / OPENINGS * i;
         Span u = part.u(s, s, min, max);
         Geometry still = JTS.toGeometry(new Envelope(u.lo(), u.hi(), part.v().lo(), part.v().hi()));
         Geometry moved = moved(still, swivel);

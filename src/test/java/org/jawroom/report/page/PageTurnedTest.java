@@ -22,8 +22,13 @@ import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.pairing.Inspection;
 import org.jawroom.placement.pairing.Layout.PlacedPart;
+import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
+import org.jawroom.placement.pairing.SolvedPairing;
+import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.space.Place;
+import org.jawroom.reference.random.RandomShops;
+import org.jawroom.reference.random.RandomShops.Profile;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.When;
@@ -54,7 +59,8 @@ class PageTurnedTest {
   private static final String DRAWN =
       "const data = JSON.parse(document.getElementById('data').textContent);"
           + "const [m, v] = location.hash.slice(1).split('/').map((n) => n - 1);"
-          + "const state = Pairing.shown(); const machine = data.machines[m]; const vise = data.vises[v];"
+          + "const state = Pairing.shown(); const machine = data.machines[m];"
+          + "const vise = Object.assign({}, data.vises[v], data.pairings[m * data.vises.length + v].narrowed);"
           + "const ctx = { data: data, machine: machine, vise: vise, state: state, zoom: arguments[0],"
           + " gaps: Model.gaps(data, machine, vise, state) };"
           + "const width = document.getElementById('plan').parentElement.clientWidth;"
@@ -191,6 +197,44 @@ class PageTurnedTest {
         Pairing.solved(shop.settings(), shop.machines().get(0), vise).inspection().orElseThrow(),
         Situation.CUTTING,
         "near");
+    assertEquals(List.of(), browser.console());
+  }
+
+  /** Limited to part of its opening, it is shown with that alone, and its jaws go no farther. */
+  @Test
+  void limitedTurnedVise_isShownWithItsJawsKept() throws Exception {
+    int met = 0;
+    for (long seed = 0; seed < 400 && met < 4; seed++) {
+      Shop random = RandomShops.shop(Profile.FEW_GUARDS, seed);
+      Vise vise = turned(RandomShops.vise(random), "35");
+      Machine machine = RandomShops.machine(random);
+      SolvedPairing solved = Pairing.solved(random.settings(), machine, vise);
+      Outcome outcome = solved.outcome();
+      if (outcome.verdict() != Verdict.LIMITED) {
+        continue;
+      }
+      met++;
+      Shop one = new Shop(random.settings(), List.of(machine), List.of(vise), List.of());
+      browser.open(ShopPage.of(one).write(folder.resolve("limited-" + seed)));
+      browser.run("location.hash = '#1/1'");
+      browser.until("the pairing open", "!document.getElementById('pairing').hidden");
+      browser.settled();
+      Interval usable = outcome.usableOpening().orElseThrow();
+      browser.byId("opening").sendKeys(Keys.END);
+      assertEquals(usable.hi(), ((Map<?, ?>) browser.run("return Pairing.shown()")).get("opening"));
+      browser.byId("opening").sendKeys(Keys.HOME);
+      assertEquals(usable.lo(), ((Map<?, ?>) browser.run("return Pairing.shown()")).get("opening"));
+      browser.settled();
+      long margin = outcome.recommended().orElseThrow().margin().orElseThrow();
+      String rounded = BigDecimal.valueOf(margin / (Length.MM / 100), 2).toString();
+      assertTrue(browser.text("here").contains("margin " + rounded + " mm"), browser.text("here"));
+      Situation shown =
+          ((Map<?, ?>) browser.run("return Pairing.shown()")).get("situation").equals(1L)
+              ? Situation.CUTTING
+              : Situation.LOADING;
+      compare(solved.inspection().orElseThrow(), shown, "whole");
+    }
+    assertEquals(4, met);
     assertEquals(List.of(), browser.console());
   }
 
