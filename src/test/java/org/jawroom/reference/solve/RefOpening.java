@@ -46,6 +46,7 @@ public final class RefOpening {
 
   private final RefModel model;
   private final boolean settable;
+  private final List<RefRegion> regions;
   private final long tap;
   private final long min;
   private final long max;
@@ -53,9 +54,21 @@ public final class RefOpening {
   private Range best;
 
   public RefOpening(RefModel model, boolean settable) {
+    this(model, settable, model.regions, settable ? model.settings.tapRoom() : 0);
+  }
+
+  /** At one place, wherever within {@code off} of it along x and along y the vise stands. */
+  static RefOpening at(RefModel model, RefRegion held, long x, long y, long off) {
+    RefRegion there =
+        new RefRegion(held.turn(), held.mount(), List.of(new Span(x, x)), List.of(new Span(y, y)));
+    return new RefOpening(model, false, List.of(there), off);
+  }
+
+  private RefOpening(RefModel model, boolean settable, List<RefRegion> regions, long off) {
     this.model = model;
     this.settable = settable;
-    this.tap = settable ? model.settings.tapRoom() : 0;
+    this.regions = regions;
+    this.tap = off;
     this.min = model.wholeOpening().lo();
     this.max = model.wholeOpening().hi();
   }
@@ -63,7 +76,7 @@ public final class RefOpening {
   /** The widest range for which some such placement has margin ≥ 0, or {@code null}. */
   public Range widest() {
     if (!searched && min < max) {
-      model.regions.forEach(this::search);
+      regions.forEach(this::search);
     }
     searched = true;
     return best;

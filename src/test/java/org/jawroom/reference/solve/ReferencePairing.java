@@ -205,7 +205,7 @@ public final class ReferencePairing {
     return List.copyOf(caveats);
   }
 
-  private static Usable usable(RefModel model, RefOpening.Range widest) {
+  static Usable usable(RefModel model, RefOpening.Range widest) {
     Span whole = model.wholeOpening();
     long from = whole.lo();
     long to = whole.hi();
