@@ -44,6 +44,11 @@ public record CellPairing(Outcome outcome, SideBySide sideBySide, List<JobOutcom
     return !tooHeavy && (stands() || !held().isEmpty());
   }
 
+  /** Whether it may stand in a row of several kinds, over its full opening. */
+  boolean standsInRows() {
+    return outcome.verdict().isClear() && stands();
+  }
+
   /** Whether it stands there for its jobs only, each in its own place. */
   public boolean isForItsJobsOnly() {
     return !stands() && !held().isEmpty();

@@ -17,6 +17,7 @@ import org.jawroom.plan.model.Assigned;
 import org.jawroom.plan.model.Plan;
 import org.jawroom.plan.model.Wishes;
 import org.jawroom.shop.machine.Machine;
+import org.jawroom.shop.vise.Vise;
 
 /**
  * A plan together with the cell it was made for.
@@ -30,17 +31,28 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, List<Intege
    * The assignment of one machine.
    *
    * @param machine its index in the cell
-   * @param given its vise; empty: none
-   * @param boughtMachine whether the machine itself is bought, {@code boughtVise} whether one of
-   *     its vises is
-   * @param cost of the purchases for it, in hundredths
+   * @param given its vises; empty: none
+   * @param boughtMachine whether the machine itself is bought
+   * @param boughtVises those of its kinds, as cell indices, of which one or more are bought for it
+   * @param machineCost the price of the machine, if it is bought, in hundredths
+   * @param viseCost of one of each of the vises bought
    */
   public record Row(
       int machine,
       Optional<Assigned> given,
       boolean boughtMachine,
-      boolean boughtVise,
-      long cost) {}
+      List<Integer> boughtVises,
+      long machineCost,
+      long viseCost) {
+    public Row {
+      boughtVises = List.copyOf(boughtVises);
+    }
+
+    /** What is bought for it, in hundredths. */
+    public long cost() {
+      return machineCost + viseCost;
+    }
+  }
 
   /** Why a machine gets no vise. */
   public enum Bare {
@@ -63,20 +75,22 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, List<Intege
     List<Row> rows = new ArrayList<>();
     for (int machine = 0; machine < of.cell().machines().size(); machine++) {
       Optional<Assigned> given = given(machine);
-      boolean boughtVise = false;
-      long cost = 0;
+      List<Integer> boughtVises = new ArrayList<>();
+      long viseCost = 0;
+      if (given.isPresent()) {
+        for (int vise : given.get().fit().vises()) {
+          int kind = of.cell().kind(vise);
+          left[kind] -= given.get().count();
+          if (left[kind] < 0) {
+            boughtVises.add(vise);
+            viseCost += of.cell().vises().get(kind).price().getAsLong();
+          }
+        }
+      }
       boolean boughtMachine =
           given.isPresent() && of.cell().machines().get(machine).price().isPresent();
-      if (boughtMachine) {
-        cost += of.cell().machines().get(machine).price().getAsLong();
-      }
-      if (given.isPresent()) {
-        int vise = of.cell().kind(given.get().fit().vises().get(0));
-        left[vise] -= given.get().count();
-        boughtVise = left[vise] < 0;
-        cost += boughtVise ? of.cell().vises().get(vise).price().getAsLong() : 0;
-      }
-      rows.add(new Row(machine, given, boughtMachine, boughtVise, cost));
+      long machineCost = boughtMachine ? of.cell().machines().get(machine).price().getAsLong() : 0;
+      rows.add(new Row(machine, given, boughtMachine, boughtVises, machineCost, viseCost));
     }
     return Collections.unmodifiableList(rows);
   }
@@ -91,10 +105,27 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, List<Intege
     return of.shop().machines().get(row.machine());
   }
 
+  /** The several kinds assigned to a machine; empty if it gets one kind or none. */
+  public Optional<CellSet> set(Row row) {
+    return row.given().map(given -> of.sets().get(given.fit().pick()));
+  }
+
+  /** Whether one of a machine's vises is bought. */
+  public boolean isBought(Row row, Vise vise) {
+    return row.boughtVises().contains(of.shop().vises().indexOf(vise));
+  }
+
+  /** The price of a vise in hundredths; 0 if it has none. */
+  public long price(Vise vise) {
+    int kind = of.cell().kind(of.shop().vises().indexOf(vise));
+    return of.cell().vises().get(kind).price().orElse(0);
+  }
+
   /**
    * The pairing assigned to a machine.
    *
    * @throws java.util.NoSuchElementException if it gets none
+   * @throws IllegalArgumentException if it gets several kinds
    */
   public CellPairing pairing(Row row) {
     return of.at(row.given().orElseThrow().fit().pick());
@@ -146,11 +177,10 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, List<Intege
     return plan.isProven() ? Bare.NONE_LEFT : Bare.NOT_SOUGHT;
   }
 
-  /** The outcome of a job on every machine that holds it, in cell order. */
+  /** The outcome of a job on every vise that holds it, in the order of the machines. */
   public List<JobOutcome> holding(int job) {
     return plan.machines().stream()
-        .map(one -> of.at(one.fit().pick()).jobs().get(job))
-        .filter(JobOutcome::isHeld)
+        .flatMap(one -> of.holding(one.fit().pick(), job).stream())
         .toList();
   }
 
@@ -187,11 +217,14 @@ public record CellPlan(ShopCell of, Plan plan, Optional<Map<Integer, List<Intege
         });
   }
 
-  /** The kind on a machine before; empty if it was bare or the kind no longer exists. */
-  public Optional<String> wasThere(Row row) {
+  /** The kinds on a machine before, without those that no longer exist; empty if it was bare. */
+  public List<String> wasThere(Row row) {
     return before
-        .map(kinds -> kinds.get(row.machine()))
-        .filter(vises -> vises.get(0) != Wishes.GONE)
-        .map(vises -> of.shop().vises().get(vises.get(0)).name());
+        .map(kinds -> kinds.getOrDefault(row.machine(), List.of()))
+        .orElse(List.of())
+        .stream()
+        .filter(vise -> vise != Wishes.GONE)
+        .map(vise -> of.shop().vises().get(vise).name())
+        .toList();
   }
 }

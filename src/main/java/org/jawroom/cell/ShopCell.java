@@ -2,14 +2,18 @@ package org.jawroom.cell;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.plan.model.CellModel;
 import org.jawroom.plan.model.Fit;
 import org.jawroom.plan.model.Pick;
@@ -25,14 +29,18 @@ import org.jawroom.shop.vise.Vise;
  * A shop and its planning cell; machines, vises and jobs have the same indices in both.
  *
  * @param pairings machines, then vises, in shop order
+ * @param kinds the most kinds of vise on a machine
+ * @param sets of several kinds that stand side by side
  */
-public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
+public record ShopCell(
+    Shop shop, List<CellPairing> pairings, int kinds, Map<Pick, CellSet> sets, CellModel cell) {
 
   /** Decimal places of a price. */
   private static final int COINS = 2;
 
   public ShopCell {
     pairings = List.copyOf(pairings);
+    sets = Map.copyOf(sets);
     if (pairings.size() != shop.machines().size() * shop.vises().size()) {
       throw new IllegalArgumentException(
           pairings.size()
@@ -56,11 +64,22 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
   }
 
   /**
-   * The cell of a {@link #planned} shop.
+   * The cell of a {@link #planned} shop, with one kind of vise on a machine.
    *
    * @param pairings machines, then vises, in the order of {@code shop}
    */
   public static ShopCell of(Shop shop, List<CellPairing> pairings) {
+    return of(shop, pairings, 1, List.of());
+  }
+
+  /**
+   * The cell of a {@link #planned} shop.
+   *
+   * @param pairings machines, then vises, in the order of {@code shop}
+   * @param kinds the most kinds on a machine
+   * @param sets of up to so many kinds that stand side by side
+   */
+  public static ShopCell of(Shop shop, List<CellPairing> pairings, int kinds, List<CellSet> sets) {
     List<PlanMachine> machines =
         shop.machines().stream()
             .map(
@@ -84,8 +103,13 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
                 shop.vises().get(index % across).jaws().width()));
       }
     }
+    sets.forEach(set -> fits.add(set.fit(shop.settings())));
     return new ShopCell(
-        shop, pairings, new CellModel(machines, vises, fits, works(shop, pairings, fits)));
+        shop,
+        pairings,
+        kinds,
+        sets.stream().collect(Collectors.toMap(CellSet::pick, Function.identity())),
+        new CellModel(machines, vises, fits, works(shop, pairings, sets)));
   }
 
   /**
@@ -99,31 +123,42 @@ public record ShopCell(Shop shop, List<CellPairing> pairings, CellModel cell) {
         : new ViseType(vise.name(), 0, OptionalLong.empty(), OptionalInt.of(first));
   }
 
-  private static List<Work> works(Shop shop, List<CellPairing> pairings, List<Fit> fits) {
+  private static List<Work> works(Shop shop, List<CellPairing> pairings, List<CellSet> sets) {
     int across = shop.vises().size();
-    return IntStream.range(0, shop.jobs().size())
-        .mapToObj(
-            index -> {
-              Job job = shop.jobs().get(index);
-              Set<Pick> heldBy =
-                  fits.stream()
-                      .map(Fit::pick)
-                      .filter(
-                          pick ->
-                              pairings
-                                  .get(pick.machine() * across + pick.vises().get(0))
-                                  .jobs()
-                                  .get(index)
-                                  .isHeld())
-                      .collect(Collectors.toSet());
-              return new Work(job.name(), job.quantity(), heldBy);
-            })
-        .toList();
+    List<Work> works = new ArrayList<>();
+    for (int index = 0; index < shop.jobs().size(); index++) {
+      Job job = shop.jobs().get(index);
+      Set<Pick> heldBy = new HashSet<>();
+      for (int pairing = 0; pairing < pairings.size(); pairing++) {
+        if (pairings.get(pairing).isChoice() && pairings.get(pairing).jobs().get(index).isHeld()) {
+          heldBy.add(new Pick(pairing / across, pairing % across));
+        }
+      }
+      sets.stream()
+          .filter(set -> !set.holding(job).isEmpty())
+          .forEach(set -> heldBy.add(set.pick()));
+      works.add(new Work(job.name(), job.quantity(), heldBy));
+    }
+    return works;
   }
 
-  /** The pairing that a pick refers to. */
+  /**
+   * The pairing that a pick of one kind refers to.
+   *
+   * @throws IllegalArgumentException for a pick of several kinds
+   */
   public CellPairing at(Pick pick) {
+    if (!pick.isOfOneKind()) {
+      throw new IllegalArgumentException("several kinds: " + pick);
+    }
     return pairings.get(pick.machine() * shop.vises().size() + pick.vises().get(0));
+  }
+
+  /** The outcomes of a job on the vises of a pick that hold it. */
+  List<JobOutcome> holding(Pick pick, int job) {
+    return pick.isOfOneKind()
+        ? Stream.of(at(pick).jobs().get(job)).filter(JobOutcome::isHeld).toList()
+        : sets.get(pick).holding(shop.jobs().get(job));
   }
 
   /** The blank columns to measure to decide a job that no pairing is known to hold. */

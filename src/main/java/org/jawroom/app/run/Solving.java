@@ -10,6 +10,8 @@ import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.app.output.Progress;
 import org.jawroom.cell.CellPairing;
+import org.jawroom.cell.CellSet;
+import org.jawroom.cell.CellSets;
 import org.jawroom.placement.ShopPairings;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
@@ -173,6 +175,29 @@ public final class Solving {
                 shop.machines().get(machine),
                 shop.vises().get(vise),
                 shop.jobs()));
+  }
+
+  /**
+   * The sets of several kinds that stand side by side, machines in input order.
+   *
+   * @param pairings of {@link #cell}
+   * @param kinds the most kinds on a machine
+   */
+  public static List<CellSet> sets(Shop shop, List<CellPairing> pairings, int kinds, int threads) {
+    int vises = shop.vises().size();
+    List<CellSet> sets = new ArrayList<>();
+    try {
+      Pipeline.run(
+          kinds == 1 ? 0 : shop.machines().size(),
+          threads,
+          machine ->
+              CellSets.of(
+                  shop, machine, pairings.subList(machine * vises, (machine + 1) * vises), kinds),
+          sets::addAll);
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return sets;
   }
 
   private static <A> List<A> collected(

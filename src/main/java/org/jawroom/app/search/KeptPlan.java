@@ -2,6 +2,8 @@ package org.jawroom.app.search;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,29 +27,44 @@ public final class KeptPlan {
   private KeptPlan() {}
 
   /**
-   * The kind of vise that stands on each machine now, both as indices in {@code shop}; of several
-   * kinds the one of which most stand there, then the first of the rows; turned on its swivel base
-   * it is still the vise of its row. Empty if nothing stands on any of its machines.
+   * The kinds of vise that stand on each machine now, both as indices in {@code shop}, ascending;
+   * turned on its swivel base a vise is still that of its row. Empty if nothing stands on any of
+   * its machines.
+   *
+   * @param kinds the most kinds that a plan puts on a machine; where it puts one, several are taken
+   *     for the one of which most stand there, then the first of the rows
    */
-  public static Optional<Map<Integer, List<Integer>>> standing(Shop shop) {
-    Map<Integer, List<Integer>> kinds = new HashMap<>();
+  public static Optional<Map<Integer, List<Integer>>> standing(Shop shop, int kinds) {
+    Map<Integer, List<Integer>> standing = new HashMap<>();
     for (int machine = 0; machine < shop.machines().size(); machine++) {
-      String name = shop.machines().get(machine).name();
-      Map<Integer, Integer> counts = new LinkedHashMap<>();
-      for (Standing standing : shop.standing()) {
-        if (standing.machine().name().equals(name)) {
-          counts.merge(kind(shop, standing.vise().row()), 1, Integer::sum);
-        }
-      }
-      int most = 0;
-      for (Map.Entry<Integer, Integer> kind : counts.entrySet()) {
-        if (kind.getValue() > most) {
-          most = kind.getValue();
-          kinds.put(machine, List.of(kind.getKey()));
-        }
+      Map<Integer, Integer> counts = counts(shop, shop.machines().get(machine).name());
+      if (!counts.isEmpty()) {
+        standing.put(
+            machine,
+            kinds == 1 ? List.of(most(counts)) : counts.keySet().stream().sorted().toList());
       }
     }
-    return kinds.isEmpty() ? Optional.empty() : Optional.of(kinds);
+    return standing.isEmpty() ? Optional.empty() : Optional.of(standing);
+  }
+
+  /** How many vises of each kind stand on a machine, in the order of the rows. */
+  private static Map<Integer, Integer> counts(Shop shop, String machine) {
+    Map<Integer, Integer> counts = new LinkedHashMap<>();
+    for (Standing standing : shop.standing()) {
+      if (standing.machine().name().equals(machine)) {
+        counts.merge(kind(shop, standing.vise().row()), 1, Integer::sum);
+      }
+    }
+    return counts;
+  }
+
+  private static int most(Map<Integer, Integer> counts) {
+    int most = Collections.max(counts.values());
+    return counts.entrySet().stream()
+        .filter(kind -> kind.getValue() == most)
+        .findFirst()
+        .orElseThrow()
+        .getKey();
   }
 
   private static int kind(Shop shop, String name) {
@@ -55,14 +72,17 @@ public final class KeptPlan {
   }
 
   /**
-   * The kind of vise now on each machine, both as indices in {@code shop}. A machine that has left
-   * the shop or the cell is noted and left out; a vise that has left is {@link Wishes#GONE}.
+   * The kinds of vise now on each machine, both as indices in {@code shop}, ascending. A machine
+   * that has left the shop or the cell is noted and left out; a vise that has left is {@link
+   * Wishes#GONE}.
    *
+   * @param most the most kinds that a plan puts on a machine; where it is 1, a machine may stand in
+   *     the file only once
    * @return empty, with every fault listed, if the file cannot be used
    */
-  public static Optional<Map<Integer, List<Integer>>> read(Path file, Shop shop, PrintWriter err)
-      throws UnreadableInput {
-    PlanRows rows = PlanRows.read(FileRead.bytes(file));
+  public static Optional<Map<Integer, List<Integer>>> read(
+      Path file, Shop shop, int most, PrintWriter err) throws UnreadableInput {
+    PlanRows rows = PlanRows.read(FileRead.bytes(file), most > 1);
     if (!rows.faults().isEmpty()) {
       rows.faults().forEach(fault -> err.println(file + ": " + fault));
       err.println("Nothing was written; put the plan to keep right and run again.");
@@ -88,9 +108,16 @@ public final class KeptPlan {
                   + shop.machines().get(machine).name()
                   + "\" changes in any case.");
         }
-        kinds.put(machine, List.of(vise < 0 ? Wishes.GONE : vise));
+        List<Integer> there = kinds.computeIfAbsent(machine, none -> new ArrayList<>());
+        if (most == 1) {
+          there.clear();
+        }
+        if (vise < 0 || !there.contains(vise)) {
+          there.add(vise < 0 ? Wishes.GONE : vise);
+        }
       }
     }
+    kinds.values().forEach(there -> there.sort(null));
     return Optional.of(kinds);
   }
 }

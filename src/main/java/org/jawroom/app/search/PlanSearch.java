@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jawroom.app.output.Progress;
 import org.jawroom.app.run.Solving;
+import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.CellSet;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.plan.Planner;
 import org.jawroom.plan.model.Plan;
@@ -14,13 +16,18 @@ import org.jawroom.plan.model.Wishes;
 import org.jawroom.shop.Shop;
 
 /**
- * Searches for the plan of a shop within a time limit: solves its pairings, then plans.
+ * Searches for the plan of a shop within a time limit: solves its pairings and sets, then plans.
  *
  * @param wishes the demands on the plan; time and listeners are set here
+ * @param kinds the most kinds of vise on a machine
  * @param before the current assignments
  */
 public record PlanSearch(
-    Wishes wishes, Optional<Map<Integer, List<Integer>>> before, int threads, Deadline deadline) {
+    Wishes wishes,
+    int kinds,
+    Optional<Map<Integer, List<Integer>>> before,
+    int threads,
+    Deadline deadline) {
 
   /** The best plan, or the best so far when time runs out; empty if there is none by then. */
   public Optional<CellPlan> of(Shop shop, Progress progress) {
@@ -33,7 +40,10 @@ public record PlanSearch(
   }
 
   private CellPlan plan(Shop shop, Progress progress, Consumer<CellPlan> found) {
-    ShopCell cell = ShopCell.of(shop, Solving.cell(shop, threads, progress));
+    List<CellPairing> pairings = Solving.cell(shop, threads, progress);
+    progress.step("vises side by side");
+    List<CellSet> sets = Solving.sets(shop, pairings, kinds, threads);
+    ShopCell cell = ShopCell.of(shop, pairings, kinds, sets);
     Wishes asked =
         before
             .map(wishes::keeping)

@@ -23,6 +23,7 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
 import org.jawroom.report.card.CardPaper;
+import org.jawroom.report.card.CardStack;
 import org.jawroom.report.card.CheckSheet;
 import org.jawroom.report.card.SetupCards;
 import org.jawroom.report.card.statement.CardSubject;
@@ -294,7 +295,8 @@ public final class CardCommand implements Callable<Integer> {
     }
     PeopleUnit unit = PeopleUnits.of(reading, machine);
     List<CardSubject> cards = CardSubjects.ofSet(settings, outcome);
-    SetupCards.write(output, sheet, settings, outcome, cards, facts(reading, shop, cards, unit));
+    SetupCards.write(
+        output, sheet, settings, CardStack.of(outcome, cards), facts(reading, shop, cards, unit));
     written(
         unit,
         "a page of the table, then " + cards.size() + " cards of two pages",

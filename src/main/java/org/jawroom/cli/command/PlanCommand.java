@@ -8,18 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jawroom.app.input.Input;
-import org.jawroom.app.input.PeopleUnits;
-import org.jawroom.app.input.PrintedNames;
 import org.jawroom.app.output.ExitStatus;
 import org.jawroom.app.output.Progress;
 import org.jawroom.app.run.Facts;
+import org.jawroom.app.run.PlanCards;
 import org.jawroom.app.search.Deadline;
 import org.jawroom.app.search.KeptPlan;
 import org.jawroom.app.search.PlanSearch;
 import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.CellSets;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.cli.option.Budget;
 import org.jawroom.cli.option.CellChoice;
@@ -29,17 +28,12 @@ import org.jawroom.cli.option.VersionLine;
 import org.jawroom.cli.refusal.Foreseen;
 import org.jawroom.cli.refusal.Output;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.plan.model.Wishes;
-import org.jawroom.report.card.CardPaper;
-import org.jawroom.report.card.SetupCards;
-import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.plan.PlanReports;
 import org.jawroom.report.plan.PlanText;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
-import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
@@ -50,7 +44,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code jawroom plan}: one kind of vise for each machine of a cell. */
+/** {@code jawroom plan}: one kind of vise, or a few, for each machine of a cell. */
 @Command(
     name = "plan",
     mixinStandardHelpOptions = true,
@@ -58,7 +52,8 @@ import picocli.CommandLine.Spec;
     modelTransformer = SettingOptions.class,
     sortOptions = false,
     description = {
-      "Chooses one kind of vise, and how many, for each machine, from the vises in the house.",
+      "Chooses one kind of vise, and how many, for each machine, from the vises in the house; with"
+          + " --kinds also several kinds side by side, one vise each.",
       "What counts, in this order: the most pieces of the jobs held; the most machines"
           + " equipped; the most of them with a comfortable margin and a place where the vise"
           + " can be tapped square; the widest openings, added up; the widest jaws, added up;"
@@ -72,6 +67,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "  jawroom plan shop.xlsx",
       "  jawroom plan shop.xlsx --machines \"knee mill; bench mill\" --cards",
+      "  jawroom plan shop.xlsx --kinds 2",
       "  jawroom plan shop.xlsx --buy --budget 5000 --keep reports/plan.csv -o next",
       "",
       "Exit status: 0 done; 1 the tables or the plan to keep were refused; 2 wrong use,"
@@ -79,6 +75,10 @@ import picocli.CommandLine.Spec;
           + " plan within the time limit; 3 a file could not be read or written.",
     })
 public final class PlanCommand implements Callable<Integer> {
+
+  /** A set takes about a millisecond, and so many make a program that is solved in minutes. */
+  private static final long MOST_SETS = 20_000;
+
   @Spec private CommandSpec spec;
 
   @Parameters(
@@ -104,8 +104,18 @@ public final class PlanCommand implements Callable<Integer> {
   private String machines;
 
   @Option(
-      names = "--keep",
+      names = "--kinds",
       order = 3,
+      paramLabel = "K",
+      defaultValue = "1",
+      description =
+          "the most kinds of vise on a table, 1 to 4; of several one vise each, side by side; more"
+              + " than 2 may take minutes (default: ${DEFAULT-VALUE})")
+  private int kinds;
+
+  @Option(
+      names = "--keep",
+      order = 4,
       paramLabel = "PLAN.csv",
       description =
           "what stands where now, instead of the table standing: of equally good plans, choose"
@@ -114,7 +124,7 @@ public final class PlanCommand implements Callable<Integer> {
 
   @Option(
       names = "--buy",
-      order = 4,
+      order = 5,
       description =
           "also choose from what has a price: the cheapest purchase with which the most"
               + " jobs are held")
@@ -122,14 +132,14 @@ public final class PlanCommand implements Callable<Integer> {
 
   @Option(
       names = "--budget",
-      order = 5,
+      order = 6,
       paramLabel = "N",
       description = "the most that may be spent, with --buy (default: no limit)")
   private String budget;
 
   @Option(
       names = "--time-limit",
-      order = 6,
+      order = 7,
       paramLabel = "SECONDS",
       description =
           "the longest time until the files are written; then the best plan found so far is written"
@@ -138,7 +148,7 @@ public final class PlanCommand implements Callable<Integer> {
 
   @Option(
       names = "--cards",
-      order = 7,
+      order = 8,
       description = "also write cards.pdf, the setup cards of the plan")
   private boolean cards;
 
@@ -154,6 +164,11 @@ public final class PlanCommand implements Callable<Integer> {
     if (seconds != null && seconds < 0) {
       throw new ParameterException(
           spec.commandLine(), "--time-limit takes whole seconds from 0 up.");
+    }
+    if (kinds < 1 || kinds > CellSets.MOST_KINDS) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--kinds takes a whole number from 1 to " + CellSets.MOST_KINDS + ".");
     }
     PrintWriter err = spec.commandLine().getErr();
     Reading reading = Input.read(input, SettingOptions.given(spec), err);
@@ -171,16 +186,18 @@ public final class PlanCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     Shop shop = ShopCell.planned(choice.shop(), chosen.get());
-    Optional<Map<Integer, List<Integer>>> before = KeptPlan.standing(shop);
+    Optional<Map<Integer, List<Integer>>> before = KeptPlan.standing(shop, kinds);
     if (keep != null) {
-      before = KeptPlan.read(keep, shop, err);
+      before = KeptPlan.read(keep, shop, kinds, err);
       if (before.isEmpty()) {
         return ExitStatus.REFUSED;
       }
     }
-    Foreseen.plan(shop).check(spec, "take fewer machines with --machines");
+    checkSets(shop);
+    Foreseen.plan(shop, CellSets.most(shop, kinds))
+        .check(spec, "take fewer machines with --machines");
     Optional<CellPlan> plan =
-        new PlanSearch(money.of(Wishes.none()), before, workers, deadline)
+        new PlanSearch(money.of(Wishes.none()), kinds, before, workers, deadline)
             .of(shop, Progress.on(err));
     if (plan.isEmpty()) {
       err.println(
@@ -193,72 +210,31 @@ public final class PlanCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
+  private void checkSets(Shop shop) {
+    long sets = CellSets.most(shop, kinds);
+    if (sets > MOST_SETS) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--kinds "
+              + kinds
+              + " would try up to "
+              + sets
+              + " sets of vises, more than "
+              + MOST_SETS
+              + ". Nothing was written; take fewer kinds, or fewer machines with --machines.");
+    }
+  }
+
   private void publish(Reading reading, CellPlan plan) throws IOException {
     Shop shop = plan.of().shop();
     List<Outcome> outcomes = plan.of().pairings().stream().map(CellPairing::outcome).toList();
     RunFacts facts = Facts.of(reading, shop, outcomes);
-    Optional<byte[]> pdf = cards ? cards(reading, plan, facts) : Optional.empty();
+    Optional<byte[]> pdf =
+        cards
+            ? PlanCards.bytes(reading, plan, facts, spec.commandLine().getErr())
+            : Optional.empty();
     List<Path> written = PlanReports.write(output, plan, facts, pdf);
     PrintWriter out = spec.commandLine().getOut();
     PlanText.lines(plan, facts.unit(), written).forEach(out::println);
-  }
-
-  /**
-   * The setup cards, a page for each machine that gets a vise; a pairing without a card is
-   * reported.
-   */
-  private Optional<byte[]> cards(Reading reading, CellPlan plan, RunFacts facts)
-      throws IOException {
-    Shop shop = plan.of().shop();
-    PrintWriter err = spec.commandLine().getErr();
-    PrintedNames printed = new PrintedNames(reading.origins(), err);
-    List<CardSubject> pages = new ArrayList<>();
-    for (CellPlan.Row row : plan.rows()) {
-      if (row.given().isPresent()) {
-        Outcome outcome = plan.pairing(row).outcome();
-        Optional<String> unreadable =
-            Stream.of(outcome.machine().name(), outcome.vise().name())
-                .filter(name -> !PrintedNames.isReadable(name))
-                .findFirst();
-        if (unreadable.isPresent()) {
-          err.println(
-              "No card for \"" + unreadable.get() + "\": " + PrintedNames.advice(unreadable.get()));
-        } else if (CardSubject.isPossible(outcome)) {
-          Machine machine = printed.of(outcome.machine());
-          Vise vise = printed.of(outcome.vise());
-          List<String> warnings =
-              Facts.warnings(shop.settings(), outcome.machine(), outcome.vise());
-          int count = Math.max(1, plan.sideBySide(row).size());
-          if (count > 1) {
-            pages.add(
-                CardSubject.ofRow(
-                    shop.settings(),
-                    Pairing.solved(shop.settings(), machine, vise),
-                    count,
-                    warnings));
-          } else {
-            CardSubject.of(shop.settings(), machine, vise, warnings).ifPresent(pages::add);
-          }
-        } else {
-          err.println(
-              "No card for \""
-                  + outcome.vise().name()
-                  + "\" on \""
-                  + outcome.machine().name()
-                  + "\": it stands there for its jobs only, each in its own place; see the sheet"
-                  + " Jobs.");
-        }
-      }
-    }
-    // They are printed together, so all have the same paper; each has its machine's unit.
-    CardPaper paper = CardPaper.of(facts.unit());
-    return pages.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            SetupCards.bytes(
-                paper,
-                shop.settings(),
-                pages,
-                machine -> facts.in(PeopleUnits.of(reading, machine))));
   }
 }

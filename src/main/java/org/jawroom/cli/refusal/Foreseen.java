@@ -29,6 +29,8 @@ public record Foreseen(String what, long pairings, long bytes, long heap) {
   private static final long HEAP_OF_PAGE_BYTE = 12;
   private static final long HEAP_OF_PLANNED_PAIRING = 4_000;
   private static final long HEAP_OF_PLANNED_JOB = 500;
+  private static final long HEAP_OF_PLANNED_SET = 4_000;
+  private static final long HEAP_OF_JOB_OF_SET = 1_000;
   private static final long BYTES_OF_DRAWING = 100_000;
   private static final long HEAP_OF_DRAWING = 400_000;
 
@@ -52,9 +54,17 @@ public record Foreseen(String what, long pairings, long bytes, long heap) {
     return new Foreseen("The page", pairings(shop), bytes, BASE + bytes * HEAP_OF_PAGE_BYTE);
   }
 
-  public static Foreseen plan(Shop shop) {
-    long each = HEAP_OF_PLANNED_PAIRING + HEAP_OF_PLANNED_JOB * shop.jobs().size();
-    return new Foreseen("The plan", pairings(shop), 0, BASE + pairings(shop) * each);
+  /**
+   * A plan.
+   *
+   * @param sets the most sets of several kinds that are tried
+   */
+  public static Foreseen plan(Shop shop, long sets) {
+    int jobs = shop.jobs().size();
+    long each = HEAP_OF_PLANNED_PAIRING + HEAP_OF_PLANNED_JOB * jobs;
+    long eachSet = HEAP_OF_PLANNED_SET + HEAP_OF_JOB_OF_SET * jobs;
+    return new Foreseen(
+        "The plan", pairings(shop), 0, BASE + pairings(shop) * each + sets * eachSet);
   }
 
   /** {@code most} drawings in the workbook, or one for each pairing if there are fewer. */

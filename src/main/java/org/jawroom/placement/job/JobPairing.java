@@ -15,6 +15,7 @@ import org.jawroom.clearance.obstacle.SweptParts;
 import org.jawroom.clearance.part.JobPart;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.bolting.Footprint;
 import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.placement.bolting.PreparedVise;
@@ -239,14 +240,17 @@ public final class JobPairing {
 
   private Optional<JobOutcome> heldInRow(Job job, Beside row) {
     JobChecks checks = JobChecks.of(settings, machine, vise, row.others(), job, certainty);
-    if (!checks.shortfalls().isEmpty() || !row.leavesRoom(vise, job)) {
+    Place place = row.place();
+    Rectangle part = Footprint.part(vise, job, row.stand().handleTo());
+    if (!checks.shortfalls().isEmpty()
+        || prepared.reach().shortfall(part, place.x(), place.y()) > 0
+        || !row.leavesRoom(vise, job)) {
       return Optional.empty();
     }
     List<Region> own =
         regions(job).stream().filter(region -> isRegion(row.stand(), region)).toList();
-    Place place = row.place();
     return candidates(job, own).stream()
-        .filter(seat -> seat.space().isClear(0, row.window()) && seat.shortfall(place) == 0)
+        .filter(seat -> seat.space().isClear(0, row.window()))
         .findFirst()
         .map(seat -> Optional.of(model.description().of(seat, place)))
         .map(found -> attempt(checks, found, List.of()))

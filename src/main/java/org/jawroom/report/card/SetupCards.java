@@ -3,7 +3,6 @@ package org.jawroom.report.card;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -55,46 +54,30 @@ public final class SetupCards {
   public static void write(
       Path file, CardPaper paper, Settings settings, List<CardSubject> cards, RunFacts run)
       throws IOException {
-    byte[] bytes = bytes(paper, settings, cards, machine -> run);
+    byte[] bytes = bytes(paper, settings, List.of(CardStack.of(cards)), machine -> run);
     AtomicFiles.publish(destination(file), out -> out.write(bytes));
   }
 
   /**
-   * Writes the card of a set: a page of the whole table, then the cards of its vises from left to
-   * right.
+   * Writes the cards of one table.
    *
-   * @param set one that fits
-   * @param cards of its vises
+   * @param stack its cards
    */
   public static void write(
-      Path file,
-      CardPaper paper,
-      Settings settings,
-      SetOutcome set,
-      List<CardSubject> cards,
-      RunFacts run)
+      Path file, CardPaper paper, Settings settings, CardStack stack, RunFacts run)
       throws IOException {
-    byte[] bytes = bytes(paper, settings, Optional.of(set), cards, machine -> run);
+    byte[] bytes = bytes(paper, settings, List.of(stack), machine -> run);
     AtomicFiles.publish(destination(file), out -> out.write(bytes));
   }
 
   /**
    * Returns the bytes of the document.
    *
+   * @param stacks the cards of each table; at least one card in all
    * @param runs the facts of the run for each machine, in the unit for that machine
    */
   public static byte[] bytes(
-      CardPaper paper, Settings settings, List<CardSubject> cards, Function<Machine, RunFacts> runs)
-      throws IOException {
-    return bytes(paper, settings, Optional.empty(), cards, runs);
-  }
-
-  private static byte[] bytes(
-      CardPaper paper,
-      Settings settings,
-      Optional<SetOutcome> set,
-      List<CardSubject> cards,
-      Function<Machine, RunFacts> runs)
+      CardPaper paper, Settings settings, List<CardStack> stacks, Function<Machine, RunFacts> runs)
       throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDDocumentInformation information = new PDDocumentInformation();
@@ -103,30 +86,32 @@ public final class SetupCards {
       document.getDocumentCatalog().setLanguage("en");
       PdfFaces faces = new PdfFaces(document);
       Letters letters = new Letters(faces);
-      if (set.isPresent()) {
-        RunFacts run = runs.apply(set.get().machine());
-        Picture picture =
-            SetPicture.bare(run.unit(), settings, set.get(), TABLE_WIDTH, TABLE_HEIGHT);
-        CardPage.add(
-            document, letters, paper, SetPage.of(set.get(), settings, run), faces.form(picture));
-      }
-      for (CardSubject card : cards) {
-        Machine machine = card.machine();
-        RunFacts run = runs.apply(machine);
-        CardFacts facts = CardFacts.of(card, run);
-        information.setProducer("jawroom " + run.toolVersion());
-        Picture picture =
-            PairingDrawing.bare(
-                run.unit(),
-                settings,
-                card.placed(),
-                card.layout(),
-                facts.tape().stream().map(TapeRange::best).toList(),
-                card.row().map(CardRow::beside).orElse(List.of()),
-                PICTURE_WIDTH,
-                PICTURE_HEIGHT);
-        PDFormXObject form = faces.form(picture);
-        CardPage.add(document, letters, paper, facts, form);
+      for (CardStack stack : stacks) {
+        if (stack.set().isPresent()) {
+          SetOutcome set = stack.set().get();
+          RunFacts run = runs.apply(set.machine());
+          Picture picture = SetPicture.bare(run.unit(), settings, set, TABLE_WIDTH, TABLE_HEIGHT);
+          CardPage.add(
+              document, letters, paper, SetPage.of(set, settings, run), faces.form(picture));
+        }
+        for (CardSubject card : stack.cards()) {
+          Machine machine = card.machine();
+          RunFacts run = runs.apply(machine);
+          CardFacts facts = CardFacts.of(card, run);
+          information.setProducer("jawroom " + run.toolVersion());
+          Picture picture =
+              PairingDrawing.bare(
+                  run.unit(),
+                  settings,
+                  card.placed(),
+                  card.layout(),
+                  facts.tape().stream().map(TapeRange::best).toList(),
+                  card.row().map(CardRow::beside).orElse(List.of()),
+                  PICTURE_WIDTH,
+                  PICTURE_HEIGHT);
+          PDFormXObject form = faces.form(picture);
+          CardPage.add(document, letters, paper, facts, form);
+        }
       }
       return PdfFile.bytes(document);
     }

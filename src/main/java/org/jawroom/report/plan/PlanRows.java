@@ -2,6 +2,7 @@ package org.jawroom.report.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
@@ -19,7 +20,7 @@ import org.jawroom.report.format.PlainText;
 public record PlanRows(List<Row> rows, List<String> faults) {
 
   /**
-   * One machine.
+   * A machine with a kind of vise.
    *
    * @param vise empty if the machine has none
    */
@@ -30,16 +31,20 @@ public record PlanRows(List<Row> rows, List<String> faults) {
     faults = List.copyOf(faults);
   }
 
-  /** Reads a whole file: UTF-8 with or without byte order mark, commas, RFC 4180. */
-  public static PlanRows read(byte[] file) {
+  /**
+   * Reads a whole file: UTF-8 with or without byte order mark, commas, RFC 4180.
+   *
+   * @param several whether a machine may have several rows, each with another vise
+   */
+  public static PlanRows read(byte[] file, boolean several) {
     try {
-      return of(PairingRows.records(file));
+      return of(PairingRows.records(file), several);
     } catch (UnreadablePairings wrong) {
       return new PlanRows(List.of(), List.of(wrong.getMessage()));
     }
   }
 
-  private static PlanRows of(List<CSVRecord> records) {
+  private static PlanRows of(List<CSVRecord> records, boolean several) {
     if (records.isEmpty()) {
       return new PlanRows(List.of(), List.of("it is empty"));
     }
@@ -48,7 +53,7 @@ public record PlanRows(List<Row> rows, List<String> faults) {
     int machine = column(header, PlanCsv.MACHINE, faults);
     int vise = column(header, PlanCsv.VISE, faults);
     List<Row> rows = new ArrayList<>();
-    Map<String, Long> seen = new HashMap<>();
+    Map<String, Map<String, Long>> seen = new HashMap<>();
     for (CSVRecord cells :
         faults.isEmpty() ? records.subList(1, records.size()) : List.<CSVRecord>of()) {
       if (cells.size() == 1 && cells.get(0).isEmpty()) {
@@ -60,7 +65,9 @@ public record PlanRows(List<Row> rows, List<String> faults) {
         continue;
       }
       Row row = new Row(cells.get(machine).strip(), cells.get(vise).strip());
-      Long before = seen.putIfAbsent(row.machine(), cells.getRecordNumber());
+      Map<String, Long> there = seen.computeIfAbsent(row.machine(), none -> new LinkedHashMap<>());
+      Long before = before(there, row.vise(), several);
+      there.putIfAbsent(row.vise(), cells.getRecordNumber());
       if (row.machine().isEmpty()) {
         faults.add(
             where + ", column " + PlanCsv.MACHINE + ": is blank; what belongs here is a name");
@@ -71,6 +78,9 @@ public record PlanRows(List<Row> rows, List<String> faults) {
                 + PlanCsv.MACHINE
                 + ": \""
                 + PlainText.forTerminal(row.machine())
+                + (several && !row.vise().isEmpty()
+                    ? "\" with \"" + PlainText.forTerminal(row.vise())
+                    : "")
                 + "\" stands in row "
                 + before
                 + " already");
@@ -78,6 +88,16 @@ public record PlanRows(List<Row> rows, List<String> faults) {
       rows.add(row);
     }
     return new PlanRows(rows, faults);
+  }
+
+  /**
+   * The row that a row with that vise would contradict or repeat; null if there is none.
+   *
+   * @param there the vises of the rows of the same machine so far, first row first
+   */
+  private static Long before(Map<String, Long> there, String vise, boolean several) {
+    boolean isAlone = !several || vise.isEmpty() || there.containsKey("");
+    return isAlone ? there.values().stream().findFirst().orElse(null) : there.get(vise);
   }
 
   private static int column(CSVRecord header, String name, List<String> faults) {

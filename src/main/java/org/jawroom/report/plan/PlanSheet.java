@@ -2,13 +2,17 @@ package org.jawroom.report.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.CellSet;
 import org.jawroom.cell.ShopCell;
 import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.plan.model.Purchase;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.Finding;
@@ -59,12 +63,20 @@ final class PlanSheet {
   }
 
   private String title() {
-    return plan.plan().isProven() ? "Plan: no better plan exists" : "Plan: a better plan may exist";
+    if (!plan.plan().isProven()) {
+      return "Plan: a better plan may exist";
+    }
+    return plan.of().kinds() == 1
+        ? "Plan: no better plan exists"
+        : "Plan: no better plan exists of what was tried";
   }
 
   private String remark() {
     List<String> sentences = new ArrayList<>();
     sentences.add(words.statement());
+    if (!words.notCovered().isEmpty()) {
+      sentences.add(words.notCovered());
+    }
     if (!words.advice().isEmpty()) {
       sentences.add(words.advice());
     }
@@ -83,6 +95,13 @@ final class PlanSheet {
   }
 
   private void entry(CellPlan.Row row) {
+    Optional<CellSet> set = plan.set(row);
+    if (set.isPresent()) {
+      for (int at = 0; at < set.get().row().stands().size(); at++) {
+        entry(row, set.get(), at);
+      }
+      return;
+    }
     list.entry();
     list.text(plan.machine(row).name());
     if (row.given().isEmpty()) {
@@ -104,6 +123,32 @@ final class PlanSheet {
     list.text(words.bought(row));
     price(row.cost());
     list.text(mind(row, pairing));
+  }
+
+  /** A vise of several kinds; what is to be said of all of them stands with the first. */
+  private void entry(CellPlan.Row row, CellSet set, int at) {
+    SetOutcome.Stand stand = set.row().stands().get(at);
+    Recommendation place = stand.place();
+    Finding finding = Finding.of(stand.placed());
+    list.entry();
+    list.text(plan.machine(row).name(), at == 0 ? styles.entry() : styles.repeated());
+    list.text(finding.sign() + " " + stand.vise().name(), styles.entry(finding));
+    list.number(1, "0");
+    list.length(place.margin(), Rounding.DOWN);
+    list.text(place.limit().map(Words::limit).orElse("nothing listed to hit"));
+    list.text(String.join("\n", words.where(set, at)));
+    list.text(
+        set.held().get(at).stream().map(job -> job.job().name()).collect(Collectors.joining("; ")));
+    boolean isMachine = at == 0 && row.boughtMachine();
+    boolean isVise = plan.isBought(row, stand.vise());
+    list.text(PlanWords.bought(isMachine, isVise ? 1 : 0));
+    price((isMachine ? row.machineCost() : 0) + (isVise ? plan.price(stand.vise()) : 0));
+    list.text(
+        at > 0
+            ? ""
+            : Stream.concat(words.minds(set).stream(), Stream.of(change(row)))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; ")));
   }
 
   private String mind(CellPlan.Row row, CellPairing pairing) {

@@ -37,6 +37,9 @@ public final class PlanText {
     text.purchases();
     text.jobs();
     text.add(0, text.words.statement());
+    if (!text.words.notCovered().isEmpty()) {
+      text.add(0, text.words.notCovered());
+    }
     if (!text.words.advice().isEmpty()) {
       text.add(0, text.words.advice());
     }
@@ -62,6 +65,10 @@ public final class PlanText {
     StringBuilder line = new StringBuilder(plan.machine(row).name()).append(": ");
     if (row.given().isEmpty()) {
       line.append("none, ").append(words.bare(row));
+    } else if (plan.set(row).isPresent()) {
+      line.append(words.vise(row)).append(", ").append(words.margin(row));
+      append(line, words.verdict(plan.set(row).get()));
+      append(line, words.bought(row).isEmpty() ? "" : "buy " + words.bought(row));
     } else {
       CellPairing pairing = plan.pairing(row);
       line.append(words.vise(row)).append(", ").append(words.margin(row));

@@ -2,23 +2,28 @@ package org.jawroom.report.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
+import org.jawroom.cell.CellSet;
 import org.jawroom.cell.ShopCell;
+import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.SideBySide;
+import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.space.Place;
 import org.jawroom.plan.model.Plan;
 import org.jawroom.plan.model.Purchase;
 import org.jawroom.plan.model.Unheld;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.set.SetWords;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.JobWords;
@@ -46,8 +51,24 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     return plan.plan().isProven() ? "" : "Give it more time: a greater --time-limit, or none.";
   }
 
-  /** {@code 2 × toolroom 80}. */
+  /**
+   * What the proof does not cover where several kinds may stand on a table; empty where one may.
+   */
+  String notCovered() {
+    return plan.of().kinds() == 1
+        ? ""
+        : "Not covered: of several kinds on a table one vise each was tried, in one row, the one with"
+            + " the most to spare; in another row they might hold more jobs.";
+  }
+
+  /** {@code 2 × toolroom 80}; of several kinds {@code plain 125 + toolroom 80 side by side}. */
   String vise(CellPlan.Row row) {
+    Optional<CellSet> set = plan.set(row);
+    if (set.isPresent()) {
+      return set.get().row().stands().stream()
+          .map(stand -> stand.vise().name())
+          .collect(Collectors.joining(" + ", "", " side by side"));
+    }
     int count = row.given().orElseThrow().count();
     String name = plan.pairing(row).outcome().vise().name();
     return count == 1 ? name : count + times + name;
@@ -63,8 +84,18 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     };
   }
 
-  /** {@code 12.3 mm to spare}; with several vises on the table, the margin of one alone. */
+  /**
+   * {@code 12.3 mm to spare}; with several vises of a kind, the margin of one alone; of several
+   * kinds the least of margins and gaps beyond the spacing.
+   */
   String margin(CellPlan.Row row) {
+    Optional<CellSet> set = plan.set(row);
+    if (set.isPresent()) {
+      return unit.text(set.get().row().least().orElseThrow(), Rounding.DOWN)
+          + " "
+          + unit.word()
+          + " or more to spare";
+    }
     return (row.given().orElseThrow().count() > 1 ? "one alone " : "") + margin(plan.pairing(row));
   }
 
@@ -99,6 +130,21 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     if (!pairing.outcome().inDoubt().isEmpty()) {
       words.add("in doubt");
     }
+    return String.join(", ", words);
+  }
+
+  /** The verdict of a row of several kinds, and what is to be said of its places. */
+  String verdict(CellSet set) {
+    List<String> words = new ArrayList<>();
+    if (set.row().stands().stream().anyMatch(stand -> !stand.handRoom())) {
+      words.add(Finding.AWKWARD.brief());
+    }
+    set.row().stands().stream()
+        .flatMap(stand -> stand.placed().caveats().stream())
+        .distinct()
+        .sorted()
+        .map(CaveatWords::ofRow)
+        .forEach(words::add);
     return String.join(", ", words);
   }
 
@@ -148,6 +194,30 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     return lines;
   }
 
+  /** Where one of several kinds stands, one line for each step; 0 the leftmost. */
+  List<String> where(CellSet set, int at) {
+    SetOutcome row = set.row();
+    SetOutcome.Stand stand = row.stands().get(at);
+    List<String> lines = new ArrayList<>();
+    boolean alongX = row.machine().slots().direction() == Axis.X;
+    lines.add(
+        "no. "
+            + (at + 1)
+            + " of "
+            + row.stands().size()
+            + (alongX ? " from the left" : " from the front"));
+    lines.addAll(
+        new TapeWords(unit, row.machine(), stand.vise())
+            .of(stand.place(), row.least().orElseThrow()));
+    stand.nextGap().ifPresent(gap -> lines.add(unit.brief(gap, Rounding.DOWN) + " to the next"));
+    return lines;
+  }
+
+  /** What must be minded of several kinds side by side. */
+  List<String> minds(CellSet set) {
+    return new SetWords(unit, plan.of().shop().settings()).minds(set.row());
+  }
+
   /** What to know if several vises stand on the table; empty for one. */
   String several(CellPlan.Row row) {
     return row.given().orElseThrow().count() > 1
@@ -168,20 +238,29 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     return plan.isChanged(row)
         .map(
             changed ->
-                changed
-                    ? "changed, was " + plan.wasThere(row).orElse("without any of these vises")
-                    : row.given().isPresent() ? "as it is" : "")
+                changed ? "changed, was " + before(row) : row.given().isPresent() ? "as it is" : "")
         .orElse("");
+  }
+
+  private String before(CellPlan.Row row) {
+    List<String> kinds = plan.wasThere(row);
+    return kinds.isEmpty() ? "without any of these vises" : String.join(" + ", kinds);
   }
 
   /** What is bought for a machine; empty if nothing is. */
   String bought(CellPlan.Row row) {
-    if (!row.boughtMachine() && !row.boughtVise()) {
-      return "";
+    return bought(row.boughtMachine(), row.boughtVises().size());
+  }
+
+  static String bought(boolean machine, int vises) {
+    List<String> words = new ArrayList<>();
+    if (machine) {
+      words.add("the machine");
     }
-    return row.boughtMachine() && row.boughtVise()
-        ? "the machine and a vise"
-        : row.boughtMachine() ? "the machine" : "a vise";
+    if (vises > 0) {
+      words.add(vises == 1 ? "a vise" : vises + " vises");
+    }
+    return String.join(" and ", words);
   }
 
   /** {@code 2 × plain 160}. */

@@ -2,6 +2,7 @@ package org.jawroom.report.plan;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.jawroom.cell.CellPlan;
@@ -32,6 +33,13 @@ public final class PlanWorkbook {
           "A purchase serves as planned only if the thing bought is as its row says: measure it"
               + " when it comes, and plan again.");
 
+  private static final List<String> OF_SEVERAL =
+      List.of(
+          "Of several kinds on one table a job counts as held only where its vise stands in the row,"
+              + " with the part kept the spacing away from the other vises. These are taken to be"
+              + " bare: parts in two vises at once, and tools that reach over to the next vise, are"
+              + " yours to watch.");
+
   private PlanWorkbook() {}
 
   /** Writes the workbook; does not close {@code out}. */
@@ -46,6 +54,10 @@ public final class PlanWorkbook {
       PlanJobsSheet.add(book, styles, plan, limits);
     }
     InputsSheet.add(book, styles, facts, limits);
-    CautionsSheet.add(book, styles, CAUTIONS);
+    List<String> cautions = new ArrayList<>(CAUTIONS);
+    if (plan.of().kinds() > 1) {
+      cautions.addAll(1, OF_SEVERAL);
+    }
+    CautionsSheet.add(book, styles, cautions);
   }
 }

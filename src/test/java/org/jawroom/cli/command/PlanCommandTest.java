@@ -246,7 +246,7 @@ class PlanCommandTest {
     Shop shop = ShopCell.planned(read, read.machines());
     Deadline deadline = new Deadline(() -> 600_000, 600_000);
     CellPlan plan =
-        new PlanSearch(Wishes.none(), Optional.empty(), 2, deadline)
+        new PlanSearch(Wishes.none(), 1, Optional.empty(), 2, deadline)
             .of(shop, Progress.on(new PrintWriter(err)))
             .orElseThrow();
     List<Outcome> outcomes = plan.of().pairings().stream().map(CellPairing::outcome).toList();

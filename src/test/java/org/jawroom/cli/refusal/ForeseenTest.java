@@ -65,7 +65,10 @@ class ForeseenTest {
   @Test
   void memory_growsWithWhatIsAskedFor() {
     Shop shop = BigShop.shop(3, 4, 1);
-    assertEquals(12, Foreseen.plan(shop).pairings());
+    assertEquals(12, Foreseen.plan(shop, 0).pairings());
+    assertEquals(
+        10 * (4_000 + 1_000 * shop.jobs().size()),
+        Foreseen.plan(shop, 10).heap() - Foreseen.plan(shop, 0).heap());
     assertEquals(12 * 100_000, Foreseen.drawings(shop, 60).bytes());
     assertEquals(5 * 100_000, Foreseen.drawings(shop, 5).bytes());
     assertTrue(Foreseen.page(shop, 1_000_000).heap() > 12_000_000);

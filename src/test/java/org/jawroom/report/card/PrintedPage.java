@@ -24,7 +24,8 @@ record PrintedPage(String text, List<TextPosition> letters, PDRectangle sheet, L
 
   static byte[] bytes(CardPaper paper, List<CardSubject> explanations, RunFacts run)
       throws IOException {
-    return SetupCards.bytes(paper, Settings.DEFAULTS, explanations, machine -> run);
+    return SetupCards.bytes(
+        paper, Settings.DEFAULTS, List.of(CardStack.of(explanations)), machine -> run);
   }
 
   static List<PrintedPage> of(byte[] pdf) throws IOException {
