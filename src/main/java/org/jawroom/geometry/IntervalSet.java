@@ -2,7 +2,6 @@ package org.jawroom.geometry;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 
@@ -54,13 +53,14 @@ public final class IntervalSet {
       ends[count + 1] = centre + shift + half;
       count += 2;
     }
-    return new IntervalSet(count == ends.length ? ends : Arrays.copyOf(ends, count));
+    return new IntervalSet(cut(ends, count));
   }
 
   /** The points of any of the given intervals. */
-  public static IntervalSet union(Collection<Interval> intervals) {
-    List<Interval> rising = new ArrayList<>(intervals);
-    if (!isRising(rising)) {
+  public static IntervalSet union(List<Interval> intervals) {
+    List<Interval> rising = intervals;
+    if (!isRising(intervals)) {
+      rising = new ArrayList<>(intervals);
       rising.sort(Comparator.comparingLong(Interval::lo));
     }
     long[] ends = new long[2 * rising.size()];
@@ -73,7 +73,11 @@ public final class IntervalSet {
         ends[count++] = interval.hi();
       }
     }
-    return new IntervalSet(Arrays.copyOf(ends, count));
+    return new IntervalSet(cut(ends, count));
+  }
+
+  private static long[] cut(long[] ends, int count) {
+    return count == ends.length ? ends : Arrays.copyOf(ends, count);
   }
 
   private static boolean isRising(List<Interval> intervals) {

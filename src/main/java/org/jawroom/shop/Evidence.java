@@ -33,7 +33,9 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
    * as needed: one too many only asks for another look.
    */
   public List<Measurand> suspects(Machine machine, Vise vise) {
-    return suspects.stream().filter(one -> one.isOf(machine.name(), vise.row())).toList();
+    return suspects.isEmpty()
+        ? suspects
+        : suspects.stream().filter(one -> one.isOf(machine.name(), vise.row())).toList();
   }
 
   /** The same with the suspects of one row under another name, too, by which it is printed. */
@@ -61,6 +63,9 @@ public record Evidence(List<Measurand> suspects, List<Check> agreeing) {
    */
   public Optional<String> checked(
       long clearance, Machine machine, Vise vise, Orientation turn, long x, long y) {
+    if (agreeing.isEmpty()) {
+      return Optional.empty();
+    }
     List<Check> own =
         agreeing.stream()
             .filter(

@@ -48,6 +48,10 @@ public final class SweptParts {
   private final boolean[] meetsTable;
   private final boolean[] someMeetTable;
   private final int onlyLoading;
+  private final boolean everEmpty;
+
+  /** See {@link #core}; computed on first use, by any thread, always with the same result. */
+  private SweptParts core;
 
   private SweptParts(List<Part> all, Interval openings, boolean tolerant, boolean core) {
     this.all = all;
@@ -64,6 +68,7 @@ public final class SweptParts {
     this.onlyLoading = fill(core);
     this.reachesBare = reaches(rows, false);
     this.reaches = reaches(rows, true);
+    this.everEmpty = all.stream().anyMatch(SweptParts::isEverEmpty);
   }
 
   public static SweptParts of(List<Part> parts, Interval openings) {
@@ -96,7 +101,10 @@ public final class SweptParts {
    * clear at no opening.
    */
   public SweptParts core() {
-    return new SweptParts(all, openings, tolerant, true);
+    if (core == null) {
+      core = new SweptParts(all, openings, tolerant, true);
+    }
+    return core;
   }
 
   /**
@@ -104,11 +112,16 @@ public final class SweptParts {
    * can only look clearer than it is.
    */
   public SweptParts neverEmpty() {
-    List<Part> kept =
-        all.stream()
-            .filter(part -> !part.u().closed().isReversed() && !part.u().open().isReversed())
-            .toList();
-    return kept.size() == all.size() ? this : new SweptParts(kept, openings, tolerant, false);
+    if (!everEmpty) {
+      return this;
+    }
+    List<Part> kept = all.stream().filter(part -> !isEverEmpty(part)).toList();
+    return new SweptParts(kept, openings, tolerant, false);
+  }
+
+  /** Whether it is empty with the jaws closed or open, and so over some openings. */
+  private static boolean isEverEmpty(Part part) {
+    return part.u().closed().isReversed() || part.u().open().isReversed();
   }
 
   /** The same for a vise that may stand off by up to {@code off} along u and along v. */

@@ -18,6 +18,7 @@ import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.geometry.Rectangle;
+import org.jawroom.placement.bolting.slot.Anchors;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Bolt;
@@ -37,6 +38,7 @@ public final class PreparedVise {
   private final List<Long> threads;
   private final SweptParts clamped;
   private final List<SweptParts[]> bolted = new ArrayList<>();
+  private final List<Anchors[]> anchors = new ArrayList<>();
   private final boolean[] blankMounts;
   private final boolean[] openMounts;
   private final long[] narrowestHoles;
@@ -72,6 +74,14 @@ public final class PreparedVise {
                           ? body
                           : withBolts(vise.mounts().get(i), thread))
               .toArray(SweptParts[]::new));
+      anchors.add(
+          IntStream.range(0, blankMounts.length)
+              .mapToObj(
+                  i ->
+                      narrowestHoles[i] < thread
+                          ? null
+                          : Anchors.ofBolts(vise.mounts().get(i), thread, certainty))
+              .toArray(Anchors[]::new));
     }
     this.clamped =
         vise.hasClampMount() && Footprint.baseAlongU(vise).isPresent()
@@ -152,9 +162,22 @@ public final class PreparedVise {
    * @throws IllegalArgumentException for any other diameter
    */
   SweptParts bolted(int mountIndex, long thread) {
+    return bolted.get(indexOf(thread))[mountIndex];
+  }
+
+  /**
+   * The bolts of a mount, as places of its anchors.
+   *
+   * @param thread one of the diameters it was prepared for, no wider than any hole of the mount
+   */
+  Anchors anchors(int mountIndex, long thread) {
+    return anchors.get(indexOf(thread))[mountIndex];
+  }
+
+  private int indexOf(long thread) {
     for (int i = 0; i < threads.size(); i++) {
       if (threads.get(i) == thread) {
-        return bolted.get(i)[mountIndex];
+        return i;
       }
     }
     throw new IllegalArgumentException("not prepared for thread " + thread);

@@ -110,12 +110,10 @@ public record Region(
     return places.meet(within).map(left -> FreeSpace.of(left, obstacles(openings)));
   }
 
-  /** The free space of settable positions within a rectangle; empty if there are none. */
-  public Optional<FreeSpace> settableSpace(
-      PreparedMachine machine, Interval openings, Rectangle within) {
+  /** The free space of settable positions; empty if there are none. */
+  public Optional<FreeSpace> settableSpace(PreparedMachine machine, Interval openings) {
     return settable(machine)
-        .flatMap(held -> held.meet(within))
-        .map(held -> FreeSpace.tapped(held, obstacles(openings), machine.settings().tapRoom()));
+        .map(held -> space(openings).tapped(held, machine.settings().tapRoom()));
   }
 
   private Obstacles obstacles(Interval openings) {

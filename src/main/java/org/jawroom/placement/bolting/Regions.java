@@ -36,11 +36,17 @@ public final class Regions {
   private final PreparedMachine machine;
   private final PreparedVise vise;
   private final SweptGuards guards;
+  private final List<Orientation> turns = new ArrayList<>(Orientation.ALL.size());
 
   private Regions(PreparedMachine machine, PreparedVise vise, SweptGuards guards) {
     this.machine = machine;
     this.vise = vise;
     this.guards = guards;
+    for (Orientation turn : Orientation.ALL) {
+      if (vise.allows(turn) && machine.allows(turn)) {
+        turns.add(turn);
+      }
+    }
   }
 
   public static List<Region> of(
@@ -67,14 +73,12 @@ public final class Regions {
       return;
     }
     Optional<Anchors> anchors =
-        complete
-            ? Optional.of(Anchors.ofBolts(mount, thread.getAsLong(), machine.certainty()))
-            : Optional.empty();
+        complete ? Optional.of(vise.anchors(index, thread.getAsLong())) : Optional.empty();
     Fastening fastening =
         new Fastening(
             index, mount.name(), false, complete ? thread : OptionalLong.empty(), anchors);
     SweptParts parts = complete ? vise.bolted(index, thread.getAsLong()) : vise.body();
-    for (Orientation turn : turns()) {
+    for (Orientation turn : turns) {
       add(turn, fastening, Region.EVERYWHERE, parts, regions);
     }
   }
@@ -99,7 +103,7 @@ public final class Regions {
     Fastening fastening =
         new Fastening(index, Fastening.CLAMPS, true, OptionalLong.empty(), anchors);
     SweptParts parts = complete ? vise.clamped() : vise.body();
-    for (Orientation turn : turns()) {
+    for (Orientation turn : turns) {
       Optional<Rectangle> onTable =
           complete
               ? Overhang.clamped(
@@ -113,16 +117,6 @@ public final class Regions {
   private boolean tooShortForClamps(long thread) {
     return Slotted.length(machine.machine()) < 2 * thread
         || machine.settings().clampRoom() < 2 * thread;
-  }
-
-  private List<Orientation> turns() {
-    List<Orientation> allowed = new ArrayList<>(Orientation.ALL.size());
-    for (Orientation turn : Orientation.ALL) {
-      if (vise.allows(turn) && machine.allows(turn)) {
-        allowed.add(turn);
-      }
-    }
-    return allowed;
   }
 
   private void add(

@@ -1,9 +1,7 @@
 package org.jawroom.placement.opening;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.jawroom.clearance.obstacle.Obstacles;
@@ -35,10 +33,9 @@ public final class OpeningSearch {
   /** The widest range for which some position is clear; ties go to the least start. */
   public static OpeningRange widest(List<Region> regions, Interval full) {
     OpeningRange best = OpeningRange.EMPTY;
-    Map<SweptParts, SweptParts> cores = new HashMap<>();
     for (Region each : regions) {
       Region region = withoutPartlyEmpty(each);
-      Obstacles core = core(region, full, cores);
+      Obstacles core = core(region, full);
       if (FreeSpace.belowZero(region.places(), core).isClear(0, Window.EVERYWHERE)) {
         best = widest(region, region.places(), 0, best);
       }
@@ -51,12 +48,12 @@ public final class OpeningSearch {
       List<Region> regions, PreparedMachine machine, Interval full) {
     long tap = machine.settings().tapRoom();
     OpeningRange best = OpeningRange.EMPTY;
-    Map<SweptParts, SweptParts> cores = new HashMap<>();
     for (Region each : regions) {
       Region region = withoutPartlyEmpty(each);
       Optional<Strips> places = region.settable(machine);
       if (places.isPresent()
-          && FreeSpace.tapped(places.get(), core(region, full, cores), tap)
+          && FreeSpace.of(region.places(), core(region, full))
+              .tapped(places.get(), tap)
               .isClear(0, Window.EVERYWHERE)) {
         best = widest(region, places.get(), tap, best);
       }
@@ -73,9 +70,8 @@ public final class OpeningSearch {
     return parts == region.swept() ? region : region.with(parts);
   }
 
-  private static Obstacles core(Region region, Interval full, Map<SweptParts, SweptParts> cores) {
-    SweptParts core = cores.computeIfAbsent(region.swept().over(full), SweptParts::core);
-    return Obstacles.of(core, region.guards(), region.turn());
+  private static Obstacles core(Region region, Interval full) {
+    return Obstacles.of(region.swept().over(full).core(), region.guards(), region.turn());
   }
 
   private static OpeningRange widest(Region region, Strips held, long tap, OpeningRange bestSoFar) {

@@ -22,8 +22,10 @@ import org.jawroom.placement.search.BestPlace;
 import org.jawroom.placement.search.Candidate;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
+import org.jawroom.placement.space.FreeSpace;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
+import org.jawroom.placement.space.Strips;
 import org.jawroom.placement.space.Window;
 import org.jawroom.shop.machine.Sides;
 
@@ -153,14 +155,15 @@ public final class Inspection {
     if (!recommended.settable()) {
       return Optional.of(own.space(recommended.openings()).play(place, allowed));
     }
+    Strips strips = own.settable(machine).orElseThrow();
     Rectangle settable =
-        own.settable(machine).orElseThrow().rectangles().stream()
+        strips.rectangles().stream()
             .filter(strip -> strip.contains(place.x(), place.y()))
             .findFirst()
             .flatMap(allowed::meet)
             .orElseThrow();
-    return own.settableSpace(machine, recommended.openings(), Region.EVERYWHERE)
-        .map(space -> space.play(place, settable));
+    FreeSpace free = own.space(recommended.openings()).tapped(strips, machine.settings().tapRoom());
+    return Optional.of(free.play(place, settable));
   }
 
   /** The geometry of the recommended placement. */

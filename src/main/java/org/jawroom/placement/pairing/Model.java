@@ -125,7 +125,7 @@ public final class Model {
   /** Whether some settable position has. */
   boolean isSettable(Interval openings) {
     return regions.stream()
-        .flatMap(region -> region.settableSpace(machine, openings, Region.EVERYWHERE).stream())
+        .flatMap(region -> region.settableSpace(machine, openings).stream())
         .anyMatch(space -> space.isClear(0, Window.EVERYWHERE));
   }
 

@@ -55,9 +55,9 @@ record VerdictRule(
     boolean handMatters = handMatters(machine, vise, guards);
     if (handMatters) {
       List<Region> withHand = withHandRoom(regions, guards);
-      BestPlace roomy = places(withHand, machine, vise, full);
-      if (roomy.bestMargin() >= 0) {
-        return of(Verdict.FITS, roomy, Optional.of(full), withHand);
+      Optional<BestPlace> roomy = clear(withHand, machine, vise, full);
+      if (roomy.isPresent()) {
+        return of(Verdict.FITS, roomy.get(), Optional.of(full), withHand);
       }
     }
     BestPlace places = places(regions, machine, vise, full);
@@ -134,6 +134,17 @@ record VerdictRule(
         BestPlace.over(within.regions(), within.machine(), within.vise(), usable),
         bestMargin.orElseThrow(),
         within.regions());
+  }
+
+  /** The candidates, if some position has margin ≥ 0. */
+  private static Optional<BestPlace> clear(
+      List<Region> regions, PreparedMachine machine, PreparedVise vise, Interval full) {
+    boolean few = regions.get(0).guards().boxCount() <= FEW_BOXES;
+    BestPlace places =
+        few
+            ? BestPlace.over(regions, machine, vise, full)
+            : BestPlace.belowZero(regions, machine, vise, full);
+    return places.isClear() ? Optional.of(few ? places : places.aboveZero()) : Optional.empty();
   }
 
   boolean isHopeless() {

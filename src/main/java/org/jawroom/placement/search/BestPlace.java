@@ -3,7 +3,6 @@ package org.jawroom.placement.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -86,7 +85,7 @@ public final class BestPlace {
   /** Whether some position has margin ≥ 0. */
   public boolean isClear() {
     for (int index : mostPromisingFirst()) {
-      if (seats.get(index).space().isClear(0, Window.EVERYWHERE)) {
+      if (seats.get(index).hasMargin(0)) {
         return true;
       }
     }
@@ -119,21 +118,26 @@ public final class BestPlace {
 
   /** Those with a position of that margin: bolted before clamped, then settable before not. */
   private List<Candidate> preferred(long least) {
-    List<Candidate> held = withMargin(least, seats.stream().filter(seat -> !isClamped(seat)));
+    List<Candidate> held = held(false, least);
     if (held.isEmpty()) {
-      held = withMargin(least, seats.stream().filter(BestPlace::isClamped));
+      held = held(true, least);
     }
-    List<Candidate> settable =
-        withMargin(least, held.stream().flatMap(seat -> seat.settable().stream()));
+    List<Candidate> settable = new ArrayList<>(held.size());
+    for (Candidate seat : held) {
+      seat.settable().filter(tapped -> tapped.hasMargin(least)).ifPresent(settable::add);
+    }
     return settable.isEmpty() ? held : settable;
   }
 
-  private static boolean isClamped(Candidate seat) {
-    return seat.region().fastening().clamped();
-  }
-
-  private static List<Candidate> withMargin(long least, Stream<Candidate> of) {
-    return of.filter(seat -> seat.space().isClear(least, Window.EVERYWHERE)).toList();
+  /** Those that are clamped, or those that are not, with a position of that margin. */
+  private List<Candidate> held(boolean clamped, long least) {
+    List<Candidate> held = new ArrayList<>(seats.size());
+    for (Candidate seat : seats) {
+      if (seat.region().fastening().clamped() == clamped && seat.hasMargin(least)) {
+        held.add(seat);
+      }
+    }
+    return held;
   }
 
   /**

@@ -86,8 +86,20 @@ public record Candidate(
       return Optional.of(this);
     }
     return region
-        .settableSpace(machine, openings, within)
+        .settable(machine)
+        .flatMap(held -> held.meet(within))
+        .map(held -> space.tapped(held, machine.settings().tapRoom()))
         .map(tapped -> new Candidate(region, machine, openings, within, tapped, true, reaching));
+  }
+
+  /** Whether some position has at least that margin. */
+  boolean hasMargin(long least) {
+    return space.isClear(least, Window.EVERYWHERE);
+  }
+
+  /** The free space of all positions of its region, whatever this candidate is limited to. */
+  FreeSpace whole() {
+    return within.equals(Region.EVERYWHERE) ? space.whole() : region.space(openings);
   }
 
   /** Its positions whose reach shortfall is at most {@code most}; empty if there are none. */

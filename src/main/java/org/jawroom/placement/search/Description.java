@@ -72,9 +72,7 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
 
   private Play play(Candidate seat, Place place, List<Integer> slots) {
     // The vise may be moved beyond the positions that the search was limited to.
-    return seat.region()
-        .space(seat.openings())
-        .play(place, seat.region().placesIn(slots, machine).orElseThrow());
+    return seat.whole().play(place, seat.region().placesIn(slots, machine).orElseThrow());
   }
 
   private static OptionalLong handGap(Region region, Place place, Interval openings) {

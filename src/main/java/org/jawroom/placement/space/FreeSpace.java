@@ -40,35 +40,58 @@ public final class FreeSpace {
   private final Walls walls;
   private final long bound;
   private final long tap;
+
+  /** Holds every position of this one, without tap room; this one itself if it has none. */
+  private final FreeSpace whole;
+
   private long[] near;
 
-  private FreeSpace(Strips strips, Walls walls, Obstacles obstacles, long bound, long tap) {
+  private FreeSpace(Strips strips, Walls walls, Obstacles obstacles, long bound) {
     this.strips = strips;
     this.walls = walls;
     this.obstacles = obstacles;
     this.bound = bound;
+    this.tap = NO_TAP;
+    this.whole = this;
+  }
+
+  private FreeSpace(Strips strips, long tap, FreeSpace whole) {
+    this.strips = strips;
+    this.walls = Walls.of(strips, whole.obstacles);
+    this.obstacles = whole.obstacles;
+    this.bound = walls.bound();
     this.tap = tap;
+    this.whole = whole;
   }
 
   public static FreeSpace of(Strips places, Obstacles obstacles) {
     Walls walls = Walls.of(places, obstacles);
-    return new FreeSpace(places, walls, obstacles, walls.bound(), NO_TAP);
+    return new FreeSpace(places, walls, obstacles, walls.bound());
   }
 
   /**
    * The positions at which the vise can be tapped square: whatever it could hit stays clear by
-   * height, or lies at least {@code tap} beyond its required clearance along x or y. Only margins
+   * height, or lies at least {@code room} beyond its required clearance along x or y. Only margins
    * of 0 and more may be asked of it.
+   *
+   * @param held positions of this space, which has no tap room itself
    */
-  public static FreeSpace tapped(Strips places, Obstacles obstacles, long tap) {
-    Walls walls = Walls.of(places, obstacles);
-    return new FreeSpace(places, walls, obstacles, walls.bound(), tap);
+  public FreeSpace tapped(Strips held, long room) {
+    return new FreeSpace(held, room, this);
+  }
+
+  /** The space without tap room that this one was made from; itself if it has none. */
+  public FreeSpace whole() {
+    return whole;
   }
 
   /**
    * The obstacles that can bind here; computed on first use, since the walls alone often decide.
    */
   private long[] near() {
+    if (near == null && whole != this && Math.max(bound, tap) <= whole.bound) {
+      near = whole.near();
+    }
     if (near == null) {
       Interval p = Interval.of(strips.pLo, strips.pHi);
       Interval q = Interval.of(strips.q[0], strips.q[strips.q.length - 1]);
@@ -87,12 +110,12 @@ public final class FreeSpace {
    */
   public static FreeSpace belowZero(Strips places, Obstacles obstacles) {
     Walls walls = Walls.of(places, obstacles);
-    return new FreeSpace(places, walls, obstacles, Math.min(0, walls.bound()), NO_TAP);
+    return new FreeSpace(places, walls, obstacles, Math.min(0, walls.bound()));
   }
 
   /** The same free space without the restriction of {@link #belowZero}. */
   public FreeSpace aboveZero() {
-    return bound < 0 ? this : new FreeSpace(strips, walls, obstacles, walls.bound(), NO_TAP);
+    return bound < 0 ? this : new FreeSpace(strips, walls, obstacles, walls.bound());
   }
 
   /** The margin at a position of the region; {@link Length#ENDLESS} if nothing can be hit. */

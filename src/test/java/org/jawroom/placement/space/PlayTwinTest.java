@@ -3,7 +3,6 @@ package org.jawroom.placement.space;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.function.LongFunction;
-import org.jawroom.clearance.obstacle.Obstacles;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
@@ -37,13 +36,8 @@ class PlayTwinTest {
     for (int seed = 0; seed < 3_000; seed++) {
       SmallWorlds worlds = of.apply(seed);
       Region region = worlds.region(worlds.turn(), 0, OPENINGS);
-      FreeSpace space =
-          tap == 0
-              ? region.space(OPENINGS)
-              : FreeSpace.tapped(
-                  region.places(),
-                  Obstacles.of(region.swept().over(OPENINGS), region.guards(), region.turn()),
-                  tap);
+      FreeSpace whole = region.space(OPENINGS);
+      FreeSpace space = tap == 0 ? whole : whole.tapped(region.places(), tap);
       Rectangle allowed = region.places().rectangles().get(0);
       for (Place place : SmallWorlds.placesOf(region)) {
         if (allowed.contains(place.x(), place.y())

@@ -12,13 +12,17 @@ import org.jawroom.geometry.Orientation;
  */
 public record Anchor(Ends u, Ends v) {
 
-  /** The rectangle of a vise in one orientation, along and across the slots. */
-  Turned turned(Orientation turn, Axis slots) {
-    Ends turnedU = turn.uSign() > 0 ? u : new Ends(-u.hi(), -u.lo());
-    Ends turnedV = turn.vSign() > 0 ? v : new Ends(-v.hi(), -v.lo());
-    return turn.uAxis() == slots ? new Turned(turnedU, turnedV) : new Turned(turnedV, turnedU);
+  /** Where it may stand along the slots, of a vise in one orientation. */
+  Ends along(Orientation turn, Axis slots) {
+    return turn.uAxis() == slots ? pointing(u, turn.uSign()) : pointing(v, turn.vSign());
   }
 
-  /** See {@link #turned}. */
-  record Turned(Ends along, Ends across) {}
+  /** The same across the slots. */
+  Ends across(Orientation turn, Axis slots) {
+    return turn.uAxis() == slots ? pointing(v, turn.vSign()) : pointing(u, turn.uSign());
+  }
+
+  private static Ends pointing(Ends ends, int sign) {
+    return sign > 0 ? ends : new Ends(-ends.hi(), -ends.lo());
+  }
 }

@@ -1,10 +1,8 @@
 package org.jawroom.placement.bolting.slot;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Ends;
@@ -97,7 +95,7 @@ public final class Slotted {
     IntervalSet across = null;
     Ends before = null;
     for (Anchor anchor : anchors.all()) {
-      Ends ends = anchor.turned(turn, along).across();
+      Ends ends = anchor.across(turn, along);
       if (across == null) {
         across = heldAcross(ends);
       } else if (!ends.equals(before)) {
@@ -171,7 +169,7 @@ public final class Slotted {
     long across = along == Axis.X ? place.y() : place.x();
     List<Integer> slots = new ArrayList<>();
     for (Anchor anchor : anchors.all()) {
-      Ends ends = anchor.turned(turn, along).across();
+      Ends ends = anchor.across(turn, along);
       int nearest = 0;
       for (int j = 1; j < centres.size(); j++) {
         if (isNearer(centres.get(j), centres.get(nearest), ends, across)) {
@@ -214,7 +212,7 @@ public final class Slotted {
     Interval nuts = nuts(anchors);
     List<Place> bolts = new ArrayList<>();
     for (int i = 0; i < slots.size(); i++) {
-      Ends ends = anchors.all().get(i).turned(turn, along).along();
+      Ends ends = anchors.all().get(i).along(turn, along);
       long hole = (ends.lo() + ends.hi()) / 2 + (along == Axis.X ? place.x() : place.y());
       long at = Math.max(nuts.lo(), Math.min(nuts.hi(), hole));
       long centre = middle(centres.get(slots.get(i) - 1));
@@ -254,14 +252,20 @@ public final class Slotted {
   }
 
   /** The positions across the slots in each combination of slots, without duplicates. */
-  private Set<Interval> acrossInSlots(Anchors anchors, Orientation turn) {
-    Set<Interval> held = Set.of(Interval.ALL);
+  private List<Interval> acrossInSlots(Anchors anchors, Orientation turn) {
+    List<Interval> held = List.of(Interval.ALL);
     for (Anchor anchor : anchors.all()) {
-      Ends ends = anchor.turned(turn, along).across();
-      Set<Interval> narrower = new LinkedHashSet<>();
+      Ends ends = anchor.across(turn, along);
+      List<Interval> narrower = new ArrayList<>(centres.size());
       for (Interval before : held) {
         for (Interval centre : centres) {
-          meet(before, acrossIn(centre, ends)).ifPresent(narrower::add);
+          Ends its = acrossIn(centre, ends);
+          long lo = Math.max(before.lo(), its.lo());
+          long hi = Math.min(before.hi(), its.hi());
+          Interval both = lo <= hi ? Interval.of(lo, hi) : null;
+          if (both != null && !narrower.contains(both)) {
+            narrower.add(both);
+          }
         }
       }
       held = narrower;
@@ -275,7 +279,7 @@ public final class Slotted {
   private Optional<Interval> acrossIn(List<Integer> slots, Anchors anchors, Orientation turn) {
     Optional<Interval> held = Optional.of(Interval.ALL);
     for (int i = 0; i < slots.size(); i++) {
-      Ends ends = anchors.all().get(i).turned(turn, along).across();
+      Ends ends = anchors.all().get(i).across(turn, along);
       Ends its = acrossIn(centres.get(slots.get(i) - 1), ends);
       held = held.flatMap(before -> meet(before, its));
     }
@@ -292,19 +296,19 @@ public final class Slotted {
 
   /** The least position along the slots at which an anchor holds. */
   long leastAlong(Anchors anchors, Anchor anchor, Orientation turn) {
-    return -reachOfNuts(anchors) - anchor.turned(turn, along).along().hi();
+    return -reachOfNuts(anchors) - anchor.along(turn, along).hi();
   }
 
   /** The greatest; it may be below the least. */
   long mostAlong(Anchors anchors, Anchor anchor, Orientation turn) {
-    return reachOfNuts(anchors) - anchor.turned(turn, along).along().lo();
+    return reachOfNuts(anchors) - anchor.along(turn, along).lo();
   }
 
   /**
    * The positions across the slots at which each slot in turn serves an anchor, all of them known.
    */
   List<Interval> acrossInEach(Anchor anchor, Orientation turn) {
-    Ends ends = anchor.turned(turn, along).across();
+    Ends ends = anchor.across(turn, along);
     return centres.stream()
         .map(centre -> acrossIn(centre, ends))
         .map(places -> Interval.of(places.lo(), places.hi()))
