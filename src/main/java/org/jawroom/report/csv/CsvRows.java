@@ -1,7 +1,13 @@
 package org.jawroom.report.csv;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.Rounding;
 
@@ -12,8 +18,16 @@ import org.jawroom.report.format.Rounding;
 final class CsvRows {
   private static final long MICROMETRE = Figures.MICROMETRE;
 
-  private final StringBuilder text = new StringBuilder(1 << 15);
+  /** Characters to make room for in a row: about those of a row of {@code pairings.csv}. */
+  private static final int ROW = 200;
+
+  private final StringBuilder text;
   private boolean first = true;
+
+  /** For about so many rows. */
+  CsvRows(int rows) {
+    this.text = new StringBuilder(ROW * rows);
+  }
 
   /** Adds a text cell. */
   void text(String cell) {
@@ -24,6 +38,11 @@ final class CsvRows {
       text.append(cell);
     }
     first = false;
+  }
+
+  /** Adds a code of ours after the first cell: it needs no quotes, and there is no need to look. */
+  void code(String code) {
+    text.append(',').append(code);
   }
 
   /** Adds cells that do not apply. */
@@ -60,6 +79,17 @@ final class CsvRows {
     }
   }
 
+  /** Adds kilograms to 0.001, rounded down, or an empty cell if there are none. */
+  void kilograms(Optional<BigDecimal> mass) {
+    if (mass.isPresent()) {
+      next();
+      append(mass.get().setScale(3, RoundingMode.FLOOR).unscaledValue().longValueExact());
+      first = false;
+    } else {
+      empty(1);
+    }
+  }
+
   /** Ends the row. */
   void end() {
     text.append("\r\n");
@@ -71,18 +101,23 @@ final class CsvRows {
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
+  /** Texts that are safe in a CSV, with a semicolon between two; empty without any. */
+  static <T> String joined(List<T> all, Function<T, String> text) {
+    return all.isEmpty() ? "" : all.stream().map(text).collect(Collectors.joining(";"));
+  }
+
   private void next() {
     if (!first) {
       text.append(',');
     }
   }
 
-  private void append(long micrometres) {
-    if (micrometres < 0) {
+  private void append(long thousandths) {
+    if (thousandths < 0) {
       text.append('-');
     }
-    text.append(Math.abs(micrometres / 1000)).append('.');
-    int decimals = (int) Math.abs(micrometres % 1000);
+    text.append(Math.abs(thousandths / 1000)).append('.');
+    int decimals = (int) Math.abs(thousandths % 1000);
     text.append((char) ('0' + decimals / 100))
         .append((char) ('0' + decimals / 10 % 10))
         .append((char) ('0' + decimals % 10));

@@ -1,8 +1,6 @@
 package org.jawroom.report.csv;
 
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobReason;
 import org.jawroom.placement.job.Shortfall;
@@ -59,7 +57,7 @@ public final class JobsCsv {
 
   /** The header row. */
   public static byte[] header() {
-    CsvRows rows = new CsvRows();
+    CsvRows rows = new CsvRows(1);
     HEADER.forEach(rows::text);
     rows.end();
     return rows.bytes();
@@ -72,7 +70,7 @@ public final class JobsCsv {
    * @param job index of the job
    */
   static byte[] rows(List<List<JobOutcome>> ofPairings, int job) {
-    CsvRows rows = new CsvRows();
+    CsvRows rows = new CsvRows(ofPairings.size());
     for (List<JobOutcome> ofPairing : ofPairings) {
       row(rows, ofPairing.get(job));
     }
@@ -83,29 +81,25 @@ public final class JobsCsv {
     row.text(PlainText.harmless(outcome.job().name()));
     row.text(PlainText.harmless(outcome.machine().name()));
     row.text(PlainText.harmless(outcome.vise().name()));
-    row.text(outcome.verdict().code());
+    row.code(outcome.verdict().code());
     row.length(outcome.margin(), Rounding.DOWN);
     Recommendation place = outcome.place().orElse(null);
     if (place == null) {
       row.empty(PLACE_COLUMNS);
     } else {
-      row.text(place.handleTo().word());
+      row.code(place.handleTo().word());
       row.length(place.x(), Rounding.NEAREST);
       row.length(place.y(), Rounding.NEAREST);
       row.text(PlainText.harmless(place.mount()));
     }
-    row.text(joined(outcome.shortfalls(), shortfall -> shortfall.reason().code()));
-    row.text(joined(outcome.shortfalls(), JobsCsv::by));
+    row.text(CsvRows.joined(outcome.shortfalls(), shortfall -> shortfall.reason().code()));
+    row.text(CsvRows.joined(outcome.shortfalls(), JobsCsv::by));
     row.length(outcome.toolRoom(), Rounding.DOWN);
-    row.text(outcome.loadRoom().map(Figures::kilograms).orElse(""));
+    row.kilograms(outcome.loadRoom());
     row.text(outcome.limit().map(limit -> PlainText.harmless(limit.guard().name())).orElse(""));
-    row.text(joined(outcome.missing(), Column::path));
-    row.text(joined(outcome.unchecked(), Unchecked::code));
+    row.text(CsvRows.joined(outcome.missing(), Column::path));
+    row.text(CsvRows.joined(outcome.unchecked(), Unchecked::code));
     row.end();
-  }
-
-  private static <T> String joined(List<T> all, Function<T, String> text) {
-    return all.isEmpty() ? "" : all.stream().map(text).collect(Collectors.joining(";"));
   }
 
   private static String by(Shortfall shortfall) {

@@ -9,7 +9,6 @@ import java.io.OutputStream;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalLong;
-import java.util.stream.Collectors;
 import org.jawroom.advice.Advice;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
@@ -91,7 +90,7 @@ public final class PairingsCsv {
 
   /** The header row, UTF-8. */
   public static byte[] header() {
-    CsvRows rows = new CsvRows();
+    CsvRows rows = new CsvRows(1);
     HEADER.forEach(rows::text);
     rows.end();
     return rows.bytes();
@@ -99,7 +98,7 @@ public final class PairingsCsv {
 
   /** The rows of pairings in the order given, without header row; UTF-8. */
   public static byte[] rows(List<Advice> advice) {
-    CsvRows rows = new CsvRows();
+    CsvRows rows = new CsvRows(advice.size());
     for (Advice pairing : advice) {
       row(rows, pairing);
     }
@@ -123,7 +122,7 @@ public final class PairingsCsv {
     Limit limit = place == null ? null : place.limit().orElse(null);
     row.text(PlainText.harmless(outcome.machine().name()));
     row.text(PlainText.harmless(outcome.vise().name()));
-    row.text(outcome.verdict().code());
+    row.code(outcome.verdict().code());
     row.length(outcome.margin(), DOWN);
     row.length(outcome.bestMargin(), DOWN);
     limit(row, limit);
@@ -136,18 +135,16 @@ public final class PairingsCsv {
     play(row, place == null ? null : place.play().orElse(null));
     row.length(place == null ? OptionalLong.empty() : place.noseNotBelow(), UP);
     row.length(outcome.roomOverJaws(), DOWN);
-    row.text(outcome.loadLeft().map(Figures::kilograms).orElse(""));
-    row.text(missing(outcome.missing()));
+    row.kilograms(outcome.loadLeft());
+    row.text(CsvRows.joined(outcome.missing(), Column::path));
     row.text(pairing.sideBySide().map(many -> String.valueOf(many.count())).orElse(""));
     row.text(PerTable.positions(pairing, ";", position -> Figures.millimetres(position, NEAREST)));
-    row.text(place == null ? "" : settable(place));
-    row.text(place == null ? "" : ThreadWords.of(place.thread()));
+    row.code(place == null ? "" : settable(place));
+    row.code(place == null ? "" : ThreadWords.of(place.thread()));
     row.length(CaveatWords.handGap(outcome), DOWN);
     row.length(outcome.bounds().atWorst(), DOWN);
     row.length(outcome.bounds().atBest(), DOWN);
-    row.text(
-        PlainText.harmless(
-            outcome.inDoubt().stream().map(Measurand::path).collect(Collectors.joining(";"))));
+    row.text(PlainText.harmless(CsvRows.joined(outcome.inDoubt(), Measurand::path)));
     row.text(PlainText.harmless(outcome.checked().orElse("")));
     row.end();
   }
@@ -159,12 +156,6 @@ public final class PairingsCsv {
     return place.settable() ? "yes" : "no";
   }
 
-  private static String missing(List<Column> missing) {
-    return missing.isEmpty()
-        ? ""
-        : missing.stream().map(Column::path).collect(Collectors.joining(";"));
-  }
-
   private static void limit(CsvRows row, Limit limit) {
     if (limit == null) {
       row.empty(LIMIT_COLUMNS);
@@ -172,9 +163,9 @@ public final class PairingsCsv {
     }
     row.text(PlainText.harmless(limit.guard().name()));
     row.text(PlainText.harmless(limit.part().name()));
-    row.text(limit.axis().letter());
-    row.text(limit.situation().word());
-    row.text(limit.opening().word());
+    row.code(limit.axis().letter());
+    row.code(limit.situation().word());
+    row.code(limit.opening().word());
     row.length(limit.required(), UP);
     row.length(limit.tolerance(), UP);
   }
@@ -184,11 +175,11 @@ public final class PairingsCsv {
       row.empty(PLACE_COLUMNS);
       return;
     }
-    row.text(place.handleTo().word());
+    row.code(place.handleTo().word());
     row.length(place.x(), NEAREST);
     row.length(place.y(), NEAREST);
     row.text(PlainText.harmless(place.mount()));
-    row.text(slots(place.slots()));
+    row.code(slots(place.slots()));
   }
 
   private static String slots(List<Integer> slots) {

@@ -1,7 +1,6 @@
 package org.jawroom.report.tally;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jawroom.advice.Advice;
@@ -20,9 +19,10 @@ public final class PerTable {
 
   /** Their positions along the slots. */
   public static String positions(Advice pairing, String between, Function<Long, String> figure) {
-    return pairing.sideBySide().map(SideBySide::positions).orElse(List.of()).stream()
-        .map(figure)
-        .collect(Collectors.joining(between));
+    return pairing
+        .sideBySide()
+        .map(row -> row.positions().stream().map(figure).collect(Collectors.joining(between)))
+        .orElse("");
   }
 
   /** The largest number of one kind on one table: {@code 6 × plain 125}. */

@@ -5,16 +5,13 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.merit.PairingMerit;
-import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.wording.Finding;
-import org.jawroom.shop.Settings;
 
 /**
  * Statistics over pairings, added one by one: counts for each verdict, the best pairing, the range
  * of margins.
  */
 public final class Tally {
-  private final Settings settings;
   private final Comparator<PairingMerit> order;
   private final long[] counts = new long[Finding.values().length];
   private OptionalLong least = OptionalLong.empty();
@@ -31,32 +28,28 @@ public final class Tally {
    *
    * @param order which pairing is the best: the greatest, of equals the first
    */
-  Tally(Settings settings, Comparator<PairingMerit> order) {
-    this.settings = settings;
+  Tally(Comparator<PairingMerit> order) {
     this.order = order;
   }
 
   /**
    * Adds the pairing with that index.
    *
-   * @param pieces the number that it holds
+   * @param its its merit, if it has any
    */
-  void add(long index, Advice pairing, long pieces) {
-    Outcome outcome = pairing.outcome();
+  void add(long index, Advice pairing, Finding finding, Optional<PairingMerit> its) {
     total++;
-    counts[Finding.of(outcome).ordinal()]++;
-    if (outcome.margin().isPresent()) {
-      long margin = outcome.margin().getAsLong();
+    counts[finding.ordinal()]++;
+    OptionalLong made = pairing.outcome().margin();
+    if (made.isPresent()) {
+      long margin = made.getAsLong();
       least = OptionalLong.of(Math.min(margin, least.orElse(margin)));
       greatest = OptionalLong.of(Math.max(margin, greatest.orElse(margin)));
+      clear += margin >= 0 ? 1 : 0;
     }
-    if (outcome.margin().orElse(-1) >= 0) {
-      clear++;
-    }
-    PairingMerit next = PairingMerit.of(settings, outcome, pieces).orElse(null);
-    if (next != null && (merit == null || order.compare(next, merit) > 0)) {
+    if (its.isPresent() && (merit == null || order.compare(its.get(), merit) > 0)) {
       best = pairing;
-      merit = next;
+      merit = its.get();
       bestIndex = index;
     }
     if (PerTable.count(pairing) > (most == null ? 0 : PerTable.count(most))) {

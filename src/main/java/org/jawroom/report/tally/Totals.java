@@ -3,12 +3,14 @@ package org.jawroom.report.tally;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.merit.JobMerit;
 import org.jawroom.advice.merit.PairingMerit;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.report.wording.Finding;
 import org.jawroom.shop.Shop;
 
 /**
@@ -32,10 +34,9 @@ public final class Totals {
   public Totals(Shop shop, boolean detailed) {
     this.shop = shop;
     this.jobs = new JobTotals(shop, detailed);
-    this.all = new Tally(shop.settings(), PairingMerit.OF_VISES);
-    shop.machines()
-        .forEach(machine -> machines.add(new Tally(shop.settings(), PairingMerit.OF_VISES)));
-    shop.vises().forEach(vise -> vises.add(new Tally(shop.settings(), PairingMerit.OF_MACHINES)));
+    this.all = new Tally(PairingMerit.OF_VISES);
+    shop.machines().forEach(machine -> machines.add(new Tally(PairingMerit.OF_VISES)));
+    shop.vises().forEach(vise -> vises.add(new Tally(PairingMerit.OF_MACHINES)));
   }
 
   /**
@@ -73,10 +74,12 @@ public final class Totals {
       throw new IllegalArgumentException("unexpected pairing at index " + pairings);
     }
     jobs.add(machine, ofJobs);
-    long held = JobMerit.pieces(ofJobs);
-    all.add(pairings, pairing, held);
-    machines.get(machine).add(pairings, pairing, held);
-    vises.get(vise).add(pairings, pairing, held);
+    Finding finding = Finding.of(outcome);
+    Optional<PairingMerit> merit =
+        PairingMerit.of(shop.settings(), outcome, JobMerit.pieces(ofJobs));
+    for (Tally tally : List.of(all, machines.get(machine), vises.get(vise))) {
+      tally.add(pairings, pairing, finding, merit);
+    }
     worst.add(outcome);
     pairings++;
   }

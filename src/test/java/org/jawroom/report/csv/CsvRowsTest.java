@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import org.jawroom.report.format.Figures;
@@ -49,12 +51,27 @@ class CsvRowsTest {
     for (int i = 0; i < 20_000; i++) {
       long length = random.nextLong(-1L << random.nextInt(1, 60), 1L << random.nextInt(1, 60));
       for (Rounding rounding : Rounding.values()) {
-        CsvRows rows = new CsvRows();
+        CsvRows rows = new CsvRows(1);
         rows.length(length, rounding);
         rows.length(OptionalLong.of(-length), rounding);
         assertEquals(
             Figures.millimetres(length, rounding) + "," + Figures.millimetres(-length, rounding),
             text(rows));
+      }
+    }
+  }
+
+  /** Below, at and above a step of 0.001, on either side of 0. */
+  @Test
+  void kilograms_ofAnySize_areTheExactDecimal() {
+    for (String mass : List.of("0", "0.0009", "0.001", "12.3456", "500000", "1e3", "0.7501")) {
+      for (BigDecimal one : List.of(new BigDecimal(mass), new BigDecimal(mass).negate())) {
+        CsvRows rows = new CsvRows(1);
+        rows.kilograms(Optional.of(one));
+        rows.kilograms(Optional.empty());
+        rows.kilograms(Optional.of(one));
+        String text = Figures.kilograms(one);
+        assertEquals(text + ",," + text, text(rows));
       }
     }
   }
@@ -68,7 +85,7 @@ class CsvRowsTest {
   }
 
   private static String ours(List<List<String>> rows) {
-    CsvRows ours = new CsvRows();
+    CsvRows ours = new CsvRows(1);
     for (List<String> row : rows) {
       row.forEach(ours::text);
       ours.end();

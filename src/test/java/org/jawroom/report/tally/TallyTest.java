@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.merit.PairingMerit;
 import org.jawroom.clearance.Situation;
@@ -14,6 +15,7 @@ import org.jawroom.fixture.outcome.Made;
 import org.jawroom.geometry.Axis;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.SampleShop;
+import org.jawroom.report.wording.Finding;
 import org.jawroom.shop.Shop;
 import org.junit.jupiter.api.Test;
 
@@ -23,9 +25,10 @@ class TallyTest {
   /** 16.777217 mm are 33 554 434 half-nanometres, which no float of 24 bits can hold. */
   @Test
   void margins_ofManyDigits_areExact() {
-    Tally tally = new Tally(shop.settings(), PairingMerit.OF_VISES);
-    tally.add(0, fits("16.777217"), 0);
-    tally.add(1, fits("99999.999999"), 0);
+    Tally tally = new Tally(PairingMerit.OF_VISES);
+    Stream.of("16.777217", "99999.999999")
+        .map(this::fits)
+        .forEach(one -> tally.add(0, one, Finding.of(one.outcome()), Optional.empty()));
     assertEquals(OptionalLong.of(mm("16.777217")), tally.leastMargin());
     assertEquals(OptionalLong.of(mm("99999.999999")), tally.greatestMargin());
   }
