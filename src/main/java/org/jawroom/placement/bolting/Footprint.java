@@ -79,7 +79,7 @@ public final class Footprint {
   }
 
   /** The work area: between the jaws at their widest, as wide as the jaws. */
-  static Rectangle workArea(Vise vise, Orientation turn) {
+  public static Rectangle workArea(Vise vise, Orientation turn) {
     long widest = vise.opening().hi();
     Interval u = vise.jaws().both() ? Interval.around(0, widest / 2) : Interval.of(0, widest);
     return work(vise, u, Interval.around(0, vise.jaws().width() / 2), turn);

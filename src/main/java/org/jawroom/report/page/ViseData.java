@@ -12,8 +12,11 @@ import org.jawroom.clearance.part.Part;
 import org.jawroom.clearance.part.PartRole;
 import org.jawroom.clearance.part.ViseParts;
 import org.jawroom.geometry.Ends;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.geometry.Rectangle;
 import org.jawroom.geometry.TurnedRectangle;
 import org.jawroom.placement.bolting.Fastening;
+import org.jawroom.placement.bolting.Footprint;
 import org.jawroom.placement.search.Bolted;
 import org.jawroom.report.page.PageValues.Facts;
 import org.jawroom.report.wording.PairingWords;
@@ -49,7 +52,7 @@ final class ViseData {
           .with("bed", vise.base().bedHeight())
           .with("top", vise.top())
           .with("both", vise.jaws().both())
-          .with("jaw", vise.jaws().width())
+          .with("work", work(vise))
           .with("base", base ? vise.base().width().length() : null)
           .with("turned", vise.isTurned())
           .with("mounts", mounts(vise))
@@ -115,6 +118,13 @@ final class ViseData {
         part.w(),
         part.tolerance(),
         part.outline());
+  }
+
+  /** What lies between the jaws wide open: [u from, u to, v from, v to]. */
+  private static List<Long> work(Vise vise) {
+    // Handle to the right, u is x and v is y.
+    Rectangle work = Footprint.workArea(vise, Orientation.RIGHT);
+    return List.of(work.x().lo(), work.x().hi(), work.y().lo(), work.y().hi());
   }
 
   /** Its corners in order, [u, v] each. */

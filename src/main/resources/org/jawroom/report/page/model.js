@@ -219,10 +219,9 @@ const Model = (() => {
   /* How far the work area, jaws wide open, sticks out of the spindle's reach; 0 if it does not. */
   function shortfall(machine, vise, state) {
     const turn = TURNS[state.turn];
-    const widest = vise.opening[1];
     const area = {};
-    area[turn.u[0]] = signed(vise.both ? [-widest / 2, widest / 2] : [0, widest], turn.u[1]);
-    area[turn.v[0]] = [-vise.jaw / 2, vise.jaw / 2];
+    area[turn.u[0]] = signed(vise.work.slice(0, 2), turn.u[1]);
+    area[turn.v[0]] = signed(vise.work.slice(2, 4), turn.v[1]);
     const beyond = (axis, index) => {
       const [lo, hi] = plus(area[axis], state[axis]);
       const least = machine.spindle[index] - machine.reach[index];

@@ -20,7 +20,9 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.Orientation;
+import org.jawroom.geometry.Rectangle;
 import org.jawroom.placement.pairing.Inspection;
+import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Layout.PlacedPart;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
@@ -69,7 +71,7 @@ class PageTurnedTest {
           + " left: frame.across[0], top: frame.up[1], scale: frame.scale }; };"
           + "const titled = (one) => one.querySelector('title').textContent;"
           + "const all = (selector) => Array.from(document.querySelectorAll(selector));"
-          + "return { plan: again(Drawing.plan, 'plan'), side: again(Drawing.side, 'side'),"
+          + "return { short: Model.shortfall(machine, vise, state), plan: again(Drawing.plan, 'plan'), side: again(Drawing.side, 'side'),"
           + " outlines: all('#plan polygon').map((one) => [titled(one), one.getAttribute('points'),"
           + " one.previousElementSibling.getAttribute('d')]),"
           + " bodies: all('#side rect.part').map((one) => [titled(one)].concat(['x', 'y', 'width', 'height']"
@@ -178,7 +180,17 @@ class PageTurnedTest {
       }
     }
     assertEquals(
-        Set.of("FRONT", "RIGHT", "REAR", "LEFT", "handle", "hose", "moved", "turned body"), met);
+        Set.of(
+            "FRONT",
+            "RIGHT",
+            "REAR",
+            "LEFT",
+            "handle",
+            "hose",
+            "moved",
+            "out of reach",
+            "turned body"),
+        met);
     assertEquals(List.of(), browser.console());
   }
 
@@ -252,6 +264,11 @@ class PageTurnedTest {
     if (dx != 0) {
       met.add("moved");
     }
+    long missed = missed(inspection.layout(), dx, dy);
+    assertEquals(missed, drawn.get("short"));
+    if (missed > 0) {
+      met.add("out of reach");
+    }
     Map<String, List<PlacedPart>> strips = new LinkedHashMap<>();
     for (PlacedPart part : inspection.layout().parts()) {
       if (part.part().situation() == situation && !part.outline().isEmpty()) {
@@ -298,6 +315,20 @@ class PageTurnedTest {
     double v(long length) {
       return (top - length - up) * scale;
     }
+  }
+
+  /** By how much the turned work area, moved by (dx, dy), sticks out of the spindle's reach. */
+  private static long missed(Layout layout, long dx, long dy) {
+    Rectangle work = layout.workArea().at(dx, dy);
+    Rectangle reach = layout.reach();
+    return Stream.of(
+            0L,
+            reach.x().lo() - work.x().lo(),
+            work.x().hi() - reach.x().hi(),
+            reach.y().lo() - work.y().lo(),
+            work.y().hi() - reach.y().hi())
+        .max(Long::compare)
+        .orElseThrow();
   }
 
   /** Printed nowhere inside, and nowhere farther outside than {@link #OUTSIDE}. */
