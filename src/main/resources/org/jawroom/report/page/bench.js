@@ -74,7 +74,7 @@ const Bench = (() => {
             + ' the table moves in the picture. Hatched: guards where they stand now; tinted: what they sweep'
             + ' over the whole travel; dash and dot: what the spindle reaches. Drag the vise, or the'
             + ' spindle’s cross; the vise goes where its bolts or clamps hold.'),
-          ctx.vise.turned === true ? Dom.make('p', { class: 'note' }, 'What is turned is drawn at every opening at once.'
+          ctx.vise.turned === true ? Dom.make('p', { class: 'note' }, 'What is turned is drawn at every opening of the slider at once.'
             + ' Its gaps are those of the strips that show round it, which claim up to 5 mm too much.') : null)));
   }
 
