@@ -104,7 +104,8 @@ class SuspectSearchTest {
       }
     }
     Map<Unknown, Rational> wrong = new LinkedHashMap<>();
-    while (wrong.size() < wrongs) {
+    for (int tries = 0; wrong.size() < wrongs; tries++) {
+      assertTrue(tries < 1_000, "no reading to make wrong");
       long off = (10 + random.nextInt(20)) * Length.MM * (random.nextBoolean() ? 1 : -1);
       Unknown reading = readings.get(random.nextInt(readings.size()));
       Rational written = terms.of(reading).lo().orElseThrow();

@@ -31,48 +31,55 @@ class PropertiesTest {
   @ParameterizedTest
   @EnumSource(Profile.class)
   void bestMargin_moreClearanceOrTolerance_isNeverMore(Profile profile) {
+    int compared = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
       Case now = new Case(profile, seed);
       Settings s = now.shop.settings();
       Settings asking =
           s.toBuilder().clearance(s.clearance() + MORE).handRoom(s.handRoom() + MORE).build();
-      now.neverRoomier(Pairing.solve(asking, now.machine, now.vise), "clearance");
+      compared += now.neverRoomier(Pairing.solve(asking, now.machine, now.vise), "clearance");
       Machine vague =
           now.machine.withProvenance(
               now.machine.provenance().withTolerance(now.machine.provenance().tolerance() + MORE));
-      now.neverRoomier(Pairing.solve(s, vague, now.vise), "machine tolerance");
+      compared += now.neverRoomier(Pairing.solve(s, vague, now.vise), "machine tolerance");
       Vise loose =
           now.vise.withProvenance(
               now.vise.provenance().withTolerance(now.vise.provenance().tolerance() + MORE));
-      now.neverRoomier(Pairing.solve(s, now.machine, loose), "vise tolerance");
+      compared += now.neverRoomier(Pairing.solve(s, now.machine, loose), "vise tolerance");
     }
+    assertTrue(20 * compared > SEEDS, profile + ": compared " + compared);
   }
 
   @ParameterizedTest
   @EnumSource(Profile.class)
   void bestMargin_thickerJaws_isNeverMore(Profile profile) {
+    int compared = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
       Case now = new Case(profile, seed);
       Dimension fixed = thicker(now.vise.jaws().fixedThickness());
       Dimension moving = thicker(now.vise.jaws().movingThickness());
       Vise thick = now.vise.withJaws(now.vise.jaws().withThickness(fixed, moving));
-      now.neverRoomier(Pairing.solve(now.shop.settings(), now.machine, thick), "jaws");
+      compared += now.neverRoomier(Pairing.solve(now.shop.settings(), now.machine, thick), "jaws");
     }
+    assertTrue(20 * compared > SEEDS, profile + ": compared " + compared);
   }
 
   @ParameterizedTest
   @EnumSource(Profile.class)
   void bestMargin_narrowerGap_isNeverMore(Profile profile) {
+    int compared = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
       Case now = new Case(profile, seed);
       for (Side side : Side.values()) {
         Dimension gap = now.machine.gap(side);
         if (gap.isKnown()) {
           Machine tight = now.machine.withGap(side, Dimension.of(gap.length() - MORE));
-          now.neverRoomier(Pairing.solve(now.shop.settings(), tight, now.vise), side + " gap");
+          compared +=
+              now.neverRoomier(Pairing.solve(now.shop.settings(), tight, now.vise), side + " gap");
         }
       }
     }
+    assertTrue(20 * compared > SEEDS, profile + ": compared " + compared);
   }
 
   /**
@@ -82,6 +89,7 @@ class PropertiesTest {
   @ParameterizedTest
   @EnumSource(Profile.class)
   void bestMargin_moreTravelAmongBoxes_isNeverMore(Profile profile) {
+    int compared = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
       Case now = new Case(profile, seed);
       Machine boxes =
@@ -94,19 +102,24 @@ class PropertiesTest {
           Pairing.solve(now.shop.settings(), Farther.of(boxes, MORE), now.vise).bestMargin();
       if (less.isPresent() && more.isPresent()) {
         assertTrue(more.getAsLong() <= less.getAsLong(), now.input("travel"));
+        compared++;
       }
     }
+    assertTrue(20 * compared > SEEDS, profile + ": compared " + compared);
   }
 
   @ParameterizedTest
   @EnumSource(Profile.class)
   void outcome_mirroredLeftToRight_isTheMirrorImage(Profile profile) {
+    int compared = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
       Case now = new Case(profile, seed);
       Outcome mirrored =
           Pairing.solve(now.shop.settings(), Mirror.machine(now.machine), Mirror.vise(now.vise));
       assertEquals(printed(now.outcome), printed(mirrored), now.input("mirror"));
+      compared += now.outcome.recommended().isPresent() ? 1 : 0;
     }
+    assertTrue(20 * compared > SEEDS, profile + ": compared " + compared);
   }
 
   /** What a mirror leaves as it is. */
@@ -148,18 +161,21 @@ class PropertiesTest {
       return what + " " + name + "\n" + ShopCsv.text(shop);
     }
 
-    void neverRoomier(Outcome other, String what) {
+    /** 1 if margins were compared, else 0. */
+    int neverRoomier(Outcome other, String what) {
       OptionalLong before = outcome.bestMargin();
       OptionalLong after = other.bestMargin();
       if (NeverBetter.blank(outcome) || NeverBetter.blank(other)) {
-        return;
+        return 0;
       }
       // Whether bolts line up and whether there is anything to hit does not hang on what is changed
       // here.
       assertEquals(before.isPresent(), after.isPresent(), input(what));
       if (before.isPresent() && NeverBetter.isOfOneKind(outcome, other)) {
         assertTrue(after.getAsLong() <= before.getAsLong(), input(what));
+        return 1;
       }
+      return 0;
     }
   }
 }

@@ -40,6 +40,7 @@ class InspectionTest {
   @ParameterizedTest
   @EnumSource(Profile.class)
   void everything_randomShops_goesWithTheOutcome(Profile profile) {
+    int placed = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
       Shop shop = RandomShops.shop(profile, seed);
       Outcome outcome =
@@ -56,8 +57,10 @@ class InspectionTest {
         choices(outcome, reported, closer, input);
         range(outcome, shop, reported, closer, input);
         assertEquals(reported.limit(), closer.pairs().stream().findFirst(), input);
+        placed++;
       }
     }
+    assertTrue(20 * placed > SEEDS, profile + ": placed " + placed);
   }
 
   private static void reach(Recommendation reported, Inspection closer, String input) {

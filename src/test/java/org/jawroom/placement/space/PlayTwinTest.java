@@ -59,8 +59,8 @@ class PlayTwinTest {
   }
 
   private static long walk(Region region, long tap, Rectangle allowed, Place from, int dx, int dy) {
-    long steps = 0;
-    while (true) {
+    long most = Math.max(allowed.x().length(), allowed.y().length());
+    for (long steps = 0; steps <= most; steps++) {
       Place next = new Place(from.x() + (steps + 1) * dx, from.y() + (steps + 1) * dy);
       // Half steps too: a forbidden band between two lattice positions would be skipped otherwise.
       if (!allowed.contains(next.x(), next.y())
@@ -68,8 +68,8 @@ class PlayTwinTest {
           || hits(region, tap, 2 * next.x(), 2 * next.y())) {
         return steps;
       }
-      steps++;
     }
+    throw new AssertionError("beyond " + allowed);
   }
 
   /**

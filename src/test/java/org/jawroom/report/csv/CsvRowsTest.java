@@ -1,6 +1,7 @@
 package org.jawroom.report.csv;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -21,6 +22,7 @@ class CsvRowsTest {
 
   @Test
   void text_ofAnyKind_isAsTheLibraryWritesIt() throws IOException {
+    int quoted = 0;
     for (long seed = 0; seed < 3000; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       List<List<String>> rows = new ArrayList<>();
@@ -31,8 +33,11 @@ class CsvRowsTest {
         }
         rows.add(cells);
       }
-      assertEquals(library(rows), ours(rows), "seed " + seed);
+      String expected = library(rows);
+      assertEquals(expected, ours(rows), "seed " + seed);
+      quoted += expected.contains("\"") ? 1 : 0;
     }
+    assertTrue(quoted > 1000, quoted + " with quotes");
   }
 
   @Test
