@@ -2,7 +2,7 @@ package org.jawroom.report.limits;
 
 import java.util.Arrays;
 
-/** Margins in half-nanometres, any number of them; quantiles are exact but for their rounding. */
+/** Margins in half-nanometres, any number of them; quantiles are exact. */
 public final class Margins {
   private static final int FIRST_ROOM = 4;
 
@@ -32,23 +32,14 @@ public final class Margins {
   }
 
   /**
-   * The quantile at {@code part} of {@code of}, rounded down to a half-nanometre: type 6 of R. J.
-   * Hyndman and Y. Fan, "Sample Quantiles in Statistical Packages", The American Statistician 50
-   * (4), 1996, 361–365. With n margins in rising order it stands at position (n + 1) · part / of,
-   * linearly between two neighbours; below the first and above the last it is that one.
+   * The quantile at {@code part} of {@code of}: the least margin that at least so many of them do
+   * not exceed (nearest rank; type 1 of R. J. Hyndman and Y. Fan, "Sample Quantiles in Statistical
+   * Packages", The American Statistician 50 (4), 1996, 361–365). It is one of the margins, never a
+   * number between two; of two in the middle the median is the smaller.
    */
   public long quantile(int part, int of) {
-    long scaled = (count + 1L) * part;
-    long rank = scaled / of;
-    if (rank < 1) {
-      return least();
-    }
-    if (rank >= count) {
-      return greatest();
-    }
-    long below = ranked((int) rank);
-    long step = Math.subtractExact(ranked((int) rank + 1), below);
-    return below + Math.floorDiv(Math.multiplyExact(step, scaled % of), (long) of);
+    long rank = -Math.floorDiv(-((long) count * part), (long) of);
+    return ranked((int) Math.max(1, rank));
   }
 
   public long median() {

@@ -13,13 +13,13 @@ import org.junit.jupiter.api.Test;
 class MarginsTest {
 
   /**
-   * Type 6 of Hyndman and Fan (The American Statistician 50 (4), 1996, p. 363: p(k) = k / (n + 1)),
-   * which the library calls R_6; a half-nanometre may be lost in rounding down.
+   * Type 1 of Hyndman and Fan (The American Statistician 50 (4), 1996, p. 363), which the library
+   * calls R_1. Sixty-fourths, which doubles hold exactly.
    */
   @Test
-  void quantile_ofRandomMargins_isTheLibrarysType6RoundedDown() {
+  void quantile_ofRandomMargins_isTheLibrarysType1() {
     Random lot = new Random(50);
-    for (int n = 1; n <= 60; n++) {
+    for (int n = 1; n <= 200; n++) {
       double[] values = new double[n];
       Margins margins = new Margins();
       for (int i = 0; i < n; i++) {
@@ -27,41 +27,42 @@ class MarginsTest {
         values[i] = margin;
         margins.add(margin);
       }
-      Percentile library = new Percentile().withEstimationType(EstimationType.R_6);
-      for (int percent = 1; percent < 100; percent++) {
-        double exact = library.evaluate(values, percent);
-        // Far below 2^53, so that doubles are off by much less than a thousandth.
+      Percentile library = new Percentile().withEstimationType(EstimationType.R_1);
+      for (int part = 1; part < 64; part++) {
         assertEquals(
-            Math.floor(exact + 1e-3),
-            margins.quantile(percent, 100),
-            percent + " % of " + Arrays.toString(values));
+            library.evaluate(values, part * 100.0 / 64),
+            margins.quantile(part, 64),
+            part + " of 64 of " + Arrays.toString(values));
       }
     }
   }
 
-  /** The definition itself: k of n values in rising order stands at k / (n + 1). */
+  /** The definition itself: below, at and above k of n. */
   @Test
-  void quantile_atKOfNPlusOne_isTheKth() {
+  void quantile_atKOfN_isTheKth() {
     Margins margins = new Margins();
     for (long margin : new long[] {70, -30, 10, 50, -10, 30}) {
       margins.add(margin);
     }
     long[] rising = {-30, -10, 10, 30, 50, 70};
     for (int k = 1; k <= 6; k++) {
-      assertEquals(rising[k - 1], margins.quantile(k, 7));
+      assertEquals(rising[k - 1], margins.quantile(k, 6));
+      assertEquals(rising[k - 1], margins.quantile(1000 * k - 1, 6000));
+      assertEquals(rising[Math.min(k, 5)], margins.quantile(1000 * Math.min(k, 5) + 1, 6000));
     }
-    assertEquals(-30, margins.quantile(1, 100));
-    assertEquals(70, margins.quantile(99, 100));
-    assertEquals(20, margins.median());
+    assertEquals(-30, margins.quantile(0, 1));
+    assertEquals(70, margins.quantile(1, 1));
+    assertEquals(10, margins.median());
   }
 
   @Test
-  void median_betweenTwo_isRoundedTowardLess() {
+  void median_betweenTwo_isTheSmaller() {
     Margins margins = new Margins();
     margins.add(-1);
     margins.add(-2);
     assertEquals(-2, margins.median());
     margins.add(3);
+    assertEquals(-1, margins.median());
     margins.add(0);
     assertEquals(-1, margins.median());
   }

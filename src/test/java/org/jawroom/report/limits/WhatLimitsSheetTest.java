@@ -9,18 +9,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xddf.usermodel.chart.XDDFChartData.Series;
-import org.apache.poi.xddf.usermodel.chart.XDDFDataSource;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.search.Recommendation;
+import org.jawroom.report.ChartCells;
 import org.jawroom.report.Opened;
 import org.jawroom.report.SampleShop;
 import org.jawroom.report.format.PeopleUnit;
@@ -52,11 +47,7 @@ class WhatLimitsSheetTest {
     rows.sort((a, b) -> Integer.compare(b.getValue().size(), a.getValue().size()));
     for (Map.Entry<String, List<Long>> row : rows) {
       long[] rising = row.getValue().stream().mapToLong(Long::longValue).sorted().toArray();
-      int middle = rising.length / 2;
-      long median =
-          rising.length % 2 == 1
-              ? rising[middle]
-              : Math.floorDiv(rising[middle - 1] + rising[middle], 2);
+      long median = rising[(rising.length - 1) / 2];
       expected.add(
           row.getKey()
               + "|"
@@ -72,7 +63,7 @@ class WhatLimitsSheetTest {
     try (XSSFWorkbook book = Opened.open(sample.shop, sample.advice, PeopleUnit.MM)) {
       XSSFSheet sheet = book.getSheet(WhatLimitsSheet.NAME);
       assertEquals(expected, Opened.rows(sheet));
-      assertEquals(WhatLimitsSheet.BARS, assertShowsItsCells(book, sheet));
+      assertEquals(WhatLimitsSheet.BARS, ChartCells.assertShown(book, sheet));
     }
   }
 
@@ -92,7 +83,7 @@ class WhatLimitsSheetTest {
     try (XSSFWorkbook book = written(tally)) {
       XSSFSheet sheet = book.getSheet(WhatLimitsSheet.NAME);
       assertEquals(List.of("=door · it's \"so\"|1.0|100.0|-1.0|-1.0"), Opened.rows(sheet));
-      assertEquals(1, assertShowsItsCells(book, sheet));
+      assertEquals(1, ChartCells.assertShown(book, sheet));
     }
   }
 
@@ -105,50 +96,5 @@ class WhatLimitsSheetTest {
                 book, new Styles(book.getXSSFWorkbook(), PeopleUnit.MM), tally, SheetLimits.XLSX),
         out);
     return new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()));
-  }
-
-  /**
-   * The one chart refers to cells of its sheet that hold what is stored in the chart.
-   *
-   * @return the number of bars
-   */
-  public static int assertShowsItsCells(XSSFWorkbook book, XSSFSheet sheet) {
-    List<XSSFChart> charts = sheet.createDrawingPatriarch().getCharts();
-    assertEquals(1, charts.size());
-    assertEquals(1, charts.get(0).getChartSeries().size());
-    Series series = charts.get(0).getChartSeries().get(0).getSeries(0);
-    assertEquals(1, charts.get(0).getChartSeries().get(0).getSeriesCount());
-    assertEquals(stored(series.getCategoryData()), cells(book, sheet, series.getCategoryData()));
-    assertEquals(stored(series.getValuesData()), cells(book, sheet, series.getValuesData()));
-    return series.getValuesData().getPointCount();
-  }
-
-  private static List<String> stored(XDDFDataSource<?> source) {
-    List<String> points = new ArrayList<>();
-    for (int i = 0; i < source.getPointCount(); i++) {
-      Object point = source.getPointAt(i);
-      points.add(
-          point instanceof Number number ? number.doubleValue() + "" : String.valueOf(point));
-    }
-    return points;
-  }
-
-  private static List<String> cells(XSSFWorkbook book, XSSFSheet sheet, XDDFDataSource<?> source) {
-    String range = source.getDataRangeReference();
-    CellReference first =
-        new CellReference(
-            range.substring(0, range.indexOf(':') < 0 ? range.length() : range.indexOf(':')));
-    assertEquals(sheet, book.getSheet(first.getSheetName()));
-    CellRangeAddress address = CellRangeAddress.valueOf(range);
-    List<String> cells = new ArrayList<>();
-    for (int row = address.getFirstRow(); row <= address.getLastRow(); row++) {
-      XSSFCell cell = sheet.getRow(row).getCell(address.getFirstColumn());
-      cells.add(
-          switch (cell.getCellType()) {
-            case NUMERIC -> cell.getNumericCellValue() + "";
-            default -> cell.getStringCellValue();
-          });
-    }
-    return cells;
   }
 }
