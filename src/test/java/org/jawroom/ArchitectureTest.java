@@ -261,9 +261,32 @@ class ArchitectureTest {
               resideInAPackage("org.jawroom..")
                   .and(not(resideInAnyPackage("org.jawroom.tables..", "org.jawroom.report.."))))
           .should()
+          .dependOnClassesThat(resideInAnyPackage("org.apache.poi..", "org.apache.commons.csv.."));
+
+  /** So that no other command loads it. */
+  @ArchTest
+  static final ArchRule tablesaw_staysInTheSurvey =
+      noClasses()
+          .that(
+              resideInAPackage("org.jawroom..")
+                  .and(not(resideInAPackage("org.jawroom.report.survey.count.."))))
+          .should()
           .dependOnClassesThat(
               resideInAnyPackage(
-                  "org.apache.poi..", "org.apache.commons.csv..", "tech.tablesaw.."));
+                  "tech.tablesaw..", "it.unimi..", "org.roaringbitmap..", "com.google.."));
+
+  @ArchTest
+  static final ArchRule survey_isKnownByItsCommandAlone =
+      noClasses()
+          .that(
+              resideInAPackage("org.jawroom..")
+                  .and(not(resideInAPackage("org.jawroom.report.survey..")))
+                  .and(
+                      not(
+                          HasName.Predicates.nameMatching(
+                              "org.jawroom.cli.(command.SurveyCommand|option.WhereText).*"))))
+          .should()
+          .dependOnClassesThat(resideInAPackage("org.jawroom.report.survey.."));
 
   @ArchTest
   static final ArchRule pens_stayInDrawingAndReport =

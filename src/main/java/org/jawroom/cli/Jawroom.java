@@ -13,6 +13,7 @@ import org.jawroom.cli.command.MatrixCommand;
 import org.jawroom.cli.command.PageCommand;
 import org.jawroom.cli.command.PlanCommand;
 import org.jawroom.cli.command.ReconcileCommand;
+import org.jawroom.cli.command.SurveyCommand;
 import org.jawroom.cli.command.TapeCommand;
 import org.jawroom.cli.command.TemplateCommand;
 import org.jawroom.cli.option.VersionLine;
@@ -50,6 +51,7 @@ import picocli.CommandLine.TypeConversionException;
       "  jawroom tape shop.xlsx            what to tape first, as a form",
       "  jawroom fill shop.xlsx tape.csv -o filled   the figures, into copies",
       "  jawroom compare reports shop.xlsx what changed since those reports",
+      "  jawroom survey reports            counts, what limits, the fewest vises",
       "",
       "Completion for bash and zsh:  source <(jawroom generate-completion)",
       "",
@@ -71,6 +73,7 @@ public final class Jawroom implements Runnable {
     COMMANDS.put("tape", TapeCommand.class);
     COMMANDS.put("fill", FillCommand.class);
     COMMANDS.put("compare", CompareCommand.class);
+    COMMANDS.put("survey", SurveyCommand.class);
     COMMANDS.put("template", TemplateCommand.class);
     COMMANDS.put("generate-completion", GenerateCompletion.class);
     COMMANDS.put("help", CommandLine.HelpCommand.class);
@@ -120,7 +123,7 @@ public final class Jawroom implements Runnable {
     throw new ParameterException(
         spec.commandLine(),
         "A command is missing: matrix, page, plan, explain, draw, card, reconcile, assess, check, tape,"
-            + " fill, compare or"
+            + " fill, compare, survey or"
             + " template.");
   }
 }

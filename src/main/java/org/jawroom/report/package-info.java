@@ -24,9 +24,9 @@
  * <p><b>Promised:</b> the same input gives the same bytes at any time and in any locale or time
  * zone. Files appear under their names only once all of them are complete.
  *
- * <p><b>Comparing</b> reads {@code pairings.csv} back ({@link
- * org.jawroom.report.compare.PairingRows}) and compares two runs by the figures in that file, so
- * that a difference below 0.001 mm does not count.
+ * <p><b>Comparing</b> reads {@code pairings.csv} back ({@link org.jawroom.report.rows.PairingRows})
+ * and compares two runs by the figures in that file, so that a difference below 0.001 mm does not
+ * count. A survey reads the same file.
  *
  * <p>This package does not know how a placement was found.
  */

@@ -83,6 +83,7 @@ class CommandsTest {
         "assess",
         "check",
         "compare",
+        "survey",
         "tape"
       })
   void anyCommand_optionUnit_isRefusedInOneLineThatNamesShow(String command) throws Exception {

@@ -160,11 +160,21 @@ class FormulaInjectionTest {
       String quoted = '"' + payload.replace("\"", "\"\"") + '"';
       Files.writeString(report, sound.replace("\nmill,", "\n" + quoted + ","));
       cells += assertTexts(printed("compare", out("r").toString(), other, "--csv"), "csv");
-      String people = printed("compare", out("r").toString(), other);
-      assertTrue(people.contains(MARK), people);
-      assertNoOrders(people);
+      String survey = out("survey.csv").toString();
+      String[] surveyed = {"survey", other, report.toString(), "--by", "machine", "-o", survey};
+      for (String people :
+          List.of(printed("compare", out("r").toString(), other), printed(surveyed))) {
+        assertTrue(people.contains(MARK), people);
+        assertNoOrders(people);
+      }
+      cells += assertTexts(Files.readString(out("survey.csv")), "survey.csv");
     }
-    assertTrue(cells >= all.size(), "the names came out in " + cells + " cells");
+    String[] book = {
+      "survey", report.toString(), "--by", "machine", "-o", out("survey.xlsx").toString()
+    };
+    assertNoOrders(printed(book));
+    assertTexts(out("survey.xlsx"));
+    assertTrue(cells >= 2 * all.size(), "the names came out in " + cells + " cells");
   }
 
   /** Files are named by whoever runs the tool, never by a table, so that no name can lead away. */

@@ -44,6 +44,8 @@ class JarCommandsTest {
         "template|--csv|OUT/tables",
         "explain|inputs/demo|small closed mill|plain 160|--json",
         "compare|reports|inputs/demo",
+        "survey|reports|reports|--by|machine,limited_by|--where|margin_mm>=0|-o|OUT/survey.xlsx",
+        "survey|reports|--by|vise,missing|--where|verdict!=fits|--all|-o|OUT/survey.csv",
         "--help"
       })
   void command_fromTheJar_printsAndWritesTheSame(String command) throws Exception {

@@ -60,7 +60,8 @@ class PlainLocaleTest {
         "page TABLES -o \ufffd.html",
         "assess TABLES \ufffd",
         "plan TABLES --keep \ufffd",
-        "compare TABLES \ufffd"
+        "compare TABLES \ufffd",
+        "survey \ufffd"
       })
   void argument_thatJavaCouldNotRead_isRefused(String line) throws Exception {
     String[] args = line.replace("TABLES", tables.toString()).split(" ");

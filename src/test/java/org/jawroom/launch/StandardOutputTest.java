@@ -48,6 +48,7 @@ class StandardOutputTest {
         with(pairing, "--job", "clamp plate", "--json"),
         List.of("compare", DEMO, "inputs/demo.xlsx"),
         List.of("compare", DEMO, DEMO, "--csv"),
+        List.of("survey", "reports", "--by", "machine,vise", "--all"),
         List.of("matrix", small, "-o", "-"),
         List.of("matrix", small, "-o", folder.resolve("m").toString()),
         List.of("assess", small, "-o", folder.resolve("a").toString()),

@@ -1,7 +1,6 @@
 package org.jawroom.app.run;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,13 +11,13 @@ import java.util.Optional;
 import org.jawroom.advice.Advice;
 import org.jawroom.app.input.Input;
 import org.jawroom.app.input.PeopleUnits;
+import org.jawroom.app.input.ReportFile;
 import org.jawroom.app.output.Progress;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.compare.ComparedSide;
-import org.jawroom.report.compare.PairingRows;
-import org.jawroom.report.compare.UnreadablePairings;
-import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.PeopleUnit;
+import org.jawroom.report.rows.PairingRows;
+import org.jawroom.report.rows.UnreadablePairings;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
 import org.jawroom.tables.source.grid.UnreadableInput;
@@ -41,37 +40,17 @@ public record CompareSide(Path path, ComparedSide pairings, Optional<Reading> re
    */
   public static CompareSide read(Path path, Map<String, String> settings, PrintWriter err)
       throws UnreadableInput, IOException {
-    Path file = file(path);
+    Path file = ReportFile.in(path);
     boolean named = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
     return named && Files.isRegularFile(file)
         ? new CompareSide(path, rows(file), Optional.empty())
         : new CompareSide(path, new ComparedSide(), Optional.of(Input.read(path, settings, err)));
   }
 
-  private static Path file(Path path) {
-    return Files.isDirectory(path) ? path.resolve(PairingsCsv.FILE) : path;
-  }
-
   private static ComparedSide rows(Path file) throws UnreadableInput, IOException {
     ComparedSide side = new ComparedSide();
-    try (InputStream in = opened(file)) {
-      PairingRows.read(in, side::add);
-      return side;
-    } catch (UnreadablePairings wrong) {
-      throw noReport(file, wrong);
-    }
-  }
-
-  private static InputStream opened(Path file) throws UnreadableInput {
-    try {
-      return Files.newInputStream(file);
-    } catch (IOException refused) {
-      throw new UnreadableInput(file + " could not be read: " + refused.getMessage(), refused);
-    }
-  }
-
-  private static UnreadableInput noReport(Path file, UnreadablePairings why) {
-    return new UnreadableInput(file + " is no report of jawroom's: " + why.getMessage(), why);
+    ReportFile.read(file, columns -> cells -> side.add(cells.row(), cells.number()));
+    return side;
   }
 
   /** Whether its tables have faults. */
@@ -112,7 +91,7 @@ public record CompareSide(Path path, ComparedSide pairings, Optional<Reading> re
       pairings.refuseTwins();
     } catch (UnreadablePairings alike) {
       throw reading.isEmpty()
-          ? noReport(file(path), alike)
+          ? ReportFile.refusal(ReportFile.in(path), alike)
           : new UnreadableInput(path + " cannot be compared: " + alike.getMessage(), alike);
     }
   }

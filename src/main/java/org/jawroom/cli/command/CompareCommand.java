@@ -11,6 +11,7 @@ import org.jawroom.app.output.ExitStatus;
 import org.jawroom.app.output.Progress;
 import org.jawroom.app.run.CompareSide;
 import org.jawroom.cli.option.SettingOptions;
+import org.jawroom.cli.option.ShownUnit;
 import org.jawroom.cli.option.VersionLine;
 import org.jawroom.report.compare.Comparison;
 import org.jawroom.report.compare.ComparisonCsv;
@@ -23,7 +24,6 @@ import org.jawroom.tables.source.grid.UnreadableInput;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -99,14 +99,7 @@ public final class CompareCommand implements Callable<Integer> {
     if (before.reading().isPresent() || after.reading().isPresent()) {
       return after.unit().or(before::unit).orElse(PeopleUnit.MM);
     }
-    String asked = SettingOptions.given(spec).getOrDefault("show", Unit.MM.sign());
-    Optional<Unit> unit = Unit.named(asked).filter(named -> named == Unit.MM || named == Unit.IN);
-    if (unit.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "option --show: \"" + asked + "\" is not possible here; write mm or in");
-    }
-    return unit.get() == Unit.IN ? PeopleUnit.INCH : PeopleUnit.MM;
+    return ShownUnit.of(spec, SettingOptions.given(spec).getOrDefault("show", Unit.MM.sign()));
   }
 
   /**

@@ -3,6 +3,7 @@ package org.jawroom.report.compare;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.rows.PairingRow;
 
 /**
  * One pairing in two runs.

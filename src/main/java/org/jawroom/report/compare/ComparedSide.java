@@ -9,6 +9,8 @@ import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 import org.jawroom.report.format.PlainText;
+import org.jawroom.report.rows.PairingRow;
+import org.jawroom.report.rows.UnreadablePairings;
 
 /**
  * The pairings of one of the two compared runs, in any number and order. Memory grows with the

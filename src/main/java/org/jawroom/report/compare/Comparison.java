@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jawroom.report.rows.PairingRow;
 
 /**
  * Compares two runs pairing by pairing; pairings are the same if machine and vise have the same

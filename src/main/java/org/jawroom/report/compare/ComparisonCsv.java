@@ -9,6 +9,7 @@ import org.apache.commons.csv.CSVPrinter;
 import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.rows.PairingRow;
 
 /**
  * The changes, for programs: one row for each changed pairing, in the order of listing, and one for

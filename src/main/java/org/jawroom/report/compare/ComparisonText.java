@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.PlainText;
 import org.jawroom.report.format.WrappedLines;
+import org.jawroom.report.rows.PairingRow;
 
 /** The changes, for a terminal of 80 columns: counts, then pairings. */
 public final class ComparisonText implements Comparison.Reader {

@@ -8,6 +8,7 @@ import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.Figures;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
+import org.jawroom.report.rows.PairingRow;
 import org.jawroom.report.wording.Words;
 
 /**

@@ -13,6 +13,7 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.rows.PairingRow;
 
 /** Serialises {@link PairingRow}s for {@link SortedRecords}. */
 final class PairingRecord {

@@ -88,6 +88,11 @@ public final class PairingsCsv {
 
   private PairingsCsv() {}
 
+  /** The names of the columns. */
+  public static List<String> columns() {
+    return HEADER;
+  }
+
   /** The header row, UTF-8. */
   public static byte[] header() {
     CsvRows rows = new CsvRows(1);

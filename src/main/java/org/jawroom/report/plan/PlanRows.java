@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
-import org.jawroom.report.compare.PairingRows;
-import org.jawroom.report.compare.UnreadablePairings;
 import org.jawroom.report.format.PlainText;
+import org.jawroom.report.rows.PairingRows;
+import org.jawroom.report.rows.UnreadablePairings;
 
 /**
  * The assignments in a {@code plan.csv}, read back. Columns are found by name; all but {@code

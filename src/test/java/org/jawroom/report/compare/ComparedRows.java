@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.rows.PairingRow;
 
 /**
  * Rows for the tests of comparing, written short: millimetres as text, empty for a cell that is.

@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.rows.PairingRow;
+import org.jawroom.report.rows.UnreadablePairings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

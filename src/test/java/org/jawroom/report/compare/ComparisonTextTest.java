@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.WrappedLines;
+import org.jawroom.report.rows.PairingRow;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTextTest {

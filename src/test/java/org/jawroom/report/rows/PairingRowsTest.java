@@ -1,4 +1,4 @@
-package org.jawroom.report.compare;
+package org.jawroom.report.rows;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;

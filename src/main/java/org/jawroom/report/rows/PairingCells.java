@@ -1,24 +1,31 @@
-package org.jawroom.report.compare;
+package org.jawroom.report.rows;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.JawEnd;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.pairing.Verdict;
+import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.PlainText;
 
-/** One row of {@code pairings.csv}, cell by cell; faults name row and column. */
-final class PairingCells {
+/**
+ * One row of {@code pairings.csv}, cell by cell; faults name row and column. Lengths are
+ * half-nanometres.
+ */
+public final class PairingCells {
   private static final List<String> READ =
       List.of(
           "machine",
@@ -45,15 +52,36 @@ final class PairingCells {
 
   private static final int LONGEST_SHOWN = 40;
 
-  /** The positions of the columns read, and the file's decimal sign once a number has shown it. */
-  static final class Columns {
+  /** The columns of a file, and its decimal sign once a number has shown it. */
+  public static final class Columns {
+
+    /** Those of {@link PairingsCsv} that hold one length in each cell. */
+    private static final Set<String> LENGTHS =
+        PairingsCsv.columns().stream()
+            .filter(name -> name.endsWith("_mm") && !name.equals("table_positions_mm"))
+            .collect(Collectors.toUnmodifiableSet());
+
     private final int count;
     private final Map<String, Integer> places;
     private char decimal;
 
-    Columns(int count, Map<String, Integer> places) {
+    private Columns(int count, Map<String, Integer> places) {
       this.count = count;
       this.places = places;
+    }
+
+    /** In the order of the file; without those that have no name or another's. */
+    public List<String> names() {
+      return List.copyOf(places.keySet());
+    }
+
+    public boolean has(String column) {
+      return places.containsKey(column);
+    }
+
+    /** Whether each cell of the column is a length or blank. */
+    public static boolean isLength(String column) {
+      return LENGTHS.contains(column);
     }
 
     /** Whether earlier numbers have another decimal sign. */
@@ -67,28 +95,9 @@ final class PairingCells {
   private final Columns columns;
   private final CSVRecord cells;
 
-  PairingCells(Columns columns, CSVRecord cells) {
+  PairingCells(Columns columns, CSVRecord cells) throws UnreadablePairings {
     this.columns = columns;
     this.cells = cells;
-  }
-
-  static Columns columns(CSVRecord header) throws UnreadablePairings {
-    Map<String, Integer> places = new HashMap<>();
-    for (int i = 0; i < header.size(); i++) {
-      boolean isRead = READ.contains(header.get(i)) || header.get(i).equals(SETTABLE);
-      if (isRead && places.put(header.get(i), i) != null) {
-        throw new UnreadablePairings("it has the column " + header.get(i) + " twice");
-      }
-    }
-    List<String> lacking = READ.stream().filter(name -> !places.containsKey(name)).toList();
-    if (!lacking.isEmpty()) {
-      throw new UnreadablePairings(
-          "it has no column" + (lacking.size() == 1 ? " " : "s ") + String.join(", ", lacking));
-    }
-    return new Columns(header.size(), places);
-  }
-
-  PairingRow row() throws UnreadablePairings {
     if (cells.size() != columns.count) {
       throw new UnreadablePairings(
           "row "
@@ -98,17 +107,51 @@ final class PairingCells {
               + " cells, but the header has "
               + columns.count);
     }
+  }
+
+  /** The row number in the file. */
+  public long number() {
+    return cells.getRecordNumber();
+  }
+
+  static Columns columns(CSVRecord header) throws UnreadablePairings {
+    Map<String, Integer> places = new LinkedHashMap<>();
+    Set<String> unclear = new HashSet<>(Set.of(""));
+    for (int i = 0; i < header.size(); i++) {
+      String name = header.get(i);
+      if (places.putIfAbsent(name, i) != null) {
+        if (PairingsCsv.columns().contains(name)) {
+          throw new UnreadablePairings("it has the column " + name + " twice");
+        }
+        unclear.add(name);
+      }
+    }
+    places.keySet().removeAll(unclear);
+    List<String> lacking = READ.stream().filter(name -> !places.containsKey(name)).toList();
+    if (!lacking.isEmpty()) {
+      throw new UnreadablePairings(
+          "it has no column" + (lacking.size() == 1 ? " " : "s ") + String.join(", ", lacking));
+    }
+    return new Columns(header.size(), places);
+  }
+
+  /** The columns that a comparison uses. */
+  public PairingRow row() throws UnreadablePairings {
     String missing = text("missing");
     return new PairingRow(
         filled("machine"),
         filled("vise"),
-        oneOf("verdict", Verdict.values(), Verdict::code),
+        verdict(),
         millimetres("margin_mm"),
         millimetres("best_margin_mm"),
         limiting(),
         usable(),
         settable(),
         missing.isEmpty() ? List.of() : List.of(missing.split(";")));
+  }
+
+  public Verdict verdict() throws UnreadablePairings {
+    return oneOf("verdict", Verdict.values(), Verdict::code);
   }
 
   private Optional<PairingRow.Limiting> limiting() throws UnreadablePairings {
@@ -143,7 +186,8 @@ final class PairingCells {
     return Optional.of(oneOf(SETTABLE, new String[] {"yes", "no"}, word -> word).equals("yes"));
   }
 
-  private OptionalLong millimetres(String column) throws UnreadablePairings {
+  /** The length in a column of millimetres; empty if the cell is blank. */
+  public OptionalLong millimetres(String column) throws UnreadablePairings {
     String text = text(column);
     if (text.isEmpty()) {
       return OptionalLong.empty();
@@ -180,18 +224,21 @@ final class PairingCells {
                 "is none of " + String.join(", ", Arrays.stream(values).map(word).toList())));
   }
 
-  private String filled(String column) throws UnreadablePairings {
+  /** A text that must not be blank. */
+  public String filled(String column) throws UnreadablePairings {
     if (text(column).isEmpty()) {
       throw fault(column, "is blank");
     }
     return text(column);
   }
 
-  private String text(String column) {
+  /** The cell as it stands in the file; the file must have the column. */
+  public String text(String column) {
     return cells.get(columns.places.get(column));
   }
 
-  private UnreadablePairings fault(String column, String why) {
+  /** A fault of that cell, whose text it shows. */
+  public UnreadablePairings fault(String column, String why) {
     String text = text(column);
     String shown = text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN) + "...";
     return new UnreadablePairings(

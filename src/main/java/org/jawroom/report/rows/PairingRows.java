@@ -1,4 +1,4 @@
-package org.jawroom.report.compare;
+package org.jawroom.report.rows;
 
 import java.io.BufferedReader;
 import java.io.ByteArrayInputStream;
@@ -45,6 +45,16 @@ public final class PairingRows {
     void take(PairingRow row, long number) throws IOException;
   }
 
+  /** Receives a row, whatever its columns are. */
+  public interface CellsTaker {
+    void take(PairingCells cells) throws IOException, UnreadablePairings;
+  }
+
+  /** Receives the columns, then every row. */
+  public interface Table {
+    CellsTaker begin(PairingCells.Columns columns) throws UnreadablePairings;
+  }
+
   private interface RecordTaker {
     void take(CSVRecord cells) throws IOException, UnreadablePairings;
   }
@@ -65,14 +75,25 @@ public final class PairingRows {
    * @throws IOException if {@code in} or {@code taker} throws it
    */
   public static void read(InputStream in, Taker taker) throws UnreadablePairings, IOException {
+    readCells(in, columns -> cells -> taker.take(cells.row(), cells.number()));
+  }
+
+  /**
+   * The same with all cells of a row.
+   *
+   * @throws IOException if {@code in} or {@code table} throws it
+   */
+  public static void readCells(InputStream in, Table table) throws UnreadablePairings, IOException {
     PairingCells.Columns[] columns = {null};
+    CellsTaker[] taker = {null};
     records(
         in,
         cells -> {
           if (columns[0] == null) {
             columns[0] = PairingCells.columns(cells);
+            taker[0] = table.begin(columns[0]);
           } else if (cells.size() > 1 || !cells.get(0).isEmpty()) {
-            taker.take(new PairingCells(columns[0], cells).row(), cells.getRecordNumber());
+            taker[0].take(new PairingCells(columns[0], cells));
           }
         });
     if (columns[0] == null) {

@@ -1,4 +1,4 @@
-package org.jawroom.report.compare;
+package org.jawroom.report.rows;
 
 import java.util.List;
 import java.util.Optional;
@@ -38,11 +38,11 @@ public record PairingRow(
   public record Usable(long from, long to) {
 
     /** Whether this range contains every opening of {@code other}. */
-    boolean holds(Usable other) {
+    public boolean holds(Usable other) {
       return from <= other.from && other.to <= to;
     }
 
-    long width() {
+    public long width() {
       return to - from;
     }
   }
@@ -55,7 +55,7 @@ public record PairingRow(
   }
 
   /** Whether it fits because nothing was listed that it could hit. */
-  boolean hasNothingListed() {
+  public boolean hasNothingListed() {
     return verdict.isClear() && margin.isEmpty();
   }
 }

@@ -1,4 +1,4 @@
-package org.jawroom.report.compare;
+package org.jawroom.report.rows;
 
 /**
  * A file is not a valid {@code pairings.csv}; the message gives the reason in one line, without the
@@ -7,11 +7,11 @@ package org.jawroom.report.compare;
 public final class UnreadablePairings extends Exception {
   private static final long serialVersionUID = 1L;
 
-  UnreadablePairings(String message) {
+  public UnreadablePairings(String message) {
     super(message);
   }
 
-  UnreadablePairings(String message, Throwable cause) {
+  public UnreadablePairings(String message, Throwable cause) {
     super(message, cause);
   }
 }
