@@ -76,7 +76,9 @@ import picocli.CommandLine.Spec;
     })
 public final class PlanCommand implements Callable<Integer> {
 
-  /** A set takes about a millisecond, and so many make a program that is solved in minutes. */
+  /**
+   * Trying a set takes a millisecond, and a program with a tenth of so many is solved in a minute.
+   */
   private static final long MOST_SETS = 20_000;
 
   @Spec private CommandSpec spec;
@@ -110,7 +112,7 @@ public final class PlanCommand implements Callable<Integer> {
       defaultValue = "1",
       description =
           "the most kinds of vise on a table, 1 to 4; of several one vise each, side by side; more"
-              + " than 2 may take minutes (default: ${DEFAULT-VALUE})")
+              + " than 2 may take a minute (default: ${DEFAULT-VALUE})")
   private int kinds;
 
   @Option(

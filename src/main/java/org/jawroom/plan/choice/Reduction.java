@@ -17,9 +17,11 @@ public final class Reduction {
 
   /**
    * The fits that are not dominated. A fit that holds no job is dominated by a bare machine. A fit
-   * is dominated by another on the same machine that holds at least the same jobs, if the stock of
-   * the other's kinds suffices for all machines that could use them: the other is then available at
-   * no cost.
+   * is dominated by another on the same machine that holds at least the same jobs, if the other
+   * takes no more of any kind than the fit itself, but for kinds of which the stock suffices for
+   * all machines that could use them: put in its place, the other then costs nothing and takes
+   * nothing that is missed elsewhere. That is transitive, so a dominated fit may go before what
+   * dominates it does.
    */
   public static Set<Integer> worthHaving(Task task) {
     Map<Integer, Set<Integer>> holds = new HashMap<>();
@@ -29,6 +31,7 @@ public final class Reduction {
       }
     }
     Set<Integer> worth = new HashSet<>();
+    boolean[] abounds = abounds(task);
     for (int machine = 0; machine < task.cell().machines().size(); machine++) {
       List<Integer> left = new ArrayList<>(task.ofMachine(machine));
       left.removeIf(fit -> !holds.containsKey(fit));
@@ -37,7 +40,7 @@ public final class Reduction {
             .anyMatch(
                 other ->
                     other != fit
-                        && abounds(task, other)
+                        && isNoDearer(task, other, fit, abounds)
                         && holds.get(other).containsAll(holds.get(fit)))) {
           left.remove((Integer) fit);
         }
@@ -47,9 +50,17 @@ public final class Reduction {
     return worth;
   }
 
-  private static boolean abounds(Task task, int fit) {
-    return IntStream.range(0, task.cell().vises().size())
-        .filter(kind -> task.uses(fit, kind) > 0)
-        .allMatch(kind -> task.stock(kind) >= task.mostUsed(kind, task.ofVise(kind)));
+  /** For each kind, whether the stock suffices whatever the machines carry. */
+  private static boolean[] abounds(Task task) {
+    boolean[] abounds = new boolean[task.cell().vises().size()];
+    for (int kind = 0; kind < abounds.length; kind++) {
+      abounds[kind] = task.stock(kind) >= task.mostUsed(kind, task.ofVise(kind));
+    }
+    return abounds;
+  }
+
+  private static boolean isNoDearer(Task task, int other, int fit, boolean[] abounds) {
+    return IntStream.range(0, abounds.length)
+        .allMatch(kind -> abounds[kind] || task.uses(other, kind) <= task.uses(fit, kind));
   }
 }

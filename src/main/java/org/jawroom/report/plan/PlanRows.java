@@ -83,7 +83,10 @@ public record PlanRows(List<Row> rows, List<String> faults) {
                     : "")
                 + "\" stands in row "
                 + before
-                + " already");
+                + " already"
+                + (several || row.vise().isEmpty() || there.containsKey("")
+                    ? ""
+                    : "; with --kinds above 1 a machine may have several vises"));
       }
       rows.add(row);
     }

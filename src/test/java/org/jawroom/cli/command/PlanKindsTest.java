@@ -185,6 +185,20 @@ class PlanKindsTest {
   }
 
   @Test
+  void keep_ofSeveralKindsWhereOneIsPlanned_saysWhichOptionTakesThem() throws Exception {
+    assertEquals(0, plan("--kinds", "2"));
+    Path kept = Files.move(reports.resolve("plan.csv"), folder.resolve("kept.csv"));
+
+    assertEquals(1, plan("--keep", kept.toString()));
+
+    assertEquals(
+        kept
+            + ": row 3, column machine: \"long\" stands in row 2 already; with --kinds above 1 a"
+            + " machine may have several vises",
+        err.toString().lines().findFirst().orElseThrow());
+  }
+
+  @Test
   void workbook_hasARowForEachVise() throws Exception {
     assertEquals(0, plan("--kinds", "2"));
 
