@@ -184,6 +184,86 @@ class PlanKindsTest {
     assertFalse(Files.exists(reports));
   }
 
+  /** Neither vise nor the machine is in the house: 1000 + 100 + 50. */
+  @Test
+  void buy_aMachineWithTwoKinds_listsEachInTheRowItIsFor() throws Exception {
+    Path vises = tables.resolve("vises.csv");
+    Files.writeString(
+        vises,
+        Files.readString(vises).replace(",20,1,100", ",20,0,100").replace(",10,2,", ",10,0,50"));
+    Path machines = tables.resolve("machines.csv");
+    List<String> rows = Files.readAllLines(machines);
+    Files.write(
+        machines,
+        List.of(
+            rows.get(0) + ",status,price",
+            rows.get(1) + ",candidate,1000",
+            rows.get(2) + ",owned,"));
+
+    assertEquals(0, plan("--kinds", "2", "--buy", "--machines", "long"));
+
+    assertTrue(written().contains("base bolts,plate;bar,machine;vise,1100,1\r\n"), written());
+    assertTrue(written().contains("base bolts,pin,vise,50,2\r\n"), written());
+    assertTrue(unwrapped().contains("; buy the machine and 2 vises"), unwrapped());
+    assertTrue(unwrapped().contains("To buy, 1150 together:"), unwrapped());
+    XSSFSheet sheet = workbook().getSheet("Plan");
+    assertEquals("the machine and a vise", sheet.getRow(3).getCell(7).getStringCellValue());
+    assertEquals("a vise", sheet.getRow(4).getCell(7).getStringCellValue());
+    assertEquals(50, sheet.getRow(4).getCell(8).getNumericCellValue());
+  }
+
+  /**
+   * One piece of iron stands once, square or turned; two may stand side by side, one of them
+   * turned.
+   */
+  @ParameterizedTest
+  @CsvSource({"1, 1", "2, 2"})
+  void vises_onASwivelBase_standTogetherAsFarAsTheStockGoes(String quantity, long rows)
+      throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    Files.writeString(
+        tables.resolve("machines.csv"),
+        "machine,table_moves,table_length,table_width,travel_x,travel_y,slot_count,slot_width,"
+            + "slot_pitch,front_gap,rear_gap,left_gap,right_gap,nose_min,nose_max\n"
+            + "one,xy,1500,400,600,400,3,14,80,500,500,none,none,100,600\n");
+    Files.writeString(
+        tables.resolve("vises.csv"),
+        "vise,quantity,jaw_width,jaw_height,bed_height,opening_max,base_width,rear_reach,"
+            + "front_reach,fixed_jaw_thickness,moving_jaw_thickness,rear_projection_closed,"
+            + "rear_projection_open,front_projection_closed,front_projection_open,screw_height,"
+            + "screw_diameter,handle_radius,bolt_spacing,bolt_u,bolt_hole_u,bolt_hole_v,"
+            + "swivel_angles,swivel_u,swivel_radius\nswivel,"
+            + quantity
+            + ",160,50,80,150,200,60,240,30,40,none,none,30,30,40,20,none,160,90,30,16,30,90,\n");
+
+    assertEquals(0, plan("--kinds", "2", "--cards"));
+
+    assertEquals(rows, written().lines().skip(1).count(), written());
+    assertEquals(rows == 2, written().contains("swivel @30"), written());
+  }
+
+  /** Slots along y: the row goes from front to back. */
+  @Test
+  void slots_alongY_theRowGoesFromFrontToBack() throws Exception {
+    Path machines = tables.resolve("machines.csv");
+    Files.writeString(
+        machines,
+        "machine,table_moves,table_length,table_width,travel_x,travel_y,slot_direction,slot_count,"
+            + "slot_width,front_gap,rear_gap,left_gap,right_gap,nose_min,nose_max,max_load\n"
+            + "long,xy,300,500,400,600,y,1,14,0,0,none,none,100,400,100\n");
+    Path vises = tables.resolve("vises.csv");
+    Files.writeString(vises, Files.readString(vises).replace(",front,", ",right,"));
+
+    assertEquals(0, plan("--kinds", "2"));
+
+    List<String> lines = written().lines().toList();
+    assertTrue(lines.get(1).startsWith("long,wide,1,54.000,30.000,100.000,right,-40.000,-90.000,"));
+    assertTrue(lines.get(1).endsWith(",plate;bar,,,1"), lines.get(1));
+    assertTrue(lines.get(2).endsWith(",pin,,,2"), lines.get(2));
+    String where = workbook().getSheet("Plan").getRow(3).getCell(5).getStringCellValue();
+    assertTrue(where.startsWith("no. 1 of 2 from the front"), where);
+  }
+
   @Test
   void keep_ofSeveralKindsWhereOneIsPlanned_saysWhichOptionTakesThem() throws Exception {
     assertEquals(0, plan("--kinds", "2"));
