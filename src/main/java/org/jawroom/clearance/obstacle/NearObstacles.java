@@ -55,8 +55,8 @@ final class NearObstacles {
   long[] all() {
     int[] boxes = guards.boxes();
     for (int i = 0; i < boxes.length; i++) {
-      SweptGuard guard = guards.all().get(boxes[i]);
-      for (ClearanceClass kind : ClearanceClass.ALL) {
+      SweptGuard guard = guards.guard(boxes[i]);
+      for (ClearanceClass kind : SweptParts.CLASSES) {
         if (kind.situation() == guard.situation()
             && (!guard.table() || parts.someMeetTable(kind))) {
           // A part and a guard that are the same in both situations are already found under

@@ -50,7 +50,7 @@ public record Obstacles(
     long right = 2 * Length.ENDLESS;
     long front = left;
     long rear = right;
-    for (ClearanceClass kind : ClearanceClass.ALL) {
+    for (ClearanceClass kind : SweptParts.CLASSES) {
       long[] reach = parts.reach(kind, withTolerance);
       left = least(left, guards.face(kind, Side.LEFT, withTolerance) - xLo(turn, reach, 0));
       right = most(right, guards.face(kind, Side.RIGHT, withTolerance) - xHi(turn, reach, 0));
@@ -92,18 +92,18 @@ public record Obstacles(
     long u = turn.uSign() * (uIsX ? x : y);
     long v = turn.vSign() * (uIsX ? y : x);
     long[] sweeps = guards.rows(turn);
-    for (int i = 0; i < guards.all().size(); i++) {
+    for (int i = 0; i < guards.count(); i++) {
       if (isBehindWall(guards.side(i), x, y, margin)) {
         continue;
       }
-      SweptGuard guard = guards.all().get(i);
+      SweptGuard guard = guards.guard(i);
       // A guard occurs once per situation, consecutively; precedence by part comes before
       // situation.
       if (first != null && guard.rank() != first.rank()) {
         break;
       }
       int sweep = i * SweptGuards.ROW;
-      for (ClearanceClass kind : ClearanceClass.ALL) {
+      for (ClearanceClass kind : SweptParts.CLASSES) {
         if (kind.situation() != guard.situation() || guard.table() && !parts.someMeetTable(kind)) {
           continue;
         }

@@ -2,6 +2,7 @@ package org.jawroom.clearance.obstacle;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalLong;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.ClearanceClass;
 import org.jawroom.clearance.guard.SweptGuard;
@@ -27,6 +28,7 @@ public final class SweptGuards {
   private static final int SIDES = SIDE.length;
 
   private final List<SweptGuard> all;
+  private final SweptGuard[] each;
   private final long handRoom;
   private final boolean tolerant;
   private final long[][] rows;
@@ -38,6 +40,7 @@ public final class SweptGuards {
   private SweptGuards(
       List<SweptGuard> all, long handRoom, Side[] sides, int[] boxes, long[][] faces) {
     this.all = all;
+    this.each = all.toArray(SweptGuard[]::new);
     this.handRoom = handRoom;
     this.tolerant = all.stream().anyMatch(guard -> guard.tolerance() != 0);
     this.rows = rows(all);
@@ -66,7 +69,7 @@ public final class SweptGuards {
         boxes[count++] = i;
         continue;
       }
-      for (ClearanceClass kind : ClearanceClass.ALL) {
+      for (ClearanceClass kind : SweptParts.CLASSES) {
         if (kind.situation() == guard.situation()) {
           long required = kind.required(guard, handRoom);
           merge(faces[0], kind, side, face(guard.box(), side), required);
@@ -81,6 +84,26 @@ public final class SweptGuards {
   /** Every guard, in order of rank. */
   public List<SweptGuard> all() {
     return all;
+  }
+
+  int count() {
+    return each.length;
+  }
+
+  /** The guard with that index in {@link #all}. */
+  SweptGuard guard(int index) {
+    return each[index];
+  }
+
+  /** The least gap between a box and any guard of a situation; empty if that has none. */
+  public OptionalLong leastGap(Box box, Situation situation) {
+    long least = Long.MAX_VALUE;
+    for (SweptGuard guard : each) {
+      if (guard.situation() == situation) {
+        least = Math.min(least, box.gapTo(guard.box()));
+      }
+    }
+    return least == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(least);
   }
 
   public long handRoom() {
@@ -176,7 +199,7 @@ public final class SweptGuards {
   }
 
   private static long[] noFaces() {
-    long[] faces = new long[ClearanceClass.ALL.size() * SIDES];
+    long[] faces = new long[SweptParts.CLASSES.length * SIDES];
     for (int i = 0; i < faces.length; i++) {
       Side side = SIDE[i % SIDES];
       faces[i] =

@@ -138,9 +138,9 @@ public final class PreparedMachine {
    * too small for any bolt.
    */
   OptionalLong threadFor(long narrowestHole) {
-    for (long thread : threads) {
-      if (thread <= narrowestHole) {
-        return OptionalLong.of(thread);
+    for (int i = 0; i < threads.size(); i++) {
+      if (threads.get(i) <= narrowestHole) {
+        return OptionalLong.of(threads.get(i));
       }
     }
     return OptionalLong.empty();

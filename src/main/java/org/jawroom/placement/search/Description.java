@@ -6,7 +6,6 @@ import java.util.OptionalLong;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.clearance.guard.MachineGuards;
-import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -80,11 +79,9 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
     for (Part part : region.parts()) {
       if (part.handle() && part.situation() == Situation.LOADING) {
         Box box = part.over(openings, region.turn()).at(place.x(), place.y());
-        for (SweptGuard guard : region.guards().all()) {
-          if (guard.situation() == Situation.LOADING) {
-            long gap = box.gapTo(guard.box());
-            least = OptionalLong.of(Math.min(gap, least.orElse(gap)));
-          }
+        OptionalLong gap = region.guards().leastGap(box, Situation.LOADING);
+        if (gap.isPresent() && gap.getAsLong() < least.orElse(Long.MAX_VALUE)) {
+          least = gap;
         }
       }
     }

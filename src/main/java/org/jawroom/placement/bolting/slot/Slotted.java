@@ -1,6 +1,7 @@
 package org.jawroom.placement.bolting.slot;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jawroom.clearance.Certainty;
@@ -26,11 +27,11 @@ import org.jawroom.shop.machine.Slots;
  */
 public final class Slotted {
   private final Axis along;
-  private final List<Interval> centres;
+  private final Interval[] centres;
   private final Interval reach;
   private final Certainty certainty;
 
-  private Slotted(Axis along, List<Interval> centres, Interval reach, Certainty certainty) {
+  private Slotted(Axis along, Interval[] centres, Interval reach, Certainty certainty) {
     this.along = along;
     this.centres = centres;
     this.reach = reach;
@@ -69,7 +70,7 @@ public final class Slotted {
   }
 
   /** Where each centre line may lie across the table, from its middle. */
-  private static List<Interval> centres(Slots slots, long tableAcross) {
+  private static Interval[] centres(Slots slots, long tableAcross) {
     List<Interval> centres = new ArrayList<>(slots.count());
     Interval pitch = slots.needsPitch() ? Certainty.sizes(slots.pitch()) : Interval.of(0, 0);
     for (int j = 0; j < slots.count(); j++) {
@@ -87,7 +88,7 @@ public final class Slotted {
         centres.add(Interval.of(Math.min(one, other), Math.max(one, other)));
       }
     }
-    return List.copyOf(centres);
+    return centres.toArray(Interval[]::new);
   }
 
   /** All places of the vise frame's origin at which the anchors hold; empty if there are none. */
@@ -110,7 +111,7 @@ public final class Slotted {
   }
 
   private IntervalSet heldAcross(Ends anchor) {
-    List<Interval> held = new ArrayList<>(centres.size());
+    List<Interval> held = new ArrayList<>(centres.length);
     for (Interval centre : centres) {
       Ends places = acrossIn(centre, anchor);
       if (!places.isReversed()) {
@@ -171,8 +172,8 @@ public final class Slotted {
     for (Anchor anchor : anchors.all()) {
       Ends ends = anchor.across(turn, along);
       int nearest = 0;
-      for (int j = 1; j < centres.size(); j++) {
-        if (isNearer(centres.get(j), centres.get(nearest), ends, across)) {
+      for (int j = 1; j < centres.length; j++) {
+        if (isNearer(centres[j], centres[nearest], ends, across)) {
           nearest = j;
         }
       }
@@ -200,7 +201,7 @@ public final class Slotted {
 
   /** The centre line of each slot, across the slots from the table's middle. */
   public List<Long> centres() {
-    return centres.stream().map(Slotted::middle).toList();
+    return Arrays.stream(centres).map(Slotted::middle).toList();
   }
 
   /**
@@ -215,7 +216,7 @@ public final class Slotted {
       Ends ends = anchors.all().get(i).along(turn, along);
       long hole = (ends.lo() + ends.hi()) / 2 + (along == Axis.X ? place.x() : place.y());
       long at = Math.max(nuts.lo(), Math.min(nuts.hi(), hole));
-      long centre = middle(centres.get(slots.get(i) - 1));
+      long centre = middle(centres[slots.get(i) - 1]);
       bolts.add(along == Axis.X ? new Place(at, centre) : new Place(centre, at));
     }
     return bolts;
@@ -238,7 +239,7 @@ public final class Slotted {
     for (int anchor = 0; anchor < anchors.all().size(); anchor++) {
       List<List<Integer>> longer = new ArrayList<>();
       for (List<Integer> set : sets) {
-        for (int slot = 1; slot <= centres.size(); slot++) {
+        for (int slot = 1; slot <= centres.length; slot++) {
           List<Integer> next = new ArrayList<>(set);
           next.add(slot);
           if (acrossIn(next, anchors, turn).isPresent()) {
@@ -256,7 +257,7 @@ public final class Slotted {
     List<Interval> held = List.of(Interval.ALL);
     for (Anchor anchor : anchors.all()) {
       Ends ends = anchor.across(turn, along);
-      List<Interval> narrower = new ArrayList<>(centres.size());
+      List<Interval> narrower = new ArrayList<>(centres.length);
       for (Interval before : held) {
         for (Interval centre : centres) {
           Ends its = acrossIn(centre, ends);
@@ -280,7 +281,7 @@ public final class Slotted {
     Optional<Interval> held = Optional.of(Interval.ALL);
     for (int i = 0; i < slots.size(); i++) {
       Ends ends = anchors.all().get(i).across(turn, along);
-      Ends its = acrossIn(centres.get(slots.get(i) - 1), ends);
+      Ends its = acrossIn(centres[slots.get(i) - 1], ends);
       held = held.flatMap(before -> meet(before, its));
     }
     return held;
@@ -309,7 +310,7 @@ public final class Slotted {
    */
   List<Interval> acrossInEach(Anchor anchor, Orientation turn) {
     Ends ends = anchor.across(turn, along);
-    return centres.stream()
+    return Arrays.stream(centres)
         .map(centre -> acrossIn(centre, ends))
         .map(places -> Interval.of(places.lo(), places.hi()))
         .toList();
