@@ -1,4 +1,4 @@
-package org.jawroom.cli.command;
+package org.jawroom.report.card;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

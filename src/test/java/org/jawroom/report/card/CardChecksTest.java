@@ -1,4 +1,4 @@
-package org.jawroom.cli.command;
+package org.jawroom.report.card;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jawroom.cli.CommandRun;
-import org.jawroom.report.card.CheckSheet;
 import org.jawroom.shop.Check;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.ShopReader;
