@@ -7,12 +7,20 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.properties.HasName;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.Map;
 
 /** The plan of the house: dependencies point one way, and libraries stay at the edge. */
 @AnalyzeClasses(packages = "org.jawroom", importOptions = DoNotIncludeTests.class)
@@ -314,4 +322,14 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule subpackages_haveNoCycles =
       slices().matching("org.jawroom.(**)").should().beFreeOfCycles();
+
+  @ArchTest
+  static void names_ofClasses_occurOnce(JavaClasses all) {
+    Map<String, List<String>> bearers =
+        all.stream()
+            .filter(one -> one.isTopLevelClass() && !one.getSimpleName().equals("package-info"))
+            .collect(groupingBy(JavaClass::getSimpleName, mapping(JavaClass::getName, toList())));
+    bearers.values().removeIf(same -> same.size() == 1);
+    assertEquals(Map.of(), bearers);
+  }
 }

@@ -16,12 +16,12 @@ public final class MinimumCover {
   private static final long WORDS = 1_500_000_000L;
 
   private final List<BitSet> sets;
-  private final Work work;
+  private final SearchBudget work;
   private final Reduced rest;
   private List<Integer> best;
   private boolean cutOff;
 
-  private MinimumCover(int elements, List<BitSet> sets, Work work) {
+  private MinimumCover(int elements, List<BitSet> sets, SearchBudget work) {
     this.sets = sets;
     this.work = work;
     rest = new Reduced(elements, sets, work);
@@ -45,7 +45,7 @@ public final class MinimumCover {
     if (held.length() > elements) {
       throw new IllegalArgumentException("element " + (held.length() - 1) + " of " + elements);
     }
-    MinimumCover search = new MinimumCover(elements, sets, new Work(words));
+    MinimumCover search = new MinimumCover(elements, sets, new SearchBudget(words));
     int atLeast = search.rest.taken.size() + search.needed(search.ranked(search.rest.open));
     search.search(new ArrayList<>());
     List<Integer> taken = new ArrayList<>(search.rest.taken);

@@ -16,7 +16,7 @@ import java.util.List;
  */
 final class Reduced {
   private final List<BitSet> sets;
-  private final Work work;
+  private final SearchBudget work;
 
   /** The elements still to be held. */
   final BitSet open;
@@ -29,7 +29,7 @@ final class Reduced {
   /** Of each element the sets that hold it, dropped ones too. */
   final BitSet[] holders;
 
-  Reduced(int elements, List<BitSet> sets, Work work) {
+  Reduced(int elements, List<BitSet> sets, SearchBudget work) {
     this.sets = sets;
     this.work = work;
     open = new BitSet(elements);

@@ -18,14 +18,14 @@ record Listing(
     String remark,
     List<Heading> headings,
     int size,
-    IntFunction<List<Cell>> entries) {
+    IntFunction<List<SurveyCell>> entries) {
 
   static <T> Listing of(
       String title,
       String remark,
       List<Heading> headings,
       List<T> all,
-      Function<T, List<Cell>> cells) {
+      Function<T, List<SurveyCell>> cells) {
     return new Listing(title, remark, headings, all.size(), i -> cells.apply(all.get(i)));
   }
 }

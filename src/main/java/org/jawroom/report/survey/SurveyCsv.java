@@ -66,7 +66,9 @@ final class SurveyCsv {
     row.add(String.valueOf(group.pairings()));
     row.add(
         String.format(
-            Locale.ROOT, "%.3f", new Cell.Share(group.pairings(), survey.chosen()).percent()));
+            Locale.ROOT,
+            "%.3f",
+            new SurveyCell.Share(group.pairings(), survey.chosen()).percent()));
     row.add(String.valueOf(group.comfortable()));
     row.add(String.valueOf(group.margins().count()));
     row.add(quantile(group.margins(), 0, 1));

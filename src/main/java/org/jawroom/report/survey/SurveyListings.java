@@ -8,10 +8,10 @@ import java.util.OptionalLong;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.limits.LimitTally.Limited;
 import org.jawroom.report.limits.Margins;
-import org.jawroom.report.survey.Cell.Count;
-import org.jawroom.report.survey.Cell.Margin;
-import org.jawroom.report.survey.Cell.Share;
-import org.jawroom.report.survey.Cell.Text;
+import org.jawroom.report.survey.SurveyCell.Count;
+import org.jawroom.report.survey.SurveyCell.Margin;
+import org.jawroom.report.survey.SurveyCell.Share;
+import org.jawroom.report.survey.SurveyCell.Text;
 import org.jawroom.report.survey.count.Coverage;
 import org.jawroom.report.survey.count.Histogram;
 import org.jawroom.report.survey.count.Moved;
@@ -50,8 +50,8 @@ final class SurveyListings {
         rank -> cells(survey.groups().group(rank)));
   }
 
-  private List<Cell> cells(Group group) {
-    List<Cell> cells = new ArrayList<>();
+  private List<SurveyCell> cells(Group group) {
+    List<SurveyCell> cells = new ArrayList<>();
     group.words().forEach(word -> cells.add(new Text(word)));
     cells.add(new Count(group.pairings()));
     cells.add(new Share(group.pairings(), survey.chosen()));
@@ -66,7 +66,7 @@ final class SurveyListings {
     return cells;
   }
 
-  private static Cell quantile(Margins margins, int part, int of) {
+  private static SurveyCell quantile(Margins margins, int part, int of) {
     return new Margin(
         margins.count() == 0 ? OptionalLong.empty() : OptionalLong.of(margins.quantile(part, of)));
   }
@@ -117,7 +117,7 @@ final class SurveyListings {
         headings,
         frequent(totals),
         guard -> {
-          List<Cell> cells = new ArrayList<>(List.of(new Text(guard)));
+          List<SurveyCell> cells = new ArrayList<>(List.of(new Text(guard)));
           long rest = totals.get(guard);
           for (String part : shown) {
             int count = guards.get(guard).getOrDefault(part, 0);

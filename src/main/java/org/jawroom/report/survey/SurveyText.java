@@ -58,7 +58,7 @@ public final class SurveyText {
     if (list.size() == 0) {
       return;
     }
-    List<List<Cell>> entries = new ArrayList<>();
+    List<List<SurveyCell>> entries = new ArrayList<>();
     for (int i = 0; i < Math.min(top, list.size()); i++) {
       entries.add(list.entries().apply(i));
     }
@@ -73,7 +73,7 @@ public final class SurveyText {
         int each = column;
         int width = rows.stream().mapToInt(one -> one.get(each).length()).max().orElseThrow();
         String space = " ".repeat(width - row.get(column).length());
-        boolean words = entries.get(0).get(column) instanceof Cell.Text;
+        boolean words = entries.get(0).get(column) instanceof SurveyCell.Text;
         line.append("  ").append(words ? row.get(column) + space : space + row.get(column));
       }
       out.accept(line.toString().stripTrailing());
@@ -83,17 +83,17 @@ public final class SurveyText {
     }
   }
 
-  private String text(Cell cell) {
-    if (cell instanceof Cell.Text text) {
+  private String text(SurveyCell cell) {
+    if (cell instanceof SurveyCell.Text text) {
       return cut(text.shown());
     }
-    if (cell instanceof Cell.Count count) {
+    if (cell instanceof SurveyCell.Count count) {
       return String.valueOf(count.number());
     }
-    if (cell instanceof Cell.Share share) {
+    if (cell instanceof SurveyCell.Share share) {
       return String.format(Locale.ROOT, "%.1f", share.percent());
     }
-    Cell.Margin margin = (Cell.Margin) cell;
+    SurveyCell.Margin margin = (SurveyCell.Margin) cell;
     return margin.length().isPresent()
         ? unit.text(margin.length().getAsLong(), Rounding.DOWN)
         : "-";

@@ -82,16 +82,16 @@ final class SurveyWorkbook {
 
   private void margins(Listing bars) {
     String name = "Margins";
-    List<List<Cell>> shown = sheet(name, bars);
+    List<List<SurveyCell>> shown = sheet(name, bars);
     if (shown.isEmpty()) {
       return;
     }
     int top = ListSheet.FIRST_ENTRY - 1;
     List<String> words = new ArrayList<>();
     List<Long> counts = new ArrayList<>();
-    for (List<Cell> bar : shown) {
-      words.add(((Cell.Text) bar.get(0)).words());
-      counts.add(((Cell.Count) bar.get(1)).number());
+    for (List<SurveyCell> bar : shown) {
+      words.add(((SurveyCell.Text) bar.get(0)).words());
+      counts.add(((SurveyCell.Count) bar.get(1)).number());
     }
     new SheetChart("Margins, " + styles.unit().word(), ListSheet.FIRST_ENTRY, 0, words, 1, counts)
         .standing(
@@ -101,11 +101,11 @@ final class SurveyWorkbook {
   }
 
   /** Writes the entries that fit, and returns the first of them. */
-  private List<List<Cell>> sheet(String name, Listing listing) {
+  private List<List<SurveyCell>> sheet(String name, Listing listing) {
     ListSheet list = new ListSheet(book, styles, name, listing.headings(), 1);
     int shown = Math.min(listing.size(), room(listing));
     list.head(listing.title(), ListSheet.cut(shown, listing.size(), "") + listing.remark());
-    List<List<Cell>> first = entries(list, listing, shown);
+    List<List<SurveyCell>> first = entries(list, listing, shown);
     list.finish();
     return first;
   }
@@ -126,10 +126,10 @@ final class SurveyWorkbook {
         ListSheet.room(SheetLimits.XLSX), SheetLimits.XLSX.cells() / listing.headings().size());
   }
 
-  private static List<List<Cell>> entries(ListSheet list, Listing listing, int shown) {
-    List<List<Cell>> first = new ArrayList<>();
+  private static List<List<SurveyCell>> entries(ListSheet list, Listing listing, int shown) {
+    List<List<SurveyCell>> first = new ArrayList<>();
     for (int i = 0; i < shown; i++) {
-      List<Cell> cells = listing.entries().apply(i);
+      List<SurveyCell> cells = listing.entries().apply(i);
       list.entry();
       cells.forEach(cell -> put(list, cell));
       if (first.size() < CHART_ROWS) {
@@ -139,14 +139,14 @@ final class SurveyWorkbook {
     return first;
   }
 
-  private static void put(ListSheet list, Cell cell) {
-    if (cell instanceof Cell.Text text) {
+  private static void put(ListSheet list, SurveyCell cell) {
+    if (cell instanceof SurveyCell.Text text) {
       list.text(text.shown());
-    } else if (cell instanceof Cell.Count count) {
+    } else if (cell instanceof SurveyCell.Count count) {
       list.number((double) count.number(), "0");
-    } else if (cell instanceof Cell.Share share) {
+    } else if (cell instanceof SurveyCell.Share share) {
       list.number(share.percent(), "0.0");
-    } else if (cell instanceof Cell.Margin margin) {
+    } else if (cell instanceof SurveyCell.Margin margin) {
       list.length(margin.length(), Rounding.DOWN);
     }
   }

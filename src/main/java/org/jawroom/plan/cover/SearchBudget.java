@@ -5,14 +5,14 @@ import java.util.BitSet;
 /**
  * Counts the work of a search in 64-bit words compared, so that it ends at the same point always.
  */
-final class Work {
+final class SearchBudget {
 
   /** What a comparison costs besides its words. */
   private static final int EACH = 8;
 
   private long left;
 
-  Work(long words) {
+  SearchBudget(long words) {
     left = words;
   }
 
