@@ -1,14 +1,18 @@
 package org.jawroom.geometry;
 
+import java.util.Locale;
+
 /** The axes of the table frame, named after ISO 841. */
 public enum Axis {
   X,
   Y,
   Z;
 
+  private final String letter = name().toLowerCase(Locale.ROOT);
+
   /** The letter in lower case, as tables and reports write it. */
   public String letter() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return letter;
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.jawroom.geometry;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The turn of a vise on the table, named by the direction of its handle.
@@ -27,6 +28,7 @@ public enum Orientation {
   /** All turns in order of preference, without allocating an array. */
   public static final List<Orientation> ALL = List.of(values());
 
+  private final String word = name().toLowerCase(Locale.ROOT);
   private final Axis uAxis;
   private final int uSign;
   private final int vSign;
@@ -84,7 +86,7 @@ public enum Orientation {
 
   /** The word that tables and reports use. */
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return word;
   }
 
   private static Interval signed(int sign, Interval interval) {

@@ -1,5 +1,7 @@
 package org.jawroom.clearance.gap;
 
+import java.util.Locale;
+
 /** Which end of the opening range yields a swept edge. */
 public enum JawEnd {
   CLOSED,
@@ -7,7 +9,9 @@ public enum JawEnd {
   /** The edge does not depend on the opening. */
   ANY;
 
+  private final String word = name().toLowerCase(Locale.ROOT);
+
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return word;
   }
 }
