@@ -3,6 +3,7 @@ package org.jawroom.clearance.obstacle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.ClearanceClass;
 import org.jawroom.clearance.gap.Pair;
@@ -71,13 +72,13 @@ public final class SweptParts {
     this.onlyLoading = fill(core);
     this.reachesBare = reaches(rows, false);
     this.reaches = reaches(rows, true);
-    this.everEmpty = all.stream().anyMatch(SweptParts::isEverEmpty);
+    this.everEmpty = isAny(all, SweptParts::isEverEmpty);
   }
 
   public static SweptParts of(List<Part> parts, Interval openings) {
     List<Part> sorted = new ArrayList<>(parts);
     sorted.sort(PRECEDENCE);
-    boolean tolerant = parts.stream().anyMatch(part -> part.tolerance() != 0);
+    boolean tolerant = isAny(parts, part -> part.tolerance() != 0);
     return new SweptParts(List.copyOf(sorted), openings, tolerant, false);
   }
 
@@ -133,8 +134,17 @@ public final class SweptParts {
         all.stream().map(part -> part.grown(off)).toList(), openings, tolerant, false);
   }
 
+  private static boolean isAny(List<Part> parts, Predicate<Part> such) {
+    for (Part part : parts) {
+      if (such.test(part)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static List<Part> withoutEmpty(List<Part> all, Interval openings) {
-    boolean some = all.stream().anyMatch(part -> part.u().isEmpty(openings));
+    boolean some = isAny(all, part -> part.u().isEmpty(openings));
     return some ? all.stream().filter(part -> !part.u().isEmpty(openings)).toList() : all;
   }
 

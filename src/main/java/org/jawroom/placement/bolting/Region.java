@@ -105,11 +105,6 @@ public record Region(
     return FreeSpace.belowZero(places, obstacles(openings));
   }
 
-  /** The free space within a rectangle alone; empty if the mount holds nowhere in it. */
-  public Optional<FreeSpace> space(Interval openings, Rectangle within) {
-    return places.meet(within).map(left -> FreeSpace.of(left, obstacles(openings)));
-  }
-
   /** The free space of settable positions; empty if there are none. */
   public Optional<FreeSpace> settableSpace(PreparedMachine machine, Interval openings) {
     return settable(machine)

@@ -87,6 +87,6 @@ public record JobOutcome(
 
   /** The margin at the placement; empty likewise. */
   public OptionalLong margin() {
-    return limit().stream().mapToLong(Limit::margin).findFirst();
+    return place.map(Recommendation::margin).orElse(OptionalLong.empty());
   }
 }

@@ -92,7 +92,11 @@ public final class JobPairing {
   public static List<JobOutcome> solve(
       PreparedMachine machine, PreparedVise vise, Model model, List<Job> jobs) {
     JobPairing pairing = new JobPairing(machine, vise, model, Certainty.AT_WORST);
-    return jobs.stream().map(pairing::solve).toList();
+    List<JobOutcome> outcomes = new ArrayList<>(jobs.size());
+    for (Job job : jobs) {
+      outcomes.add(pairing.solve(job));
+    }
+    return outcomes;
   }
 
   /**
@@ -329,11 +333,11 @@ public final class JobPairing {
    * along neither axis.
    */
   private List<Region> regions(Job job) {
+    if (job.jawsAlong().isEmpty()) {
+      return model.regions();
+    }
     return model.regions().stream()
-        .filter(
-            region ->
-                job.jawsAlong().isEmpty()
-                    || !vise.isTurned() && jaws(region) == job.jawsAlong().get())
+        .filter(region -> !vise.isTurned() && jaws(region) == job.jawsAlong().get())
         .toList();
   }
 

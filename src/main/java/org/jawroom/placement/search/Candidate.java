@@ -99,7 +99,7 @@ public record Candidate(
 
   /** The free space of all positions of its region, whatever this candidate is limited to. */
   FreeSpace whole() {
-    return within.equals(Region.EVERYWHERE) ? space.whole() : region.space(openings);
+    return space.whole();
   }
 
   /** Its positions whose reach shortfall is at most {@code most}; empty if there are none. */
@@ -116,9 +116,13 @@ public record Candidate(
 
   /** Its positions in a rectangle; empty if there are none. */
   public Optional<Candidate> within(Rectangle only) {
-    return region
-        .space(openings, only)
-        .map(left -> new Candidate(region, machine, openings, only, left, isSettable, reaching));
+    return within.meet(only).flatMap(this::of);
+  }
+
+  private Optional<Candidate> of(Rectangle both) {
+    return space
+        .within(both)
+        .map(left -> new Candidate(region, machine, openings, both, left, isSettable, reaching));
   }
 
   /** The slot of each anchor at a position, 1 the first. */

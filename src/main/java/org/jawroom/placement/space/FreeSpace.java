@@ -41,7 +41,7 @@ public final class FreeSpace {
   private final long bound;
   private final long tap;
 
-  /** Holds every position of this one, without tap room; this one itself if it has none. */
+  /** Holds every position of this one, without tap room; this one itself if it was made anew. */
   private final FreeSpace whole;
 
   private long[] near;
@@ -80,7 +80,12 @@ public final class FreeSpace {
     return new FreeSpace(held, room, this);
   }
 
-  /** The space without tap room that this one was made from; itself if it has none. */
+  /** Its positions in a rectangle alone; empty if there are none. */
+  public Optional<FreeSpace> within(Rectangle only) {
+    return strips.meet(only).map(held -> new FreeSpace(held, tap, whole));
+  }
+
+  /** The space that this one was made from, of more positions and without tap room, or itself. */
   public FreeSpace whole() {
     return whole;
   }

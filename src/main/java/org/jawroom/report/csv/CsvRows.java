@@ -103,7 +103,11 @@ final class CsvRows {
 
   /** Texts that are safe in a CSV, with a semicolon between two; empty without any. */
   static <T> String joined(List<T> all, Function<T, String> text) {
-    return all.isEmpty() ? "" : all.stream().map(text).collect(Collectors.joining(";"));
+    return switch (all.size()) {
+      case 0 -> "";
+      case 1 -> text.apply(all.get(0));
+      default -> all.stream().map(text).collect(Collectors.joining(";"));
+    };
   }
 
   private void next() {
