@@ -105,10 +105,13 @@ public final class SweptParts {
    * clear at no opening.
    */
   public SweptParts core() {
-    if (core == null) {
-      core = new SweptParts(all, openings, tolerant, true);
+    // Read once: another thread may set it at any time, and a second read may still see nothing.
+    SweptParts made = core;
+    if (made == null) {
+      made = new SweptParts(all, openings, tolerant, true);
+      core = made;
     }
-    return core;
+    return made;
   }
 
   /**
