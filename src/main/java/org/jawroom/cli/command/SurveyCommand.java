@@ -65,10 +65,13 @@ public final class SurveyCommand implements Callable<Integer> {
   /** More different words than a mistyped one is compared with. */
   private static final int MOST_WORDS = 10_000;
 
+  /** An earlier one and a later one. */
+  private static final int MOST_REPORTS = 2;
+
   @Spec private CommandSpec spec;
 
   @Parameters(
-      arity = "1..2",
+      arity = "1..*",
       paramLabel = "REPORT",
       description = "a report; of two the earlier one first, and the later one is counted")
   private List<Path> reports = new ArrayList<>();
@@ -132,6 +135,9 @@ public final class SurveyCommand implements Callable<Integer> {
     PeopleUnit unit = ShownUnit.of(spec, show);
     if (top < 1) {
       throw wrong("--top " + top + " would print nothing; write 1 or more");
+    }
+    if (reports.size() > MOST_REPORTS) {
+      throw wrong("a survey is of one report or of two, not of " + reports.size());
     }
     Asked asked = new Asked(by, conditions(), comfort());
     List<Path> files = reports.stream().map(ReportFile::in).toList();

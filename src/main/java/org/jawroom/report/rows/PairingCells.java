@@ -48,7 +48,7 @@ public final class PairingCells {
    * Accepts more decimals than this program writes, so that reading rounds nothing; no exponents,
    * no thousands separators. Spreadsheets write a decimal comma in some locales.
    */
-  private static final Pattern MILLIMETRES = Pattern.compile("-?[0-9]{1,9}(?:([.,])[0-9]{1,6})?");
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,9}(?:([.,])[0-9]{1,6})?");
 
   private static final int LONGEST_SHOWN = 40;
 
@@ -188,13 +188,25 @@ public final class PairingCells {
 
   /** The length in a column of millimetres; empty if the cell is blank. */
   public OptionalLong millimetres(String column) throws UnreadablePairings {
+    Optional<BigDecimal> number = number(column, "millimetres");
+    return number.isPresent()
+        ? OptionalLong.of(number.get().multiply(BigDecimal.valueOf(Length.MM)).longValueExact())
+        : OptionalLong.empty();
+  }
+
+  /** The mass in a column of kilograms; empty if the cell is blank. */
+  public Optional<BigDecimal> kilograms(String column) throws UnreadablePairings {
+    return number(column, "kilograms");
+  }
+
+  private Optional<BigDecimal> number(String column, String units) throws UnreadablePairings {
     String text = text(column);
     if (text.isEmpty()) {
-      return OptionalLong.empty();
+      return Optional.empty();
     }
-    Matcher number = MILLIMETRES.matcher(text);
+    Matcher number = NUMBER.matcher(text);
     if (!number.matches()) {
-      throw fault(column, "is no number of millimetres");
+      throw fault(column, "is no number of " + units);
     }
     // A comma in a file with decimal points could be a thousands separator.
     if (number.group(1) != null && columns.isOther(number.group(1).charAt(0))) {
@@ -206,10 +218,7 @@ public final class PairingCells {
                   : "point, but numbers before it a comma")
               + "; write all alike");
     }
-    return OptionalLong.of(
-        new BigDecimal(text.replace(',', '.'))
-            .multiply(BigDecimal.valueOf(Length.MM))
-            .longValueExact());
+    return Optional.of(new BigDecimal(text.replace(',', '.')));
   }
 
   private <T> T oneOf(String column, T[] values, Function<T, String> word)

@@ -128,6 +128,40 @@ class SurveyCommandTest {
         out.toString().contains("\nComfortable: " + comfortable + " pairing"), out.toString());
   }
 
+  /**
+   * A spreadsheet may have written the number in a way of its own: it decides whether it serves.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "0.000  | 0",
+        "12     | 0",
+        "''     | 0",
+        "-0.001 | 0",
+        "(0.5)  | 3",
+        "\u22120.5 | 3",
+        "12 kg  | 3",
+      })
+  void survey_ofALoad_readsItAsANumber(String load, int status) throws IOException {
+    String row = "mill,small,fits,3.000,3.000,,,,,0.000,80.000,,,";
+    Path report =
+        report("old", HEADER.replace("in_doubt", "in_doubt,load_left_kg") + row + load + "\n");
+    assertEquals(status, survey(report));
+    if (status == 0) {
+      int comfortable = load.startsWith("-") ? 0 : 1;
+      assertTrue(
+          out.toString().contains("\nComfortable: " + comfortable + " pairing"), out.toString());
+    } else {
+      assertEquals(
+          report
+              + " is no report of jawroom's: row 2, column load_left_kg: \""
+              + load
+              + "\" is no number of kilograms",
+          err.toString().strip());
+    }
+  }
+
   @Test
   void survey_ofTwoReports_showsWhatMoved() throws IOException {
     Path old = report("old", OLD);
@@ -257,6 +291,7 @@ class SurveyCommandTest {
         "--comfort -1mm               | --comfort \"-1mm\" is below 0",
         "--comfort wide               | --comfort \"wide\" is not a",
         "--show cm                    | option --show: \"cm\" is not possible here; write mm or in",
+        "FOLDER/old FOLDER/old        | a survey is of one report or of two, not of 3",
         "-o FOLDER/survey.pdf         | survey.pdf should end in .xlsx or .csv.",
         "-o -                         | - should end in .xlsx or .csv.",
         "-o FOLDER/old/pairings.csv   | is read by this run and would be overwritten",

@@ -97,8 +97,10 @@ public final class SurveyRows implements PairingRows.CellsTaker {
 
   /** What the solver asks of a vise that stands, too: the load, and room over the jaws. */
   private boolean isOfUse(PairingCells cells) throws UnreadablePairings {
-    return !(columns.has(LOAD_LEFT) && cells.text(LOAD_LEFT).startsWith("-"))
-        && !(columns.has(OVER_JAWS) && cells.millimetres(OVER_JAWS).orElse(1) <= 0);
+    boolean tooHeavy =
+        columns.has(LOAD_LEFT)
+            && cells.kilograms(LOAD_LEFT).filter(left -> left.signum() < 0).isPresent();
+    return !tooHeavy && !(columns.has(OVER_JAWS) && cells.millimetres(OVER_JAWS).orElse(1) <= 0);
   }
 
   int size() {
