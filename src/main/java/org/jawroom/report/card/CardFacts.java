@@ -91,7 +91,7 @@ public record CardFacts(
     Recommendation place = subject.place();
     PeopleUnit unit = run.unit();
     List<Item> limits = new ArrayList<>(new TravelLimits(unit, outcome.machine()).items());
-    limits.add(new NoseLimits(unit, outcome, place).item());
+    limits.add(new NoseLimits(unit, outcome, subject.places()).item());
     List<Item> fastening;
     if (place.fastening().clamped()) {
       fastening = new StrapFacts(unit, subject).items();

@@ -4,6 +4,7 @@ import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -69,6 +70,26 @@ class LimitsTest {
         "not below 106.4 mm above the table top; a tool that touches the vise's bed sticks out 46.4 at"
             + " least.",
         nose(OptionalLong.of(106 * MM + 7 * MM / 20)));
+  }
+
+  /** What goes with the nose passes over every vise on the table. */
+  @Test
+  void nose_overSeveralVises_isTheHighestOfTheirLimits() {
+    head();
+    vise.bedHeight = 60 * MM;
+    machine.noseMin = Dimension.of(100 * MM);
+    machine.noseMax = Dimension.of(400 * MM);
+    OptionalLong low = OptionalLong.of(106 * MM);
+    OptionalLong high = OptionalLong.of(130 * MM);
+    String both =
+        "not below 130 mm above the table top, for all vises here; a tool that touches the vise's"
+            + " bed sticks out 70 at least.";
+    assertEquals(both, nose(low, high));
+    assertEquals(both, nose(high, low));
+    assertEquals(
+        "even at its highest, head may come too near somewhere in the travel: jog there slowly and set"
+            + " limits before you run.",
+        nose(low, OptionalLong.empty()));
   }
 
   @Test
@@ -158,9 +179,12 @@ class LimitsTest {
             new Box(Interval.ALL, Interval.ALL, Interval.of(0, 1L << 60))));
   }
 
-  private String nose(OptionalLong notBelow) {
-    Recommendation place = MadePlaces.place(0, 0, List.of(1, 1), Optional.empty(), notBelow);
-    return new NoseLimits(PeopleUnit.MM, outcome(Verdict.FITS), place).item().text();
+  private String nose(OptionalLong... notBelow) {
+    List<Recommendation> places =
+        Arrays.stream(notBelow)
+            .map(one -> MadePlaces.place(0, 0, List.of(1, 1), Optional.empty(), one))
+            .toList();
+    return new NoseLimits(PeopleUnit.MM, outcome(Verdict.FITS), places).item().text();
   }
 
   private Outcome outcome(Verdict verdict) {

@@ -9,8 +9,13 @@ import org.jawroom.report.format.Rounding;
 import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 
-/** The lowest permitted spindle nose, or why it is unknown. */
-public record NoseLimits(PeopleUnit unit, Outcome outcome, Recommendation place) {
+/**
+ * The lowest permitted spindle nose, or why it is unknown. What goes with the nose passes over
+ * every vise on the table, so that the highest of their limits counts.
+ *
+ * @param places of all vises on the table
+ */
+public record NoseLimits(PeopleUnit unit, Outcome outcome, List<Recommendation> places) {
 
   public Item item() {
     return new Item("Nose:", words());
@@ -20,14 +25,16 @@ public record NoseLimits(PeopleUnit unit, Outcome outcome, Recommendation place)
     if (withNose().isEmpty()) {
       return "nothing that goes with it is listed, no head either: watch it yourself.";
     }
-    if (place.noseNotBelow().isPresent()) {
-      long lowest = place.noseNotBelow().getAsLong();
+    if (places.stream().allMatch(place -> place.noseNotBelow().isPresent())) {
+      long lowest =
+          places.stream().mapToLong(place -> place.noseNotBelow().getAsLong()).max().orElseThrow();
       long stickOut = lowest - outcome.vise().base().bedHeight();
       return "not below "
           + up(lowest)
           + " "
           + unit.word()
           + " above the table top"
+          + (places.size() > 1 ? ", for all vises here" : "")
           + (stickOut > 0
               ? "; a tool that touches the vise's bed sticks out " + up(stickOut) + " at least."
               : ".");

@@ -229,6 +229,12 @@ public record CardSubject(
         .orElse(List.of(new CardRow.Stand(vise(), place, layout, pairs)));
   }
 
+  /** The places of all vises on the table. */
+  public List<Recommendation> places() {
+    return row.map(several -> several.all().stream().map(CardRow.Stand::place).toList())
+        .orElse(List.of(place));
+  }
+
   /** The other vises on the table. */
   public List<Vise> others() {
     return row.map(CardRow::others).orElse(List.of());
