@@ -31,6 +31,7 @@ import org.jawroom.tables.row.Rows;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.CorrectedTables;
 import org.jawroom.tables.source.Source;
+import org.jawroom.tables.source.grid.CellBudget;
 import org.jawroom.tables.source.grid.FaultList;
 import org.jawroom.tables.source.grid.LeftAlone;
 import org.jawroom.tables.source.grid.UnreadableInput;
@@ -44,8 +45,9 @@ public final class ShopReader {
   private final FaultList faults = new FaultList();
   private final Ledger ledger;
 
-  private ShopReader(Path input, Map<Measurand, Long> lengths) throws UnreadableInput {
-    this.ledger = new Ledger(CorrectedTables.of(Source.read(input, faults), lengths), faults);
+  private ShopReader(Path input, Map<Measurand, Long> lengths, CellBudget room)
+      throws UnreadableInput {
+    this.ledger = new Ledger(CorrectedTables.of(Source.read(input, faults, room), lengths), faults);
   }
 
   /**
@@ -57,18 +59,35 @@ public final class ShopReader {
    * @throws UnreadableInput if the input does not exist or cannot be opened as a folder or workbook
    */
   public static Reading read(Path input, Map<String, String> options) throws UnreadableInput {
-    return corrected(input, options, Map.of());
+    return read(input, options, CellBudget.UNKNOWN_HEAP);
+  }
+
+  /**
+   * The same for tables of more than a million cells, as far as memory goes.
+   *
+   * @param heap the most memory that Java has, in bytes
+   */
+  public static Reading read(Path input, Map<String, String> options, long heap)
+      throws UnreadableInput {
+    return corrected(input, options, Map.of(), heap);
   }
 
   /**
    * Reads an input as if other lengths were written in some of its cells.
    *
    * @param lengths half-nanometres
+   * @param heap the most memory that Java has, in bytes
    */
   public static Reading corrected(
-      Path input, Map<String, String> options, Map<Measurand, Long> lengths)
+      Path input, Map<String, String> options, Map<Measurand, Long> lengths, long heap)
       throws UnreadableInput {
-    return new ShopReader(input, lengths).read(options);
+    CellBudget room = new CellBudget(heap);
+    try {
+      return new ShopReader(input, lengths, room).read(options);
+    } catch (OutOfMemoryError tooMuch) {
+      // What was read is garbage by now, so that there is room for a line again.
+      throw new UnreadableInput(input + " " + room.full(), tooMuch);
+    }
   }
 
   private Reading read(Map<String, String> options) {

@@ -41,7 +41,7 @@ final class SentTables implements Serializable {
     List<Path> paths = Input.files(input, reading);
     for (int i = 0; i < paths.size(); i++) {
       FileRead read = reading.files().get(i);
-      byte[] bytes = FileRead.bytes(paths.get(i));
+      byte[] bytes = FileRead.bytes(paths.get(i), Input.heap());
       if (!FileRead.of(read.name(), bytes).equals(read)) {
         throw new UnreadableInput(paths.get(i) + " was changed while it was read; run again");
       }

@@ -113,7 +113,7 @@ class CorrectedReadingTest {
           if (!corrected.containsKey(reading)) {
             corrected.put(
                 reading,
-                ShopReader.corrected(tables, Map.of(), Map.of(reading, length))
+                ShopReader.corrected(tables, Map.of(), Map.of(reading, length), 0)
                     .shop()
                     .orElse(null));
           }

@@ -27,9 +27,14 @@ public final class Input {
 
   private Input() {}
 
+  /** The most memory that this Java has, in bytes. */
+  public static long heap() {
+    return Runtime.getRuntime().maxMemory();
+  }
+
   public static Reading read(Path input, Map<String, String> settings) throws UnreadableInput {
     UnreadableNames.refuseIn(input);
-    return withEvidence(ShopReader.read(input, settings));
+    return withEvidence(ShopReader.read(input, settings, heap()));
   }
 
   /** The same with what the checks of the shop say of its tables, so that every report marks it. */

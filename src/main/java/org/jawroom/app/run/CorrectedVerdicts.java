@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.jawroom.app.input.Input;
 import org.jawroom.checks.Suspect;
 import org.jawroom.checks.exact.Rational;
 import org.jawroom.checks.exact.ValueRange;
@@ -52,7 +53,7 @@ public final class CorrectedVerdicts {
     Map<List<String>, SortedSet<Verdict>> then = new LinkedHashMap<>();
     List<String> refused = new ArrayList<>();
     for (Map<Measurand, Long> lengths : ends(choice)) {
-      Reading reading = ShopReader.corrected(input, options, lengths);
+      Reading reading = ShopReader.corrected(input, options, lengths, Input.heap());
       if (reading.shop().isEmpty()) {
         refused.add("the tables would be refused: " + reading.faults().get(0));
       } else {

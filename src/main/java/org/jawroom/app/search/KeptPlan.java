@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jawroom.app.input.Input;
 import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.plan.PlanRows;
 import org.jawroom.shop.Shop;
@@ -82,7 +83,7 @@ public final class KeptPlan {
    */
   public static Optional<Map<Integer, List<Integer>>> read(
       Path file, Shop shop, int most, PrintWriter err) throws UnreadableInput {
-    PlanRows rows = PlanRows.read(FileRead.bytes(file), most > 1);
+    PlanRows rows = PlanRows.read(FileRead.bytes(file, Input.heap()), most > 1);
     if (!rows.faults().isEmpty()) {
       rows.faults().forEach(fault -> err.println(file + ": " + fault));
       err.println("Nothing was written; put the plan to keep right and run again.");

@@ -89,8 +89,8 @@ public final class FillCommand implements Callable<Integer> {
       return Input.refuse(before, err);
     }
     String origin = filled.getFileName().toString();
-    FilledRows rows = FilledRows.read(FileRead.bytes(filled), origin);
-    Filling filling = Filling.of(input, before.notation(), rows.rows(), origin);
+    FilledRows rows = FilledRows.read(FileRead.bytes(filled, Input.heap()), origin);
+    Filling filling = Filling.of(input, before.notation(), rows.rows(), origin, Input.heap());
     List<Fault> faults =
         Stream.concat(rows.faults().stream(), filling.faults().stream())
             .sorted(Comparator.comparingInt(fault -> fault.row().orElse(0)))

@@ -14,6 +14,7 @@ import org.jawroom.tables.source.Source;
 import org.jawroom.tables.source.WorkbookEdit;
 import org.jawroom.tables.source.csv.CsvEdit;
 import org.jawroom.tables.source.csv.FilledRow;
+import org.jawroom.tables.source.grid.CellBudget;
 import org.jawroom.tables.source.grid.Fault;
 import org.jawroom.tables.source.grid.FaultList;
 import org.jawroom.tables.source.grid.FileRead;
@@ -27,11 +28,14 @@ public final class Filling {
   private final FilledCells cells;
   private final List<Fault> faults = new ArrayList<>();
 
+  private final long heap;
+
   /** The files of the copy by their names, in the order read; empty if there are faults. */
   private final Map<String, byte[]> files = new LinkedHashMap<>();
 
-  private Filling(Path input, Source source, Notation notation, String origin) {
+  private Filling(Path input, Source source, Notation notation, String origin, long heap) {
     this.input = input;
+    this.heap = heap;
     this.source = source;
     this.origin = origin;
     this.cells = new FilledCells(source, notation);
@@ -42,10 +46,18 @@ public final class Filling {
    *
    * @param input tables that were read without a fault
    * @param origin of the rows, for people
+   * @param heap the most memory that Java has, in bytes
    */
-  public static Filling of(Path input, Notation notation, List<FilledRow> rows, String origin)
+  public static Filling of(
+      Path input, Notation notation, List<FilledRow> rows, String origin, long heap)
       throws UnreadableInput, IOException {
-    Filling filling = new Filling(input, Source.read(input, new FaultList()), notation, origin);
+    Filling filling =
+        new Filling(
+            input,
+            Source.read(input, new FaultList(), new CellBudget(heap)),
+            notation,
+            origin,
+            heap);
     filling.fill(rows);
     return filling;
   }
@@ -91,7 +103,7 @@ public final class Filling {
   private void copy(Map<FilledCell, FilledRow> filled) throws UnreadableInput, IOException {
     for (FileRead file : source.files()) {
       Path from = source.workbook() ? input : input.resolve(file.name());
-      files.put(file.name(), FileRead.bytes(from));
+      files.put(file.name(), FileRead.bytes(from, heap));
     }
     if (source.workbook()) {
       workbook(filled);

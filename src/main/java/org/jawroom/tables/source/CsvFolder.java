@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.csv.CsvTable;
+import org.jawroom.tables.source.grid.CellBudget;
 import org.jawroom.tables.source.grid.FaultList;
 import org.jawroom.tables.source.grid.FileRead;
 import org.jawroom.tables.source.grid.FileTrouble;
@@ -34,14 +35,14 @@ final class CsvFolder {
   private final List<LeftAlone> leftAlone = new ArrayList<>();
   private final List<Doubtful> doubtful = new ArrayList<>();
 
-  private CsvFolder(Path folder, FaultList faults) {
+  private CsvFolder(Path folder, FaultList faults, CellBudget room) {
     this.folder = folder;
     this.faults = faults;
-    this.gathering = new GatheredTables(faults);
+    this.gathering = new GatheredTables(faults, room);
   }
 
-  static Source read(Path folder, FaultList faults) throws UnreadableInput {
-    return new CsvFolder(folder, faults).read();
+  static Source read(Path folder, FaultList faults, CellBudget room) throws UnreadableInput {
+    return new CsvFolder(folder, faults, room).read();
   }
 
   private Source read() throws UnreadableInput {
@@ -63,7 +64,7 @@ final class CsvFolder {
 
   /** A file with the name of a table must be readable: a guard left out would be hit. */
   private void readTable(Path file, String name, TableSpec table) throws UnreadableInput {
-    byte[] bytes = FileRead.bytes(file);
+    byte[] bytes = FileRead.bytes(file, gathering.room.heap());
     files.add(FileRead.of(name, bytes));
     if (gathering.isFirst(table, name)) {
       new CsvTable(table, name, faults).read(bytes, gathering);

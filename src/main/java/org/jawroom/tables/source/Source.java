@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.grid.CellBudget;
 import org.jawroom.tables.source.grid.FaultList;
 import org.jawroom.tables.source.grid.FileRead;
 import org.jawroom.tables.source.grid.Grid;
@@ -35,14 +36,14 @@ public record Source(
   }
 
   /** Reads a folder of CSV files or an XLSX workbook; a missing table is not yet a fault. */
-  public static Source read(Path input, FaultList faults) throws UnreadableInput {
+  public static Source read(Path input, FaultList faults, CellBudget room) throws UnreadableInput {
     if (Files.isDirectory(input)) {
-      return CsvFolder.read(input, faults);
+      return CsvFolder.read(input, faults, room);
     }
     if (!Files.exists(input)) {
       throw new UnreadableInput(input + " could not be read: there is no such file or folder");
     }
-    return Workbooks.read(input, faults);
+    return Workbooks.read(input, faults, room);
   }
 
   public Optional<Grid> grid(TableSpec table) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jawroom.tables.schema.TableSpec;
+import org.jawroom.tables.source.grid.CellBudget;
 import org.jawroom.tables.source.grid.Fault;
 import org.jawroom.tables.source.grid.FaultList;
 import org.jawroom.tables.source.grid.FileRead;
@@ -31,14 +32,14 @@ final class Workbooks {
   /** Sheets whose names resemble that of a table. */
   private final Map<String, TableName> doubtful = new LinkedHashMap<>();
 
-  private Workbooks(WorkbookParts parts, FaultList faults) {
+  private Workbooks(WorkbookParts parts, FaultList faults, CellBudget room) {
     this.parts = parts;
     this.faults = faults;
-    this.gathering = new GatheredTables(faults);
+    this.gathering = new GatheredTables(faults, room);
   }
 
-  static Source read(Path file, FaultList faults) throws UnreadableInput {
-    byte[] bytes = FileRead.bytes(file);
+  static Source read(Path file, FaultList faults, CellBudget room) throws UnreadableInput {
+    byte[] bytes = FileRead.bytes(file, room.heap());
     if (!ForeignFormat.isZip(bytes)) {
       boolean csv = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
       throw new UnreadableInput(
@@ -48,7 +49,7 @@ final class Workbooks {
     }
     try (WorkbookParts parts = new WorkbookParts(file, bytes)) {
       FileRead read = FileRead.of(file.getFileName().toString(), bytes);
-      return new Workbooks(parts, faults).read(read);
+      return new Workbooks(parts, faults, room).read(read);
     }
   }
 

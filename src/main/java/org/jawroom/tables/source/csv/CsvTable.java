@@ -141,7 +141,7 @@ public final class CsvTable {
       return;
     }
     if (!filled.values().stream().allMatch(room::take)) {
-      fault(line, CellBudget.FULL);
+      fault(line, room.full());
       full = true;
       return;
     }

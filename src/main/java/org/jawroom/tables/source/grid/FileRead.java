@@ -17,8 +17,13 @@ import java.util.HexFormat;
  */
 public record FileRead(String name, String sha256) {
 
-  /** Far more than any shop needs; a larger file is not read. */
-  static final int LARGEST = 64 << 20;
+  private static final int MIB = 1 << 20;
+
+  /** A larger file is not read if it is larger than an eighth of the memory, too. */
+  private static final int LEAST_BOUND = 64 * MIB;
+
+  /** A Java array has few bytes less than 2 GiB. */
+  private static final int LARGEST_BOUND = 2047 * MIB;
 
   public static FileRead of(String name, byte[] bytes) {
     try {
@@ -29,11 +34,18 @@ public record FileRead(String name, String sha256) {
     }
   }
 
+  /** The largest file that is read, in bytes: its cells take many times its size. */
+  static int largest(long heap) {
+    return (int) Math.max(LEAST_BOUND, Math.min(heap / 8, LARGEST_BOUND));
+  }
+
   /**
    * Reads a whole file. Anything but a regular file is refused without opening it, since reading it
    * might block or never end. Links are followed.
+   *
+   * @param heap the most memory that Java has, in bytes
    */
-  public static byte[] bytes(Path file) throws UnreadableInput {
+  public static byte[] bytes(Path file, long heap) throws UnreadableInput {
     if (Files.exists(file) && !Files.isRegularFile(file)) {
       throw new UnreadableInput(
           file
@@ -42,9 +54,16 @@ public record FileRead(String name, String sha256) {
               + ", no ordinary file");
     }
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes(LARGEST + 1);
-      if (bytes.length > LARGEST) {
-        throw new UnreadableInput(file + " could not be read: it is larger than 64 MiB");
+      int most = largest(heap);
+      byte[] bytes = in.readNBytes(most + 1);
+      if (bytes.length > most) {
+        throw new UnreadableInput(
+            file
+                + " could not be read: it is larger than "
+                + most / MIB
+                + " MiB, which is as much as Java's memory allows; give it more, as java -Xmx"
+                + (heap / (MIB * 1024L) * 2 + 2)
+                + "g -jar jawroom.jar, or cut the table");
       }
       return bytes;
     } catch (NoSuchFileException e) {

@@ -11,12 +11,13 @@ import org.jawroom.tables.schema.TableSpec;
 public final class GatheredTables {
   public final Map<TableSpec, Grid> grids = new EnumMap<>(TableSpec.class);
   public final Set<TableSpec> broken = EnumSet.noneOf(TableSpec.class);
-  public final CellBudget room = new CellBudget();
+  public final CellBudget room;
   private final Map<TableSpec, String> origins = new EnumMap<>(TableSpec.class);
   private final FaultList faults;
 
-  public GatheredTables(FaultList faults) {
+  public GatheredTables(FaultList faults, CellBudget room) {
     this.faults = faults;
+    this.room = room;
   }
 
   /** Whether {@code origin} is the first of its table; if not, that is a fault. */

@@ -197,7 +197,7 @@ public final class SheetTable extends DefaultHandler {
     if (cell.text().length() > Grid.LONGEST_CELL) {
       fault(Grid.TOO_LONG_A_CELL);
     } else if (!shared.room.take(cell)) {
-      fault(CellBudget.FULL);
+      fault(shared.room.full());
       throw new Enough();
     } else if (filled.putIfAbsent(column, cell) != null) {
       fault("has two cells in one place, one of them \"" + Fault.shortened(cell.text()) + "\"");

@@ -84,7 +84,10 @@ class HostileFolderTest {
   void csv_largerThanTablesAre_isUnreadable() throws Exception {
     write("machines", MACHINES, "a", 100_000_000);
     assertEquals(
-        List.of(folder.resolve("machines.csv") + " could not be read: it is larger than 64 MiB"),
+        List.of(
+            folder.resolve("machines.csv")
+                + " could not be read: it is larger than 64 MiB, which is as much as Java's memory"
+                + " allows; give it more, as java -Xmx2g -jar jawroom.jar, or cut the table"),
         refusal(3));
   }
 
