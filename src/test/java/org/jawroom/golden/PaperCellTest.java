@@ -26,6 +26,7 @@ import org.jawroom.golden.PaperCell.Box;
 import org.jawroom.golden.PaperCell.Spot;
 import org.jawroom.launch.Main;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -214,6 +215,26 @@ class PaperCellTest {
     assertEquals(4, text.split("changed, was without any of these vises", -1).length - 1);
   }
 
+  /** Turned round in its place, or 10 to the left of it: the plan is the same, and says so. */
+  @Test
+  void standing_elsewhere_isNotLeftAsItIs(@TempDir Path other) throws Exception {
+    Path tables = GoldenTables.of("paper-cell");
+    Path standing = tables.resolve("standing.csv");
+    Files.writeString(
+        standing,
+        Files.readString(standing)
+            .replace("six b,front,", "six b,rear,")
+            .replace("right,160,", "right,150,"));
+
+    String said = plan(tables, other, 1);
+
+    assertEquals(Files.readString(GOLDEN.resolve("expected-plan-1.csv")), written(other));
+    assertTrue(
+        said.contains("north: six b, 26.5 mm to spare; same kind, but not as it stands now"), said);
+    assertTrue(
+        said.contains("cross: eight, 12.5 mm to spare; same kind, but not as it stands now"), said);
+  }
+
   /** The two measures of each setup card are those of its place. */
   @ParameterizedTest
   @ValueSource(ints = {1, 2})
@@ -296,30 +317,33 @@ class PaperCellTest {
     return tables;
   }
 
-  private String csv() throws IOException {
-    return Files.readString(folder.resolve(kinds + "/plan.csv"));
-  }
-
   @BeforeAll
   static void print() throws IOException {
     Path tables = GoldenTables.of("paper-cell");
     paper = new PaperCell(tables);
     for (int kinds = 1; kinds <= 2; kinds++) {
-      StringWriter out = new StringWriter();
-      StringWriter err = new StringWriter();
-      String[] args = {
-        "plan",
-        tables.toString(),
-        "-o",
-        folder.resolve(String.valueOf(kinds)).toString(),
-        "--cards",
-        "--kinds",
-        String.valueOf(kinds)
-      };
-      int status = Main.run(args, new PrintWriter(out, true), new PrintWriter(err, true));
-      assertEquals(0, status, err.toString());
-      SAID.put(kinds, out.toString().replaceAll("\\s+", " "));
+      SAID.put(kinds, plan(tables, folder.resolve(String.valueOf(kinds)), kinds));
     }
+  }
+
+  /** What the command says, on one line. */
+  private static String plan(Path tables, Path to, int kinds) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    String[] args = {
+      "plan", tables.toString(), "-o", to.toString(), "--cards", "--kinds", String.valueOf(kinds)
+    };
+    int status = Main.run(args, new PrintWriter(out, true), new PrintWriter(err, true));
+    assertEquals(0, status, err.toString());
+    return out.toString().replaceAll("\\s+", " ");
+  }
+
+  private static String written(Path reports) throws IOException {
+    return Files.readString(reports.resolve("plan.csv"));
+  }
+
+  private String csv() throws IOException {
+    return written(folder.resolve(String.valueOf(kinds)));
   }
 
   private void take(int kinds) throws IOException {

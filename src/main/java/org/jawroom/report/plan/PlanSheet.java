@@ -107,7 +107,7 @@ final class PlanSheet {
     if (row.given().isEmpty()) {
       list.text("none: " + words.bare(row), styles.entry(Finding.NO_MOUNT));
       list.blank(HEADINGS.size() - 3);
-      list.text(change(row));
+      list.text(words.toDo(row));
       return;
     }
     CellPairing pairing = plan.pairing(row);
@@ -146,7 +146,7 @@ final class PlanSheet {
     list.text(
         at > 0
             ? ""
-            : Stream.concat(words.minds(set).stream(), Stream.of(change(row)))
+            : Stream.concat(words.minds(set).stream(), Stream.of(words.toDo(row)))
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining("; ")));
   }
@@ -157,13 +157,8 @@ final class PlanSheet {
     mind.add(words.besides(row));
     mind.add(words.keepTo(pairing));
     mind.addAll(new Words(styles.unit()).marks(pairing.outcome()));
-    mind.add(change(row));
+    mind.add(words.toDo(row));
     return mind.stream().filter(words -> !words.isEmpty()).collect(Collectors.joining("; "));
-  }
-
-  /** Lists only what has to be done. */
-  private String change(CellPlan.Row row) {
-    return plan.isChanged(row).orElse(false) ? words.change(row) : "";
   }
 
   private static Finding finding(CellPairing pairing) {

@@ -238,8 +238,16 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     return plan.isChanged(row)
         .map(
             changed ->
-                changed ? "changed, was " + before(row) : row.given().isPresent() ? "as it is" : "")
+                changed
+                    ? "changed, was " + before(row)
+                    : row.given().isPresent() ? new StayWords(plan, unit).of(row) : "")
         .orElse("");
+  }
+
+  /** The same, but empty where nothing has to be done. */
+  String toDo(CellPlan.Row row) {
+    String change = change(row);
+    return change.equals(StayWords.STAYS) ? "" : change;
   }
 
   private String before(CellPlan.Row row) {

@@ -171,15 +171,41 @@ class PlanCommandTest {
     assertEquals(without, written());
     assertEquals(
         List.of(
-            "      its job says; changed, was plain", "  tight: plain, 0.12 in to spare; as it is"),
+            "      its job says; changed, was plain",
+            "  tight: plain, 0.12 in to spare; same kind, but not as it stands now"),
         out.toString()
             .lines()
-            .filter(line -> line.contains("as it is") || line.contains("changed"))
+            .filter(line -> line.contains("as it ") || line.contains("changed"))
             .toList());
 
     Path kept = Files.writeString(folder.resolve("kept.csv"), "machine,vise\ntight,long screw\n");
     assertEquals(0, plan("--keep", kept.toString()));
     assertTrue(out.toString().contains("changed, was long screw"), out.toString());
+  }
+
+  /**
+   * The plan has it 11 1/4 from the left and 6 7/8 from the front; printed to 0.01 in, so that
+   * 0.005 more than the tolerance shows.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "'front,11 1/4,6 7/8,', as it is",
+    "'front,11.3,6 7/8,0.046', as it is",
+    "'front,11.3,6 7/8,0.045', 'same kind, but not as it stands now'",
+    "'front,11 1/4,6.825,0.046', as it is",
+    "'front,11 1/4,6.825,0.044', 'same kind, but not as it stands now'"
+  })
+  void standing_ofTheSameKind_staysOnlyWhereThePlanHasIt(String place, String words)
+      throws Exception {
+    Files.writeString(
+        tables.resolve("standing.csv"),
+        "machine,vise,handle_to,from_left,from_front,tolerance\ntight,plain," + place + "\n");
+
+    assertEquals(0, plan());
+
+    assertTrue(out.toString().contains("plain, 0.12 in to spare; " + words), out.toString());
+    String mind = workbook().getSheet("Plan").getRow(4).getCell(9).getStringCellValue();
+    assertEquals(!words.equals("as it is"), mind.contains(words), mind);
   }
 
   @Test

@@ -151,10 +151,13 @@ class PlanKindsTest {
     String head = "machine,vise,handle_to,from_left,from_front\n";
     Files.writeString(
         standing,
-        head + "long,narrow,front,320,200\nlong,wide,front,60,200\nshort,wide,front,65,200\n");
+        head + "long,narrow,front,320,190\nlong,wide,front,60,190\nshort,wide,front,65,200\n");
     assertEquals(0, plan("--kinds", "2"));
     assertTrue(out.toString().contains("54.0 mm or more to spare; as it is"), out.toString());
     assertTrue(out.toString().contains("99.0 mm to spare; changed, was wide"), out.toString());
+    Files.writeString(standing, head + "long,wide,front,60,190\nlong,narrow,front,319,190\n");
+    assertEquals(0, plan("--kinds", "2"));
+    assertTrue(unwrapped().contains("same kind, but not as it stands now"), unwrapped());
     Files.writeString(standing, head + "long,narrow,front,320,200\n");
 
     assertEquals(0, plan("--kinds", "2"));
