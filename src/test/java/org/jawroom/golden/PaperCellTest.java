@@ -228,6 +228,9 @@ class PaperCellTest {
 
     String said = plan(tables, other, 1);
 
+    // Never plain: its card says "fits, with a caveat".
+    assertTrue(said.contains("knee: six low, 8.5 mm to spare; base overhangs the table by "), said);
+
     assertEquals(Files.readString(GOLDEN.resolve("expected-plan-1.csv")), written(other));
     assertTrue(
         said.contains("north: six b, 26.5 mm to spare; same kind, but not as it stands now"), said);

@@ -13,6 +13,7 @@ import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.placement.job.JobOutcome;
+import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.SideBySide;
@@ -121,7 +122,7 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
             + (pairing.held().isEmpty() ? "" : ", or stand it where its job says");
   }
 
-  /** {@code awkward}, {@code in doubt}, or both; empty for any other. */
+  /** {@code awkward}, {@code in doubt}, and why it is no plain {@code fits}; else empty. */
   String verdict(CellPairing pairing) {
     List<String> words = new ArrayList<>();
     if (pairing.outcome().verdict() == Verdict.AWKWARD) {
@@ -130,6 +131,10 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
     if (!pairing.outcome().inDoubt().isEmpty()) {
       words.add("in doubt");
     }
+    new CaveatWords(unit)
+        .of(pairing.outcome()).stream()
+            .skip(pairing.outcome().caveats().contains(Caveat.IN_DOUBT) ? 1 : 0)
+            .forEach(words::add);
     return String.join(", ", words);
   }
 
