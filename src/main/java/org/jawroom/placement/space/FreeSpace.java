@@ -77,7 +77,7 @@ public final class FreeSpace {
    * @param held positions of this space, which has no tap room itself
    */
   public FreeSpace tapped(Strips held, long room) {
-    return new FreeSpace(held, room, this);
+    return new FreeSpace(held, room, whole);
   }
 
   /** Its positions in a rectangle alone; empty if there are none. */

@@ -2,6 +2,7 @@ package org.jawroom.placement.space;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.function.BiFunction;
 import java.util.function.LongFunction;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
@@ -31,13 +32,36 @@ class PlayTwinTest {
     assertWalked(SmallWorlds::thin, 2);
   }
 
+  /** The vise may go where the search did not look, from a tapped place, too. */
+  @Test
+  void from_aSearchLimitedToThePlace_goesAsFarAsOneCanWalk() {
+    assertWalked(
+        SmallWorlds::new,
+        0,
+        (region, place) -> {
+          Rectangle here =
+              new Rectangle(Interval.of(place.x(), place.x()), Interval.of(place.y(), place.y()));
+          FreeSpace only = region.spaceBelowZero(OPENINGS).within(here).orElseThrow();
+          return only.tapped(region.places().meet(here).orElseThrow(), 1).whole();
+        });
+  }
+
   private static void assertWalked(LongFunction<SmallWorlds> of, long tap) {
+    assertWalked(
+        of,
+        tap,
+        (region, place) -> {
+          FreeSpace whole = region.space(OPENINGS);
+          return tap == 0 ? whole : whole.tapped(region.places(), tap);
+        });
+  }
+
+  private static void assertWalked(
+      LongFunction<SmallWorlds> of, long tap, BiFunction<Region, Place, FreeSpace> spaceAt) {
     int tried = 0;
     for (int seed = 0; seed < 3_000; seed++) {
       SmallWorlds worlds = of.apply(seed);
       Region region = worlds.region(worlds.turn(), 0, OPENINGS);
-      FreeSpace whole = region.space(OPENINGS);
-      FreeSpace space = tap == 0 ? whole : whole.tapped(region.places(), tap);
       Rectangle allowed = region.places().rectangles().get(0);
       for (Place place : SmallWorlds.placesOf(region)) {
         if (allowed.contains(place.x(), place.y())
@@ -51,7 +75,9 @@ class PlayTwinTest {
                   walk(region, tap, allowed, place, 0, -1),
                   walk(region, tap, allowed, place, 0, 1));
           assertEquals(
-              expected, space.play(place, allowed), "seed " + seed + " " + place + " " + region);
+              expected,
+              spaceAt.apply(region, place).play(place, allowed),
+              "seed " + seed + " " + place + " " + region);
         }
       }
     }
