@@ -5,13 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
 import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,7 +25,6 @@ import org.jawroom.app.search.PlanSearch;
 import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.ShopCell;
-import org.jawroom.launch.Main;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.format.PeopleUnit;
@@ -36,30 +32,16 @@ import org.jawroom.report.plan.PlanReports;
 import org.jawroom.report.plan.PlanText;
 import org.jawroom.shop.Shop;
 import org.jawroom.tables.Reading;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The command on the golden shop <i>plan</i>, whose README works it by hand. */
-class PlanCommandTest {
+class PlanCommandTest extends GoldenPlanRun {
   private static final String BETTER = "o better plan exists";
 
-  @TempDir private Path folder;
-  private Path tables;
-  private Path reports;
-
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
-  @BeforeEach
-  void copyTables() throws Exception {
-    tables = Files.createDirectory(folder.resolve("tables"));
-    reports = folder.resolve("reports");
-    for (String name : List.of("machines.csv", "vises.csv", "jobs.csv", "settings.csv")) {
-      Files.copy(golden(name), tables.resolve(name));
-    }
+  PlanCommandTest() {
+    super("plan", List.of("machines.csv", "vises.csv", "jobs.csv", "settings.csv"));
   }
 
   @Test
@@ -493,36 +475,10 @@ class PlanCommandTest {
     assertTrue(row().contains(said), row());
   }
 
-  private String unwrapped() {
-    return out.toString().replaceAll("\\s+", " ");
-  }
-
   /** The first machine's row of the sheet. */
   private String row() throws Exception {
     StringBuilder cells = new StringBuilder();
     workbook().getSheet("Plan").getRow(3).forEach(cell -> cells.append(cell).append('|'));
     return cells.toString();
-  }
-
-  private int plan(String... options) {
-    out.getBuffer().setLength(0);
-    List<String> args =
-        new ArrayList<>(List.of("plan", tables.toString(), "-o", reports.toString()));
-    args.addAll(Arrays.asList(options));
-    return Main.run(
-        args.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));
-  }
-
-  private String written() throws Exception {
-    return Files.readString(reports.resolve("plan.csv"));
-  }
-
-  private XSSFWorkbook workbook() throws Exception {
-    return new XSSFWorkbook(
-        new ByteArrayInputStream(Files.readAllBytes(reports.resolve("plan.xlsx"))));
-  }
-
-  private static Path golden(String name) throws Exception {
-    return Path.of(PlanCommandTest.class.getResource("/org/jawroom/golden/plan/" + name).toURI());
   }
 }

@@ -5,48 +5,29 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.jawroom.launch.Main;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The option {@code --kinds} on the golden shop <i>two-kinds</i>, whose README works it by hand.
  */
-class PlanKindsTest {
+class PlanKindsTest extends GoldenPlanRun {
   private static final String NOT_COVERED =
       "Not covered: of several kinds on a table one vise each was tried, in one row, the one with"
           + " the most to spare; in another row they might hold more jobs.";
 
-  @TempDir private Path folder;
-  private Path tables;
-  private Path reports;
-
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
-  @BeforeEach
-  void copyTables() throws Exception {
-    tables = Files.createDirectory(folder.resolve("tables"));
-    reports = folder.resolve("reports");
-    for (String name : List.of("machines.csv", "vises.csv", "jobs.csv")) {
-      Files.copy(golden(name), tables.resolve(name));
-    }
+  PlanKindsTest() {
+    super("two-kinds", List.of("machines.csv", "vises.csv", "jobs.csv"));
   }
 
   @Test
@@ -376,32 +357,5 @@ class PlanKindsTest {
             + " machines with --machines.",
         err.toString().lines().findFirst().orElseThrow());
     assertFalse(Files.exists(reports));
-  }
-
-  private String unwrapped() {
-    return out.toString().replaceAll("\\s+", " ");
-  }
-
-  private int plan(String... options) {
-    out.getBuffer().setLength(0);
-    List<String> args =
-        new ArrayList<>(List.of("plan", tables.toString(), "-o", reports.toString()));
-    args.addAll(Arrays.asList(options));
-    return Main.run(
-        args.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));
-  }
-
-  private String written() throws Exception {
-    return Files.readString(reports.resolve("plan.csv"));
-  }
-
-  private XSSFWorkbook workbook() throws Exception {
-    return new XSSFWorkbook(
-        new ByteArrayInputStream(Files.readAllBytes(reports.resolve("plan.xlsx"))));
-  }
-
-  private static Path golden(String name) throws Exception {
-    return Path.of(
-        PlanKindsTest.class.getResource("/org/jawroom/golden/two-kinds/" + name).toURI());
   }
 }
