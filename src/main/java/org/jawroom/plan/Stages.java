@@ -42,8 +42,8 @@ final class Stages {
     List<Stage> published = new ArrayList<>(stages);
     List<Aim> aims = task.aims();
     aims.subList(Math.min(stages.size(), aims.size()), aims.size())
-        .forEach(aim -> published.add(new Stage(aim, task.value(aim, best), false)));
-    published.add(new Stage(Aim.ORDER, 0, false));
+        .forEach(aim -> published.add(stage(aim, false)));
+    published.add(order(false));
     wishes.found().accept(Planner.plan(task, best, published));
   }
 
@@ -54,10 +54,18 @@ final class Stages {
       boolean proven = most(aim);
       long value = task.value(aim, best);
       demands.reach(aim, value);
-      stages.add(new Stage(aim, value, proven));
+      stages.add(stage(aim, proven));
       better(best);
     }
     return this;
+  }
+
+  private Stage stage(Aim aim, boolean proven) {
+    return new Stage(aim, task.value(aim, best), proven, task.ceiling(aim));
+  }
+
+  private static Stage order(boolean proven) {
+    return new Stage(Aim.ORDER, 0, proven, 0);
   }
 
   private boolean most(Aim aim) {
@@ -105,7 +113,7 @@ final class Stages {
       }
       first = ranking.end();
     }
-    stages.add(new Stage(Aim.ORDER, 0, proven));
+    stages.add(order(proven));
     return this;
   }
 

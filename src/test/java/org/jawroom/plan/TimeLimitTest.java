@@ -121,7 +121,7 @@ class TimeLimitTest {
     assertEquals(2, plan.machines().size());
     assertFalse(plan.stages().get(2).proven());
     assertEquals(
-        "a better plan may exist; not proven: the widest openings in all, the most vises set out",
+        "a better plan may exist; not proven: the widest openings in all (at most 0.1 % more), the most vises set out",
         plan.statement());
   }
 }

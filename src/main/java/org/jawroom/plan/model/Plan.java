@@ -49,7 +49,10 @@ public record Plan(
     return stages.stream().allMatch(Stage::proven);
   }
 
-  /** {@code no better plan exists} and in which order of aims, or which aims are not proven. */
+  /**
+   * {@code no better plan exists} and in which order of aims, or which aims are not proven, and how
+   * much they lack at most.
+   */
   public String statement() {
     return isProven()
         ? stages.stream()
@@ -58,7 +61,7 @@ public record Plan(
             .collect(Collectors.joining(", then ", "no better plan exists in this order: ", ""))
         : stages.stream()
             .filter(stage -> !stage.proven() && stage.aim() != Aim.ORDER)
-            .map(stage -> stage.aim().toString())
+            .map(Stage::notProven)
             .collect(Collectors.joining(", ", "a better plan may exist; not proven: ", ""));
   }
 
