@@ -218,7 +218,7 @@ class TurnedOpeningTest {
       names = {"PLAIN", "FEW_GUARDS", "BOTH_JAWS", "CLUTTERED", "SHAPE_PARTS"})
   void of_randomTurnedVises_isThatOfTryingAll(Profile profile) {
     int limited = 0;
-    for (long seed = 0; seed < 150; seed++) {
+    for (long seed = 0; seed < 110; seed++) {
       Shop shop = RandomShops.shop(profile, seed);
       Vise square = RandomShops.vise(shop);
       int degrees = new Random(seed).nextInt(1, 90);
