@@ -32,7 +32,8 @@ public record PlanRows(List<Row> rows, List<String> faults) {
   }
 
   /**
-   * Reads a whole file: UTF-8 with or without byte order mark, commas, RFC 4180.
+   * Reads a whole file: UTF-8 with or without byte order mark, RFC 4180; semicolons or tabs serve
+   * as commas do.
    *
    * @param several whether a machine may have several rows, each with another vise
    */
