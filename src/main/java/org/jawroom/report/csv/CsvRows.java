@@ -3,6 +3,7 @@ package org.jawroom.report.csv;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -18,48 +19,53 @@ import org.jawroom.report.format.Rounding;
 final class CsvRows {
   private static final long MICROMETRE = Figures.MICROMETRE;
 
-  /** Characters to make room for in a row: about those of a row of {@code pairings.csv}. */
+  /** Bytes to make room for in a row: about those of a row of {@code pairings.csv}. */
   private static final int ROW = 200;
 
-  private final StringBuilder text;
+  /** More than the bytes of any number with its separator. */
+  private static final int NUMBER = 32;
+
+  private byte[] bytes;
+  private int count;
   private boolean first = true;
 
   /** For about so many rows. */
   CsvRows(int rows) {
-    this.text = new StringBuilder(ROW * rows);
+    this.bytes = new byte[Math.max(NUMBER, ROW * rows)];
   }
 
   /** Adds a text cell. */
   void text(String cell) {
     next();
     if (mustBeQuoted(cell, first)) {
-      quoted(cell);
+      append("\"" + cell.replace("\"", "\"\"") + "\"");
     } else {
-      text.append(cell);
+      append(cell);
     }
     first = false;
   }
 
   /** Adds a code of ours after the first cell: it needs no quotes, and there is no need to look. */
   void code(String code) {
-    text.append(',').append(code);
+    next();
+    append(code);
   }
 
   /** Adds cells that do not apply. */
   void empty(int cells) {
     for (int i = 0; i < cells; i++) {
-      if (first) {
-        text("");
-      } else {
-        text.append(',');
-      }
+      text("");
     }
   }
 
   /** Adds a whole number. */
   void number(int number) {
     next();
-    text.append(number);
+    room(NUMBER);
+    if (number < 0) {
+      bytes[count++] = '-';
+    }
+    digits(Math.abs((long) number));
     first = false;
   }
 
@@ -92,13 +98,13 @@ final class CsvRows {
 
   /** Ends the row. */
   void end() {
-    text.append("\r\n");
+    append("\r\n");
     first = true;
   }
 
   /** All rows so far, UTF-8. */
   byte[] bytes() {
-    return text.toString().getBytes(StandardCharsets.UTF_8);
+    return Arrays.copyOf(bytes, count);
   }
 
   /** Texts that are safe in a CSV, with a semicolon between two; empty without any. */
@@ -112,31 +118,60 @@ final class CsvRows {
 
   private void next() {
     if (!first) {
-      text.append(',');
+      room(1);
+      bytes[count++] = ',';
     }
   }
 
   private void append(long thousandths) {
+    room(NUMBER);
     if (thousandths < 0) {
-      text.append('-');
+      bytes[count++] = '-';
     }
-    text.append(Math.abs(thousandths / 1000)).append('.');
+    digits(Math.abs(thousandths / 1000));
     int decimals = (int) Math.abs(thousandths % 1000);
-    text.append((char) ('0' + decimals / 100))
-        .append((char) ('0' + decimals / 10 % 10))
-        .append((char) ('0' + decimals % 10));
+    bytes[count++] = '.';
+    bytes[count++] = (byte) ('0' + decimals / 100);
+    bytes[count++] = (byte) ('0' + decimals / 10 % 10);
+    bytes[count++] = (byte) ('0' + decimals % 10);
   }
 
-  private void quoted(String cell) {
-    text.append('"');
-    for (int i = 0; i < cell.length(); i++) {
-      char c = cell.charAt(i);
-      if (c == '"') {
-        text.append('"');
-      }
-      text.append(c);
+  /** Writes a number of 0 or more from its last digit to its first; there must be room. */
+  private void digits(long number) {
+    int length = 1;
+    for (long rest = number / 10; rest != 0; rest /= 10) {
+      length++;
     }
-    text.append('"');
+    count += length;
+    long rest = number;
+    for (int i = 1; i <= length; i++) {
+      bytes[count - i] = (byte) ('0' + rest % 10);
+      rest /= 10;
+    }
+  }
+
+  private void append(String text) {
+    room(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c > '~') {
+        append(text.substring(i).getBytes(StandardCharsets.UTF_8));
+        return;
+      }
+      bytes[count++] = (byte) c;
+    }
+  }
+
+  private void append(byte[] more) {
+    room(more.length);
+    System.arraycopy(more, 0, bytes, count, more.length);
+    count += more.length;
+  }
+
+  private void room(int more) {
+    if (bytes.length - count < more) {
+      bytes = Arrays.copyOf(bytes, Math.max(2 * bytes.length, count + more));
+    }
   }
 
   /**

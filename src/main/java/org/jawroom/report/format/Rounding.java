@@ -1,7 +1,5 @@
 package org.jawroom.report.format;
 
-import org.jawroom.geometry.Length;
-
 /** The direction of rounding. */
 public enum Rounding {
   /** Toward minus infinity: for what remains. */
@@ -14,9 +12,9 @@ public enum Rounding {
   /** Converts {@code length} to a number of {@code grain}s (half-nanometres, even). */
   public long count(long length, long grain) {
     return switch (this) {
-      case DOWN -> Length.floorTo(length, grain) / grain;
-      case UP -> Length.ceilTo(length, grain) / grain;
-      case NEAREST -> Length.floorTo(length + grain / 2, grain) / grain;
+      case DOWN -> Math.floorDiv(length, grain);
+      case UP -> -Math.floorDiv(-length, grain);
+      case NEAREST -> Math.floorDiv(length + grain / 2, grain);
     };
   }
 }
