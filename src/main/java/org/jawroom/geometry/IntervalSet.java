@@ -58,35 +58,54 @@ public final class IntervalSet {
 
   /** The points of any of the given intervals. */
   public static IntervalSet union(List<Interval> intervals) {
-    List<Interval> rising = intervals;
-    if (!isRising(intervals)) {
-      rising = new ArrayList<>(intervals);
-      rising.sort(Comparator.comparingLong(Interval::lo));
-    }
+    List<Interval> rising = new ArrayList<>(intervals);
+    rising.sort(Comparator.comparingLong(Interval::lo));
     long[] ends = new long[2 * rising.size()];
-    int count = 0;
-    for (Interval interval : rising) {
-      if (count > 0 && interval.lo() <= ends[count - 1]) {
-        ends[count - 1] = Math.max(ends[count - 1], interval.hi());
+    for (int i = 0; i < ends.length; i += 2) {
+      ends[i] = rising.get(i / 2).lo();
+      ends[i + 1] = rising.get(i / 2).hi();
+    }
+    return union(ends, ends.length);
+  }
+
+  /**
+   * The points of any of a few intervals.
+   *
+   * @param ends low and high end of each, none reversed, the intervals in any order; it is modified
+   * @param count how many of the ends count
+   */
+  public static IntervalSet union(long[] ends, int count) {
+    sort(ends, count);
+    int merged = 0;
+    for (int i = 0; i < count; i += 2) {
+      if (merged > 0 && ends[i] <= ends[merged - 1]) {
+        ends[merged - 1] = Math.max(ends[merged - 1], ends[i + 1]);
       } else {
-        ends[count++] = interval.lo();
-        ends[count++] = interval.hi();
+        ends[merged++] = ends[i];
+        ends[merged++] = ends[i + 1];
       }
     }
-    return new IntervalSet(cut(ends, count));
+    return new IntervalSet(cut(ends, merged));
+  }
+
+  /** Sorts intervals by their low ends, by insertion: they are few or in order. */
+  private static void sort(long[] ends, int count) {
+    for (int i = 2; i < count; i += 2) {
+      long lo = ends[i];
+      long hi = ends[i + 1];
+      int at = i;
+      while (at > 0 && ends[at - 2] > lo) {
+        ends[at] = ends[at - 2];
+        ends[at + 1] = ends[at - 1];
+        at -= 2;
+      }
+      ends[at] = lo;
+      ends[at + 1] = hi;
+    }
   }
 
   private static long[] cut(long[] ends, int count) {
     return count == ends.length ? ends : Arrays.copyOf(ends, count);
-  }
-
-  private static boolean isRising(List<Interval> intervals) {
-    for (int i = 1; i < intervals.size(); i++) {
-      if (intervals.get(i).lo() < intervals.get(i - 1).lo()) {
-        return false;
-      }
-    }
-    return true;
   }
 
   public boolean isEmpty() {
@@ -110,7 +129,7 @@ public final class IntervalSet {
         j += 2;
       }
     }
-    return new IntervalSet(Arrays.copyOf(both, count));
+    return new IntervalSet(cut(both, count));
   }
 
   /** Whether one of the closed intervals contains the point. */

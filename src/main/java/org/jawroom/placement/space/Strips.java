@@ -75,6 +75,9 @@ public final class Strips {
     long lo = Math.max(pLo, p.lo());
     long hi = Math.min(pHi, p.hi());
     Interval across = other.along(along.across());
+    if (lo == pLo && hi == pHi && across.lo() <= q[0] && q[q.length - 1] <= across.hi()) {
+      return Optional.of(this);
+    }
     IntervalSet both = strips.meet(IntervalSet.of(across.lo(), across.hi()));
     return lo > hi || both.isEmpty() ? Optional.empty() : Optional.of(of(along, lo, hi, both));
   }

@@ -2,27 +2,74 @@ package org.jawroom.placement.bolting.slot;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.part.ClampParts;
+import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Ends;
 import org.jawroom.geometry.Interval;
+import org.jawroom.geometry.Orientation;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Bolt;
 import org.jawroom.shop.vise.Mount;
 import org.jawroom.shop.vise.Vise;
 
-/**
- * The anchors of one mount, all of which must hold; each chooses its slot by itself.
- *
- * @param all at least one
- * @param nutRoom d: how far from the end of a slot the middle of a nut must stay at least
- */
-public record Anchors(List<Anchor> all, long nutRoom) {
-  public Anchors {
-    all = List.copyOf(all);
+/** The anchors of one mount, all of which must hold; each chooses its slot by itself. */
+public final class Anchors {
+  private static final int AXES = 2;
+
+  private final List<Anchor> all;
+  private final long nutRoom;
+
+  /** See {@link #in}; computed on first use, by any thread, always with the same result. */
+  private final TurnedAnchors[] turned = new TurnedAnchors[Orientation.ALL.size() * AXES];
+
+  /**
+   * @param all at least one
+   * @param nutRoom d: how far from the end of a slot the middle of a nut must stay at least
+   */
+  public Anchors(List<Anchor> all, long nutRoom) {
+    this.all = List.copyOf(all);
+    this.nutRoom = nutRoom;
     if (all.isEmpty()) {
       throw new IllegalArgumentException("a mount without anchors");
     }
+  }
+
+  /** The anchors in the order of the mount. */
+  public List<Anchor> all() {
+    return all;
+  }
+
+  /** See {@link #Anchors}. */
+  public long nutRoom() {
+    return nutRoom;
+  }
+
+  /** The anchors of a vise in one turn, seen from slots along X or Y. */
+  TurnedAnchors in(Orientation turn, Axis slots) {
+    int index = turn.ordinal() * AXES + slots.ordinal();
+    TurnedAnchors made = turned[index];
+    if (made == null) {
+      made = new TurnedAnchors(all, turn, slots);
+      turned[index] = made;
+    }
+    return made;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Anchors same && all.equals(same.all) && nutRoom == same.nutRoom;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(all, nutRoom);
+  }
+
+  @Override
+  public String toString() {
+    return all + ", nuts " + nutRoom + " from the ends of the slots";
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Ends;
@@ -29,13 +30,13 @@ public final class Slotted {
   private final Axis along;
   private final Interval[] centres;
   private final Interval reach;
-  private final Certainty certainty;
+  private final SlotsAcross across;
 
   private Slotted(Axis along, Interval[] centres, Interval reach, Certainty certainty) {
     this.along = along;
     this.centres = centres;
     this.reach = reach;
-    this.certainty = certainty;
+    this.across = new SlotsAcross(centres, certainty);
   }
 
   /** The slots of a machine, whose pitch must be known if it is needed. */
@@ -93,42 +94,14 @@ public final class Slotted {
 
   /** All places of the vise frame's origin at which the anchors hold; empty if there are none. */
   public Optional<Strips> places(Anchors anchors, Orientation turn) {
-    IntervalSet across = null;
-    Ends before = null;
-    for (Anchor anchor : anchors.all()) {
-      Ends ends = anchor.across(turn, along);
-      if (across == null) {
-        across = heldAcross(ends);
-      } else if (!ends.equals(before)) {
-        across = across.meet(heldAcross(ends));
-      }
-      before = ends;
+    TurnedAnchors turned = anchors.in(turn, along);
+    long lo = leastAlong(anchors, turned);
+    long hi = mostAlong(anchors, turned);
+    if (lo > hi) {
+      return Optional.empty();
     }
-    IntervalSet held = across;
-    return alongPlaces(anchors, turn)
-        .filter(places -> !held.isEmpty())
-        .map(places -> Strips.of(along, places.lo(), places.hi(), held));
-  }
-
-  private IntervalSet heldAcross(Ends anchor) {
-    List<Interval> held = new ArrayList<>(centres.length);
-    for (Interval centre : centres) {
-      Ends places = acrossIn(centre, anchor);
-      if (!places.isReversed()) {
-        held.add(Interval.of(places.lo(), places.hi()));
-      }
-    }
-    return IntervalSet.union(held);
-  }
-
-  /**
-   * The positions across the slots at which the slot with that centre line serves an anchor;
-   * reversed if there are none.
-   */
-  private Ends acrossIn(Interval centre, Ends anchor) {
-    return certainty == Certainty.AT_WORST
-        ? new Ends(centre.hi() - anchor.hi(), centre.lo() - anchor.lo())
-        : new Ends(centre.lo() - anchor.hi(), centre.hi() - anchor.lo());
+    IntervalSet held = across.held(turned.across());
+    return held.isEmpty() ? Optional.empty() : Optional.of(Strips.of(along, lo, hi, held));
   }
 
   /**
@@ -140,25 +113,39 @@ public final class Slotted {
    * @param within what else holds the vise, such as the table top for strap clamps
    */
   public Optional<Strips> settable(Anchors anchors, Orientation turn, long tap, Rectangle within) {
-    Optional<Interval> alongPlaces =
-        alongPlaces(anchors, turn)
-            .flatMap(places -> places.meet(within.along(along)))
-            .map(places -> tapped(places, tap));
-    List<Interval> across = new ArrayList<>();
-    for (Interval held : acrossInSlots(anchors, turn)) {
-      held.meet(within.along(along.across())).ifPresent(places -> across.add(tapped(places, tap)));
+    TurnedAnchors turned = anchors.in(turn, along);
+    long lo = Math.max(leastAlong(anchors, turned), within.along(along).lo());
+    long hi = Math.min(mostAlong(anchors, turned), within.along(along).hi());
+    if (lo > hi) {
+      return Optional.empty();
     }
-    return alongPlaces
-        .filter(places -> !across.isEmpty())
-        .map(places -> Strips.of(along, places.lo(), places.hi(), IntervalSet.union(across)));
+    Interval crosswise = within.along(along.across());
+    long[] held = across.inEachCombination(turned.across());
+    int count = 0;
+    for (int i = 0; i < held.length; i += 2) {
+      long least = Math.max(held[i], crosswise.lo());
+      long most = Math.min(held[i + 1], crosswise.hi());
+      if (least <= most) {
+        held[count++] = leastTapped(least, most, tap);
+        held[count++] = mostTapped(least, most, tap);
+      }
+    }
+    return count == 0
+        ? Optional.empty()
+        : Optional.of(
+            Strips.of(
+                along,
+                leastTapped(lo, hi, tap),
+                mostTapped(lo, hi, tap),
+                IntervalSet.union(held, count)));
   }
 
-  private static Interval tapped(Interval held, long tap) {
-    if (held.length() >= 2 * tap) {
-      return Interval.of(held.lo() + tap, held.hi() - tap);
-    }
-    long middle = Math.floorDiv(held.lo() + held.hi(), 2);
-    return Interval.of(middle, held.lo() + held.hi() - middle);
+  private static long leastTapped(long lo, long hi, long tap) {
+    return hi - lo >= 2 * tap ? lo + tap : Math.floorDiv(lo + hi, 2);
+  }
+
+  private static long mostTapped(long lo, long hi, long tap) {
+    return lo + hi - leastTapped(lo, hi, tap);
   }
 
   /**
@@ -167,14 +154,14 @@ public final class Slotted {
    * lie nearest on the average and yet not serve for all of its values.
    */
   public List<Integer> slots(Anchors anchors, Orientation turn, Place place) {
-    long across = along == Axis.X ? place.y() : place.x();
-    List<Integer> slots = new ArrayList<>();
-    for (Anchor anchor : anchors.all()) {
-      Ends ends = anchor.across(turn, along);
+    long at = along == Axis.X ? place.y() : place.x();
+    long[] ends = anchors.in(turn, along).across();
+    List<Integer> slots = new ArrayList<>(ends.length / 2);
+    for (int i = 0; i < ends.length; i += 2) {
       int nearest = 0;
-      for (int j = 1; j < centres.length; j++) {
-        if (isNearer(centres[j], centres[nearest], ends, across)) {
-          nearest = j;
+      for (int slot = 1; slot < centres.length; slot++) {
+        if (isNearer(slot, nearest, ends[i], ends[i + 1], at)) {
+          nearest = slot;
         }
       }
       slots.add(nearest + 1);
@@ -182,21 +169,21 @@ public final class Slotted {
     return slots;
   }
 
-  private boolean isNearer(Interval centre, Interval other, Ends anchor, long across) {
-    boolean serves = serves(centre, anchor, across);
-    return serves == serves(other, anchor, across)
-        ? twiceOff(centre, anchor, across) < twiceOff(other, anchor, across)
+  /** Whether a slot serves an anchor better than another does. */
+  private boolean isNearer(int slot, int other, long anchorLo, long anchorHi, long at) {
+    boolean serves = serves(slot, anchorLo, anchorHi, at);
+    return serves == serves(other, anchorLo, anchorHi, at)
+        ? twiceOff(slot, anchorLo, anchorHi, at) < twiceOff(other, anchorLo, anchorHi, at)
         : serves;
   }
 
-  private boolean serves(Interval centre, Ends anchor, long across) {
-    Ends places = acrossIn(centre, anchor);
-    return places.lo() <= across && across <= places.hi();
+  private boolean serves(int slot, long anchorLo, long anchorHi, long at) {
+    return across.least(slot, anchorHi) <= at && at <= across.most(slot, anchorLo);
   }
 
   /** Twice the distance of a centre line from the middle of an anchor. */
-  private static long twiceOff(Interval centre, Ends anchor, long across) {
-    return Math.abs(centre.lo() + centre.hi() - anchor.lo() - anchor.hi() - 2 * across);
+  private long twiceOff(int slot, long anchorLo, long anchorHi, long at) {
+    return Math.abs(centres[slot].lo() + centres[slot].hi() - anchorLo - anchorHi - 2 * at);
   }
 
   /** The centre line of each slot, across the slots from the table's middle. */
@@ -224,10 +211,12 @@ public final class Slotted {
 
   /** The positions at which every anchor stands in the slot listed for it (1 the first). */
   public Optional<Rectangle> placesIn(List<Integer> slots, Anchors anchors, Orientation turn) {
-    return alongPlaces(anchors, turn)
-        .flatMap(
-            places ->
-                acrossIn(slots, anchors, turn).map(across -> Rectangle.of(along, places, across)));
+    TurnedAnchors turned = anchors.in(turn, along);
+    long lo = leastAlong(anchors, turned);
+    long hi = mostAlong(anchors, turned);
+    return lo > hi
+        ? Optional.empty()
+        : acrossIn(slots, turned).map(held -> Rectangle.of(along, Interval.of(lo, hi), held));
   }
 
   /**
@@ -242,7 +231,7 @@ public final class Slotted {
         for (int slot = 1; slot <= centres.length; slot++) {
           List<Integer> next = new ArrayList<>(set);
           next.add(slot);
-          if (acrossIn(next, anchors, turn).isPresent()) {
+          if (acrossIn(next, anchors.in(turn, along)).isPresent()) {
             longer.add(next);
           }
         }
@@ -252,43 +241,18 @@ public final class Slotted {
     return sets;
   }
 
-  /** The positions across the slots in each combination of slots, without duplicates. */
-  private List<Interval> acrossInSlots(Anchors anchors, Orientation turn) {
-    List<Interval> held = List.of(Interval.ALL);
-    for (Anchor anchor : anchors.all()) {
-      Ends ends = anchor.across(turn, along);
-      List<Interval> narrower = new ArrayList<>(centres.length);
-      for (Interval before : held) {
-        for (Interval centre : centres) {
-          Ends its = acrossIn(centre, ends);
-          long lo = Math.max(before.lo(), its.lo());
-          long hi = Math.min(before.hi(), its.hi());
-          Interval both = lo <= hi ? Interval.of(lo, hi) : null;
-          if (both != null && !narrower.contains(both)) {
-            narrower.add(both);
-          }
-        }
-      }
-      held = narrower;
-    }
-    return held;
-  }
-
   /**
    * The positions across the slots at which the first anchors of a mount stand in the slots listed.
    */
-  private Optional<Interval> acrossIn(List<Integer> slots, Anchors anchors, Orientation turn) {
-    Optional<Interval> held = Optional.of(Interval.ALL);
+  private Optional<Interval> acrossIn(List<Integer> slots, TurnedAnchors anchors) {
+    long lo = Interval.ALL.lo();
+    long hi = Interval.ALL.hi();
     for (int i = 0; i < slots.size(); i++) {
-      Ends ends = anchors.all().get(i).across(turn, along);
-      Ends its = acrossIn(centres[slots.get(i) - 1], ends);
-      held = held.flatMap(before -> meet(before, its));
+      int slot = slots.get(i) - 1;
+      lo = Math.max(lo, across.least(slot, anchors.across()[2 * i + 1]));
+      hi = Math.min(hi, across.most(slot, anchors.across()[2 * i]));
     }
-    return held;
-  }
-
-  private static Optional<Interval> meet(Interval one, Ends other) {
-    return other.isReversed() ? Optional.empty() : one.meet(Interval.of(other.lo(), other.hi()));
+    return lo <= hi ? Optional.of(Interval.of(lo, hi)) : Optional.empty();
   }
 
   private static long middle(Interval centre) {
@@ -310,20 +274,19 @@ public final class Slotted {
    */
   List<Interval> acrossInEach(Anchor anchor, Orientation turn) {
     Ends ends = anchor.across(turn, along);
-    return Arrays.stream(centres)
-        .map(centre -> acrossIn(centre, ends))
-        .map(places -> Interval.of(places.lo(), places.hi()))
+    return IntStream.range(0, across.count())
+        .mapToObj(slot -> Interval.of(across.least(slot, ends.hi()), across.most(slot, ends.lo())))
         .toList();
   }
 
-  private Optional<Interval> alongPlaces(Anchors anchors, Orientation turn) {
-    long lo = -Length.ENDLESS;
-    long hi = Length.ENDLESS;
-    for (Anchor anchor : anchors.all()) {
-      lo = Math.max(lo, leastAlong(anchors, anchor, turn));
-      hi = Math.min(hi, mostAlong(anchors, anchor, turn));
-    }
-    return lo <= hi ? Optional.of(Interval.of(lo, hi)) : Optional.empty();
+  /** The least position along the slots at which all anchors hold. */
+  private long leastAlong(Anchors anchors, TurnedAnchors turned) {
+    return Math.max(-Length.ENDLESS, -reachOfNuts(anchors) - turned.leastHigh());
+  }
+
+  /** The greatest; it may be below the least. */
+  private long mostAlong(Anchors anchors, TurnedAnchors turned) {
+    return Math.min(Length.ENDLESS, reachOfNuts(anchors) - turned.greatestLow());
   }
 
   /** How far from the middle of a slot the middle of a nut may stand; negative if nowhere. */
