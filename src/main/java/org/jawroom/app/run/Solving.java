@@ -17,6 +17,7 @@ import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
+import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
@@ -133,9 +134,14 @@ public final class Solving {
    * for: few of a shop's pairings are drawn, and all of them together are too large to keep.
    */
   public static IntFunction<Layout> layouts(Shop shop) {
-    ShopPairings pairings = ShopPairings.of(shop);
     int vises = shop.vises().size();
-    return index -> pairings.solved(index / vises, index % vises).layout().orElseThrow();
+    return index ->
+        Pairing.solved(
+                shop.settings(),
+                shop.machines().get(index / vises),
+                shop.vises().get(index % vises))
+            .layout()
+            .orElseThrow();
   }
 
   /** Every job on every pairing, all held at once: jobs, then machines, then vises. */

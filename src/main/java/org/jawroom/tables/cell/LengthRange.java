@@ -22,6 +22,9 @@ public record LengthRange(Optional<Lengths.Read> lo, Optional<Lengths.Read> hi) 
 
   /** Whether a text is meant as a range. */
   public static boolean isRange(String text) {
+    if (Numerals.isBare(text)) {
+      return false;
+    }
     String plain = CellText.plain(text);
     return AT_MOST.matcher(plain).matches()
         || AT_LEAST.matcher(plain).matches()
@@ -31,6 +34,9 @@ public record LengthRange(Optional<Lengths.Read> lo, Optional<Lengths.Read> hi) 
 
   /** What to write for two numbers with a hyphen between; empty for any other text. */
   public static Optional<String> hyphenated(String text) {
+    if (Numerals.isBare(text)) {
+      return Optional.empty();
+    }
     Matcher parts = HYPHEN.matcher(CellText.plain(text));
     return parts.matches() ? Optional.of(parts.group(1) + ".." + parts.group(2)) : Optional.empty();
   }

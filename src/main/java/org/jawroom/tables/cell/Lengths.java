@@ -41,6 +41,10 @@ public final class Lengths {
    * @param comma whether the decimal sign is a comma rather than a point
    */
   public static Read parse(String text, Unit unit, boolean comma) throws BadCell {
+    // Most cells hold such a number, and the patterns below take long.
+    if (!comma && Numerals.isBare(text)) {
+      return read(new BigDecimal(text), text, true, unit);
+    }
     String plain = CellText.plain(text);
     DateText.refuseFraction(plain, comma);
     CellText.refuseHopeless(plain);
@@ -67,15 +71,19 @@ public final class Lengths {
         decimal.isPresent()
             ? decimal.get()
             : InchFractions.parse(parts.group(1), parts.group(2), written, comma);
-    BigDecimal exact = size.multiply(BigDecimal.valueOf(written.nanometres()));
-    if (exact.compareTo(LARGEST) > 0) {
+    return read(
+        parts.group(1).equals("-") ? size.negate() : size,
+        parts.group(1) + parts.group(2),
+        parts.group(3) == null,
+        written);
+  }
+
+  private static Read read(BigDecimal size, String number, boolean bare, Unit unit) throws BadCell {
+    BigDecimal exact = size.multiply(BigDecimal.valueOf(unit.nanometres()));
+    if (exact.abs().compareTo(LARGEST) > 0) {
       throw new BadCell("is more than 100 m");
     }
-    return new Read(
-        nanometres(parts.group(1).equals("-") ? exact.negate() : exact) * Length.NANOMETRE,
-        parts.group(3) == null,
-        parts.group(1) + parts.group(2),
-        written);
+    return new Read(nanometres(exact) * Length.NANOMETRE, bare, number, unit);
   }
 
   /** Millimetres in plain decimals, exactly: {@code 6.35 mm}. */

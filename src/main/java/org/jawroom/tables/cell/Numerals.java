@@ -10,11 +10,32 @@ import java.util.regex.Pattern;
 public final class Numerals {
   private Numerals() {}
 
+  private static final int LONGEST_BARE = 20;
+
   private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)");
   private static final Pattern EXPONENT = Pattern.compile("[+-]?[\\d.,]+[eE][+-]?\\d+");
   private static final Pattern THOUSANDS =
       Pattern.compile("[+]?([1-9]\\d{0,2}\\.\\d{3})(?: ?(\\p{L}+\\.?))?");
   private static final Pattern SPACED = Pattern.compile("[+-]?\\d{1,3}( \\d{3})+([.,]\\d+)?");
+
+  /**
+   * Whether a text is a number as most cells hold it: ASCII digits, at most a point between two of
+   * them, at most a minus before them. Such a text is no range, no fraction and no date, whatever
+   * else is asked of it.
+   */
+  public static boolean isBare(String text) {
+    int first = text.startsWith("-") ? 1 : 0;
+    int point = -1;
+    for (int i = first; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '.' && point < 0 && i > first) {
+        point = i;
+      } else if (c < '0' || c > '9') {
+        return false;
+      }
+    }
+    return text.length() > first && text.length() <= LONGEST_BARE && point < text.length() - 1;
+  }
 
   /**
    * Parses a number, 0 or more.

@@ -1,11 +1,14 @@
 package org.jawroom.tables.cell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
 import org.jawroom.geometry.Length;
@@ -38,6 +41,62 @@ class LengthsTest {
       }
     }
     assertTrue(both > 1000, "only " + both);
+  }
+
+  /** What is read without the patterns, against the patterns, which a space before it asks for. */
+  @Test
+  void parse_numberAsMostCellsHoldIt_isWhatThePatternsMakeOfIt() {
+    String letters = "0123456789..--,/e ";
+    Random random = new Random(22);
+    int bare = 0;
+    for (int i = 0; i < 200_000; i++) {
+      StringBuilder text = new StringBuilder();
+      for (int length = random.nextInt(11); length > 0; length--) {
+        text.append(letters.charAt(random.nextInt(letters.length())));
+      }
+      for (boolean comma : new boolean[] {false, true}) {
+        assertEquals(outcome(" " + text, comma), outcome(text.toString(), comma));
+      }
+      if (Numerals.isBare(text.toString())) {
+        assertFalse(LengthRange.isRange(" " + text), text.toString());
+        assertEquals(Optional.empty(), LengthRange.hyphenated(" " + text));
+        bare++;
+      }
+    }
+    assertTrue(bare > 10_000, "only " + bare);
+  }
+
+  @Test
+  void isBare_atItsLimits_isAsSaid() {
+    for (String bare : List.of("0", "-1", "1.5", "-0.25", "12345678901234567890")) {
+      assertTrue(Numerals.isBare(bare), bare);
+    }
+    for (String other :
+        List.of(
+            "",
+            "-",
+            ".",
+            ".5",
+            "5.",
+            "-.5",
+            "1.2.3",
+            "--1",
+            "+1",
+            "1,5",
+            "1 ",
+            " 1",
+            "\u0661",
+            "123456789012345678901")) {
+      assertFalse(Numerals.isBare(other), other);
+    }
+  }
+
+  private static String outcome(String text, boolean comma) {
+    try {
+      return Lengths.parse(text, Unit.CM, comma).toString();
+    } catch (BadCell refused) {
+      return refused.getMessage();
+    }
   }
 
   private static OptionalLong read(String text, boolean comma) {
