@@ -32,6 +32,12 @@ public record Obstacles(
     long front,
     long rear) {
 
+  private static final int SIDES = Side.values().length;
+  private static final int LEFT = Side.LEFT.ordinal();
+  private static final int RIGHT = Side.RIGHT.ordinal();
+  private static final int FRONT = Side.FRONT.ordinal();
+  private static final int REAR = Side.REAR.ordinal();
+
   /** Longs per obstacle in {@link #within}. */
   public static final int STRIDE = 5;
 
@@ -46,16 +52,17 @@ public record Obstacles(
 
   private static Obstacles of(
       SweptParts parts, SweptGuards guards, Orientation turn, boolean withTolerance) {
+    long[] faces = guards.faces(withTolerance);
+    long[] ends = parts.ends(turn, withTolerance);
     long left = -2 * Length.ENDLESS;
     long right = 2 * Length.ENDLESS;
     long front = left;
     long rear = right;
-    for (ClearanceClass kind : SweptParts.CLASSES) {
-      long[] reach = parts.reach(kind, withTolerance);
-      left = least(left, guards.face(kind, Side.LEFT, withTolerance) - xLo(turn, reach, 0));
-      right = most(right, guards.face(kind, Side.RIGHT, withTolerance) - xHi(turn, reach, 0));
-      front = least(front, guards.face(kind, Side.FRONT, withTolerance) - yLo(turn, reach, 0));
-      rear = most(rear, guards.face(kind, Side.REAR, withTolerance) - yHi(turn, reach, 0));
+    for (int of = 0; of < faces.length; of += SIDES) {
+      left = least(left, faces[of + LEFT] - ends[of + LEFT]);
+      right = most(right, faces[of + RIGHT] - ends[of + RIGHT]);
+      front = least(front, faces[of + FRONT] - ends[of + FRONT]);
+      rear = most(rear, faces[of + REAR] - ends[of + REAR]);
     }
     return new Obstacles(parts, guards, turn, withTolerance, left, right, front, rear);
   }
@@ -166,35 +173,5 @@ public record Obstacles(
             sweeps[sweep + SweptParts.W_LO] - row[at + SweptParts.W_HI],
             row[at + SweptParts.W_LO] - sweeps[sweep + SweptParts.W_HI]);
     return Math.max(alongW, Math.max(alongU, alongV));
-  }
-
-  /** The lowest x of a row for a vise at the origin. */
-  private static long xLo(Orientation turn, long[] row, int at) {
-    return turn.uAxis() == Axis.X
-        ? low(turn.uSign(), row, at + SweptParts.U_LO)
-        : low(turn.vSign(), row, at + SweptParts.V_LO);
-  }
-
-  private static long xHi(Orientation turn, long[] row, int at) {
-    return turn.uAxis() == Axis.X
-        ? -low(-turn.uSign(), row, at + SweptParts.U_LO)
-        : -low(-turn.vSign(), row, at + SweptParts.V_LO);
-  }
-
-  private static long yLo(Orientation turn, long[] row, int at) {
-    return turn.uAxis() == Axis.Y
-        ? low(turn.uSign(), row, at + SweptParts.U_LO)
-        : low(turn.vSign(), row, at + SweptParts.V_LO);
-  }
-
-  private static long yHi(Orientation turn, long[] row, int at) {
-    return turn.uAxis() == Axis.Y
-        ? -low(-turn.uSign(), row, at + SweptParts.U_LO)
-        : -low(-turn.vSign(), row, at + SweptParts.V_LO);
-  }
-
-  /** The lower end of an interval multiplied by the sign; {@code lo} indexes its low end. */
-  private static long low(int sign, long[] row, int lo) {
-    return sign > 0 ? row[lo] : -row[lo + 1];
   }
 }

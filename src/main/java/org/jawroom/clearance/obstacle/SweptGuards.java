@@ -97,13 +97,23 @@ public final class SweptGuards {
 
   /** The least gap between a box and any guard of a situation; empty if that has none. */
   public OptionalLong leastGap(Box box, Situation situation) {
+    // The axes of a vise with its handle to the right are those of the table.
+    long[] sweeps = rows(Orientation.RIGHT);
     long least = Long.MAX_VALUE;
-    for (SweptGuard guard : each) {
-      if (guard.situation() == situation) {
-        least = Math.min(least, box.gapTo(guard.box()));
+    for (int i = 0; i < each.length; i++) {
+      if (each[i].situation() == situation) {
+        int at = i * ROW;
+        long alongX = gap(box.x(), sweeps, at + SweptParts.U_LO);
+        long alongY = gap(box.y(), sweeps, at + SweptParts.V_LO);
+        long alongZ = gap(box.z(), sweeps, at + SweptParts.W_LO);
+        least = Math.min(least, Math.max(alongZ, Math.max(alongX, alongY)));
       }
     }
     return least == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(least);
+  }
+
+  private static long gap(Interval part, long[] sweeps, int lo) {
+    return Math.max(sweeps[lo] - part.hi(), part.lo() - sweeps[lo + 1]);
   }
 
   public long handRoom() {
@@ -146,9 +156,15 @@ public final class SweptGuards {
   }
 
   /**
-   * The limit for parts of a class on a side: the nearest face less the required clearance. {@link
-   * Length#ENDLESS} or its negative if there is none.
+   * The limit for parts of each class on each side, in the order of {@link SweptParts#ends}: the
+   * nearest face less the required clearance. {@link Length#ENDLESS} or its negative if there is
+   * none. Must not be modified.
    */
+  long[] faces(boolean withTolerance) {
+    return faces[withTolerance ? 1 : 0];
+  }
+
+  /** One of {@link #faces}. */
   long face(ClearanceClass kind, Side side, boolean withTolerance) {
     return faces[withTolerance ? 1 : 0][kind.ordinal() * SIDES + side.ordinal()];
   }

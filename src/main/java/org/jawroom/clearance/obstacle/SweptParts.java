@@ -8,9 +8,12 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.ClearanceClass;
 import org.jawroom.clearance.gap.Pair;
 import org.jawroom.clearance.part.Part;
+import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.geometry.OpeningInterval;
+import org.jawroom.geometry.Orientation;
+import org.jawroom.shop.machine.Side;
 
 /**
  * The swept parts of a vise over one opening range, in the vise frame, laid out in flat arrays for
@@ -37,6 +40,8 @@ public final class SweptParts {
   /** An array: going through a list costs several times as much in the innermost loops. */
   static final ClearanceClass[] CLASSES = ClearanceClass.values();
 
+  private static final Side[] SIDES = Side.values();
+
   private static final Comparator<Part> PRECEDENCE =
       Comparator.comparingInt(Part::rank).thenComparing(Part::situation);
 
@@ -53,6 +58,9 @@ public final class SweptParts {
   private final boolean[] someMeetTable;
   private final int onlyLoading;
   private final boolean everEmpty;
+
+  /** See {@link #ends}; each computed on first use, as {@link #core} is. */
+  private final long[][] ends = new long[2 * Orientation.ALL.size()][];
 
   /** See {@link #core}; computed on first use, by any thread, always with the same result. */
   private SweptParts core;
@@ -191,6 +199,38 @@ public final class SweptParts {
    */
   long[] reach(ClearanceClass kind, boolean withTolerance) {
     return (withTolerance ? reaches : reachesBare)[kind.ordinal()];
+  }
+
+  /**
+   * How far the parts of each class reach to each side in one turn, for a vise at the origin: the
+   * least x on the left, the greatest on the right, the least y in front, the greatest at the rear;
+   * tolerances added or not. Classes in their order, and for each the sides in theirs. An empty
+   * class yields infinite limits, so that no face is near. Must not be modified.
+   */
+  long[] ends(Orientation turn, boolean withTolerance) {
+    int index = 2 * turn.ordinal() + (withTolerance ? 1 : 0);
+    long[] made = ends[index];
+    if (made == null) {
+      made = ends(turn, withTolerance ? reaches : reachesBare);
+      ends[index] = made;
+    }
+    return made;
+  }
+
+  private static long[] ends(Orientation turn, long[][] reaches) {
+    long[] ends = new long[reaches.length * SIDES.length];
+    for (int kind = 0; kind < reaches.length; kind++) {
+      for (Side side : SIDES) {
+        boolean alongX = side == Side.LEFT || side == Side.RIGHT;
+        boolean isU = (turn.uAxis() == Axis.X) == alongX;
+        boolean isPlus = (isU ? turn.uSign() : turn.vSign()) > 0;
+        boolean isHigh = side == Side.RIGHT || side == Side.REAR;
+        int lo = isU ? U_LO : V_LO;
+        long end = reaches[kind][isPlus == isHigh ? lo + 1 : lo];
+        ends[kind * SIDES.length + side.ordinal()] = isPlus ? end : -end;
+      }
+    }
+    return ends;
   }
 
   /**

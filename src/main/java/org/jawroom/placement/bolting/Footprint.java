@@ -71,11 +71,11 @@ public final class Footprint {
    * empty where {@link #baseAlongU} is.
    */
   public static OptionalLong leastLength(Vise vise) {
-    return baseAlongU(vise).isPresent()
-        ? OptionalLong.of(
+    return !vise.simple() || isBlankAlongU(vise.base())
+        ? OptionalLong.empty()
+        : OptionalLong.of(
             Certainty.sizes(vise.base().rearReach()).lo()
-                + Certainty.sizes(vise.base().frontReach()).lo())
-        : OptionalLong.empty();
+                + Certainty.sizes(vise.base().frontReach()).lo());
   }
 
   /** The work area: between the jaws at their widest, as wide as the jaws. */

@@ -100,10 +100,15 @@ public final class PreparedMachine {
    * @param all as listed
    * @param sorted in the layout for evaluation, without hand room
    * @param withHandRoom the same, with hand room round a handle while loading
+   * @param handAsksMore whether hand room asks for more than the clearance of some guard
    * @param blanks the blank columns they need
    */
   public record Guards(
-      MachineGuards all, SweptGuards sorted, SweptGuards withHandRoom, Blanks blanks) {}
+      MachineGuards all,
+      SweptGuards sorted,
+      SweptGuards withHandRoom,
+      boolean handAsksMore,
+      Blanks blanks) {}
 
   /** The guards for a vise with its bed at that height, riser included. */
   public Guards guards(long bedHeight) {
@@ -117,6 +122,7 @@ public final class PreparedMachine {
         all,
         SweptGuards.of(all.swept(), 0),
         SweptGuards.of(all.swept(), settings.handRoom()),
+        all.swept().stream().anyMatch(guard -> guard.clearance() < settings.handRoom()),
         blanks);
   }
 

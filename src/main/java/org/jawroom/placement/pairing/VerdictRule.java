@@ -1,9 +1,9 @@
 package org.jawroom.placement.pairing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.jawroom.clearance.guard.SweptGuard;
 import org.jawroom.clearance.obstacle.Obstacles;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
@@ -52,7 +52,7 @@ record VerdictRule(
       return new VerdictRule(
           Verdict.NO_MOUNT, OptionalLong.empty(), Optional.empty(), Optional.empty(), regions);
     }
-    boolean handMatters = handMatters(machine, vise, guards);
+    boolean handMatters = vise.hasHandle() && guards.handAsksMore();
     if (handMatters) {
       List<Region> withHand = withHandRoom(regions, guards);
       Optional<BestPlace> roomy = clear(withHand, machine, vise, full);
@@ -96,21 +96,11 @@ record VerdictRule(
 
   /** The same regions with hand room round the handle while loading. */
   static List<Region> withHandRoom(List<Region> regions, PreparedMachine.Guards guards) {
-    return regions.stream().map(region -> region.with(guards.withHandRoom())).toList();
-  }
-
-  /** Whether hand room can ask for more than the guards' own clearances do. */
-  private static boolean handMatters(
-      PreparedMachine machine, PreparedVise vise, PreparedMachine.Guards guards) {
-    if (!vise.hasHandle()) {
-      return false;
+    List<Region> roomy = new ArrayList<>(regions.size());
+    for (Region region : regions) {
+      roomy.add(region.with(guards.withHandRoom()));
     }
-    for (SweptGuard guard : guards.sorted().all()) {
-      if (guard.clearance() < machine.settings().handRoom()) {
-        return true;
-      }
-    }
-    return false;
+    return roomy;
   }
 
   /** With few boxes, keeping obstacles that are never hit costs less than filtering them out. */
