@@ -66,6 +66,9 @@ public record OpeningInterval(Ends closed, Ends open, Interval range) {
   }
 
   private Ends swept(Interval openings) {
+    if (openings.lo() == range.lo() && openings.hi() == range.hi()) {
+      return new Ends(Math.min(closed.lo(), open.lo()), Math.max(closed.hi(), open.hi()));
+    }
     return new Ends(
         Math.min(lo(openings.lo()), lo(openings.hi())),
         Math.max(hi(openings.lo()), hi(openings.hi())));

@@ -30,26 +30,37 @@ import org.jawroom.placement.space.Window;
 public final class OpeningSearch {
   private OpeningSearch() {}
 
+  /** The regions that some range may have a clear position in; the others have none in any. */
+  public static List<Region> hopeful(List<Region> regions, Interval full) {
+    List<Region> hopeful = new ArrayList<>();
+    for (Region each : regions) {
+      Region region = withoutPartlyEmpty(each);
+      if (FreeSpace.belowZero(region.places(), core(region, full)).isClear(0, Window.EVERYWHERE)) {
+        hopeful.add(region);
+      }
+    }
+    return hopeful;
+  }
+
   /** The widest range for which some position is clear; ties go to the least start. */
   public static OpeningRange widest(List<Region> regions, Interval full) {
     OpeningRange best = OpeningRange.EMPTY;
-    for (Region each : regions) {
-      Region region = withoutPartlyEmpty(each);
-      Obstacles core = core(region, full);
-      if (FreeSpace.belowZero(region.places(), core).isClear(0, Window.EVERYWHERE)) {
-        best = widest(region, region.places(), 0, best);
-      }
+    for (Region region : hopeful(regions, full)) {
+      best = widest(region, region.places(), 0, best);
     }
     return best;
   }
 
-  /** The widest range for which some settable position is clear; ties likewise. */
+  /**
+   * The widest range for which some settable position is clear; ties likewise.
+   *
+   * @param hopeful see {@link #hopeful}
+   */
   public static OpeningRange widestSettable(
-      List<Region> regions, PreparedMachine machine, Interval full) {
+      List<Region> hopeful, PreparedMachine machine, Interval full) {
     long tap = machine.settings().tapRoom();
     OpeningRange best = OpeningRange.EMPTY;
-    for (Region each : regions) {
-      Region region = withoutPartlyEmpty(each);
+    for (Region region : hopeful) {
       Optional<Strips> places = region.settable(machine);
       if (places.isPresent()
           && FreeSpace.of(region.places(), core(region, full))
@@ -87,8 +98,12 @@ public final class OpeningSearch {
       if (qLo > qHi) {
         continue;
       }
-      List<Facing> reached =
-          bounds.boxes().stream().filter(box -> box.lo() < p.hi() && p.lo() < box.hi()).toList();
+      List<Facing> reached = new ArrayList<>(bounds.boxes().size());
+      for (Facing box : bounds.boxes()) {
+        if (box.lo() < p.hi() && p.lo() < box.hi()) {
+          reached.add(box);
+        }
+      }
       TreeSet<Long> tries = new TreeSet<>(List.of(qLo));
       for (Facing box : reached) {
         if (qLo < box.d() && box.d() <= qHi) {

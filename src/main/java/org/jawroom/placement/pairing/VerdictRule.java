@@ -174,13 +174,14 @@ record VerdictRule(
     if (full.length() < least || vise.vise().isTurned()) {
       return Optional.empty();
     }
-    OpeningRange any = OpeningSearch.widest(regions, full);
-    if (!any.isAtLeast(least, full)) {
-      return Optional.empty();
+    List<Region> hopeful = OpeningSearch.hopeful(regions, full);
+    OpeningRange widest = OpeningSearch.widestSettable(hopeful, machine, full);
+    if (!widest.isAtLeast(least, full)) {
+      widest = OpeningSearch.widest(hopeful, full);
     }
-    OpeningRange settable = OpeningSearch.widestSettable(regions, machine, full);
-    return Optional.of(
-        (settable.isAtLeast(least, full) ? settable : any).printed(full, Settings.OPENING_GRAIN));
+    return widest.isAtLeast(least, full)
+        ? Optional.of(widest.printed(full, Settings.OPENING_GRAIN))
+        : Optional.empty();
   }
 
   private static VerdictRule limited(

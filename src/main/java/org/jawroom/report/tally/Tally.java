@@ -14,12 +14,13 @@ import org.jawroom.report.wording.Finding;
 public final class Tally {
   private final Comparator<PairingMerit> order;
   private final long[] counts = new long[Finding.values().length];
-  private OptionalLong least = OptionalLong.empty();
-  private OptionalLong greatest = OptionalLong.empty();
+  private long least = Long.MAX_VALUE;
+  private long greatest = Long.MIN_VALUE;
   private Advice best;
   private PairingMerit merit;
   private long bestIndex;
   private Advice most;
+  private int mostOnTable;
   private long total;
   private long clear;
 
@@ -43,8 +44,8 @@ public final class Tally {
     OptionalLong made = pairing.outcome().margin();
     if (made.isPresent()) {
       long margin = made.getAsLong();
-      least = OptionalLong.of(Math.min(margin, least.orElse(margin)));
-      greatest = OptionalLong.of(Math.max(margin, greatest.orElse(margin)));
+      least = Math.min(least, margin);
+      greatest = Math.max(greatest, margin);
       clear += margin >= 0 ? 1 : 0;
     }
     if (its.isPresent() && (merit == null || order.compare(its.get(), merit) > 0)) {
@@ -52,8 +53,10 @@ public final class Tally {
       merit = its.get();
       bestIndex = index;
     }
-    if (PerTable.count(pairing) > (most == null ? 0 : PerTable.count(most))) {
+    int many = PerTable.count(pairing);
+    if (many > mostOnTable) {
       most = pairing;
+      mostOnTable = many;
     }
   }
 
@@ -72,12 +75,12 @@ public final class Tally {
 
   /** The smallest of the margins, in half-nanometres; empty if no pairing has one. */
   public OptionalLong leastMargin() {
-    return least;
+    return least > greatest ? OptionalLong.empty() : OptionalLong.of(least);
   }
 
   /** The largest of the margins, in half-nanometres; empty if no pairing has one. */
   public OptionalLong greatestMargin() {
-    return greatest;
+    return least > greatest ? OptionalLong.empty() : OptionalLong.of(greatest);
   }
 
   /** The best pairing by {@link PairingMerit}. */
