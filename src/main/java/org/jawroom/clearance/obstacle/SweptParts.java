@@ -1,6 +1,7 @@
 package org.jawroom.clearance.obstacle;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
@@ -79,8 +80,35 @@ public final class SweptParts {
     }
     this.onlyLoading = fill(core);
     this.reachesBare = reaches(rows, false);
-    this.reaches = reaches(rows, true);
+    this.reaches = tolerant ? reaches(rows, true) : reachesBare;
     this.everEmpty = isAny(all, SweptParts::isEverEmpty);
+  }
+
+  /** See {@link #withWork}; no part of {@code bare} is empty over any openings. */
+  private SweptParts(SweptParts bare, List<Part> work, Interval openings) {
+    int from = bare.startOf(work.get(0));
+    Part[] both = new Part[bare.all.size() + work.size()];
+    this.meetsTable = new boolean[both.length];
+    this.someMeetTable = bare.someMeetTable.clone();
+    for (int i = 0; i < both.length; i++) {
+      boolean isWork = i >= from && i < from + work.size();
+      int of = i < from ? i : i - work.size();
+      both[i] = isWork ? work.get(i - from) : bare.all.get(of);
+      meetsTable[i] = isWork ? Pair.meetsTable(both[i]) : bare.meetsTable[of];
+      someMeetTable[ClearanceClass.of(both[i]).ordinal()] |= meetsTable[i];
+    }
+    this.all = List.of(both);
+    this.parts = all;
+    this.openings = openings;
+    this.tolerant = bare.tolerant || work.get(0).tolerance() != 0;
+    this.everEmpty = false;
+    this.onlyLoading = bare.onlyLoading;
+    this.rows = new long[CLASSES.length][];
+    for (int kind = 0; kind < rows.length; kind++) {
+      rows[kind] = bare.rowsWith(kind, from, work, openings);
+    }
+    this.reachesBare = reaches(rows, false);
+    this.reaches = tolerant ? reaches(rows, true) : reachesBare;
   }
 
   public static SweptParts of(List<Part> parts, Interval openings) {
@@ -95,11 +123,53 @@ public final class SweptParts {
     return with(more, openings);
   }
 
-  /** The same over another opening range. */
-  public SweptParts with(List<Part> more, Interval range) {
+  private SweptParts with(List<Part> more, Interval range) {
     List<Part> both = new ArrayList<>(all);
     both.addAll(more);
     return of(both, range);
+  }
+
+  /**
+   * These parts plus a workpiece, over another opening range. It takes over what depends neither on
+   * the openings nor on the workpiece.
+   *
+   * @param work at least one part; all of one rank, never empty, the same in both situations
+   */
+  public SweptParts withWork(List<Part> work, Interval range) {
+    return everEmpty ? with(work, range) : new SweptParts(this, work, range);
+  }
+
+  /** The index of the first part that comes after {@code work}. */
+  private int startOf(Part work) {
+    int from = all.size();
+    while (from > 0 && all.get(from - 1).rank() > work.rank()) {
+      from--;
+    }
+    return from;
+  }
+
+  /** The rows of a class with those of the work behind, which repeat each other. */
+  private long[] rowsWith(int kind, int from, List<Part> work, Interval range) {
+    int end = rows[kind].length;
+    int more = 0;
+    for (Part part : work) {
+      more += ClearanceClass.of(part).ordinal() == kind ? ROW : 0;
+    }
+    long[] both = Arrays.copyOf(rows[kind], end + more);
+    for (int at = 0; at < end; at += ROW) {
+      int index = (int) both[at + INDEX];
+      if (!all.get(index).u().isConstant()) {
+        writeU(all.get(index), range, false, both, at);
+      }
+      both[at + INDEX] = index < from ? index : index + work.size();
+    }
+    for (int i = 0; i < work.size(); i++) {
+      if (ClearanceClass.of(work.get(i)).ordinal() == kind) {
+        write(work.get(i), from + i, range, false, both, end);
+        end += ROW;
+      }
+    }
+    return both;
   }
 
   /** The same parts over another opening range. */
@@ -285,13 +355,7 @@ public final class SweptParts {
 
   private static void write(
       Part part, int index, Interval openings, boolean core, long[] row, int at) {
-    OpeningInterval u = part.u();
-    long lo = u.lo(openings.lo());
-    long hi = u.hi(openings.lo());
-    long loOpen = u.lo(openings.hi());
-    long hiOpen = u.hi(openings.hi());
-    row[at + U_LO] = core ? Math.max(lo, loOpen) : Math.min(lo, loOpen);
-    row[at + U_HI] = core ? Math.min(hi, hiOpen) : Math.max(hi, hiOpen);
+    writeU(part, openings, core, row, at);
     row[at + V_LO] = part.v().lo();
     row[at + V_HI] = part.v().hi();
     row[at + W_LO] = part.w().lo();
@@ -300,18 +364,30 @@ public final class SweptParts {
     row[at + INDEX] = index;
   }
 
+  private static void writeU(Part part, Interval openings, boolean core, long[] row, int at) {
+    OpeningInterval u = part.u();
+    long lo = u.lo(openings.lo());
+    long hi = u.hi(openings.lo());
+    long loOpen = u.lo(openings.hi());
+    long hiOpen = u.hi(openings.hi());
+    row[at + U_LO] = core ? Math.max(lo, loOpen) : Math.min(lo, loOpen);
+    row[at + U_HI] = core ? Math.min(hi, hiOpen) : Math.max(hi, hiOpen);
+  }
+
   private static long[][] reaches(long[][] rows, boolean withTolerance) {
     long[][] reaches = new long[rows.length][ROW];
     for (int kind = 0; kind < rows.length; kind++) {
       long[] reach = reaches[kind];
       for (int end = U_LO; end <= W_HI; end += 2) {
-        reach[end] = Length.ENDLESS;
-        reach[end + 1] = -Length.ENDLESS;
+        long lo = Length.ENDLESS;
+        long hi = -Length.ENDLESS;
         for (int at = 0; at < rows[kind].length; at += ROW) {
           long off = withTolerance ? rows[kind][at + TOLERANCE] : 0;
-          reach[end] = Math.min(reach[end], rows[kind][at + end] - off);
-          reach[end + 1] = Math.max(reach[end + 1], rows[kind][at + end + 1] + off);
+          lo = Math.min(lo, rows[kind][at + end] - off);
+          hi = Math.max(hi, rows[kind][at + end + 1] + off);
         }
+        reach[end] = lo;
+        reach[end + 1] = hi;
       }
     }
     return reaches;

@@ -2,16 +2,15 @@ package org.jawroom.placement.job;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
-import java.util.stream.Stream;
+import org.jawroom.clearance.Blanks;
 import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.part.JobPart;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
+import org.jawroom.placement.bolting.PreparedMachine;
 import org.jawroom.shop.Job;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
@@ -20,74 +19,54 @@ import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.vise.Vise;
 
 /**
- * The requirements of a job that do not depend on the position of the vise. A check that needs a
- * blank column is skipped and recorded as unchecked.
+ * The requirements of a job on a pairing, and those that fail. The checks that do not depend on the
+ * position of the vise are made here, {@link #vise} before and {@link #toolAndLoad} after the
+ * place, so that what fails is in the order of reasons. A check that needs a blank column is
+ * skipped and recorded as unchecked.
  */
 final class JobChecks {
-  private final Certainty certainty;
   private final Settings settings;
   private final Machine machine;
   private final Vise vise;
-  private final List<Vise> others;
   private final Job job;
+  private final boolean isWorst;
   private final Interval heights;
-  private final List<Shortfall> shortfalls = new ArrayList<>();
-  private final Set<Column> open = EnumSet.noneOf(Column.class);
-  private final Set<Unchecked> unchecked = EnumSet.noneOf(Unchecked.class);
+  private final List<Shortfall> shortfalls = new ArrayList<>(2);
+  private final Blanks open = new Blanks();
+  private boolean toolUnchecked;
+  private boolean loadUnchecked;
   private OptionalLong toolRoom = OptionalLong.empty();
   private Optional<BigDecimal> loadRoom = Optional.empty();
 
-  private JobChecks(
-      Settings settings,
-      Machine machine,
-      Vise vise,
-      List<Vise> others,
-      Job job,
-      Certainty certainty) {
-    this.certainty = certainty;
-    this.others = others;
-    this.settings = settings;
-    this.machine = machine;
+  JobChecks(PreparedMachine machine, Vise vise, Job job) {
+    this.settings = machine.settings();
+    this.machine = machine.machine();
     this.vise = vise;
     this.job = job;
+    this.isWorst = machine.certainty() == Certainty.AT_WORST;
     this.heights = JobPart.heights(vise, job);
   }
 
-  /**
-   * Checks a job.
-   *
-   * @param others other vises on the table, which it bears, too
-   */
-  static JobChecks of(
-      Settings settings,
-      Machine machine,
-      Vise vise,
-      List<Vise> others,
-      Job job,
-      Certainty certainty) {
-    JobChecks checks = new JobChecks(settings, machine, vise, others, job, certainty);
-    if (!job.machines().isEmpty() && !job.machines().contains(machine.name())) {
-      checks.shortfalls.add(Shortfall.of(JobReason.MACHINE));
-    }
-    checks.jaws();
-    checks.longTool();
-    checks.shortTool();
-    checks.load();
-    return checks;
-  }
-
-  /** All checks that fail, in the order of reasons. */
+  /** All checks that fail so far. */
   List<Shortfall> shortfalls() {
     return shortfalls;
   }
 
   /** The columns of readings known within bounds that tools need. */
-  Set<Column> open() {
+  Blanks open() {
     return open;
   }
 
   List<Unchecked> unchecked() {
-    return List.copyOf(unchecked);
+    if (toolUnchecked) {
+      return loadUnchecked ? List.of(Unchecked.TOOL, Unchecked.LOAD) : List.of(Unchecked.TOOL);
+    }
+    return loadUnchecked ? List.of(Unchecked.LOAD) : List.of();
+  }
+
+  /** The interval from the underside of the workpiece to its top above the table. */
+  Interval heights() {
+    return heights;
   }
 
   /** See {@link JobOutcome}; empty if a column it needs is blank. */
@@ -99,83 +78,90 @@ final class JobChecks {
     return loadRoom;
   }
 
-  private void jaws() {
+  /** Records what fails. */
+  void fails(Shortfall shortfall) {
+    shortfalls.add(shortfall);
+  }
+
+  /** Whether the machine may run the job, and the vise take the workpiece. */
+  void vise() {
+    if (!job.machines().isEmpty() && !job.machines().contains(machine.name())) {
+      fails(Shortfall.of(JobReason.MACHINE));
+    }
     atLeast(vise.opening().hi() - settings.loadRoom() - job.width(), JobReason.TOO_WIDE);
     atLeast(job.width() - vise.opening().lo(), JobReason.TOO_NARROW);
-    job.grip().ifPresent(grip -> atLeast(vise.jaws().tallestHeight() - grip, JobReason.GRIP));
+    if (job.grip().isPresent()) {
+      atLeast(vise.jaws().tallestHeight() - job.grip().getAsLong(), JobReason.GRIP);
+    }
+  }
+
+  /**
+   * Whether tools clear and reach the workpiece, and whether the table bears it.
+   *
+   * @param others other vises on the table, which it bears, too
+   */
+  void toolAndLoad(List<Vise> others) {
+    longTool();
+    if (settings.shortestTool().isPresent()) {
+      shortTool(settings.shortestTool().getAsLong());
+    }
+    if (machine.maxLoad().isPresent()) {
+      load(machine.maxLoad().get(), others);
+    } else {
+      loadUnchecked = true;
+    }
   }
 
   private void longTool() {
     if (given(machine.noseMax(), Column.NOSE_MAX) & given(job.toolLength(), Column.TOOL_LENGTH)) {
       Interval nose = machine.noseMax().values(0);
       Interval tool = job.toolLength().values(0);
-      long room = (isWorst() ? nose.lo() - tool.hi() : nose.hi() - tool.lo()) - heights.hi();
+      long room = (isWorst ? nose.lo() - tool.hi() : nose.hi() - tool.lo()) - heights.hi();
       toolRoom = Length.isBounded(room) ? OptionalLong.of(room) : OptionalLong.empty();
       atLeast(room - settings.clearance(), JobReason.LONG_TOOL);
     } else {
-      unchecked.add(Unchecked.TOOL);
+      toolUnchecked = true;
     }
   }
 
-  private void shortTool() {
-    if (settings.shortestTool().isEmpty()) {
-      return;
-    }
+  private void shortTool(long shortest) {
     if (given(machine.noseMin(), Column.NOSE_MIN)) {
       Interval nose = machine.noseMin().values(0);
-      long tip = (isWorst() ? nose.hi() : nose.lo()) - settings.shortestTool().getAsLong();
+      long tip = (isWorst ? nose.hi() : nose.lo()) - shortest;
       atLeast(heights.hi() - tip, JobReason.SHORT_TOOL);
     } else {
-      unchecked.add(Unchecked.TOOL);
+      toolUnchecked = true;
     }
-  }
-
-  private boolean isWorst() {
-    return certainty == Certainty.AT_WORST;
   }
 
   /** Whether a reading is not blank; notes its column if it is known within bounds only. */
   private boolean given(Dimension dimension, Column column) {
-    if (dimension.isOpen() && !dimension.isBlank()) {
-      open.add(column);
-    }
-    return !dimension.isBlank();
+    return !dimension.isBlank() && open.given(dimension, column);
   }
 
   /** A blank mass counts as 0 where something fails for certain even so. */
-  private void load() {
-    if (machine.maxLoad().isEmpty()) {
-      unchecked.add(Unchecked.LOAD);
-      return;
+  private void load(BigDecimal most, List<Vise> others) {
+    boolean isKnown = vise.mass().isPresent();
+    BigDecimal atBest = most.subtract(vise.mass().orElse(BigDecimal.ZERO));
+    for (Vise other : others) {
+      isKnown &= other.mass().isPresent();
+      atBest = atBest.subtract(other.mass().orElse(BigDecimal.ZERO));
     }
-    List<BigDecimal> masses =
-        Stream.concat(Stream.of(vise), others.stream())
-            .flatMap(one -> one.mass().stream())
-            .toList();
-    BigDecimal atBest =
-        machine
-            .maxLoad()
-            .get()
-            .subtract(masses.stream().reduce(BigDecimal.ZERO, BigDecimal::add))
-            .subtract(job.mass().orElse(BigDecimal.ZERO));
+    atBest = atBest.subtract(job.mass().orElse(BigDecimal.ZERO));
     if (atBest.signum() < 0) {
-      shortfalls.add(Shortfall.ofLoad(atBest.negate()));
-    }
-    if (masses.size() < 1 + others.size()) {
-      unchecked.add(Unchecked.LOAD);
-      return;
+      fails(Shortfall.ofLoad(atBest.negate()));
     }
     BigDecimal room = job.mass().isPresent() ? atBest : atBest.subtract(JobPart.steelMass(job));
-    if (room.signum() >= 0 || job.mass().isPresent()) {
+    if (isKnown && (job.mass().isPresent() || room.signum() >= 0)) {
       loadRoom = Optional.of(room);
     } else {
-      unchecked.add(Unchecked.LOAD);
+      loadUnchecked = true;
     }
   }
 
   private void atLeast(long spare, JobReason reason) {
     if (spare < 0) {
-      shortfalls.add(Shortfall.of(reason, -spare));
+      fails(Shortfall.of(reason, -spare));
     }
   }
 }

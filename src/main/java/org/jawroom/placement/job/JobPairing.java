@@ -1,11 +1,8 @@
 package org.jawroom.placement.job;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -13,6 +10,7 @@ import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.Setup;
 import org.jawroom.clearance.obstacle.SweptParts;
 import org.jawroom.clearance.part.JobPart;
+import org.jawroom.clearance.part.Part;
 import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Rectangle;
@@ -31,6 +29,7 @@ import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Column;
+import org.jawroom.shop.value.Measurand;
 import org.jawroom.shop.vise.Vise;
 
 /**
@@ -47,29 +46,25 @@ import org.jawroom.shop.vise.Vise;
  * not held, any other unknown. What only tools and load need is unchecked where it is blank.
  */
 public final class JobPairing {
-  private final Settings settings;
-  private final Machine machine;
+  private final PreparedMachine machine;
+  private final PreparedVise prepared;
   private final Vise vise;
-  private final PreparedMachine prepared;
-  private final PreparedVise preparedVise;
-  private final Certainty certainty;
   private final Model model;
+  private final List<Measurand> inDoubt;
   private JobPairing best;
 
-  private JobPairing(PreparedMachine machine, PreparedVise vise, Model model, Certainty certainty) {
-    this.settings = machine.settings();
-    this.machine = machine.machine();
+  private JobPairing(PreparedMachine machine, PreparedVise vise, Model model) {
+    this.machine = machine;
+    this.prepared = vise;
     this.vise = vise.vise();
-    this.prepared = machine;
-    this.preparedVise = vise;
-    this.certainty = certainty;
     this.model = model;
+    this.inDoubt = machine.settings().evidence().suspects(machine.machine(), this.vise);
   }
 
   private static JobPairing of(Settings settings, Machine machine, Vise vise) {
     PreparedMachine prepared = PreparedMachine.of(settings, machine, Setup.PLAIN);
     PreparedVise on = PreparedVise.on(prepared, vise);
-    return new JobPairing(prepared, on, Model.of(prepared, on), Certainty.AT_WORST);
+    return new JobPairing(prepared, on, Model.of(prepared, on));
   }
 
   /** The outcome of {@code job} held by {@code vise} on {@code machine}; pure. */
@@ -80,8 +75,7 @@ public final class JobPairing {
   /** The outcomes of several jobs in the given order; shared data is computed once. */
   public static List<JobOutcome> solve(
       Settings settings, Machine machine, Vise vise, List<Job> jobs) {
-    JobPairing pairing = JobPairing.of(settings, machine, vise);
-    return jobs.stream().map(pairing::solve).toList();
+    return JobPairing.of(settings, machine, vise).solve(jobs);
   }
 
   /**
@@ -91,10 +85,13 @@ public final class JobPairing {
    */
   public static List<JobOutcome> solve(
       PreparedMachine machine, PreparedVise vise, Model model, List<Job> jobs) {
-    JobPairing pairing = new JobPairing(machine, vise, model, Certainty.AT_WORST);
+    return new JobPairing(machine, vise, model).solve(jobs);
+  }
+
+  private List<JobOutcome> solve(List<Job> jobs) {
     List<JobOutcome> outcomes = new ArrayList<>(jobs.size());
     for (Job job : jobs) {
-      outcomes.add(pairing.solve(job));
+      outcomes.add(solve(job));
     }
     return outcomes;
   }
@@ -107,7 +104,7 @@ public final class JobPairing {
    */
   public static List<JobOutcome> heldInRow(
       PreparedMachine machine, PreparedVise vise, Model model, Beside row, List<Job> jobs) {
-    JobPairing pairing = new JobPairing(machine, vise, model, Certainty.AT_WORST);
+    JobPairing pairing = new JobPairing(machine, vise, model);
     return jobs.stream().flatMap(job -> pairing.heldInRow(job, row).stream()).toList();
   }
 
@@ -156,98 +153,95 @@ public final class JobPairing {
 
   private JobOutcome solve(Job job) {
     Attempt worst = attempt(job);
-    if (!worst.isOpen || worst.shortfalls.isEmpty()) {
-      return outcome(
-          job, worst, worst.shortfalls.isEmpty() ? JobVerdict.HELD : JobVerdict.NOT_HELD);
+    if (worst.isHeld() || worst.missing.isEmpty()) {
+      return outcome(job, worst, worst.isHeld() ? JobVerdict.HELD : JobVerdict.NOT_HELD);
     }
     Attempt atBest = atBest().attempt(job);
-    if (!atBest.shortfalls.isEmpty()) {
-      // It fails for every value of the open readings; how far is a guess.
-      return outcome(job, atBest.withoutPlace(), JobVerdict.NOT_HELD);
+    if (!atBest.isHeld()) {
+      // It fails for every value of the open readings.
+      return outcome(job, atBest, JobVerdict.NOT_HELD);
     }
     return new JobOutcome(
         job,
-        machine,
+        machine.machine(),
         vise,
         JobVerdict.UNKNOWN,
         Optional.empty(),
         List.of(),
-        JobPart.heights(vise, job),
+        worst.checks.heights(),
         OptionalLong.empty(),
         Optional.empty(),
         OptionalLong.empty(),
         List.of(),
         worst.missing,
-        settings.evidence().suspects(machine, vise));
+        inDoubt);
   }
 
   /**
    * A job with the open readings taken one way.
    *
-   * @param isOpen whether it needs an open reading
-   * @param missing the columns of these
+   * @param missing the columns of the open readings it needs
    */
-  private record Attempt(
-      JobChecks checks,
-      Optional<Recommendation> place,
-      List<Shortfall> shortfalls,
-      boolean isOpen,
-      List<Column> missing) {
+  private record Attempt(JobChecks checks, Optional<Recommendation> place, List<Column> missing) {
 
-    Attempt withoutPlace() {
-      List<Shortfall> bare = shortfalls.stream().map(Attempt::withoutGuess).toList();
-      return new Attempt(checks, Optional.empty(), bare, isOpen, missing);
-    }
-
-    private static Shortfall withoutGuess(Shortfall shortfall) {
-      return shortfall.reason() == JobReason.HIT || shortfall.reason() == JobReason.REACH
-          ? Shortfall.of(shortfall.reason())
-          : shortfall;
+    boolean isHeld() {
+      return checks.shortfalls().isEmpty();
     }
   }
 
   private Attempt attempt(Job job) {
-    JobChecks checks = JobChecks.of(settings, machine, vise, List.of(), job, certainty);
-    List<Shortfall> shortfalls = new ArrayList<>(checks.shortfalls());
+    JobChecks checks = new JobChecks(machine, vise, job);
+    checks.vise();
     List<Region> regions = regions(job);
     if (regions.isEmpty()) {
-      shortfalls.add(Shortfall.of(model.hasPlaces() ? JobReason.TURN : JobReason.MOUNT));
+      checks.fails(Shortfall.of(model.hasPlaces() ? JobReason.TURN : JobReason.MOUNT));
     }
-    Optional<Recommendation> place = Optional.empty();
-    if (shortfalls.stream().noneMatch(shortfall -> shortfall.reason().barsPlaces())) {
-      List<Candidate> candidates = candidates(job, regions);
-      BestPlace places = new BestPlace(candidates);
-      boolean isClear = places.isClear();
-      long shortfall = isClear ? places.leastShortfall() : 0;
-      if (certainty == Certainty.AT_WORST) {
-        BestPlace.Choice choice =
-            isClear ? recommendedWithin(shortfall, candidates) : places.recommended();
-        place = Optional.of(model.description().of(choice));
-      }
-      if (!isClear) {
-        shortfalls.add(Shortfall.of(JobReason.HIT, -places.bestMargin()));
-      } else if (shortfall > 0) {
-        shortfalls.add(Shortfall.of(JobReason.REACH, shortfall));
-      }
-    }
-    shortfalls.sort(Comparator.comparing(Shortfall::reason));
-    return attempt(checks, place, shortfalls);
+    // No search without an opening, a turn or the permission.
+    Optional<Recommendation> place =
+        checks.shortfalls().isEmpty()
+            ? place(new BestPlace(candidates(job, regions)), checks)
+            : Optional.empty();
+    checks.toolAndLoad(List.of());
+    return new Attempt(checks, place, missing(checks));
   }
 
-  private Attempt attempt(
-      JobChecks checks, Optional<Recommendation> place, List<Shortfall> shortfalls) {
-    Set<Column> missing = EnumSet.noneOf(Column.class);
+  /** Finds the place to describe. At best there is none, and how far it fails would be a guess. */
+  private Optional<Recommendation> place(BestPlace places, JobChecks checks) {
+    OptionalLong shortfall = places.leastShortfall();
+    boolean isShort = shortfall.isPresent() && shortfall.getAsLong() > 0;
+    if (machine.certainty() == Certainty.AT_BEST) {
+      if (shortfall.isEmpty() || isShort) {
+        checks.fails(Shortfall.of(isShort ? JobReason.REACH : JobReason.HIT));
+      }
+      return Optional.empty();
+    }
+    BestPlace.Choice choice =
+        shortfall.isPresent() ? places.recommendedOf(shortfall.getAsLong()) : places.recommended();
+    if (isShort) {
+      checks.fails(Shortfall.of(JobReason.REACH, shortfall.getAsLong()));
+    } else if (shortfall.isEmpty()) {
+      checks.fails(Shortfall.of(JobReason.HIT, -choice.margin()));
+    }
+    return Optional.of(model.description().of(choice));
+  }
+
+  private List<Column> missing(JobChecks checks) {
+    if (checks.open().isEmpty()) {
+      return model.blanks();
+    }
+    Set<Column> missing = EnumSet.copyOf(checks.open().columns());
     missing.addAll(model.blanks());
-    missing.addAll(checks.open());
-    return new Attempt(checks, place, shortfalls, !missing.isEmpty(), List.copyOf(missing));
+    return List.copyOf(missing);
   }
 
   private Optional<JobOutcome> heldInRow(Job job, Beside row) {
-    JobChecks checks = JobChecks.of(settings, machine, vise, row.others(), job, certainty);
+    JobChecks checks = new JobChecks(machine, vise, job);
+    checks.vise();
+    checks.toolAndLoad(row.others());
     Place place = row.place();
     Rectangle part = Footprint.part(vise, job, row.stand().handleTo());
     if (!checks.shortfalls().isEmpty()
-        || prepared.reach().shortfall(part, place.x(), place.y()) > 0
+        || machine.reach().shortfall(part, place.x(), place.y()) > 0
         || !row.leavesRoom(vise, job)) {
       return Optional.empty();
     }
@@ -257,75 +251,70 @@ public final class JobPairing {
         .filter(seat -> seat.space().isClear(0, row.window()))
         .findFirst()
         .map(seat -> Optional.of(model.description().of(seat, place)))
-        .map(found -> attempt(checks, found, List.of()))
+        .map(found -> new Attempt(checks, found, missing(checks)))
         .map(attempt -> outcome(job, attempt, JobVerdict.HELD));
   }
 
   /** The same with open readings at best; made when the first job asks for it. */
   private JobPairing atBest() {
     if (best == null) {
-      best =
-          new JobPairing(
-              prepared.atBest(), preparedVise.atBest(), model.atBest(), Certainty.AT_BEST);
+      best = new JobPairing(machine.atBest(), prepared.atBest(), model.atBest());
     }
     return best;
   }
 
   private JobOutcome outcome(Job job, Attempt attempt, JobVerdict verdict) {
-    Interval heights = JobPart.heights(vise, job);
+    JobChecks checks = attempt.checks;
     return new JobOutcome(
         job,
-        machine,
+        machine.machine(),
         vise,
         verdict,
         attempt.place,
-        attempt.shortfalls,
-        heights,
-        attempt.checks.toolRoom(),
-        attempt.checks.loadRoom(),
-        stickOut(attempt.place, heights.hi()),
-        attempt.checks.unchecked(),
+        checks.shortfalls(),
+        checks.heights(),
+        checks.toolRoom(),
+        checks.loadRoom(),
+        stickOut(attempt.place, checks.heights().hi()),
+        checks.unchecked(),
         attempt.missing,
-        settings.evidence().suspects(machine, vise));
+        inDoubt);
   }
 
   private static OptionalLong stickOut(Optional<Recommendation> place, long top) {
-    OptionalLong nose = place.map(Recommendation::noseNotBelow).orElse(OptionalLong.empty());
+    OptionalLong nose = place.isPresent() ? place.get().noseNotBelow() : OptionalLong.empty();
     return nose.isPresent()
         ? OptionalLong.of(Math.max(0, nose.getAsLong() - top))
         : OptionalLong.empty();
   }
 
-  /** The preferred placement among those with margin ≥ 0 and at most that reach shortfall. */
-  private static BestPlace.Choice recommendedWithin(long shortfall, List<Candidate> candidates) {
-    return new BestPlace(
-            candidates.stream().flatMap(candidate -> candidate.within(shortfall).stream()).toList())
-        .recommended();
-  }
-
   /** The closed range from the opening that grips the workpiece to the one that lets it in. */
   private Interval openings(Job job) {
+    Settings settings = machine.settings();
     long more = Math.max(settings.jawPlay(), settings.loadRoom());
     return Interval.of(job.width(), Math.min(job.width() + more, vise.opening().hi()));
   }
 
   private List<Candidate> candidates(Job job, List<Region> regions) {
-    Map<SweptParts, SweptParts> withPart = new HashMap<>();
+    Interval openings = openings(job);
+    List<Part> work = JobPart.of(vise, job);
     List<Candidate> candidates = new ArrayList<>(regions.size());
-    for (Region region : regions) {
-      SweptParts parts = withPart.computeIfAbsent(region.swept(), swept -> withPart(swept, job));
+    for (int i = 0; i < regions.size(); i++) {
+      Region region = regions.get(i);
+      // A mount has the same parts in every turn.
+      int first = 0;
+      while (regions.get(first).swept() != region.swept()) {
+        first++;
+      }
+      SweptParts parts =
+          first < i
+              ? candidates.get(first).region().swept()
+              : region.swept().withWork(work, openings);
       candidates.add(
           Candidate.of(
-              region.with(parts),
-              prepared,
-              openings(job),
-              Footprint.part(vise, job, region.turn())));
+              region.with(parts), machine, openings, Footprint.part(vise, job, region.turn())));
     }
     return candidates;
-  }
-
-  private SweptParts withPart(SweptParts swept, Job job) {
-    return swept.with(JobPart.of(vise, job), openings(job));
   }
 
   /**
@@ -336,9 +325,13 @@ public final class JobPairing {
     if (job.jawsAlong().isEmpty()) {
       return model.regions();
     }
-    return model.regions().stream()
-        .filter(region -> !vise.isTurned() && jaws(region) == job.jawsAlong().get())
-        .toList();
+    List<Region> regions = new ArrayList<>(model.regions().size());
+    for (Region region : model.regions()) {
+      if (!vise.isTurned() && jaws(region) == job.jawsAlong().get()) {
+        regions.add(region);
+      }
+    }
+    return regions;
   }
 
   /** The jaw faces stand across the axis of opening. */
@@ -350,7 +343,7 @@ public final class JobPairing {
   private Region region(Job job, Recommendation place) {
     return regions(job).stream()
         .filter(region -> isRegion(place, region))
-        .map(region -> region.with(withPart(region.swept(), job)))
+        .map(region -> region.with(region.swept().withWork(JobPart.of(vise, job), openings(job))))
         .findFirst()
         .orElseThrow();
   }

@@ -46,12 +46,4 @@ public enum JobReason {
   public String code() {
     return code;
   }
-
-  /**
-   * Whether this reason makes a search for a placement pointless: no opening, no turn or no
-   * permission.
-   */
-  boolean barsPlaces() {
-    return compareTo(TURN) <= 0;
-  }
 }

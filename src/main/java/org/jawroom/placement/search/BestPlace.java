@@ -3,6 +3,7 @@ package org.jawroom.placement.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalLong;
 import org.jawroom.geometry.Interval;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.bolting.PreparedMachine;
@@ -105,39 +106,59 @@ public final class BestPlace {
 
   /** The recommended placement among those with a margin; some position must have it. */
   public Choice recommended(long least) {
-    BestPlace preferred = new BestPlace(preferred(least));
-    long shortfall = leastShortfall(least, null, preferred.seats);
-    Largest best = preferred.largest(shortfall);
-    return nearest(best.choice().margin(), shortfall, best.choice(), best.seats());
+    BestPlace preferred = new BestPlace(preferred(least, Length.ENDLESS));
+    return preferred.roomiest(leastShortfall(least, null, preferred.seats));
   }
 
-  /** The least reach shortfall with margin ≥ 0; some position must have that margin. */
-  public long leastShortfall() {
-    return leastShortfall(0, null, seats);
+  /**
+   * The recommended placement among those with margin ≥ 0 and the least reach shortfall.
+   *
+   * @param shortfall that of {@link #leastShortfall}, which is not empty
+   */
+  public Choice recommendedOf(long shortfall) {
+    return new BestPlace(preferred(0, shortfall)).roomiest(shortfall);
   }
 
-  /** Those with a position of that margin: bolted before clamped, then settable before not. */
-  private List<Candidate> preferred(long least) {
-    List<Candidate> held = held(false, least);
+  /** The least reach shortfall with margin ≥ 0; empty if no position has that margin. */
+  public OptionalLong leastShortfall() {
+    Incumbent best = least(Preference.SHORTFALL, 0, Bounds.NONE, null, seats);
+    return best == null ? OptionalLong.empty() : OptionalLong.of(best.seat.shortfall(best.place));
+  }
+
+  /**
+   * Those with a position of that margin and at most that shortfall: bolted before clamped, then
+   * settable before not.
+   */
+  private List<Candidate> preferred(long least, long shortfall) {
+    List<Candidate> held = held(false, least, shortfall);
     if (held.isEmpty()) {
-      held = held(true, least);
+      held = held(true, least, shortfall);
     }
     List<Candidate> settable = new ArrayList<>(held.size());
     for (Candidate seat : held) {
-      seat.settable().filter(tapped -> tapped.hasMargin(least)).ifPresent(settable::add);
+      Candidate tapped = seat.settable().orElse(null);
+      if (tapped != null && tapped.hasMargin(least, shortfall)) {
+        settable.add(tapped);
+      }
     }
     return settable.isEmpty() ? held : settable;
   }
 
   /** Those that are clamped, or those that are not, with a position of that margin. */
-  private List<Candidate> held(boolean clamped, long least) {
+  private List<Candidate> held(boolean clamped, long least, long shortfall) {
     List<Candidate> held = new ArrayList<>(seats.size());
     for (Candidate seat : seats) {
-      if (seat.region().fastening().clamped() == clamped && seat.hasMargin(least)) {
+      if (seat.region().fastening().clamped() == clamped && seat.hasMargin(least, shortfall)) {
         held.add(seat);
       }
     }
     return held;
+  }
+
+  /** The placement with the largest margin among those with at most that shortfall. */
+  private Choice roomiest(long shortfall) {
+    Largest best = largest(shortfall);
+    return nearest(best.choice().margin(), shortfall, best.choice(), best.seats());
   }
 
   /**

@@ -97,21 +97,14 @@ public record Candidate(
     return space.isClear(least, Window.EVERYWHERE);
   }
 
+  /** Whether some position has at least that margin and at most that reach shortfall. */
+  boolean hasMargin(long least, long shortfall) {
+    return space.isClear(least, reaching(shortfall));
+  }
+
   /** The free space of all positions of its region, whatever this candidate is limited to. */
   FreeSpace whole() {
     return space.whole();
-  }
-
-  /** Its positions whose reach shortfall is at most {@code most}; empty if there are none. */
-  public Optional<Candidate> within(long most) {
-    Window window = reaching(most);
-    if (window.xLo() > window.xHi() || window.yLo() > window.yHi()) {
-      return Optional.empty();
-    }
-    Rectangle reached =
-        new Rectangle(
-            Interval.of(window.xLo(), window.xHi()), Interval.of(window.yLo(), window.yHi()));
-    return within(reached);
   }
 
   /** Its positions in a rectangle; empty if there are none. */

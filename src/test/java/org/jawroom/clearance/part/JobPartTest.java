@@ -3,10 +3,12 @@ package org.jawroom.clearance.part;
 import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.clearance.Situation;
+import org.jawroom.fixture.JobDraft;
 import org.jawroom.fixture.ViseDraft;
 import org.jawroom.geometry.Interval;
 import org.jawroom.shop.Job;
@@ -15,6 +17,7 @@ import org.jawroom.shop.vise.Vise;
 import org.junit.jupiter.api.Test;
 
 class JobPartTest {
+  private static final BigDecimal CUBIC_DECIMETRE = BigDecimal.valueOf(200_000_000).pow(3);
 
   @Test
   void of_oneJaw_liesAgainstTheFixedJawOnTheBed() {
@@ -44,6 +47,23 @@ class JobPartTest {
     assertEquals(70 * MM, underside(45 * MM));
     assertEquals(70 * MM, underside(45 * MM + 1));
     assertEquals(115 * MM, underside(0));
+  }
+
+  @Test
+  void steelMass_roundAndOddSizes_isEightKilogramsACubicDecimetre() {
+    for (long more : new long[] {0, 1, 500, 1000, 1001}) {
+      JobDraft job = new JobDraft();
+      job.length = 120 * MM + more;
+      job.width = 50 * MM + more / 2;
+      job.height = 30 * MM;
+      BigDecimal cubic =
+          BigDecimal.valueOf(job.length)
+              .multiply(BigDecimal.valueOf(job.width))
+              .multiply(BigDecimal.valueOf(job.height));
+      // A decimetre is 200 000 000 half-nanometres.
+      BigDecimal kilograms = cubic.multiply(BigDecimal.valueOf(8)).divide(CUBIC_DECIMETRE);
+      assertEquals(0, kilograms.compareTo(JobPart.steelMass(job.build())), "" + more);
+    }
   }
 
   private static long underside(long grip) {
