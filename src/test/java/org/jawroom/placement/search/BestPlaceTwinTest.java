@@ -27,6 +27,7 @@ class BestPlaceTwinTest {
   private int boltedBeforeClamped;
   private int settableBeforeNot;
   private int notSettable;
+  private int clampedWithinReach;
 
   @Test
   void recommended_smallWorlds_isTheFirstInTheOrderOfPreference() {
@@ -71,10 +72,32 @@ class BestPlaceTwinTest {
       if (best >= 0) {
         assertEquals(expected.settable, choice.seat().isSettable(), input);
       }
+      assertNearest(all(seats, tap), seats, input);
     }
+    assertTrue(clampedWithinReach > 20, "clamped within reach " + clampedWithinReach);
     assertTrue(boltedBeforeClamped > 100, "bolted before clamped " + boltedBeforeClamped);
     assertTrue(settableBeforeNot > 100, "settable before not " + settableBeforeNot);
     assertTrue(notSettable > 100, "not settable " + notSettable);
+  }
+
+  /** The least shortfall first, whatever it takes, then the order of preference. */
+  private void assertNearest(List<Tried> all, List<Candidate> seats, String input) {
+    List<Tried> clear = all.stream().filter(tried -> tried.margin >= 0).toList();
+    OptionalLong least = clear.stream().mapToLong(Tried::shortfall).min();
+    BestPlace fast = new BestPlace(seats);
+    assertEquals(least, fast.leastShortfall(), input);
+    if (least.isPresent()) {
+      List<Tried> nearest =
+          clear.stream().filter(tried -> tried.shortfall == least.getAsLong()).toList();
+      Tried expected = nearest.stream().min(order(true)).orElseThrow();
+      BestPlace.Choice choice = fast.recommendedOf(least.getAsLong());
+      assertEquals(expected.place, choice.place(), input);
+      assertEquals(expected.margin, choice.margin(), input);
+      assertEquals(seats.get(expected.seat).region(), choice.seat().region(), input);
+      assertEquals(expected.settable, choice.seat().isSettable(), input);
+      clampedWithinReach +=
+          expected.clamped && clear.stream().anyMatch(tried -> !tried.clamped) ? 1 : 0;
+    }
   }
 
   private static Region clamped(Region region) {
@@ -164,27 +187,29 @@ class BestPlaceTwinTest {
   private Tried slow(List<Candidate> seats, long tap) {
     List<Tried> all = all(seats, tap);
     boolean clear = all.stream().anyMatch(tried -> tried.margin >= 0);
-    Comparator<Tried> byMargin = Comparator.comparingLong((Tried tried) -> -tried.margin);
-    Comparator<Tried> byShortfall = Comparator.comparingLong(Tried::shortfall);
-    Comparator<Tried> byMount =
-        Comparator.comparing(Tried::clamped).thenComparing(tried -> !tried.settable);
-    Comparator<Tried> order =
-        (clear
-                ? byMount.thenComparing(byShortfall).thenComparing(byMargin)
-                : byMargin.thenComparing(byShortfall))
-            .thenComparingLong(tried -> Math.max(tried.offX, tried.offY))
-            .thenComparingLong(Tried::offY)
-            .thenComparingLong(Tried::offX)
-            .thenComparingLong(tried -> -tried.place.y())
-            .thenComparingLong(tried -> -tried.place.x())
-            .thenComparingInt(Tried::seat);
     List<Tried> held = all.stream().filter(tried -> !clear || tried.margin >= 0).toList();
-    Tried best = held.stream().min(order).orElseThrow();
+    Tried best = held.stream().min(order(clear)).orElseThrow();
     if (clear) {
       boltedBeforeClamped += !best.clamped && held.stream().anyMatch(Tried::clamped) ? 1 : 0;
       settableBeforeNot += best.settable && !held.stream().allMatch(Tried::settable) ? 1 : 0;
       notSettable += best.settable ? 0 : 1;
     }
     return best;
+  }
+
+  private static Comparator<Tried> order(boolean clear) {
+    Comparator<Tried> byMargin = Comparator.comparingLong((Tried tried) -> -tried.margin);
+    Comparator<Tried> byShortfall = Comparator.comparingLong(Tried::shortfall);
+    Comparator<Tried> byMount =
+        Comparator.comparing(Tried::clamped).thenComparing(tried -> !tried.settable);
+    return (clear
+            ? byMount.thenComparing(byShortfall).thenComparing(byMargin)
+            : byMargin.thenComparing(byShortfall))
+        .thenComparingLong(tried -> Math.max(tried.offX, tried.offY))
+        .thenComparingLong(Tried::offY)
+        .thenComparingLong(Tried::offX)
+        .thenComparingLong(tried -> -tried.place.y())
+        .thenComparingLong(tried -> -tried.place.x())
+        .thenComparingInt(Tried::seat);
   }
 }
