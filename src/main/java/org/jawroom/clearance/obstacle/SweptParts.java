@@ -87,14 +87,16 @@ public final class SweptParts {
   /** See {@link #withWork}; no part of {@code bare} is empty over any openings. */
   private SweptParts(SweptParts bare, List<Part> work, Interval openings) {
     int from = bare.startOf(work.get(0));
-    Part[] both = new Part[bare.all.size() + work.size()];
-    this.meetsTable = new boolean[both.length];
+    int until = from + work.size();
+    int behind = bare.all.size() - from;
+    Part[] both = bare.all.toArray(new Part[until + behind]);
+    System.arraycopy(both, from, both, until, behind);
+    this.meetsTable = Arrays.copyOf(bare.meetsTable, both.length);
+    System.arraycopy(bare.meetsTable, from, meetsTable, until, behind);
     this.someMeetTable = bare.someMeetTable.clone();
-    for (int i = 0; i < both.length; i++) {
-      boolean isWork = i >= from && i < from + work.size();
-      int of = i < from ? i : i - work.size();
-      both[i] = isWork ? work.get(i - from) : bare.all.get(of);
-      meetsTable[i] = isWork ? Pair.meetsTable(both[i]) : bare.meetsTable[of];
+    for (int i = from; i < until; i++) {
+      both[i] = work.get(i - from);
+      meetsTable[i] = Pair.meetsTable(both[i]);
       someMeetTable[ClearanceClass.of(both[i]).ordinal()] |= meetsTable[i];
     }
     this.all = List.of(both);

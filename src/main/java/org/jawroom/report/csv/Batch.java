@@ -1,6 +1,5 @@
 package org.jawroom.report.csv;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.job.JobOutcome;
@@ -11,7 +10,7 @@ public final class Batch {
   private final List<Advice> advice;
   private final List<List<JobOutcome>> ofJobs;
   private final byte[] pairings;
-  private final List<byte[]> jobs = new ArrayList<>();
+  private final List<byte[]> jobs;
 
   /**
    * May be called on any thread.
@@ -22,10 +21,7 @@ public final class Batch {
     this.advice = List.copyOf(advice);
     this.ofJobs = List.copyOf(ofJobs);
     this.pairings = PairingsCsv.rows(advice);
-    int count = ofJobs.isEmpty() ? 0 : ofJobs.get(0).size();
-    for (int job = 0; job < count; job++) {
-      jobs.add(JobsCsv.rows(ofJobs, job));
-    }
+    this.jobs = JobsCsv.rows(ofJobs);
   }
 
   /** The pairings, in order. */

@@ -51,6 +51,17 @@ final class CsvRows {
     append(code);
   }
 
+  /** Adds one such cell of several codes, with a semicolon between two; empty without any. */
+  <T> void codes(List<T> all, Function<T, String> code) {
+    next();
+    for (int i = 0; i < all.size(); i++) {
+      if (i > 0) {
+        append(";");
+      }
+      append(code.apply(all.get(i)));
+    }
+  }
+
   /** Adds cells that do not apply. */
   void empty(int cells) {
     for (int i = 0; i < cells; i++) {

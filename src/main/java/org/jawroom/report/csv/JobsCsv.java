@@ -1,6 +1,9 @@
 package org.jawroom.report.csv;
 
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.job.JobOutcome;
 import org.jawroom.placement.job.JobReason;
 import org.jawroom.placement.job.Shortfall;
@@ -64,41 +67,58 @@ public final class JobsCsv {
   }
 
   /**
-   * The rows of one job.
+   * For each job its rows.
    *
    * @param ofPairings for each pairing the outcome of each job, in order
-   * @param job index of the job
    */
-  static byte[] rows(List<List<JobOutcome>> ofPairings, int job) {
-    CsvRows rows = new CsvRows(ofPairings.size());
-    for (List<JobOutcome> ofPairing : ofPairings) {
-      row(rows, ofPairing.get(job));
+  static List<byte[]> rows(List<List<JobOutcome>> ofPairings) {
+    int jobs = ofPairings.isEmpty() ? 0 : ofPairings.get(0).size();
+    List<byte[]> rows = new ArrayList<>(jobs);
+    List<String> pairings = new ArrayList<>(ofPairings.size());
+    for (List<JobOutcome> ofPairing : jobs == 0 ? List.<List<JobOutcome>>of() : ofPairings) {
+      pairings.add(pairing(ofPairing.get(0)));
     }
-    return rows.bytes();
+    for (int job = 0; job < jobs; job++) {
+      String name = PlainText.harmless(ofPairings.get(0).get(job).job().name());
+      CsvRows all = new CsvRows(ofPairings.size());
+      for (int i = 0; i < ofPairings.size(); i++) {
+        all.text(name);
+        all.code(pairings.get(i));
+        row(all, ofPairings.get(i).get(job));
+      }
+      rows.add(all.bytes());
+    }
+    return rows;
+  }
+
+  /** The cells of machine and vise. */
+  private static String pairing(JobOutcome outcome) {
+    CsvRows names = new CsvRows(1);
+    names.text(PlainText.harmless(outcome.machine().name()));
+    names.text(PlainText.harmless(outcome.vise().name()));
+    return new String(names.bytes(), StandardCharsets.UTF_8);
   }
 
   private static void row(CsvRows row, JobOutcome outcome) {
-    row.text(PlainText.harmless(outcome.job().name()));
-    row.text(PlainText.harmless(outcome.machine().name()));
-    row.text(PlainText.harmless(outcome.vise().name()));
     row.code(outcome.verdict().code());
-    row.length(outcome.margin(), Rounding.DOWN);
     Recommendation place = outcome.place().orElse(null);
+    Limit limit = place == null ? null : place.limit().orElse(null);
     if (place == null) {
-      row.empty(PLACE_COLUMNS);
+      row.empty(1 + PLACE_COLUMNS);
     } else {
+      row.length(place.margin(), Rounding.DOWN);
       row.code(place.handleTo().word());
       row.length(place.x(), Rounding.NEAREST);
       row.length(place.y(), Rounding.NEAREST);
       row.text(PlainText.harmless(place.mount()));
     }
-    row.text(CsvRows.joined(outcome.shortfalls(), shortfall -> shortfall.reason().code()));
-    row.text(CsvRows.joined(outcome.shortfalls(), JobsCsv::by));
+    row.codes(outcome.shortfalls(), shortfall -> shortfall.reason().code());
+    row.codes(outcome.shortfalls(), JobsCsv::by);
     row.length(outcome.toolRoom(), Rounding.DOWN);
     row.kilograms(outcome.loadRoom());
-    row.text(outcome.limit().map(limit -> PlainText.harmless(limit.guard().name())).orElse(""));
-    row.text(CsvRows.joined(outcome.missing(), Column::path));
-    row.text(CsvRows.joined(outcome.unchecked(), Unchecked::code));
+    row.text(limit == null ? "" : PlainText.harmless(limit.guard().name()));
+    row.codes(outcome.missing(), Column::path);
+    row.codes(outcome.unchecked(), Unchecked::code);
     row.end();
   }
 
