@@ -24,6 +24,7 @@ import org.jawroom.placement.space.Strips;
  *     alone; else everywhere
  * @param allowed the positions within the greatest overhang
  * @param swept the parts of the vise and its bolts or clamps, over the full opening range
+ * @param tapped what {@link #settable} has found; it depends neither on parts nor on guards
  */
 public record Region(
     Orientation turn,
@@ -32,19 +33,31 @@ public record Region(
     Rectangle onTable,
     Rectangle allowed,
     SweptParts swept,
-    SweptGuards guards) {
+    SweptGuards guards,
+    Tapped tapped) {
 
   /** A rectangle that holds every position. */
   public static final Rectangle EVERYWHERE = new Rectangle(Interval.ALL, Interval.ALL);
 
+  public Region(
+      Orientation turn,
+      Fastening fastening,
+      Strips places,
+      Rectangle onTable,
+      Rectangle allowed,
+      SweptParts swept,
+      SweptGuards guards) {
+    this(turn, fastening, places, onTable, allowed, swept, guards, new Tapped());
+  }
+
   /** A copy with other parts. */
   public Region with(SweptParts parts) {
-    return new Region(turn, fastening, places, onTable, allowed, parts, guards);
+    return new Region(turn, fastening, places, onTable, allowed, parts, guards, tapped);
   }
 
   /** A copy with other guards. */
   public Region with(SweptGuards others) {
-    return new Region(turn, fastening, places, onTable, allowed, swept, others);
+    return new Region(turn, fastening, places, onTable, allowed, swept, others, tapped);
   }
 
   /**
@@ -68,10 +81,13 @@ public record Region(
     if (tap == 0 || fastening.anchors().isEmpty()) {
       return Optional.of(places);
     }
-    return machine
-        .slotted()
-        .settable(fastening.anchors().get(), turn, tap, onTable)
-        .flatMap(held -> held.meet(allowed));
+    return tapped.on(
+        machine,
+        () ->
+            machine
+                .slotted()
+                .settable(fastening.anchors().get(), turn, tap, onTable)
+                .flatMap(held -> held.meet(allowed)));
   }
 
   /**

@@ -9,6 +9,7 @@ import org.jawroom.placement.bolting.PreparedVise;
 import org.jawroom.placement.bolting.Region;
 import org.jawroom.placement.space.FreeSpace;
 import org.jawroom.placement.space.Place;
+import org.jawroom.placement.space.Strips;
 import org.jawroom.placement.space.Window;
 
 /**
@@ -85,9 +86,10 @@ public record Candidate(
     if (isSettable) {
       return Optional.of(this);
     }
-    return region
-        .settable(machine)
-        .flatMap(held -> held.meet(within))
+    Optional<Strips> settable = region.settable(machine);
+    return (within.equals(Region.EVERYWHERE)
+            ? settable
+            : settable.flatMap(held -> held.meet(within)))
         .map(held -> space.tapped(held, machine.settings().tapRoom()))
         .map(tapped -> new Candidate(region, machine, openings, within, tapped, true, reaching));
   }
