@@ -2,11 +2,15 @@ package org.jawroom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.ToLongFunction;
 import org.jawroom.plan.choice.Choice;
 import org.jawroom.plan.choice.Demands;
 import org.jawroom.plan.choice.Ranking;
 import org.jawroom.plan.choice.Task;
+import org.jawroom.plan.exact.Bound;
+import org.jawroom.plan.exact.ExactSearch;
 import org.jawroom.plan.model.Aim;
 import org.jawroom.plan.model.PlanProgress;
 import org.jawroom.plan.model.Stage;
@@ -26,6 +30,7 @@ final class Stages {
   private final Demands demands = new Demands();
   private final List<Stage> stages = new ArrayList<>();
   private Choice best;
+  private final List<Bound> bounds = new ArrayList<>();
 
   Stages(Task task, Choice start, Wishes wishes) {
     this.task = task;
@@ -50,18 +55,58 @@ final class Stages {
   /** Optimizes {@code aims} in order. */
   Stages pursue(List<Aim> aims) {
     better(best);
-    for (Aim aim : aims) {
+    for (int place = 0; place < aims.size(); place++) {
+      Aim aim = aims.get(place);
+      wishes.listener().accept(new PlanProgress(aim, 1, 1));
+      if (bounds.isEmpty()) {
+        search(aims.subList(place, aims.size()));
+      }
       boolean proven = most(aim);
-      long value = task.value(aim, best);
-      demands.reach(aim, value);
+      demands.reach(aim, task.value(aim, best));
       stages.add(stage(aim, proven));
       better(best);
     }
     return this;
   }
 
+  /**
+   * Searches exactly for the best choice by all aims left; where the pieces held are among them,
+   * for one that holds all, since they are no sum over the machines.
+   */
+  private void search(List<Aim> left) {
+    BooleanSupplier goesOn = () -> wishes.remainingMillis().getAsLong() > 0;
+    Demands wanted = new Demands(demands);
+    if (left.get(0) == Aim.HELD) {
+      wanted.reach(Aim.HELD, task.ceiling(Aim.HELD));
+    }
+    List<Aim> sums = left.stream().filter(aim -> aim != Aim.HELD).toList();
+    if (goesOn.getAsBoolean()) {
+      ExactSearch.search(
+              task,
+              wanted,
+              sums,
+              Optional.of(best).filter(choice -> wanted.areMetBy(task, choice)),
+              goesOn,
+              this::better)
+          .ifPresent(bounds::add);
+    }
+    if (!bounds.isEmpty() && !bounds.get(0).complete()) {
+      sums.stream().skip(1).forEach(aim -> bounds.add(ExactSearch.ceiling(task, aim)));
+    }
+  }
+
+  /** No choice with the values of the incumbent has a greater value of the aim. */
+  private long ceiling(Aim aim) {
+    return bounds.stream()
+        .mapToLong(bound -> bound.ceiling(aim, before -> task.value(before, best)))
+        .min()
+        .orElse(Long.MAX_VALUE);
+  }
+
   private Stage stage(Aim aim, boolean proven) {
-    return new Stage(aim, task.value(aim, best), proven, task.ceiling(aim));
+    long value = task.value(aim, best);
+    return new Stage(
+        aim, value, proven, proven ? value : Math.min(ceiling(aim), task.ceiling(aim)));
   }
 
   private static Stage order(boolean proven) {
@@ -69,8 +114,7 @@ final class Stages {
   }
 
   private boolean most(Aim aim) {
-    wishes.listener().accept(new PlanProgress(aim, 1, 1));
-    if (task.value(aim, best) >= task.ceiling(aim)) {
+    if (task.value(aim, best) >= Math.min(ceiling(aim), task.ceiling(aim))) {
       return true;
     }
     return ask(Formulation.of(task, demands, aim), choice -> task.value(aim, choice));
@@ -102,7 +146,11 @@ final class Stages {
   Stages inOrder() {
     boolean proven = true;
     int machines = task.cell().machines().size();
-    for (int first = 0; first < machines; ) {
+    boolean settled = !bounds.isEmpty() && bounds.get(0).complete();
+    if (settled) {
+      wishes.listener().accept(new PlanProgress(Aim.ORDER, 1, 1));
+    }
+    for (int first = settled ? machines : 0; first < machines; ) {
       wishes.listener().accept(new PlanProgress(Aim.ORDER, first + 1, machines));
       Ranking ranking = Ranking.from(task, first);
       if (ranking.of(best) < ranking.ceiling()) {

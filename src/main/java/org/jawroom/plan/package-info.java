@@ -36,12 +36,14 @@
  * held together with every job that the plan holds, on the same machines or on others, whether or
  * not {@code buy} is set.
  *
- * <p><b>Proof.</b> Each aim is a mixed-integer program of its own, with the values reached before
- * as constraints. Every choice from the solver is verified in whole numbers, constraints and
- * values, before it becomes the incumbent; a plan never violates a constraint, whatever the solver
- * claims. Optimality is proven if the value equals its upper bound. Otherwise it requires an
- * exhaustive search by the solver, coefficients small enough for doubles ({@code Program.CERTAIN}),
- * an objective equal to the recounted value, and no complaint of the solver about its own
- * arithmetic. If neither holds, the stage is marked as not proven.
+ * <p><b>Proof.</b> First an exact search ({@code plan.exact}) seeks the best choice by all aims at
+ * once; it finds and proves it, or gives upper bounds. Each aim whose value equals its upper bound
+ * is proven. Any other is a mixed-integer program of its own, with the values reached before as
+ * constraints. Every choice from the solver is verified in whole numbers, constraints and values,
+ * before it becomes the incumbent; a plan never violates a constraint, whatever the solver claims.
+ * Its optimality is proven if the solver has searched exhaustively, coefficients are small enough
+ * for doubles ({@code Program.CERTAIN}), the objective equals the recounted value, and the solver
+ * does not complain about its own arithmetic. Otherwise the stage is marked as not proven, with the
+ * upper bound.
  */
 package org.jawroom.plan;

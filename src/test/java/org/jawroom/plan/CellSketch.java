@@ -28,9 +28,9 @@ import org.jawroom.plan.model.Work;
  * settable) or -, most, opening, jaw, several vises as {@code 0/1+2}; jobs as quantity and the fits
  * that hold them; {@code buy} alone has no budget; {@code keep} as machine/vises.
  */
-record CellSketch(CellModel cell, Wishes wishes) {
+public record CellSketch(CellModel cell, Wishes wishes) {
 
-  static CellSketch parse(String text) {
+  public static CellSketch parse(String text) {
     String[] parts = (text + " ").split("\\|");
     List<PlanMachine> machines = new ArrayList<>();
     for (String word : words(parts[0])) {

@@ -48,6 +48,49 @@ class MirrorTest {
     assertTrue(bought > 0 && bought < SEEDS, bought + " of " + SEEDS + " buy");
   }
 
+  /** Lengths in half-nanometres, far beyond what the solver of programs can prove. */
+  @Test
+  void plan_oneKindOnEachTable_isProvenAndTheSameUpsideDown() {
+    for (long seed = 1; seed <= SEEDS; seed++) {
+      CellSketch asked = wide(new Random(seed));
+      CellSketch mirrored = mirrored(asked);
+      Plan plan = Planner.plan(asked.cell(), asked.wishes());
+      String where = "seed " + seed + ": " + asked;
+      assertTrue(plan.isProven() && plan.isUnique(), where);
+      assertEquals(plan.stages(), Planner.plan(mirrored.cell(), mirrored.wishes()).stages(), where);
+    }
+  }
+
+  private static CellSketch wide(Random random) {
+    List<PlanMachine> machines = new ArrayList<>();
+    List<ViseType> vises = new ArrayList<>();
+    List<Fit> fits = new ArrayList<>();
+    Map<Integer, List<Integer>> keep = new HashMap<>();
+    for (int machine = 0; machine < MACHINES; machine++) {
+      machines.add(new PlanMachine("m" + machine, OptionalLong.empty()));
+      keep.put(machine, List.of(random.nextInt(VISES)));
+    }
+    for (int vise = 0; vise < VISES; vise++) {
+      vises.add(new ViseType("v" + vise, random.nextInt(3), OptionalLong.empty()));
+      for (int machine = 0; machine < MACHINES; machine++) {
+        fits.add(
+            new Fit(
+                new Pick(machine, vise),
+                random.nextInt(3) > 0,
+                1,
+                300_000_000 + random.nextInt(400_000_000),
+                300_000_000 + random.nextInt(400_000_000)));
+      }
+    }
+    List<Work> jobs = new ArrayList<>();
+    for (int job = 0; job < 6; job++) {
+      Set<Pick> heldBy = new HashSet<>();
+      fits.stream().filter(fit -> random.nextInt(9) == 0).forEach(fit -> heldBy.add(fit.pick()));
+      jobs.add(new Work("j" + job, 1 + random.nextInt(9), heldBy));
+    }
+    return new CellSketch(new CellModel(machines, vises, fits, jobs), Wishes.none().keeping(keep));
+  }
+
   private static CellSketch cell(Random random) {
     List<PlanMachine> machines = new ArrayList<>();
     for (int machine = 0; machine < MACHINES; machine++) {

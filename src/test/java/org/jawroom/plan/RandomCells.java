@@ -19,11 +19,11 @@ import org.jawroom.plan.model.Wishes;
 import org.jawroom.plan.model.Work;
 
 /** Seeded small cells with many ties. */
-final class RandomCells {
+public final class RandomCells {
 
   private RandomCells() {}
 
-  static CellSketch cell(long seed) {
+  public static CellSketch cell(long seed) {
     Random random = new Random(seed);
     List<PlanMachine> machines = new ArrayList<>();
     for (int machine = 2 + random.nextInt(3); machine > 0; machine--) {

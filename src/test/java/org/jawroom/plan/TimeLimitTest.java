@@ -112,16 +112,34 @@ class TimeLimitTest {
         announced.stream().distinct().toList());
   }
 
+  /**
+   * With two kinds on a table no bound in whole numbers decides, and the solver computes in
+   * doubles.
+   */
   @Test
   void plan_amountsBeyondThePrecisionOfDoubles_isNotCalledProven() {
     CellSketch wide =
         CellSketch.parse(
-            "M - - | V 1 1 | F 0/0=+,1,9000000001,5 0/1=+,1,9000000000,5 1/0=+,1,9000000005,5 1/1=+,1,9000000002,5 | J");
+            "M - - | V 1 1 1 | F 0/0=+,1,9000000001,5 0/1=+,1,9000000000,5 0/1+2=+,1,9000000006,5"
+                + " 1/0=+,1,9000000005,5 1/1=+,1,9000000002,5 1/0+2=+,1,9000000006,5 | J");
     Plan plan = Planner.plan(wide.cell(), wide.wishes());
     assertEquals(2, plan.machines().size());
     assertFalse(plan.stages().get(2).proven());
     assertEquals(
-        "a better plan may exist; not proven: the widest openings in all (at most 0.1 % more), the most vises set out",
+        "a better plan may exist; not proven: the widest openings in all (at most 0.1 % more), the"
+            + " most vises set out (at most 33.4 % more)",
         plan.statement());
+  }
+
+  /** One kind on each table: the bound in whole numbers is reached. */
+  @Test
+  void plan_amountsBeyondThePrecisionOfDoubles_isProvenInWholeNumbers() {
+    CellSketch wide =
+        CellSketch.parse(
+            "M - - | V 1 1 | F 0/0=+,1,9000000001,5 0/1=+,1,9000000000,5 1/0=+,1,9000000005,5 1/1=+,1,9000000002,5 | J");
+    Plan plan = Planner.plan(wide.cell(), wide.wishes());
+    assertEquals(new Stage(Aim.OPENING, 18000000005L, true, 18000000005L), plan.stages().get(2));
+    assertEquals("{0=[1], 1=[0]}", plan.kinds().toString());
+    assertTrue(plan.isProven() && plan.isUnique());
   }
 }

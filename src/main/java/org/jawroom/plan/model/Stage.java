@@ -9,7 +9,8 @@ import java.math.RoundingMode;
  * @param value larger is better: pieces held, machines, lengths, vises; money spent and changes
  *     count as negative numbers; 0 for {@link Aim#ORDER}
  * @param proven whether no better value exists given the values of the earlier aims
- * @param ceiling no choice has a greater value; {@link Long#MAX_VALUE} if none is known
+ * @param ceiling no choice with the values of the earlier aims has a greater value; {@link
+ *     Long#MAX_VALUE} if none is known
  */
 public record Stage(Aim aim, long value, boolean proven, long ceiling) {
   public Stage {
