@@ -20,6 +20,9 @@ public final class StableWorkbook implements Closeable {
 
   static {
     ScratchForWorkbooks.use();
+    // No column is fitted to its text: the library need not find the computer's fonts, and the
+    // runnable JAR leaves out the class with which it would.
+    System.setProperty("org.apache.poi.ss.ignoreMissingFontSystem", "true");
   }
 
   private final StableBook book;
