@@ -1,10 +1,14 @@
 package org.jawroom.report.format;
 
+import java.util.regex.Pattern;
+
 /**
  * Estimates the number of lines of wrapped text from character counts, so that the result is the
  * same on every platform.
  */
 public final class TextLines {
+  private static final Pattern BREAKS = Pattern.compile("(?<=[ -])");
+
   private TextLines() {}
 
   /**
@@ -26,7 +30,7 @@ public final class TextLines {
   private static int wrapped(String line, int perLine) {
     int lines = 1;
     int used = 0;
-    for (String piece : line.split("(?<=[ -])")) {
+    for (String piece : BREAKS.split(line)) {
       // A space at the end of a line takes no room.
       int length = piece.stripTrailing().length();
       if (used > 0 && used + length > perLine) {

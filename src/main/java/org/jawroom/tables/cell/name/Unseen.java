@@ -1,5 +1,6 @@
 package org.jawroom.tables.cell.name;
 
+import java.util.regex.Pattern;
 import org.jawroom.tables.cell.BadCell;
 
 /**
@@ -17,6 +18,8 @@ final class Unseen {
   private static final int MOST_MARKS = 4;
 
   private static final String JOINERS = "\u200c\u200d\ufe0e\ufe0f";
+
+  private static final Pattern JOINER = Pattern.compile("[" + JOINERS + "]");
 
   /**
    * Ignored by default but in none of the categories above, as ranges of first and last; and one
@@ -55,7 +58,7 @@ final class Unseen {
 
   /** Removes the accepted invisible characters. */
   static String without(String text) {
-    return text.replaceAll("[" + JOINERS + "]", "");
+    return JOINER.matcher(text).replaceAll("");
   }
 
   private static boolean isUnseen(int letter) {

@@ -25,7 +25,7 @@ public record NumberLook(String letters, boolean fraction, String change) {
 
   /** Whether the cell displays its number and nothing else. */
   public boolean isPlain() {
-    return equals(PLAIN);
+    return letters.isEmpty() && !fraction && change.isEmpty();
   }
 
   private static boolean isPartOfNumber(int letter) {
