@@ -3,21 +3,22 @@ package org.jawroom.launch;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
 import java.util.zip.CRC32;
 
 /**
@@ -85,7 +86,7 @@ final class ClassArchive implements Closeable {
   /** The archive, if there is one whose checksum matches its name. */
   Optional<Path> sound() {
     try {
-      for (Path archive : files(file -> file.startsWith(name) && file.endsWith(".jsa"))) {
+      for (Path archive : files(name, ".jsa")) {
         if (Files.isRegularFile(archive) && archive.equals(named(archive))) {
           return Optional.of(archive);
         }
@@ -125,7 +126,7 @@ final class ClassArchive implements Closeable {
       if (channel.tryLock(PLACE, 1, false) != null && sound().isEmpty()) {
         channel.truncate(0);
         // Remnants of killed processes.
-        remove(file -> file.startsWith(name) && file.endsWith(".part"));
+        remove(name, ".part");
         claimed = channel;
         return true;
       }
@@ -165,7 +166,7 @@ final class ClassArchive implements Closeable {
   void settle() {
     try {
       Path archive = named(part);
-      remove(file -> file.startsWith(family) && file.endsWith(".jsa"));
+      remove(family, ".jsa");
       Files.move(part, archive, StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException cannot) {
       // The next run creates it.
@@ -176,8 +177,8 @@ final class ClassArchive implements Closeable {
   @Override
   public void close() {
     if (claimed != null) {
-      remove(file -> file.equals(part.getFileName().toString()));
-      remove(file -> file.equals(claim.getFileName().toString()));
+      remove(part);
+      remove(claim);
       close(claimed);
     }
   }
@@ -191,20 +192,20 @@ final class ClassArchive implements Closeable {
         sum.update(buffer, 0, read);
       }
     }
-    return folder.resolve(name + "%08x".formatted(sum.getValue()) + ".jsa");
+    return folder.resolve(name + HexFormat.of().toHexDigits((int) sum.getValue()) + ".jsa");
   }
 
-  private void remove(Predicate<String> those) {
+  private void remove(String start, String end) {
     try {
-      for (Path file : files(those)) {
-        removeOne(file);
+      for (Path file : files(start, end)) {
+        remove(file);
       }
     } catch (IOException unreadable) {
       // Remnants take space but do no harm.
     }
   }
 
-  private static void removeOne(Path file) {
+  private static void remove(Path file) {
     try {
       Files.deleteIfExists(file);
     } catch (IOException stays) {
@@ -212,12 +213,20 @@ final class ClassArchive implements Closeable {
     }
   }
 
-  private List<Path> files(Predicate<String> those) throws IOException {
-    try (Stream<Path> all = Files.list(folder)) {
-      return all.filter(file -> those.test(file.getFileName().toString())).toList();
-    } catch (UncheckedIOException broken) {
+  /** The files in the folder whose names start and end so. */
+  private List<Path> files(String start, String end) throws IOException {
+    List<Path> those = new ArrayList<>();
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+      for (Path file : all) {
+        String called = file.getFileName().toString();
+        if (called.startsWith(start) && called.endsWith(end)) {
+          those.add(file);
+        }
+      }
+    } catch (DirectoryIteratorException broken) {
       throw broken.getCause();
     }
+    return those;
   }
 
   private static void close(FileChannel channel) {

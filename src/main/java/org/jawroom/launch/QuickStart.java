@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -19,6 +18,9 @@ import java.util.concurrent.TimeUnit;
  * Starts small work twice as fast as {@code java -jar} does: in a child JVM that loads its classes
  * from an archive beside the JAR ({@link ClassArchive}) and runs without the optimizing compiler,
  * which does not pay off in a short run. A JAR cannot request either option itself.
+ *
+ * <p>Until the child runs, this class and what it uses do without lambdas and streams: the JVM
+ * links each at its first use, which takes as long as all the work here.
  *
  * <p>If the user gives the JVM other options than memory sizes, the command runs in that JVM; so
  * does work on large tables, where optimizing pays off.
@@ -30,6 +32,10 @@ final class QuickStart {
    * From a thousand on, optimizing pays off.
    */
   private static final long SMALL = 250_000;
+
+  /** The environment variables from which a JVM takes options. */
+  private static final List<String> OPTIONS =
+      List.of("JAVA_TOOL_OPTIONS", "_JAVA_OPTIONS", "JDK_JAVA_OPTIONS");
 
   /** The exit status after SIGTERM: 128 plus the number of the signal. */
   static final int TERMINATED = 128 + 15;
@@ -45,7 +51,7 @@ final class QuickStart {
    */
   static OptionalInt run(String[] args) {
     Optional<Path> jar = jar();
-    List<String> options = ManagementFactory.getRuntimeMXBean().getInputArguments();
+    List<String> options = options();
     if (jar.isEmpty() || !javaCan() || !isMemory(options) || !isSmall(args)) {
       return OptionalInt.empty();
     }
@@ -53,8 +59,12 @@ final class QuickStart {
       Optional<Path> sound = archive.sound();
       boolean make =
           sound.isEmpty() && args.length > 0 && args[0].equals("matrix") && archive.claim();
-      List<String> option =
-          make ? archive.making() : sound.map(ClassArchive::using).stream().toList();
+      List<String> option = List.of();
+      if (make) {
+        option = archive.making();
+      } else if (sound.isPresent()) {
+        option = List.of(ClassArchive.using(sound.get()));
+      }
       int ended = waitFor(start(jar.get(), options, option, args));
       if (make && SecondJava.ran(ended)) {
         archive.settle();
@@ -66,6 +76,19 @@ final class QuickStart {
     }
   }
 
+  /**
+   * The options given to this JVM. Management knows all of them, but asking it takes as long as the
+   * rest of this class; without a variable that sets options there are none before {@code -jar}.
+   */
+  private static List<String> options() {
+    String[] given = ProcessHandle.current().info().arguments().orElse(new String[0]);
+    boolean none = given.length > 0 && given[0].equals("-jar");
+    for (String variable : OPTIONS) {
+      none &= System.getenv(variable) == null;
+    }
+    return none ? List.of() : ManagementFactory.getRuntimeMXBean().getInputArguments();
+  }
+
   /** Whether this JVM supports the options of {@link #start}. */
   private static boolean javaCan() {
     String name = System.getProperty("java.vm.name", "");
@@ -74,7 +97,12 @@ final class QuickStart {
 
   /** Whether the options set only memory sizes. */
   private static boolean isMemory(List<String> options) {
-    return options.stream().allMatch(option -> option.matches("-Xm[sx]\\w+"));
+    for (String option : options) {
+      if (!option.matches("-Xm[sx]\\w+")) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether the arguments name tables, and small ones. */
@@ -91,8 +119,17 @@ final class QuickStart {
   /** The size of a file, or of all CSV files in a folder; 0 if {@code name} is neither. */
   private static long bytes(String name) {
     File file = new File(name);
-    File[] tables = file.listFiles((folder, table) -> table.endsWith(".csv"));
-    return tables == null ? file.length() : Arrays.stream(tables).mapToLong(File::length).sum();
+    String[] inside = file.list();
+    if (inside == null) {
+      return file.length();
+    }
+    long bytes = 0;
+    for (String table : inside) {
+      if (table.endsWith(".csv")) {
+        bytes += new File(file, table).length();
+      }
+    }
+    return bytes;
   }
 
   private static Process start(Path jar, List<String> options, List<String> archive, String[] args)
@@ -147,7 +184,8 @@ final class QuickStart {
       return Optional.empty();
     }
     try {
-      return Optional.of(Path.of(source.getLocation().toURI())).filter(Files::isRegularFile);
+      Path place = Path.of(source.getLocation().toURI());
+      return Files.isRegularFile(place) ? Optional.of(place) : Optional.empty();
     } catch (URISyntaxException | IllegalArgumentException | FileSystemNotFoundException odd) {
       return Optional.empty();
     }

@@ -2,6 +2,7 @@ package org.jawroom.launch;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -16,7 +17,9 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.jawroom.app.output.ExitStatus;
@@ -35,6 +38,7 @@ class JarTest {
   @TempDir private Path folder;
   private Path jar;
   private String locale = "C.UTF-8";
+  private final Map<String, String> variables = new HashMap<>();
 
   private record Ended(int status, String out, String err) {}
 
@@ -64,6 +68,27 @@ class JarTest {
     assertDemo(java(List.of(), "matrix", DEMO.toString(), "-o", out()));
     assertEquals(first, beside());
     assertArrayEquals(made, Files.readAllBytes(first.get(0)));
+  }
+
+  /** The first of two Javas would have an archive made. */
+  @Test
+  void options_otherThanMemoryInAVariable_keepOneJava() throws Exception {
+    for (String variable : List.of("JAVA_TOOL_OPTIONS", "_JAVA_OPTIONS", "JDK_JAVA_OPTIONS")) {
+      variables.put(variable, "-Dsome=other");
+      Ended ended = java(List.of(), "matrix", SMALL.toString(), "-o", out());
+      assertEquals(0, ended.status, ended.err);
+      assertEquals(List.of(), beside(), variable);
+      variables.clear();
+    }
+    assertQuiet(java(List.of(), "matrix", SMALL.toString(), "-o", out()));
+    assertEquals(1, beside().size());
+  }
+
+  @Test
+  void matrix_writesItsWorkbook_withoutTheComputersFonts() throws Exception {
+    Ended ended = java(List.of("-Xlog:class+load"), "matrix", SMALL.toString(), "-o", out());
+    assertTrue(ended.out.contains(" org.apache.poi.xssf.streaming.SXSSFSheet "), ended.out);
+    assertFalse(ended.out.contains(" sun.font."), ended.out);
   }
 
   @Test
@@ -282,6 +307,7 @@ class JarTest {
     // What Maven was given is not for the people's Java.
     builder.environment().remove("JAVA_TOOL_OPTIONS");
     builder.environment().put("LC_ALL", locale);
+    builder.environment().putAll(variables);
     return builder
         .redirectOutput(folder.resolve("said").toFile())
         .redirectError(folder.resolve("warned").toFile())

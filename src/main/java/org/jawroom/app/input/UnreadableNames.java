@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,12 +26,12 @@ public final class UnreadableNames {
    * another name to a child process, and does not work in a folder it cannot name.
    */
   public static Optional<String> line(String[] args) {
-    Optional<String> argument =
-        Arrays.stream(args)
-            .filter(arg -> arg.contains(UNREADABLE))
-            .findFirst()
-            .map(arg -> "\"" + arg + "\" " + why());
-    return argument.or(UnreadableNames::ofCurrentFolder);
+    for (String arg : args) {
+      if (arg.contains(UNREADABLE)) {
+        return Optional.of("\"" + arg + "\" " + why());
+      }
+    }
+    return ofCurrentFolder();
   }
 
   private static Optional<String> ofCurrentFolder() {
