@@ -48,7 +48,6 @@ public final class Reports implements Closeable {
 
   private final Destination all;
   private final Shop shop;
-  private final ShopOutcomes beside;
   private final ReportOptions wanted;
   private final IntFunction<Layout> layouts;
   private final SheetLimits limits;
@@ -98,26 +97,19 @@ public final class Reports implements Closeable {
   /**
    * Opens the reports of {@code shop} in {@code directory}, which is created if missing.
    *
-   * @param beside what was worked out beside the pairings
    * @param layouts where things stand at the recommended place of the pairing with that index,
    *     machines then vises; asked only for those that are drawn
    * @throws IOException if a file could not be written
    */
   public Reports(
-      Path directory,
-      Shop shop,
-      ShopOutcomes beside,
-      ReportOptions wanted,
-      PeopleUnit unit,
-      IntFunction<Layout> layouts)
+      Path directory, Shop shop, ReportOptions wanted, PeopleUnit unit, IntFunction<Layout> layouts)
       throws IOException {
-    this(directory, shop, beside, wanted, unit, layouts, ReportOptions.DETAILED, SheetLimits.XLSX);
+    this(directory, shop, wanted, unit, layouts, ReportOptions.DETAILED, SheetLimits.XLSX);
   }
 
   public Reports(
       Path directory,
       Shop shop,
-      ShopOutcomes beside,
       ReportOptions wanted,
       PeopleUnit unit,
       IntFunction<Layout> layouts,
@@ -126,7 +118,6 @@ public final class Reports implements Closeable {
       throws IOException {
     this.all = all(directory);
     this.shop = shop;
-    this.beside = beside;
     this.wanted = wanted;
     this.layouts = layouts;
     this.limits = limits;
@@ -187,10 +178,11 @@ public final class Reports implements Closeable {
   /**
    * Publishes all files together.
    *
+   * @param beside what was worked out beside the pairings
    * @return the files written
    * @throws IOException if a file could not be written
    */
-  public List<Path> publish(RunFacts facts) throws IOException {
+  public List<Path> publish(ShopOutcomes beside, RunFacts facts) throws IOException {
     if (remedies.isPresent()) {
       remedies.get().finish();
       unknowns.orElseThrow().finish();

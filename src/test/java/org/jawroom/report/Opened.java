@@ -56,15 +56,9 @@ public final class Opened {
   public static List<Path> reports(
       Path directory, Shop shop, List<Advice> advice, List<JobOutcome> jobs) throws IOException {
     try (Reports reports =
-        new Reports(
-            directory,
-            shop,
-            ShopOutcomes.NONE,
-            ReportOptions.ALL,
-            PeopleUnit.MM,
-            Solving.layouts(shop))) {
+        new Reports(directory, shop, ReportOptions.ALL, PeopleUnit.MM, Solving.layouts(shop))) {
       reports.add(new Batch(advice, ofPairings(jobs, advice.size())));
-      return reports.publish(Invented.facts(PeopleUnit.MM));
+      return reports.publish(ShopOutcomes.NONE, Invented.facts(PeopleUnit.MM));
     }
   }
 

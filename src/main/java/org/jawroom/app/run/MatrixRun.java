@@ -33,27 +33,26 @@ public record MatrixRun(
 
   /** Prints {@code pairings.csv} to standard output and messages to standard error. */
   public void print() throws IOException {
-    ShopOutcomes beside = Solving.beside(shop);
+    Meanwhile<ShopOutcomes> beside = beside();
     PairingsStream stream = new PairingsStream(new PrintedData(out), shop, wanted.header());
     solve(stream::add);
-    Summary.lines(stream.totals(), beside, unit(), List.of()).forEach(err::println);
+    Summary.lines(stream.totals(), beside.get(), unit(), List.of()).forEach(err::println);
     noRemedies(err);
   }
 
   /** Writes all selected files into {@code directory}. */
   public void write(Path directory) throws IOException {
     ShortTools shortTools = new ShortTools();
-    ShopOutcomes beside = Solving.beside(shop);
-    try (Reports reports =
-        new Reports(directory, shop, beside, wanted, unit(), Solving.layouts(shop))) {
+    Meanwhile<ShopOutcomes> beside = beside();
+    try (Reports reports = new Reports(directory, shop, wanted, unit(), Solving.layouts(shop))) {
       solve(
           batch -> {
             reports.add(batch);
             batch.advice().forEach(pairing -> shortTools.add(pairing.outcome()));
           });
       RunFacts facts = Facts.of(reading, shop, shortTools);
-      List<Path> written = reports.publish(facts);
-      Summary.lines(reports.totals(), beside, unit(), written).forEach(out::println);
+      List<Path> written = reports.publish(beside.get(), facts);
+      Summary.lines(reports.totals(), beside.get(), unit(), written).forEach(out::println);
       noRemedies(out);
       reports
           .older(written)
@@ -65,6 +64,10 @@ public record MatrixRun(
                 + " warnings on the inputs: see the sheet Inputs, or jawroom check.");
       }
     }
+  }
+
+  private Meanwhile<ShopOutcomes> beside() {
+    return Meanwhile.start(threads, () -> Solving.beside(shop));
   }
 
   private void solve(Pipeline.Taker<Batch> taker) throws IOException {

@@ -131,14 +131,13 @@ class JobsReportTest {
         new Reports(
             directory,
             shop,
-            ShopOutcomes.NONE,
             ReportOptions.ALL,
             PeopleUnit.INCH,
             Solving.layouts(shop),
             0,
             SheetLimits.XLSX)) {
       reports.add(new Batch(advice(), Opened.ofPairings(jobs, outcomes.size())));
-      reports.publish(Invented.facts(PeopleUnit.INCH));
+      reports.publish(ShopOutcomes.NONE, Invented.facts(PeopleUnit.INCH));
     }
 
     assertEquals(csv(), Files.readString(directory.resolve("jobs.csv")));

@@ -175,21 +175,13 @@ class OverviewWorkbookTest {
 
   private XSSFWorkbook book(SheetLimits limits, ReportOptions wanted) throws IOException {
     try (Reports reports =
-        new Reports(
-            folder,
-            shop,
-            ShopOutcomes.NONE,
-            wanted,
-            PeopleUnit.MM,
-            Solving.layouts(shop),
-            100,
-            limits)) {
+        new Reports(folder, shop, wanted, PeopleUnit.MM, Solving.layouts(shop), 100, limits)) {
       // In runs that end within machines.
       for (int first = 0; first < sample.advice.size(); first += 9) {
         int end = Math.min(sample.advice.size(), first + 9);
         reports.add(batch(first, end));
       }
-      reports.publish(Invented.facts(PeopleUnit.MM));
+      reports.publish(ShopOutcomes.NONE, Invented.facts(PeopleUnit.MM));
     }
     return new XSSFWorkbook(Files.newInputStream(folder.resolve("matrix.xlsx")));
   }
