@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.commons.compress.archivers.zip.Zip64Mode;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.streaming.SheetDataWriter;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A workbook whose file contains no time of creation. */
@@ -16,9 +19,29 @@ final class StableBook extends SXSSFWorkbook {
   /** Local time, as zip entries have; after 1980, so that no time zone enters. */
   private static final LocalDateTime EVERY_ENTRY = LocalDateTime.of(2000, 1, 1, 0, 0);
 
-  /** Keeps {@code rows} of each sheet in memory. */
+  private final List<SheetRows> rows = new ArrayList<>();
+
+  /** Keeps {@code rows} of each sheet as objects. */
   StableBook(int rows) {
     super(new XSSFWorkbook(), rows);
+  }
+
+  @Override
+  protected SheetDataWriter createSheetDataWriter() throws IOException {
+    SheetRows ofSheet = SheetRows.empty();
+    rows.add(ofSheet);
+    return ofSheet;
+  }
+
+  @Override
+  public void close() throws IOException {
+    try {
+      super.close();
+    } finally {
+      for (SheetRows ofSheet : rows) {
+        ofSheet.remove();
+      }
+    }
   }
 
   @Override
