@@ -138,8 +138,10 @@ final class QuickStart {
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(options);
     command.addAll(archive);
-    command.addAll(
-        List.of("-Xshare:auto", "-Xlog:disable", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+    command.addAll(List.of("-Xshare:auto", "-Xlog:disable", "-XX:-UsePerfData"));
+    command.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
+    // Most methods run a few hundred times only: what is inlined is compiled again and again.
+    command.addAll(List.of("-XX:C1MaxInlineLevel=5", "-XX:C1MaxInlineSize=20"));
     // The child watches this process: when it ends, even by SIGKILL, the child stops.
     command.add("-D" + SecondJava.FIRST + "=" + ProcessHandle.current().pid());
     command.addAll(List.of("-cp", jar.toString(), SecondJava.class.getName()));
