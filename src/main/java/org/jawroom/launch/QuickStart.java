@@ -17,13 +17,16 @@ import java.util.concurrent.TimeUnit;
 /**
  * Starts small work twice as fast as {@code java -jar} does: in a child JVM that loads its classes
  * from an archive beside the JAR ({@link ClassArchive}) and runs without the optimizing compiler,
- * which does not pay off in a short run. A JAR cannot request either option itself.
+ * which does not pay off in a short run. A JAR cannot request any option itself.
  *
  * <p>Until the child runs, this class and what it uses do without lambdas and streams: the JVM
  * links each at its first use, which takes as long as all the work here.
  *
+ * <p>The matrix of large tables, where optimizing pays off, runs in a child JVM that inlines less
+ * than a JVM does by itself: a run takes seconds, and compiling takes a third of them.
+ *
  * <p>If the user gives the JVM other options than memory sizes, the command runs in that JVM; so
- * does work on large tables, where optimizing pays off.
+ * does other work on large tables.
  */
 final class QuickStart {
 
@@ -32,6 +35,23 @@ final class QuickStart {
    * From a thousand on, optimizing pays off.
    */
   private static final long SMALL = 250_000;
+
+  private static final String MATRIX = "matrix";
+
+  /**
+   * Options of a short run. Most methods run a few hundred times only: what is inlined is compiled
+   * again and again.
+   */
+  private static final List<String> SHORT =
+      List.of(
+          "-XX:+UseSerialGC",
+          "-XX:TieredStopAtLevel=1",
+          "-XX:C1MaxInlineLevel=5",
+          "-XX:C1MaxInlineSize=20");
+
+  /** Options of a run of seconds or more. */
+  private static final List<String> LONG =
+      List.of("-XX:+UseParallelGC", "-XX:InlineSmallCode=1000");
 
   /** The environment variables from which a JVM takes options. */
   private static final List<String> OPTIONS =
@@ -52,20 +72,24 @@ final class QuickStart {
   static OptionalInt run(String[] args) {
     Optional<Path> jar = jar();
     List<String> options = options();
-    if (jar.isEmpty() || !javaCan() || !isMemory(options) || !isSmall(args)) {
+    if (jar.isEmpty() || !javaCan() || !isMemory(options)) {
+      return OptionalInt.empty();
+    }
+    long tables = tables(args);
+    boolean small = tables <= SMALL;
+    if (tables == 0 || !small && !args[0].equals(MATRIX)) {
       return OptionalInt.empty();
     }
     try (ClassArchive archive = ClassArchive.beside(jar.get())) {
       Optional<Path> sound = archive.sound();
-      boolean make =
-          sound.isEmpty() && args.length > 0 && args[0].equals("matrix") && archive.claim();
+      boolean make = small && sound.isEmpty() && args[0].equals(MATRIX) && archive.claim();
       List<String> option = List.of();
       if (make) {
         option = archive.making();
       } else if (sound.isPresent()) {
         option = List.of(ClassArchive.using(sound.get()));
       }
-      int ended = waitFor(start(jar.get(), options, option, args));
+      int ended = waitFor(start(jar.get(), options, option, small ? SHORT : LONG, args));
       if (make && SecondJava.ran(ended)) {
         archive.settle();
       }
@@ -105,15 +129,15 @@ final class QuickStart {
     return true;
   }
 
-  /** Whether the arguments name tables, and small ones. */
-  static boolean isSmall(String[] args) {
+  /** The size in bytes of the tables that the arguments name; 0 if they name none. */
+  private static long tables(String[] args) {
     long bytes = 0;
     for (int i = 1; i < args.length; i++) {
       if (!args[i - 1].equals("-o") && !args[i - 1].equals("--output")) {
         bytes += bytes(args[i]);
       }
     }
-    return bytes > 0 && bytes <= SMALL;
+    return bytes;
   }
 
   /** The size of a file, or of all CSV files in a folder; 0 if {@code name} is neither. */
@@ -132,16 +156,15 @@ final class QuickStart {
     return bytes;
   }
 
-  private static Process start(Path jar, List<String> options, List<String> archive, String[] args)
+  private static Process start(
+      Path jar, List<String> options, List<String> archive, List<String> tuning, String[] args)
       throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(options);
     command.addAll(archive);
     command.addAll(List.of("-Xshare:auto", "-Xlog:disable", "-XX:-UsePerfData"));
-    command.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
-    // Most methods run a few hundred times only: what is inlined is compiled again and again.
-    command.addAll(List.of("-XX:C1MaxInlineLevel=5", "-XX:C1MaxInlineSize=20"));
+    command.addAll(tuning);
     // The child watches this process: when it ends, even by SIGKILL, the child stops.
     command.add("-D" + SecondJava.FIRST + "=" + ProcessHandle.current().pid());
     command.addAll(List.of("-cp", jar.toString(), SecondJava.class.getName()));

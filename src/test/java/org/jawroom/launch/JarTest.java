@@ -24,6 +24,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.jawroom.app.output.ExitStatus;
 import org.jawroom.fixture.GoldenTables;
+import org.jawroom.reference.random.BigShop;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -89,6 +90,30 @@ class JarTest {
     Ended ended = java(List.of("-Xlog:class+load"), "matrix", SMALL.toString(), "-o", out());
     assertTrue(ended.out.contains(" org.apache.poi.xssf.streaming.SXSSFSheet "), ended.out);
     assertFalse(ended.out.contains(" sun.font."), ended.out);
+  }
+
+  @Test
+  void matrix_ofLargeTables_isTheSameInAJavaOfItsOwn() throws Exception {
+    Path large = folder.resolve("large");
+    BigShop.write(BigShop.shop(1700, 12, 1), large);
+    // With an option for Java, one Java.
+    Ended one =
+        java(List.of("-XX:-UsePerfData"), "matrix", large.toString(), "-o", out(), "--no-workbook");
+    assertEquals(0, one.status, one.err);
+    byte[] expected = Files.readAllBytes(Path.of(out(), "pairings.csv"));
+    Files.delete(Path.of(out(), "pairings.csv"));
+
+    Process process =
+        started(List.of("-Xmx256m"), "matrix", large.toString(), "-o", out(), "--no-workbook");
+    boolean other = false;
+    while (process.isAlive()) {
+      other |= process.children().findAny().isPresent();
+      process.waitFor(1, TimeUnit.MILLISECONDS);
+    }
+    assertEquals(0, process.exitValue());
+    assertTrue(other, "no other Java was started");
+    assertArrayEquals(expected, Files.readAllBytes(Path.of(out(), "pairings.csv")));
+    assertEquals(List.of(), beside(), "only small tables make an archive");
   }
 
   @Test
