@@ -61,7 +61,11 @@ public final class SweptParts {
   private final boolean everEmpty;
 
   /** See {@link #ends}; each computed on first use, as {@link #core} is. */
-  private final long[][] ends = new long[2 * Orientation.ALL.size()][];
+  private final Reach[] ends = new Reach[2 * Orientation.ALL.size()];
+
+  /** Final, so that a thread that finds it made by another sees its content, too (JLS 17.5). */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
+  private record Reach(long[] all) {}
 
   /** See {@link #core}; computed on first use, by any thread, always with the same result. */
   private SweptParts core;
@@ -281,12 +285,12 @@ public final class SweptParts {
    */
   long[] ends(Orientation turn, boolean withTolerance) {
     int index = 2 * turn.ordinal() + (withTolerance ? 1 : 0);
-    long[] made = ends[index];
+    Reach made = ends[index];
     if (made == null) {
-      made = ends(turn, withTolerance ? reaches : reachesBare);
+      made = new Reach(ends(turn, withTolerance ? reaches : reachesBare));
       ends[index] = made;
     }
-    return made;
+    return made.all();
   }
 
   private static long[] ends(Orientation turn, long[][] reaches) {
