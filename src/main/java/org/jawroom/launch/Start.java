@@ -4,7 +4,8 @@ import java.util.OptionalInt;
 import org.jawroom.app.input.UnreadableNames;
 
 /**
- * The main class of the JAR: runs small work in a child JVM ({@link QuickStart}), other work here.
+ * The main class of the JAR: runs small work and large matrices in a child JVM ({@link
+ * QuickStart}), other work here.
  */
 public final class Start {
   private Start() {}
