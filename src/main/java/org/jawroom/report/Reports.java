@@ -20,6 +20,8 @@ import org.jawroom.report.csv.JobRows;
 import org.jawroom.report.csv.JobsCsv;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.csv.RemediesCsv;
+import org.jawroom.report.csv.ShopOrder;
+import org.jawroom.report.csv.SolvedBlock;
 import org.jawroom.report.csv.UnknownsCsv;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.ReportMarks;
@@ -35,8 +37,8 @@ import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.shop.Shop;
 
 /**
- * Writes all reports of a shop; the entry point of the package. Pairings are added one batch at a
- * time and written as they arrive.
+ * Writes all reports of a shop; the entry point of the package. Pairings are added one block at a
+ * time and written as soon as they are next in shop order.
  *
  * <p>Writes {@link PairingsCsv}, {@link RemediesCsv}, {@link UnknownsCsv}, {@link JobsCsv}, {@link
  * StandingCsv} and {@link SetsCsv} if the shop has jobs, standing vises and sets, and {@link
@@ -55,6 +57,7 @@ public final class Reports implements Closeable {
   private final OutputStream pairings;
   private final Optional<RemediesCsv> remedies;
   private final Optional<UnknownsCsv> unknowns;
+  private final ShopOrder order;
   private final Totals totals;
   private final JobRows jobs;
   private final List<Advice> kept = new ArrayList<>();
@@ -123,6 +126,7 @@ public final class Reports implements Closeable {
     this.limits = limits;
     long count = (long) shop.machines().size() * shop.vises().size();
     this.totals = new Totals(shop, wanted.workbook() && count <= detailed);
+    this.order = new ShopOrder(shop);
     this.jobs = new JobRows(shop.jobs().size());
     this.files = new AtomicFiles(all);
     boolean begun = false;
@@ -152,21 +156,30 @@ public final class Reports implements Closeable {
     }
   }
 
-  /** Adds the next batch of pairings, in shop order: machines, then vises. */
-  public void add(Batch batch) throws IOException {
+  /**
+   * Adds the next block, in the order of {@link ShopOrder}. Its batches must keep the outcomes if
+   * remedies are wanted, or a workbook that lists each pairing in full.
+   */
+  public void add(SolvedBlock solved) throws IOException {
+    totals.add(solved.totals());
+    for (Batch batch : order.next(solved)) {
+      write(batch);
+    }
+  }
+
+  private void write(Batch batch) throws IOException {
     pairings.write(batch.pairings());
     jobs.add(batch.jobs());
-    batch.addTo(totals);
-    for (Advice pairing : batch.advice()) {
-      if (remedies.isPresent()) {
+    if (remedies.isPresent()) {
+      for (Advice pairing : batch.advice()) {
         remedies.get().add(pairing);
         unknowns.orElseThrow().add(pairing);
       }
-      if (overview.isPresent()) {
-        overview.get().add(pairing.outcome(), totals);
-      } else if (wanted.workbook()) {
-        kept.add(pairing);
-      }
+    }
+    if (overview.isPresent()) {
+      overview.get().add(batch.shown(), totals);
+    } else if (wanted.workbook()) {
+      kept.addAll(batch.advice());
     }
   }
 

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -22,6 +21,7 @@ import org.jawroom.placement.job.JobPairing;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.report.csv.Batch;
 import org.jawroom.report.csv.JobRows;
+import org.jawroom.report.csv.SolvedBlock;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.matrix.MatrixWorkbook;
 import org.jawroom.report.matrix.ReportOptions;
@@ -57,7 +57,7 @@ public final class Opened {
       Path directory, Shop shop, List<Advice> advice, List<JobOutcome> jobs) throws IOException {
     try (Reports reports =
         new Reports(directory, shop, ReportOptions.ALL, PeopleUnit.MM, Solving.layouts(shop))) {
-      reports.add(new Batch(advice, ofPairings(jobs, advice.size())));
+      reports.add(new SolvedBlocks(shop, advice, jobs).all());
       return reports.publish(ShopOutcomes.NONE, Invented.facts(PeopleUnit.MM));
     }
   }
@@ -72,24 +72,15 @@ public final class Opened {
                         .map(vise -> Pairing.solve(shop.settings(), machine, vise))
                         .map(Advice::bare))
             .toList();
-    Batch batch = new Batch(bare, ofPairings(JobPairing.all(shop), bare.size()));
+    SolvedBlock all = new SolvedBlocks(shop, bare, JobPairing.all(shop)).all();
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (JobRows rows = new JobRows(shop.jobs().size())) {
-      rows.add(batch.jobs());
+      for (Batch batch : all.batches()) {
+        rows.add(batch.jobs());
+      }
       rows.writeTo(out);
     }
     return out.toString(StandardCharsets.UTF_8);
-  }
-
-  /** For each pairing the outcome of each job. */
-  public static List<List<JobOutcome>> ofPairings(List<JobOutcome> jobsFirst, int pairings) {
-    return IntStream.range(0, pairings)
-        .mapToObj(
-            pairing ->
-                IntStream.range(0, jobsFirst.size() / pairings)
-                    .mapToObj(job -> jobsFirst.get(job * pairings + pairing))
-                    .toList())
-        .toList();
   }
 
   public static XSSFWorkbook open(Shop shop, List<Advice> advice, PeopleUnit unit)

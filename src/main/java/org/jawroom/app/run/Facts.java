@@ -17,6 +17,7 @@ import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.plausibility.warning.WarningGroup;
 import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.report.readings.OpenRows;
+import org.jawroom.report.tally.ShortTools;
 import org.jawroom.report.xlsx.RunFacts;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.Shop;
@@ -33,9 +34,7 @@ public final class Facts {
   private Facts() {}
 
   public static RunFacts of(Reading reading, Shop shop, List<Outcome> outcomes) {
-    ShortTools shortTools = new ShortTools();
-    outcomes.forEach(shortTools::add);
-    return of(reading, shop, shortTools);
+    return of(reading, shop, shortTools(outcomes));
   }
 
   public static RunFacts of(Reading reading, Shop shop, ShortTools shortTools) {
@@ -47,14 +46,20 @@ public final class Facts {
    * without what every report of a pairing states by itself.
    */
   public static RunFacts ofPairings(Reading reading, Shop shop, List<Outcome> outcomes) {
-    ShortTools shortTools = new ShortTools();
-    outcomes.forEach(shortTools::add);
     List<String> warnings =
         outcomes.stream()
             .flatMap(one -> warnings(shop.settings(), one.machine(), one.vise()).stream())
             .distinct()
             .toList();
-    return of(reading, shop, shortTools, warnings);
+    return of(reading, shop, shortTools(outcomes), warnings);
+  }
+
+  private static ShortTools shortTools(List<Outcome> outcomes) {
+    ShortTools shortTools = new ShortTools();
+    for (int i = 0; i < outcomes.size(); i++) {
+      shortTools.add(i, outcomes.get(i));
+    }
+    return shortTools;
   }
 
   private static RunFacts of(

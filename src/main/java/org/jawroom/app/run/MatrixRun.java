@@ -9,8 +9,8 @@ import org.jawroom.app.output.PrintedData;
 import org.jawroom.app.output.Progress;
 import org.jawroom.report.Reports;
 import org.jawroom.report.Summary;
-import org.jawroom.report.csv.Batch;
 import org.jawroom.report.csv.PairingsStream;
+import org.jawroom.report.csv.SolvedBlock;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.matrix.ReportOptions;
 import org.jawroom.report.tally.ShopOutcomes;
@@ -42,15 +42,10 @@ public record MatrixRun(
 
   /** Writes all selected files into {@code directory}. */
   public void write(Path directory) throws IOException {
-    ShortTools shortTools = new ShortTools();
     Meanwhile<ShopOutcomes> beside = beside();
     try (Reports reports = new Reports(directory, shop, wanted, unit(), Solving.layouts(shop))) {
-      solve(
-          batch -> {
-            reports.add(batch);
-            batch.advice().forEach(pairing -> shortTools.add(pairing.outcome()));
-          });
-      RunFacts facts = Facts.of(reading, shop, shortTools);
+      solve(reports::add);
+      RunFacts facts = Facts.of(reading, shop, reports.totals().shortTools());
       List<Path> written = reports.publish(beside.get(), facts);
       Summary.lines(reports.totals(), beside.get(), unit(), written).forEach(out::println);
       noRemedies(out);
@@ -70,8 +65,8 @@ public record MatrixRun(
     return Meanwhile.start(threads, () -> Solving.beside(shop));
   }
 
-  private void solve(Pipeline.Taker<Batch> taker) throws IOException {
-    Solving.batches(shop, wanted.remedies(), threads, Progress.on(err), taker);
+  private void solve(Pipeline.Taker<SolvedBlock> taker) throws IOException {
+    Solving.blocks(shop, wanted.remedies(), threads, Progress.on(err), taker);
   }
 
   private PeopleUnit unit() {

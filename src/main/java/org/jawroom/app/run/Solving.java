@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.jawroom.advice.Advice;
 import org.jawroom.advice.Advisor;
 import org.jawroom.app.output.Progress;
@@ -22,7 +23,9 @@ import org.jawroom.placement.pairing.SolvedPairing;
 import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.set.SetPairing;
 import org.jawroom.placement.standing.StandingTable;
-import org.jawroom.report.csv.Batch;
+import org.jawroom.report.csv.ShopOrder;
+import org.jawroom.report.csv.SolvedBlock;
+import org.jawroom.report.tally.ShopBlock;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.shop.Shop;
 
@@ -30,15 +33,6 @@ import org.jawroom.shop.Shop;
  * Solves every pairing of a shop on several threads; the result does not depend on their number.
  */
 public final class Solving {
-
-  /**
-   * The number of vises in a run if each takes microseconds. A pairing takes about 10 kB on the
-   * way, so that those of a run are still in the processor's cache when their rows are written.
-   */
-  private static final int QUICK = 24;
-
-  /** The same if each takes long. */
-  private static final int SLOW = 4;
 
   private Solving() {}
 
@@ -49,11 +43,8 @@ public final class Solving {
     A of(int machine, int vise);
   }
 
-  /** A pairing with the outcome of each job. */
-  private record Answer(Advice advice, List<JobOutcome> jobs) {}
-
-  /** The result of a run of pairings. */
-  private record Solved<T>(int pairings, T what) {}
+  /** The result of a block of pairings. */
+  private record Solved<T>(long pairings, T what) {}
 
   /** Each outcome with its remedies, machines then vises in input order. */
   public static List<Advice> all(Shop shop, int threads, Progress progress) {
@@ -88,45 +79,29 @@ public final class Solving {
     return sample;
   }
 
-  /** Solves all pairings without remedies and jobs and passes runs of them on in input order. */
+  /** Solves all pairings without remedies and jobs and passes lists of them on in input order. */
   static void stream(Shop shop, int threads, Progress progress, Pipeline.Taker<List<Outcome>> taker)
       throws IOException {
     ShopPairings pairings = ShopPairings.of(shop);
-    stream(
-        new PairingRuns(shop, QUICK),
-        threads,
-        progress,
-        pairings::solve,
-        Function.identity(),
-        taker);
+    stream(new ShopBlocks(shop, 1, BlockSolver.QUICK), threads, progress, pairings::solve, taker);
   }
 
   /**
-   * Solves all pairings with their jobs and passes batches of them on in input order.
+   * Solves all pairings with their jobs and passes blocks of them on in the order of {@link
+   * ShopOrder}. Of a shop small enough for a workbook in full, and with remedies, the outcomes are
+   * kept.
    *
    * @param remedies whether to compute remedies; without, each advice has none
    */
-  static void batches(
-      Shop shop, boolean remedies, int threads, Progress progress, Pipeline.Taker<Batch> taker)
+  static void blocks(
+      Shop shop,
+      boolean remedies,
+      int threads,
+      Progress progress,
+      Pipeline.Taker<SolvedBlock> taker)
       throws IOException {
-    ShopPairings pairings = ShopPairings.of(shop);
-    // Short runs of many jobs: what is under way stays in memory.
-    int length = remedies ? SLOW : Math.max(SLOW, QUICK / (1 + shop.jobs().size()));
-    stream(
-        new PairingRuns(shop, length),
-        threads,
-        progress,
-        (machine, vise) -> {
-          SolvedPairing solved = pairings.solved(machine, vise);
-          return new Answer(
-              remedies ? Advisor.advise(shop.settings(), solved) : Advice.bare(solved.outcome()),
-              pairings.jobs(machine, vise, solved.model(), shop.jobs()));
-        },
-        answers ->
-            new Batch(
-                answers.stream().map(Answer::advice).toList(),
-                answers.stream().map(Answer::jobs).toList()),
-        taker);
+    BlockSolver solver = BlockSolver.of(shop, remedies);
+    run(solver.blocks(), threads, progress, solver::solve, taker);
   }
 
   /**
@@ -215,42 +190,52 @@ public final class Solving {
     List<A> answers = new ArrayList<>();
     try {
       stream(
-          new PairingRuns(shop, SLOW),
-          threads,
-          progress,
-          question,
-          Function.identity(),
-          answers::addAll);
+          new ShopBlocks(shop, 1, BlockSolver.SLOW), threads, progress, question, answers::addAll);
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
     return answers;
   }
 
-  private static <A, T> void stream(
-      PairingRuns runs,
+  /** Passes on the answers in input order; blocks must be of one machine. */
+  private static <A> void stream(
+      ShopBlocks blocks,
       int threads,
       Progress progress,
       Question<A> question,
-      Function<List<A>, T> prepared,
+      Pipeline.Taker<List<A>> taker)
+      throws IOException {
+    run(
+        blocks,
+        threads,
+        progress,
+        block ->
+            IntStream.range(block.vise(), block.endOfVises())
+                .mapToObj(vise -> question.of(block.machine(), vise))
+                .toList(),
+        taker);
+  }
+
+  private static <T> void run(
+      ShopBlocks blocks,
+      int threads,
+      Progress progress,
+      Function<ShopBlock, T> solve,
       Pipeline.Taker<T> taker)
       throws IOException {
-    long all = runs.pairings();
+    long all = blocks.pairings();
     long[] done = {0};
     try {
       Pipeline.run(
-          runs.count(),
+          blocks.count(),
           threads,
-          run -> {
-            List<A> answers = new ArrayList<>();
-            for (int vise = runs.firstVise(run); vise < runs.endOfVises(run); vise++) {
-              answers.add(question.of(runs.machine(run), vise));
-            }
-            return new Solved<>(answers.size(), prepared.apply(answers));
+          number -> {
+            ShopBlock block = blocks.block(number);
+            return new Solved<>(block.pairings(), solve.apply(block));
           },
-          run -> {
-            taker.take(run.what());
-            done[0] += run.pairings();
+          solved -> {
+            taker.take(solved.what());
+            done[0] += solved.pairings();
             progress.show(done[0], all);
           });
     } finally {

@@ -3,12 +3,12 @@ package org.jawroom.report.csv;
 import java.util.List;
 import org.jawroom.advice.Advice;
 import org.jawroom.placement.job.JobOutcome;
-import org.jawroom.report.tally.Totals;
+import org.jawroom.report.wording.Shown;
 
-/** A batch of pairings with those parts of their reports that can be formatted independently. */
+/** Consecutive vises on one machine, with what the reports show of each. */
 public final class Batch {
   private final List<Advice> advice;
-  private final List<List<JobOutcome>> ofJobs;
+  private final List<Shown> shown;
   private final byte[] pairings;
   private final List<byte[]> jobs;
 
@@ -16,17 +16,23 @@ public final class Batch {
    * May be called on any thread.
    *
    * @param ofJobs for each pairing the outcome of each job, in order
+   * @param keep whether the outcomes are needed later: they take far more memory than the rest
    */
-  public Batch(List<Advice> advice, List<List<JobOutcome>> ofJobs) {
-    this.advice = List.copyOf(advice);
-    this.ofJobs = List.copyOf(ofJobs);
+  public Batch(List<Advice> advice, List<List<JobOutcome>> ofJobs, boolean keep) {
+    this.advice = keep ? List.copyOf(advice) : List.of();
+    this.shown = advice.stream().map(pairing -> Shown.of(pairing.outcome())).toList();
     this.pairings = PairingsCsv.rows(advice);
     this.jobs = JobsCsv.rows(ofJobs);
   }
 
-  /** The pairings, in order. */
+  /** The pairings, in order; empty if they are not kept. */
   public List<Advice> advice() {
     return advice;
+  }
+
+  /** What a cell shows of each pairing, in order. */
+  public List<Shown> shown() {
+    return shown;
   }
 
   /** Their rows of {@code pairings.csv}. */
@@ -37,12 +43,5 @@ public final class Batch {
   /** For each job their rows of {@code jobs.csv}. */
   public List<byte[]> jobs() {
     return jobs;
-  }
-
-  /** Adds the pairings to totals over those before. */
-  public void addTo(Totals totals) {
-    for (int i = 0; i < advice.size(); i++) {
-      totals.add(advice.get(i), ofJobs.get(i));
-    }
   }
 }

@@ -8,6 +8,7 @@ import org.jawroom.shop.Shop;
 /** {@code pairings.csv} alone, written to a stream instead of a file. */
 public final class PairingsStream {
   private final OutputStream out;
+  private final ShopOrder order;
   private final Totals totals;
 
   /**
@@ -17,19 +18,22 @@ public final class PairingsStream {
    */
   public PairingsStream(OutputStream out, Shop shop, boolean header) throws IOException {
     this.out = out;
+    this.order = new ShopOrder(shop);
     this.totals = new Totals(shop, false);
     if (header) {
       out.write(PairingsCsv.header());
     }
   }
 
-  /** Writes the next pairings: machines, then vises, in shop order. */
-  public void add(Batch batch) throws IOException {
-    out.write(batch.pairings());
-    batch.addTo(totals);
+  /** Adds the next block, in the order of {@link ShopOrder}. */
+  public void add(SolvedBlock solved) throws IOException {
+    totals.add(solved.totals());
+    for (Batch batch : order.next(solved)) {
+      out.write(batch.pairings());
+    }
   }
 
-  /** Returns the totals over the pairings written so far. */
+  /** Returns the totals over the pairings added so far. */
   public Totals totals() {
     return totals;
   }

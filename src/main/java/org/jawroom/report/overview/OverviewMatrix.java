@@ -2,14 +2,12 @@ package org.jawroom.report.overview;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.OptionalLong;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.format.TextLines;
@@ -19,6 +17,7 @@ import org.jawroom.report.matrix.MatrixSheet;
 import org.jawroom.report.tally.Tally;
 import org.jawroom.report.tally.Totals;
 import org.jawroom.report.wording.Finding;
+import org.jawroom.report.wording.Shown;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.Paper;
 import org.jawroom.report.xlsx.SheetColumns;
@@ -133,9 +132,9 @@ final class OverviewMatrix {
   /**
    * Adds the next pairing: machines, then vises.
    *
-   * @param totals over the pairings so far, this one included
+   * @param totals over at least the pairings so far, this one included
    */
-  void add(Outcome outcome, Totals totals) {
+  void add(Shown shown, Totals totals) {
     int machine = (int) (next / shop.vises().size());
     int vise = (int) (next % shop.vises().size());
     next++;
@@ -146,7 +145,7 @@ final class OverviewMatrix {
       begin(shop.machines().get(machine), machine);
     }
     if (vise < vises) {
-      cell(outcome, vise + 1);
+      cell(shown, vise + 1);
     }
     if (vise == shop.vises().size() - 1) {
       mark(totals.machine(machine));
@@ -159,16 +158,15 @@ final class OverviewMatrix {
     Cells.text(row, 0, name, styles.matrixHeading(false, false));
   }
 
-  private void cell(Outcome outcome, int column) {
-    Finding finding = Finding.of(outcome);
-    OptionalLong margin = outcome.margin();
+  private void cell(Shown shown, int column) {
     Cell cell = row.createCell(column);
-    cell.setCellStyle(plain.get(finding));
-    if (margin.isPresent()) {
-      cell.setCellValue(styles.unit().number(margin.getAsLong(), Rounding.DOWN));
-      clear += margin.getAsLong() >= 0 ? 1 : 0;
+    cell.setCellStyle(plain.get(shown.finding()));
+    if (shown.margin().isPresent()) {
+      long margin = shown.margin().getAsLong();
+      cell.setCellValue(styles.unit().number(margin, Rounding.DOWN));
+      clear += margin >= 0 ? 1 : 0;
     } else {
-      cell.setCellValue(finding.sign());
+      cell.setCellValue(shown.finding().sign());
     }
   }
 

@@ -3,7 +3,7 @@ package org.jawroom.report.overview;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import org.jawroom.placement.pairing.Outcome;
+import java.util.List;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.matrix.JobsSheet;
 import org.jawroom.report.matrix.MatrixWorkbook;
@@ -13,6 +13,7 @@ import org.jawroom.report.set.SetsSheet;
 import org.jawroom.report.standing.StandingSheet;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
+import org.jawroom.report.wording.Shown;
 import org.jawroom.report.xlsx.CautionsSheet;
 import org.jawroom.report.xlsx.InputsSheet;
 import org.jawroom.report.xlsx.RunFacts;
@@ -54,12 +55,12 @@ public final class OverviewWorkbook implements Closeable {
   }
 
   /**
-   * Adds the next pairing: machines, then vises, in shop order.
+   * Adds the next pairings: machines, then vises, in shop order.
    *
-   * @param totals over the pairings so far, this one included
+   * @param totals over at least the pairings so far, these included
    */
-  public void add(Outcome outcome, Totals totals) throws IOException {
-    workbook.fill(book -> matrix.add(outcome, totals));
+  public void add(List<Shown> pairings, Totals totals) throws IOException {
+    workbook.fill(book -> pairings.forEach(shown -> matrix.add(shown, totals)));
   }
 
   /** Writes the workbook after all pairings were added; does not close {@code out}. */

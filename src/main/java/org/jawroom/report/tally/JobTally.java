@@ -41,10 +41,37 @@ public final class JobTally {
   void keep(Settings settings, JobOutcome next) {
     add(next);
     if (next.isHeld()) {
-      best = best == null ? next : JobMerit.best(settings, List.of(best, next)).orElseThrow();
+      keepBest(settings, next);
     } else if (!next.shortfalls().isEmpty()) {
-      nearest = nearest == null ? next : JobWords.nearest(List.of(nearest, next)).orElseThrow();
+      keepNearest(next);
     }
+  }
+
+  /**
+   * Adds the outcomes of another tally.
+   *
+   * @param best whether to keep the best and the nearest of them, too; of equals the first stays
+   */
+  void add(Settings settings, JobTally others, boolean best) {
+    total += others.total;
+    held += others.held;
+    unknown += others.unknown;
+    barred += others.barred;
+    plain |= others.plain;
+    checked |= others.checked;
+    sure |= others.sure;
+    if (best) {
+      others.best().ifPresent(next -> keepBest(settings, next));
+      others.nearest().ifPresent(this::keepNearest);
+    }
+  }
+
+  private void keepBest(Settings settings, JobOutcome next) {
+    best = best == null ? next : JobMerit.best(settings, List.of(best, next)).orElseThrow();
+  }
+
+  private void keepNearest(JobOutcome next) {
+    nearest = nearest == null ? next : JobWords.nearest(List.of(nearest, next)).orElseThrow();
   }
 
   public int total() {

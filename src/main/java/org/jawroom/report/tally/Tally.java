@@ -48,10 +48,8 @@ public final class Tally {
       greatest = Math.max(greatest, margin);
       clear += margin >= 0 ? 1 : 0;
     }
-    if (its.isPresent() && (merit == null || order.compare(its.get(), merit) > 0)) {
-      best = pairing;
-      merit = its.get();
-      bestIndex = index;
+    if (its.isPresent()) {
+      keep(index, pairing, its.get());
     }
     int many = PerTable.count(pairing);
     if (many > mostOnTable) {
@@ -60,10 +58,37 @@ public final class Tally {
     }
   }
 
+  /** Adds the pairings of another tally in the same order; of equally good ones the first stays. */
+  void add(Tally others) {
+    total += others.total;
+    clear += others.clear;
+    for (int i = 0; i < counts.length; i++) {
+      counts[i] += others.counts[i];
+    }
+    least = Math.min(least, others.least);
+    greatest = Math.max(greatest, others.greatest);
+    if (others.best != null) {
+      keep(others.bestIndex, others.best, others.merit);
+    }
+    if (others.mostOnTable > mostOnTable) {
+      most = others.most;
+      mostOnTable = others.mostOnTable;
+    }
+  }
+
+  private void keep(long index, Advice pairing, PairingMerit its) {
+    if (merit == null || order.compare(its, merit) > 0) {
+      best = pairing;
+      merit = its;
+      bestIndex = index;
+    }
+  }
+
   public long count(Finding finding) {
     return counts[finding.ordinal()];
   }
 
+  /** The number of pairings. */
   public long total() {
     return total;
   }

@@ -14,29 +14,39 @@ import org.jawroom.report.wording.Finding;
 import org.jawroom.shop.Shop;
 
 /**
- * Statistics of a whole shop, accumulated pairing by pairing; memory grows with the number of
- * machines and vises, not of pairings.
+ * Statistics of a block of a shop's pairings, or of all, accumulated pairing by pairing or block by
+ * block; memory grows with the number of machines and vises, not of pairings.
  */
 public final class Totals {
   private final Shop shop;
+  private final ShopBlock block;
   private final JobTotals jobs;
-  private final Tally all;
   private final List<Tally> machines = new ArrayList<>();
   private final List<Tally> vises = new ArrayList<>();
   private final Worst worst = new Worst();
+  private final ShortTools shortTools = new ShortTools();
   private long pairings;
 
   /**
-   * Starts without any pairing.
+   * Starts without any pairing of a shop.
    *
    * @param detailed whether to keep the best outcome of each job on each machine
    */
   public Totals(Shop shop, boolean detailed) {
+    this(shop, detailed, ShopBlock.of(shop));
+  }
+
+  /** The same for the pairings of one block. */
+  public Totals(Shop shop, boolean detailed, ShopBlock block) {
     this.shop = shop;
-    this.jobs = new JobTotals(shop, detailed);
-    this.all = new Tally(PairingMerit.OF_VISES);
-    shop.machines().forEach(machine -> machines.add(new Tally(PairingMerit.OF_VISES)));
-    shop.vises().forEach(vise -> vises.add(new Tally(PairingMerit.OF_MACHINES)));
+    this.block = block;
+    this.jobs = new JobTotals(shop, detailed, block);
+    for (int machine = 0; machine < block.machines(); machine++) {
+      machines.add(new Tally(PairingMerit.OF_VISES));
+    }
+    for (int vise = 0; vise < block.vises(); vise++) {
+      vises.add(new Tally(PairingMerit.OF_MACHINES));
+    }
   }
 
   /**
@@ -58,30 +68,49 @@ public final class Totals {
   }
 
   /**
-   * Adds the next pairing.
+   * Adds the next pairing of the block.
    *
    * @param ofJobs the outcome of each job of the shop on it, in order
-   * @throws IllegalArgumentException if it is not the next pairing in shop order
+   * @throws IllegalArgumentException if it is not the next one: machines, then vises, in shop order
    */
   public void add(Advice pairing, List<JobOutcome> ofJobs) {
     Outcome outcome = pairing.outcome();
-    int across = shop.vises().size();
-    int machine = across == 0 ? 0 : (int) (pairings / across);
-    int vise = across == 0 ? 0 : (int) (pairings % across);
-    if (machine >= machines.size()
-        || !outcome.machine().name().equals(shop.machines().get(machine).name())
+    if (pairings >= block.pairings()) {
+      throw new IllegalArgumentException("more than " + pairings + " pairings");
+    }
+    int machine = block.machine() + (int) (pairings / block.vises());
+    int vise = block.vise() + (int) (pairings % block.vises());
+    if (!outcome.machine().name().equals(shop.machines().get(machine).name())
         || !outcome.vise().name().equals(shop.vises().get(vise).name())) {
       throw new IllegalArgumentException("unexpected pairing at index " + pairings);
     }
-    jobs.add(machine, ofJobs);
+    long index = (long) machine * shop.vises().size() + vise;
     Finding finding = Finding.of(outcome);
     Optional<PairingMerit> merit =
         PairingMerit.of(shop.settings(), outcome, JobMerit.pieces(ofJobs));
-    for (Tally tally : List.of(all, machines.get(machine), vises.get(vise))) {
-      tally.add(pairings, pairing, finding, merit);
-    }
-    worst.add(outcome);
+    machine(machine).add(index, pairing, finding, merit);
+    vise(vise).add(index, pairing, finding, merit);
+    jobs.add(machine, ofJobs);
+    worst.add(index, outcome);
+    shortTools.add(index, outcome);
     pairings++;
+  }
+
+  /**
+   * Adds the totals of a block of these pairings. Of each machine the vises must come in order, of
+   * each vise the machines: of equally good ones the first counts.
+   */
+  public void add(Totals others) {
+    for (int machine = others.block.machine(); machine < others.block.endOfMachines(); machine++) {
+      machine(machine).add(others.machine(machine));
+    }
+    for (int vise = others.block.vise(); vise < others.block.endOfVises(); vise++) {
+      vise(vise).add(others.vise(vise));
+    }
+    jobs.add(others.jobs);
+    worst.add(others.worst);
+    shortTools.add(others.shortTools);
+    pairings += others.pairings;
   }
 
   public Shop shop() {
@@ -97,18 +126,21 @@ public final class Totals {
     return pairings;
   }
 
+  /** The tally of all pairings, summed up now. */
   public Tally all() {
+    Tally all = new Tally(PairingMerit.OF_VISES);
+    machines.forEach(all::add);
     return all;
   }
 
   /** The tally of the machine with that index. */
   public Tally machine(int index) {
-    return machines.get(index);
+    return machines.get(index - block.machine());
   }
 
   /** The tally of the vise with that index. */
   public Tally vise(int index) {
-    return vises.get(index);
+    return vises.get(index - block.vise());
   }
 
   /** The best pairing of each machine and of each vise, without duplicates, in input order. */
@@ -122,5 +154,9 @@ public final class Totals {
 
   public Worst worst() {
     return worst;
+  }
+
+  public ShortTools shortTools() {
+    return shortTools;
   }
 }

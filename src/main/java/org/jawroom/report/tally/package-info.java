@@ -1,2 +1,5 @@
-/** Counts over all pairings, updated as pairings arrive. */
+/**
+ * Counts over the pairings of a block, each added as it is solved; those of a shop are the sum over
+ * its blocks.
+ */
 package org.jawroom.report.tally;

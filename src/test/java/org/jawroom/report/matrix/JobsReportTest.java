@@ -21,8 +21,8 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Pairing;
 import org.jawroom.report.Opened;
 import org.jawroom.report.Reports;
+import org.jawroom.report.SolvedBlocks;
 import org.jawroom.report.Summary;
-import org.jawroom.report.csv.Batch;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.tally.ShopOutcomes;
 import org.jawroom.report.tally.Totals;
@@ -136,7 +136,7 @@ class JobsReportTest {
             Solving.layouts(shop),
             0,
             SheetLimits.XLSX)) {
-      reports.add(new Batch(advice(), Opened.ofPairings(jobs, outcomes.size())));
+      reports.add(new SolvedBlocks(shop, advice(), jobs).all());
       reports.publish(ShopOutcomes.NONE, Invented.facts(PeopleUnit.INCH));
     }
 

@@ -23,7 +23,8 @@ import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.report.Opened;
 import org.jawroom.report.Reports;
 import org.jawroom.report.SampleShop;
-import org.jawroom.report.csv.Batch;
+import org.jawroom.report.SolvedBlocks;
+import org.jawroom.report.csv.SolvedBlock;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.matrix.MatrixSheet;
@@ -176,20 +177,13 @@ class OverviewWorkbookTest {
   private XSSFWorkbook book(SheetLimits limits, ReportOptions wanted) throws IOException {
     try (Reports reports =
         new Reports(folder, shop, wanted, PeopleUnit.MM, Solving.layouts(shop), 100, limits)) {
-      // In runs that end within machines.
-      for (int first = 0; first < sample.advice.size(); first += 9) {
-        int end = Math.min(sample.advice.size(), first + 9);
-        reports.add(batch(first, end));
+      for (SolvedBlock block :
+          new SolvedBlocks(shop, sample.advice, JobPairing.all(shop)).split(3, 5)) {
+        reports.add(block);
       }
       reports.publish(ShopOutcomes.NONE, Invented.facts(PeopleUnit.MM));
     }
     return new XSSFWorkbook(Files.newInputStream(folder.resolve("matrix.xlsx")));
-  }
-
-  private Batch batch(int first, int end) {
-    return new Batch(
-        sample.advice.subList(first, end),
-        Opened.ofPairings(JobPairing.all(shop), sample.advice.size()).subList(first, end));
   }
 
   private static String words(Sheet sheet) {
