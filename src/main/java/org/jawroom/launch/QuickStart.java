@@ -51,7 +51,7 @@ final class QuickStart {
 
   /** Options of a run of seconds or more. */
   private static final List<String> LONG =
-      List.of("-XX:+UseParallelGC", "-XX:InlineSmallCode=1000");
+      List.of("-XX:+UseParallelGC", "-XX:InlineSmallCode=1000", "-XX:FreqInlineSize=75");
 
   /** The environment variables from which a JVM takes options. */
   private static final List<String> OPTIONS =
