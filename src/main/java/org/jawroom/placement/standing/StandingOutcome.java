@@ -35,7 +35,8 @@ import org.jawroom.shop.value.Column;
  *     if any
  * @param open the open readings that may have decided against it; empty if it is so for all of
  *     their values
- * @param close the vises on the same table that stand closer than the spacing, in input order
+ * @param others the other vises on the same table, each judged alone, in input order
+ * @param close those of them that stand closer than the spacing
  */
 public record StandingOutcome(
     Standing standing,
@@ -48,9 +49,11 @@ public record StandingOutcome(
     Optional<Outcome> placed,
     Optional<Place> nearest,
     List<Column> open,
+    List<StandingOutcome> others,
     List<Neighbour> close) {
   public StandingOutcome {
     open = List.copyOf(open);
+    others = List.copyOf(others);
     close = List.copyOf(close);
   }
 
@@ -64,7 +67,7 @@ public record StandingOutcome(
   public record Neighbour(Standing standing, OptionalLong gap, boolean sure) {}
 
   /** The same beside others; a vise too close to one of them has a caveat. */
-  StandingOutcome beside(List<Neighbour> neighbours) {
+  StandingOutcome beside(List<StandingOutcome> besides, List<Neighbour> neighbours) {
     return new StandingOutcome(
         standing,
         pairing,
@@ -76,6 +79,7 @@ public record StandingOutcome(
         neighbours.isEmpty() ? placed : placed.map(StandingOutcome::crowded),
         nearest,
         open,
+        besides,
         neighbours);
   }
 

@@ -135,6 +135,7 @@ public final class StandingPairing {
         placed,
         nearest,
         isSure ? List.of() : model.blanks(),
+        List.of(),
         List.of());
   }
 

@@ -48,11 +48,14 @@ public final class StandingTable {
 
   /** What is said of each vise, in the order given. */
   public static List<StandingOutcome> solve(Settings settings, List<Standing> standing) {
+    List<StandingOutcome> alone =
+        standing.stream().map(one -> StandingPairing.solve(settings, one)).toList();
     List<StandingOutcome> outcomes = new ArrayList<>();
-    for (int index = 0; index < standing.size(); index++) {
-      List<Standing> others = new ArrayList<>(standing);
-      others.remove(index);
-      outcomes.add(solve(settings, standing.get(index), others));
+    for (int index = 0; index < alone.size(); index++) {
+      List<StandingOutcome> others = new ArrayList<>(alone);
+      StandingOutcome one = others.remove(index);
+      others.removeIf(other -> !shareTable(one.standing(), other.standing()));
+      outcomes.add(beside(settings, one, others));
     }
     return outcomes;
   }
@@ -63,12 +66,23 @@ public final class StandingTable {
    * @param others that stand somewhere in the shop; those on other machines are left out
    */
   public static StandingOutcome solve(Settings settings, Standing standing, List<Standing> others) {
-    StandingOutcome alone = StandingPairing.solve(settings, standing);
-    List<Standing> beside =
+    return beside(
+        settings,
+        StandingPairing.solve(settings, standing),
         others.stream()
-            .filter(other -> other.machine().name().equals(standing.machine().name()))
-            .toList();
-    return alone.beside(new StandingTable(settings).close(standing, beside));
+            .filter(other -> shareTable(standing, other))
+            .map(other -> StandingPairing.solve(settings, other))
+            .toList());
+  }
+
+  private static StandingOutcome beside(
+      Settings settings, StandingOutcome one, List<StandingOutcome> others) {
+    List<Standing> places = others.stream().map(StandingOutcome::standing).toList();
+    return one.beside(others, new StandingTable(settings).close(one.standing(), places));
+  }
+
+  private static boolean shareTable(Standing one, Standing other) {
+    return one.machine().name().equals(other.machine().name());
   }
 
   private List<Neighbour> close(Standing standing, List<Standing> others) {

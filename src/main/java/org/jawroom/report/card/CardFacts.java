@@ -91,7 +91,7 @@ public record CardFacts(
     Recommendation place = subject.place();
     PeopleUnit unit = run.unit();
     List<Item> limits = new ArrayList<>(new TravelLimits(unit, outcome.machine()).items());
-    limits.add(new NoseLimits(unit, outcome, subject.places()).item());
+    limits.add(new NoseLimits(unit, outcome, subject.places(), subject.offTheSlots()).item());
     List<Item> fastening;
     if (place.fastening().clamped()) {
       fastening = new StrapFacts(unit, subject).items();
@@ -175,19 +175,25 @@ public record CardFacts(
     return alarms;
   }
 
+  private static String ranges(CardSubject subject) {
+    if (subject.row().isPresent()) {
+      return "No range: each stands where it is listed.";
+    }
+    if (!subject.others().isEmpty()) {
+      return "No range: others stand on the table.";
+    }
+    return subject.range().isPresent()
+        ? "A range holds only while the other measure is at its best."
+        : "No range: nothing is to spare there.";
+  }
+
   private static List<Item> placing(PeopleUnit unit, CardSubject subject) {
     Outcome outcome = subject.outcome();
     Recommendation place = subject.place();
     TapeWords tape = new TapeWords(unit, outcome.machine(), outcome.vise());
     List<Item> items = new ArrayList<>();
     subject.row().ifPresent(row -> items.add(row.item(unit, outcome.machine())));
-    items.add(
-        Item.of(
-            subject.row().isPresent()
-                ? "No range: each stands where it is listed."
-                : subject.range().isPresent()
-                    ? "A range holds only while the other measure is at its best."
-                    : "No range: nothing is to spare there."));
+    items.add(Item.of(ranges(subject)));
     outcome
         .vise()
         .swivel()

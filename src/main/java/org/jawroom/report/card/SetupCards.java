@@ -15,7 +15,6 @@ import org.jawroom.publish.AtomicFiles;
 import org.jawroom.publish.Destination;
 import org.jawroom.report.card.block.Letters;
 import org.jawroom.report.card.measure.TapeRange;
-import org.jawroom.report.card.statement.CardRow;
 import org.jawroom.report.card.statement.CardSubject;
 import org.jawroom.report.format.ReportMarks;
 import org.jawroom.report.picture.PairingDrawing;
@@ -106,7 +105,7 @@ public final class SetupCards {
                   card.placed(),
                   card.layout(),
                   facts.tape().stream().map(TapeRange::best).toList(),
-                  card.row().map(CardRow::beside).orElse(List.of()),
+                  card.beside(),
                   PICTURE_WIDTH,
                   PICTURE_HEIGHT);
           PDFormXObject form = faces.form(picture);

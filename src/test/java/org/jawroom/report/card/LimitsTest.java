@@ -184,7 +184,7 @@ class LimitsTest {
         Arrays.stream(notBelow)
             .map(one -> MadePlaces.place(0, 0, List.of(1, 1), Optional.empty(), one))
             .toList();
-    return new NoseLimits(PeopleUnit.MM, outcome(Verdict.FITS), places).item().text();
+    return new NoseLimits(PeopleUnit.MM, outcome(Verdict.FITS), places, List.of()).item().text();
   }
 
   private Outcome outcome(Verdict verdict) {

@@ -13,12 +13,22 @@ import org.jawroom.shop.machine.Machine;
  * The lowest permitted spindle nose, or why it is unknown. What goes with the nose passes over
  * every vise on the table, so that the highest of their limits counts.
  *
- * @param places of all vises on the table
+ * @param places of all vises on the table whose place is known
+ * @param unplaced the names of the others
  */
-public record NoseLimits(PeopleUnit unit, Outcome outcome, List<Recommendation> places) {
+public record NoseLimits(
+    PeopleUnit unit, Outcome outcome, List<Recommendation> places, List<String> unplaced) {
 
   public Item item() {
-    return new Item("Nose:", words());
+    return new Item("Nose:", words() + overOthers());
+  }
+
+  private String overOthers() {
+    return unplaced.isEmpty() || withNose().isEmpty()
+        ? ""
+        : " Over "
+            + String.join(", ", unplaced)
+            + " (off the slots, as measured) nobody knows: jog and look.";
   }
 
   private String words() {
@@ -34,7 +44,7 @@ public record NoseLimits(PeopleUnit unit, Outcome outcome, List<Recommendation> 
           + " "
           + unit.word()
           + " above the table top"
-          + (places.size() > 1 ? ", for all vises here" : "")
+          + (places.size() > 1 && unplaced.isEmpty() ? ", for all vises here" : "")
           + (stickOut > 0
               ? "; a tool that touches the vise's bed sticks out " + up(stickOut) + " at least."
               : ".");

@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jawroom.clearance.gap.Limit;
+import org.jawroom.drawing.view.Neighbour;
 import org.jawroom.geometry.Length;
 import org.jawroom.placement.job.JobExplanation;
 import org.jawroom.placement.job.JobOutcome;
@@ -38,10 +40,12 @@ import org.jawroom.shop.vise.Vise;
  * @param caveats of that place
  * @param pairs every pair there, in ascending order of margin; of a row of vises each pair once, at
  *     the vise where it is tightest
- * @param range how far the vise may stand from the place; empty if the margin is negative
+ * @param range how far the vise may stand from the place; empty if the margin is negative, and with
+ *     others on the table
  * @param roomiest the roomiest place, if it has more margin; empty for a job
  * @param reachShort empty for a job, since its part is within reach
  * @param row several vises side by side, of which the place is that of the tightest
+ * @param standing of a vise where it stands the others on that table
  * @param warnings those of this machine and this vise
  */
 public record CardSubject(
@@ -55,11 +59,13 @@ public record CardSubject(
     Optional<Roomiest> roomiest,
     Optional<Sides<Long>> reachShort,
     Optional<CardRow> row,
+    List<StandingOutcome> standing,
     List<String> warnings) {
 
   public CardSubject {
     caveats = List.copyOf(caveats);
     pairs = List.copyOf(pairs);
+    standing = List.copyOf(standing);
     warnings = List.copyOf(warnings);
   }
 
@@ -76,7 +82,7 @@ public record CardSubject(
     return solved
         .inspection()
         .filter(closer -> isPossible(solved.outcome()))
-        .map(closer -> of(solved.outcome(), closer, warnings));
+        .map(closer -> of(solved.outcome(), closer, List.of(), warnings));
   }
 
   /** The card of a vise where it stands; empty unless it may stay there. */
@@ -84,10 +90,11 @@ public record CardSubject(
     return standing
         .placed()
         .filter(CardSubject::isPossible)
-        .map(placed -> of(placed, standing.there().orElseThrow(), warnings));
+        .map(placed -> of(placed, standing.there().orElseThrow(), standing.others(), warnings));
   }
 
-  private static CardSubject of(Outcome outcome, Inspection closer, List<String> warnings) {
+  private static CardSubject of(
+      Outcome outcome, Inspection closer, List<StandingOutcome> standing, List<String> warnings) {
     return new CardSubject(
         outcome,
         Optional.empty(),
@@ -95,10 +102,11 @@ public record CardSubject(
         outcome.caveats(),
         closer.pairs(),
         closer.layout(),
-        closer.range(),
+        standing.isEmpty() ? closer.range() : Optional.empty(),
         closer.roomiest(),
         Optional.of(closer.reachShort()),
         Optional.empty(),
+        standing,
         warnings);
   }
 
@@ -147,6 +155,7 @@ public record CardSubject(
         Optional.empty(),
         Optional.of(reachShort),
         Optional.of(new CardRow(stands, tightest, settings.spacing(), false)),
+        List.of(),
         warnings);
   }
 
@@ -172,6 +181,7 @@ public record CardSubject(
         Optional.empty(),
         Optional.of(there.reachShort()),
         Optional.of(new CardRow(stands, index, settings.spacing(), true)),
+        List.of(),
         warnings);
   }
 
@@ -219,6 +229,7 @@ public record CardSubject(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        List.of(),
         warnings);
   }
 
@@ -229,15 +240,45 @@ public record CardSubject(
         .orElse(List.of(new CardRow.Stand(vise(), place, layout, pairs)));
   }
 
-  /** The places of all vises on the table. */
+  /** The places of all vises on the table, without those of {@link #offTheSlots}. */
   public List<Recommendation> places() {
-    return row.map(several -> several.all().stream().map(CardRow.Stand::place).toList())
-        .orElse(List.of(place));
+    if (row.isPresent()) {
+      return row.get().all().stream().map(CardRow.Stand::place).toList();
+    }
+    return Stream.concat(
+            Stream.of(place),
+            standing.stream().flatMap(other -> other.there().stream()).map(Inspection::place))
+        .toList();
+  }
+
+  /**
+   * The names of the vises on the table whose place is not known, since they stand off the slots.
+   */
+  public List<String> offTheSlots() {
+    return standing.stream()
+        .filter(other -> other.there().isEmpty())
+        .map(other -> other.standing().vise().name())
+        .toList();
   }
 
   /** The other vises on the table. */
   public List<Vise> others() {
-    return row.map(CardRow::others).orElse(List.of());
+    return row.map(CardRow::others)
+        .orElse(standing.stream().map(other -> other.standing().vise()).toList());
+  }
+
+  /** The others as a drawing shows them, without those of {@link #offTheSlots}. */
+  public List<Neighbour> beside() {
+    return row.map(CardRow::beside)
+        .orElse(
+            standing.stream()
+                .flatMap(
+                    other ->
+                        other.there().stream()
+                            .map(
+                                there ->
+                                    new Neighbour(there.layout(), other.standing().vise().name())))
+                .toList());
   }
 
   public Machine machine() {

@@ -66,7 +66,7 @@ public record TapFacts(PeopleUnit unit, CardSubject subject) {
             + " end may go "
             + unit.brief(tap.swing(), Rounding.DOWN)
             + " either way before anything listed comes within its clearance"
-            + (subject.row().isPresent() ? "; the vises beside it are not counted." : ".");
+            + (subject.others().isEmpty() ? "." : "; the vises beside it are not counted.");
   }
 
   private String at(TapSquare tap) {
