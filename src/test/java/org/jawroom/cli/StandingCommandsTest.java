@@ -175,6 +175,15 @@ class StandingCommandsTest {
   }
 
   @Test
+  void draw_besideOthersOnTheTable_showsThem() throws Exception {
+    Path file = folder.resolve("there.svg");
+    String there = "front, left 290, front 292";
+    assertEquals(
+        0, run("draw", "middle closed mill", "plain 160", "--at", there, "-o", file.toString()));
+    assertTrue(Files.readString(file).contains("centring 80"));
+  }
+
+  @Test
   void card_placeThatFits_isOfThatPlace() throws Exception {
     Path card = folder.resolve("card.pdf");
     Path checks = folder.resolve("checks.csv");

@@ -153,12 +153,7 @@ public final class DrawCommand implements Callable<Integer> {
       return ExitStatus.WRONG_USE;
     }
     DrawingFile.write(
-        output,
-        PairingDrawing.of(
-            PeopleUnits.of(reading, machine),
-            settings,
-            outcome.placed().get(),
-            outcome.there().orElseThrow().layout()));
+        output, PairingDrawing.of(PeopleUnits.of(reading, machine), settings, outcome));
     spec.commandLine().getOut().println("Written: " + output);
     return ExitStatus.DONE;
   }

@@ -13,6 +13,7 @@ import org.jawroom.placement.pairing.Layout;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.wording.CaveatWords;
@@ -52,9 +53,40 @@ public final class PairingDrawing {
    * @param layout of that place
    */
   public static Picture of(PeopleUnit unit, Settings settings, Outcome outcome, Layout layout) {
+    return of(unit, settings, outcome, layout, List.of());
+  }
+
+  /**
+   * The same of a vise where it stands.
+   *
+   * @param standing with a place
+   */
+  public static Picture of(PeopleUnit unit, Settings settings, StandingOutcome standing) {
+    return of(
+        unit,
+        settings,
+        standing.placed().orElseThrow(),
+        standing.there().orElseThrow().layout(),
+        beside(standing.others()));
+  }
+
+  private static Picture of(
+      PeopleUnit unit, Settings settings, Outcome outcome, Layout layout, List<Neighbour> beside) {
     Recommendation place = outcome.recommended().orElseThrow();
     Caption caption = new PairingDrawing(unit, settings, outcome, place).caption();
-    return PairingPicture.titled(outcome.machine(), layout, List.of(), place.limit(), caption);
+    return PairingPicture.titled(outcome.machine(), layout, beside, place.limit(), caption);
+  }
+
+  /** Vises where they stand, as a drawing of another shows them; not those off the slots. */
+  public static List<Neighbour> beside(List<StandingOutcome> others) {
+    List<Neighbour> beside = new ArrayList<>();
+    for (StandingOutcome other : others) {
+      other
+          .there()
+          .ifPresent(
+              there -> beside.add(new Neighbour(there.layout(), other.standing().vise().name())));
+    }
+    return beside;
   }
 
   /**

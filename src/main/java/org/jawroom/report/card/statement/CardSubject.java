@@ -26,6 +26,7 @@ import org.jawroom.placement.set.SetOutcome;
 import org.jawroom.placement.space.Place;
 import org.jawroom.placement.space.Play;
 import org.jawroom.placement.standing.StandingOutcome;
+import org.jawroom.report.picture.PairingDrawing;
 import org.jawroom.shop.Settings;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.machine.Side;
@@ -269,16 +270,7 @@ public record CardSubject(
 
   /** The others as a drawing shows them, without those of {@link #offTheSlots}. */
   public List<Neighbour> beside() {
-    return row.map(CardRow::beside)
-        .orElse(
-            standing.stream()
-                .flatMap(
-                    other ->
-                        other.there().stream()
-                            .map(
-                                there ->
-                                    new Neighbour(there.layout(), other.standing().vise().name())))
-                .toList());
+    return row.map(CardRow::beside).orElse(PairingDrawing.beside(standing));
   }
 
   public Machine machine() {
