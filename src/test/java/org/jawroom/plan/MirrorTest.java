@@ -24,13 +24,14 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Cells too large for exhaustive search: with the tables reversed the solver branches differently
- * and must reach the same values. {@code -Dplan.mirrors=50} tries more.
+ * and must reach the same values. Upside down the seed 17 has a feasible program that the library
+ * reports as infeasible, with all columns whole, too. {@code -Dplan.mirrors=50} tries more.
  */
 class MirrorTest {
 
   private static final int MACHINES = 7;
   private static final int VISES = 9;
-  private static final int SEEDS = Integer.getInteger("plan.mirrors", 12);
+  private static final int SEEDS = Integer.getInteger("plan.mirrors", 20);
 
   @Test
   void plan_tablesUpsideDown_reachesTheSameValues() {
