@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jawroom.report.csv.PairingsCsv;
 import org.jawroom.report.rows.PairingRows;
 import org.jawroom.report.rows.UnreadablePairings;
+import org.jawroom.tables.source.csv.CsvDelimiter;
 import org.jawroom.tables.source.grid.FileTrouble;
 import org.jawroom.tables.source.grid.UnreadableInput;
 
@@ -27,7 +29,7 @@ public final class ReportFile {
    */
   public static void read(Path file, PairingRows.Table table) throws UnreadableInput, IOException {
     try (InputStream in = opened(file)) {
-      PairingRows.readCells(in, table);
+      PairingRows.readCells(in, ReportFile::delimiter, table);
     } catch (UnreadablePairings wrong) {
       throw refusal(file, wrong);
     }
@@ -36,6 +38,21 @@ public final class ReportFile {
   /** The one line that refuses the file. */
   public static UnreadableInput refusal(Path file, UnreadablePairings why) {
     return new UnreadableInput(file + " is no report of jawroom's: " + why.getMessage(), why);
+  }
+
+  /**
+   * The delimiter that the first line of a report declares, as that of a table may; empty if it is
+   * the header row.
+   */
+  public static Optional<Character> delimiter(String firstLine) throws UnreadablePairings {
+    if (!CsvDelimiter.isDeclared(firstLine)) {
+      return Optional.empty();
+    }
+    Optional<Character> declared = CsvDelimiter.declared(firstLine);
+    if (declared.isEmpty()) {
+      throw new UnreadablePairings("row 1 " + CsvDelimiter.NOT_NAMED);
+    }
+    return declared;
   }
 
   private static InputStream opened(Path file) throws UnreadableInput {

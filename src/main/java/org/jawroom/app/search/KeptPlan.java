@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jawroom.app.input.Input;
+import org.jawroom.app.input.ReportFile;
 import org.jawroom.plan.model.Wishes;
 import org.jawroom.report.plan.PlanRows;
 import org.jawroom.shop.Shop;
@@ -83,7 +84,8 @@ public final class KeptPlan {
    */
   public static Optional<Map<Integer, List<Integer>>> read(
       Path file, Shop shop, int most, PrintWriter err) throws UnreadableInput {
-    PlanRows rows = PlanRows.read(FileRead.bytes(file, Input.heap()), most > 1);
+    PlanRows rows =
+        PlanRows.read(FileRead.bytes(file, Input.heap()), ReportFile::delimiter, most > 1);
     if (!rows.faults().isEmpty()) {
       rows.faults().forEach(fault -> err.println(file + ": " + fault));
       err.println("Nothing was written; put the plan to keep right and run again.");

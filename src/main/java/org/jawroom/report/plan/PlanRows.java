@@ -33,13 +33,14 @@ public record PlanRows(List<Row> rows, List<String> faults) {
 
   /**
    * Reads a whole file: UTF-8 with or without byte order mark, RFC 4180; semicolons or tabs serve
-   * as commas do.
+   * as commas do, and so does what the first line declares; rows of blank cells are skipped.
    *
+   * @param declaration knows such first lines
    * @param several whether a machine may have several rows, each with another vise
    */
-  public static PlanRows read(byte[] file, boolean several) {
+  public static PlanRows read(byte[] file, PairingRows.Declaration declaration, boolean several) {
     try {
-      return of(PairingRows.records(file), several);
+      return of(PairingRows.records(file, declaration), several);
     } catch (UnreadablePairings wrong) {
       return new PlanRows(List.of(), List.of(wrong.getMessage()));
     }
@@ -57,9 +58,6 @@ public record PlanRows(List<Row> rows, List<String> faults) {
     Map<String, Map<String, Long>> seen = new HashMap<>();
     for (CSVRecord cells :
         faults.isEmpty() ? records.subList(1, records.size()) : List.<CSVRecord>of()) {
-      if (cells.size() == 1 && cells.get(0).isEmpty()) {
-        continue;
-      }
       String where = "row " + cells.getRecordNumber();
       if (cells.size() != header.size()) {
         faults.add(where + " has " + cells.size() + " cells, but the header has " + header.size());

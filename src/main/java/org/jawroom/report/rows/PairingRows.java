@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -23,8 +24,8 @@ import org.jawroom.report.csv.PairingsCsv;
 
 /**
  * Reads {@code pairings.csv} back row by row: UTF-8 with or without byte order mark, RFC 4180, or
- * with semicolons or tabs as spreadsheets save it. Columns are found by name; those not compared
- * may be missing, and there may be others.
+ * with semicolons or tabs as spreadsheets save it; rows of blank cells are skipped. Columns are
+ * found by name; those not compared may be missing, and there may be others.
  */
 public final class PairingRows {
   private static final char BYTE_ORDER_MARK = '\ufeff';
@@ -32,7 +33,7 @@ public final class PairingRows {
   /** The delimiters accepted. */
   private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
 
-  /** More characters than any header row has. */
+  /** More characters than any header row has, and the lines before it. */
   private static final int HEADER = 1 << 14;
 
   /** More characters than any row has; an unmatched quote reaches this bound. */
@@ -55,6 +56,17 @@ public final class PairingRows {
     CellsTaker begin(PairingCells.Columns columns) throws UnreadablePairings;
   }
 
+  /** Knows the first lines that are no header row but declare the delimiter. */
+  public interface Declaration {
+
+    /**
+     * The delimiter that the line declares, empty if it declares none.
+     *
+     * @throws UnreadablePairings if it is a declaration, but names no delimiter
+     */
+    Optional<Character> delimiter(String firstLine) throws UnreadablePairings;
+  }
+
   private interface RecordTaker {
     void take(CSVRecord cells) throws IOException, UnreadablePairings;
   }
@@ -75,24 +87,27 @@ public final class PairingRows {
    * @throws IOException if {@code in} or {@code taker} throws it
    */
   public static void read(InputStream in, Taker taker) throws UnreadablePairings, IOException {
-    readCells(in, columns -> cells -> taker.take(cells.row(), cells.number()));
+    readCells(
+        in, line -> Optional.empty(), columns -> cells -> taker.take(cells.row(), cells.number()));
   }
 
   /**
-   * The same with all cells of a row.
+   * The same with all cells of a row, of a file that may declare its delimiter.
    *
    * @throws IOException if {@code in} or {@code table} throws it
    */
-  public static void readCells(InputStream in, Table table) throws UnreadablePairings, IOException {
+  public static void readCells(InputStream in, Declaration declaration, Table table)
+      throws UnreadablePairings, IOException {
     PairingCells.Columns[] columns = {null};
     CellsTaker[] taker = {null};
     records(
         in,
+        declaration,
         cells -> {
           if (columns[0] == null) {
             columns[0] = PairingCells.columns(cells);
             taker[0] = table.begin(columns[0]);
-          } else if (cells.size() > 1 || !cells.get(0).isEmpty()) {
+          } else {
             taker[0].take(new PairingCells(columns[0], cells));
           }
         });
@@ -101,30 +116,41 @@ public final class PairingRows {
     }
   }
 
-  /** All records of a file held in memory. */
-  public static List<CSVRecord> records(byte[] file) throws UnreadablePairings {
+  /** All records of a file held in memory, without rows of blank cells. */
+  public static List<CSVRecord> records(byte[] file, Declaration declaration)
+      throws UnreadablePairings {
     List<CSVRecord> records = new ArrayList<>();
     try {
-      records(new ByteArrayInputStream(file), records::add);
+      records(new ByteArrayInputStream(file), declaration, records::add);
     } catch (IOException failure) {
       throw new UncheckedIOException("reading from memory failed", failure);
     }
     return records;
   }
 
-  private static void records(InputStream in, RecordTaker taker)
+  private static void records(InputStream in, Declaration declaration, RecordTaker taker)
       throws UnreadablePairings, IOException {
     // A decoder from newDecoder() reports malformed bytes; most other ways to decode replace them.
     BufferedReader text =
         new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
     RowReader rows = new RowReader(text);
     try {
-      CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator(text)).get();
+      String start = start(text);
+      String firstLine = start.lines().findFirst().orElse("");
+      Optional<Character> declared = declaration.delimiter(firstLine);
+      if (declared.isPresent()) {
+        // Its end remains as a blank row, so that rows are counted from it.
+        text.skip(firstLine.length());
+      }
+      char separator = declared.orElseGet(() -> separator(start));
+      CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator).get();
       try (CSVParser parser = CSVParser.parse(rows, format)) {
         for (Iterator<CSVRecord> all = parser.iterator(); all.hasNext(); ) {
           CSVRecord cells = all.next();
           rows.begin();
-          taker.take(cells);
+          if (!isBlank(cells)) {
+            taker.take(cells);
+          }
         }
       }
     } catch (UncheckedIOException wrapped) {
@@ -134,8 +160,17 @@ public final class PairingRows {
     }
   }
 
-  /** Skips a byte order mark and detects the delimiter from the first line. */
-  private static char separator(BufferedReader text) throws IOException {
+  private static boolean isBlank(CSVRecord cells) {
+    for (int i = 0; i < cells.size(); i++) {
+      if (!cells.get(i).isBlank()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Skips a byte order mark and looks ahead, as far as a header row may reach. */
+  private static String start(BufferedReader text) throws IOException {
     text.mark(1);
     if (text.read() != BYTE_ORDER_MARK) {
       text.reset();
@@ -144,7 +179,12 @@ public final class PairingRows {
     char[] start = new char[HEADER];
     int read = Math.max(0, text.read(start, 0, HEADER));
     text.reset();
-    String line = new String(start, 0, read).split("[\r\n]", 2)[0];
+    return new String(start, 0, read);
+  }
+
+  /** The delimiter of which the first line that is not blank has most. */
+  private static char separator(String start) {
+    String line = start.lines().filter(one -> !one.isBlank()).findFirst().orElse("");
     char most = SEPARATORS.get(0);
     for (char one : SEPARATORS) {
       most = count(line, one) > count(line, most) ? one : most;

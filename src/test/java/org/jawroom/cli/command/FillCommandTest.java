@@ -25,6 +25,8 @@ import org.jawroom.launch.Main;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FillCommandTest {
   private static final String MACHINES =
@@ -345,8 +347,9 @@ class FillCommandTest {
     return cells;
   }
 
-  @Test
-  void fill_whatTapeWrites_canBeReadBackHoweverItIsSaved() throws Exception {
+  @ParameterizedTest
+  @ValueSource(strings = {"", "sep=;\r\n", "\"sep=;\"\n", "sep=;;;;;\r"})
+  void fill_whatTapeWrites_canBeReadBackHoweverItIsSaved(String firstLine) throws Exception {
     assertEquals(0, run("tape", tables.toString(), "-o", folder.resolve("tape.pdf").toString()));
     String tape = Files.readString(folder.resolve("tape.csv"));
     assertTrue(tape.contains("machines,knee,left_gap,,165.100"), tape);
@@ -356,7 +359,8 @@ class FillCommandTest {
         .forEach(rows::add);
     String saved = String.join("\r\n", rows).replace(";", "|").replace(",", ";");
     Path filled = folder.resolve("saved.csv");
-    Files.write(filled, ("\ufeff" + saved).getBytes(StandardCharsets.UTF_8));
+    Files.write(
+        filled, ("\ufeff" + firstLine + saved + "\r\n;;;;;\r\n").getBytes(StandardCharsets.UTF_8));
     assertEquals(
         0,
         run("fill", tables.toString(), filled.toString(), "-o", to().toString()),

@@ -136,6 +136,19 @@ class PlanCommandTest extends GoldenPlanRun {
     assertFalse(out.toString().contains("changed"), out.toString());
   }
 
+  @Test
+  void keep_itsOwnPlanAsSpreadsheetsSaveIt_changesNothing() throws Exception {
+    assertEquals(0, plan());
+    String before = written();
+    Path kept = folder.resolve("kept.csv");
+    Files.writeString(kept, "sep=,\r\n" + before + ",,,,,,,,\r\n,\r\n");
+
+    assertEquals(0, plan("--keep", kept.toString()), err::toString);
+
+    assertEquals(before, written());
+    assertEquals(2, out.toString().lines().filter(line -> line.contains("as it is")).count());
+  }
+
   /** Two kinds stand on one machine: that of which more stand is the one there is. */
   @Test
   void standing_isWhatIsThereNow() throws Exception {

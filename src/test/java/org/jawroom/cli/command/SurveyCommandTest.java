@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SurveyCommandTest {
   private static final String HEADER =
@@ -279,6 +280,12 @@ class SurveyCommandTest {
         "--by machin                  | has no column \"machin\"; did you mean \"machine\"?",
         "--by ,verdict                | has no column \"\"",
         "--where limited=door         | has no column \"limited\"; did you mean \"limited_by\"?",
+        "--where machine==mill        | --where \"machine==mill\" has the sign ==; write machine=mill",
+        "--where machine!==mill       | --where \"machine!==mill\" has the sign !==; write machine!=mill",
+        "--where machine==            | --where \"machine==\" has the sign ==; write machine=",
+        "--where margin_mm=<5         | --where \"margin_mm=<5\" has the sign =<; write margin_mm<=5",
+        "--where margin_mm=>5         | --where \"margin_mm=>5\" has the sign =>; write margin_mm>=5",
+        "--where machine<>mill        | has the sign <>, which is none of = != < <= > >=",
         "--where verdict              | --where \"verdict\" is no condition; write a column,",
         "--where =fits                | --where \"=fits\" is no condition; write a column,",
         "--where verdict<fits         | asks for an order, which only lengths have",
@@ -321,6 +328,9 @@ class SurveyCommandTest {
         "H mill,small,fits,,,door,x,,,,,,   | row 2, column margin_mm: is blank, but limited_by is",
         "H mill,small,fits,3,,door,,,,,,,   | row 2, column limiting_part: is blank",
         "H mill,small,fits,3                | row 2 has 4 cells, but the header has 13",
+        "H ,,,3,,,,,,,,,                    | row 2, column verdict: is none of fits,",
+        "sep=                               | row 1 names no character that can stand between cells;",
+        "sep=x                              | row 1 names no character that can stand between cells;",
       })
   void survey_ofAFileThatIsNoReport_isOneLine(String content, String message) throws IOException {
     Path report = report("old", content.replace("H ", HEADER));
@@ -367,12 +377,13 @@ class SurveyCommandTest {
   }
 
   /** As spreadsheets save it, and with columns of one's own. */
-  @Test
-  void survey_ofASavedReport_countsTheSame() throws IOException {
+  @ParameterizedTest
+  @ValueSource(strings = {"", "sep=;\r\n", "sep=;\n", "\"sep=;\"\r", "SEP=;;;;;;;;;;;;;;;;\r\n"})
+  void survey_ofASavedReport_countsTheSame(String firstLine) throws IOException {
     Path report = report("old", OLD);
     assertEquals(0, survey(report, "--by", "verdict"));
     String plain = out.toString();
-    StringBuilder saved = new StringBuilder("\ufeff");
+    StringBuilder saved = new StringBuilder("\ufeff" + firstLine);
     OLD.lines()
         .forEach(
             line ->
@@ -380,6 +391,7 @@ class SurveyCommandTest {
                     .append(line.replace(',', ';').replaceAll("(?<=[0-9])[.](?=[0-9])", ","))
                     .append(line.startsWith("machine") ? ";hall;;" : ";north;;")
                     .append("\r\n"));
+    saved.append(";;;;;;;;;;;;;;;\r\n; ;;\r\n\r\n;;;;;;;;;;;;;;;;;;;\r\n");
     Files.writeString(report, saved);
     out.getBuffer().setLength(0);
     assertEquals(0, survey(report, "--by", "verdict"), err::toString);
@@ -387,6 +399,27 @@ class SurveyCommandTest {
     out.getBuffer().setLength(0);
     assertEquals(0, survey(report, "--by", "hall", "--where", "hall=north"), err::toString);
     assertTrue(out.toString().contains("\n  north         7  100.0 "), out.toString());
+  }
+
+  /** The line that declares the delimiter is a row of the file, and so is a blank one. */
+  @Test
+  void survey_ofADeclaredDelimiter_countsRowsOfTheFile() throws IOException {
+    String rows = HEADER + ",,,,,,,,,,,,\nmill,small,fits,3.0x,,,,,,,,,\n";
+    Path report = report("old", "sep=|\n" + rows.replace(',', '|'));
+    assertEquals(3, survey(report));
+    assertEquals(
+        report
+            + " is no report of jawroom's: row 4, column margin_mm: \"3.0x\" is no number of"
+            + " millimetres",
+        err.toString().strip());
+  }
+
+  /** The space makes it part of the value. */
+  @Test
+  void survey_whereAValueBeginsWithASign_takesItAfterASpace() throws IOException {
+    Path report = report("old", OLD.replace("sill", "<sill>"));
+    assertEquals(0, survey(report, "--where", "limited_by= <sill>"));
+    assertTrue(out.toString().contains("Chosen: 2 pairings with limited_by=<sill>"), out::toString);
   }
 
   private Path report(String name, String content) throws IOException {

@@ -7,14 +7,19 @@ import java.util.regex.Pattern;
 import org.jawroom.tables.schema.TableSpec;
 import org.jawroom.tables.source.grid.Grid;
 
-/** Detects the delimiter of a CSV file. */
-final class CsvDelimiter {
+/** The delimiter of a CSV file, declared by its first line or detected. */
+public final class CsvDelimiter {
+
+  /** What is wrong with a first line that declares none; continues the row number. */
+  public static final String NOT_NAMED =
+      "names no character that can stand between cells; write sep=; or sep=, or delete it";
+
   private CsvDelimiter() {}
 
   private static final String DECLARED = "sep=";
 
   /** Whether the first line of a file is not a header row but declares the delimiter. */
-  static boolean isDeclared(String firstLine) {
+  public static boolean isDeclared(String firstLine) {
     return unquoted(firstLine).strip().toLowerCase(Locale.ROOT).startsWith(DECLARED);
   }
 
@@ -22,7 +27,7 @@ final class CsvDelimiter {
    * The delimiter that the first line declares, as {@code sep=;} does; delimiters that a
    * spreadsheet appends to it on saving are ignored. Empty if it declares none.
    */
-  static Optional<Character> declared(String firstLine) {
+  public static Optional<Character> declared(String firstLine) {
     String named = unquoted(firstLine).stripLeading().substring(DECLARED.length());
     char first = named.isEmpty() ? ' ' : named.charAt(0);
     boolean one = named.chars().skip(1).allMatch(letter -> letter == ' ' || isCandidate(letter));

@@ -69,8 +69,7 @@ public final class CsvTable {
     }
     Optional<Character> declared = CsvDelimiter.declared(first);
     if (declared.isEmpty()) {
-      fault(
-          1, "names no character that can stand between cells; write sep=; or sep=, or delete it");
+      fault(1, CsvDelimiter.NOT_NAMED);
       return Optional.empty();
     }
     return grid(declared.get(), text.afterFirstLine(), 1, room);

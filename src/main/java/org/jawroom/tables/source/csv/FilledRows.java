@@ -1,6 +1,7 @@
 package org.jawroom.tables.source.csv;
 
 import java.io.IOException;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,8 @@ import org.jawroom.tables.source.grid.Fault;
  */
 public record FilledRows(List<FilledRow> rows, int blank, List<Fault> faults) {
   private static final List<String> COLUMNS = List.of("table", "name", "reading", "value");
+  private static final String NO_COLUMNS =
+      "has no columns table, name, reading and value; fill in tape.csv as written";
   private static final List<Character> DELIMITERS = List.of(',', ';', '\t', '|');
 
   /**
@@ -35,14 +38,18 @@ public record FilledRows(List<FilledRow> rows, int blank, List<Fault> faults) {
     if (text.trouble().line() > 0) {
       return refused(origin, text.trouble().line(), text.trouble().message());
     }
+    boolean declared = CsvDelimiter.isDeclared(text.firstLine());
     Optional<Character> delimiter =
-        DELIMITERS.stream().filter(one -> hasColumns(text.header(), one)).findFirst();
+        declared
+            ? CsvDelimiter.declared(text.firstLine())
+            : DELIMITERS.stream().filter(one -> hasColumns(text.header(), one)).findFirst();
     if (delimiter.isEmpty()) {
-      return refused(
-          origin, 1, "has no columns table, name, reading and value; fill in tape.csv as written");
+      return refused(origin, 1, declared ? CsvDelimiter.NOT_NAMED : NO_COLUMNS);
     }
     try {
-      return rows(text, delimiter.get(), origin);
+      return declared
+          ? rows(text.afterFirstLine(), 1, delimiter.get(), origin)
+          : rows(text.reader(), 0, delimiter.get(), origin);
     } catch (IOException | UncheckedIOException | IllegalStateException unpaired) {
       return refused(origin, 1, "has quotes that do not pair up; save it as CSV once more");
     }
@@ -68,19 +75,26 @@ public record FilledRows(List<FilledRow> rows, int blank, List<Fault> faults) {
     return CellText.trimmed(cell.replace("\"", "")).toLowerCase(Locale.ROOT);
   }
 
-  private static FilledRows rows(CsvText text, char delimiter, String origin) throws IOException {
+  /**
+   * @param before lines that {@code reader} leaves out
+   */
+  private static FilledRows rows(Reader reader, int before, char delimiter, String origin)
+      throws IOException {
     List<FilledRow> rows = new ArrayList<>();
     List<Fault> faults = new ArrayList<>();
     int blank = 0;
     CSVFormat format =
         CSVFormat.DEFAULT.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
-    try (CSVParser parser = CSVParser.parse(text.reader(), format)) {
+    try (CSVParser parser = CSVParser.parse(reader, format)) {
       List<String> header = List.of();
-      int line = 1;
+      int line = before + 1;
       for (CSVRecord record : parser) {
         if (record.stream().anyMatch(cell -> !cell.isBlank())) {
           if (header.isEmpty()) {
             header = record.stream().map(FilledRows::heading).toList();
+            if (!header.containsAll(COLUMNS)) {
+              return refused(origin, line, NO_COLUMNS);
+            }
           } else if (record.size() > header.size()) {
             String more = "has more cells than the header; a cell that holds a %s stands in quotes";
             faults.add(fault(origin, line, more.formatted(delimiter)));
@@ -96,7 +110,7 @@ public record FilledRows(List<FilledRow> rows, int blank, List<Fault> faults) {
                     cell(record, header, "value")));
           }
         }
-        line = (int) parser.getCurrentLineNumber() + 1;
+        line = before + (int) parser.getCurrentLineNumber() + 1;
       }
     }
     return new FilledRows(List.copyOf(rows), blank, List.copyOf(faults));

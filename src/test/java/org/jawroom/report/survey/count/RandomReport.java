@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -119,6 +120,7 @@ final class RandomReport {
     SurveyRows[] read = {null};
     PairingRows.readCells(
         new ByteArrayInputStream(csv().getBytes(StandardCharsets.UTF_8)),
+        line -> Optional.empty(),
         columns -> {
           read[0] = new SurveyRows(columns, asked);
           return read[0];
