@@ -1,6 +1,7 @@
 package org.jawroom.report.assess;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
 import org.apache.poi.ss.usermodel.CellStyle;
@@ -12,6 +13,7 @@ import org.jawroom.advice.assess.Assessment;
 import org.jawroom.report.format.TextLines;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.Paper;
+import org.jawroom.report.xlsx.Remark;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
 
@@ -56,8 +58,12 @@ final class CandidatesSheet {
     Cells.text(title, 0, "Candidates beside what the shop owns" + cut(), styles.title());
     for (String line : BetterBuyWords.lines(words)) {
       Row row = sheet.createRow(nextRow++);
-      row.setHeightInPoints(15);
-      Cells.text(row, 0, line, nextRow == 2 ? styles.label() : styles.note());
+      if (nextRow == 2) {
+        row.setHeightInPoints(15);
+        Cells.text(row, 0, line, styles.label());
+      } else {
+        Remark.write(row, 0, widths(), line, styles, 15);
+      }
     }
     nextRow++;
     Row names = sheet.createRow(nextRow++);
@@ -92,14 +98,21 @@ final class CandidatesSheet {
   }
 
   private void setUp(int names) {
-    int candidates = assessment.candidates().size();
     sheet.createFreezePane(1, names + 1);
-    sheet.setColumnWidth(0, LABEL_WIDTH * 256);
-    for (int column = 1; column <= candidates + owned.size(); column++) {
-      sheet.setColumnWidth(column, (column <= candidates ? CANDIDATE_WIDTH : OWNED_WIDTH) * 256);
+    List<Integer> widths = widths();
+    for (int column = 0; column < widths.size(); column++) {
+      sheet.setColumnWidth(column, widths.get(column) * 256);
     }
-    int width = LABEL_WIDTH + candidates * CANDIDATE_WIDTH + owned.size() * OWNED_WIDTH;
+    int width = widths.stream().mapToInt(Integer::intValue).sum();
     Paper.set(sheet, styles.unit(), names, names, 1, width);
+  }
+
+  private List<Integer> widths() {
+    List<Integer> widths = new ArrayList<>();
+    widths.add(LABEL_WIDTH);
+    widths.addAll(Collections.nCopies(assessment.candidates().size(), CANDIDATE_WIDTH));
+    widths.addAll(Collections.nCopies(owned.size(), OWNED_WIDTH));
+    return widths;
   }
 
   private void section(AssessFacts.Section section) {

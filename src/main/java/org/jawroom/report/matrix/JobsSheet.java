@@ -16,6 +16,7 @@ import org.jawroom.report.wording.JobWords;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.PageBreaks;
 import org.jawroom.report.xlsx.Paper;
+import org.jawroom.report.xlsx.Remark;
 import org.jawroom.report.xlsx.SheetColumns;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
@@ -120,21 +121,15 @@ public final class JobsSheet {
             + cut(machines, shop.machines().size(), "MACHINES"),
         styles.title());
     for (int remark = 0; remark < REMARKS.size(); remark++) {
-      Row row = sheet.createRow(1 + remark);
-      row.setHeightInPoints(15);
       boolean ranked = remark == RANKING && !totals.isDetailed();
-      Cells.text(row, 0, ranked ? COUNTED : REMARKS.get(remark), styles.note());
+      remark(1 + remark, ranked ? COUNTED : REMARKS.get(remark));
     }
-    Row unit = sheet.createRow(1 + REMARKS.size());
-    unit.setHeightInPoints(15);
-    Cells.text(
-        unit,
-        0,
+    remark(
+        1 + REMARKS.size(),
         "Lengths in "
             + styles.unit().plural()
             + ": along the jaws × between them × high; margins rounded"
-            + " toward less.",
-        styles.note());
+            + " toward less.");
     Row names = sheet.createRow(NAMES);
     Cells.text(names, 0, "Job ▼   Machine ►", styles.matrixHeading(false, false));
     int lines = 1;
@@ -145,6 +140,11 @@ public final class JobsSheet {
       lines = Math.max(lines, TextLines.count(name, MACHINE_WIDTH - 2));
     }
     names.setHeightInPoints(Styles.height(Math.min(lines, 6), 10));
+  }
+
+  private void remark(int index, String text) {
+    List<Integer> widths = Remark.widths(HEAD_WIDTH, MACHINE_WIDTH, machines);
+    Remark.write(sheet.createRow(index), 0, widths, text, styles, 15);
   }
 
   private static String cut(int shown, int all, String what) {

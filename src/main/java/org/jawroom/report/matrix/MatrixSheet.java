@@ -22,6 +22,7 @@ import org.jawroom.report.wording.Words;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.PageBreaks;
 import org.jawroom.report.xlsx.Paper;
+import org.jawroom.report.xlsx.Remark;
 import org.jawroom.report.xlsx.SheetColumns;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
@@ -185,7 +186,6 @@ public final class MatrixSheet {
             + ExtraClearance.SHORT_SIGN,
         styles.note());
     Row counted = sheet.createRow(EXTRA_ROW + 1);
-    counted.setHeightInPoints(18);
     Cells.text(counted, 0, "Pairings with at least that margin", styles.label());
     Cell count = counted.createCell(EXTRA_COLUMN);
     count.setCellStyle(styles.count());
@@ -193,17 +193,19 @@ public final class MatrixSheet {
       count.setCellFormula(ExtraClearance.countFormula(lastRow(), vises));
       count.setCellValue((double) staying());
     }
-    Cells.text(
+    Remark.write(
         counted,
         EXTRA_COLUMN + 1,
-        "  Margins in "
+        Remark.widths(HEAD_WIDTH, VISE_WIDTH, Math.max(vises, MatrixKey.COLUMNS)),
+        "Margins in "
             + styles.unit().plural()
             + ", rounded toward less, at the recommended place: what is left after the required"
             + " clearance and the tolerances. Click for its "
             + (drawn.order().isEmpty()
                 ? "row in Pairings."
                 : "drawing, or else its row in Pairings."),
-        styles.note());
+        styles,
+        18);
   }
 
   private long staying() {

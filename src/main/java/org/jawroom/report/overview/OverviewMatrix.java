@@ -20,6 +20,7 @@ import org.jawroom.report.wording.Finding;
 import org.jawroom.report.wording.Shown;
 import org.jawroom.report.xlsx.Cells;
 import org.jawroom.report.xlsx.Paper;
+import org.jawroom.report.xlsx.Remark;
 import org.jawroom.report.xlsx.SheetColumns;
 import org.jawroom.report.xlsx.SheetLimits;
 import org.jawroom.report.xlsx.Styles;
@@ -85,16 +86,18 @@ final class OverviewMatrix {
             + ExtraClearance.SHORT_SIGN,
         styles.note());
     Row note = sheet.createRow(MatrixSheet.EXTRA_ROW + 1);
-    Cells.text(
+    Remark.write(
         note,
         0,
+        Remark.widths(HEAD_WIDTH, VISE_WIDTH, Math.max(vises, MatrixKey.COLUMNS)),
         "Margins in "
             + styles.unit().plural()
             + ", rounded toward less: what is left after the required clearance and the tolerances."
             + " What limits each, and every caveat: "
             + PairingsCsv.FILE
             + ", or jawroom explain.",
-        styles.note());
+        styles,
+        15);
     MatrixKey.write(sheet, KEY, styles, VISE_WIDTH);
     Row names = sheet.createRow(NAMES);
     Cells.text(names, 0, "Machine ▼   Vise ►", styles.matrixHeading(false, false));

@@ -102,11 +102,16 @@ public final class ListSheet {
     Row top = sheet.createRow(0);
     top.setHeightInPoints(24);
     Cells.text(top, 0, title, styles.title());
-    Row second = sheet.createRow(1);
-    second.setHeightInPoints(15);
-    // To the right of the repeated columns, which would cut it off.
-    Cells.text(second, headColumns, remark, styles.note());
+    remark(1, remark);
     headings(HEADINGS, headings.stream().map(Heading::words).toList());
+  }
+
+  private void remark(int index, String remark) {
+    List<Integer> widths = headings.stream().map(Heading::width).toList();
+    // Where one scrolls sideways, to the right of the repeated columns, which would cut it off.
+    boolean isNarrow = widths.stream().mapToInt(Integer::intValue).sum() <= Remark.WIDTH;
+    int first = isNarrow ? 0 : headColumns;
+    Remark.write(sheet.createRow(index), first, widths, remark, styles, 15);
   }
 
   /** Ends the first table, whose header row alone has filters, and starts the second. */
@@ -118,9 +123,7 @@ public final class ListSheet {
     Row top = sheet.createRow(nextRow + 1);
     top.setHeightInPoints(20);
     Cells.text(top, 0, title, styles.section());
-    Row second = sheet.createRow(nextRow + 2);
-    second.setHeightInPoints(15);
-    Cells.text(second, 0, remark, styles.note());
+    remark(nextRow + 2, remark);
     headings(nextRow + 3, words);
     nextRow += 4;
   }

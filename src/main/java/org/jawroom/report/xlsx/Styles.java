@@ -57,7 +57,18 @@ public final class Styles {
     return made.computeIfAbsent("section", key -> text(12, true, INK, false));
   }
 
-  /** A remark above a table; overflows over the cells to its right. */
+  /** A remark above a table, wrapped. */
+  XSSFCellStyle remark() {
+    return made.computeIfAbsent(
+        "remark",
+        key -> {
+          XSSFCellStyle style = text(9, false, FAINT, true);
+          style.setVerticalAlignment(VerticalAlignment.CENTER);
+          return style;
+        });
+  }
+
+  /** A few faint words; overflow over the cells to their right. */
   public XSSFCellStyle note() {
     return made.computeIfAbsent("note", key -> text(9, false, FAINT, false));
   }

@@ -228,7 +228,7 @@ class ToMeasureSheetTest {
       assertTrue(
           sheet.getRow(1).getCell(1).getStringCellValue().startsWith("ONLY THE FIRST 6 OF "));
       assertTrue(
-          sheet.getRow(11).getCell(0).getStringCellValue().startsWith("ONLY THE FIRST 0 OF "));
+          sheet.getRow(11).getCell(1).getStringCellValue().startsWith("ONLY THE FIRST 0 OF "));
     }
   }
 
