@@ -68,6 +68,7 @@ public final class PlanText {
     } else if (plan.set(row).isPresent()) {
       line.append(words.vise(row)).append(", ").append(words.margin(row));
       append(line, words.verdict(plan.set(row).get()));
+      append(line, words.missed(row));
       append(line, words.bought(row).isEmpty() ? "" : "buy " + words.bought(row));
     } else {
       CellPairing pairing = plan.pairing(row);
@@ -75,6 +76,7 @@ public final class PlanText {
       append(line, words.verdict(pairing));
       append(line, words.besides(row));
       append(line, words.keepTo(pairing));
+      append(line, words.missed(row));
       append(line, words.bought(row).isEmpty() ? "" : "buy " + words.bought(row));
     }
     append(line, words.change(row));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jawroom.cell.CellPairing;
 import org.jawroom.cell.CellPlan;
 import org.jawroom.cell.CellSet;
@@ -136,6 +137,20 @@ record PlanWords(PeopleUnit unit, CellPlan plan, String times) {
             .skip(pairing.outcome().caveats().contains(Caveat.IN_DOUBT) ? 1 : 0)
             .forEach(words::add);
     return String.join(", ", words);
+  }
+
+  /** What the spindle misses of the work area, at most; empty if each place is that of a job. */
+  String missed(CellPlan.Row row) {
+    Optional<CellSet> set = plan.set(row);
+    if (set.isPresent()) {
+      return missed(set.get().row().stands().stream().map(SetOutcome.Stand::place));
+    }
+    CellPairing pairing = plan.pairing(row);
+    return pairing.isForItsJobsOnly() ? "" : missed(pairing.place().stream());
+  }
+
+  private String missed(Stream<Recommendation> places) {
+    return new Words(unit).missed(places.mapToLong(Recommendation::reachShortfall).max().orElse(0));
   }
 
   /** The verdict of a row of several kinds, and what is to be said of its places. */

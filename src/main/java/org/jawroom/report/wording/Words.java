@@ -187,11 +187,19 @@ public record Words(PeopleUnit unit) {
     if (place.thread().isPresent() && place.thread().getAsLong() < slotBolt(machine)) {
       marks.add(ThreadWords.of(place.thread()) + " bolts, smaller than the slot's");
     }
-    if (place.reachShortfall() > 0) {
-      marks.add(
-          "spindle misses " + unit.brief(place.reachShortfall(), Rounding.UP) + " of the work");
-    }
+    addUnlessEmpty(marks, missed(place.reachShortfall()));
     return marks;
+  }
+
+  /**
+   * {@code spindle misses 12.5 of the work}; empty if it reaches all.
+   *
+   * @param shortfall in half-nanometres
+   */
+  public String missed(long shortfall) {
+    return shortfall > 0
+        ? "spindle misses " + unit.brief(shortfall, Rounding.UP) + " of the work"
+        : "";
   }
 
   /** The diameter of the bolt that goes with the machine's slots. */

@@ -488,6 +488,23 @@ class PlanCommandTest extends GoldenPlanRun {
     assertTrue(row().contains(said), row());
   }
 
+  /** Jaws 6 wide in the middle of 4 of travel stick out of it by 1 on either side. */
+  @Test
+  void spindle_thatMissesSomeOfTheWork_isSaidTo() throws Exception {
+    Files.delete(tables.resolve("jobs.csv"));
+    assertEquals(0, plan());
+    assertFalse(unwrapped().contains("spindle"), out.toString());
+    Path machines = tables.resolve("machines.csv");
+    Files.writeString(machines, Files.readString(machines).replace(",24,12,", ",4,12,"));
+
+    assertEquals(0, plan());
+
+    assertTrue(
+        unwrapped().contains("tight: plain, 0.12 in to spare; spindle misses 1 of the work"),
+        out.toString());
+    assertTrue(row().contains("spindle misses 1 of the work"), row());
+  }
+
   /** The first machine's row of the sheet. */
   private String row() throws Exception {
     StringBuilder cells = new StringBuilder();
