@@ -1,5 +1,6 @@
 package org.jawroom.report.rows;
 
+import java.io.BufferedInputStream;
 import java.io.BufferedReader;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -10,6 +11,7 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Iterator;
@@ -23,9 +25,9 @@ import org.jawroom.advice.Advice;
 import org.jawroom.report.csv.PairingsCsv;
 
 /**
- * Reads {@code pairings.csv} back row by row: UTF-8 with or without byte order mark, RFC 4180, or
- * with semicolons or tabs as spreadsheets save it; rows of blank cells are skipped. Columns are
- * found by name; those not compared may be missing, and there may be others.
+ * Reads {@code pairings.csv} back row by row: UTF-8 with or without byte order mark or UTF-16 with
+ * it, RFC 4180, or with semicolons or tabs as spreadsheets save it; rows of blank cells are
+ * skipped. Columns are found by name; those not compared may be missing, and there may be others.
  */
 public final class PairingRows {
   private static final char BYTE_ORDER_MARK = '\ufeff';
@@ -131,8 +133,9 @@ public final class PairingRows {
   private static void records(InputStream in, Declaration declaration, RecordTaker taker)
       throws UnreadablePairings, IOException {
     // A decoder from newDecoder() reports malformed bytes; most other ways to decode replace them.
+    BufferedInputStream bytes = new BufferedInputStream(in);
     BufferedReader text =
-        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
+        new BufferedReader(new InputStreamReader(bytes, charset(bytes).newDecoder()));
     RowReader rows = new RowReader(text);
     try {
       String start = start(text);
@@ -158,6 +161,18 @@ public final class PairingRows {
     } catch (CharacterCodingException | CSVException | RowReader.TooLong broken) {
       throw refusal(broken);
     }
+  }
+
+  /** That of the byte order mark at the start, which stays there. */
+  private static Charset charset(BufferedInputStream bytes) throws IOException {
+    bytes.mark(2);
+    int first = bytes.read();
+    int second = bytes.read();
+    bytes.reset();
+    if (first == 0xFF && second == 0xFE) {
+      return StandardCharsets.UTF_16LE;
+    }
+    return first == 0xFE && second == 0xFF ? StandardCharsets.UTF_16BE : StandardCharsets.UTF_8;
   }
 
   private static boolean isBlank(CSVRecord cells) {

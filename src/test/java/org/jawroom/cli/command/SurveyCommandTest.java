@@ -376,6 +376,22 @@ class SurveyCommandTest {
     }
   }
 
+  /** As spreadsheets save "Unicode text". */
+  @ParameterizedTest
+  @ValueSource(strings = {"UTF-16LE", "UTF-16BE"})
+  void survey_ofAReportInUtf16WithItsMark_countsTheSame(String charset) throws IOException {
+    Path report = report("old", OLD);
+    assertEquals(0, survey(report, "--by", "verdict"));
+    String plain = out.toString();
+    String saved = "\ufeff" + OLD.replace(',', '\t').replace("\n", "\r\n");
+    Files.write(report, saved.getBytes(charset));
+    out.getBuffer().setLength(0);
+    assertEquals(0, survey(report, "--by", "verdict"), err::toString);
+    assertEquals(plain, out.toString());
+    Files.write(report, saved.substring(1).getBytes(charset));
+    assertEquals(3, survey(report, "--by", "verdict"), err::toString);
+  }
+
   /** As spreadsheets save it, and with columns of one's own. */
   @ParameterizedTest
   @ValueSource(strings = {"", "sep=;\r\n", "sep=;\n", "\"sep=;\"\r", "SEP=;;;;;;;;;;;;;;;;\r\n"})
