@@ -3,7 +3,9 @@ package org.jawroom.plausibility;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jawroom.geometry.Orientation;
 import org.jawroom.plausibility.warning.Seriousness;
@@ -25,12 +27,19 @@ final class HandleWarnings {
   private final List<String> names = new ArrayList<>();
   private final List<Set<Orientation>> turns = new ArrayList<>();
 
+  /** The turns of any of them. */
+  private final Set<Orientation> allTurns = EnumSet.noneOf(Orientation.class);
+
+  /** What is said of those that may be turned so; machines with the same ledges share it. */
+  private final Map<Set<Orientation>, String> named = new HashMap<>();
+
   /** For these vises, on any machine. */
   HandleWarnings(List<Vise> vises) {
     for (Vise vise : vises) {
       if (hangs(vise)) {
         names.add(vise.name());
         turns.add(vise.turns());
+        allTurns.addAll(vise.turns());
       }
     }
   }
@@ -39,7 +48,7 @@ final class HandleWarnings {
     List<Warning> warnings = new ArrayList<>();
     Set<Orientation> bare = EnumSet.noneOf(Orientation.class);
     for (Orientation turn : machine.turns()) {
-      if (machine.ledges().get(side(turn)) == 0 && turns.stream().anyMatch(t -> t.contains(turn))) {
+      if (machine.ledges().get(side(turn)) == 0 && allTurns.contains(turn)) {
         bare.add(turn);
       }
     }
@@ -53,14 +62,14 @@ final class HandleWarnings {
               String.join(", ", ledges)
                   + (ledges.size() == 1 ? " is 0" : " are 0")
                   + ", though "
-                  + hanging(bare)
+                  + named.computeIfAbsent(bare, this::hanging)
                   + " below the table top there. Measure what sticks out of the table's side:"
                   + " rails, scales, feed boxes; if nothing does, leave it"));
     }
     return warnings;
   }
 
-  /** Names the vises that may be turned so; empty if there are none. */
+  /** Names the vises that may be turned so; there is one. */
   private String hanging(Set<Orientation> any) {
     List<String> first = new ArrayList<>();
     int more = 0;
@@ -73,12 +82,10 @@ final class HandleWarnings {
         }
       }
     }
-    return first.isEmpty()
-        ? ""
-        : "the handle or a part of "
-            + String.join(", ", first)
-            + (more == 0 ? "" : " and " + more + " more")
-            + " hangs";
+    return "the handle or a part of "
+        + String.join(", ", first)
+        + (more == 0 ? "" : " and " + more + " more")
+        + " hangs";
   }
 
   /**
