@@ -88,7 +88,11 @@ public record Description(PreparedMachine machine, PreparedVise vise, MachineGua
     return least;
   }
 
-  private OptionalLong noseNotBelow(Region region, Place place, Interval openings) {
+  /**
+   * The least height of the nose over a place of a region and some openings, see {@link
+   * Recommendation#noseNotBelow}.
+   */
+  public OptionalLong noseNotBelow(Region region, Place place, Interval openings) {
     Dimension min = machine.machine().noseMin();
     Dimension max = machine.machine().noseMax();
     if (min.isBlank() || max.isBlank()) {

@@ -33,6 +33,9 @@ import org.jawroom.shop.value.Column;
  *     slots
  * @param nearest for {@code off the slots} the nearest place at which its mount holds in that turn,
  *     if any
+ * @param noseNotBelow least height of the nose above the table over the full opening, anywhere
+ *     within the tolerance of the measures; empty off the slots, if not even the greatest serves,
+ *     if a height of the nose is blank, and without guards that move with it
  * @param open the open readings that may have decided against it; empty if it is so for all of
  *     their values
  * @param others the other vises on the same table, each judged alone, in input order
@@ -48,6 +51,7 @@ public record StandingOutcome(
     Optional<Inspection> there,
     Optional<Outcome> placed,
     Optional<Place> nearest,
+    OptionalLong noseNotBelow,
     List<Column> open,
     List<StandingOutcome> others,
     List<Neighbour> close) {
@@ -78,6 +82,7 @@ public record StandingOutcome(
         there,
         neighbours.isEmpty() ? placed : placed.map(StandingOutcome::crowded),
         nearest,
+        noseNotBelow,
         open,
         besides,
         neighbours);

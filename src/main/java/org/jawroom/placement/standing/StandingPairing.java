@@ -63,7 +63,8 @@ public final class StandingPairing {
           OptionalLong.empty(),
           Optional.empty(),
           Optional.empty(),
-          mounted.map(region -> nearest(region.places().rectangles())));
+          mounted.map(region -> nearest(region.places().rectangles())),
+          OptionalLong.empty());
     }
     Region there = mounted.get().at(measured, standing.tolerance());
     Optional<Limit> limit = there.field(full).limit(measured.x(), measured.y());
@@ -82,7 +83,8 @@ public final class StandingPairing {
         OptionalLong.of(shortfall(there)),
         Optional.of(closer),
         Optional.of(placed(says, usable, closer.place())),
-        Optional.empty());
+        Optional.empty(),
+        model.description().noseNotBelow(there, measured, full));
   }
 
   private Outcome placed(Says says, Optional<Interval> usable, Recommendation place) {
@@ -121,7 +123,8 @@ public final class StandingPairing {
       OptionalLong reachShortfall,
       Optional<Inspection> there,
       Optional<Outcome> placed,
-      Optional<Place> nearest) {
+      Optional<Place> nearest,
+      OptionalLong noseNotBelow) {
     Model model = pairing.model();
     boolean isSure = says == Says.FITS || !model.isOpen() || !isClear(model.atBest().regions());
     return new StandingOutcome(
@@ -134,6 +137,7 @@ public final class StandingPairing {
         there,
         placed,
         nearest,
+        noseNotBelow,
         isSure ? List.of() : model.blanks(),
         List.of(),
         List.of());

@@ -91,7 +91,8 @@ public record CardFacts(
     Recommendation place = subject.place();
     PeopleUnit unit = run.unit();
     List<Item> limits = new ArrayList<>(new TravelLimits(unit, outcome.machine()).items());
-    limits.add(new NoseLimits(unit, outcome, subject.places(), subject.offTheSlots()).item());
+    limits.add(
+        new NoseLimits(unit, outcome, subject.nosesNotBelow(), subject.offTheSlots()).item());
     List<Item> fastening;
     if (place.fastening().clamped()) {
       fastening = new StrapFacts(unit, subject).items();

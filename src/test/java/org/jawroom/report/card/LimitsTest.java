@@ -4,20 +4,17 @@ import static org.jawroom.geometry.Length.MM;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.jawroom.fixture.Guards;
 import org.jawroom.fixture.MachineDraft;
 import org.jawroom.fixture.ViseDraft;
-import org.jawroom.fixture.outcome.MadePlaces;
 import org.jawroom.geometry.Box;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.pairing.MarginBounds;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
-import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.card.measure.NoseLimits;
 import org.jawroom.report.card.measure.OpeningLimits;
 import org.jawroom.report.card.measure.TravelLimits;
@@ -180,11 +177,9 @@ class LimitsTest {
   }
 
   private String nose(OptionalLong... notBelow) {
-    List<Recommendation> places =
-        Arrays.stream(notBelow)
-            .map(one -> MadePlaces.place(0, 0, List.of(1, 1), Optional.empty(), one))
-            .toList();
-    return new NoseLimits(PeopleUnit.MM, outcome(Verdict.FITS), places, List.of()).item().text();
+    return new NoseLimits(PeopleUnit.MM, outcome(Verdict.FITS), List.of(notBelow), List.of())
+        .item()
+        .text();
   }
 
   private Outcome outcome(Verdict verdict) {

@@ -30,6 +30,7 @@ import org.jawroom.shop.Standing;
 import org.jawroom.shop.TapedPlace;
 import org.jawroom.shop.ViseSet;
 import org.jawroom.shop.machine.Axes;
+import org.jawroom.shop.machine.Guard;
 import org.jawroom.shop.machine.Machine;
 import org.jawroom.shop.value.Dimension;
 import org.jawroom.shop.value.Provenance;
@@ -44,6 +45,7 @@ import org.junit.jupiter.api.Test;
 class TableNoseTest {
   private static final Settings SETTINGS = Settings.DEFAULTS;
   private static final Provenance EXACT = new Provenance(0, false, "", "");
+  private static final Interval UPWARD = Interval.of(0, Length.ENDLESS);
 
   private final Machine machine = machine();
   private final Vise low = vise("low", 30 * MM);
@@ -96,6 +98,45 @@ class TableNoseTest {
         nose);
   }
 
+  /** The head reaches to 6 mm from the base of the tall one, which may stand 1 mm nearer. */
+  @Test
+  void nose_besideAViseMeasuredRoughly_clearsItWhereverItMayStand() {
+    Standing right = standing(1, 0);
+    Interval left = Interval.of(-Length.ENDLESS, right.x() - 30 * MM - 6 * MM);
+    Machine mill = mill(new Box(left, Interval.ALL, UPWARD));
+
+    assertEquals(nose(" 56", ", for all vises here", "26"), limit(mill, right, EXACT));
+    assertEquals(
+        nose(" 66", ", for all vises here", "36"),
+        limit(mill, right, new Provenance(MM, false, "", "")));
+  }
+
+  /** A rail keeps the jaws of the tall one at 30 of 40; the head reaches them from 34 on. */
+  @Test
+  void nose_besideAViseWhoseJawsCannotOpenFully_clearsThemFullyOpen() {
+    Standing right = standing(1, 0);
+    Box beyond =
+        new Box(
+            Interval.of(right.x(), Length.ENDLESS),
+            Interval.of(-Length.ENDLESS, right.y() - 50 * MM),
+            UPWARD);
+    Box rail =
+        new Box(
+            Interval.of(right.x(), Length.ENDLESS),
+            Interval.of(-Length.ENDLESS, right.y() - 46 * MM),
+            Interval.of(70 * MM, 80 * MM));
+    MachineDraft draft = draft();
+    draft.guards.clear();
+    draft.guards.add(head(beyond));
+    draft.guards.add(Guards.box("rail", "", new Axes(false, false, false), When.ALWAYS, rail));
+    Machine mill = draft.build();
+
+    assertEquals(
+        StandingOutcome.Says.LIMITED,
+        StandingTable.solve(SETTINGS, on(mill, right, EXACT), List.of()).says());
+    assertEquals(nose(" 86", ", for all vises here", "56"), limit(mill, right, EXACT));
+  }
+
   @Test
   void weight_ofVisesWhereTheyStand_isThatOfAll() {
     CardSubject card = card(StandingTable.solve(SETTINGS, standing(0, 0), List.of(standing(1, 0))));
@@ -139,10 +180,32 @@ class TableNoseTest {
     machine.slotWidth = Dimension.of(14 * MM);
     machine.noseMin = Dimension.of(0);
     machine.noseMax = Dimension.of(500 * MM);
-    Box above = new Box(Interval.ALL, Interval.ALL, Interval.of(0, Length.ENDLESS));
-    machine.guards.add(Guards.box("head", "", new Axes(false, false, true), When.CUTTING, above));
+    machine.guards.add(head(new Box(Interval.ALL, Interval.ALL, UPWARD)));
     machine.maxLoad = Optional.of(BigDecimal.valueOf(30));
     return machine;
+  }
+
+  private static Guard head(Box box) {
+    return Guards.box("head", "", new Axes(false, false, true), When.CUTTING, box);
+  }
+
+  /** A mill with that head. */
+  private static Machine mill(Box head) {
+    MachineDraft draft = draft();
+    draft.guards.clear();
+    draft.guards.add(head(head));
+    return draft.build();
+  }
+
+  private static Standing on(Machine mill, Standing standing, Provenance provenance) {
+    return new Standing(mill, standing.vise(), standing.place(), standing.mount(), provenance);
+  }
+
+  /** Over the low vise beside another on that mill. */
+  private Item limit(Machine mill, Standing other, Provenance provenance) {
+    return limit(
+        StandingTable.solve(
+            SETTINGS, on(mill, standing(0, 0), EXACT), List.of(on(mill, other, provenance))));
   }
 
   private static Item nose(String lowest, String over, String stickOut) {

@@ -1,8 +1,8 @@
 package org.jawroom.report.card.measure;
 
 import java.util.List;
+import java.util.OptionalLong;
 import org.jawroom.placement.pairing.Outcome;
-import org.jawroom.placement.search.Recommendation;
 import org.jawroom.report.card.statement.Item;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
@@ -13,11 +13,11 @@ import org.jawroom.shop.machine.Machine;
  * The lowest permitted spindle nose, or why it is unknown. What goes with the nose passes over
  * every vise on the table, so that the highest of their limits counts.
  *
- * @param places of all vises on the table whose place is known
+ * @param limits of all vises on the table whose place is known
  * @param unplaced the names of the others
  */
 public record NoseLimits(
-    PeopleUnit unit, Outcome outcome, List<Recommendation> places, List<String> unplaced) {
+    PeopleUnit unit, Outcome outcome, List<OptionalLong> limits, List<String> unplaced) {
 
   public Item item() {
     return new Item("Nose:", words() + overOthers());
@@ -35,16 +35,15 @@ public record NoseLimits(
     if (withNose().isEmpty()) {
       return "nothing that goes with it is listed, no head either: watch it yourself.";
     }
-    if (places.stream().allMatch(place -> place.noseNotBelow().isPresent())) {
-      long lowest =
-          places.stream().mapToLong(place -> place.noseNotBelow().getAsLong()).max().orElseThrow();
+    if (limits.stream().allMatch(OptionalLong::isPresent)) {
+      long lowest = limits.stream().mapToLong(OptionalLong::getAsLong).max().orElseThrow();
       long stickOut = lowest - outcome.vise().base().bedHeight();
       return "not below "
           + up(lowest)
           + " "
           + unit.word()
           + " above the table top"
-          + (places.size() > 1 && unplaced.isEmpty() ? ", for all vises here" : "")
+          + (limits.size() > 1 && unplaced.isEmpty() ? ", for all vises here" : "")
           + (stickOut > 0
               ? "; a tool that touches the vise's bed sticks out " + up(stickOut) + " at least."
               : ".");

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.drawing.view.Neighbour;
@@ -241,14 +242,20 @@ public record CardSubject(
         .orElse(List.of(new CardRow.Stand(vise(), place, layout, pairs)));
   }
 
-  /** The places of all vises on the table, without those of {@link #offTheSlots}. */
-  public List<Recommendation> places() {
+  /**
+   * The least height of the nose over each vise on the table, as far as there is one, without those
+   * of {@link #offTheSlots}. Nobody sets the jaws of the others by this card: they count over their
+   * full opening.
+   */
+  public List<OptionalLong> nosesNotBelow() {
     if (row.isPresent()) {
-      return row.get().all().stream().map(CardRow.Stand::place).toList();
+      return row.get().all().stream().map(stand -> stand.place().noseNotBelow()).toList();
     }
     return Stream.concat(
-            Stream.of(place),
-            standing.stream().flatMap(other -> other.there().stream()).map(Inspection::place))
+            Stream.of(place.noseNotBelow()),
+            standing.stream()
+                .filter(other -> other.there().isPresent())
+                .map(StandingOutcome::noseNotBelow))
         .toList();
   }
 
