@@ -184,6 +184,38 @@ class StandingCommandsTest {
   }
 
   @Test
+  void draw_besideAnotherOfItsKind_showsThat() throws Exception {
+    Path tables = Files.createDirectory(folder.resolve("tables"));
+    for (String table : List.of("machines", "guards", "vises", "vise_parts", "mounts")) {
+      Files.copy(Path.of("inputs/demo", table + ".csv"), tables.resolve(table + ".csv"));
+    }
+    Files.writeString(
+        tables.resolve("standing.csv"),
+        """
+        machine,vise,handle_to,from_left,from_front
+        middle closed mill,plain 160,front,290,292
+        middle closed mill,plain 160,front,700,292
+        """);
+    Path file = folder.resolve("there.svg");
+    List<String> words =
+        List.of(
+            "draw",
+            tables.toString(),
+            "middle closed mill",
+            "plain 160",
+            "--at",
+            "front, left 290, front 292",
+            "-o",
+            file.toString());
+    assertEquals(
+        0,
+        Main.run(
+            words.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true)),
+        err.toString());
+    assertTrue(Files.readString(file).contains(">plain 160<"));
+  }
+
+  @Test
   void card_placeThatFits_isOfThatPlace() throws Exception {
     Path card = folder.resolve("card.pdf");
     Path checks = folder.resolve("checks.csv");

@@ -3,6 +3,7 @@ package org.jawroom.cli.option;
 import java.io.PrintWriter;
 import java.util.Optional;
 import org.jawroom.app.choice.PlaceText;
+import org.jawroom.app.choice.StandingBeside;
 import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.placement.standing.StandingTable;
 import org.jawroom.shop.Settings;
@@ -48,7 +49,7 @@ public final class AtOption {
 
   /**
    * The vise where it stands, beside the others of the table {@code standing}; empty, with one line
-   * on {@code err}, if that is no place of it. A row of the same kind is taken for this very vise.
+   * on {@code err}, if that is no place of it.
    */
   public Optional<StandingOutcome> outcome(
       Reading reading, Settings settings, Machine machine, Vise vise, PrintWriter err) {
@@ -59,8 +60,6 @@ public final class AtOption {
                 StandingTable.solve(
                     settings,
                     standing,
-                    reading.shop().orElseThrow().standing().stream()
-                        .filter(other -> !other.vise().row().equals(vise.row()))
-                        .toList()));
+                    StandingBeside.of(standing, reading.shop().orElseThrow().standing())));
   }
 }
