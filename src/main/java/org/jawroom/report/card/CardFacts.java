@@ -3,11 +3,13 @@ package org.jawroom.report.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.jawroom.clearance.gap.Limit;
 import org.jawroom.placement.pairing.Caveat;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.placement.pairing.Verdict;
 import org.jawroom.placement.search.Recommendation;
 import org.jawroom.placement.search.Roomiest;
+import org.jawroom.placement.standing.StandingOutcome;
 import org.jawroom.report.card.measure.Checkpoint;
 import org.jawroom.report.card.measure.Checkpoints;
 import org.jawroom.report.card.measure.NoseLimits;
@@ -29,6 +31,7 @@ import org.jawroom.report.card.statement.bolting.StrapFacts;
 import org.jawroom.report.format.PeopleUnit;
 import org.jawroom.report.format.Rounding;
 import org.jawroom.report.readings.Readings;
+import org.jawroom.report.standing.StandingWords;
 import org.jawroom.report.wording.CaveatWords;
 import org.jawroom.report.wording.Words;
 import org.jawroom.report.wording.place.TapeWords;
@@ -136,6 +139,10 @@ public record CardFacts(
       alarms.add("For the job " + subject.job().get().job().name() + " only.");
     }
     alarms.addAll(placeAlarms(unit, subject.placed()));
+    for (StandingOutcome other : subject.standing()) {
+      StandingWords.trouble(unit, other)
+          .ifPresent(words -> alarms.add("Mind, on the same table: " + words + "."));
+    }
     new Weight(unit, outcome, subject.others()).tooHeavy().ifPresent(alarms::add);
     if (outcome.roomOverJaws().isPresent() && outcome.roomOverJaws().getAsLong() <= 0) {
       alarms.add("The jaws do not go under the spindle nose, even at its highest.");
@@ -252,6 +259,11 @@ public record CardFacts(
     subject.job().ifPresent(job -> names.add(job.job().name()));
     outcome.machine().guardRows().forEach(guard -> names.add(guard.name()));
     outcome.vise().mounts().forEach(mount -> names.add(mount.name()));
+    subject.others().forEach(other -> names.add(other.name()));
+    for (StandingOutcome other : subject.standing()) {
+      other.limit().map(Limit::guard).ifPresent(guard -> names.add(guard.name()));
+      other.limit().map(Limit::part).ifPresent(part -> names.add(part.name()));
+    }
     return names.stream().distinct().toList();
   }
 

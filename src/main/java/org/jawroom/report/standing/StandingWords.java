@@ -53,6 +53,15 @@ public record StandingWords(PeopleUnit unit) {
 
   /** {@code plain 125 fits, 12.3 mm to spare}: for the terminal. */
   public String brief(StandingOutcome outcome) {
+    List<String> close = close(outcome);
+    String mind =
+        !close.isEmpty()
+            ? "; " + close.get(0)
+            : outcome.says() == Says.FITS && !minds(outcome).isEmpty() ? " (with a caveat)" : "";
+    return judged(outcome) + mind;
+  }
+
+  private String judged(StandingOutcome outcome) {
     String margin =
         outcome.margin().isPresent() && outcome.says() == Says.FITS
             ? ", "
@@ -69,12 +78,17 @@ public record StandingWords(PeopleUnit unit) {
                 .map(limit -> ": " + Words.limit(limit).replace(" · ", " - "))
                 .orElse("")
             : "";
-    List<String> close = close(outcome);
-    String mind =
-        !close.isEmpty()
-            ? "; " + close.get(0)
-            : outcome.says() == Says.FITS && !minds(outcome).isEmpty() ? " (with a caveat)" : "";
-    return outcome.standing().vise().name() + " " + says(outcome) + margin + opening + by + mind;
+    return outcome.standing().vise().name() + " " + says(outcome) + margin + opening + by;
+  }
+
+  /**
+   * What must be minded of a vise by those who work at another on its table: {@code plain 125 hits:
+   * door - handle}, {@code plain 125 limited: keep open 0.0 to 94.0}; empty if it fits.
+   */
+  public static Optional<String> trouble(PeopleUnit unit, StandingOutcome other) {
+    return Optional.of(other)
+        .filter(one -> one.says() != Says.FITS)
+        .map(one -> new StandingWords(unit).judged(one));
   }
 
   /** {@code keep open 0.0 to 94.0}, for a limited one. */

@@ -43,7 +43,9 @@ import org.junit.jupiter.api.Test;
  * clear: 56 over one, 86 over the other.
  */
 class TableNoseTest {
-  private static final Settings SETTINGS = Settings.DEFAULTS;
+  /** The bolts fill their holes. */
+  private static final Settings SETTINGS = Settings.DEFAULTS.toBuilder().tapRoom(0).build();
+
   private static final Provenance EXACT = new Provenance(0, false, "", "");
   private static final Interval UPWARD = Interval.of(0, Length.ENDLESS);
 
@@ -111,7 +113,7 @@ class TableNoseTest {
         limit(mill, right, new Provenance(MM, false, "", "")));
   }
 
-  /** A rail keeps the jaws of the tall one at 30 of 40; the head reaches them from 34 on. */
+  /** The head reaches the jaws of the tall one open by more than 34. */
   @Test
   void nose_besideAViseWhoseJawsCannotOpenFully_clearsThemFullyOpen() {
     Standing right = standing(1, 0);
@@ -120,21 +122,26 @@ class TableNoseTest {
             Interval.of(right.x(), Length.ENDLESS),
             Interval.of(-Length.ENDLESS, right.y() - 50 * MM),
             UPWARD);
-    Box rail =
-        new Box(
-            Interval.of(right.x(), Length.ENDLESS),
-            Interval.of(-Length.ENDLESS, right.y() - 46 * MM),
-            Interval.of(70 * MM, 80 * MM));
-    MachineDraft draft = draft();
-    draft.guards.clear();
+    MachineDraft draft = railed(right);
     draft.guards.add(head(beyond));
-    draft.guards.add(Guards.box("rail", "", new Axes(false, false, false), When.ALWAYS, rail));
     Machine mill = draft.build();
 
     assertEquals(
         StandingOutcome.Says.LIMITED,
         StandingTable.solve(SETTINGS, on(mill, right, EXACT), List.of()).says());
     assertEquals(nose(" 86", ", for all vises here", "56"), limit(mill, right, EXACT));
+  }
+
+  @Test
+  void card_besideAViseThatMustNotOpenFully_saysSo() {
+    Standing right = standing(1, 0);
+    MachineDraft draft = railed(right);
+    draft.maxLoad = Optional.empty();
+    CardFacts beside = facts(card(outcome(draft.build(), right, EXACT)));
+
+    assertEquals("fits, with a caveat", beside.stamp());
+    assertEquals(
+        List.of("Mind, on the same table: tall limited: keep open 0 to 30."), beside.alarms());
   }
 
   @Test
@@ -197,15 +204,31 @@ class TableNoseTest {
     return draft.build();
   }
 
+  /** Without a head, with a rail that the jaws of the tall vise hit from 30 of 40 on. */
+  private static MachineDraft railed(Standing tall) {
+    Box rail =
+        new Box(
+            Interval.of(tall.x(), Length.ENDLESS),
+            Interval.of(-Length.ENDLESS, tall.y() - 46 * MM),
+            Interval.of(70 * MM, 80 * MM));
+    MachineDraft draft = draft();
+    draft.guards.clear();
+    draft.guards.add(Guards.box("rail", "", new Axes(false, false, false), When.ALWAYS, rail));
+    return draft;
+  }
+
   private static Standing on(Machine mill, Standing standing, Provenance provenance) {
     return new Standing(mill, standing.vise(), standing.place(), standing.mount(), provenance);
   }
 
-  /** Over the low vise beside another on that mill. */
+  /** The low vise beside another on that mill. */
+  private StandingOutcome outcome(Machine mill, Standing other, Provenance provenance) {
+    return StandingTable.solve(
+        SETTINGS, on(mill, standing(0, 0), EXACT), List.of(on(mill, other, provenance)));
+  }
+
   private Item limit(Machine mill, Standing other, Provenance provenance) {
-    return limit(
-        StandingTable.solve(
-            SETTINGS, on(mill, standing(0, 0), EXACT), List.of(on(mill, other, provenance))));
+    return limit(outcome(mill, other, provenance));
   }
 
   private static Item nose(String lowest, String over, String stickOut) {
@@ -232,8 +255,12 @@ class TableNoseTest {
     return limit(card(standing));
   }
 
+  private static CardFacts facts(CardSubject card) {
+    return CardFacts.of(card, Explained.run(PeopleUnit.MM));
+  }
+
   private static Item limit(CardSubject card) {
-    return CardFacts.of(card, Explained.run(PeopleUnit.MM)).limits().stream()
+    return facts(card).limits().stream()
         .filter(item -> item.label().equals("Nose:"))
         .findFirst()
         .orElseThrow();
