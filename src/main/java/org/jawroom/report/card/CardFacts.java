@@ -139,10 +139,10 @@ public record CardFacts(
       alarms.add("For the job " + subject.job().get().job().name() + " only.");
     }
     alarms.addAll(placeAlarms(unit, subject.placed()));
-    for (StandingOutcome other : subject.standing()) {
-      StandingWords.trouble(unit, other)
-          .ifPresent(words -> alarms.add("Mind, on the same table: " + words + "."));
-    }
+    subject.standing().stream()
+        .flatMap(other -> StandingWords.trouble(unit, other).stream())
+        .distinct()
+        .forEach(words -> alarms.add("Mind, on the same table: " + words + "."));
     new Weight(unit, outcome, subject.others()).tooHeavy().ifPresent(alarms::add);
     if (outcome.roomOverJaws().isPresent() && outcome.roomOverJaws().getAsLong() <= 0) {
       alarms.add("The jaws do not go under the spindle nose, even at its highest.");

@@ -133,6 +133,21 @@ class TableNoseTest {
   }
 
   @Test
+  void card_besideTwoOfAKindOffTheSlots_namesItOnce() {
+    Standing off = standing(1, 30 * MM);
+    CardFacts beside =
+        facts(
+            card(
+                StandingTable.solve(SETTINGS, standing(0, 0), List.of(off, standing(1, 40 * MM)))));
+    assertEquals(
+        1, beside.alarms().stream().filter(one -> one.contains("tall off the slots")).count());
+    assertTrue(
+        limit(card(StandingTable.solve(SETTINGS, standing(0, 0), List.of(off, off))))
+            .text()
+            .contains(" Over tall (off the slots"));
+  }
+
+  @Test
   void card_besideAViseThatMustNotOpenFully_saysSo() {
     Standing right = standing(1, 0);
     MachineDraft draft = railed(right);

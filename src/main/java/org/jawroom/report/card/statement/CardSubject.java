@@ -260,12 +260,14 @@ public record CardSubject(
   }
 
   /**
-   * The names of the vises on the table whose place is not known, since they stand off the slots.
+   * The names of the vises on the table whose place is not known, since they stand off the slots;
+   * each name once.
    */
   public List<String> offTheSlots() {
     return standing.stream()
         .filter(other -> other.there().isEmpty())
         .map(other -> other.standing().vise().name())
+        .distinct()
         .toList();
   }
 
