@@ -44,13 +44,13 @@ final class TurnedParts {
     if (part.u().isEmpty(openings)) {
       return Stream.empty();
     }
-    Interval u = part.u().over(openings);
-    // Part of it is known to have no end, and then the turned part has none either way.
-    if (Stream.of(u, part.v())
+    // Part of it may have no end, and then the turned part has none either way. At openings between
+    // an end that is known and one that is not, it has none, either; computed, it would be a share.
+    if (Stream.of(part.u().over(part.u().range()), part.v())
         .anyMatch(ends -> !Certainty.hasEnd(ends.lo()) || !Certainty.hasEnd(ends.hi()))) {
       return Stream.of(part.strip(EVERYWHERE, Optional.empty()));
     }
-    TurnedRectangle outline = swivel.turned(new Rectangle(u, part.v()));
+    TurnedRectangle outline = swivel.turned(new Rectangle(part.u().over(openings), part.v()));
     return outline.strips().stream().map(strip -> part.strip(strip, Optional.of(outline)));
   }
 }

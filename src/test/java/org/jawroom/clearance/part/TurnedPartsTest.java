@@ -87,6 +87,26 @@ class TurnedPartsTest {
             .count());
   }
 
+  /** Between an end that is known and a blank one, nothing is known, however far from the blank. */
+  @Test
+  void of_projectionBlankAtOneEnd_hasNoEndAtAnyOpeningBetween() {
+    ViseDraft draft = draft();
+    draft.screwDiameter = Dimension.of(20 * MM);
+    draft.rearClosed = Dimension.of(40 * MM);
+    draft.rearOpen = Dimension.BLANK;
+    Vise vise = draft.build().turned(THIRTY);
+    for (long open : new long[] {99 * MM, 20 * MM, 1}) {
+      List<Part> screw =
+          cutting(parts(vise.within(Interval.of(0, open)), Certainty.AT_WORST))
+              .filter(part -> part.role() == PartRole.SCREW_REAR)
+              .toList();
+
+      assertEquals(1, screw.size());
+      assertFalse(Certainty.hasEnd(screw.get(0).u().closed().lo()));
+      assertFalse(Certainty.hasEnd(screw.get(0).v().hi()));
+    }
+  }
+
   @Test
   void of_openReading_atBestLiesWithinWhatIsTurnedAtWorst() {
     ViseDraft draft = draft();
