@@ -90,11 +90,18 @@ final class ExplainLines {
     List<String> kept = new ArrayList<>(wrapped.subList(0, most));
     String last = kept.get(most - 1);
     int room = columns - 2;
-    String shortened =
-        last.codePointCount(0, last.length()) <= room
-            ? last
-            : last.substring(0, last.offsetByCodePoints(0, room));
-    kept.set(most - 1, shortened + " …");
+    kept.set(
+        most - 1,
+        (last.codePointCount(0, last.length()) <= room ? last : atAWord(last, room)) + " …");
     return kept;
+  }
+
+  /** What of a line has room, up to the last whole word if there is one. */
+  private static String atAWord(String line, int room) {
+    int end = line.offsetByCodePoints(0, room);
+    int space = line.lastIndexOf(' ', end);
+    return space < 0 || line.substring(0, space).isBlank()
+        ? line.substring(0, end)
+        : line.substring(0, space);
   }
 }
