@@ -55,6 +55,17 @@ class BoundsReportsTest {
     assertFalse(run("check", tables("40", false).toString()).contains("Blank or a range"));
   }
 
+  /** What check lists as a blank or a range is no warning of it, nor one of matrix. */
+  @Test
+  void matrix_openReadings_countsTheWarningsThatCheckLists() throws Exception {
+    Path tables = tables(RANGE, true);
+    String target = Files.createTempDirectory(folder, "out").toString();
+    String listed = run("check", tables.toString()).replaceAll(".*no faults, |\\.$| $", "");
+    String counted = run("matrix", tables.toString(), "-o", target);
+    assertTrue(listed.matches("[1-9]\\d* warnings?\\.?"), listed);
+    assertTrue(counted.contains(" " + listed.replace(".", "") + " on the inputs"), counted);
+  }
+
   @Test
   void card_heldByARange_saysForWhichValuesItHolds() throws Exception {
     String line = "This card holds whatever rear_gap is, from 10 to 40 mm.";

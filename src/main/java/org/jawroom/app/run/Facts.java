@@ -13,6 +13,7 @@ import org.jawroom.app.output.Version;
 import org.jawroom.placement.ShopPairings;
 import org.jawroom.placement.pairing.Outcome;
 import org.jawroom.plausibility.Warnings;
+import org.jawroom.plausibility.warning.Seriousness;
 import org.jawroom.plausibility.warning.Warning;
 import org.jawroom.plausibility.warning.WarningGroup;
 import org.jawroom.report.matrix.ReportOptions;
@@ -129,10 +130,17 @@ public final class Facts {
     return reading.notes(Note.Kind.LEFT_ALONE).stream().map(Note::toString).toList();
   }
 
-  /** The warnings about the inputs, one line each; equal ones about several rows are one. */
-  public static List<String> warnings(Reading reading, Shop shop) {
+  /**
+   * The warnings about the inputs, one line each; equal ones about several rows are one. Without
+   * those of open readings, which the blanks of the run list.
+   */
+  private static List<String> warnings(Reading reading, Shop shop) {
     List<String> lines = new ArrayList<>(bareNumbers(reading));
-    WarningGroup.of(Warnings.of(shop)).forEach(group -> lines.addAll(group.lines()));
+    WarningGroup.of(
+            Warnings.of(shop).stream()
+                .filter(one -> one.seriousness() != Seriousness.OPEN)
+                .toList())
+        .forEach(group -> lines.addAll(group.lines()));
     return lines;
   }
 

@@ -56,7 +56,8 @@ public record MatrixRun(
       if (!facts.warnings().isEmpty()) {
         out.println(
             facts.warnings().size()
-                + " warnings on the inputs: see the sheet Inputs, or jawroom check.");
+                + (facts.warnings().size() == 1 ? " warning" : " warnings")
+                + " on the inputs: see the sheet Inputs, or jawroom check.");
       }
     }
   }
