@@ -201,7 +201,7 @@ public final class ExplainCommand implements Callable<Integer> {
     JobExplanation explanation = JobPairing.explain(settings, machine, vise, job.get());
     print(
         () -> JobExplanationJson.of(explanation),
-        columns -> JobExplanationText.lines(unit, settings, explanation, columns));
+        columns -> JobExplanationText.lines(unit, settings, explanation, all, columns));
     return ExitStatus.DONE;
   }
 

@@ -39,20 +39,29 @@ public final class JobExplanationText {
   /**
    * Returns the lines, without line ends.
    *
+   * @param all whether every part and guard is listed, not the tightest alone
    * @param columns the most characters in a line
    */
   public static List<String> lines(
-      PeopleUnit unit, Settings settings, JobExplanation explanation, int columns) {
+      PeopleUnit unit, Settings settings, JobExplanation explanation, boolean all, int columns) {
     JobExplanationText text =
         new JobExplanationText(unit, settings, explanation.outcome(), columns);
     text.verdict();
     text.place();
     text.height();
     text.load();
-    ExplainPairs.of(unit, explanation).to(text.lines);
+    ExplainPairs pairs = ExplainPairs.of(unit, explanation);
+    if (all) {
+      pairs.to(text.lines);
+    } else {
+      pairs.brief(text.lines);
+    }
     text.lines.blank();
     ExplanationText.cautions(explanation.outcome().machine(), explanation.outcome().vise())
         .forEach(text.lines::add);
+    if (!all && !explanation.pairs().isEmpty()) {
+      text.lines.add("--all prints every gap.");
+    }
     return text.lines.all();
   }
 

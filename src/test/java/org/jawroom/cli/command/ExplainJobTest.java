@@ -1,6 +1,7 @@
 package org.jawroom.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
@@ -49,6 +50,22 @@ class ExplainJobTest {
     assertTrue(text.contains("leave 97.52 kg"), text);
     assertTrue(text.contains("Lock out before reaching in."), text);
     assertTrue(out.toString().lines().allMatch(line -> line.length() <= 80), text);
+  }
+
+  @Test
+  void explain_job_listsTheTightestGapsAndWithAllEveryOne() {
+    assertEquals(0, explain("roomier", "three wide"), err.toString());
+    List<String> brief = out.toString().lines().toList();
+    out.getBuffer().setLength(0);
+    assertEquals(0, explain("roomier", "three wide", "--all"), err.toString());
+    List<String> all = out.toString().lines().toList();
+
+    assertTrue(brief.size() <= 40, () -> String.join("\n", brief));
+    assertEquals("--all prints every gap.", brief.get(brief.size() - 1));
+    assertTrue(brief.stream().anyMatch(line -> line.startsWith("Tightest gaps (in;")));
+    assertTrue(all.contains("Every part and guard there, tightest first"));
+    assertTrue(all.size() > brief.size(), () -> String.join("\n", all));
+    assertFalse(all.contains("--all prints every gap."));
   }
 
   @Test

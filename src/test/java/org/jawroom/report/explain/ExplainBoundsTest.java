@@ -197,6 +197,7 @@ class ExplainBoundsTest {
             PeopleUnit.MM,
             jobs.settings(),
             JobPairing.explain(jobs.settings(), open, jobs.vises().get(0), job),
+            true,
             Integer.MAX_VALUE);
 
     // 455 − (2 7/8 + 2 + 8) in = 455 − 327.025.
