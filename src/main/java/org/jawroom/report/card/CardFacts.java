@@ -191,7 +191,8 @@ public record CardFacts(
       return "No range: others stand on the table.";
     }
     return subject.range().isPresent()
-        ? "A range holds only while the other measure is at its best."
+        ? "Within a range the spindle reaches no less of the work; a range holds only while the"
+            + " other measure is at its best."
         : "No range: nothing is to spare there.";
   }
 

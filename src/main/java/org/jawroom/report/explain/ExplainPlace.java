@@ -108,7 +108,7 @@ record ExplainPlace(ExplainFacts facts) {
         + unit.brief(play.front(), Rounding.DOWN)
         + " front, "
         + unit.brief(play.rear(), Rounding.DOWN)
-        + " rear, in the same slots";
+        + " rear, in the same slots, whatever the spindle reaches there";
   }
 
   /** The order of preference gives up margin for bolts, for room to tap, and for reach. */
