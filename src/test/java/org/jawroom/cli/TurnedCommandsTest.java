@@ -181,7 +181,7 @@ class TurnedCommandsTest {
             "Swing it to 30 degrees counterclockwise, seen from above; lock the bolts of the swivel.",
             "Swing: not computed with the jaws square: see swivel,",
             "jaws closed, then fully open",
-            "no row of checks is made of it",
+            "never less: leave it out of the table checks",
             "What turns is judged up to 5 mm too large, also where room to tap it square is computed.",
             "one degree off moves an end by 1.8 % of its distance")) {
       assertTrue(text.contains(words), words + " in " + text);

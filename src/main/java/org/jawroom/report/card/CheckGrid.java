@@ -55,7 +55,7 @@ final class CheckGrid {
                 + " more than expected: it stands elsewhere. "
                 + (facts.checkable()
                     ? "What was found goes into the table checks, gap by gap."
-                    : "At an angle more may be found, never less; no row of checks is made of it."),
+                    : "At an angle more may be found, never less: leave it out of the table checks."),
             width));
     blocks.add(new CardGrid(widths, rows(), PADDING));
     return new Stack(blocks, type.gap());

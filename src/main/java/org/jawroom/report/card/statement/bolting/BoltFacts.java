@@ -104,8 +104,8 @@ public record BoltFacts(PeopleUnit unit, Outcome outcome, Recommendation place) 
     return TSlot.metric(slot).isPresent()
         ? what
         : what
-            + " No slot of the series: the next smaller nut is counted on. Has the slot's own nut"
-            + " another thread, mind the bolts' room.";
+            + " Not a slot of ISO 299: the next smaller nut is taken. For a nut with another thread"
+            + " the bolts' room is not computed.";
   }
 
   private String length(long slot, TNut nut) {
