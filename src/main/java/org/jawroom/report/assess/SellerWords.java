@@ -157,7 +157,7 @@ record SellerWords(PeopleUnit unit) {
     limited.stream()
         .filter(change -> change.kilograms().isPresent())
         .forEach(change -> words.add(change.subject() + " " + change(change)));
-    count(words, question, Relation.ALWAYS, "not decided by it");
+    count(words, question, Relation.ALWAYS, "still possible, whatever it is");
     count(words, question, Relation.NEVER, "never, whatever it is");
     if (!question.open().isEmpty()) {
       words.add(question.open().size() + " more depend on it, no limit can be computed");

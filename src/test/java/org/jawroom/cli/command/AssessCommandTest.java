@@ -95,6 +95,9 @@ class AssessCommandTest {
         Files.readString(folder.resolve("assess.csv")));
     assertTrue(out.toString().startsWith("Better buy: "), out.toString());
     assertFalse(out.toString().contains("Not settled"), out.toString());
+    assertTrue(
+        out.toString().contains("swivelling old vise still possible, whatever it is."),
+        out.toString());
   }
 
   private List<String> candidates() throws IOException {
