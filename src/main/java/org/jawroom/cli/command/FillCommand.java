@@ -151,7 +151,9 @@ public final class FillCommand implements Callable<Integer> {
     faults.forEach(err::println);
     err.println(
         (faults.size() == 1 ? "1 fault" : faults.size() + " faults")
-            + ". Nothing was written; put right and run again.");
+            + ". Nothing was written; put "
+            + (faults.size() == 1 ? "it" : "them")
+            + " right and run again.");
     return ExitStatus.REFUSED;
   }
 

@@ -44,6 +44,7 @@ record FilledCells(Source source, Notation notation) {
     String column = reading.matches() ? ColumnSpec.normal(reading.group(1)) : "";
     if (!columns.contains(column)) {
       throw new Refused(
+          "reading",
           row.reading(),
           "is no reading of "
               + table.tableName()
@@ -54,13 +55,17 @@ record FilledCells(Source source, Notation notation) {
         source
             .grid(table)
             .orElseThrow(
-                () -> new Refused(row.table(), "is no table of these; check the table's name"));
+                () ->
+                    new Refused(
+                        "table", row.table(), "is no table of these; check the table's name"));
     String item = reading.group(2) == null ? "" : reading.group(2);
     Grid.Row found = row(grid, table, row.name(), item);
     int place = place(grid, table, column);
     if (place < 0) {
       throw new Refused(
-          column, "is no column of " + grid.origin() + " yet; add it to the header there");
+          "reading",
+          column,
+          "is no column of " + grid.origin() + " yet; add it to the header there");
     }
     Cell now = found.cells().get(place);
     String text = text(row.value(), now, found, grid, table.column(column).orElseThrow());
@@ -75,6 +80,7 @@ record FilledCells(Source source, Notation notation) {
         .orElseThrow(
             () ->
                 new Refused(
+                    "table",
                     name,
                     "is no table with readings; write machines, guards, vises or mounts"
                         + NearestName.hint(name, known)));
@@ -98,6 +104,7 @@ record FilledCells(Source source, Notation notation) {
     List<Grid.Row> rows = named(grid, table, grid.rows(), owner, name);
     if (rows.isEmpty()) {
       throw new Refused(
+          "name",
           name,
           "is no "
               + owner
@@ -107,7 +114,8 @@ record FilledCells(Source source, Notation notation) {
     }
     if (table == TableSpec.MACHINES || table == TableSpec.VISES) {
       if (!item.isEmpty()) {
-        throw new Refused(item, "names a part of a row, but " + table.tableName() + " has none");
+        throw new Refused(
+            "reading", item, "names a part of a row, but " + table.tableName() + " has none");
       }
       return rows.get(0);
     }
@@ -126,6 +134,7 @@ record FilledCells(Source source, Notation notation) {
     }
     if (found.isEmpty()) {
       throw new Refused(
+          "reading",
           item,
           "is no "
               + column
@@ -136,7 +145,9 @@ record FilledCells(Source source, Notation notation) {
     }
     if (found.size() > 1) {
       throw new Refused(
-          item, "has " + found.size() + " bolts; write which: " + item + " bolt 1, … bolt 2");
+          "reading",
+          item,
+          "has " + found.size() + " bolts; write which: " + item + " bolt 1, … bolt 2");
     }
     return found.get(0);
   }
@@ -180,7 +191,9 @@ record FilledCells(Source source, Notation notation) {
     boolean range = LengthRange.isRange(value);
     if (range && !column.takesRanges()) {
       throw new Refused(
-          value, "is a range, but " + column.name() + " takes one length; write that length");
+          "value",
+          value,
+          "is a range, but " + column.name() + " takes one length; write that length");
     }
     LengthRange read = known(value, range);
     Unit unit = unit(grid, row);
@@ -189,6 +202,7 @@ record FilledCells(Source source, Notation notation) {
       // A form shows the figures of such a row in its unit, so nobody can know which is meant.
       String number = range ? CellText.trimmed(value) : ends.get(0).number();
       throw new Refused(
+          "value",
           value,
           "has no unit, but "
               + where
@@ -224,6 +238,7 @@ record FilledCells(Source source, Notation notation) {
     } catch (BadCell bad) {
       Optional<String> meant = range ? Optional.empty() : LengthRange.hyphenated(value);
       throw new Refused(
+          "value",
           value,
           meant
               .map(text -> "has a hyphen between two numbers; if it is a range, write " + text)
@@ -240,6 +255,7 @@ record FilledCells(Source source, Notation notation) {
       String value, LengthRange read, String now, String where, Unit unit) throws Refused {
     if (!LengthRange.isRange(now)) {
       throw new Refused(
+          "value",
           value,
           "is for a reading that is known: " + now + " in " + where + "; clear it there first");
     }
@@ -252,6 +268,7 @@ record FilledCells(Source source, Notation notation) {
     }
     if (!within) {
       throw new Refused(
+          "value",
           value,
           "contradicts "
               + where

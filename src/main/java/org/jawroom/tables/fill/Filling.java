@@ -78,7 +78,8 @@ public final class Filling {
         FilledCell cell = cells.of(row);
         Integer first = lines.putIfAbsent(cell.place(), row.line());
         if (first != null) {
-          throw new Refused(row.reading(), "is there twice, first in row " + first + "; keep one");
+          throw new Refused(
+              "reading", row.reading(), "is there twice, first in row " + first + "; keep one");
         }
         filled.put(cell, row);
       } catch (Refused refused) {
@@ -95,7 +96,7 @@ public final class Filling {
         new Fault(
             origin,
             OptionalInt.of(row.line()),
-            Optional.empty(),
+            Optional.of(refused.column()),
             refused.found(),
             refused.getMessage()));
   }
@@ -128,7 +129,9 @@ public final class Filling {
             if (!book.put(cell.table(), cell.row(), cell.column(), cell.text())) {
               String where = cell.origin() + " row " + cell.row();
               fault(
-                  row, new Refused(row.reading(), "is a formula in " + where + "; type it there"));
+                  row,
+                  new Refused(
+                      "reading", row.reading(), "is a formula in " + where + "; type it there"));
             }
           });
       files.put(name, book.bytes());

@@ -89,9 +89,9 @@ class FillCommandTest {
         1, fill(tables, to(), "machines,knee,left_gap,6.25", "machines,knee,rear_gap,1 to 2"));
     assertEquals(
         List.of(
-            "tape-filled.csv row 2: \"6.25\" has no unit, but machines.csv row 4 is not in mm;"
+            "tape-filled.csv row 2, column value: \"6.25\" has no unit, but machines.csv row 4 is not in mm;"
                 + " write 6.25 mm or 6.25 in",
-            "tape-filled.csv row 3: \"1 to 2\" has no unit, but machines.csv row 4 is not in mm;"
+            "tape-filled.csv row 3, column value: \"1 to 2\" has no unit, but machines.csv row 4 is not in mm;"
                 + " write 1 to 2 mm or 1 to 2 in"),
         err.toString().lines().limit(2).toList());
     assertFalse(Files.exists(to()));
@@ -176,15 +176,15 @@ class FillCommandTest {
             + " first";
     assertEquals(
         List.of(
-            "row 2: \"49.999..60\"" + bounds,
-            "row 3: \"60..90.001\"" + bounds,
-            "row 4: \"at least 60\"" + bounds,
-            "row 5: \"at most 60\"" + bounds,
-            "row 6: \"17..18\" is a range, but slot_width takes one length; write that length",
-            "row 7: \"90..100\" is for a reading that is known: 100 in machines.csv row 2; clear it"
+            "row 2, column value: \"49.999..60\"" + bounds,
+            "row 3, column value: \"60..90.001\"" + bounds,
+            "row 4, column value: \"at least 60\"" + bounds,
+            "row 5, column value: \"at most 60\"" + bounds,
+            "row 6, column value: \"17..18\" is a range, but slot_width takes one length; write that length",
+            "row 7, column value: \"90..100\" is for a reading that is known: 100 in machines.csv row 2; clear it"
                 + " there first",
-            "row 8: \"60..50\" begins above its end; write the smaller number first",
-            "row 9: \"50-60\" has a hyphen between two numbers; if it is a range, write 50..60"),
+            "row 8, column value: \"60..50\" begins above its end; write the smaller number first",
+            "row 9, column value: \"50-60\" has a hyphen between two numbers; if it is a range, write 50..60"),
         err.toString().lines().limit(8).map(line -> line.replace("tape-filled.csv ", "")).toList());
     assertFalse(Files.exists(to()));
   }
@@ -215,9 +215,9 @@ class FillCommandTest {
     assertEquals(1, fill(tables, folder.resolve("c"), "machines,mill,rear_gap,90.001"));
     assertEquals(
         List.of(
-            "tape-filled.csv row 2: \"90.001\" contradicts machines.csv row 2, which says 50..90:"
+            "tape-filled.csv row 2, column value: \"90.001\" contradicts machines.csv row 2, which says 50..90:"
                 + " measure again, or correct it there first",
-            "1 fault. Nothing was written; put right and run again."),
+            "1 fault. Nothing was written; put it right and run again."),
         err.toString().lines().toList());
     assertFalse(Files.exists(folder.resolve("c")));
   }
