@@ -140,6 +140,31 @@ class StandingCommandsTest {
     assertEquals("", out.toString());
   }
 
+  /** The setting unit is mm, but the card of a machine given in inches shows inches. */
+  @Test
+  void at_bareNumberWhereTheCardShowsAnotherUnit_isWrongUse() {
+    String at = "front, left 17.5, front 8 in";
+    assertEquals(2, run("explain", "knee mill", "plain 160", "--at", at));
+    assertEquals(
+        "--at \""
+            + at
+            + "\" has left \"17.5\" without a unit, but the card is in inches; write 17.5 in or 17.5"
+            + " mm",
+        err.toString().strip());
+    assertEquals(
+        0, run("explain", "knee mill", "plain 160", "--at", at.replace("17.5,", "17.5 in,")));
+    assertEquals(
+        0,
+        run(
+            "explain",
+            "knee mill",
+            "plain 160",
+            "--at",
+            "front, left 431, front 203",
+            "--show",
+            "mm"));
+  }
+
   @Test
   void at_withSomethingElse_isWrongUse() {
     assertEquals(2, small("explain", "front, left 3, front 4", "--job", "bracket"));

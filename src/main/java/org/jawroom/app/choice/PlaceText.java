@@ -15,6 +15,7 @@ import org.jawroom.shop.vise.Mount;
 import org.jawroom.shop.vise.Vise;
 import org.jawroom.tables.cell.BadCell;
 import org.jawroom.tables.cell.Lengths;
+import org.jawroom.tables.cell.Unit;
 import org.jawroom.tables.cell.name.Names;
 import org.jawroom.tables.cell.name.NearestName;
 import org.jawroom.tables.row.Notation;
@@ -59,19 +60,36 @@ public record PlaceText(Notation notation, PrintWriter err) {
     TapedPlace place =
         new TapedPlace(
             turn,
-            length("left", parts.group(2), machine.tableLength()),
-            length("front", parts.group(3), machine.tableWidth()));
+            length("left", parts.group(2), machine, machine.tableLength()),
+            length("front", parts.group(3), machine, machine.tableWidth()));
     return new Standing(
         machine, vise, place, mount(parts.group(4), vise), new Provenance(0, true, "", ""));
   }
 
-  private long length(String edge, String text, long table) throws BadCell {
-    long from;
+  private long length(String edge, String text, Machine machine, long table) throws BadCell {
+    Lengths.Read read;
     try {
-      from = Lengths.parse(text, notation.bare(), notation.decimalComma()).value();
+      read = Lengths.parse(text, notation.bare(), notation.decimalComma());
     } catch (BadCell e) {
       throw new BadCell("has " + edge + " \"" + text + "\", which " + e.getMessage());
     }
+    boolean inches = notation.inches(machine);
+    if (read.bare() && read.value() != 0 && inches != (notation.bare() == Unit.IN)) {
+      // The card shows these figures in its unit, so nobody can know which is meant.
+      throw new BadCell(
+          "has "
+              + edge
+              + " \""
+              + text
+              + "\" without a unit, but the card is in "
+              + (inches ? Unit.IN : Unit.MM).plural()
+              + "; write "
+              + read.number()
+              + " in or "
+              + read.number()
+              + " mm");
+    }
+    long from = read.value();
     if (!TapedPlace.isNearTable(from, table)) {
       throw new BadCell(
           "has "
