@@ -107,6 +107,15 @@ class StandingCommandsTest {
     has("≠ off the slots", "! held nearest with base's left side 242.5 from", "151 to the front");
   }
 
+  /** Nobody has measured how far its screw sticks out behind: no figure stands for that. */
+  @Test
+  void explain_placeThatRestsOnABlank_printsNoGapForIt() {
+    String at = "front, left 300, front 252";
+    assertEquals(0, run("explain", "middle closed mill", "swivelling old vise", "--at", at));
+    has("       ?       ?  screw rear to ");
+    assertFalse(out.toString().contains("-9999"), out.toString());
+  }
+
   @Test
   void explain_json_isOneObject() {
     assertEquals(0, small("explain", "front, left 242.5, front 94", "--json"));

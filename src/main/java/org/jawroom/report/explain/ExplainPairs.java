@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.jawroom.clearance.Certainty;
 import org.jawroom.clearance.gap.Limit;
 import org.jawroom.geometry.Interval;
 import org.jawroom.placement.job.JobExplanation;
@@ -78,18 +79,17 @@ record ExplainPairs(
       return;
     }
     lines.briefHeading("Tightest gaps (" + unit.word() + "; margin, then gap): from part to guard");
-    distinct(
-            limit ->
-                figures(
-                    BRIEF_WIDTHS,
-                    unit.fineText(limit.margin(), Rounding.DOWN),
-                    unit.fineText(limit.gap(), Rounding.DOWN)))
-        .stream()
+    distinct(limit -> figures(BRIEF_WIDTHS, known(limit.margin()), known(limit.gap()))).stream()
         .limit(TIGHTEST)
         .forEach(
             line ->
                 lines.briefRow(
                     line.figures, line.pair + ": " + line.where.replace(ANY_OPENING, "")));
+  }
+
+  /** A length, or {@code ?} where a reading that nobody has measured leaves it without an end. */
+  private String known(long length) {
+    return Certainty.hasEnd(length) ? unit.fineText(length, Rounding.DOWN) : "?";
   }
 
   /** The strips of a turned part are one thing: the tightest of them stands for all. */
@@ -126,8 +126,8 @@ record ExplainPairs(
   private String figures(Limit limit) {
     return figures(
         WIDTHS,
-        unit.fineText(limit.margin(), Rounding.DOWN),
-        unit.fineText(limit.gap(), Rounding.DOWN),
+        known(limit.margin()),
+        known(limit.gap()),
         unit.fineText(limit.required(), Rounding.UP),
         unit.fineText(limit.tolerance(), Rounding.UP));
   }
