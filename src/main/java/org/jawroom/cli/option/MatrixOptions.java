@@ -15,9 +15,8 @@ public final class MatrixOptions {
       paramLabel = "A…B",
       description =
           "only the machines from A to B, in the order of the tables, or one alone; the CSV"
-              + " files of a"
-              + " part that does not begin with the first machine have no header, so that the"
-              + " parts can be joined")
+              + " files of a part that does not begin with the first machine have no header, so"
+              + " that the parts can be joined (jobs.csv goes job by job, and cannot)")
   private String machines;
 
   @Option(names = "--no-workbook", order = 5, description = "write CSV files only")
