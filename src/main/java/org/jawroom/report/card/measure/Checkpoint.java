@@ -8,7 +8,7 @@ import org.jawroom.report.card.statement.Item;
  *
  * @param pair the part and the guard
  * @param where the position of jaws and axes, and the direction to measure in
- * @param expected range and tolerance, {@code 23.5 to 26.5} {@code ± 1.5}
+ * @param expected range and tolerance, {@code 23.5 to 26.5} {@code ± 1.5 included}
  * @param gauge how to check it
  * @param stop found less than this: stop
  * @param go found this or more: go; between the two: go with care

@@ -123,7 +123,8 @@ public record Checkpoints(PeopleUnit unit, CardSubject subject) {
         "± "
             + (unit == PeopleUnit.INCH
                 ? unit.fine(limit.tolerance(), Rounding.UP)
-                : unit.brief(limit.tolerance(), Rounding.UP)));
+                : unit.brief(limit.tolerance(), Rounding.UP))
+            + (limit.tolerance() > 0 ? " included" : ""));
   }
 
   /**
