@@ -53,7 +53,7 @@ public record Obstacles(
   private static Obstacles of(
       SweptParts parts, SweptGuards guards, Orientation turn, boolean withTolerance) {
     long[] faces = guards.faces(withTolerance);
-    long[] ends = parts.ends(turn, withTolerance);
+    long[] ends = parts.reach().ends(turn, withTolerance);
     long left = -2 * Length.ENDLESS;
     long right = 2 * Length.ENDLESS;
     long front = left;
@@ -116,7 +116,7 @@ public record Obstacles(
         }
         long most = margin + guards.required(kind, guard) + guard.tolerance();
         // If the union of the class is farther off, so is each of its parts.
-        if (gap(parts.reach(kind, true), 0, u, v, sweeps, sweep) > most) {
+        if (gap(parts.reach().box(kind, true), 0, u, v, sweeps, sweep) > most) {
           continue;
         }
         long[] rows = parts.rows(kind);

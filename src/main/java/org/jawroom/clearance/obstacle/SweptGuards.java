@@ -156,7 +156,7 @@ public final class SweptGuards {
   }
 
   /**
-   * The limit for parts of each class on each side, in the order of {@link SweptParts#ends}: the
+   * The limit for parts of each class on each side, in the order of {@link PartReach#ends}: the
    * nearest face less the required clearance. {@link Length#ENDLESS} or its negative if there is
    * none. Must not be modified.
    */

@@ -9,20 +9,15 @@ import org.jawroom.clearance.Situation;
 import org.jawroom.clearance.gap.ClearanceClass;
 import org.jawroom.clearance.gap.Pair;
 import org.jawroom.clearance.part.Part;
-import org.jawroom.geometry.Axis;
 import org.jawroom.geometry.Interval;
-import org.jawroom.geometry.Length;
 import org.jawroom.geometry.OpeningInterval;
-import org.jawroom.geometry.Orientation;
-import org.jawroom.shop.machine.Side;
 
 /**
  * The swept parts of a vise over one opening range, in the vise frame, laid out in flat arrays for
  * fast evaluation in any turn, at any position, on any machine.
  *
  * <p>Parts are grouped by {@link ClearanceClass}, because the required clearance depends on nothing
- * else of a part. For each class it also keeps the bounding box of all its parts, tolerances added,
- * for guards that fill everything beyond a face.
+ * else of a part.
  */
 public final class SweptParts {
 
@@ -41,8 +36,6 @@ public final class SweptParts {
   /** An array: going through a list costs several times as much in the innermost loops. */
   static final ClearanceClass[] CLASSES = ClearanceClass.values();
 
-  private static final Side[] SIDES = Side.values();
-
   private static final Comparator<Part> PRECEDENCE =
       Comparator.comparingInt(Part::rank).thenComparing(Part::situation);
 
@@ -52,20 +45,12 @@ public final class SweptParts {
   private final List<Part> parts;
   private final Interval openings;
   private final long[][] rows;
-  private final long[][] reachesBare;
-  private final long[][] reaches;
+  private final PartReach reach;
   private final boolean tolerant;
   private final boolean[] meetsTable;
   private final boolean[] someMeetTable;
   private final int onlyLoading;
   private final boolean everEmpty;
-
-  /** See {@link #ends}; each computed on first use, as {@link #core} is. */
-  private final Reach[] ends = new Reach[2 * Orientation.ALL.size()];
-
-  /** Final, so that a thread that finds it made by another sees its content, too (JLS 17.5). */
-  @SuppressWarnings("ArrayRecordComponent") // never compared
-  private record Reach(long[] all) {}
 
   /** See {@link #core}; computed on first use, by any thread, always with the same result. */
   private SweptParts core;
@@ -83,8 +68,7 @@ public final class SweptParts {
       someMeetTable[ClearanceClass.of(this.parts.get(i)).ordinal()] |= meetsTable[i];
     }
     this.onlyLoading = fill(core);
-    this.reachesBare = reaches(rows, false);
-    this.reaches = tolerant ? reaches(rows, true) : reachesBare;
+    this.reach = new PartReach(rows, tolerant);
     this.everEmpty = isAny(all, SweptParts::isEverEmpty);
   }
 
@@ -113,8 +97,7 @@ public final class SweptParts {
     for (int kind = 0; kind < rows.length; kind++) {
       rows[kind] = bare.rowsWith(kind, from, work, openings);
     }
-    this.reachesBare = reaches(rows, false);
-    this.reaches = tolerant ? reaches(rows, true) : reachesBare;
+    this.reach = new PartReach(rows, tolerant);
   }
 
   public static SweptParts of(List<Part> parts, Interval openings) {
@@ -269,44 +252,9 @@ public final class SweptParts {
     return rows[kind.ordinal()];
   }
 
-  /**
-   * The bounding box of the parts of a class as a row, tolerances added or not. An empty class
-   * yields reversed infinite limits, so that no face is near.
-   */
-  long[] reach(ClearanceClass kind, boolean withTolerance) {
-    return (withTolerance ? reaches : reachesBare)[kind.ordinal()];
-  }
-
-  /**
-   * How far the parts of each class reach to each side in one turn, for a vise at the origin: the
-   * least x on the left, the greatest on the right, the least y in front, the greatest at the rear;
-   * tolerances added or not. Classes in their order, and for each the sides in theirs. An empty
-   * class yields infinite limits, so that no face is near. Must not be modified.
-   */
-  long[] ends(Orientation turn, boolean withTolerance) {
-    int index = 2 * turn.ordinal() + (withTolerance ? 1 : 0);
-    Reach made = ends[index];
-    if (made == null) {
-      made = new Reach(ends(turn, withTolerance ? reaches : reachesBare));
-      ends[index] = made;
-    }
-    return made.all();
-  }
-
-  private static long[] ends(Orientation turn, long[][] reaches) {
-    long[] ends = new long[reaches.length * SIDES.length];
-    for (int kind = 0; kind < reaches.length; kind++) {
-      for (Side side : SIDES) {
-        boolean alongX = side == Side.LEFT || side == Side.RIGHT;
-        boolean isU = (turn.uAxis() == Axis.X) == alongX;
-        boolean isPlus = (isU ? turn.uSign() : turn.vSign()) > 0;
-        boolean isHigh = side == Side.RIGHT || side == Side.REAR;
-        int lo = isU ? U_LO : V_LO;
-        long end = reaches[kind][isPlus == isHigh ? lo + 1 : lo];
-        ends[kind * SIDES.length + side.ordinal()] = isPlus ? end : -end;
-      }
-    }
-    return ends;
+  /** How far the parts of each class reach. */
+  PartReach reach() {
+    return reach;
   }
 
   /**
@@ -378,24 +326,5 @@ public final class SweptParts {
     long hiOpen = u.hi(openings.hi());
     row[at + U_LO] = core ? Math.max(lo, loOpen) : Math.min(lo, loOpen);
     row[at + U_HI] = core ? Math.min(hi, hiOpen) : Math.max(hi, hiOpen);
-  }
-
-  private static long[][] reaches(long[][] rows, boolean withTolerance) {
-    long[][] reaches = new long[rows.length][ROW];
-    for (int kind = 0; kind < rows.length; kind++) {
-      long[] reach = reaches[kind];
-      for (int end = U_LO; end <= W_HI; end += 2) {
-        long lo = Length.ENDLESS;
-        long hi = -Length.ENDLESS;
-        for (int at = 0; at < rows[kind].length; at += ROW) {
-          long off = withTolerance ? rows[kind][at + TOLERANCE] : 0;
-          lo = Math.min(lo, rows[kind][at + end] - off);
-          hi = Math.max(hi, rows[kind][at + end + 1] + off);
-        }
-        reach[end] = lo;
-        reach[end + 1] = hi;
-      }
-    }
-    return reaches;
   }
 }

@@ -65,8 +65,8 @@ class WorkPartsTwinTest {
     assertEquals(expected.hasTolerance(), actual.hasTolerance(), text);
     for (ClearanceClass kind : ClearanceClass.ALL) {
       assertEquals(rows(expected.rows(kind)), rows(actual.rows(kind)), text);
-      assertArrayEquals(expected.reach(kind, true), actual.reach(kind, true), text);
-      assertArrayEquals(expected.reach(kind, false), actual.reach(kind, false), text);
+      assertArrayEquals(expected.reach().box(kind, true), actual.reach().box(kind, true), text);
+      assertArrayEquals(expected.reach().box(kind, false), actual.reach().box(kind, false), text);
       assertEquals(expected.someMeetTable(kind), actual.someMeetTable(kind), text);
     }
     assertEquals(expected.onlyLoading(), actual.onlyLoading(), text);
