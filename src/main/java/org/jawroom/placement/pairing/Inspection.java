@@ -77,6 +77,11 @@ public final class Inspection {
     return new Inspection(model, List.of(own), own, model.description().of(own, place, openings));
   }
 
+  /** The same with another least height of the nose. */
+  public Inspection withNoseNotBelow(OptionalLong nose) {
+    return new Inspection(model, regions, own, recommended.withNoseNotBelow(nose), work);
+  }
+
   /** The placement that the details are of. */
   public Recommendation place() {
     return recommended;

@@ -47,6 +47,24 @@ public record Recommendation(
     slots = List.copyOf(slots);
   }
 
+  /** The same place with another least height of the nose. */
+  public Recommendation withNoseNotBelow(OptionalLong nose) {
+    return new Recommendation(
+        handleTo,
+        x,
+        y,
+        fastening,
+        slots,
+        openings,
+        limit,
+        settable,
+        handGap,
+        reachShortfall,
+        overhang,
+        play,
+        nose);
+  }
+
   /** The name of the mount. */
   public String mount() {
     return fastening.name();

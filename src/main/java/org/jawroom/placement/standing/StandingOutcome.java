@@ -27,7 +27,8 @@ import org.jawroom.shop.value.Column;
  *     its ends rounded inward to 0.01 mm; else empty
  * @param reachShortfall the largest within the tolerance; empty off the slots
  * @param there details of the place within the tolerance at which its mount holds, the nearest to
- *     that measured, over the usable opening, without one over the full; empty off the slots
+ *     that measured, over the usable opening, without one over the full; its least height of the
+ *     nose holds anywhere within the tolerance; empty off the slots
  * @param placed the pairing as if this were its place: with the verdict {@code awkward} instead of
  *     {@code fits} if there is too little hand room, {@code no place} if it hits; empty off the
  *     slots

@@ -75,7 +75,11 @@ public final class StandingPairing {
         says == Says.LIMITED && standing.vise().isTurned()
             ? mounted(model.within(usable.get()).regions()).orElseThrow()
             : mounted.get();
-    Inspection closer = Inspection.at(model, shown, held.get(), usable.orElse(full));
+    Interval kept = usable.orElse(full);
+    Region anywhere = shown.at(measured, standing.tolerance());
+    Inspection closer =
+        Inspection.at(model, shown, held.get(), kept)
+            .withNoseNotBelow(model.description().noseNotBelow(anywhere, measured, kept));
     return outcome(
         says,
         limit,

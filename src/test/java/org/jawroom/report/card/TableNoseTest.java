@@ -113,6 +113,22 @@ class TableNoseTest {
         limit(mill, right, new Provenance(MM, false, "", "")));
   }
 
+  /** The same of the tall one's own card. */
+  @Test
+  void nose_overAViseMeasuredRoughly_clearsItWhereverItMayStand() {
+    Standing right = standing(1, 0);
+    Interval left = Interval.of(-Length.ENDLESS, right.x() - 30 * MM - 6 * MM);
+    Machine mill = mill(new Box(left, Interval.ALL, UPWARD));
+
+    assertEquals(
+        new Item("Nose:", "not below 0 mm above the table top."),
+        limit(StandingTable.solve(SETTINGS, on(mill, right, EXACT), List.of())));
+    Provenance rough = new Provenance(MM, false, "", "");
+    assertEquals(
+        nose(" 66", "", "6"),
+        limit(StandingTable.solve(SETTINGS, on(mill, right, rough), List.of())));
+  }
+
   /** The head reaches the jaws of the tall one open by more than 34. */
   @Test
   void nose_besideAViseWhoseJawsCannotOpenFully_clearsThemFullyOpen() {
